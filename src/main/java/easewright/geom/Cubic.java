@@ -1,0 +1,190 @@
+package easewright.geom;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** A cubic Bézier curve. */
+public record Cubic(Point start, Point control1, Point control2, Point end) implements Segment {
+    /** The cubic with the given ends and derivatives at them. */
+    public static Cubic hermite(Point start, Point startDerivative, Point end, Point endDerivative) {
+        return new Cubic(
+                start, start.plus(startDerivative.times(1 / 3.0)), end.minus(endDerivative.times(1 / 3.0)), end);
+    }
+
+    /** The cubic that runs along the quadratic with control place {@code control}. */
+    public static Cubic fromQuadratic(Point start, Point control, Point end) {
+        return new Cubic(start, start.towards(control, 2 / 3.0), end.towards(control, 2 / 3.0), end);
+    }
+
+    @Override
+    public Point at(double t) {
+        if (t == 0) {
+            return start;
+        }
+        if (t == 1) {
+            return end;
+        }
+        double s = 1 - t;
+        double w0 = s * s * s;
+        double w1 = 3 * s * s * t;
+        double w2 = 3 * s * t * t;
+        double w3 = t * t * t;
+        return new Point(
+                w0 * start.x() + w1 * control1.x() + w2 * control2.x() + w3 * end.x(),
+                w0 * start.y() + w1 * control1.y() + w2 * control2.y() + w3 * end.y());
+    }
+
+    @Override
+    public Point derivative(double t) {
+        double s = 1 - t;
+        double w0 = 3 * s * s;
+        double w1 = 6 * s * t;
+        double w2 = 3 * t * t;
+        return new Point(
+                w0 * (control1.x() - start.x()) + w1 * (control2.x() - control1.x()) + w2 * (end.x() - control2.x()),
+                w0 * (control1.y() - start.y()) + w1 * (control2.y() - control1.y()) + w2 * (end.y() - control2.y()));
+    }
+
+    @Override
+    public Point tangent(double t) {
+        Point d = derivative(t);
+        double tiny = 1e-9 * (start.distance(control1) + control1.distance(control2) + control2.distance(end));
+        if (d.norm() > tiny) {
+            return d.unit();
+        }
+        // A control place on top of an end: the direction is that towards the next place that differs.
+        double step = 1e-4;
+        Point ahead = t + step <= 1 ? at(t + step).minus(at(t)) : at(t).minus(at(t - step));
+        return ahead.unit();
+    }
+
+    @Override
+    public double length() {
+        return ArcLength.of(this, 0, 1);
+    }
+
+    @Override
+    public double lengthTo(double t) {
+        return ArcLength.of(this, 0, t);
+    }
+
+    @Override
+    public Segment between(double t0, double t1) {
+        if (t0 == 0 && t1 == 1) {
+            return this;
+        }
+        Point first = at(t0);
+        Point last = at(t1);
+        double third = (t1 - t0) / 3;
+        return new Cubic(
+                first,
+                first.plus(derivative(t0).times(third)),
+                last.minus(derivative(t1).times(third)),
+                last);
+    }
+
+    @Override
+    public Segment reversed() {
+        return new Cubic(end, control2, control1, start);
+    }
+
+    @Override
+    public Segment transformed(Affine map) {
+        return new Cubic(map.apply(start), map.apply(control1), map.apply(control2), map.apply(end));
+    }
+
+    @Override
+    public double nearest(Point p) {
+        int samples = 24;
+        double best = 0;
+        double bestDistance = Double.POSITIVE_INFINITY;
+        for (int i = 0; i <= samples; i++) {
+            double t = i / (double) samples;
+            double distance = at(t).distance(p);
+            if (distance < bestDistance) {
+                bestDistance = distance;
+                best = t;
+            }
+        }
+        double low = Math.max(0, best - 1.0 / samples);
+        double high = Math.min(1, best + 1.0 / samples);
+        double golden = (Math.sqrt(5) - 1) / 2;
+        while (high - low > 1e-12) {
+            double left = high - golden * (high - low);
+            double right = low + golden * (high - low);
+            if (at(left).distance(p) <= at(right).distance(p)) {
+                high = right;
+            } else {
+                low = left;
+            }
+        }
+        double t = polish(p, (low + high) / 2);
+        // Ends win ties, so that corners are found as corners.
+        double distance = at(t).distance(p);
+        if (start.distance(p) <= distance) {
+            return 0;
+        }
+        return end.distance(p) <= distance ? 1 : t;
+    }
+
+    /** Newton on the slope of the squared distance: comparing distances alone stops at the root of the precision. */
+    private double polish(Point p, double guess) {
+        double t = guess;
+        for (int i = 0; i < 6; i++) {
+            Point off = at(t).minus(p);
+            Point d1 = derivative(t);
+            Point d2 = secondDerivative(t);
+            double slope = off.dot(d1);
+            double bend = d1.dot(d1) + off.dot(d2);
+            if (bend <= 0) {
+                break;
+            }
+            t = Math.min(1, Math.max(0, t - slope / bend));
+        }
+        return at(t).distance(p) <= at(guess).distance(p) + 1e-12 ? t : guess;
+    }
+
+    /** The second derivative of the place with t, in mm. */
+    public Point secondDerivative(double t) {
+        Point first = control2.minus(control1.times(2)).plus(start);
+        Point second = end.minus(control2.times(2)).plus(control1);
+        return first.times(6 * (1 - t)).plus(second.times(6 * t));
+    }
+
+    @Override
+    public Box box() {
+        List<Point> places = new ArrayList<>(List.of(start, end));
+        for (double t : extremes(start.x(), control1.x(), control2.x(), end.x())) {
+            places.add(at(t));
+        }
+        for (double t : extremes(start.y(), control1.y(), control2.y(), end.y())) {
+            places.add(at(t));
+        }
+        return Box.around(places);
+    }
+
+    private static List<Double> extremes(double p0, double p1, double p2, double p3) {
+        return Roots.unitQuadratic(3 * (p3 - 3 * p2 + 3 * p1 - p0), 6 * (p2 - 2 * p1 + p0), 3 * (p1 - p0));
+    }
+
+    @Override
+    public List<Double> crossings(Point through, Point direction) {
+        double b0 = direction.cross(start.minus(through));
+        double b1 = direction.cross(control1.minus(through));
+        double b2 = direction.cross(control2.minus(through));
+        double b3 = direction.cross(end.minus(through));
+        return Roots.unitBernsteinCubic(b0, b1, b2, b3);
+    }
+
+    /** Exact signed area term: [6 P0×P1 + 3 P0×P2 + P0×P3 + 3 P1×P2 + 3 P1×P3 + 6 P2×P3] / 20. */
+    @Override
+    public double sweptArea() {
+        return (6 * start.cross(control1)
+                        + 3 * start.cross(control2)
+                        + start.cross(end)
+                        + 3 * control1.cross(control2)
+                        + 3 * control1.cross(end)
+                        + 6 * control2.cross(end))
+                / 20;
+    }
+}

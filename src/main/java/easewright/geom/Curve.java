@@ -1,0 +1,50 @@
+package easewright.geom;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+
+/** An open run of segments, each starting exactly where the one before it ends. */
+public record Curve(List<Segment> segments) implements Chain {
+    /**
+     * @throws IllegalArgumentException if there is no segment or a gap between two
+     */
+    public Curve {
+        segments = List.copyOf(segments);
+        Chain.requireJoined(segments);
+    }
+
+    public Point start() {
+        return segments.get(0).start();
+    }
+
+    public Point end() {
+        return segments.get(segments.size() - 1).end();
+    }
+
+    public Curve reversed() {
+        List<Segment> back = new ArrayList<>(segments.size());
+        for (Segment segment : segments) {
+            back.add(segment.reversed());
+        }
+        Collections.reverse(back);
+        return new Curve(back);
+    }
+
+    public Curve transformed(Affine map) {
+        return new Curve(segments.stream().map(s -> s.transformed(map)).toList());
+    }
+
+    /** The point at a length along the curve from its start (clamped), mm. */
+    public Point pointAtLength(double length) {
+        double left = length;
+        for (Segment segment : segments) {
+            double own = segment.length();
+            if (left <= own) {
+                return segment.at(segment.parameterAtLength(left));
+            }
+            left -= own;
+        }
+        return end();
+    }
+}

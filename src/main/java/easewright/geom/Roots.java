@@ -1,0 +1,110 @@
+package easewright.geom;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Real roots in 0…1 of small polynomials, in rising order. */
+final class Roots {
+    private Roots() {}
+
+    /** Roots of a t² + b t + c strictly inside 0…1. */
+    static List<Double> unitQuadratic(double a, double b, double c) {
+        List<Double> roots = new ArrayList<>();
+        double scale = Math.max(Math.abs(a), Math.max(Math.abs(b), Math.abs(c)));
+        if (Math.abs(a) <= 1e-14 * scale) {
+            if (b != 0) {
+                roots.add(-c / b);
+            }
+        } else {
+            double disc = b * b - 4 * a * c;
+            if (disc >= 0) {
+                // The stable form: no subtraction of nearly equal numbers.
+                double q = -(b + Math.copySign(Math.sqrt(disc), b)) / 2;
+                roots.add(q / a);
+                if (q != 0) {
+                    roots.add(c / q);
+                }
+            }
+        }
+        return roots.stream().filter(t -> t > 0 && t < 1).sorted().distinct().toList();
+    }
+
+    /**
+     * Roots in 0…1 (ends included) of the cubic with the given Bernstein coefficients. Bracketed between its
+     * extremes and bisected with Newton steps, so each is true to the last bits; a polynomial that is zero
+     * throughout has none.
+     */
+    static List<Double> unitBernsteinCubic(double b0, double b1, double b2, double b3) {
+        List<Double> roots = new ArrayList<>();
+        if (b0 == 0 && b1 == 0 && b2 == 0 && b3 == 0) {
+            return roots;
+        }
+        if ((b0 > 0 && b1 > 0 && b2 > 0 && b3 > 0) || (b0 < 0 && b1 < 0 && b2 < 0 && b3 < 0)) {
+            return roots;
+        }
+        List<Double> stops = new ArrayList<>();
+        stops.add(0.0);
+        stops.addAll(unitQuadratic(3 * (b3 - 3 * b2 + 3 * b1 - b0), 6 * (b2 - 2 * b1 + b0), 3 * (b1 - b0)));
+        stops.add(1.0);
+        for (int i = 0; i + 1 < stops.size(); i++) {
+            double low = stops.get(i);
+            double high = stops.get(i + 1);
+            double atLow = value(b0, b1, b2, b3, low);
+            double atHigh = value(b0, b1, b2, b3, high);
+            if (atLow == 0) {
+                add(roots, low);
+            }
+            if (atLow * atHigh < 0) {
+                add(roots, bracketed(b0, b1, b2, b3, low, high, atLow));
+            }
+        }
+        if (b3 == 0) {
+            add(roots, 1.0);
+        }
+        return roots;
+    }
+
+    private static void add(List<Double> roots, double t) {
+        if (roots.isEmpty() || t - roots.get(roots.size() - 1) > 1e-14) {
+            roots.add(t);
+        }
+    }
+
+    private static double value(double b0, double b1, double b2, double b3, double t) {
+        if (t == 0) {
+            return b0;
+        }
+        if (t == 1) {
+            return b3;
+        }
+        double s = 1 - t;
+        return s * s * s * b0 + 3 * s * s * t * b1 + 3 * s * t * t * b2 + t * t * t * b3;
+    }
+
+    private static double bracketed(
+            double b0, double b1, double b2, double b3, double from, double to, double valueAtFrom) {
+        double low = from;
+        double high = to;
+        double t = (low + high) / 2;
+        for (int i = 0; i < 100 && high - low > 1e-16; i++) {
+            double value = value(b0, b1, b2, b3, t);
+            if (value == 0) {
+                return t;
+            }
+            if ((value > 0) == (valueAtFrom > 0)) {
+                low = t;
+            } else {
+                high = t;
+            }
+            double s = 1 - t;
+            double slope = 3 * (s * s * (b1 - b0) + 2 * s * t * (b2 - b1) + t * t * (b3 - b2));
+            double next = slope == 0 ? Double.NaN : t - value / slope;
+            double step = next > low && next < high ? next : (low + high) / 2;
+            if (step == t) {
+                return t;
+            }
+            t = step;
+        }
+        return t;
+    }
+}

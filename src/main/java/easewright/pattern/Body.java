@@ -1,0 +1,21 @@
+package easewright.pattern;
+
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** The wearer's measurements, as far as they are known. */
+public record Body(String name, List<BodyMeasure> measures) {
+    public static final Body UNKNOWN = new Body("", List.of());
+
+    public Body {
+        measures = List.copyOf(measures);
+    }
+
+    /** The body girth at a level, mm. */
+    public OptionalDouble girth(String level) {
+        return measures.stream()
+                .filter(m -> m.level().equals(level))
+                .mapToDouble(BodyMeasure::mm)
+                .findFirst();
+    }
+}

@@ -1,0 +1,28 @@
+package easewright.pattern;
+
+import java.util.OptionalDouble;
+
+/**
+ * What is known of the cloth; percentages as numbers (25 for 25 %).
+ *
+ * @param knit      whether it is a knit (else woven)
+ * @param across    stretch across, by the hand test, percent
+ * @param along     stretch along, percent
+ * @param recovery  recovery, percent
+ * @param shrinkage shrinkage in the wash, percent
+ */
+public record Cloth(
+        boolean knit, OptionalDouble across, OptionalDouble along, OptionalDouble recovery, OptionalDouble shrinkage) {
+    public static final Cloth WOVEN = new Cloth(
+            false, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+
+    /** A knit of which only the stretch across is known. */
+    public static Cloth knit(double acrossPercent) {
+        return new Cloth(
+                true,
+                OptionalDouble.of(acrossPercent),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+    }
+}

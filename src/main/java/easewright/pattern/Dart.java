@@ -1,0 +1,33 @@
+package easewright.pattern;
+
+import easewright.geom.Point;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A dart (or a pleat, with its point beyond the piece): two mouth places and the point; a dart closed at both ends
+ * has a second point on the other side of its mouth. Its intake at a level is the width between the legs there.
+ *
+ * @param edge the edge of the piece on which the mouth lies; empty for a dart inside the piece
+ */
+public record Dart(
+        String name, Point mouth1, Point mouth2, Point point, Optional<Point> otherPoint, Optional<String> edge) {
+    /**
+     * @throws IllegalArgumentException if the name is blank
+     */
+    public Dart {
+        Names.require(name, "dart");
+    }
+
+    /** Corners of the folded-away cloth, in order. */
+    public List<Point> corners() {
+        return otherPoint
+                .map(other -> List.of(mouth1, point, mouth2, other))
+                .orElseGet(() -> List.of(mouth1, point, mouth2));
+    }
+
+    /** Width of the mouth, mm. */
+    public double intake() {
+        return mouth1.distance(mouth2);
+    }
+}

@@ -1,0 +1,19 @@
+package easewright.pattern;
+
+/**
+ * A level of the garment at which girth is read.
+ *
+ * @param limb the girth of one arm or leg is meant: of two mirrored pieces only one counts
+ */
+public record Level(String name, LevelKind kind, boolean limb) {
+    /**
+     * @throws IllegalArgumentException if the name is blank
+     */
+    public Level {
+        Names.require(name, "level");
+    }
+
+    public static Level of(String name, LevelKind kind) {
+        return new Level(name, kind, kind.limb());
+    }
+}

@@ -1,0 +1,28 @@
+package easewright.pattern;
+
+/** Where on the body a level lies. Names of girths follow ISO 8559-1:2017, clause 5.3 (see docs/sources.md). */
+public enum LevelKind {
+    NECK(false),
+    BUST(false),
+    UNDERBUST(false),
+    WAIST(false),
+    HIGH_HIP(false),
+    HIP(false),
+    UPPER_ARM(true),
+    WRIST(true),
+    THIGH(true),
+    KNEE(true),
+    CALF(true),
+    OTHER(false);
+
+    private final boolean limb;
+
+    LevelKind(boolean limb) {
+        this.limb = limb;
+    }
+
+    /** Whether the girth is that of one arm or one leg, so that one of a pair of pieces counts. */
+    public boolean limb() {
+        return limb;
+    }
+}

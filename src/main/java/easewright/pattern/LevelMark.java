@@ -1,0 +1,71 @@
+package easewright.pattern;
+
+import easewright.geom.Point;
+import java.util.Optional;
+
+/**
+ * Where a level lies on one piece: either a straight line {@code through} a point, square to the grain unless turned,
+ * or {@code along} an edge of the outline (a shaped waist is measured along its stitching line).
+ *
+ * <p>Where a straight level meets the outline more than twice, {@link Span#NEAREST} takes the one stretch of cloth
+ * that holds {@code through}, or else lies nearest to it, and {@link Span#ALL} takes every stretch. A dart cut out of
+ * the outline does not divide a stretch: it is closed first and its intake subtracted.
+ *
+ * @param level     name of the {@link Level}
+ * @param turn      degrees clockwise from square to the grain
+ * @param counts    whether this piece counts in the girth (a facing or lining does not)
+ * @param overlap   width here beyond the centre line (button extension), not part of the girth, mm
+ * @param reference point from which the level's distance is stated, measured along the grain
+ */
+public record LevelMark(
+        String level,
+        Optional<Point> through,
+        Optional<String> along,
+        double turn,
+        boolean counts,
+        double overlap,
+        Span span,
+        Optional<Point> reference) {
+    /** Which stretches of cloth a straight level takes. */
+    public enum Span {
+        NEAREST,
+        ALL
+    }
+
+    /**
+     * @throws IllegalArgumentException unless exactly one of {@code through} and {@code along} is given
+     */
+    public LevelMark {
+        Names.require(level, "level");
+        if (through.isPresent() == along.isPresent()) {
+            throw new IllegalArgumentException("Level " + level + " needs a place or an edge, and not both");
+        }
+        if (!Double.isFinite(turn) || !(overlap >= 0 && Double.isFinite(overlap))) {
+            throw new IllegalArgumentException("Level " + level + " has a turn or overlap that is no number");
+        }
+    }
+
+    public static LevelMark through(String level, Point point) {
+        return new LevelMark(level, Optional.of(point), Optional.empty(), 0, true, 0, Span.NEAREST, Optional.empty());
+    }
+
+    public static LevelMark along(String level, String edge) {
+        return new LevelMark(level, Optional.empty(), Optional.of(edge), 0, true, 0, Span.NEAREST, Optional.empty());
+    }
+
+    public LevelMark withThrough(Point point) {
+        return new LevelMark(level, Optional.of(point), along, turn, counts, overlap, span, reference);
+    }
+
+    public LevelMark withReference(Point point) {
+        return new LevelMark(level, through, along, turn, counts, overlap, span, Optional.of(point));
+    }
+
+    public LevelMark withOverlap(double mm) {
+        return new LevelMark(level, through, along, turn, counts, mm, span, reference);
+    }
+
+    public LevelMark notCounted() {
+        return new LevelMark(level, through, along, turn, false, overlap, span, reference);
+    }
+}

@@ -1,0 +1,113 @@
+package easewright.pattern;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * A whole paper pattern: pieces and what is known of them.
+ *
+ * @param wishes  wanted ease by level name, mm
+ * @param changes the changes already made, oldest first
+ */
+public record Pattern(
+        List<Piece> pieces,
+        List<Level> levels,
+        List<Mate> mates,
+        Body body,
+        Cloth cloth,
+        Map<String, Double> wishes,
+        Scale scale,
+        List<ChangeNote> changes) {
+    /**
+     * @throws IllegalArgumentException if two pieces share an id or two levels a name
+     */
+    public Pattern {
+        pieces = List.copyOf(pieces);
+        levels = List.copyOf(levels);
+        mates = List.copyOf(mates);
+        wishes = Map.copyOf(wishes);
+        changes = List.copyOf(changes);
+        if (pieces.stream().map(Piece::id).distinct().count() != pieces.size()) {
+            throw new IllegalArgumentException("Two pieces have the same id");
+        }
+        if (levels.stream().map(Level::name).distinct().count() != levels.size()) {
+            throw new IllegalArgumentException("Two levels have the same name");
+        }
+    }
+
+    /** Pieces and a scale, and nothing else known. */
+    public static Pattern bare(List<Piece> pieces, Scale scale) {
+        return new Pattern(pieces, List.of(), List.of(), Body.UNKNOWN, Cloth.WOVEN, Map.of(), scale, List.of());
+    }
+
+    /** The piece with the id, or else the only one with that name. */
+    public Optional<Piece> piece(String idOrName) {
+        Optional<Piece> byId =
+                pieces.stream().filter(p -> p.id().equals(idOrName)).findFirst();
+        if (byId.isPresent()) {
+            return byId;
+        }
+        List<Piece> named =
+                pieces.stream().filter(p -> p.name().equals(idOrName)).toList();
+        return named.size() == 1 ? Optional.of(named.get(0)) : Optional.empty();
+    }
+
+    public Optional<Level> level(String name) {
+        return levels.stream().filter(l -> l.name().equals(name)).findFirst();
+    }
+
+    /** The piece and edge a reference means. */
+    public Optional<Edge> edge(EdgeRef ref) {
+        return piece(ref.piece()).flatMap(p -> p.edge(ref.edge()));
+    }
+
+    /** The same pattern with the piece of the same id replaced. */
+    public Pattern withPiece(Piece changed) {
+        return withPieces(pieces.stream()
+                .map(p -> p.id().equals(changed.id()) ? changed : p)
+                .toList());
+    }
+
+    public Pattern withPieces(List<Piece> changed) {
+        return new Pattern(changed, levels, mates, body, cloth, wishes, scale, changes);
+    }
+
+    public Pattern withLevels(List<Level> changed) {
+        return new Pattern(pieces, changed, mates, body, cloth, wishes, scale, changes);
+    }
+
+    public Pattern withMates(List<Mate> changed) {
+        return new Pattern(pieces, levels, changed, body, cloth, wishes, scale, changes);
+    }
+
+    public Pattern withBody(Body changed) {
+        return new Pattern(pieces, levels, mates, changed, cloth, wishes, scale, changes);
+    }
+
+    public Pattern withCloth(Cloth changed) {
+        return new Pattern(pieces, levels, mates, body, changed, wishes, scale, changes);
+    }
+
+    public Pattern withScale(Scale changed) {
+        return new Pattern(pieces, levels, mates, body, cloth, wishes, changed, changes);
+    }
+
+    public Pattern withWish(String level, double easeMm) {
+        Map<String, Double> more = new TreeMap<>(wishes);
+        more.put(level, easeMm);
+        return new Pattern(pieces, levels, mates, body, cloth, more, scale, changes);
+    }
+
+    public Pattern withChanges(List<ChangeNote> made) {
+        return new Pattern(pieces, levels, mates, body, cloth, wishes, scale, made);
+    }
+
+    public Pattern withChange(ChangeNote made) {
+        List<ChangeNote> more = new ArrayList<>(changes);
+        more.add(made);
+        return withChanges(more);
+    }
+}

@@ -1,0 +1,115 @@
+package easewright.pattern;
+
+import easewright.geom.Outline;
+import easewright.geom.Point;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One flat pattern piece.
+ *
+ * @param id        id of the drawn element that is the outline; unique in the pattern
+ * @param outline   as drawn, mm
+ * @param drawn     whether the drawn outline is the stitching or the cutting line
+ * @param allowance distance from stitching to cutting line where an edge does not say otherwise, mm
+ * @param times     how often the shape is cut for one garment (2: a mirrored pair)
+ * @param onFold    cut on a fold: the drawn half stands for both halves
+ * @param original  the outline as it was before any recorded change, if any was made
+ */
+public record Piece(
+        String id,
+        String name,
+        Outline outline,
+        LineKind drawn,
+        double allowance,
+        int times,
+        boolean onFold,
+        List<Edge> edges,
+        List<LevelMark> levels,
+        List<Dart> darts,
+        List<Notch> notches,
+        Optional<Grain> grain,
+        List<Rider> riders,
+        Optional<Outline> original) {
+    /**
+     * @throws IllegalArgumentException if a name is blank, the allowance negative or {@code times} below 1
+     */
+    public Piece {
+        Names.require(id, "piece");
+        Names.require(name, "piece");
+        if (!(allowance >= 0 && Double.isFinite(allowance))) {
+            throw new IllegalArgumentException("Allowance of piece " + name + " must be 0 or more");
+        }
+        if (times < 1) {
+            throw new IllegalArgumentException("Piece " + name + " must be cut at least once");
+        }
+        edges = List.copyOf(edges);
+        levels = List.copyOf(levels);
+        darts = List.copyOf(darts);
+        notches = List.copyOf(notches);
+        riders = List.copyOf(riders);
+    }
+
+    /** A piece of which nothing is known but its outline, taken as a stitching line cut once. */
+    public static Piece bare(String id, Outline outline) {
+        return new Piece(
+                id,
+                id,
+                outline,
+                LineKind.STITCHING,
+                0,
+                1,
+                false,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                List.of(),
+                Optional.empty());
+    }
+
+    /** Unit direction of the grain, pointing down the page where no grainline is marked. */
+    public Point grainDirection() {
+        return grain.map(Grain::direction).orElse(new Point(0, 1));
+    }
+
+    /** How often a width on this piece counts in the girth of a level: twice on a fold, one of a pair on a limb. */
+    public int count(Level level) {
+        int shapes = level.limb() ? Math.max(1, times / 2) : times;
+        return shapes * (onFold ? 2 : 1);
+    }
+
+    public Optional<Edge> edge(String edgeName) {
+        return edges.stream().filter(e -> e.name().equals(edgeName)).findFirst();
+    }
+
+    public Optional<LevelMark> level(String levelName) {
+        return levels.stream().filter(l -> l.level().equals(levelName)).findFirst();
+    }
+
+    /** The allowance on an edge, 0 where the drawn line is the stitching line, mm. */
+    public double allowanceInside(Edge edge) {
+        return drawn == LineKind.STITCHING ? 0 : edge.allowance().orElse(allowance);
+    }
+
+    public Piece withName(String newName) {
+        return toBuilder().name(newName).build();
+    }
+
+    public Piece withOutline(Outline changed) {
+        return toBuilder().outline(changed).build();
+    }
+
+    public Piece withEdges(List<Edge> changed) {
+        return toBuilder().edges(changed).build();
+    }
+
+    public Piece withLevels(List<LevelMark> changed) {
+        return toBuilder().levels(changed).build();
+    }
+
+    public PieceBuilder toBuilder() {
+        return new PieceBuilder(this);
+    }
+}
