@@ -15,7 +15,17 @@ import org.junit.jupiter.api.Test;
 class HouseRulesTest {
     /** Each room may import only rooms above it. */
     private static final List<String> ROOMS = List.of(
-            "geom", "topology", "pattern", "svg", "measure", "ease", "alter", "check", "draft", "history", "text",
+            "geom",
+            "topology",
+            "pattern",
+            "svg",
+            "measure",
+            "ease",
+            "alter",
+            "check",
+            "draft",
+            "history",
+            "text",
             "print");
 
     private static final String[] CORE = ROOMS.stream()

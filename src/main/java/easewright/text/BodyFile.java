@@ -1,0 +1,161 @@
+package easewright.text;
+
+import easewright.pattern.Body;
+import easewright.pattern.BodyMeasure;
+import easewright.pattern.LevelKind;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A wearer's measurements in a plain text file that can be written by hand, one a line:
+ *
+ * <pre>
+ * # taken 3 May, over a slip
+ * name: Anna
+ * unit: cm
+ * Hip girth @hip: 98 (20 cm below waist)
+ * waist: 29 1/2 in
+ * Back waist length: 41
+ * </pre>
+ *
+ * A line that names a girth known here needs no {@code @level}. Centimetres are taken where no unit is written.
+ */
+public final class BodyFile {
+    private static final int LARGEST_BYTES = 1 << 20;
+    private static final double SMALLEST_MM = 20;
+    private static final double LARGEST_MM = 4000;
+
+    private static final Pattern LINE =
+            Pattern.compile("(?<name>[^@:=]+?)\\s*(?:@\\s*(?<level>[^:=]+?)\\s*)?[:=]\\s*(?<value>[^(]*?)"
+                    + "\\s*(?:\\((?<at>[^)]*)\\)?)?\\s*");
+
+    private BodyFile() {}
+
+    /**
+     * @throws Unreadable if the file cannot be read or a line is not understood; nothing is guessed or left out
+     */
+    public static Body read(Path file) throws Unreadable {
+        String shown = file.toString();
+        try {
+            if (Files.size(file) > LARGEST_BYTES) {
+                throw new Unreadable("body-too-large", Map.of("file", shown));
+            }
+            return parse(decoded(Files.readAllBytes(file)));
+        } catch (NoSuchFileException e) {
+            throw new Unreadable("body-unreadable", Map.of("file", shown, "reason", "there is no such file"));
+        } catch (IOException e) {
+            throw new Unreadable("body-unreadable", Map.of("file", shown, "reason", String.valueOf(e.getMessage())));
+        }
+    }
+
+    private static String decoded(byte[] bytes) {
+        try {
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
+        } catch (CharacterCodingException e) {
+            // Plain editors on older systems save so; only the wearer's name and remarks can hold such letters.
+            return new String(bytes, Charset.forName("windows-1252"));
+        }
+    }
+
+    /**
+     * @throws Unreadable if a line is not understood
+     */
+    public static Body parse(String text) throws Unreadable {
+        LengthUnit unit = LengthUnit.CM;
+        String wearer = "";
+        List<BodyMeasure> measures = new ArrayList<>();
+        Set<String> levels = new HashSet<>();
+        int number = 0;
+        for (String raw : text.replace("\ufeff", "").lines().toList()) {
+            number++;
+            String line = withoutRemark(raw);
+            if (line.isEmpty()) {
+                continue;
+            }
+            Matcher form = LINE.matcher(line);
+            if (!form.matches() || form.group("value").isBlank()) {
+                throw new Unreadable("body-line-form", Map.of("line", number, "text", line));
+            }
+            String name = form.group("name");
+            String value = form.group("value");
+            if (name.equalsIgnoreCase("name") || name.equalsIgnoreCase("wearer")) {
+                wearer = value;
+            } else if (name.equalsIgnoreCase("unit") || name.equalsIgnoreCase("units")) {
+                int at = number;
+                unit = LengthUnit.named(value)
+                        .orElseThrow(() -> new Unreadable("body-unit-unknown", Map.of("line", at, "text", value)));
+            } else {
+                BodyMeasure measure = measure(form, unit, number);
+                if (!measure.level().isEmpty() && !levels.add(measure.level())) {
+                    throw new Unreadable("body-line-twice", Map.of("line", number, "level", measure.level()));
+                }
+                measures.add(measure);
+            }
+        }
+        if (measures.isEmpty()) {
+            throw new Unreadable("body-empty", Map.of());
+        }
+        return new Body(wearer, measures);
+    }
+
+    private static String withoutRemark(String raw) {
+        int hash = raw.indexOf('#');
+        return (hash < 0 ? raw : raw.substring(0, hash)).strip();
+    }
+
+    private static BodyMeasure measure(Matcher form, LengthUnit unit, int line) throws Unreadable {
+        String name = form.group("name").strip();
+        double mm;
+        try {
+            mm = Lengths.parse(form.group("value"), unit);
+        } catch (Unreadable e) {
+            throw new Unreadable(
+                    "body-line-length",
+                    Map.of("line", line, "reason", Words.english(unit).problem(e.code(), e.values())));
+        }
+        if (!(mm >= SMALLEST_MM && mm <= LARGEST_MM)) {
+            throw new Unreadable("body-line-range", Map.of("line", line, "name", name, "amount", mm));
+        }
+        String takenAt = form.group("at") == null ? "" : form.group("at").strip();
+        if (form.group("level") != null) {
+            return new BodyMeasure(name, form.group("level").strip(), mm, takenAt);
+        }
+        String level = knownLevel(name);
+        boolean bare = level.equalsIgnoreCase(name);
+        return new BodyMeasure(bare ? capital(level) + " girth" : name, level, mm, takenAt);
+    }
+
+    /** The level of a girth named as the levels are ("hip", "Hip girth", "upper arm"); empty for anything else. */
+    private static String knownLevel(String name) {
+        String word = name.toLowerCase(Locale.ROOT).replace('-', ' ').replaceAll("\\s+", " ");
+        String stem = word.endsWith(" girth") ? word.substring(0, word.length() - " girth".length()) : word;
+        for (LevelKind kind : LevelKind.values()) {
+            String level = kind.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+            if (kind != LevelKind.OTHER && level.equals(stem)) {
+                return level;
+            }
+        }
+        return word.endsWith(" girth") ? stem : "";
+    }
+
+    private static String capital(String word) {
+        return Character.toUpperCase(word.charAt(0)) + word.substring(1);
+    }
+}

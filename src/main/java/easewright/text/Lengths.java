@@ -1,0 +1,150 @@
+package easewright.text;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.text.Normalizer;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Lengths as people write them. Showing rounds (to 0.1 mm, or to 1/16 in); reading does not.
+ */
+public final class Lengths {
+    private static final double LARGEST_MM = 100_000;
+    private static final int SIXTEENTHS = 16;
+
+    private static final Pattern FORM = Pattern.compile("(?<sign>[+-]?)\\s*"
+            + "(?:(?<whole>\\d+)(?:\\s+|\\s*-\\s*))??"
+            + "(?:(?<top>\\d+)\\s*/\\s*(?<bottom>\\d+)|(?<number>\\d+(?:[.,]\\d*)?|[.,]\\d+))"
+            + "\\s*(?<unit>[^\\d\\s.,/+-][^\\d,/+-]*)?");
+
+    private Lengths() {}
+
+    /** The length in the unit, rounded to 0.1 mm or 1/16 in, such as {@code 2.4 cm} or {@code −1 1/2 in}. */
+    public static String format(double mm, LengthUnit unit) {
+        String digits = digits(Math.abs(mm), unit);
+        boolean minus = mm < 0 && !digits.equals("0");
+        return (minus ? "\u2212" : "") + digits + "\u00a0" + unit.symbol();
+    }
+
+    /** The same with a plus before what is added. */
+    public static String signed(double mm, LengthUnit unit) {
+        String text = format(mm, unit);
+        boolean plus = mm > 0 && !digits(mm, unit).equals("0");
+        return plus ? "+" + text : text;
+    }
+
+    private static String digits(double mm, LengthUnit unit) {
+        if (!Double.isFinite(mm)) {
+            return "?";
+        }
+        return switch (unit) {
+            case MM -> decimal(mm, 1);
+            case CM -> decimal(mm / 10, 2);
+            case INCH -> inches(mm / 25.4);
+        };
+    }
+
+    private static String inches(double inches) {
+        long parts = Math.round(inches * SIXTEENTHS);
+        if (parts == 0) {
+            // Too little for the tape, but not nothing: a seam drift of 0.3 mm must not read as none.
+            return decimal(inches, 2);
+        }
+        long whole = parts / SIXTEENTHS;
+        long top = parts % SIXTEENTHS;
+        long bottom = SIXTEENTHS;
+        if (top == 0) {
+            return Long.toString(whole);
+        }
+        while (top % 2 == 0) {
+            top /= 2;
+            bottom /= 2;
+        }
+        return (whole == 0 ? "" : whole + " ") + top + "/" + bottom;
+    }
+
+    /** A number rounded to so many places, without trailing zeros and without an exponent. */
+    static String decimal(double value, int places) {
+        BigDecimal rounded =
+                BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP).stripTrailingZeros();
+        return rounded.signum() == 0 ? "0" : rounded.toPlainString();
+    }
+
+    /**
+     * Reads a length such as {@code 24 mm}, {@code 3,5 cm}, {@code 1 1/2 in}, {@code 5/8}, {@code 1½"}, {@code −15mm}.
+     *
+     * @param assumed the unit where none is written
+     * @return mm
+     * @throws Unreadable if it is no length, or can be read in two ways
+     */
+    public static double parse(String text, LengthUnit assumed) throws Unreadable {
+        String shown = text == null ? "" : text.strip();
+        if (shown.isEmpty()) {
+            throw new Unreadable("length-empty", Map.of());
+        }
+        Matcher form = FORM.matcher(plain(shown));
+        if (!form.matches()) {
+            throw new Unreadable("length-not-a-number", Map.of("text", shown));
+        }
+        double size = size(form, shown) * mmOf(form.group("unit"), assumed, shown);
+        if (size > LARGEST_MM) {
+            throw new Unreadable("length-too-large", Map.of("text", shown));
+        }
+        return form.group("sign").equals("-") ? -size : size;
+    }
+
+    /** The same text with one kind of minus, plain spaces, and ½ written as 1/2. */
+    private static String plain(String text) {
+        StringBuilder out = new StringBuilder();
+        text.codePoints().forEach(c -> {
+            String one = Character.toString(c);
+            String apart = Normalizer.normalize(one, Normalizer.Form.NFKC);
+            if (apart.indexOf('\u2044') >= 0) {
+                out.append(' ').append(apart.replace('\u2044', '/'));
+            } else if ("\u2212\u2013\u2010\u2011".contains(one)) {
+                out.append('-');
+            } else if (c == '\u2044') {
+                out.append('/');
+            } else if (Character.isSpaceChar(c)) {
+                out.append(' ');
+            } else {
+                out.append(one);
+            }
+        });
+        return out.toString().strip();
+    }
+
+    private static double size(Matcher form, String shown) throws Unreadable {
+        double whole = form.group("whole") == null ? 0 : Double.parseDouble(form.group("whole"));
+        if (form.group("top") != null) {
+            double bottom = Double.parseDouble(form.group("bottom"));
+            if (bottom == 0) {
+                throw new Unreadable("length-fraction-by-zero", Map.of("text", shown));
+            }
+            return whole + Double.parseDouble(form.group("top")) / bottom;
+        }
+        if (form.group("whole") != null) {
+            throw new Unreadable("length-not-a-number", Map.of("text", shown));
+        }
+        String number = form.group("number");
+        int comma = number.indexOf(',');
+        if (comma > 0 && number.length() - comma == 4) {
+            throw new Unreadable("length-comma-unclear", Map.of("text", shown));
+        }
+        return Double.parseDouble(number.replace(',', '.'));
+    }
+
+    private static double mmOf(String word, LengthUnit assumed, String shown) throws Unreadable {
+        if (word == null || word.isBlank()) {
+            return assumed.mm();
+        }
+        if (word.strip().equalsIgnoreCase("m")) {
+            return 1000;
+        }
+        return LengthUnit.named(word)
+                .orElseThrow(() -> new Unreadable("length-unit-unknown", Map.of("unit", word.strip(), "text", shown)))
+                .mm();
+    }
+}

@@ -1,0 +1,118 @@
+package easewright.text;
+
+import easewright.pattern.Finding;
+import java.util.Collection;
+import java.util.Locale;
+import java.util.Map;
+import java.util.MissingResourceException;
+import java.util.ResourceBundle;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/**
+ * Sentences from the bundle, with values filled in by name. A value of type {@code Double} is a length in mm and is
+ * shown in the user's unit, unless its key ends in {@code .percent}, {@code .degrees} or {@code .number}; lists are
+ * shown with commas; a key ending in {@code .signed} shows a length with its plus or minus.
+ */
+public final class Words {
+    private static final Pattern PLACEHOLDER = Pattern.compile("\\{([A-Za-z][A-Za-z0-9_.-]*)\\}");
+
+    private final ResourceBundle bundle;
+    private final LengthUnit unit;
+
+    private Words(ResourceBundle bundle, LengthUnit unit) {
+        this.bundle = bundle;
+        this.unit = unit;
+    }
+
+    public static Words english(LengthUnit unit) {
+        return new Words(ResourceBundle.getBundle("easewright.text.messages", Locale.ROOT), unit);
+    }
+
+    public LengthUnit unit() {
+        return unit;
+    }
+
+    /** The sentence of a key without values. */
+    public String of(String key) {
+        return of(key, Map.of());
+    }
+
+    /** The sentence of a key; a key that has none is shown as it is with its values, so that nothing is lost. */
+    public String of(String key, Map<String, ?> values) {
+        String line;
+        try {
+            line = bundle.getString(key);
+        } catch (MissingResourceException e) {
+            return values.isEmpty() ? key : key + " " + shown(values);
+        }
+        Matcher place = PLACEHOLDER.matcher(line);
+        StringBuilder out = new StringBuilder();
+        while (place.find()) {
+            String name = place.group(1);
+            Object value = values.get(name);
+            String text = value == null ? place.group() : shown(name, value);
+            place.appendReplacement(out, Matcher.quoteReplacement(text));
+        }
+        return place.appendTail(out).toString();
+    }
+
+    public String of(Finding finding) {
+        return of("finding." + finding.code(), withPiece(finding));
+    }
+
+    /** The words of a problem that some room reported by code. */
+    public String problem(String code, Map<String, ?> values) {
+        return of("problem." + code, values);
+    }
+
+    public String length(double mm) {
+        return Lengths.format(mm, unit);
+    }
+
+    public String signed(double mm) {
+        return Lengths.signed(mm, unit);
+    }
+
+    private static Map<String, Object> withPiece(Finding finding) {
+        Map<String, Object> values = new TreeMap<>(finding.values());
+        values.putIfAbsent("piece", finding.piece());
+        return values;
+    }
+
+    private String shown(Map<String, ?> values) {
+        return new TreeMap<>(values)
+                .entrySet().stream()
+                        .map(e -> e.getKey() + "=" + shown(e.getKey(), e.getValue()))
+                        .collect(Collectors.joining(", ", "(", ")"));
+    }
+
+    private String shown(String name, Object value) {
+        if (value instanceof Double number) {
+            if (name.endsWith(".percent") || name.endsWith(".degrees")) {
+                return number(number, 1);
+            }
+            if (name.endsWith(".number")) {
+                return number(number, 3);
+            }
+            return name.endsWith(".signed") ? signed(number) : length(number);
+        }
+        if (value instanceof Collection<?> many) {
+            return many.stream().map(each -> shown(name, each)).collect(Collectors.joining(", "));
+        }
+        if (value instanceof Enum<?> constant) {
+            return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        }
+        return String.valueOf(value);
+    }
+
+    /** A plain number with a real minus sign, rounded. */
+    public static String number(double value, int places) {
+        if (!Double.isFinite(value)) {
+            return "?";
+        }
+        return Lengths.decimal(value, places).replace('-', '\u2212');
+    }
+}

@@ -1,0 +1,88 @@
+package easewright.text;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import easewright.pattern.Body;
+import easewright.pattern.BodyMeasure;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class BodyFileTest {
+    @TempDir
+    Path folder;
+
+    @Test
+    void readsWhatASewistWrites() throws Unreadable {
+        Body body = BodyFile.parse("""
+                \ufeff# taken 3 May
+                name: Anna
+                Hip girth @hip: 98 cm (20 cm below waist)
+                waist = 29 1/2 in     # over a slip
+                Upper-arm girth: 30,5
+                Girth over coat @ over all : 120
+
+                Back waist length: 41
+                """);
+        assertThat(body.name()).isEqualTo("Anna");
+        assertThat(body.measures())
+                .containsExactly(
+                        new BodyMeasure("Hip girth", "hip", 980, "20 cm below waist"),
+                        new BodyMeasure("Waist girth", "waist", 29.5 * 25.4, ""),
+                        new BodyMeasure("Upper-arm girth", "upper arm", 305, ""),
+                        new BodyMeasure("Girth over coat", "over all", 1200, ""),
+                        new BodyMeasure("Back waist length", "", 410, ""));
+    }
+
+    @Test
+    void aUnitLineHoldsForTheLinesBelow() throws Unreadable {
+        Body body = BodyFile.parse("unit: in\r\nhip: 38 1/2\r\n");
+        assertThat(body.girth("hip")).hasValue(38.5 * 25.4);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "hip 98|body-line-form|Line 2",
+                "hip:|body-line-form|Line 2",
+                "hip: wide|body-line-length|Line 2",
+                "hip: 98 mm, no|body-line-length|Line 2",
+                "hip: 98 m|body-line-range|Line 2",
+                "hip: -98|body-line-range|Line 2",
+                "unit: yards|body-unit-unknown|Line 2",
+                "# nothing|body-empty|no measurement",
+            })
+    void namesTheLineAndTheRemedy(String line, String code, String place) {
+        assertThatThrownBy(() -> BodyFile.parse("# a body\n" + line + "\n"))
+                .isInstanceOfSatisfying(Unreadable.class, e -> {
+                    assertThat(e.code()).isEqualTo(code);
+                    assertThat(Words.english(LengthUnit.CM).problem(e.code(), e.values()))
+                            .contains(place)
+                            .doesNotContain("{")
+                            .containsPattern("(Write|Use|Check)");
+                });
+    }
+
+    @Test
+    void refusesTwoGirthsForOneLevel() {
+        assertThatThrownBy(() -> BodyFile.parse("hip: 98\nHip girth @hip: 99\n"))
+                .hasMessageContaining("body-line-twice");
+    }
+
+    @Test
+    void readsFilesSavedByOlderEditors() throws Exception {
+        Path file = folder.resolve("body.txt");
+        Files.write(file, "name: Zo\u00eb\nhip: 98\n".getBytes("windows-1252"));
+        assertThat(BodyFile.read(file).name()).isEqualTo("Zo\u00eb");
+    }
+
+    @Test
+    void saysThatAFileIsMissing() {
+        assertThatThrownBy(() -> BodyFile.read(folder.resolve("none.txt"))).hasMessageContaining("body-unreadable");
+    }
+}

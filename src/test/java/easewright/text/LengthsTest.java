@@ -1,0 +1,115 @@
+package easewright.text;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class LengthsTest {
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "24 mm|24",
+                "+24mm|24",
+                "−15 mm|-15",
+                "–15 mm|-15",
+                "-1/2 in|-12.7",
+                "3,5 cm|35",
+                "3.5cm|35",
+                ".5 cm|5",
+                "2. cm|20",
+                "1.5|15",
+                "1 1/2 in|38.1",
+                "1-1/2 inches|38.1",
+                "5/8 in|15.875",
+                "1½\"|38.1",
+                "½ in|12.7",
+                "1 ⅜ ″|34.925",
+                "5⁄8 in|15.875",
+                "1 m|1000",
+                "0.25 m|250",
+                "2 CM|20",
+                "12 in.|304.8",
+                "5/8|6.25",
+                "0|0",
+                "\u00a024\u00a0mm|24",
+            })
+    void readsWhatPeopleWrite(String text, double mm) throws Unreadable {
+        assertThat(Lengths.parse(text, LengthUnit.CM)).isCloseTo(mm, within(1e-9));
+    }
+
+    @Test
+    void takesTheAssumedUnitWhereNoneIsWritten() throws Unreadable {
+        assertThat(Lengths.parse("5/8", LengthUnit.INCH)).isEqualTo(15.875);
+        assertThat(Lengths.parse("1.5", LengthUnit.MM)).isEqualTo(1.5);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "wide|length-not-a-number",
+                "12 34 mm|length-not-a-number",
+                "--3 mm|length-not-a-number",
+                "1e9 mm|length-not-a-number",
+                "NaN|length-not-a-number",
+                "3 1.5 in|length-not-a-number",
+                "1.2.3|length-not-a-number",
+                "24 parsec|length-unit-unknown",
+                "1,234 mm|length-comma-unclear",
+                "3/0 in|length-fraction-by-zero",
+                "101 m|length-too-large",
+                "99999999999999999999999999 mm|length-too-large",
+                "''|length-empty",
+            })
+    void saysWhatIsWrong(String text, String code) {
+        assertThatThrownBy(() -> Lengths.parse(text, LengthUnit.CM)).isInstanceOfSatisfying(Unreadable.class, e -> {
+            assertThat(e.code()).isEqualTo(code);
+            assertThat(Words.english(LengthUnit.CM).problem(e.code(), e.values()))
+                    .doesNotContain("{")
+                    .doesNotStartWith("problem.")
+                    .containsPattern("(Write|Use|Check)");
+        });
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "24|MM|24 mm",
+                "24.04|MM|24 mm",
+                "24|CM|2.4 cm",
+                "-15|CM|−1.5 cm",
+                "980|CM|98 cm",
+                "38.1|INCH|1 1/2 in",
+                "15.875|INCH|5/8 in",
+                "-6.35|INCH|−1/4 in",
+                "25.3|INCH|1 in",
+                "0.3|INCH|0.01 in",
+                "0|INCH|0 in",
+                "-0.01|MM|0 mm",
+                "1000000|MM|1000000 mm",
+            })
+    void showsInTheUnit(double mm, LengthUnit unit, String text) {
+        assertThat(Lengths.format(mm, unit).replace('\u00a0', ' ')).isEqualTo(text);
+    }
+
+    @Test
+    void whatIsShownReadsBackWithinTheRounding() throws Unreadable {
+        Random random = new Random(7);
+        for (int i = 0; i < 2000; i++) {
+            double mm = (random.nextDouble() - 0.5) * 4000;
+            for (LengthUnit unit : LengthUnit.values()) {
+                double rounding = unit == LengthUnit.INCH ? 25.4 / 32 : 0.05;
+                assertThat(Lengths.parse(Lengths.format(mm, unit), unit)).isCloseTo(mm, within(rounding + 1e-9));
+                assertThat(Lengths.parse(Lengths.signed(mm, unit), unit)).isCloseTo(mm, within(rounding + 1e-9));
+            }
+        }
+    }
+}

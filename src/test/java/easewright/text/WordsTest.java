@@ -1,0 +1,85 @@
+package easewright.text;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import easewright.pattern.Finding;
+import easewright.pattern.Severity;
+import java.io.IOException;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Properties;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+class WordsTest {
+    private static final Path BUNDLE = Path.of("src/main/resources/easewright/text/messages.properties");
+    private static final Pattern LITERAL = Pattern.compile("\"([a-z][a-z0-9]*(?:-[a-z0-9]+)*)\"");
+    /** Where a code is first given: a finding or a problem, made directly or through a factory of that name. */
+    private static final Pattern GIVEN = Pattern.compile("\\b(new Finding|Finding\\.of|new Unreadable|Unreadable\\.of"
+            + "|new SvgProblem|SvgProblem\\.of|new Refusal|Refusal\\.of|new Trouble|Trouble\\.of)"
+            + "\\(\\s*\"([a-z][a-z0-9-]*)\"");
+
+    @Test
+    void fillsByNameInTheUsersUnit() {
+        Words inches = Words.english(LengthUnit.INCH);
+        assertThat(inches.problem("body-line-range", Map.of("line", 3, "name", "Hip girth", "amount", 12.7)))
+                .contains("Line 3 ")
+                .contains("Hip girth of 1/2\u00a0in");
+    }
+
+    @Test
+    void keepsAnUnknownCodeVisibleWithItsValues() {
+        Finding finding = Finding.of("never-said", Severity.NOTE, "front")
+                .with("slope.degrees", 12.34)
+                .with("names", List.of("hip", "waist"))
+                .with("cloth.percent", -5.0);
+        assertThat(Words.english(LengthUnit.MM).of(finding))
+                .isEqualTo("finding.never-said (cloth.percent=\u22125, names=hip, waist, piece=front,"
+                        + " slope.degrees=12.3)");
+    }
+
+    @Test
+    void everyCodeInTheSourcesHasALineAndEveryLineACode() throws IOException {
+        Properties lines = new Properties();
+        try (Reader reader = Files.newBufferedReader(BUNDLE)) {
+            lines.load(reader);
+        }
+        Set<String> literals = new TreeSet<>();
+        Set<String> missing = new TreeSet<>();
+        for (Path source : sources()) {
+            String text = Files.readString(source);
+            LITERAL.matcher(text).results().forEach(m -> literals.add(m.group(1)));
+            Matcher given = GIVEN.matcher(text);
+            while (given.find()) {
+                String kind = given.group(1).contains("Finding") ? "finding." : "problem.";
+                if (!lines.containsKey(kind + given.group(2))) {
+                    missing.add(kind + given.group(2) + " of " + source.getFileName());
+                }
+            }
+        }
+        assertThat(missing).as("codes without a line in the bundle").isEmpty();
+        Set<String> unused = new TreeSet<>();
+        for (String key : lines.stringPropertyNames()) {
+            if (key.matches("(finding|problem)\\..+") && !literals.contains(key.substring(key.indexOf('.') + 1))) {
+                unused.add(key);
+            }
+        }
+        assertThat(unused).as("lines without a code in the sources").isEmpty();
+    }
+
+    private static List<Path> sources() {
+        try (Stream<Path> all = Files.walk(Path.of("src/main/java"))) {
+            return all.filter(p -> p.toString().endsWith(".java")).toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
