@@ -56,8 +56,13 @@ public record Box(double minX, double minY, double maxX, double maxY) {
 
     /** The distance from a place to this box, 0 inside. */
     public double distance(Point p) {
+        return gap(p, minX, minY, maxX, maxY);
+    }
+
+    /** The same without making a box: searches over thousands of segments ask this. */
+    static double gap(Point p, double minX, double minY, double maxX, double maxY) {
         double dx = Math.max(0, Math.max(minX - p.x(), p.x() - maxX));
         double dy = Math.max(0, Math.max(minY - p.y(), p.y() - maxY));
-        return Math.hypot(dx, dy);
+        return Math.sqrt(dx * dx + dy * dy);
     }
 }

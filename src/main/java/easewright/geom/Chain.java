@@ -33,7 +33,7 @@ public sealed interface Chain permits Curve, Outline {
         List<Segment> all = segments();
         for (int i = 0; i < all.size(); i++) {
             Segment segment = all.get(i);
-            if (best != null && segment.box().distance(wanted) > best.distance()) {
+            if (best != null && segment.atLeastFrom(wanted) > best.distance()) {
                 continue;
             }
             double t = segment.nearest(wanted);

@@ -95,6 +95,12 @@ public record Cubic(Point start, Point control1, Point control2, Point end) impl
 
     @Override
     public double nearest(Point p) {
+        if (start.equals(p)) {
+            return 0;
+        }
+        if (end.equals(p)) {
+            return 1;
+        }
         int samples = 24;
         double best = 0;
         double bestDistance = Double.POSITIVE_INFINITY;
@@ -174,6 +180,26 @@ public record Cubic(Point start, Point control1, Point control2, Point end) impl
         double b2 = direction.cross(control2.minus(through));
         double b3 = direction.cross(end.minus(through));
         return Roots.unitBernsteinCubic(b0, b1, b2, b3);
+    }
+
+    @Override
+    public List<Double> passages(Point through, Point direction, boolean onLineIsClockwise) {
+        return Roots.signChanges(
+                Roots.side(start, through, direction),
+                Roots.side(control1, through, direction),
+                Roots.side(control2, through, direction),
+                Roots.side(end, through, direction),
+                onLineIsClockwise);
+    }
+
+    @Override
+    public double atLeastFrom(Point p) {
+        return Box.gap(
+                p,
+                Math.min(Math.min(start.x(), control1.x()), Math.min(control2.x(), end.x())),
+                Math.min(Math.min(start.y(), control1.y()), Math.min(control2.y(), end.y())),
+                Math.max(Math.max(start.x(), control1.x()), Math.max(control2.x(), end.x())),
+                Math.max(Math.max(start.y(), control1.y()), Math.max(control2.y(), end.y())));
     }
 
     /** Exact signed area term: [6 P0×P1 + 3 P0×P2 + P0×P3 + 3 P1×P2 + 3 P1×P3 + 6 P2×P3] / 20. */

@@ -68,6 +68,26 @@ public record Line(Point start, Point end) implements Segment {
     }
 
     @Override
+    public List<Double> passages(Point through, Point direction, boolean onLineIsClockwise) {
+        double from = Roots.side(start, through, direction);
+        double to = Roots.side(end, through, direction);
+        if (Roots.clockwise(from, onLineIsClockwise) == Roots.clockwise(to, onLineIsClockwise)) {
+            return List.of();
+        }
+        return List.of(from / (from - to));
+    }
+
+    @Override
+    public double atLeastFrom(Point p) {
+        return Box.gap(
+                p,
+                Math.min(start.x(), end.x()),
+                Math.min(start.y(), end.y()),
+                Math.max(start.x(), end.x()),
+                Math.max(start.y(), end.y()));
+    }
+
+    @Override
     public double sweptArea() {
         return start.cross(end) / 2;
     }

@@ -105,39 +105,15 @@ public record Outline(List<Segment> segments) implements Chain {
 
     /** Whether the point lies inside (even–odd rule); points within 1e-9 mm of the outline may fall either way. */
     public boolean contains(Point p) {
-        if (!box().contains(p)) {
-            return false;
-        }
-        int winding = 0;
+        Point across = new Point(1, 0);
+        boolean inside = false;
         for (Segment segment : segments) {
-            winding += crossingsToTheRight(segment, p);
-        }
-        return winding % 2 != 0;
-    }
-
-    private static int crossingsToTheRight(Segment segment, Point p) {
-        int count = 0;
-        for (double t : segment.crossings(p, new Point(1, 0))) {
-            // Half-open at the start, so that a corner shared by two segments is not counted twice.
-            if (t == 1 || segment.at(t).x() <= p.x()) {
-                continue;
+            for (double t : segment.passages(p, across, true)) {
+                if (segment.at(t).x() > p.x()) {
+                    inside = !inside;
+                }
             }
-            if (t == 0) {
-                continue;
-            }
-            count++;
         }
-        // Ends on the ray: count the end only when the segment leaves it downwards, the start likewise.
-        if (onRay(segment.start(), p) && segment.tangent(0).y() > 0) {
-            count++;
-        }
-        if (onRay(segment.end(), p) && segment.tangent(1).y() < 0) {
-            count++;
-        }
-        return count;
-    }
-
-    private static boolean onRay(Point end, Point p) {
-        return end.y() == p.y() && end.x() > p.x();
+        return inside;
     }
 }

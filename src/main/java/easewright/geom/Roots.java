@@ -64,6 +64,43 @@ final class Roots {
         return roots;
     }
 
+    /** Distance from the line, times the length of {@code direction}: positive on the clockwise side of it. */
+    static double side(Point p, Point through, Point direction) {
+        return direction.x() * (p.y() - through.y()) - direction.y() * (p.x() - through.x());
+    }
+
+    static boolean clockwise(double side, boolean zeroIsClockwise) {
+        return zeroIsClockwise ? side >= 0 : side > 0;
+    }
+
+    /** Where the cubic with the given Bernstein coefficients changes its sign, zero having the sign asked for. */
+    static List<Double> signChanges(double b0, double b1, double b2, double b3, boolean zeroIsPositive) {
+        boolean sign = clockwise(b0, zeroIsPositive);
+        if (clockwise(b1, zeroIsPositive) == sign
+                && clockwise(b2, zeroIsPositive) == sign
+                && clockwise(b3, zeroIsPositive) == sign) {
+            return List.of();
+        }
+        List<Double> stops =
+                new ArrayList<>(unitQuadratic(3 * (b3 - 3 * b2 + 3 * b1 - b0), 6 * (b2 - 2 * b1 + b0), 3 * (b1 - b0)));
+        stops.add(1.0);
+        List<Double> changes = new ArrayList<>();
+        double low = 0;
+        for (double high : stops) {
+            double atLow = value(b0, b1, b2, b3, low);
+            double atHigh = value(b0, b1, b2, b3, high);
+            if (clockwise(atLow, zeroIsPositive) != clockwise(atHigh, zeroIsPositive)) {
+                if (atLow == 0 || atHigh == 0) {
+                    changes.add(atLow == 0 ? low : high);
+                } else {
+                    changes.add(bracketed(b0, b1, b2, b3, low, high, atLow));
+                }
+            }
+            low = high;
+        }
+        return changes;
+    }
+
     private static void add(List<Double> roots, double t) {
         if (roots.isEmpty() || t - roots.get(roots.size() - 1) > 1e-14) {
             roots.add(t);

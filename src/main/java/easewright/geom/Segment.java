@@ -49,6 +49,16 @@ public sealed interface Segment permits Line, Cubic {
      */
     List<Double> crossings(Point through, Point direction);
 
+    /**
+     * Where the segment passes from one side of the endless line to the other: parameters in rising order. Places
+     * on the line itself count as lying on its clockwise side if {@code onLineIsClockwise}, else on the other, so that
+     * on a closed outline the passages are always even in number, whatever corners or edges lie on the line.
+     */
+    List<Double> passages(Point through, Point direction, boolean onLineIsClockwise);
+
+    /** A distance, in mm, that no place of the segment undercuts: that to the box around its defining places. */
+    double atLeastFrom(Point p);
+
     /** The exact signed area swept as seen from the origin, mm²: ½∫(x dy − y dx). */
     double sweptArea();
 

@@ -1,0 +1,148 @@
+package easewright.measure;
+
+import easewright.geom.Curve;
+import easewright.geom.Point;
+import easewright.pattern.Edge;
+import easewright.pattern.Finding;
+import easewright.pattern.Level;
+import easewright.pattern.LevelMark;
+import easewright.pattern.Piece;
+import easewright.pattern.Severity;
+import easewright.topology.Slice;
+import easewright.topology.Slices;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Measures one piece and notes what cannot be measured. */
+final class PieceTape {
+    private final Piece piece;
+    private final StitchOutline stitch;
+    private final List<Finding> findings = new ArrayList<>();
+
+    PieceTape(Piece piece) {
+        this.piece = piece;
+        this.stitch = StitchOutline.of(piece);
+    }
+
+    PieceMeasures all(List<Level> levels) {
+        List<EdgeLength> edges = piece.edges().stream().map(this::edge).toList();
+        List<LevelWidth> widths = new ArrayList<>();
+        for (LevelMark mark : piece.levels()) {
+            Optional<Level> level =
+                    levels.stream().filter(l -> l.name().equals(mark.level())).findFirst();
+            if (level.isEmpty()) {
+                note("level-unknown", Severity.CAUTION, mark);
+            } else {
+                width(mark, level.get()).ifPresent(widths::add);
+            }
+        }
+        for (ClosedDart dart : stitch.darts()) {
+            if (dart.offEdge() > ClosedDart.ON_LINE) {
+                findings.add(Finding.of("dart-off-edge", Severity.CAUTION, piece.name())
+                        .with("dart", dart.dart().name())
+                        .with("distance", dart.offEdge()));
+            }
+        }
+        return new PieceMeasures(piece.id(), edges, widths, findings, stitch);
+    }
+
+    EdgeLength edge(Edge edge) {
+        double drawn = stitch.edge(edge).length();
+        double mouths = 0;
+        for (ClosedDart dart : stitch.dartsOn(edge)) {
+            mouths += dart.mouth().orElseThrow().length();
+        }
+        return new EdgeLength(piece.id(), edge.name(), edge.role(), drawn - mouths, mouths);
+    }
+
+    Optional<LevelWidth> width(LevelMark mark, Level level) {
+        return mark.through().isPresent() ? straight(mark, level) : along(mark, level);
+    }
+
+    private Optional<LevelWidth> along(LevelMark mark, Level level) {
+        Optional<Edge> edge = piece.edge(mark.along().orElseThrow());
+        if (edge.isEmpty()) {
+            findings.add(Finding.of("level-edge-missing", Severity.FAULT, piece.name())
+                    .with("level", mark.level())
+                    .with("edge", mark.along().get()));
+            return Optional.empty();
+        }
+        EdgeLength length = edge(edge.get());
+        Curve run = stitch.edge(edge.get());
+        return Optional.of(new LevelWidth(
+                piece.id(),
+                mark.level(),
+                length.mm() + length.dartMm(),
+                length.dartMm(),
+                mark.overlap(),
+                length.mm() - mark.overlap(),
+                count(mark, level),
+                List.of(new Span(run.start(), run.end()))));
+    }
+
+    private Optional<LevelWidth> straight(LevelMark mark, Level level) {
+        Point through = mark.through().orElseThrow();
+        Point direction = direction(mark);
+        List<Slice> all = Slices.across(stitch.outline(), through, direction);
+        if (all.isEmpty()) {
+            note("level-not-reached", mark.counts() ? Severity.FAULT : Severity.CAUTION, mark);
+            return Optional.empty();
+        }
+        List<Slice> taken = mark.span() == LevelMark.Span.ALL ? all : List.of(nearest(all));
+        if (mark.span() == LevelMark.Span.NEAREST
+                && all.size() > 1
+                && taken.get(0).distance(0) > ClosedDart.ON_LINE) {
+            note("level-place-outside", Severity.CAUTION, mark);
+        }
+        double width = Slices.total(taken);
+        double intake = intake(taken, through, direction);
+        return Optional.of(new LevelWidth(
+                piece.id(),
+                mark.level(),
+                width,
+                intake,
+                mark.overlap(),
+                width - intake - mark.overlap(),
+                count(mark, level),
+                taken.stream()
+                        .map(s -> new Span(
+                                through.plus(direction.times(s.from())), through.plus(direction.times(s.to()))))
+                        .toList()));
+    }
+
+    /** Levels lie square to the grain (common practice), turned clockwise where the mark says so. */
+    private Point direction(LevelMark mark) {
+        Point grain = piece.grainDirection();
+        Point square = new Point(grain.y(), -grain.x());
+        return mark.turn() == 0 ? square : square.turned(Math.toRadians(mark.turn()));
+    }
+
+    /** The stretch that holds the marked place, or else lies nearest to it; the marked place is at 0. */
+    private static Slice nearest(List<Slice> slices) {
+        return slices.stream()
+                .min(Comparator.comparingDouble(s -> s.distance(0)))
+                .orElseThrow();
+    }
+
+    private double intake(List<Slice> taken, Point through, Point direction) {
+        double sum = 0;
+        for (ClosedDart dart : stitch.darts()) {
+            for (Slice folded : Slices.across(dart.cloth(), through, direction)) {
+                for (Slice cloth : taken) {
+                    sum += folded.shared(cloth);
+                }
+            }
+        }
+        return sum;
+    }
+
+    private int count(LevelMark mark, Level level) {
+        return mark.counts() ? piece.count(level) : 0;
+    }
+
+    private void note(String code, Severity severity, LevelMark mark) {
+        findings.add(Finding.of(code, severity, piece.name()).with("level", mark.level()));
+    }
+}

@@ -1,0 +1,104 @@
+package easewright.measure;
+
+import easewright.geom.Curve;
+import easewright.geom.Outline;
+import easewright.geom.Place;
+import easewright.geom.Point;
+import easewright.pattern.Dart;
+import easewright.pattern.Edge;
+import easewright.pattern.Piece;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The stitching line of a piece: the drawn outline with cut-out darts closed by their mouth lines and the allowance
+ * taken off. Where the drawn line is the stitching line and has no cut-out dart, it is that very outline.
+ */
+public final class StitchOutline {
+    private final Piece piece;
+    private final Outline closed;
+    private final Outline outline;
+    private final List<ClosedDart> darts;
+
+    private StitchOutline(Piece piece, Outline closed, Outline outline, List<ClosedDart> darts) {
+        this.piece = piece;
+        this.closed = closed;
+        this.outline = outline;
+        this.darts = darts;
+    }
+
+    public static StitchOutline of(Piece piece) {
+        DartCuts cuts = DartCuts.of(piece.outline(), piece.darts());
+        Outline stitched = cuts.closed();
+        List<ClosedDart> darts = new ArrayList<>();
+        for (int i = 0; i < piece.darts().size(); i++) {
+            Dart dart = piece.darts().get(i);
+            darts.add(
+                    ClosedDart.on(stitched, dart, Optional.ofNullable(cuts.cut().get(i)), piece.allowance()));
+        }
+        return new StitchOutline(piece, cuts.closed(), stitched, List.copyOf(darts));
+    }
+
+    /** The piece as it was measured. */
+    public Piece piece() {
+        return piece;
+    }
+
+    /** The closed stitching line, in the drawn direction. */
+    public Outline outline() {
+        return outline;
+    }
+
+    /** Where on the stitching line a place marked on the drawn outline is sewn. */
+    public Place place(Point drawn) {
+        return outline.nearest(drawn).place();
+    }
+
+    /** The point of {@link #place(Point)}. */
+    public Point point(Point drawn) {
+        return outline.point(place(drawn));
+    }
+
+    /** The run of an edge on the stitching line; dart mouths on it are still part of it. */
+    public Curve edge(Edge edge) {
+        return isDartLeg(edge) ? edge.on(piece.outline()) : outline.run(place(edge.from()), place(edge.to()));
+    }
+
+    /** The dart mouths that lie on an edge. */
+    List<ClosedDart> dartsOn(Edge edge) {
+        if (isDartLeg(edge)) {
+            return List.of();
+        }
+        Place from = place(edge.from());
+        Place to = place(edge.to());
+        boolean whole = from.equals(to);
+        return darts.stream()
+                .filter(d -> d.mouth().isPresent())
+                .filter(d -> d.dart().edge().map(edge.name()::equals).orElse(true))
+                .filter(d -> whole || liesOn(d.mouth().get(), from, to))
+                .toList();
+    }
+
+    private static boolean liesOn(ClosedDart.Mouth mouth, Place from, Place to) {
+        return Places.between(from, mouth.from(), to)
+                && Places.between(from, mouth.to(), to)
+                && Places.between(from, mouth.from(), mouth.to());
+    }
+
+    /** All darts of the piece, in its order. */
+    List<ClosedDart> darts() {
+        return darts;
+    }
+
+    /** An edge that ends at the point of a cut-out dart is one of its legs and does not vanish with it. */
+    private boolean isDartLeg(Edge edge) {
+        if (closed == piece.outline()) {
+            return false;
+        }
+        return piece.darts().stream()
+                .map(Dart::point)
+                .anyMatch(p ->
+                        p.distance(edge.from()) <= ClosedDart.ON_LINE || p.distance(edge.to()) <= ClosedDart.ON_LINE);
+    }
+}
