@@ -1,0 +1,167 @@
+package easewright.ease;
+
+import easewright.measure.GarmentMeasures;
+import easewright.measure.Girth;
+import easewright.pattern.Cloth;
+import easewright.pattern.Finding;
+import easewright.pattern.Level;
+import easewright.pattern.LevelKind;
+import easewright.pattern.Pattern;
+import easewright.pattern.Severity;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** How much ease the garment has at every level, and what is to be said about it. */
+public final class EaseSheet {
+    /**
+     * Tighter than this on a limb or the neck, a garment presses noticeably and must not be taken for medical
+     * compression, percent of the body girth (common practice).
+     */
+    private static final double PRESSES_BELOW = -15;
+
+    private final List<EaseLine> lines;
+    private final List<Finding> findings;
+
+    private EaseSheet(List<EaseLine> lines, List<Finding> findings) {
+        this.lines = List.copyOf(lines);
+        this.findings = List.copyOf(findings);
+    }
+
+    public static EaseSheet of(Pattern pattern, GarmentMeasures measures, EaseTables tables) {
+        List<EaseLine> lines = new ArrayList<>();
+        List<Finding> findings = new ArrayList<>();
+        boolean bodyKnown = !pattern.body().measures().isEmpty();
+        if (!bodyKnown) {
+            findings.add(Finding.of("body-missing", Severity.NOTE, ""));
+        }
+        for (Girth girth : measures.girths()) {
+            EaseLine line = line(pattern, girth, tables);
+            lines.add(line);
+            if (line.ease().isPresent()) {
+                judge(line, pattern.cloth(), tables, findings);
+            } else if (bodyKnown && line.body().isEmpty()) {
+                findings.add(about("body-level-missing", Severity.NOTE, girth.level()));
+            }
+        }
+        boolean tablesLeftOut = pattern.cloth().knit()
+                && lines.stream()
+                        .anyMatch(l -> l.ease().isPresent()
+                                && !tables.at(l.level().kind(), false).isEmpty());
+        if (tablesLeftOut) {
+            findings.add(Finding.of("woven-tables-left-out", Severity.NOTE, ""));
+        }
+        return new EaseSheet(lines, findings);
+    }
+
+    /** One line for each level of the pattern, in its order. */
+    public List<EaseLine> lines() {
+        return lines;
+    }
+
+    public List<Finding> findings() {
+        return findings;
+    }
+
+    private static EaseLine line(Pattern pattern, Girth girth, EaseTables tables) {
+        Level level = girth.level();
+        boolean knit = pattern.cloth().knit();
+        double finished = girth.finished();
+        OptionalDouble body = pattern.body().girth(level.name());
+        Double wished = pattern.wishes().get(level.name());
+        OptionalDouble wish = wished == null ? OptionalDouble.empty() : OptionalDouble.of(wished);
+        List<Minimum> minimums = knit ? List.of() : tables.minimumsAt(level);
+        if (body.isEmpty() || girth.parts().isEmpty()) {
+            OptionalDouble none = OptionalDouble.empty();
+            return new EaseLine(level, body, finished, none, none, List.of(), minimums, none, wish, none);
+        }
+        double ease = finished - body.getAsDouble();
+        double percent = 100 * ease / body.getAsDouble();
+        boolean stretches = (knit || ease < 0) && finished > 0;
+        return new EaseLine(
+                level,
+                body,
+                finished,
+                OptionalDouble.of(ease),
+                OptionalDouble.of(percent),
+                tables.at(level.kind(), knit).stream()
+                        .map(t -> t.classify(ease, percent))
+                        .toList(),
+                minimums,
+                stretches
+                        ? OptionalDouble.of(Math.max(0, 100 * (body.getAsDouble() / finished - 1)))
+                        : OptionalDouble.empty(),
+                wish,
+                wish.isPresent() ? OptionalDouble.of(wish.getAsDouble() - ease) : OptionalDouble.empty());
+    }
+
+    private static void judge(EaseLine line, Cloth cloth, EaseTables tables, List<Finding> findings) {
+        double ease = line.ease().orElseThrow();
+        boolean relies =
+                line.stretchNeeded().isPresent() && line.stretchNeeded().getAsDouble() > 0;
+        if (relies) {
+            judgeStretch(line, cloth, tables, findings);
+        }
+        boolean presses = line.level().limb() || line.level().kind() == LevelKind.NECK;
+        if (presses && line.percent().orElseThrow() < PRESSES_BELOW) {
+            findings.add(about("not-for-compression", Severity.CAUTION, line.level())
+                    .with("ease.percent", line.percent().getAsDouble()));
+        }
+        if (relies || line.minimums().isEmpty()) {
+            return;
+        }
+        Minimum least = line.minimums().stream()
+                .min(Comparator.comparingDouble(Minimum::low))
+                .orElseThrow();
+        Minimum most = line.minimums().stream()
+                .max(Comparator.comparingDouble(Minimum::low))
+                .orElseThrow();
+        if (ease < least.low() - 1e-6) {
+            findings.add(below("ease-below-minimum", Severity.CAUTION, line, least));
+        } else if (ease < most.low() - 1e-6) {
+            findings.add(below("ease-below-some-minimum", Severity.NOTE, line, most));
+        }
+    }
+
+    private static Finding below(String code, Severity severity, EaseLine line, Minimum minimum) {
+        return about(code, severity, line.level())
+                .with("ease", line.ease().orElseThrow())
+                .with("minimum", minimum.low())
+                .with("source", minimum.source())
+                .with("standing", minimum.standing());
+    }
+
+    private static void judgeStretch(EaseLine line, Cloth cloth, EaseTables tables, List<Finding> findings) {
+        double needed = line.stretchNeeded().orElseThrow();
+        if (cloth.across().isEmpty()) {
+            boolean knit = cloth.knit();
+            findings.add(about(
+                            knit ? "stretch-unknown" : "garment-smaller-than-body",
+                            knit ? Severity.CAUTION : Severity.FAULT,
+                            line.level())
+                    .with("needed.percent", needed)
+                    .with("short", -line.ease().orElseThrow()));
+            return;
+        }
+        double has = cloth.across().getAsDouble();
+        Finding finding = about("stretch-too-little", Severity.FAULT, line.level())
+                .with("needed.percent", needed)
+                .with("cloth.percent", has);
+        if (needed > has) {
+            findings.add(finding);
+            return;
+        }
+        tables.margin()
+                .filter(m -> needed > has * m.atRestPercent() / 100)
+                .ifPresent(m -> findings.add(about("stretch-little-left", Severity.CAUTION, line.level())
+                        .with("needed.percent", needed)
+                        .with("cloth.percent", has)
+                        .with("rest.percent", m.atRestPercent())
+                        .with("standing", m.standing())));
+    }
+
+    private static Finding about(String code, Severity severity, Level level) {
+        return Finding.of(code, severity, "").with("level", level.name());
+    }
+}

@@ -1,0 +1,146 @@
+package easewright.ease;
+
+import easewright.pattern.Level;
+import easewright.pattern.LevelKind;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Predicate;
+
+/** The tables in use, all of them editable data. */
+public final class EaseTables {
+    private static final String INDEX = "tables.txt";
+
+    private final List<EaseTable> tables;
+    private final List<Minimum> minimums;
+    private final List<StretchClass> knitClasses;
+    private final Optional<StretchMargin> margin;
+
+    EaseTables(
+            List<EaseTable> tables,
+            List<Minimum> minimums,
+            List<StretchClass> knitClasses,
+            Optional<StretchMargin> margin) {
+        this.tables = List.copyOf(tables);
+        this.minimums = List.copyOf(minimums);
+        this.knitClasses = List.copyOf(knitClasses);
+        this.margin = margin;
+    }
+
+    /** The tables that come with the program: the files of this package that {@code tables.txt} lists. */
+    public static EaseTables standard() {
+        EaseTables all = new EaseTables(List.of(), List.of(), List.of(), Optional.empty());
+        try (BufferedReader index = new BufferedReader(open(INDEX))) {
+            for (String name = index.readLine(); name != null; name = index.readLine()) {
+                if (!name.isBlank() && !name.startsWith("#")) {
+                    all = all.with(read(open(name.strip()), name.strip()));
+                }
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } catch (EaseTableProblem e) {
+            throw new IllegalStateException("A table that came with the program is damaged", e);
+        }
+        return all;
+    }
+
+    private static Reader open(String name) throws IOException {
+        InputStream in = EaseTables.class.getResourceAsStream(name);
+        if (in == null) {
+            throw new IOException("Table file is missing: " + name);
+        }
+        return new InputStreamReader(in, StandardCharsets.UTF_8);
+    }
+
+    /**
+     * Reads a table file of the user's own and closes the reader; its form is that of the files that come with the
+     * program (docs/ease-tables.md).
+     *
+     * @param name what to call the file in messages
+     * @throws EaseTableProblem if a line is not understood or something needed is missing
+     */
+    public static EaseTables read(Reader reader, String name) throws EaseTableProblem {
+        return TableReader.read(reader, name);
+    }
+
+    /** These tables and more; a table of the same id, and a stretch margin, replace the one held here. */
+    public EaseTables with(EaseTables more) {
+        List<EaseTable> joined = new ArrayList<>(tables);
+        joined.removeIf(old -> more.tables.stream().anyMatch(added -> added.id().equals(old.id())));
+        joined.addAll(more.tables);
+        return new EaseTables(
+                joined,
+                joined(minimums, more.minimums),
+                joined(knitClasses, more.knitClasses),
+                more.margin.or(() -> margin));
+    }
+
+    private static <T> List<T> joined(List<T> first, List<T> second) {
+        List<T> all = new ArrayList<>(first);
+        all.addAll(second);
+        return all;
+    }
+
+    /** Only the class tables whose garment line has the word, or all of them where none has it. */
+    public EaseTables forGarment(String word) {
+        String wanted = word.strip().toLowerCase(Locale.ROOT);
+        Predicate<EaseTable> fits = t -> t.garment().toLowerCase(Locale.ROOT).contains(wanted);
+        List<EaseTable> kept =
+                tables.stream().anyMatch(fits) ? tables.stream().filter(fits).toList() : tables;
+        return new EaseTables(kept, minimums, knitClasses, margin);
+    }
+
+    public List<EaseTable> tables() {
+        return tables;
+    }
+
+    public List<Minimum> minimums() {
+        return minimums;
+    }
+
+    public List<StretchClass> knitClasses() {
+        return knitClasses;
+    }
+
+    public Optional<StretchMargin> margin() {
+        return margin;
+    }
+
+    /** The class tables for a level on a knit or a woven. */
+    public List<EaseTable> at(LevelKind level, boolean knit) {
+        return tables.stream()
+                .filter(t -> t.level() == level && t.knit() == knit)
+                .toList();
+    }
+
+    /** The least wearing ease at a level by every source: by the kind of level, or by the name of the user's own. */
+    public List<Minimum> minimumsAt(Level level) {
+        String kind = level.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        String region = level.kind() == LevelKind.OTHER ? level.name().toLowerCase(Locale.ROOT) : kind;
+        return minimums.stream().filter(m -> m.region().equals(region)).toList();
+    }
+
+    /** In each source the highest class whose stretch a cloth reaches, for a cloth of the given stretch in percent. */
+    public List<StretchClass> knitClassesOf(double stretchPercent) {
+        List<StretchClass> found = new ArrayList<>();
+        for (StretchClass candidate : knitClasses) {
+            OptionalDouble needs = candidate.stretch();
+            if (needs.isEmpty() || stretchPercent < needs.getAsDouble()) {
+                continue;
+            }
+            found.removeIf(
+                    f -> f.source().equals(candidate.source()) && f.stretch().orElseThrow() < needs.getAsDouble());
+            found.add(candidate);
+        }
+        return found;
+    }
+}

@@ -1,0 +1,15 @@
+package easewright.ease;
+
+import java.util.OptionalDouble;
+
+/**
+ * The least ease for wearing that one source gives for a region of the body, woven cloth.
+ *
+ * @param region   the kind of level in words ("high hip"), or a region without girth ("crotch depth")
+ * @param low      mm
+ * @param high     upper end of the range, if a range is given, mm
+ * @param note     garments it is for, or other conditions; may be empty
+ * @param source   where it was published
+ * @param standing published, second-hand, from memory, common practice
+ */
+public record Minimum(String region, double low, OptionalDouble high, String note, String source, String standing) {}

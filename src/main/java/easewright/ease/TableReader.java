@@ -1,0 +1,158 @@
+package easewright.ease;
+
+import easewright.pattern.LevelKind;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.Reader;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Reads one table file. A file is lines of {@code key: value}; {@code #} starts a comment; rows put their columns
+ * between bars and take the unit, source and standing in force (a row may end in a standing of its own):
+ *
+ * <pre>
+ * id: my-blouses
+ * garment: blouse
+ * level: bust
+ * cloth: woven            (or knit)
+ * unit: in                (or cm, mm, percent)
+ * source: my own notebook, 2024
+ * standing: common practice
+ * band: fitted | 3 | 4
+ * band: loose | 4 1/8 | -
+ * minimum: bust | 2 | 2 1/2 | blouses | second-hand
+ * knit-class: stable | 18 | -
+ * stretch-at-rest: 50
+ * </pre>
+ */
+final class TableReader {
+    private static final List<String> SETTINGS =
+            List.of("id", "garment", "level", "cloth", "unit", "source", "standing");
+
+    private final String name;
+    private final Map<String, String> settings = new HashMap<>();
+    private final List<Band> bands = new ArrayList<>();
+    private final List<Minimum> minimums = new ArrayList<>();
+    private final List<StretchClass> classes = new ArrayList<>();
+    private Optional<StretchMargin> margin = Optional.empty();
+
+    private TableReader(String name) {
+        this.name = name;
+    }
+
+    static EaseTables read(Reader reader, String name) throws EaseTableProblem {
+        return new TableReader(name).all(reader);
+    }
+
+    private EaseTables all(Reader reader) throws EaseTableProblem {
+        int number = 0;
+        try (BufferedReader lines = new BufferedReader(reader)) {
+            for (String line = lines.readLine(); line != null; line = lines.readLine()) {
+                number++;
+                String text = line.strip();
+                if (!text.isEmpty() && !text.startsWith("#")) {
+                    take(text, number);
+                }
+            }
+        } catch (IOException e) {
+            throw problem("ease-table-unreadable", Map.of("file", name), e);
+        }
+        List<EaseTable> tables = new ArrayList<>();
+        if (!bands.isEmpty()) {
+            tables.add(table());
+        }
+        if (tables.isEmpty() && minimums.isEmpty() && classes.isEmpty() && margin.isEmpty()) {
+            throw problem("ease-table-empty", Map.of("file", name), null);
+        }
+        return new EaseTables(tables, minimums, classes, margin);
+    }
+
+    private void take(String text, int number) throws EaseTableProblem {
+        int colon = text.indexOf(':');
+        String key = colon < 0 ? "" : text.substring(0, colon).strip();
+        String value = text.substring(colon + 1).strip();
+        if (SETTINGS.contains(key)) {
+            settings.put(key, value);
+            return;
+        }
+        try {
+            row(key, value.split("\\|", -1));
+        } catch (IllegalArgumentException | ArrayIndexOutOfBoundsException e) {
+            throw problem("ease-table-line", Map.of("file", name, "line", (long) number, "text", text), e);
+        }
+    }
+
+    private void row(String key, String[] columns) throws EaseTableProblem {
+        switch (key) {
+            case "band":
+                bands.add(new Band(
+                        columns[0].strip(),
+                        Figures.read(columns[1], unit()),
+                        Figures.readOptional(columns[2], unit())));
+                break;
+            case "minimum":
+                minimums.add(new Minimum(
+                        columns[0].strip().toLowerCase(Locale.ROOT),
+                        Figures.read(columns[1], unit()),
+                        Figures.readOptional(columns[2], unit()),
+                        columns.length > 3 ? columns[3].strip() : "",
+                        setting("source"),
+                        columns.length > 4 ? columns[4].strip() : setting("standing")));
+                break;
+            case "knit-class":
+                classes.add(new StretchClass(
+                        columns[0].strip(),
+                        Figures.readOptional(columns[1], 1),
+                        columns.length > 2 ? Figures.readOptional(columns[2], 1) : OptionalDouble.empty(),
+                        setting("source"),
+                        setting("standing")));
+                break;
+            case "stretch-at-rest":
+                margin = Optional.of(
+                        new StretchMargin(Figures.read(columns[0], 1), setting("source"), setting("standing")));
+                break;
+            default:
+                throw new IllegalArgumentException("Not a row: " + key);
+        }
+    }
+
+    private EaseTable table() throws EaseTableProblem {
+        try {
+            return new EaseTable(
+                    setting("id"),
+                    setting("garment"),
+                    LevelKind.valueOf(setting("level").toUpperCase(Locale.ROOT).replace(' ', '_')),
+                    bands,
+                    setting("source"),
+                    setting("standing"),
+                    settings.getOrDefault("cloth", "woven").equals("knit"),
+                    setting("unit").equals("percent"));
+        } catch (IllegalArgumentException e) {
+            throw problem("ease-table-bands", Map.of("file", name, "reason", String.valueOf(e.getMessage())), e);
+        }
+    }
+
+    private double unit() throws EaseTableProblem {
+        return Figures.unit(setting("unit"));
+    }
+
+    private String setting(String key) throws EaseTableProblem {
+        String value = settings.getOrDefault(key, "");
+        if (value.isEmpty()) {
+            throw problem("ease-table-setting", Map.of("file", name, "setting", key), null);
+        }
+        return value;
+    }
+
+    private static EaseTableProblem problem(String code, Map<String, Object> values, Throwable cause) {
+        EaseTableProblem problem = new EaseTableProblem(code, values);
+        problem.initCause(cause);
+        return problem;
+    }
+}

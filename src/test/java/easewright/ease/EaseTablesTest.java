@@ -1,0 +1,131 @@
+package easewright.ease;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.assertj.core.api.Assertions.within;
+
+import easewright.pattern.Level;
+import easewright.pattern.LevelKind;
+import java.io.StringReader;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+class EaseTablesTest {
+    private static final Set<String> STANDINGS = Set.of("published", "second-hand", "from memory", "common practice");
+
+    private static EaseTables read(String text) throws EaseTableProblem {
+        return EaseTables.read(new StringReader(text), "mine.txt");
+    }
+
+    @Test
+    void everyFigureNamesSourceAndStanding() {
+        EaseTables tables = EaseTables.standard();
+        assertThat(tables.tables()).hasSizeGreaterThanOrEqualTo(13).allSatisfy(t -> {
+            assertThat(t.source()).isNotBlank();
+            assertThat(STANDINGS).contains(t.standing());
+        });
+        assertThat(tables.minimums()).hasSizeGreaterThan(30).allSatisfy(m -> {
+            assertThat(m.source()).isNotBlank();
+            assertThat(STANDINGS).contains(m.standing());
+        });
+        assertThat(tables.knitClasses())
+                .allSatisfy(c -> assertThat(c.standing()).isEqualTo("from memory"));
+        assertThat(tables.margin().orElseThrow().standing()).isEqualTo("common practice");
+    }
+
+    /** Trade-facts 1.2: sources on the waist conflict, 1/2 in to 1 in, and all are handed out. */
+    @Test
+    void minimumsOfAllSources() {
+        List<Minimum> waist = EaseTables.standard().minimumsAt(Level.of("waist", LevelKind.WAIST));
+        assertThat(waist.stream().map(Minimum::source).distinct()).hasSize(4);
+        assertThat(waist.stream().mapToDouble(Minimum::low).min().orElseThrow()).isCloseTo(12.7, within(1e-9));
+        assertThat(waist.stream().mapToDouble(Minimum::low).max().orElseThrow()).isCloseTo(25.4, within(1e-9));
+        assertThat(EaseTables.standard().minimumsAt(Level.of("Across back", LevelKind.OTHER)))
+                .hasSize(2);
+        assertThat(EaseTables.standard().minimumsAt(Level.of("hh", LevelKind.HIGH_HIP)))
+                .hasSize(1);
+    }
+
+    /** Armstrong's classes, from memory: 5 in to 5 7/8, 6 1/4, 7 1/2, 10 (trade-facts 1.3). */
+    @Test
+    void knitClassOfACloth() {
+        EaseTables tables = EaseTables.standard();
+        assertThat(tables.knitClassesOf(50)).extracting(StretchClass::word).containsExactly("stretchy");
+        assertThat(tables.knitClassesOf(49)).extracting(StretchClass::word).containsExactly("moderate");
+        assertThat(tables.knitClassesOf(10)).isEmpty();
+    }
+
+    @Test
+    void filterByGarmentWord() {
+        EaseTables tables = EaseTables.standard();
+        assertThat(tables.forGarment("Jacket").at(LevelKind.BUST, false))
+                .extracting(EaseTable::id)
+                .containsExactly("us-publishers-jacket-bust");
+        assertThat(tables.forGarment("spacesuit").tables()).hasSameSizeAs(tables.tables());
+    }
+
+    @Test
+    void userTableIsReadAndReplacesItsNamesake() throws EaseTableProblem {
+        EaseTables mine = read("""
+                # my own
+                id: us-publishers-coat-bust
+                garment: coat
+                level: bust
+                unit: cm
+                source: my notebook
+                standing: common practice
+                band: snug | -1.5 | 8
+                band: roomy | 8 | -
+                minimum: high hip | 1 1/2 | - | only when standing | from memory
+                """);
+        EaseTables all = EaseTables.standard().with(mine);
+        EaseTable table = all.tables().stream()
+                .filter(t -> t.id().equals("us-publishers-coat-bust"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(table.bands())
+                .containsExactly(
+                        new Band("snug", -15, OptionalDouble.of(80)), new Band("roomy", 80, OptionalDouble.empty()));
+        assertThat(table.classify(-15.1, 0).where()).isEqualTo(Classed.Where.BELOW);
+        assertThat(all.tables()).hasSameSizeAs(EaseTables.standard().tables());
+        Minimum added = mine.minimums().get(0);
+        assertThat(added.low()).isCloseTo(15, within(1e-12));
+        assertThat(added.standing()).isEqualTo("from memory");
+    }
+
+    @Test
+    void damagedFilesNameTheLine() {
+        String head = "id: a\ngarment: b\nlevel: hip\nunit: in\nsource: s\nstanding: published\n";
+        assertThat(problem(head + "band: fitted | three | 4").values()).containsEntry("line", 7L);
+        assertThat(problem(head + "band: fitted | 3").code()).isEqualTo("ease-table-line");
+        assertThat(problem(head + "bond: fitted | 3 | 4").code()).isEqualTo("ease-table-line");
+        assertThat(problem(head + "band: fitted | 1/0 | 4").code()).isEqualTo("ease-table-line");
+        assertThat(problem(head).code()).isEqualTo("ease-table-empty");
+        assertThat(problem("unit: in\nband: fitted | 3 | 4").code()).isEqualTo("ease-table-setting");
+        assertThat(problem("band: fitted | 3 | 4").values()).containsEntry("setting", "unit");
+        assertThat(problem(head + "band: a | 3 | 4\nband: b | 2 | 5").code()).isEqualTo("ease-table-bands");
+        assertThat(problem(head.replace("hip", "elbow") + "band: a | 3 | 4").code())
+                .isEqualTo("ease-table-bands");
+    }
+
+    private static EaseTableProblem problem(String text) {
+        return catchThrowableOfType(EaseTableProblem.class, () -> read(text));
+    }
+
+    @Test
+    void bandsMustRise() {
+        assertThatThrownBy(() -> new EaseTable(
+                        "t",
+                        "g",
+                        LevelKind.HIP,
+                        List.of(new Band("a", 0, OptionalDouble.empty()), new Band("b", 1, OptionalDouble.of(2))),
+                        "s",
+                        "published",
+                        false,
+                        false))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+}
