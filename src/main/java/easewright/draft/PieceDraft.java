@@ -1,0 +1,154 @@
+package easewright.draft;
+
+import easewright.geom.Affine;
+import easewright.geom.Box;
+import easewright.geom.Line;
+import easewright.geom.Outline;
+import easewright.geom.Point;
+import easewright.geom.Segment;
+import easewright.pattern.Dart;
+import easewright.pattern.Edge;
+import easewright.pattern.Grain;
+import easewright.pattern.LevelMark;
+import easewright.pattern.LineKind;
+import easewright.pattern.Notch;
+import easewright.pattern.Piece;
+import easewright.pattern.Rider;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** One drafted piece in its own coordinates, before it is laid on the sheet. Not thread-safe. */
+final class PieceDraft {
+    private final String id;
+    private final String name;
+    private final Contour contour;
+    private final List<LevelMark> levels = new ArrayList<>();
+    private final List<Dart> darts = new ArrayList<>();
+    private final List<Notch> notches = new ArrayList<>();
+    private final List<Segment> innerLines = new ArrayList<>();
+    private boolean cutLineDrawn;
+    private int times = 1;
+    private boolean onFold;
+    private Grain grain;
+    private Point label;
+
+    PieceDraft(String id, String name, Contour contour) {
+        this.id = id;
+        this.name = name;
+        this.contour = contour;
+    }
+
+    PieceDraft cut(int howOften, boolean onTheFold) {
+        times = howOften;
+        onFold = onTheFold;
+        return this;
+    }
+
+    /** The cutting line, not the stitching line, becomes the outline that the marks refer to. */
+    PieceDraft outlineIsCuttingLine() {
+        cutLineDrawn = true;
+        return this;
+    }
+
+    PieceDraft level(LevelMark mark) {
+        levels.add(mark);
+        return this;
+    }
+
+    PieceDraft darts(List<Dart> more) {
+        darts.addAll(more);
+        return this;
+    }
+
+    PieceDraft notch(String notchName, Point at) {
+        notches.add(new Notch(notchName, at));
+        return this;
+    }
+
+    PieceDraft innerLine(Point from, Point to) {
+        innerLines.add(new Line(from, to));
+        return this;
+    }
+
+    PieceDraft grain(Point from, Point to) {
+        grain = new Grain(from, to);
+        return this;
+    }
+
+    PieceDraft label(Point at) {
+        label = at;
+        return this;
+    }
+
+    /** The room the piece takes, cutting line included. */
+    Box box() {
+        return contour.cutting().box();
+    }
+
+    Face laid(Affine map) {
+        Outline stitching = laid(map, contour.stitching());
+        Outline cutting = laid(map, contour.cutting());
+        List<Rider> riders = new ArrayList<>();
+        riders.add(
+                cutLineDrawn
+                        ? new Rider(id + "-stitching", Rider.Kind.PARALLEL, stitching.segments())
+                        : new Rider(id + "-cutting", Rider.Kind.PARALLEL, cutting.segments()));
+        for (int i = 0; i < darts.size(); i++) {
+            Dart dart = laid(map, darts.get(i));
+            riders.add(new Rider(
+                    id + "-dart-" + (i + 1),
+                    Rider.Kind.INNER,
+                    List.of(new Line(dart.mouth1(), dart.point()), new Line(dart.point(), dart.mouth2()))));
+        }
+        if (!innerLines.isEmpty()) {
+            riders.add(new Rider(id + "-line", Rider.Kind.INNER, Places.on(map, innerLines)));
+        }
+        Outline outline = cutLineDrawn ? cutting : stitching;
+        List<Edge> edges = cutLineDrawn ? contour.cutEdges() : contour.edges();
+        Piece piece = Piece.bare(id, outline).toBuilder()
+                .name(name)
+                .drawn(cutLineDrawn ? LineKind.CUTTING : LineKind.STITCHING, 10)
+                .cut(times, onFold)
+                .edges(edges.stream()
+                        .map(e -> e.withEnds(Places.on(map, e.from()), Places.on(map, e.to())))
+                        .toList())
+                .levels(levels.stream().map(l -> laid(map, l)).toList())
+                .darts(darts.stream().map(d -> laid(map, d)).toList())
+                .notches(notches.stream()
+                        .map(n -> new Notch(
+                                n.name(),
+                                Places.rounded(
+                                        outline.nearest(map.apply(n.at())).point())))
+                        .toList())
+                .grain(new Grain(Places.on(map, grain.from()), Places.on(map, grain.to())))
+                .riders(riders)
+                .build();
+        return new Face(piece, Places.on(map, label));
+    }
+
+    private static Outline laid(Affine map, Outline outline) {
+        return new Outline(Places.on(map, outline.segments()));
+    }
+
+    private static Dart laid(Affine map, Dart dart) {
+        return new Dart(
+                dart.name(),
+                Places.on(map, dart.mouth1()),
+                Places.on(map, dart.mouth2()),
+                Places.on(map, dart.point()),
+                Optional.empty(),
+                dart.edge());
+    }
+
+    private static LevelMark laid(Affine map, LevelMark mark) {
+        LevelMark placed =
+                mark.through().map(p -> mark.withThrough(Places.on(map, p))).orElse(mark);
+        return mark.reference()
+                .map(p -> placed.withReference(Places.on(map, p)))
+                .orElse(placed);
+    }
+
+    /** A piece on the sheet and where its name is written. */
+    record Face(Piece piece, Point label) {}
+}

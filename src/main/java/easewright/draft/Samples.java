@@ -1,0 +1,72 @@
+package easewright.draft;
+
+import easewright.pattern.Body;
+import easewright.pattern.BodyMeasure;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** The sample garments: drawing, body file and text for each, by file name. */
+public final class Samples {
+    private Samples() {}
+
+    /** The drafts, each for one of {@link SampleBodies our invented people}. */
+    public static List<Draft> drafts() {
+        return List.of(
+                new SkirtDraft(SampleBodies.MAREN, 50, 25, 600),
+                new BodiceDraft(SampleBodies.MAREN, 90, 40, 50),
+                new TrouserDraft(SampleBodies.INES, 50, 10, 220),
+                new KnitTopDraft(SampleBodies.TOVE, -30, 70, -10, 35));
+    }
+
+    /** All files of the sample directory: file name to text. */
+    public static Map<String, String> files() {
+        Map<String, String> files = new TreeMap<>();
+        for (Draft draft : drafts()) {
+            Garment garment = draft.draft();
+            files.put(garment.id() + ".svg", svg(garment));
+            files.put(garment.id() + ".body.txt", bodyText(draft.body()));
+            files.put(garment.id() + ".md", words(garment));
+        }
+        return files;
+    }
+
+    /** The drawing of a garment with its marks. */
+    public static String svg(Garment garment) {
+        return SvgSheet.of(garment, "");
+    }
+
+    static String bodyText(Body body) {
+        List<String> lines = new ArrayList<>();
+        lines.add("# Measurements of an invented person; names after ISO 8559-1.");
+        lines.add("Name: " + body.name());
+        for (BodyMeasure measure : body.measures()) {
+            String level = measure.level().isEmpty() ? "" : " @" + measure.level();
+            lines.add(measure.name() + level + ": " + Facts.cm(measure.mm()) + " cm");
+        }
+        return String.join("\n", lines) + "\n";
+    }
+
+    private static String words(Garment garment) {
+        StringBuilder text = new StringBuilder("# " + garment.title() + "\n\n");
+        text.append(String.join("\n", garment.facts())).append("\n\n");
+        text.append("Drawn at full scale, millimetres; stitching lines are thin, cutting lines heavier.\n\n");
+        text.append("## Where the drafting rules come from\n\n");
+        garment.rules().forEach(rule -> text.append("- ").append(rule).append('\n'));
+        text.append("\n## Allowances\n\n");
+        garment.pattern().pieces().forEach(piece -> {
+            text.append("- ").append(piece.name()).append(": ");
+            List<String> edges = piece.edges().stream()
+                    .map(e -> String.format(
+                            Locale.ROOT,
+                            "%s %s cm",
+                            e.name(),
+                            Facts.cm(e.allowance().orElse(0))))
+                    .toList();
+            text.append(String.join(", ", edges)).append(".\n");
+        });
+        return text.toString();
+    }
+}
