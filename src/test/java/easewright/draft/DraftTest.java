@@ -112,8 +112,7 @@ class DraftTest {
                 Curve run = edge.on(piece.outline());
                 double allowance = edge.allowance().orElseThrow();
                 // A cutting line runs on past the corners of the stitching line: there only the middle is compared.
-                double[] shares =
-                        piece.drawn() == LineKind.CUTTING ? new double[] {0.5} : new double[] {0.2, 0.5, 0.8};
+                double[] shares = piece.drawn() == LineKind.CUTTING ? new double[] {0.5} : new double[] {0.2, 0.5, 0.8};
                 for (double share : shares) {
                     Point p = run.pointAtLength(run.length() * share);
                     boolean dartCap = piece.darts().stream()
