@@ -152,7 +152,7 @@ public final class BodyFile {
                 return level;
             }
         }
-        return word.endsWith(" girth") ? stem : "";
+        return "";
     }
 
     private static String capital(String word) {
