@@ -29,6 +29,10 @@ import java.util.Map;
 public record BodiceDraft(Body body, double bustEase, double waistEase, double armEase) implements Draft {
     private static final double SEAM = 15;
     private static final double CURVE = 10;
+
+    /** A quarter inch on a neckline: fashion-incubator.com, seam allowances (read). */
+    private static final double NECK = 6;
+
     private static final double SLEEVE_HEM = 25;
 
     @Override
@@ -36,7 +40,10 @@ public record BodiceDraft(Body body, double bustEase, double waistEase, double a
         Panel back = back();
         Panel front = front();
         double scye = scye();
-        PieceDraft backPiece = new PieceDraft("bodice-back", "Back", back.contour(EdgeRole.CENTRE, "centre back", SEAM))
+        PieceDraft backPiece = new PieceDraft(
+                        "bodice-back",
+                        "Back",
+                        back.contour(EdgeRole.CENTRE, "centre back", SEAM).reversed())
                 .cut(2, false)
                 .level(LevelMark.through("bust", new Point(back.bust() / 2, bustLine()))
                         .withReference(new Point(0, 0)))
@@ -65,7 +72,8 @@ public record BodiceDraft(Body body, double bustEase, double waistEase, double a
                         Wearer.measure(body, "Wrist girth") + BodiceRules.WRIST_EASE,
                         CURVE,
                         SLEEVE_HEM)
-                .piece("bodice-sleeve");
+                .piece("bodice-sleeve")
+                .level(LevelMark.along("wrist", "hem"));
 
         double top = Layout.HEAD + 60;
         List<PieceDraft.Face> faces = new Layout()
@@ -78,7 +86,8 @@ public record BodiceDraft(Body body, double bustEase, double waistEase, double a
                 List.of(
                         Level.of("bust", LevelKind.BUST),
                         Level.of("waist", LevelKind.WAIST),
-                        Level.of("upper arm", LevelKind.UPPER_ARM)),
+                        Level.of("upper arm", LevelKind.UPPER_ARM),
+                        Level.of("wrist", LevelKind.WRIST)),
                 List.of(
                         mate("side seam", "bodice-front/side", "bodice-back/side", 0),
                         mate("shoulder", "bodice-back/shoulder", "bodice-front/shoulder", BodiceRules.SHOULDER_EASE),
@@ -90,7 +99,7 @@ public record BodiceDraft(Body body, double bustEase, double waistEase, double a
                         mate("sleeve seam", "bodice-sleeve/front underarm", "bodice-sleeve/back underarm", 0)),
                 body,
                 Cloth.WOVEN,
-                Map.of("bust", bustEase, "waist", waistEase, "upper arm", armEase),
+                Map.of("bust", bustEase, "waist", waistEase, "upper arm", armEase, "wrist", BodiceRules.WRIST_EASE),
                 new Scale(1, 1, Scale.Proof.PHYSICAL_SIZE),
                 List.of());
         return new Garment(
@@ -113,7 +122,11 @@ public record BodiceDraft(Body body, double bustEase, double waistEase, double a
     private double bustLine() {
         double across = Wearer.measure(body, "Bust point width") / 2 - frontNeck();
         double along = Wearer.measure(body, "Side neck point to bust point");
-        return -BodiceRules.NAPE_BELOW + Math.sqrt(along * along - across * across);
+        return frontTop() + Math.sqrt(along * along - across * across);
+    }
+
+    private static double frontTop() {
+        return -BodiceRules.NAPE_BELOW - BodiceRules.FRONT_RAISED;
     }
 
     private double fifthOfNeck() {
@@ -167,7 +180,7 @@ public record BodiceDraft(Body body, double bustEase, double waistEase, double a
                 quarterWaist() - BodiceRules.FRONT_MORE);
         return new Panel(
                 bust,
-                half.neckline(slope, 0.62),
+                half.neckline(slope, BodiceRules.NECK_LEAN, 0.6),
                 BodiceHalf.straight(half.side(), end),
                 List.of(),
                 armhole,
@@ -180,7 +193,7 @@ public record BodiceDraft(Body body, double bustEase, double waistEase, double a
         double bust = quarterBust() + BodiceRules.FRONT_MORE;
         double fifth = fifthOfNeck();
         Point point = new Point(Wearer.measure(body, "Bust point width") / 2, bustLine());
-        Point side = new Point(frontNeck(), -BodiceRules.NAPE_BELOW);
+        Point side = new Point(frontNeck(), frontTop());
         double shoulder = Wearer.measure(body, "Shoulder length");
         Point direction = new Point(1, 0).turned(Math.toRadians(BodiceRules.FRONT_SLOPE));
         Point mouth = side.plus(direction.times(shoulder * 0.45));
@@ -191,10 +204,7 @@ public record BodiceDraft(Body body, double bustEase, double waistEase, double a
         Point pitch = opening.apply(new Point(
                 Wearer.measure(body, "Across front width") / 2 + BodiceRules.FRONT_WIDTH_MORE, scye() * 0.52));
         BodiceHalf half = new BodiceHalf(
-                new Point(0, -BodiceRules.NAPE_BELOW + fifth - BodiceRules.BACK_NECK_LESS),
-                side,
-                pitch,
-                underarm(bust));
+                new Point(0, frontTop() + fifth - BodiceRules.BACK_NECK_LESS), side, pitch, underarm(bust));
         Curve armhole = half.armhole(seam.open().end(), opening.applyToDirection(direction), BodiceRules.FRONT_HOLLOW);
         DartedSeam waist = waist(
                 "front waist dart",
@@ -204,7 +214,7 @@ public record BodiceDraft(Body body, double bustEase, double waistEase, double a
                 quarterWaist() + BodiceRules.FRONT_MORE);
         return new Panel(
                 bust,
-                half.neckline(BodiceRules.FRONT_SLOPE, 0.58),
+                half.neckline(BodiceRules.FRONT_SLOPE, -BodiceRules.NECK_LEAN, 0.58),
                 seam.open(),
                 seam.darts(),
                 armhole,
@@ -262,7 +272,7 @@ public record BodiceDraft(Body body, double bustEase, double waistEase, double a
                     .edge("side", EdgeRole.SEAM, SEAM, corner)
                     .edge("waist", EdgeRole.WAIST, CURVE, waist.open().reversed())
                     .edge(centreName, centreRole, centreAllowance, neck.start())
-                    .edge("neck", EdgeRole.NECK, CURVE, neck);
+                    .edge("neck", EdgeRole.NECK, NECK, neck);
         }
     }
 }

@@ -21,13 +21,20 @@ record BodiceHalf(Point neck, Point side, Point pitch, Point under) {
         return side.plus(new Point(length, 0).turned(Math.toRadians(slope)));
     }
 
-    /** From the centre to the side neck point: square to the centre, and square to the shoulder. */
-    Curve neckline(double slope, double fullness) {
-        Point square = new Point(0, -1).turned(Math.toRadians(slope));
+    /**
+     * From the centre, square to it, to the side neck point.
+     *
+     * @param slope    of the shoulder, degrees below level
+     * @param lean     by how much it is flatter there than square to the shoulder, degrees; the other half of the
+     *                 garment leans as much the other way, so that the neckline runs on over the shoulder seam
+     * @param fullness handle lengths as shares of the run and the rise
+     */
+    Curve neckline(double slope, double lean, double fullness) {
+        Point arriving = new Point(0, -1).turned(Math.toRadians(slope + lean));
         double rise = neck.y() - side.y();
         double run = side.x();
         Point control1 = neck.plus(new Point(run * fullness, 0));
-        Point control2 = side.minus(square.times(rise * fullness));
+        Point control2 = side.minus(arriving.times(rise * fullness));
         return new Curve(List.of(new Cubic(neck, control1, control2, side)));
     }
 

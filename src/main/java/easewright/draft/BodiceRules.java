@@ -11,8 +11,11 @@ final class BodiceRules {
     /** Armhole line 0.5 cm below the scye depth: from memory. */
     static final double SCYE_MORE = 5;
 
-    /** Nape 2 cm below the side neck point: common practice (1.5–2.5 cm). */
-    static final double NAPE_BELOW = 20;
+    /** Nape 1.8 cm below the side neck point: common practice (1.5–2.5 cm). */
+    static final double NAPE_BELOW = 18;
+
+    /** The bust lifts the front's side neck point 0.8 cm above the back's: common practice. */
+    static final double FRONT_RAISED = 8;
 
     /**
      * Back neck width a fifth of the neck less 0.2 cm, front 0.7 cm: from memory; the shirt block of a Chinese
@@ -27,10 +30,13 @@ final class BodiceRules {
 
     static final double FRONT_WIDTH_MORE = 2;
 
-    /** Shoulder slopes below level, degrees: common practice. */
-    static final double BACK_SLOPE = 19;
+    /** The back neckline meets the shoulder this much flatter than square, the front steeper: common practice. */
+    static final double NECK_LEAN = 14;
 
-    static final double FRONT_SLOPE = 22;
+    /** Shoulder slopes below level, degrees: common practice. */
+    static final double BACK_SLOPE = 21;
+
+    static final double FRONT_SLOPE = 21;
 
     /** Back shoulder longer than the front and eased in, 1/4–1/2 in: from memory (clothingpatterns101.com has it). */
     static final double SHOULDER_EASE = 8;
@@ -78,7 +84,7 @@ final class BodiceRules {
             "Armhole 0.5 cm below the scye depth, half the across back + 0.5 cm, armhole 2.8 and 2.3 cm off its"
                     + " corner, shoulder dart 7 cm for an 88 cm bust ± 0.6 cm for each 4 cm: from memory. Back shoulder"
                     + " eased by 0.8 cm: clothingpatterns101.com has the rule (read), the amount is from memory.",
-            "Shoulder slopes 19° and 22°, nape 2 cm below the side neck point, front quarter 0.5 cm more than the"
+            "Shoulder slopes 21°, nape 1.8 cm below the side neck point, the front's side neck point 0.8 cm higher, front quarter 0.5 cm more than the"
                     + " back, side seam 40 % of the waist shaping and darts the rest (solved so that the sewn waist is"
                     + " exact), wrist + 6 cm, all allowances: common practice.");
 }

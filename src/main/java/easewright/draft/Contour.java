@@ -13,6 +13,7 @@ import java.util.OptionalDouble;
 
 /** Draws the stitching line of a piece edge by edge, each with its name, role and allowance. Not thread-safe. */
 final class Contour {
+    private final List<Curve> runs = new ArrayList<>();
     private final List<Segment> segments = new ArrayList<>();
     private final List<Double> allowances = new ArrayList<>();
     private final List<Edge> edges = new ArrayList<>();
@@ -29,6 +30,7 @@ final class Contour {
         if (curve.start().distance(pen) > 1e-6) {
             throw new IllegalArgumentException("Edge " + name + " does not start where the last one ends");
         }
+        runs.add(curve);
         firsts.add(segments.size());
         segments.addAll(curve.segments());
         curve.segments().forEach(s -> {
@@ -44,6 +46,20 @@ final class Contour {
     /** Adds a straight edge. */
     Contour edge(String name, EdgeRole role, double allowance, Point to) {
         return edge(name, role, allowance, new Curve(List.of(new Line(pen, to))));
+    }
+
+    /** The same piece drawn the other way round. */
+    Contour reversed() {
+        Contour back = new Contour(pen);
+        for (int i = edges.size() - 1; i >= 0; i--) {
+            Edge edge = edges.get(i);
+            back.edge(
+                    edge.name(),
+                    edge.role(),
+                    edge.allowance().orElseThrow(),
+                    runs.get(i).reversed());
+        }
+        return back;
     }
 
     List<Edge> edges() {

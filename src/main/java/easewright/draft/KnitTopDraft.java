@@ -27,7 +27,7 @@ import java.util.OptionalDouble;
  * armhole's height. T: thelondonpatterncutter.co.uk, "T shirt draft" (read): no cap ease generally needed.
  *
  * @param body      needs bust, waist, hip, neck base and upper-arm girth, back neck point to waist, side waist to
- *                  hip, scye depth, across back and across front width, shoulder length
+ *                  hip, scye depth, across back width, shoulder length
  * @param bustEase  of the whole girth, mm; negative for a top that stretches
  * @param waistEase of the whole girth, mm
  * @param hipEase   of the whole girth, mm
@@ -51,15 +51,18 @@ public record KnitTopDraft(Body body, double bustEase, double waistEase, double 
     private static final double BACK_NECK_LOWER = 10;
     private static final double FRONT_NECK_LOWER = 30;
 
+    /** The front 0.5 cm narrower between the armholes, on each side: common practice. */
+    private static final double FRONT_NARROWER = 5;
+
     private static final double SLOPE = 20;
     private static final double SLEEVE_LENGTH = 205;
     private static final double CAP_EASE = 4;
 
     @Override
     public Garment draft() {
-        Panel back = panel("Across back width", BACK_NECK_LOWER, 24);
+        Panel back = panel(0, BACK_NECK_LOWER, 24);
         double fifth = Wearer.measure(body, "Neck base girth") / 5;
-        Panel front = panel("Across front width", fifth - 22 + FRONT_NECK_LOWER, 20);
+        Panel front = panel(FRONT_NARROWER, fifth - 22 + FRONT_NECK_LOWER, 20);
         double arm = Wearer.measure(body, "Upper-arm girth") + armEase;
         PieceDraft sleeve = new SleeveDraft(
                         new SleeveDraft.Armhole(
@@ -74,12 +77,15 @@ public record KnitTopDraft(Body body, double bustEase, double waistEase, double 
         double top = Layout.HEAD + 50;
         List<PieceDraft.Face> faces = new Layout()
                 .add(
-                        piece("top-back", "Back", back)
+                        piece("top-back", "Back", back, true)
                                 .notch("back 1", back.onArmhole(back.notchAt()))
                                 .notch("back 2", back.onArmhole(back.notchAt() + SleeveDraft.NOTCH_STEP)),
                         false,
                         top)
-                .add(piece("top-front", "Front", front).notch("front", front.onArmhole(front.notchAt())), true, top)
+                .add(
+                        piece("top-front", "Front", front, false).notch("front", front.onArmhole(front.notchAt())),
+                        true,
+                        top)
                 .add(sleeve, false, top)
                 .faces();
         Pattern pattern = new Pattern(
@@ -111,7 +117,7 @@ public record KnitTopDraft(Body body, double bustEase, double waistEase, double 
         return new Garment("knit-top", "Knit top", Facts.of(body, pattern), RULES, pattern, faces);
     }
 
-    private PieceDraft piece(String id, String name, Panel panel) {
+    private PieceDraft piece(String id, String name, Panel panel, boolean otherWay) {
         double bust = quarter("Bust girth", bustEase);
         Contour contour = new Contour(panel.neck().end())
                 .edge("shoulder", EdgeRole.SHOULDER, SEAM, panel.shoulder())
@@ -121,7 +127,7 @@ public record KnitTopDraft(Body body, double bustEase, double waistEase, double 
                 .edge("fold", EdgeRole.FOLD, 0, panel.neck().start())
                 .edge("neck", EdgeRole.NECK, SEAM, panel.neck());
         Point nape = new Point(0, 0);
-        return new PieceDraft(id, name, contour)
+        return new PieceDraft(id, name, otherWay ? contour.reversed() : contour)
                 .cut(1, true)
                 .level(LevelMark.through("bust", new Point(bust / 2, bustLine()))
                         .withReference(nape))
@@ -172,18 +178,18 @@ public record KnitTopDraft(Body body, double bustEase, double waistEase, double 
         return new Curve(segments);
     }
 
-    private Panel panel(String width, double neckLower, double offCorner) {
+    private Panel panel(double narrower, double neckLower, double offCorner) {
         double fifth = Wearer.measure(body, "Neck base girth") / 5;
         double across = (Wearer.measure(body, "Bust girth") + bustEase) / Wearer.measure(body, "Bust girth");
         BodiceHalf half = new BodiceHalf(
                 new Point(0, neckLower),
                 new Point(
                         fifth - 2 + NECK_WIDER, -BodiceRules.NAPE_BELOW + NECK_WIDER * Math.tan(Math.toRadians(SLOPE))),
-                new Point(Wearer.measure(body, width) / 2 * across, scye() * 0.5),
+                new Point(Wearer.measure(body, "Across back width") / 2 * across - narrower, scye() * 0.5),
                 under());
         Point end = half.shoulderEnd(SLOPE, Wearer.measure(body, "Shoulder length") - NECK_WIDER);
         return new Panel(
-                half.neckline(SLOPE, 0.6),
+                half.neckline(SLOPE, narrower > 0 ? -BodiceRules.NECK_LEAN : BodiceRules.NECK_LEAN, 0.6),
                 BodiceHalf.straight(half.side(), end),
                 half.armhole(end, end.minus(half.side()), offCorner));
     }
@@ -206,7 +212,7 @@ public record KnitTopDraft(Body body, double bustEase, double waistEase, double 
                     + " No cap ease generally needed: T shirt draft, thelondonpatterncutter.co.uk (read).",
             "A fifth of the neck girth for the neck, as for the bodice: textbook shirt block,"
                     + " inet.qq.com/read/1032011545/18 (read), deductions from memory.",
-            "Neck opened for a binding, shoulder slope 20°, underarm 1.2 cm above the scye depth, shaped side seam"
+            "Neck opened for a binding, front 0.5 cm narrower than the back between armhole and centre, shoulder slope 20°, underarm 1.2 cm above the scye depth, shaped side seam"
                     + " through bust, waist and hip, allowances 0.7 and 2 cm: common practice. Stretch 50 % across and"
                     + " 20 % along, recovery 95 %, shrinkage 5 %: our own assumption for the sample's jersey.");
 }

@@ -51,8 +51,8 @@ public final class Samples {
 
     private static String words(Garment garment) {
         StringBuilder text = new StringBuilder("# " + garment.title() + "\n\n");
-        text.append(String.join("\n", garment.facts())).append("\n\n");
-        text.append("Drawn at full scale, millimetres; stitching lines are thin, cutting lines heavier.\n\n");
+        text.append(garment.facts().get(0)).append(" The person is invented.\n\n");
+        text.append("Drawn at full scale, millimetres; thin lines are stitching lines, heavy lines cutting lines.\n\n");
         text.append("## Where the drafting rules come from\n\n");
         garment.rules().forEach(rule -> text.append("- ").append(rule).append('\n'));
         text.append("\n## Allowances\n\n");

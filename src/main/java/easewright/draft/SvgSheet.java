@@ -55,11 +55,11 @@ final class SvgSheet {
         }
         line("  <rect width=\"%s\" height=\"%s\" fill=\"#ffffff\"/>", width, height);
         line("  <g font-family=\"Helvetica, Arial, 'Liberation Sans', sans-serif\" fill=\"%s\">", INK);
-        text(Layout.MARGIN, 46, 16, "font-weight=\"600\"", garment.title());
-        double y = 60;
+        text(Layout.MARGIN, 44, 18, "font-weight=\"600\"", garment.title());
+        double y = 58;
         for (String fact : garment.facts()) {
-            text(Layout.MARGIN, y, 7.5, "fill=\"" + SOFT + "\"", fact);
-            y += 10;
+            text(Layout.MARGIN, y, 8, "fill=\"" + SOFT + "\"", fact);
+            y += 11;
         }
         line("  </g>");
         for (PieceDraft.Face face : garment.faces()) {
@@ -194,14 +194,14 @@ final class SvgSheet {
         Piece piece = face.piece();
         line("  <g font-family=\"Helvetica, Arial, 'Liberation Sans', sans-serif\" fill=\"%s\">", INK);
         Point at = face.label();
-        text(at.x(), at.y(), 11, "font-weight=\"600\" text-anchor=\"middle\"", piece.name());
-        text(at.x(), at.y() + 9, 6.5, "text-anchor=\"middle\" fill=\"" + SOFT + "\"", cutText(piece));
+        text(at.x(), at.y(), 14, "font-weight=\"600\" text-anchor=\"middle\"", piece.name());
+        text(at.x(), at.y() + 11, 8, "text-anchor=\"middle\" fill=\"" + SOFT + "\"", cutText(piece));
         for (LevelMark level : piece.levels()) {
             LevelLine.of(piece, level)
                     .ifPresent(l -> text(
                             l.label().x(),
-                            l.label().y() - 1.8,
-                            5.5,
+                            l.label().y() - 2.6,
+                            7,
                             "text-anchor=\"" + l.anchor() + "\" fill=\"" + SOFT + "\"",
                             level.level()));
         }

@@ -29,6 +29,6 @@ final class Waistband {
                 .innerLine(new Point(0, finished), new Point(seam + underlap, finished))
                 .notch("underlap", new Point(seam, wide))
                 .grain(new Point(seam * 0.06, finished * 0.5), new Point(seam * 0.3, finished * 0.5))
-                .label(new Point(seam * 0.66, finished * 0.42));
+                .label(new Point(seam * 0.66, finished * 0.47));
     }
 }

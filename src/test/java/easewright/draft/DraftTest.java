@@ -52,7 +52,7 @@ class DraftTest {
         m.add(new BodyMeasure("Waist girth", "waist", waist, ""));
         m.add(new BodyMeasure("Hip girth", "hip", hip, ""));
         m.add(new BodyMeasure("Upper-arm girth", "upper arm", 290 * by, ""));
-        m.add(new BodyMeasure("Wrist girth", "", 160 * Math.sqrt(by), ""));
+        m.add(new BodyMeasure("Wrist girth", "wrist", 160 * Math.sqrt(by), ""));
         m.add(new BodyMeasure("Thigh girth", "thigh", hip * 0.6, ""));
         m.add(new BodyMeasure("Knee girth", "knee", hip * 0.38, ""));
         m.add(new BodyMeasure("Neck base girth", "", 380 * Math.sqrt(by), ""));
@@ -190,6 +190,42 @@ class DraftTest {
                 assertThat(apart).isTrue();
             }
         }
+    }
+
+    @ParameterizedTest
+    @MethodSource("drafts")
+    void joinedLinesRunOnSmoothly(Draft draft) {
+        // Trade-facts 4.5: what must be smooth is the joined line; the two corners together make 180 degrees.
+        Pattern pattern = draft.draft().pattern();
+        for (Mate mate : pattern.mates()) {
+            if (mate.name().equals("shoulder")) {
+                double neck = 0;
+                double armhole = 0;
+                for (var ref : List.of(mate.first().get(0), mate.second().get(0))) {
+                    Piece piece = pattern.piece(ref.piece()).orElseThrow();
+                    Edge shoulder = pattern.edge(ref).orElseThrow();
+                    Edge neckline = piece.edge("neck").orElseThrow();
+                    boolean startsAtNeck = shoulder.from().equals(neckline.to());
+                    neck += corner(piece, startsAtNeck ? shoulder.from() : shoulder.to());
+                    armhole += corner(piece, startsAtNeck ? shoulder.to() : shoulder.from());
+                }
+                assertThat(neck).isCloseTo(180, within(0.5));
+                assertThat(armhole).isCloseTo(180, within(0.5));
+            }
+        }
+    }
+
+    /** The angle of cloth at a corner of the outline, degrees. */
+    private static double corner(Piece piece, Point at) {
+        List<Segment> segments = piece.outline().segments();
+        for (int i = 0; i < segments.size(); i++) {
+            Segment next = segments.get((i + 1) % segments.size());
+            if (next.start().equals(at)) {
+                Point back = segments.get(i).tangent(1).times(-1);
+                return Math.toDegrees(Math.acos(back.dot(next.tangent(0))));
+            }
+        }
+        throw new AssertionError("No corner there");
     }
 
     @Test

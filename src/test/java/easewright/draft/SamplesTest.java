@@ -2,6 +2,8 @@ package easewright.draft;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import easewright.text.BodyFile;
+import easewright.text.Unreadable;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,6 +16,13 @@ import org.junit.jupiter.api.Test;
  */
 class SamplesTest {
     private static final Path DIRECTORY = Path.of("sample-pieces");
+
+    @Test
+    void bodyFilesSayTheBodyInFull() throws Unreadable {
+        for (Draft draft : Samples.drafts()) {
+            assertThat(BodyFile.parse(Samples.bodyText(draft.body()))).isEqualTo(draft.body());
+        }
+    }
 
     @Test
     void sampleFilesAreWhatTheDraftsGive() throws IOException {
