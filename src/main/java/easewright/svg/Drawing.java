@@ -1,6 +1,7 @@
 package easewright.svg;
 
 import easewright.geom.Affine;
+import easewright.geom.Box;
 import easewright.pattern.Finding;
 import easewright.pattern.Scale;
 import java.util.List;
@@ -13,8 +14,10 @@ import java.util.Optional;
  * @param scale    how units became millimetres
  * @param findings what was wrong or doubtful
  * @param rootToMm from user units of the root element to mm of the drawing, whose origin is the page's upper left
+ * @param page     the page, mm, where the file states its size in whatever unit
  */
-public record Drawing(List<DrawnShape> shapes, Scale scale, List<Finding> findings, Affine rootToMm) {
+public record Drawing(
+        List<DrawnShape> shapes, Scale scale, List<Finding> findings, Affine rootToMm, Optional<Box> page) {
     public Drawing {
         shapes = List.copyOf(shapes);
         findings = List.copyOf(findings);

@@ -1,0 +1,102 @@
+package easewright.svg;
+
+import easewright.geom.Box;
+import easewright.geom.Cubic;
+import easewright.geom.Outline;
+import easewright.geom.Point;
+import easewright.geom.Segment;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The largest closed sub-path of a shape, with a coarse polygon of it that answers quickly what lies inside. Good for
+ * telling which line belongs to which piece, not for measuring.
+ *
+ * @param index    number of the shape in the drawing
+ * @param subPath  number of the sub-path in the shape
+ * @param area     mm²
+ * @param polygon  corners of the polygon, x and y in turn, mm
+ */
+record Area(int index, int subPath, Outline outline, double area, Box box, double[] polygon) {
+    private static final int CHORDS_PER_CURVE = 8;
+
+    /** A place this near to the outline counts as inside, mm. */
+    private static final double ON_THE_LINE = 0.1;
+
+    /** Most places of a line that are looked at. */
+    private static final int SAMPLES = 12;
+
+    static Optional<Area> largest(DrawnShape shape, int index) {
+        int best = -1;
+        double bestArea = 0;
+        for (int k = 0; k < shape.subPaths().size(); k++) {
+            Optional<Outline> outline = shape.subPaths().get(k).outline();
+            double area = outline.map(o -> Math.abs(o.signedArea())).orElse(0.0);
+            if (area > bestArea) {
+                best = k;
+                bestArea = area;
+            }
+        }
+        if (best < 0) {
+            return Optional.empty();
+        }
+        Outline outline = new Outline(shape.subPaths().get(best).segments());
+        return Optional.of(new Area(index, best, outline, bestArea, outline.box(), polygon(outline)));
+    }
+
+    private static double[] polygon(Outline outline) {
+        List<Point> corners = new ArrayList<>();
+        for (Segment segment : outline.segments()) {
+            corners.add(segment.start());
+            if (segment instanceof Cubic) {
+                for (int i = 1; i < CHORDS_PER_CURVE; i++) {
+                    corners.add(segment.at(i / (double) CHORDS_PER_CURVE));
+                }
+            }
+        }
+        double[] flat = new double[2 * corners.size()];
+        for (int i = 0; i < corners.size(); i++) {
+            flat[2 * i] = corners.get(i).x();
+            flat[2 * i + 1] = corners.get(i).y();
+        }
+        return flat;
+    }
+
+    boolean contains(Point p) {
+        if (!box.contains(p)) {
+            return false;
+        }
+        boolean inside = false;
+        int n = polygon.length;
+        for (int i = 0, j = n - 2; i < n; j = i, i += 2) {
+            double y0 = polygon[i + 1];
+            double y1 = polygon[j + 1];
+            if (y0 > p.y() != y1 > p.y()) {
+                double x = polygon[i] + (polygon[j] - polygon[i]) * (p.y() - y0) / (y1 - y0);
+                inside ^= p.x() < x;
+            }
+        }
+        return inside;
+    }
+
+    /** Whether the whole line lies inside, or on the outline. */
+    boolean holds(SubPath line) {
+        List<Segment> segments = line.segments();
+        int step = Math.max(1, segments.size() / SAMPLES);
+        for (int i = 0; i < segments.size(); i += step) {
+            Segment segment = segments.get(i);
+            if (!near(segment.start()) || !near(segment.at(0.5)) || !near(segment.end())) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean near(Point p) {
+        if (contains(p)) {
+            return true;
+        }
+        return box.grown(ON_THE_LINE).contains(p) && outline.nearest(p).distance() <= ON_THE_LINE;
+    }
+}

@@ -1,0 +1,84 @@
+package easewright.svg;
+
+import java.util.HashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+
+/** The declarations of a style attribute or rule, as far as they can move or hide an outline. */
+final class Declarations {
+    /** Properties that decide whether and where an outline is drawn; all others are passed over. */
+    private static final Set<String> OF_INTEREST = Set.of(
+            "display",
+            "visibility",
+            "transform",
+            "transform-origin",
+            "transform-box",
+            "translate",
+            "rotate",
+            "scale",
+            "d",
+            "x",
+            "y",
+            "width",
+            "height",
+            "r",
+            "rx",
+            "ry",
+            "cx",
+            "cy");
+
+    /** A value, and whether it was marked important. */
+    record Value(String text, boolean important) {}
+
+    private Declarations() {}
+
+    static Map<String, Value> parse(String text) {
+        Map<String, Value> found = null;
+        int from = 0;
+        while (from < text.length()) {
+            int to = end(text, from);
+            int colon = text.indexOf(':', from);
+            if (colon > from && colon < to) {
+                String name = text.substring(from, colon).strip().toLowerCase(Locale.ROOT);
+                if (OF_INTEREST.contains(name)) {
+                    found = found == null ? new HashMap<>() : found;
+                    Value value = value(text.substring(colon + 1, to).strip());
+                    Value before = found.get(name);
+                    if (before == null || value.important() || !before.important()) {
+                        found.put(name, value);
+                    }
+                }
+            }
+            from = to + 1;
+        }
+        return found == null ? Map.of() : found;
+    }
+
+    private static Value value(String text) {
+        int mark = text.lastIndexOf('!');
+        boolean important = mark >= 0 && text.substring(mark + 1).strip().equalsIgnoreCase("important");
+        return new Value(important ? text.substring(0, mark).strip() : text, important);
+    }
+
+    /** Where the declaration that begins at {@code from} ends: a semicolon outside quotes and brackets. */
+    private static int end(String text, int from) {
+        int depth = 0;
+        char quote = 0;
+        for (int i = from; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (quote != 0) {
+                quote = c == quote ? 0 : quote;
+            } else if (c == '"' || c == '\'') {
+                quote = c;
+            } else if (c == '(') {
+                depth++;
+            } else if (c == ')') {
+                depth--;
+            } else if (c == ';' && depth <= 0) {
+                return i;
+            }
+        }
+        return text.length();
+    }
+}

@@ -1,0 +1,89 @@
+package easewright.svg;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.xml.sax.Attributes;
+
+/** One element of the drawing as read: no behaviour, no links to anything outside the file. */
+final class Element {
+    static final String SVG = "http://www.w3.org/2000/svg";
+    private static final String XLINK = "http://www.w3.org/1999/xlink";
+    private static final String INKSCAPE = "http://www.inkscape.org/namespaces/inkscape";
+
+    /** Local name in the SVG namespace; empty for elements of other namespaces. */
+    final String name;
+
+    /** Number of the start tag in document order, the root being 0; for one made by an entity, that of its parent. */
+    final int index;
+
+    final Element parent;
+
+    /** The element's place among its siblings, from 0. */
+    final int position;
+
+    /** Whether it came out of an entity, so that it has no text of its own in the file. */
+    final boolean fromEntity;
+
+    final List<Element> children = new ArrayList<>(0);
+    private final String[] attributes;
+
+    /** Content of style, title and text elements; null for others. */
+    StringBuilder text;
+
+    Element(String name, int index, Element parent, boolean fromEntity, Attributes given) {
+        this.name = name;
+        this.index = index;
+        this.parent = parent;
+        this.position = parent == null ? 0 : parent.children.size();
+        this.fromEntity = fromEntity;
+        this.attributes = new String[2 * given.getLength()];
+        for (int i = 0; i < given.getLength(); i++) {
+            attributes[2 * i] = key(given.getURI(i), given.getLocalName(i));
+            attributes[2 * i + 1] = given.getValue(i);
+        }
+    }
+
+    private static String key(String namespace, String local) {
+        return switch (namespace) {
+            case "" -> local;
+            case XLINK -> "xlink:" + local;
+            case INKSCAPE -> "inkscape:" + local;
+            default -> "";
+        };
+    }
+
+    /**
+     * The value of an attribute, or null. Names without a prefix are in no namespace; {@code xlink:} and
+     * {@code inkscape:} stand for those namespaces, whatever prefix the file uses.
+     */
+    String get(String attribute) {
+        for (int i = 0; i < attributes.length; i += 2) {
+            if (attributes[i].equals(attribute)) {
+                return attributes[i + 1];
+            }
+        }
+        return null;
+    }
+
+    /** The reference of a use element: href beats xlink:href. */
+    String href() {
+        String href = get("href");
+        return href != null ? href : get("xlink:href");
+    }
+
+    /** The id, or an empty text. */
+    String id() {
+        String id = get("id");
+        return id == null ? "" : id;
+    }
+
+    /** The child title's text, or an empty text. */
+    String title() {
+        for (Element child : children) {
+            if (child.name.equals("title") && child.text != null) {
+                return child.text.toString();
+            }
+        }
+        return "";
+    }
+}

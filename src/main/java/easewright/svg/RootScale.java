@@ -1,0 +1,125 @@
+package easewright.svg;
+
+import easewright.geom.Affine;
+import easewright.geom.Box;
+import easewright.pattern.Finding;
+import easewright.pattern.Scale;
+import easewright.pattern.Severity;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/**
+ * How the outermost user units become millimetres.
+ *
+ * @param toMm   from user units of the root to mm of the page
+ * @param page   the page, mm, where the file states its size in any unit
+ * @param width  width of the viewport in its own user units, for percentages
+ * @param height the same, down
+ */
+record RootScale(Affine toMm, Scale scale, Optional<Box> page, double width, double height) {
+    private static final double MM_PER_PX = Length.MM_PER_INCH / Length.PX_PER_INCH;
+
+    /** Two axes further apart than this are told of: the page and the viewBox have different proportions. */
+    private static final double AXES_DIFFER = 0.005;
+
+    /**
+     * Reads it from the root element.
+     *
+     * @param mmPerUnit what the user measured on a line of known length: mm per user unit, if anything
+     */
+    static RootScale of(Tree tree, Map<String, String> style, OptionalDouble mmPerUnit, Notes notes) {
+        Element root = tree.root();
+        Optional<Length> width = size(root, style, "width", notes);
+        Optional<Length> height = size(root, style, "height", notes);
+        String boxText = root.get("viewBox");
+        Optional<ViewBox> box = boxText == null ? Optional.empty() : ViewBox.parse(boxText);
+        if (boxText != null && box.isEmpty()) {
+            notes.add("view-box-invalid", Severity.CAUTION, "");
+        }
+        RootScale read = box.map(b -> withBox(b, width, height, root.get("preserveAspectRatio"), notes))
+                .orElseGet(() -> withoutBox(width, height));
+        if (mmPerUnit.isPresent()) {
+            return read.calibrated(mmPerUnit.getAsDouble());
+        }
+        if (read.scale().proof() == Scale.Proof.UNPROVED) {
+            read.proposeScales(tree, width, height, notes);
+        }
+        return read;
+    }
+
+    private static RootScale withBox(
+            ViewBox box, Optional<Length> width, Optional<Length> height, String aspect, Notes notes) {
+        double ratio = box.height() / box.width();
+        double w = width.map(Length::mm)
+                .orElseGet(() -> height.map(h -> h.mm() / ratio).orElse(box.width() * MM_PER_PX));
+        double h = height.map(Length::mm).orElse(w * ratio);
+        Affine toMm = box.into(w, h, aspect);
+        boolean stated = width.isPresent() || height.isPresent();
+        boolean physical = stated
+                && width.map(Length::physical).orElse(true)
+                && height.map(Length::physical).orElse(true);
+        double apart = Math.abs(w / box.width() - h / box.height()) / (h / box.height());
+        if (physical && aspect == null && apart > AXES_DIFFER) {
+            notes.add(Finding.of("scale-axes-differ", Severity.CAUTION, "")
+                    .with("across.number", w / box.width())
+                    .with("down.number", h / box.height()));
+        }
+        return new RootScale(
+                toMm,
+                new Scale(toMm.a(), toMm.d(), physical ? Scale.Proof.PHYSICAL_SIZE : Scale.Proof.UNPROVED),
+                stated ? Optional.of(new Box(0, 0, w, h)) : Optional.empty(),
+                box.width(),
+                box.height());
+    }
+
+    private static RootScale withoutBox(Optional<Length> width, Optional<Length> height) {
+        double w = width.map(Length::mm).orElse(0.0);
+        double h = height.map(Length::mm).orElse(0.0);
+        return new RootScale(
+                Affine.scaling(MM_PER_PX, MM_PER_PX),
+                new Scale(MM_PER_PX, MM_PER_PX, Scale.Proof.UNPROVED),
+                w > 0 && h > 0 ? Optional.of(new Box(0, 0, w, h)) : Optional.empty(),
+                w / MM_PER_PX,
+                h / MM_PER_PX);
+    }
+
+    private static Optional<Length> size(Element root, Map<String, String> style, String name, Notes notes) {
+        String text = style.getOrDefault(name, root.get(name));
+        if (text == null || text.isBlank() || text.strip().equals("auto")) {
+            return Optional.empty();
+        }
+        Optional<Length> length = Length.parse(text);
+        if (length.isEmpty() || !(length.get().value() > 0) || length.get().value() > 1e9) {
+            notes.add("page-size-invalid", Severity.CAUTION, "");
+            return Optional.empty();
+        }
+        return length.filter(l -> !l.percent());
+    }
+
+    private RootScale calibrated(double mmPerUnit) {
+        double factor = mmPerUnit / scale.mmPerUnitX();
+        return new RootScale(
+                Affine.scaling(factor, factor).after(toMm),
+                new Scale(mmPerUnit, scale.mmPerUnitY() * factor, Scale.Proof.KNOWN_LINE),
+                page.map(p -> new Box(0, 0, p.maxX() * factor, p.maxY() * factor)),
+                width,
+                height);
+    }
+
+    private void proposeScales(Tree tree, Optional<Length> pageWidth, Optional<Length> pageHeight, Notes notes) {
+        double asPx = scale.mmPerUnitX();
+        notes.add(Finding.of("scale-unproved", Severity.FAULT, "")
+                .with("unit.number", asPx)
+                .with("at72.number", asPx * Length.PX_PER_INCH / 72)
+                .with("at90.number", asPx * Length.PX_PER_INCH / 90)
+                .with("at96.number", asPx));
+        OptionalInt dots = DrawingSigns.unitsPerInch(tree, pageWidth, pageHeight);
+        if (dots.isPresent()) {
+            notes.add(Finding.of("scale-proposed", Severity.NOTE, "")
+                    .with("perInch", dots.getAsInt())
+                    .with("unit.number", asPx * Length.PX_PER_INCH / dots.getAsInt()));
+        }
+    }
+}

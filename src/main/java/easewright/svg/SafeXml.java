@@ -1,0 +1,113 @@
+package easewright.svg;
+
+import java.io.ByteArrayInputStream;
+import java.io.CharConversionException;
+import java.io.IOException;
+import java.io.UnsupportedEncodingException;
+import java.util.Map;
+import java.util.TreeMap;
+import javax.xml.XMLConstants;
+import javax.xml.parsers.ParserConfigurationException;
+import javax.xml.parsers.SAXParser;
+import javax.xml.parsers.SAXParserFactory;
+import org.xml.sax.InputSource;
+import org.xml.sax.SAXException;
+import org.xml.sax.SAXParseException;
+import org.xml.sax.XMLReader;
+
+/**
+ * The only door through which XML comes in. The JDK's own parser is named explicitly, so that nothing on the class
+ * path can replace it; it fetches nothing, and every limit is set here rather than left to the JDK's version. A
+ * DOCTYPE is allowed, since everyday files carry one; whatever would make the file depend on something outside it is
+ * refused rather than silently dropped, because a path that lost an entity would measure wrong.
+ */
+final class SafeXml {
+    private static final String LIMITS = "http://www.oracle.com/xml/jaxp/properties/";
+
+    /** Deepest nesting of elements that is read. */
+    static final int DEEPEST = 256;
+
+    private SafeXml() {}
+
+    /**
+     * The tree of a drawing.
+     *
+     * @param plain XML text, not packed
+     * @param name  the file's name, for problems
+     */
+    static Tree read(byte[] plain, String name) throws SvgProblem {
+        TreeBuilder builder = new TreeBuilder();
+        try {
+            XMLReader reader = parser().getXMLReader();
+            reader.setContentHandler(builder);
+            reader.setDTDHandler(builder);
+            reader.setEntityResolver(builder);
+            reader.setErrorHandler(builder);
+            reader.setProperty("http://xml.org/sax/properties/lexical-handler", builder);
+            reader.setProperty("http://xml.org/sax/properties/declaration-handler", builder);
+            reader.parse(new InputSource(new ByteArrayInputStream(plain)));
+        } catch (TreeBuilder.Refused e) {
+            throw problem(e.code(), name, builder, e);
+        } catch (SAXParseException e) {
+            throw parseProblem(e, name);
+        } catch (SAXException e) {
+            throw problem("not-well-formed", name, builder, e);
+        } catch (UnsupportedEncodingException e) {
+            throw problem("encoding-unknown", name, builder, e);
+        } catch (CharConversionException e) {
+            throw problem("encoding-broken", name, builder, e);
+        } catch (IOException e) {
+            throw problem("not-well-formed", name, builder, e);
+        }
+        return builder.tree();
+    }
+
+    private static SAXParser parser() throws SAXException {
+        try {
+            SAXParserFactory factory = SAXParserFactory.newDefaultInstance();
+            factory.setNamespaceAware(true);
+            factory.setValidating(false);
+            factory.setXIncludeAware(false);
+            factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
+            factory.setFeature("http://xml.org/sax/features/external-general-entities", false);
+            factory.setFeature("http://xml.org/sax/features/external-parameter-entities", false);
+            factory.setFeature("http://apache.org/xml/features/nonvalidating/load-external-dtd", false);
+            SAXParser parser = factory.newSAXParser();
+            parser.setProperty(XMLConstants.ACCESS_EXTERNAL_DTD, "");
+            parser.setProperty(XMLConstants.ACCESS_EXTERNAL_SCHEMA, "");
+            parser.setProperty(LIMITS + "entityExpansionLimit", "1000");
+            parser.setProperty(LIMITS + "totalEntitySizeLimit", "1000000");
+            parser.setProperty(LIMITS + "maxGeneralEntitySizeLimit", "100000");
+            parser.setProperty(LIMITS + "maxElementDepth", String.valueOf(DEEPEST));
+            parser.setProperty(LIMITS + "elementAttributeLimit", "1000");
+            return parser;
+        } catch (ParserConfigurationException e) {
+            // The JDK's parser has all of these; without one of them reading would not be safe.
+            throw new IllegalStateException("This Java has no safe XML parser", e);
+        }
+    }
+
+    private static SvgProblem parseProblem(SAXParseException e, String name) {
+        String message = String.valueOf(e.getMessage());
+        Map<String, Object> values = new TreeMap<>();
+        values.put("file", name);
+        values.put("line", Math.max(1, e.getLineNumber()));
+        values.put("column", Math.max(1, e.getColumnNumber()));
+        // The JDK's own codes for its limits; the wording varies with the language of the machine.
+        if (message.contains("maxElementDepth") || message.contains("JAXP00010006")) {
+            values.put("depth", DEEPEST);
+            return new SvgProblem("too-deep", values, e);
+        }
+        if (message.contains("JAXP0001")) {
+            return new SvgProblem("too-much", values, e);
+        }
+        if (e.getException() instanceof CharConversionException) {
+            return new SvgProblem("encoding-broken", values, e);
+        }
+        return new SvgProblem("not-well-formed", values, e);
+    }
+
+    private static SvgProblem problem(String code, String name, TreeBuilder builder, Exception cause) {
+        return new SvgProblem(code, Map.of("file", name, "line", builder.line(), "column", 1), cause);
+    }
+}
