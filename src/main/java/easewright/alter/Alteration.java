@@ -1,0 +1,17 @@
+package easewright.alter;
+
+import easewright.pattern.ChangeNote;
+import easewright.pattern.Pattern;
+
+/** One change to a pattern, with all its settings. */
+public sealed interface Alteration permits SeamChange, CentreChange, HingedSlash, ParallelSlash, Lengthen {
+    /** The record that is kept in the pattern; {@link Alterations#from} makes an equal alteration of it. */
+    ChangeNote note();
+
+    /**
+     * Makes the change.
+     *
+     * @throws Refusal if it cannot be done as asked; the given pattern is never altered
+     */
+    Altered apply(Pattern pattern) throws Refusal;
+}

@@ -1,0 +1,175 @@
+package easewright.alter;
+
+import easewright.geom.Outline;
+import easewright.geom.Point;
+import easewright.pattern.ChangeNote;
+import easewright.pattern.Edge;
+import easewright.pattern.EdgeRef;
+import easewright.pattern.EdgeRole;
+import easewright.pattern.Finding;
+import easewright.pattern.Level;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import easewright.pattern.Severity;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Moves the centre line of a piece (trade-facts 4.1, W5).
+ *
+ * @param level           name of the level whose finished girth changes
+ * @param amount          change of the finished girth, mm
+ * @param edge            the centre or fold edge
+ * @param wedge           swing the edge about its fixed end instead of moving it parallel
+ * @param keep            for a wedge: name of the edge that meets the centre line at the fixed end; empty: the neck
+ *                        edge there is, or else the upper end
+ * @param acceptProtected protected edges beside it, such as the neck, may change
+ */
+public record CentreChange(
+        String level, double amount, EdgeRef edge, boolean wedge, String keep, boolean acceptProtected)
+        implements Alteration {
+    static final String METHOD = "centre";
+
+    /**
+     * @throws IllegalArgumentException if the amount is no number
+     */
+    public CentreChange {
+        Amounts.require(amount);
+    }
+
+    public static CentreChange parallel(String level, double amount, EdgeRef edge) {
+        return new CentreChange(level, amount, edge, false, "", false);
+    }
+
+    public static CentreChange wedge(String level, double amount, EdgeRef edge) {
+        return new CentreChange(level, amount, edge, true, "", false);
+    }
+
+    public CentreChange withAmount(double mm) {
+        return new CentreChange(level, mm, edge, wedge, keep, acceptProtected);
+    }
+
+    public CentreChange keeping(String edgeName) {
+        return new CentreChange(level, amount, edge, wedge, edgeName, acceptProtected);
+    }
+
+    public CentreChange acceptingProtected() {
+        return new CentreChange(level, amount, edge, wedge, keep, true);
+    }
+
+    @Override
+    public ChangeNote note() {
+        return new Settings()
+                .text("level", level)
+                .number("amount", amount)
+                .text("edge", edge.toString())
+                .flag("wedge", wedge)
+                .text("keep", keep)
+                .flag("accept-protected", acceptProtected)
+                .note(METHOD);
+    }
+
+    static CentreChange from(ChangeNote note) throws Refusal {
+        Settings settings = new Settings(note);
+        EdgeRef edge;
+        try {
+            edge = EdgeRef.parse(settings.text("edge"));
+        } catch (IllegalArgumentException malformed) {
+            throw settings.unreadable("edge");
+        }
+        return new CentreChange(
+                settings.text("level"),
+                settings.number("amount"),
+                edge,
+                settings.flag("wedge"),
+                settings.text("keep"),
+                settings.flag("accept-protected"));
+    }
+
+    @Override
+    public Altered apply(Pattern pattern) throws Refusal {
+        Level at = pattern.level(level)
+                .orElseThrow(() -> Refusal.of("level-unknown").with("level", level));
+        Piece piece = pattern.piece(edge.piece())
+                .orElseThrow(() -> Refusal.of("piece-unknown").with("piece", edge.piece()));
+        Edge centre = piece.edge(edge.edge())
+                .orElseThrow(() ->
+                        Refusal.of("edge-unknown").with("piece", piece.name()).with("edge", edge.edge()));
+        if (!piece.level(level).map(m -> m.counts()).orElse(false)) {
+            throw Refusal.of("piece-not-counted").with("piece", piece.name()).with("level", level);
+        }
+        LevelReach reach = LevelReach.of(piece, centre, at)
+                .orElseThrow(() -> Refusal.of("edge-not-at-level")
+                        .with("piece", piece.name())
+                        .with("edge", centre.name())
+                        .with("level", level));
+        if (amount == 0) {
+            return Altered.nothing(pattern);
+        }
+        EdgeShift work = new EdgeShift(piece, centre, reach.outward(), List.of(), acceptProtected);
+        Shift shift = (wedge ? work.wedge(fixedAtStart(piece, centre)) : work.parallel()).build();
+        try {
+            return with(amount, pattern, piece, centre, at, shift);
+        } catch (Refusal why) {
+            throw Bisect.largest(why, amount, some -> with(some, pattern, piece, centre, at, shift));
+        }
+    }
+
+    private Altered with(double some, Pattern pattern, Piece piece, Edge centre, Level at, Shift shift) throws Refusal {
+        double own = some / piece.count(at);
+        Exact.Met met = Exact.width(a -> Carry.along(piece, shift, a), at, Exact.net(piece, at), own);
+        Outline after = met.piece().outline();
+        if (!Simple.stays(shift.base(), after)) {
+            throw Refusal.of("outline-crosses-itself").with("piece", piece.name());
+        }
+        List<Finding> findings = new ArrayList<>();
+        if (wedge) {
+            double slant = slant(centre, met.piece().edge(centre.name()).orElseThrow());
+            String code = piece.onFold() || centre.role() == EdgeRole.FOLD ? "centre-off-fold" : "centre-off-grain";
+            findings.add(Finding.of(code, Severity.CAUTION, piece.name())
+                    .with("edge", centre.name())
+                    .with("slant.degrees", slant));
+        }
+        return new Altered(
+                pattern.withPiece(met.piece()).withChange(note()), shift.moved(piece.id(), met.amount()), findings);
+    }
+
+    /** By how much the line from end to end turned, degrees, without a sign. */
+    private static double slant(Edge before, Edge after) {
+        Point was = before.to().minus(before.from());
+        Point is = after.to().minus(after.from());
+        return Math.toDegrees(Math.abs(Math.atan2(was.cross(is), was.dot(is))));
+    }
+
+    private boolean fixedAtStart(Piece piece, Edge centre) throws Refusal {
+        EdgeRun run = new EdgeRun(piece, centre);
+        if (!keep.isEmpty()) {
+            Optional<Boolean> start = meets(piece, run, keep);
+            return start.orElseThrow(() -> Refusal.of("keep-unknown").with("name", keep));
+        }
+        for (Edge beside : piece.edges()) {
+            if (beside.role() == EdgeRole.NECK) {
+                Optional<Boolean> start = meets(piece, run, beside.name());
+                if (start.isPresent()) {
+                    return start.get();
+                }
+            }
+        }
+        Point down = Downwards.of(piece);
+        return down.dot(run.start()) < down.dot(run.end());
+    }
+
+    /** Whether the named edge meets the run at its start (true) or its end (false); empty if at neither. */
+    private static Optional<Boolean> meets(Piece piece, EdgeRun run, String name) {
+        Optional<Edge> beside = piece.edge(name);
+        if (beside.isEmpty()) {
+            return Optional.empty();
+        }
+        EdgeRun other = new EdgeRun(piece, beside.get());
+        if (other.end().equals(run.start())) {
+            return Optional.of(true);
+        }
+        return other.start().equals(run.end()) ? Optional.of(false) : Optional.empty();
+    }
+}

@@ -1,0 +1,150 @@
+package easewright.alter;
+
+import easewright.geom.Crossing;
+import easewright.geom.Point;
+import easewright.measure.LevelWidth;
+import easewright.measure.Measures;
+import easewright.measure.Span;
+import easewright.pattern.ChangeNote;
+import easewright.pattern.Finding;
+import easewright.pattern.Level;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import easewright.pattern.Severity;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Lengthens or shortens pieces by a parallel slash across the grain: everything below the line shifts along the
+ * grain, levels, darts and notches with it (trade-facts W17).
+ *
+ * @param level           level from which the line is counted
+ * @param below           how far below it the line lies along the grain, mm; below 0 above it
+ * @param amount          mm; below 0 shortens
+ * @param pieces          ids or names of the pieces; empty: all on which the level is marked
+ * @param acceptProtected protected edges may be cut
+ */
+public record Lengthen(String level, double below, double amount, List<String> pieces, boolean acceptProtected)
+        implements Alteration {
+    static final String METHOD = "lengthen";
+
+    /** Changes of width, before which length is settled (E-372, trade-facts 4.4). */
+    private static final Set<String> WIDTH_METHODS =
+            Set.of(SeamChange.METHOD, CentreChange.METHOD, HingedSlash.METHOD, ParallelSlash.METHOD);
+
+    /**
+     * @throws IllegalArgumentException if a length is no number
+     */
+    public Lengthen {
+        Amounts.require(below);
+        Amounts.require(amount);
+        pieces = List.copyOf(pieces);
+    }
+
+    public static Lengthen below(String level, double below, double amount) {
+        return new Lengthen(level, below, amount, List.of(), false);
+    }
+
+    public Lengthen withAmount(double mm) {
+        return new Lengthen(level, below, mm, pieces, acceptProtected);
+    }
+
+    @Override
+    public ChangeNote note() {
+        return new Settings()
+                .text("level", level)
+                .number("below", below)
+                .number("amount", amount)
+                .texts("piece", pieces)
+                .flag("accept-protected", acceptProtected)
+                .note(METHOD);
+    }
+
+    static Lengthen from(ChangeNote note) throws Refusal {
+        Settings s = new Settings(note);
+        return new Lengthen(
+                s.text("level"), s.number("below"), s.number("amount"), s.texts("piece"), s.flag("accept-protected"));
+    }
+
+    @Override
+    public Altered apply(Pattern pattern) throws Refusal {
+        Level at = pattern.level(level)
+                .orElseThrow(() -> Refusal.of("level-unknown").with("level", level));
+        List<Piece> chosen = chosen(pattern);
+        if (amount == 0) {
+            return Altered.nothing(pattern);
+        }
+        try {
+            return with(pattern, chosen, at, amount);
+        } catch (Refusal why) {
+            if (List.of("outline-crosses-itself", "tuck-too-wide").contains(why.code())) {
+                throw Bisect.largest(why, amount, some -> with(pattern, chosen, at, some));
+            }
+            throw why;
+        }
+    }
+
+    private List<Piece> chosen(Pattern pattern) throws Refusal {
+        List<Piece> chosen = new ArrayList<>();
+        for (String name : pieces) {
+            Piece piece = pattern.piece(name)
+                    .orElseThrow(() -> Refusal.of("piece-unknown").with("piece", name));
+            if (piece.level(level).isEmpty()) {
+                throw Refusal.of("piece-not-counted")
+                        .with("piece", piece.name())
+                        .with("level", level);
+            }
+            chosen.add(piece);
+        }
+        if (pieces.isEmpty()) {
+            chosen.addAll(pattern.pieces().stream()
+                    .filter(p -> p.level(level).isPresent())
+                    .toList());
+        }
+        if (chosen.isEmpty()) {
+            throw Refusal.of("level-without-piece").with("level", level);
+        }
+        return chosen;
+    }
+
+    private Altered with(Pattern pattern, List<Piece> chosen, Level at, double some) throws Refusal {
+        Pattern changed = pattern;
+        List<Moved> moved = new ArrayList<>();
+        List<Finding> findings = new ArrayList<>();
+        for (Piece piece : chosen) {
+            Slashed slashed = slashed(piece, at, some);
+            changed = changed.withPiece(slashed.piece());
+            moved.add(slashed.moved());
+            findings.addAll(slashed.findings());
+        }
+        if (pattern.changes().stream().anyMatch(c -> WIDTH_METHODS.contains(c.method()))) {
+            findings.add(Finding.of("length-after-width", Severity.NOTE, ""));
+        }
+        return new Altered(changed.withChange(note()), moved, findings);
+    }
+
+    private Slashed slashed(Piece piece, Level at, double some) throws Refusal {
+        LevelWidth width = Measures.width(piece, at)
+                .orElseThrow(() ->
+                        Refusal.of("level-lost").with("piece", piece.name()).with("level", level));
+        Span span = width.spans().get(0);
+        Point down = Downwards.of(piece);
+        Point middle = span.from().towards(span.to(), 0.5).plus(down.times(below));
+        Point across = down.quarterTurned();
+        // The two meetings on either side of the middle of the level's stretch.
+        Crossing left = null;
+        Crossing right = null;
+        for (Crossing c : piece.outline().crossings(middle, across)) {
+            if (c.along() < 0) {
+                left = c;
+            } else if (right == null) {
+                right = c;
+            }
+        }
+        if (left == null || right == null) {
+            throw Refusal.of("slash-off-outline").with("piece", piece.name());
+        }
+        return Slashed.of(piece, left.point(), right.point(), down, some, acceptProtected);
+    }
+}

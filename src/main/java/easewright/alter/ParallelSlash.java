@@ -1,0 +1,84 @@
+package easewright.alter;
+
+import easewright.geom.Point;
+import easewright.pattern.ChangeNote;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import java.util.List;
+
+/**
+ * Slashes a piece from edge to edge and shifts everything beyond square to the grain, so that every width across the
+ * slash changes alike (trade-facts 4.1, W7).
+ *
+ * @param piece           id or name of the piece
+ * @param one             where the slash meets the outline
+ * @param other           where it leaves it
+ * @param amount          shift, mm; below 0 folds a strip away
+ * @param beyond          a place on the side of the line that shifts
+ * @param acceptProtected protected edges may be cut
+ */
+public record ParallelSlash(String piece, Point one, Point other, double amount, Point beyond, boolean acceptProtected)
+        implements Alteration {
+    static final String METHOD = "parallel-slash";
+
+    /**
+     * @throws IllegalArgumentException if the amount is no number
+     */
+    public ParallelSlash {
+        Amounts.require(amount);
+    }
+
+    public ParallelSlash withAmount(double mm) {
+        return new ParallelSlash(piece, one, other, mm, beyond, acceptProtected);
+    }
+
+    @Override
+    public ChangeNote note() {
+        return new Settings()
+                .text("piece", piece)
+                .point("one", one)
+                .point("other", other)
+                .number("amount", amount)
+                .point("beyond", beyond)
+                .flag("accept-protected", acceptProtected)
+                .note(METHOD);
+    }
+
+    static ParallelSlash from(ChangeNote note) throws Refusal {
+        Settings s = new Settings(note);
+        return new ParallelSlash(
+                s.text("piece"),
+                s.point("one"),
+                s.point("other"),
+                s.number("amount"),
+                s.point("beyond"),
+                s.flag("accept-protected"));
+    }
+
+    @Override
+    public Altered apply(Pattern pattern) throws Refusal {
+        Piece cloth = pattern.piece(piece)
+                .orElseThrow(() -> Refusal.of("piece-unknown").with("piece", piece));
+        if (amount == 0) {
+            return Altered.nothing(pattern);
+        }
+        Point across = cloth.grainDirection().quarterTurned();
+        Point line = other.minus(one);
+        boolean right = line.cross(beyond.minus(one)) * line.cross(across) > 0;
+        Point away = right ? across : across.times(-1);
+        try {
+            return with(pattern, cloth, away, amount);
+        } catch (Refusal why) {
+            if (List.of("outline-crosses-itself", "tuck-too-wide").contains(why.code())) {
+                throw Bisect.largest(why, amount, some -> with(pattern, cloth, away, some));
+            }
+            throw why;
+        }
+    }
+
+    private Altered with(Pattern pattern, Piece cloth, Point away, double some) throws Refusal {
+        Slashed slashed = Slashed.of(cloth, one, other, away, some, acceptProtected);
+        return new Altered(
+                pattern.withPiece(slashed.piece()).withChange(note()), List.of(slashed.moved()), slashed.findings());
+    }
+}

@@ -1,0 +1,58 @@
+package easewright.alter;
+
+import easewright.pattern.Edge;
+import easewright.pattern.Finding;
+import easewright.pattern.Piece;
+import easewright.pattern.Severity;
+import java.util.ArrayList;
+import java.util.List;
+
+/** How far the trade goes before a change distorts the garment (trade-facts 4.3; common practice unless said). */
+final class Practice {
+    /** Taper length at least 10 times the added width: about 5.7°, common practice. */
+    private static final double LEAST_RATIO = 10;
+
+    /** A swing of 20.56° is to be warned of, one of 7.13° is acceptable (trade-facts W14); drawn between them at 1:5. */
+    private static final double STEEP_RATIO = 5;
+
+    /** Up to 1/2 in on one seam edge is routine, common practice. */
+    private static final double ROUTINE = 12.7;
+
+    /** 1 in on one seam edge is the usual ceiling, common practice; the only sourced figure is E-372's 1 in. */
+    private static final double CEILING = 25.4;
+
+    private static final double ROUNDING = 1e-6;
+
+    private Practice() {}
+
+    /**
+     * @param amount by how much the edge moved at most, mm
+     * @param taper  length square to the level over which that dies away, mm; infinite where it does not
+     */
+    static List<Finding> edge(Piece piece, Edge edge, double amount, double taper) {
+        List<Finding> findings = new ArrayList<>();
+        double much = Math.abs(amount);
+        if (taper < LEAST_RATIO * much - ROUNDING) {
+            boolean steep = taper < STEEP_RATIO * much - ROUNDING;
+            findings.add(
+                    of(steep ? "taper-steep" : "taper-short", steep ? Severity.CAUTION : Severity.NOTE, piece, edge)
+                            .with("slope.degrees", Math.toDegrees(Math.atan(much / taper)))
+                            .with("taper", taper)
+                            .with("needed", LEAST_RATIO * much));
+        }
+        if (much > CEILING + ROUNDING) {
+            findings.add(of("edge-past-practice", Severity.CAUTION, piece, edge)
+                    .with("amount.signed", amount)
+                    .with("limit", CEILING));
+        } else if (much > ROUTINE + ROUNDING) {
+            findings.add(of("edge-past-routine", Severity.NOTE, piece, edge)
+                    .with("amount.signed", amount)
+                    .with("limit", ROUTINE));
+        }
+        return findings;
+    }
+
+    private static Finding of(String code, Severity severity, Piece piece, Edge edge) {
+        return Finding.of(code, severity, piece.name()).with("edge", edge.name());
+    }
+}

@@ -1,0 +1,132 @@
+package easewright.alter;
+
+import easewright.geom.Point;
+import easewright.pattern.ChangeNote;
+import easewright.pattern.EdgeRef;
+import easewright.pattern.Pattern;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Spreads or pinches a garment at one level by moving seam edges along the level: most at the level, nothing at the
+ * fixed points (the seam method, trade-facts 4.1).
+ *
+ * @param level           name of the level whose finished girth changes
+ * @param amount          change of the finished girth, mm; above 0 spreads, below 0 pinches
+ * @param shares          edges that take the change; empty: every seam edge that bounds the level on a counted piece,
+ *                        all alike
+ * @param taper           how it dies away
+ * @param carryToHem      keep the whole amount from the level down to the lower end of the edge
+ * @param keep            names of notches, levels or neighbouring edges at which the change must have died away; on a
+ *                        side where none lies, the next notch, dart mouth or end of the edge
+ * @param fixed           the same as places on the outline
+ * @param oneSide         only one side of the garment is to change
+ * @param acceptProtected protected edges may move
+ */
+public record SeamChange(
+        String level,
+        double amount,
+        List<Share> shares,
+        Taper taper,
+        boolean carryToHem,
+        List<String> keep,
+        List<Point> fixed,
+        boolean oneSide,
+        boolean acceptProtected)
+        implements Alteration {
+    static final String METHOD = "seam";
+
+    /**
+     * @throws IllegalArgumentException if the amount is no number
+     */
+    public SeamChange {
+        Amounts.require(amount);
+        shares = List.copyOf(shares);
+        keep = List.copyOf(keep);
+        fixed = List.copyOf(fixed);
+    }
+
+    /** The amount at the level, on all its seams alike, with a smooth taper to the next fixed points. */
+    public static SeamChange at(String level, double amount) {
+        return new SeamChange(level, amount, List.of(), Taper.SMOOTH, false, List.of(), List.of(), false, false);
+    }
+
+    public SeamChange withAmount(double mm) {
+        return new SeamChange(level, mm, shares, taper, carryToHem, keep, fixed, oneSide, acceptProtected);
+    }
+
+    public SeamChange withShares(Share... among) {
+        return new SeamChange(level, amount, List.of(among), taper, carryToHem, keep, fixed, oneSide, acceptProtected);
+    }
+
+    public SeamChange withTaper(Taper how) {
+        return new SeamChange(level, amount, shares, how, carryToHem, keep, fixed, oneSide, acceptProtected);
+    }
+
+    public SeamChange carriedToHem() {
+        return new SeamChange(level, amount, shares, taper, true, keep, fixed, oneSide, acceptProtected);
+    }
+
+    public SeamChange keeping(String... names) {
+        return new SeamChange(
+                level, amount, shares, taper, carryToHem, List.of(names), fixed, oneSide, acceptProtected);
+    }
+
+    public SeamChange fixedAt(Point... places) {
+        return new SeamChange(
+                level, amount, shares, taper, carryToHem, keep, List.of(places), oneSide, acceptProtected);
+    }
+
+    public SeamChange onOneSide() {
+        return new SeamChange(level, amount, shares, taper, carryToHem, keep, fixed, true, acceptProtected);
+    }
+
+    public SeamChange acceptingProtected() {
+        return new SeamChange(level, amount, shares, taper, carryToHem, keep, fixed, oneSide, true);
+    }
+
+    @Override
+    public ChangeNote note() {
+        Settings settings = new Settings()
+                .text("level", level)
+                .number("amount", amount)
+                .text("taper", Settings.name(taper))
+                .flag("carry-to-hem", carryToHem)
+                .flag("one-side", oneSide)
+                .flag("accept-protected", acceptProtected);
+        for (int i = 0; i < shares.size(); i++) {
+            settings.text("edge." + (i + 1), shares.get(i).edge().toString());
+            settings.number("weight." + (i + 1), shares.get(i).weight());
+        }
+        return settings.texts("keep", keep).points("fixed", fixed).note(METHOD);
+    }
+
+    static SeamChange from(ChangeNote note) throws Refusal {
+        Settings settings = new Settings(note);
+        List<Share> shares = new ArrayList<>();
+        List<String> edges = settings.texts("edge");
+        for (int i = 0; i < edges.size(); i++) {
+            try {
+                shares.add(new Share(EdgeRef.parse(edges.get(i)), settings.number("weight." + (i + 1))));
+            } catch (IllegalArgumentException malformed) {
+                throw settings.unreadable("edge." + (i + 1));
+            }
+        }
+        return new SeamChange(
+                settings.text("level"),
+                settings.number("amount"),
+                shares,
+                settings.choice("taper", Taper.class),
+                settings.flag("carry-to-hem"),
+                settings.texts("keep"),
+                settings.points("fixed"),
+                settings.flag("one-side"),
+                settings.flag("accept-protected"));
+    }
+
+    @Override
+    public Altered apply(Pattern pattern) throws Refusal {
+        SeamWork work = new SeamWork(pattern, this);
+        return amount == 0 ? Altered.nothing(pattern) : work.done();
+    }
+}

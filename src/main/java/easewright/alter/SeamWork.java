@@ -1,0 +1,193 @@
+package easewright.alter;
+
+import easewright.geom.Point;
+import easewright.pattern.Edge;
+import easewright.pattern.EdgeRole;
+import easewright.pattern.Finding;
+import easewright.pattern.Level;
+import easewright.pattern.LevelMark;
+import easewright.pattern.Notch;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** One seam change being made on one pattern: chooses the edges, gives each its share, solves and proves the result. */
+final class SeamWork {
+    private final Pattern pattern;
+    private final SeamChange change;
+    private final Level level;
+    private final List<Part> parts;
+
+    /** An edge that takes part. */
+    private record Part(Piece piece, Edge edge, double weight, int count) {}
+
+    SeamWork(Pattern pattern, SeamChange change) throws Refusal {
+        this.pattern = pattern;
+        this.change = change;
+        this.level = pattern.level(change.level())
+                .orElseThrow(() -> Refusal.of("level-unknown").with("level", change.level()));
+        this.parts = change.shares().isEmpty() ? allSeams() : named();
+        if (change.oneSide()) {
+            requireOneSided();
+        }
+        requireKnownStops();
+    }
+
+    Altered done() throws Refusal {
+        try {
+            return with(change.amount());
+        } catch (Refusal why) {
+            if (DEPENDS_ON_AMOUNT.contains(why.code())) {
+                throw Bisect.largest(why, change.amount(), this::with);
+            }
+            throw why;
+        }
+    }
+
+    private static final List<String> DEPENDS_ON_AMOUNT =
+            List.of("outline-crosses-itself", "girth-not-met", "level-lost");
+
+    private Altered with(double amount) throws Refusal {
+        double whole = 0;
+        for (Part part : parts) {
+            whole += part.weight() * part.count();
+        }
+        Map<String, Piece> now = new LinkedHashMap<>();
+        Map<String, Double> wanted = new LinkedHashMap<>();
+        List<Moved> moved = new ArrayList<>();
+        List<Finding> findings = new ArrayList<>();
+        for (Part part : parts) {
+            Piece piece = now.getOrDefault(part.piece().id(), part.piece());
+            double own = amount * part.weight() / whole;
+            double before = wanted.containsKey(piece.id()) ? wanted.get(piece.id()) : Exact.net(piece, level);
+            EdgeShift work = shift(piece, part.edge().name());
+            Shift shift = work.build();
+            Exact.Met met = Exact.width(a -> Carry.along(piece, shift, a), level, before, own);
+            if (!Simple.stays(shift.base(), met.piece().outline())) {
+                throw Refusal.of("outline-crosses-itself").with("piece", piece.name());
+            }
+            now.put(piece.id(), met.piece());
+            wanted.put(piece.id(), before + own);
+            moved.addAll(shift.moved(piece.id(), met.amount()));
+            findings.addAll(Practice.edge(piece, part.edge(), met.amount(), work.shortestTaper()));
+        }
+        Pattern changed = pattern;
+        for (Piece piece : now.values()) {
+            changed = changed.withPiece(piece);
+        }
+        return new Altered(changed.withChange(change.note()), moved, findings);
+    }
+
+    private EdgeShift shift(Piece piece, String edgeName) throws Refusal {
+        Edge edge = piece.edge(edgeName).orElseThrow();
+        LevelReach reach = LevelReach.of(piece, edge, level)
+                .orElseThrow(() -> Refusal.of("edge-not-at-level")
+                        .with("piece", piece.name())
+                        .with("edge", edgeName)
+                        .with("level", level.name()));
+        EdgeShift work = new EdgeShift(piece, edge, reach.outward(), stops(piece), change.acceptProtected());
+        return change.carryToHem() ? work.carried(reach, change.taper()) : work.most(reach, change.taper());
+    }
+
+    /** Every seam edge at the level; where two meet there at a corner, the first stands for both. */
+    private List<Part> allSeams() throws Refusal {
+        List<Part> found = new ArrayList<>();
+        for (Piece piece : pattern.pieces()) {
+            if (!piece.level(level.name()).map(LevelMark::counts).orElse(false)) {
+                continue;
+            }
+            List<Point> taken = new ArrayList<>();
+            for (Edge edge : piece.edges()) {
+                Optional<LevelReach> reach =
+                        edge.role() == EdgeRole.SEAM ? LevelReach.of(piece, edge, level) : Optional.empty();
+                if (reach.isPresent() && !taken.contains(reach.get().at())) {
+                    taken.add(reach.get().at());
+                    found.add(new Part(piece, edge, 1, piece.count(level)));
+                }
+            }
+        }
+        if (found.isEmpty()) {
+            throw Refusal.of("no-seam-at-level").with("level", level.name());
+        }
+        return found;
+    }
+
+    private List<Part> named() throws Refusal {
+        List<Part> found = new ArrayList<>();
+        for (Share share : change.shares()) {
+            Piece piece = pattern.piece(share.edge().piece())
+                    .orElseThrow(() -> Refusal.of("piece-unknown")
+                            .with("piece", share.edge().piece()));
+            Edge edge = piece.edge(share.edge().edge())
+                    .orElseThrow(() -> Refusal.of("edge-unknown")
+                            .with("piece", piece.name())
+                            .with("edge", share.edge().edge()));
+            if (!piece.level(level.name()).map(LevelMark::counts).orElse(false)) {
+                throw Refusal.of("piece-not-counted")
+                        .with("piece", piece.name())
+                        .with("level", level.name());
+            }
+            found.add(new Part(piece, edge, share.weight(), piece.count(level)));
+        }
+        return found;
+    }
+
+    private void requireOneSided() throws Refusal {
+        for (Part part : parts) {
+            if (part.count() > 1) {
+                String why = part.piece().onFold() ? "one-side-on-fold" : "one-side-of-pair";
+                throw Refusal.of(why).with("piece", part.piece().name());
+            }
+        }
+    }
+
+    private void requireKnownStops() throws Refusal {
+        for (String name : change.keep()) {
+            boolean known = false;
+            for (Part part : parts) {
+                known |= !named(part.piece(), name).isEmpty();
+            }
+            if (!known) {
+                throw Refusal.of("keep-unknown").with("name", name);
+            }
+        }
+        for (Point place : change.fixed()) {
+            boolean onOne = parts.stream()
+                    .anyMatch(p -> p.piece().outline().nearest(place).distance() <= Shift.ON_OUTLINE);
+            if (!onOne) {
+                throw Refusal.of("fixed-point-off-outline")
+                        .with("x.number", place.x())
+                        .with("y.number", place.y());
+            }
+        }
+    }
+
+    private List<Point> stops(Piece piece) {
+        List<Point> stops = new ArrayList<>(change.fixed());
+        for (String name : change.keep()) {
+            stops.addAll(named(piece, name));
+        }
+        return stops;
+    }
+
+    /** All places of a piece that a name may mean: a notch, both ends of an edge, or a level on any of its edges. */
+    private List<Point> named(Piece piece, String name) {
+        List<Point> places = new ArrayList<>();
+        for (Notch notch : piece.notches()) {
+            if (notch.name().equals(name)) {
+                places.add(notch.at());
+            }
+        }
+        piece.edge(name).ifPresent(edge -> places.addAll(List.of(edge.from(), edge.to())));
+        pattern.level(name).ifPresent(other -> {
+            for (Edge edge : piece.edges()) {
+                LevelReach.of(piece, edge, other).ifPresent(reach -> places.add(reach.at()));
+            }
+        });
+        return places;
+    }
+}

@@ -1,0 +1,133 @@
+package easewright.alter;
+
+import easewright.geom.Point;
+import easewright.pattern.ChangeNote;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The settings of a change as they are kept in a {@link ChangeNote}: writes them, and reads them back equal. */
+final class Settings {
+    private final Map<String, String> entries;
+
+    Settings() {
+        entries = new LinkedHashMap<>();
+    }
+
+    Settings(ChangeNote note) {
+        entries = note.settings();
+    }
+
+    ChangeNote note(String method) {
+        return new ChangeNote(method, entries);
+    }
+
+    Settings text(String key, String value) {
+        entries.put(key, value);
+        return this;
+    }
+
+    /** A plain decimal with as many digits as bring the very number back. */
+    Settings number(String key, double value) {
+        return text(key, plain(value));
+    }
+
+    /** Written only where it is true. */
+    Settings flag(String key, boolean value) {
+        return value ? text(key, "yes") : this;
+    }
+
+    Settings point(String key, Point p) {
+        return text(key, plain(p.x()) + " " + plain(p.y()));
+    }
+
+    Settings texts(String key, List<String> values) {
+        for (int i = 0; i < values.size(); i++) {
+            text(key + "." + (i + 1), values.get(i));
+        }
+        return this;
+    }
+
+    Settings points(String key, List<Point> values) {
+        for (int i = 0; i < values.size(); i++) {
+            point(key + "." + (i + 1), values.get(i));
+        }
+        return this;
+    }
+
+    String text(String key) throws Refusal {
+        String value = entries.get(key);
+        if (value == null) {
+            throw Refusal.of("note-setting-missing").with("setting", key);
+        }
+        return value;
+    }
+
+    double number(String key) throws Refusal {
+        return parsed(key, text(key));
+    }
+
+    boolean flag(String key) {
+        return "yes".equals(entries.get(key));
+    }
+
+    Point point(String key) throws Refusal {
+        String[] xy = text(key).strip().split("\\s+");
+        if (xy.length != 2) {
+            throw unreadable(key);
+        }
+        return new Point(parsed(key, xy[0]), parsed(key, xy[1]));
+    }
+
+    <T extends Enum<T>> T choice(String key, Class<T> kind) throws Refusal {
+        String wanted = text(key);
+        for (T constant : kind.getEnumConstants()) {
+            if (name(constant).equals(wanted)) {
+                return constant;
+            }
+        }
+        throw unreadable(key);
+    }
+
+    static String name(Enum<?> constant) {
+        return constant.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+    }
+
+    List<String> texts(String key) throws Refusal {
+        List<String> values = new ArrayList<>();
+        for (int i = 1; entries.containsKey(key + "." + i); i++) {
+            values.add(text(key + "." + i));
+        }
+        return values;
+    }
+
+    List<Point> points(String key) throws Refusal {
+        List<Point> values = new ArrayList<>();
+        for (int i = 1; entries.containsKey(key + "." + i); i++) {
+            values.add(point(key + "." + i));
+        }
+        return values;
+    }
+
+    Refusal unreadable(String key) {
+        return Refusal.of("note-setting-unreadable").with("setting", key).with("text", entries.getOrDefault(key, ""));
+    }
+
+    private double parsed(String key, String text) throws Refusal {
+        try {
+            double value = Double.parseDouble(text);
+            if (Double.isFinite(value)) {
+                return value;
+            }
+        } catch (NumberFormatException notANumber) {
+            throw unreadable(key);
+        }
+        throw unreadable(key);
+    }
+
+    private static String plain(double value) {
+        return new BigDecimal(Double.toString(value)).toPlainString();
+    }
+}

@@ -1,0 +1,144 @@
+package easewright.alter;
+
+import easewright.geom.Cubic;
+import easewright.geom.Curve;
+import easewright.geom.Line;
+import easewright.geom.Nearest;
+import easewright.geom.Outline;
+import easewright.geom.Place;
+import easewright.geom.Point;
+import easewright.geom.Segment;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A displacement of part of an outline along one direction: each moved segment carries the four Bernstein
+ * coefficients of its weight, so that a curve displaced by {@code amount · weight} is a curve of the same kind, and
+ * the whole is linear in the amount. Because nothing moves square to the direction, the weights read from the
+ * displaced outline are the same as from this one, and a change can be taken back exactly.
+ */
+final class Shift {
+    /** Marks farther than this from the outline are not on it, mm. */
+    static final double ON_OUTLINE = 0.5;
+
+    private final Outline base;
+    private final Point direction;
+    private final double[][] weights;
+
+    Shift(Outline base, Point direction, double[][] weights) {
+        this.base = base;
+        this.direction = direction;
+        this.weights = weights;
+    }
+
+    Outline base() {
+        return base;
+    }
+
+    Outline at(double amount) {
+        List<Segment> moved = new ArrayList<>(weights.length);
+        for (int i = 0; i < weights.length; i++) {
+            Segment segment = base.segments().get(i);
+            moved.add(weights[i] == null ? segment : displaced(segment, weights[i], amount));
+        }
+        return new Outline(moved);
+    }
+
+    private Segment displaced(Segment segment, double[] w, double amount) {
+        Point start = moved(segment.start(), w[0], amount);
+        Point end = moved(segment.end(), w[3], amount);
+        if (segment instanceof Cubic c) {
+            return new Cubic(start, moved(c.control1(), w[1], amount), moved(c.control2(), w[2], amount), end);
+        }
+        if (isLinear(w)) {
+            return new Line(start, end);
+        }
+        Point control1 = segment.start().towards(segment.end(), 1 / 3.0);
+        Point control2 = segment.start().towards(segment.end(), 2 / 3.0);
+        return new Cubic(start, moved(control1, w[1], amount), moved(control2, w[2], amount), end);
+    }
+
+    private static boolean isLinear(double[] w) {
+        return Math.abs(w[1] - (2 * w[0] + w[3]) / 3) < 1e-12 && Math.abs(w[2] - (w[0] + 2 * w[3]) / 3) < 1e-12;
+    }
+
+    private Point moved(Point p, double weight, double amount) {
+        return weight == 0 ? p : p.plus(direction.times(amount * weight));
+    }
+
+    /** The weight at a place of the base outline. */
+    double weight(Place place) {
+        double[] w = weights[place.segment()];
+        if (w == null) {
+            return 0;
+        }
+        double t = place.t();
+        double s = 1 - t;
+        if (t == 0) {
+            return w[0];
+        }
+        return t == 1 ? w[3] : s * s * s * w[0] + 3 * s * s * t * w[1] + 3 * s * t * t * w[2] + t * t * t * w[3];
+    }
+
+    /** Where a mark goes: with its place if it lies on the outline, else nowhere. */
+    Point carry(Point mark, double amount) {
+        Nearest nearest = base.nearest(mark);
+        return nearest.distance() > ON_OUTLINE ? mark : moved(mark, weight(nearest.place()), amount);
+    }
+
+    /** A line drawn beside the outline: it goes with the nearest place, sampled at thirds of each segment. */
+    Segment carryBeside(Segment segment, double amount) {
+        double w0 = weight(base.nearest(segment.start()).place());
+        double w1 = weight(base.nearest(segment.at(1 / 3.0)).place());
+        double w2 = weight(base.nearest(segment.at(2 / 3.0)).place());
+        double w3 = weight(base.nearest(segment.end()).place());
+        if (w0 == 0 && w1 == 0 && w2 == 0 && w3 == 0) {
+            return segment;
+        }
+        // The cubic through the four samples, in Bernstein form.
+        double b1 = (-5 * w0 + 18 * w1 - 9 * w2 + 2 * w3) / 6;
+        double b2 = (2 * w0 - 9 * w1 + 18 * w2 - 5 * w3) / 6;
+        return displaced(segment, new double[] {w0, b1, b2, w3}, amount);
+    }
+
+    /** The stretches that move, each with its displaced self. */
+    List<Moved> moved(String pieceId, double amount) {
+        Outline after = at(amount);
+        int n = weights.length;
+        int first = 0;
+        while (first < n && weights[first] != null) {
+            first++;
+        }
+        List<Moved> runs = new ArrayList<>();
+        List<Segment> before = new ArrayList<>();
+        List<Segment> now = new ArrayList<>();
+        for (int k = 0; k <= n; k++) {
+            int i = (first + k) % n;
+            if (k < n && weights[i] != null) {
+                before.add(base.segments().get(i));
+                now.add(after.segments().get(i));
+            } else if (!before.isEmpty()) {
+                runs.add(new Moved(pieceId, new Curve(before), new Curve(now)));
+                before = new ArrayList<>();
+                now = new ArrayList<>();
+            }
+        }
+        return runs;
+    }
+
+    /** Whether any part of the run between two marks of the outline, in its drawn direction, moves. */
+    boolean touches(Point from, Point to) {
+        int n = weights.length;
+        int first = base.nearest(from).place().segment();
+        Place last = base.nearest(to).place();
+        int end = last.t() == 0 ? (last.segment() + n - 1) % n : last.segment();
+        for (int i = first; ; i = (i + 1) % n) {
+            if (weights[i] != null) {
+                return true;
+            }
+            if (i == end) {
+                return false;
+            }
+        }
+    }
+}

@@ -1,0 +1,112 @@
+package easewright.alter;
+
+import easewright.geom.Crossing;
+import easewright.geom.Nearest;
+import easewright.geom.Outline;
+import easewright.geom.Place;
+import easewright.geom.Point;
+import easewright.geom.Segment;
+import easewright.pattern.Edge;
+import easewright.pattern.EdgeRole;
+import easewright.pattern.Piece;
+import java.util.List;
+
+/** Finds where slashes meet the outline, and says whether they may. */
+final class SlashPlaces {
+    /** A place named by the user must lie this close to the outline, mm. */
+    private static final double REACH = 5;
+
+    private static final double AT_END = 1e-6;
+
+    private SlashPlaces() {}
+
+    static Place onOutline(Piece piece, Point p) throws Refusal {
+        Nearest nearest = piece.outline().nearest(p);
+        if (nearest.distance() > REACH) {
+            throw Refusal.of("slash-off-outline").with("piece", piece.name());
+        }
+        return nearest.place();
+    }
+
+    /** The meeting of the endless line with the outline that lies nearest to {@code near}. */
+    static Place meeting(Piece piece, Point through, Point direction, Point near) throws Refusal {
+        Crossing best = null;
+        for (Crossing c : piece.outline().crossings(through, direction)) {
+            if (best == null || c.point().distance(near) < best.point().distance(near)) {
+                best = c;
+            }
+        }
+        if (best == null) {
+            throw Refusal.of("slash-off-outline").with("piece", piece.name());
+        }
+        return best.place();
+    }
+
+    /**
+     * Refuses to open or fold a protected edge, unless accepted. A fold or centre line that is merely lengthened in
+     * its own direction keeps its shape and may be.
+     *
+     * @param shift unit direction in which the cut opens
+     */
+    static void requireMayOpen(Piece piece, Place at, Point shift, boolean accepted) throws Refusal {
+        Outline outline = piece.outline();
+        Point p = outline.point(at);
+        for (Edge edge : piece.edges()) {
+            if (!new EdgeRun(piece, edge).holds(at)) {
+                continue;
+            }
+            if (p.distance(edge.from()) <= AT_END || p.distance(edge.to()) <= AT_END) {
+                throw Refusal.of("slash-through-corner")
+                        .with("piece", piece.name())
+                        .with("edge", edge.name());
+            }
+            Point tangent = outline.segments().get(at.segment()).tangent(at.t());
+            boolean onlyLonger = (edge.role() == EdgeRole.FOLD || edge.role() == EdgeRole.CENTRE)
+                    && Math.abs(tangent.cross(shift)) < 1e-3;
+            if (edge.isProtected() && !accepted && !onlyLonger) {
+                throw Refusal.of("edge-protected").with("piece", piece.name()).with("edge", edge.name());
+            }
+        }
+    }
+
+    /**
+     * Where a tuck's second line meets a run that starts (or, reversed, ends) at its first line: the first meeting.
+     *
+     * @return the run without what the tuck takes, and what it takes
+     */
+    static Trimmed trimStart(List<Segment> run, Point through, Point direction) throws Refusal {
+        for (int i = 0; i < run.size(); i++) {
+            List<Double> at = run.get(i).crossings(through, direction);
+            if (at.isEmpty()) {
+                continue;
+            }
+            double t = at.get(0);
+            List<Segment> taken = new java.util.ArrayList<>(run.subList(0, i));
+            List<Segment> left = new java.util.ArrayList<>();
+            if (t > 0) {
+                taken.add(run.get(i).between(0, t));
+            }
+            if (t < 1) {
+                left.add(run.get(i).between(t, 1));
+            }
+            left.addAll(run.subList(i + 1, run.size()));
+            if (left.isEmpty()) {
+                break;
+            }
+            return new Trimmed(left, taken);
+        }
+        throw Refusal.of("tuck-too-wide");
+    }
+
+    static Trimmed trimEnd(List<Segment> run, Point through, Point direction) throws Refusal {
+        Trimmed back = trimStart(reversed(run), through, direction);
+        return new Trimmed(reversed(back.left()), reversed(back.taken()));
+    }
+
+    /** A run after a tuck. */
+    record Trimmed(List<Segment> left, List<Segment> taken) {}
+
+    private static List<Segment> reversed(List<Segment> run) {
+        return run.isEmpty() ? run : new easewright.geom.Curve(run).reversed().segments();
+    }
+}

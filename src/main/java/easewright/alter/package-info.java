@@ -1,0 +1,11 @@
+/**
+ * The alterations: what changes a pattern, by how much, and nothing else. Every {@link easewright.alter.Alteration}
+ * is an immutable record of its settings with one {@code apply}; it gives a new pattern or a
+ * {@link easewright.alter.Refusal}, never half a change.
+ *
+ * <p>Promises: the finished girth changes by the amount asked to 0.01 mm (in practice 1e-6); an amount of 0 returns
+ * the very pattern it was given; segments outside the fixed points stay the same objects; the result is a valid
+ * outline; protected edges keep their place unless the caller accepts otherwise, and then a finding says by how much
+ * they drifted. Lengths are millimetres.
+ */
+package easewright.alter;

@@ -1,0 +1,31 @@
+package easewright.check;
+
+import easewright.alter.DartFold;
+import easewright.pattern.Dart;
+import easewright.pattern.Finding;
+import easewright.pattern.Piece;
+import easewright.pattern.Severity;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The legs of a dart are sewn to one another and must be equal (trade-facts 4.5). */
+final class DartsFold implements Rule {
+    @Override
+    public List<Finding> look(Sight sight) {
+        List<Finding> findings = new ArrayList<>();
+        for (Piece piece : sight.pattern().pieces()) {
+            for (Dart dart : piece.darts()) {
+                if (dart.mouth1().equals(dart.point()) || dart.mouth2().equals(dart.point())) {
+                    continue;
+                }
+                double difference = DartFold.of(dart).difference();
+                if (difference > MatesFit.TRUE_WITHIN) {
+                    findings.add(Finding.of("dart-legs-unequal", Severity.CAUTION, piece.name())
+                            .with("dart", dart.name())
+                            .with("difference", difference));
+                }
+            }
+        }
+        return findings;
+    }
+}

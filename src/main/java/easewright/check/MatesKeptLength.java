@@ -1,0 +1,42 @@
+package easewright.check;
+
+import easewright.measure.MateWalk;
+import easewright.pattern.Finding;
+import easewright.pattern.Severity;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** A change made seams that are sewn together longer or shorter; by different amounts, and they drift apart (W4). */
+final class MatesKeptLength implements ChangeRule {
+    /** A tenth of what is tolerated: what a rounded drawing may show without any change. */
+    private static final double NOTICED = 0.15;
+
+    @Override
+    public List<Finding> look(Sight before, Sight after) {
+        List<Finding> findings = new ArrayList<>();
+        for (MateWalk now : after.measures().mates()) {
+            Optional<MateWalk> then = before.measures().mate(now.mate().name());
+            if (then.isEmpty()) {
+                continue;
+            }
+            double first = now.first() - then.get().first();
+            double second = now.second() - then.get().second();
+            double apart = now.drift() - then.get().drift();
+            if (Math.abs(apart) > NOTICED) {
+                Severity severity = Math.abs(apart) > MatesFit.TRUE_WITHIN ? Severity.CAUTION : Severity.NOTE;
+                findings.add(about("mate-drifted", severity, now, first, second).with("drift.signed", apart));
+            } else if (Math.max(Math.abs(first), Math.abs(second)) > NOTICED) {
+                findings.add(about("mate-length-changed", Severity.NOTE, now, first, second));
+            }
+        }
+        return findings;
+    }
+
+    private static Finding about(String code, Severity severity, MateWalk walk, double first, double second) {
+        return Finding.of(code, severity, "")
+                .with("mate", walk.mate().name())
+                .with("first.signed", first)
+                .with("second.signed", second);
+    }
+}

@@ -1,0 +1,87 @@
+package easewright.check;
+
+import easewright.geom.Curve;
+import easewright.geom.Point;
+import easewright.measure.EdgeLength;
+import easewright.measure.PieceMeasures;
+import easewright.pattern.Edge;
+import easewright.pattern.Finding;
+import easewright.pattern.Piece;
+import easewright.pattern.Severity;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Protected edges keep their length and shape; where a part of the piece moved as a whole they may lie elsewhere. */
+final class ProtectedUnmoved implements ChangeRule {
+    /** A tenth of the stitching tolerance: less is rounding. */
+    private static final double NOTICED = 0.15;
+
+    /** Places at which two runs of the same edge are compared. */
+    private static final int PLACES = 16;
+
+    @Override
+    public List<Finding> look(Sight before, Sight after) {
+        List<Finding> findings = new ArrayList<>();
+        for (Piece now : after.pattern().pieces()) {
+            Optional<Piece> then = before.pattern().pieces().stream()
+                    .filter(p -> p.id().equals(now.id()))
+                    .findFirst();
+            if (then.isEmpty() || then.get() == now) {
+                continue;
+            }
+            for (Edge edge : then.get().edges()) {
+                Optional<Edge> same = now.edge(edge.name());
+                if (edge.isProtected() && same.isPresent()) {
+                    compare(before, after, then.get(), now, edge, same.get()).ifPresent(findings::add);
+                }
+            }
+        }
+        return findings;
+    }
+
+    private static Optional<Finding> compare(Sight before, Sight after, Piece then, Piece now, Edge was, Edge is) {
+        Curve old = was.on(then.outline());
+        Curve young = is.on(now.outline());
+        if (old.segments().equals(young.segments())) {
+            return Optional.empty();
+        }
+        double longer = sewn(after, now, is.name()) - sewn(before, then, was.name());
+        double bent = bent(old, young);
+        if (Math.abs(longer) <= NOTICED && bent <= NOTICED) {
+            return Optional.empty();
+        }
+        Severity severity = Math.abs(longer) > MatesFit.TRUE_WITHIN || bent > MatesFit.TRUE_WITHIN
+                ? Severity.CAUTION
+                : Severity.NOTE;
+        return Optional.of(Finding.of("protected-edge-changed", severity, now.name())
+                .with("edge", is.name())
+                .with("longer.signed", longer)
+                .with("bent", bent));
+    }
+
+    private static double sewn(Sight sight, Piece piece, String edge) {
+        return sight.measures().piece(piece.id()).flatMap(p -> length(p, edge)).orElse(0.0);
+    }
+
+    private static Optional<Double> length(PieceMeasures measures, String edge) {
+        return measures.edge(edge).map(EdgeLength::mm);
+    }
+
+    /** The largest difference of chords from the start, which a move of the whole edge leaves alone, mm. */
+    private static double bent(Curve old, Curve young) {
+        double wasLong = old.length();
+        double isLong = young.length();
+        double most = 0;
+        for (int i = 1; i <= PLACES; i++) {
+            Point a = old.pointAtLength(wasLong * i / PLACES);
+            Point b = young.pointAtLength(isLong * i / PLACES);
+            for (double from : new double[] {0, 0.5}) {
+                Point a0 = old.pointAtLength(wasLong * from);
+                Point b0 = young.pointAtLength(isLong * from);
+                most = Math.max(most, Math.abs(a.distance(a0) - b.distance(b0)));
+            }
+        }
+        return most;
+    }
+}

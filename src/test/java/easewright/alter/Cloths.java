@@ -1,0 +1,104 @@
+package easewright.alter;
+
+import easewright.geom.Cubic;
+import easewright.geom.Line;
+import easewright.geom.Outline;
+import easewright.geom.Point;
+import easewright.geom.Segment;
+import easewright.measure.Measures;
+import easewright.pattern.Dart;
+import easewright.pattern.Edge;
+import easewright.pattern.EdgeRole;
+import easewright.pattern.Level;
+import easewright.pattern.LevelKind;
+import easewright.pattern.LevelMark;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import easewright.pattern.Scale;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Small pieces for the tests of alterations. */
+final class Cloths {
+    static final double INCH = 25.4;
+    static final Level WAIST = Level.of("waist", LevelKind.WAIST);
+    static final Level HIP = Level.of("hip", LevelKind.HIP);
+
+    private Cloths() {}
+
+    static Point in(double x, double y) {
+        return new Point(x * INCH, y * INCH);
+    }
+
+    static Pattern pattern(List<Level> levels, Piece... pieces) {
+        return Pattern.bare(List.of(pieces), new Scale(1, 1, Scale.Proof.PHYSICAL_SIZE))
+                .withLevels(levels);
+    }
+
+    static double girth(Pattern pattern, String level) {
+        return Measures.of(pattern).girth(level).orElseThrow().finished();
+    }
+
+    /** A piece of straight edges, one for each corner to the next, named and given roles in order. */
+    static Piece polygon(String id, List<Point> corners, Object... namesAndRoles) {
+        Outline outline = Outline.polygon(corners);
+        List<Edge> edges = new ArrayList<>();
+        for (int i = 0; i < corners.size(); i++) {
+            edges.add(Edge.of(
+                    (String) namesAndRoles[2 * i],
+                    (EdgeRole) namesAndRoles[2 * i + 1],
+                    corners.get(i),
+                    corners.get((i + 1) % corners.size())));
+        }
+        return Piece.bare(id, outline).withEdges(edges);
+    }
+
+    /** Half a skirt on the fold, drawn clockwise from the fold's top: waist, side, hem, fold. Inches. */
+    static Piece skirtHalf(String id, double waist, double hip, double hipDepth, double length) {
+        Point top = in(0, 0);
+        Point waistSide = in(waist, 0);
+        Point hipSide = in(hip, hipDepth);
+        Point hemSide = in(hip, length);
+        Point hemFold = in(0, length);
+        List<Segment> segments = List.of(
+                new Line(top, waistSide),
+                new Line(waistSide, hipSide),
+                new Line(hipSide, hemSide),
+                new Line(hemSide, hemFold),
+                new Line(hemFold, top));
+        return Piece.bare(id, new Outline(segments)).toBuilder()
+                .cut(1, true)
+                .edges(List.of(
+                        Edge.of("waist", EdgeRole.WAIST, top, waistSide),
+                        Edge.of("side", EdgeRole.SEAM, waistSide, hemSide),
+                        Edge.of("hem", EdgeRole.HEM, hemSide, hemFold),
+                        Edge.of("fold", EdgeRole.FOLD, hemFold, top)))
+                .levels(List.of(LevelMark.along("waist", "waist"), LevelMark.through("hip", in(1, hipDepth))))
+                .build();
+    }
+
+    /** The same with a curved side and a curved waist that holds a drawn dart. Millimetres. */
+    static Piece curvedSkirt(String id) {
+        Point top = new Point(0, 8);
+        Point waistSide = new Point(190, -6);
+        Point hemSide = new Point(240, 600);
+        Point hemFold = new Point(0, 604);
+        Cubic waist = new Cubic(top, new Point(60, 8), new Point(130, 2), waistSide);
+        Cubic upper = new Cubic(waistSide, new Point(205, 50), new Point(238, 130), new Point(240, 200));
+        Line lower = new Line(new Point(240, 200), hemSide);
+        Cubic hem = new Cubic(hemSide, new Point(160, 603), new Point(80, 604), hemFold);
+        Dart dart = new Dart(
+                "dart", waist.at(0.45), waist.at(0.55), new Point(90, 110), Optional.empty(), Optional.of("waist"));
+        return Piece.bare(id, new Outline(List.of(waist, upper, lower, hem, new Line(hemFold, top)))).toBuilder()
+                .cut(1, true)
+                .edges(List.of(
+                        Edge.of("waist", EdgeRole.WAIST, top, waistSide),
+                        Edge.of("side", EdgeRole.SEAM, waistSide, hemSide),
+                        Edge.of("hem", EdgeRole.HEM, hemSide, hemFold),
+                        Edge.of("fold", EdgeRole.FOLD, hemFold, top)))
+                .levels(List.of(LevelMark.along("waist", "waist"), LevelMark.through("hip", new Point(20, 200))))
+                .darts(List.of(dart))
+                .build();
+    }
+}

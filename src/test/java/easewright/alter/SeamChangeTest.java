@@ -1,0 +1,317 @@
+package easewright.alter;
+
+import static easewright.alter.Cloths.HIP;
+import static easewright.alter.Cloths.INCH;
+import static easewright.alter.Cloths.WAIST;
+import static easewright.alter.Cloths.curvedSkirt;
+import static easewright.alter.Cloths.girth;
+import static easewright.alter.Cloths.in;
+import static easewright.alter.Cloths.pattern;
+import static easewright.alter.Cloths.polygon;
+import static easewright.alter.Cloths.skirtHalf;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.assertj.core.api.Assertions.within;
+
+import easewright.geom.Outline;
+import easewright.geom.Point;
+import easewright.geom.Segment;
+import easewright.measure.Measures;
+import easewright.pattern.EdgeRole;
+import easewright.pattern.Level;
+import easewright.pattern.LevelKind;
+import easewright.pattern.LevelMark;
+import easewright.pattern.LineKind;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class SeamChangeTest {
+    private static final double LAST_DIGIT = 5e-7 * INCH;
+
+    private static double edge(Piece piece, String name) {
+        return piece.edge(name).orElseThrow().on(piece.outline()).length();
+    }
+
+    /** trade-facts W3: a straight side seam, waist to hip 8 in, hem 14 in lower. */
+    private static Pattern straightSkirt() {
+        Piece front = skirtHalf("front", 9.75, 9.75, 8, 22);
+        Piece back = skirtHalf("back", 9.75, 9.75, 8, 22);
+        return pattern(
+                List.of(WAIST, HIP, Level.of("between", LevelKind.OTHER), Level.of("low", LevelKind.OTHER)),
+                withLevels(front),
+                withLevels(back));
+    }
+
+    private static Piece withLevels(Piece piece) {
+        return piece.withLevels(List.of(
+                LevelMark.along("waist", "waist"),
+                LevelMark.through("hip", in(1, 8)),
+                LevelMark.through("between", in(1, 4)),
+                LevelMark.through("low", in(1, 22))));
+    }
+
+    @Test
+    void w3HipPlusTwoInchesCarriedToTheHem() throws Refusal {
+        Pattern before = straightSkirt();
+        Pattern after = SeamChange.at("hip", 2 * INCH)
+                .withTaper(Taper.STRAIGHT)
+                .carriedToHem()
+                .apply(before)
+                .pattern();
+        assertThat(girth(after, "hip")).isCloseTo(41 * INCH, within(1e-6));
+        assertThat(girth(after, "waist")).isEqualTo(girth(before, "waist"));
+        assertThat(girth(after, "between")).isCloseTo(40 * INCH, within(1e-6));
+        assertThat(girth(after, "low")).isCloseTo(41 * INCH, within(1e-6));
+        Piece front = after.piece("front").orElseThrow();
+        double seam = edge(front, "side") - 14 * INCH;
+        assertThat(seam).isCloseTo(8.015610 * INCH, within(LAST_DIGIT));
+        assertThat(seam - 8 * INCH).isCloseTo(0.396, within(5e-4));
+        double gained =
+                front.outline().signedArea() - before.pieces().get(0).outline().signedArea();
+        assertThat(gained).isCloseTo((2 + 7) * INCH * INCH, within(1e-6));
+    }
+
+    @Test
+    void w3SmoothTaper() throws Refusal {
+        Pattern after = SeamChange.at("hip", 2 * INCH)
+                .carriedToHem()
+                .apply(straightSkirt())
+                .pattern();
+        double seam = edge(after.pieces().get(0), "side") - 14 * INCH;
+        assertThat(seam - 8 * INCH).isCloseTo(0.018719 * INCH, within(LAST_DIGIT));
+        assertThat(girth(after, "between")).isCloseTo(40 * INCH, within(1e-6));
+    }
+
+    @Test
+    void w4SlantedSeamsDriftApart() throws Refusal {
+        Piece front = slanted("front", 1.5);
+        Piece back = slanted("back", 0.75);
+        Pattern before = pattern(List.of(HIP), front, back);
+        Pattern after = SeamChange.at("hip", 2 * INCH)
+                .withTaper(Taper.STRAIGHT)
+                .carriedToHem()
+                .apply(before)
+                .pattern();
+        double frontMore = edge(after.pieces().get(0), "side") - edge(front, "side");
+        double backMore = edge(after.pieces().get(1), "side") - edge(back, "side");
+        assertThat(frontMore).isCloseTo(0.106801 * INCH, within(LAST_DIGIT));
+        assertThat(backMore).isCloseTo(0.061988 * INCH, within(LAST_DIGIT));
+        assertThat(frontMore - backMore).isCloseTo(1.138, within(5e-4));
+    }
+
+    /** Waist to hip 8 in with a slanted side, straight down from there. */
+    private static Piece slanted(String id, double slant) {
+        return skirtHalf(id, 8, 8 + slant, 8, 22);
+    }
+
+    @Test
+    void w14BustCloseUnderAProtectedArmhole() throws Refusal {
+        Altered close = bodice(1);
+        assertThat(close.findings()).anySatisfy(f -> {
+            assertThat(f.code()).isEqualTo("taper-steep");
+            assertThat((Double) f.values().get("slope.degrees")).isCloseTo(20.56, within(5e-3));
+        });
+        Altered far = bodice(3);
+        assertThat(far.findings()).noneMatch(f -> f.code().equals("taper-steep"));
+        assertThat(far.findings()).anySatisfy(f -> {
+            assertThat(f.code()).isEqualTo("taper-short");
+            assertThat((Double) f.values().get("slope.degrees")).isCloseTo(7.13, within(5e-3));
+        });
+    }
+
+    private static Altered bodice(double below) throws Refusal {
+        List<Point> corners = List.of(in(0, 0), in(5, 0), in(5.5, 1), in(10, 8), in(10, 16), in(0, 16));
+        Piece front = polygon(
+                        "front",
+                        corners,
+                        "neck",
+                        EdgeRole.NECK,
+                        "shoulder",
+                        EdgeRole.SHOULDER,
+                        "armhole",
+                        EdgeRole.ARMHOLE,
+                        "side",
+                        EdgeRole.SEAM,
+                        "waist",
+                        EdgeRole.WAIST,
+                        "fold",
+                        EdgeRole.FOLD)
+                .toBuilder()
+                .cut(1, true)
+                .levels(List.of(LevelMark.through("bust", in(2, 8 + below))))
+                .build();
+        Piece back = new easewright.pattern.Piece(
+                "back",
+                "back",
+                front.outline(),
+                front.drawn(),
+                0,
+                1,
+                true,
+                front.edges(),
+                front.levels(),
+                front.darts(),
+                front.notches(),
+                front.grain(),
+                front.riders(),
+                front.original());
+        Pattern before = pattern(List.of(Level.of("bust", LevelKind.BUST)), front, back);
+        Altered after = SeamChange.at("bust", 1.5 * INCH).apply(before);
+        assertThat(girth(after.pattern(), "bust") - girth(before, "bust")).isCloseTo(1.5 * INCH, within(1e-6));
+        for (int i : new int[] {0, 1, 2, 5}) {
+            assertThat(segmentsOf(after.pattern())).contains(corners.size() > i ? edgeSegment(front, i) : null);
+        }
+        assertThat(edge(after.pattern().pieces().get(0), "armhole")).isEqualTo(edge(front, "armhole"));
+        return after;
+    }
+
+    private static Segment edgeSegment(Piece piece, int i) {
+        return piece.outline().segments().get(i);
+    }
+
+    private static List<Segment> segmentsOf(Pattern pattern) {
+        return pattern.pieces().get(0).outline().segments();
+    }
+
+    @Test
+    void hipPinchLeavesEverythingElseTheSameObjects() throws Refusal {
+        Pattern before = pattern(List.of(WAIST, HIP), curvedSkirt("front"));
+        Altered after = SeamChange.at("hip", -24).apply(before);
+        assertThat(girth(after.pattern(), "hip") - girth(before, "hip")).isCloseTo(-24, within(1e-8));
+        assertThat(girth(after.pattern(), "waist")).isEqualTo(girth(before, "waist"));
+        Piece was = before.pieces().get(0);
+        Piece is = after.pattern().pieces().get(0);
+        for (int i : new int[] {0, 3, 4}) {
+            assertThat(is.outline().segments().get(i))
+                    .isSameAs(was.outline().segments().get(i));
+        }
+        assertThat(is.darts()).isEqualTo(was.darts());
+        assertThat(is.edges()).isEqualTo(was.edges());
+        assertThat(is.original()).contains(was.outline());
+        assertThat(after.moved()).hasSize(1);
+    }
+
+    @Test
+    void waistPinchThroughTheSideSeamStopsAtTheDart() throws Refusal {
+        Pattern before = pattern(List.of(WAIST, HIP), curvedSkirt("front"), curvedSkirt("back"));
+        Pattern after = SeamChange.at("waist", -15).keeping("hip").apply(before).pattern();
+        assertThat(girth(after, "waist") - girth(before, "waist")).isCloseTo(-15, within(1e-6));
+        assertThat(girth(after, "hip")).isCloseTo(girth(before, "hip"), within(1e-9));
+        Piece was = before.pieces().get(0);
+        Piece is = after.pieces().get(0);
+        assertThat(is.darts()).isEqualTo(was.darts());
+        assertThat(is.edge("waist").orElseThrow().to().x())
+                .isLessThan(was.edge("waist").orElseThrow().to().x() - 3);
+        assertThat(is.outline().segments()).contains(was.outline().segments().get(2));
+    }
+
+    @Test
+    void thighSpreadOnATwoSpannedShapeChangesTheMeasuredLegOnly() throws Refusal {
+        List<Point> corners = List.of(in(0, 0), in(20, 0), in(21, 30), in(12, 30), in(10, 10), in(8, 30), in(-1, 30));
+        Piece legs = polygon(
+                        "legs",
+                        corners,
+                        "waist",
+                        EdgeRole.WAIST,
+                        "right out",
+                        EdgeRole.SEAM,
+                        "right hem",
+                        EdgeRole.HEM,
+                        "right in",
+                        EdgeRole.SEAM,
+                        "left in",
+                        EdgeRole.SEAM,
+                        "left hem",
+                        EdgeRole.HEM,
+                        "left out",
+                        EdgeRole.SEAM)
+                .withLevels(List.of(LevelMark.through("thigh", in(14, 15))));
+        Pattern before = pattern(List.of(Level.of("thigh", LevelKind.THIGH)), legs);
+        Altered after = SeamChange.at("thigh", 24).apply(before);
+        assertThat(girth(after.pattern(), "thigh") - girth(before, "thigh")).isCloseTo(24, within(1e-6));
+        assertThat(after.moved()).hasSize(2);
+        Outline was = legs.outline();
+        for (int i : new int[] {0, 2, 4, 5, 6}) {
+            assertThat(segmentsOf(after.pattern())).contains(was.segments().get(i));
+        }
+    }
+
+    @Test
+    void w18ThereAndBackAgainAndNothing() throws Refusal {
+        Pattern before = pattern(List.of(WAIST, HIP), curvedSkirt("front"), curvedSkirt("back"));
+        assertThat(SeamChange.at("hip", 0).apply(before).pattern()).isSameAs(before);
+        for (Taper taper : Taper.values()) {
+            SeamChange plus = SeamChange.at("hip", 31).withTaper(taper);
+            Pattern back =
+                    plus.withAmount(-31).apply(plus.apply(before).pattern()).pattern();
+            Outline was = before.pieces().get(0).outline();
+            for (Segment s : back.pieces().get(0).outline().segments()) {
+                for (double t = 0; t <= 1; t += 0.125) {
+                    assertThat(was.nearest(s.at(t)).distance()).isLessThan(1e-9);
+                }
+            }
+        }
+    }
+
+    @Test
+    void cuttingLinePieceGetsTheStitchedGirth() throws Refusal {
+        Piece front =
+                curvedSkirt("front").toBuilder().drawn(LineKind.CUTTING, 15).build();
+        Pattern before = pattern(List.of(WAIST, HIP), front);
+        Pattern after = SeamChange.at("hip", 24).apply(before).pattern();
+        assertThat(girth(after, "hip") - girth(before, "hip")).isCloseTo(24, within(1e-6));
+    }
+
+    @Test
+    void sharesAreKept() throws Refusal {
+        Pattern before = straightSkirt();
+        Pattern after = SeamChange.at("hip", 40)
+                .withShares(
+                        new Share(easewright.pattern.EdgeRef.of("front", "side"), 1),
+                        new Share(easewright.pattern.EdgeRef.of("back", "side"), 3))
+                .apply(before)
+                .pattern();
+        double front = Measures.width(after.pieces().get(0), HIP).orElseThrow().net() - 9.75 * INCH;
+        double back = Measures.width(after.pieces().get(1), HIP).orElseThrow().net() - 9.75 * INCH;
+        assertThat(front).isCloseTo(5, within(1e-9));
+        assertThat(back).isCloseTo(15, within(1e-9));
+    }
+
+    @Test
+    void refusals() {
+        Pattern skirt = straightSkirt();
+        assertThat(refusal(SeamChange.at("knee", 10), skirt).code()).isEqualTo("level-unknown");
+        assertThat(refusal(SeamChange.at("hip", 10).onOneSide(), skirt).code()).isEqualTo("one-side-on-fold");
+        assertThat(refusal(SeamChange.at("hip", 10).keeping("nowhere"), skirt).code())
+                .isEqualTo("keep-unknown");
+        assertThat(refusal(SeamChange.at("hip", 10).withShares(Share.of("front", "hem")), skirt)
+                        .code())
+                .isEqualTo("edge-not-at-level");
+        assertThat(refusal(SeamChange.at("hip", 10).withShares(Share.of("front", "fold")), skirt)
+                        .code())
+                .isEqualTo("edge-protected");
+        Refusal tooMuch = refusal(SeamChange.at("hip", -2000), skirt);
+        assertThat(tooMuch.code()).isIn("outline-crosses-itself", "level-lost", "girth-not-met");
+        assertThat(tooMuch.largest().orElseThrow()).isBetween(-39 * INCH, -38.9 * INCH);
+    }
+
+    private static Refusal refusal(Alteration change, Pattern pattern) {
+        return catchThrowableOfType(Refusal.class, () -> change.apply(pattern));
+    }
+
+    @Test
+    void noteMakesTheSameChangeAgain() throws Refusal {
+        SeamChange change = SeamChange.at("hip", 24.000000000000004)
+                .withShares(new Share(easewright.pattern.EdgeRef.of("front", "side"), 1.5))
+                .withTaper(Taper.STRAIGHT)
+                .carriedToHem()
+                .keeping("waist", "notch")
+                .fixedAt(new Point(1e-7, 2))
+                .onOneSide()
+                .acceptingProtected();
+        assertThat(Alterations.from(change.note())).isEqualTo(change);
+        assertThat(change.note().settings().values()).noneMatch(v -> v.matches(".*\\dE-?\\d.*"));
+    }
+}
