@@ -58,7 +58,7 @@ final class BodiceRules {
     /** Front waist dart ends 2.5 cm below the bust point: common practice. */
     static final double WAIST_DART_BELOW = 25;
 
-    /** Cap ease 1.25–1.75 in, 1.5 in on average (READ, trade-facts 3); 3/4 in in others. Between the two. */
+    /** Cap ease 1.25–1.75 in, 1.5 in on average (read, docs/sources.md 3); 3/4 in in others. Between the two. */
     static final double CAP_EASE = 30;
 
     /** Wrist ease: common practice for a sleeve without an opening. */

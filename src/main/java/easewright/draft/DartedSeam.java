@@ -13,7 +13,7 @@ import java.util.Optional;
 /**
  * A seam with darts, drawn as the trade trues it: the darts are folded shut, one smooth seam is drawn across them,
  * and they are opened again, each with the cap that lies under the seam when the dart is pressed towards the centre
- * (source: folding the dart to draw its cap, trade-facts 4.5 and W8).
+ * (source: folding the dart to draw its cap, docs/sources.md 4.5, W8).
  *
  * @param closed the smooth seam with all darts folded shut, from the centre outwards; its length is the sewn length
  * @param open   the seam as drawn on the flat piece, caps included

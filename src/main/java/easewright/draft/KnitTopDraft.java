@@ -35,7 +35,7 @@ import java.util.OptionalDouble;
  */
 public record KnitTopDraft(Body body, double bustEase, double waistEase, double hipEase, double armEase)
         implements Draft {
-    /** Overlocked seams 0.7 cm, hems 2 cm: trade-facts 6 (factory 1/4 in on curves, 3/4–1 in knit hem). */
+    /** Overlocked seams 0.7 cm, hems 2 cm: docs/sources.md 6 (factory 1/4 in on curves, 3/4–1 in knit hem). */
     private static final double SEAM = 7;
 
     private static final double HEM = 20;

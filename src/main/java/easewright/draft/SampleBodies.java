@@ -5,8 +5,8 @@ import easewright.pattern.BodyMeasure;
 import java.util.List;
 
 /**
- * Three invented people. Their girths lie near published ones (ASTM D5585-11e1, misses 10, 8 and 4, trade-facts 2.2,
- * for bust and waist; lengths near the ANSUR II women, trade-facts 2.3), the rest is chosen to go with them.
+ * Three invented people. Their girths lie near published ones (ASTM D5585-11e1, misses 10, 8 and 4, docs/sources.md 2.2,
+ * for bust and waist; lengths near the ANSUR II women, docs/sources.md 2.3), the rest is chosen to go with them.
  */
 public final class SampleBodies {
     public static final Body MAREN = new Body(

@@ -30,7 +30,7 @@ record SleeveDraft(
     /** Rather more than half of the cap ease belongs to the back (sfdlearningcenter.com/SleeveFacts, read). */
     private static final double BACK_SHARE = 0.55;
 
-    /** Two notches mark the back (taylorfrancis sleeve chapter, trade-facts 6), this far apart. */
+    /** Two notches mark the back (taylorfrancis sleeve chapter, docs/sources.md 6), this far apart. */
     static final double NOTCH_STEP = 10;
 
     /**

@@ -82,7 +82,7 @@ final class SvgSheet {
         return room;
     }
 
-    /** A 5 cm square proves the scale of a print (trade-facts 6). */
+    /** A 5 cm square proves the scale of a print (docs/sources.md 6). */
     private void testSquare(double right) {
         double x = right - 50;
         line("  <g fill=\"none\" stroke=\"%s\" stroke-width=\"0.4\">", SOFT);

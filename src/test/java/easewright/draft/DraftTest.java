@@ -27,7 +27,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class DraftTest {
-    /** Bust and waist of ASTM D5585-11e1 misses 2, 8 (curvy), 12 (straight) and 18, trade-facts 2.2; hips ours. */
+    /** Bust and waist of ASTM D5585-11e1 misses 2, 8 (curvy), 12 (straight) and 18, docs/sources.md 2.2; hips ours. */
     private static final double[][] SIZES = {
         {838.2, 644.5, 908}, {920.75, 711.2, 978}, {984.25, 819.15, 1041}, {1117.6, 933.45, 1170}
     };
@@ -130,7 +130,7 @@ class DraftTest {
     @ParameterizedTest
     @MethodSource("drafts")
     void dartLegsAreEqual(Draft draft) {
-        // Trade-facts 4.5: dart legs must be equal.
+        // docs/sources.md 4.5: dart legs must be equal.
         for (Piece piece : draft.draft().pattern().pieces()) {
             for (Dart dart : piece.darts()) {
                 assertThat(dart.mouth1().distance(dart.point()))
@@ -143,7 +143,7 @@ class DraftTest {
     @ParameterizedTest
     @MethodSource("drafts")
     void edgesMeetAFoldSquarely(Draft draft) {
-        // Trade-facts 4.5: a centre cut on the fold must start square to the fold, or a peak or dip appears.
+        // docs/sources.md 4.5: a centre cut on the fold must start square to the fold, or a peak or dip appears.
         for (Piece piece : draft.draft().pattern().pieces()) {
             for (Edge fold : piece.edges()) {
                 if (fold.role() == EdgeRole.FOLD) {
@@ -195,7 +195,7 @@ class DraftTest {
     @ParameterizedTest
     @MethodSource("drafts")
     void joinedLinesRunOnSmoothly(Draft draft) {
-        // Trade-facts 4.5: what must be smooth is the joined line; the two corners together make 180 degrees.
+        // docs/sources.md 4.5: what must be smooth is the joined line; the two corners together make 180 degrees.
         Pattern pattern = draft.draft().pattern();
         for (Mate mate : pattern.mates()) {
             if (mate.name().equals("shoulder")) {
