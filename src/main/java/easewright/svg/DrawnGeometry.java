@@ -1,0 +1,88 @@
+package easewright.svg;
+
+import easewright.geom.Affine;
+import easewright.geom.Outline;
+import easewright.geom.Segment;
+import easewright.pattern.Scale;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Finds drawn lines by the ids that pieces and riders use: {@code ID}, or {@code ID#k} for one sub-path of it. */
+final class DrawnGeometry implements MarksReader.Geometry {
+    private final Drawing drawing;
+    private final Affine rescaled;
+    private final Map<String, Integer> byId = new HashMap<>();
+
+    DrawnGeometry(Drawing drawing, Affine rescaled) {
+        this.drawing = drawing;
+        this.rescaled = rescaled;
+        for (int i = 0; i < drawing.shapes().size(); i++) {
+            byId.put(drawing.shapes().get(i).id(), i);
+        }
+    }
+
+    /** One sub-path of a shape, or all of them. */
+    record Part(int shape, List<Integer> subPaths) {}
+
+    /** The sub-path that is the outline of a piece. */
+    Optional<Part> piece(String id) {
+        Integer shape = byId.get(id);
+        if (shape == null) {
+            return Optional.empty();
+        }
+        return Area.largest(drawing.shapes().get(shape), shape).map(area -> new Part(shape, List.of(area.subPath())));
+    }
+
+    /** The sub-paths that make up a rider. */
+    Optional<Part> rider(String id) {
+        Integer shape = byId.get(id);
+        if (shape != null) {
+            List<Integer> all = new ArrayList<>();
+            for (int k = 0; k < drawing.shapes().get(shape).subPaths().size(); k++) {
+                all.add(k);
+            }
+            return Optional.of(new Part(shape, all));
+        }
+        int hash = id.lastIndexOf('#');
+        Integer whole = hash < 0 ? null : byId.get(id.substring(0, hash));
+        String number = id.substring(hash + 1);
+        if (whole == null || !number.matches("\\d{1,6}")) {
+            return Optional.empty();
+        }
+        int k = Integer.parseInt(number);
+        return k < drawing.shapes().get(whole).subPaths().size()
+                ? Optional.of(new Part(whole, List.of(k)))
+                : Optional.empty();
+    }
+
+    List<Segment> segments(Part part) {
+        List<Segment> all = new ArrayList<>();
+        for (int k : part.subPaths()) {
+            all.addAll(drawing.shapes().get(part.shape()).subPaths().get(k).segments());
+        }
+        return List.copyOf(all);
+    }
+
+    @Override
+    public Optional<Outline> outline(String id) {
+        return piece(id).map(part -> new Outline(segments(part)));
+    }
+
+    @Override
+    public Optional<List<Segment>> segments(String id) {
+        return rider(id).map(this::segments);
+    }
+
+    @Override
+    public Scale scale() {
+        return drawing.scale();
+    }
+
+    @Override
+    public Affine rescaled() {
+        return rescaled;
+    }
+}

@@ -1,0 +1,87 @@
+package easewright.svg;
+
+import easewright.geom.Affine;
+import easewright.geom.Nearest;
+import easewright.geom.Outline;
+import easewright.geom.Place;
+import easewright.geom.Point;
+import easewright.geom.Segment;
+
+/** Finds the places that marks name on an outline as it is drawn now. */
+final class MarkPlaces {
+    /** A place this near to the outline is meant to be on it, mm. */
+    static final double TOLERANCE = 0.5;
+
+    /** Written places land within this of where they were meant, so it is no move at all, mm. */
+    private static final double ROUNDING = 2e-6;
+
+    private final Outline outline;
+    private final Affine moved;
+
+    /**
+     * @param moved how the piece has been moved or scaled since the marks were written
+     */
+    MarkPlaces(Outline outline, Affine moved) {
+        this.outline = outline;
+        this.moved = moved;
+    }
+
+    /** Thrown where a place lies too far from the outline. */
+    static final class Off extends Exception {
+        private static final long serialVersionUID = 1L;
+        private final double distance;
+
+        Off(double distance) {
+            super("A place lies " + distance + " mm from the outline");
+            this.distance = distance;
+        }
+
+        double distance() {
+            return distance;
+        }
+    }
+
+    /** A place of the piece, not bound to its outline. */
+    Point free(Point written) {
+        return moved.equals(Affine.IDENTITY) ? written : moved.apply(written);
+    }
+
+    /** How far a written place lies from the outline, mm. */
+    double distance(Point written) {
+        return outline.nearest(free(written)).distance();
+    }
+
+    /**
+     * The place on the outline that a written place means: the corner if one is about as near as the outline itself,
+     * else the nearest place; the written place itself where it is on the outline already.
+     *
+     * @throws Off if the outline is further away than {@link #TOLERANCE}
+     */
+    Point onOutline(Point written) throws Off {
+        Point wanted = free(written);
+        Nearest nearest = outline.nearest(wanted);
+        if (nearest.distance() > TOLERANCE) {
+            throw new Off(nearest.distance());
+        }
+        Segment segment = outline.segments().get(nearest.place().segment());
+        Point corner =
+                segment.start().distance(wanted) <= segment.end().distance(wanted) ? segment.start() : segment.end();
+        if (corner.distance(wanted) <= Math.max(ROUNDING, 4 * nearest.distance())) {
+            return corner;
+        }
+        return nearest.distance() <= ROUNDING ? wanted : nearest.point();
+    }
+
+    /**
+     * Whether the run from one place to another, in the direction in which the outline is drawn now, passes a third.
+     * Places are on the outline.
+     */
+    boolean passes(Point from, Point to, Point via) {
+        Place a = outline.nearest(from).place();
+        Place b = outline.nearest(to).place();
+        Place v = outline.nearest(free(via)).place();
+        return a.compareTo(b) < 0
+                ? a.compareTo(v) <= 0 && v.compareTo(b) <= 0
+                : a.compareTo(v) <= 0 || v.compareTo(b) <= 0;
+    }
+}

@@ -1,0 +1,131 @@
+package easewright.svg;
+
+import easewright.geom.Point;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Function;
+
+/** The attributes of one mark, each asked for once; remembers which were. */
+final class MarkValues {
+    private final MarkNode node;
+    private final Set<String> asked = new LinkedHashSet<>();
+
+    MarkValues(MarkNode node) {
+        this.node = node;
+    }
+
+    /** Why a mark cannot be used: the finding's code and values. */
+    static final class Damage extends Exception {
+        private static final long serialVersionUID = 1L;
+        private final String code;
+        private final TreeMap<String, Object> values;
+
+        Damage(String code, Map<String, Object> values) {
+            super(code);
+            this.code = code;
+            this.values = new TreeMap<>(values);
+        }
+
+        String code() {
+            return code;
+        }
+
+        Map<String, Object> values() {
+            return values;
+        }
+    }
+
+    Optional<String> text(String name) {
+        asked.add(name);
+        return Optional.ofNullable(node.attributes().get(name));
+    }
+
+    String needed(String name) throws Damage {
+        return need(name, text(name));
+    }
+
+    private static <T> T need(String name, Optional<T> value) throws Damage {
+        if (value.isEmpty()) {
+            throw new Damage("mark-value-missing", Map.of("attribute", name));
+        }
+        return value.get();
+    }
+
+    private <T> Optional<T> read(String name, Function<String, Optional<T>> reader) throws Damage {
+        Optional<String> text = text(name);
+        if (text.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<T> value = reader.apply(text.get());
+        if (value.isEmpty()) {
+            throw new Damage("mark-value-bad", Map.of("attribute", name, "text", text.get()));
+        }
+        return value;
+    }
+
+    Optional<Double> length(String name) throws Damage {
+        return read(name, MarkWords::length);
+    }
+
+    double neededLength(String name) throws Damage {
+        return need(name, length(name));
+    }
+
+    Optional<Double> number(String name) throws Damage {
+        return read(name, MarkWords::number);
+    }
+
+    double neededNumber(String name) throws Damage {
+        return need(name, number(name));
+    }
+
+    OptionalDouble percent(String name) throws Damage {
+        Optional<Double> value = number(name);
+        return value.isPresent() ? OptionalDouble.of(value.get()) : OptionalDouble.empty();
+    }
+
+    Optional<Point> place(String name) throws Damage {
+        return read(name, MarkWords::place);
+    }
+
+    Point neededPlace(String name) throws Damage {
+        return need(name, place(name));
+    }
+
+    boolean yesNo(String name, boolean otherwise) throws Damage {
+        return read(
+                        name,
+                        text -> switch (text) {
+                            case "yes" -> Optional.of(true);
+                            case "no" -> Optional.of(false);
+                            default -> Optional.empty();
+                        })
+                .orElse(otherwise);
+    }
+
+    int count(String name, int otherwise) throws Damage {
+        return read(name, text -> text.matches("[1-9][0-9]{0,3}") ? Optional.of(Integer.valueOf(text)) : Optional.empty())
+                .orElse(otherwise);
+    }
+
+    <E extends Enum<E>> E word(String name, Class<E> type, E otherwise) throws Damage {
+        return read(name, text -> MarkWords.value(type, text)).orElse(otherwise);
+    }
+
+    <E extends Enum<E>> E neededWord(String name, Class<E> type) throws Damage {
+        return need(name, read(name, text -> MarkWords.value(type, text)));
+    }
+
+    /** Attributes that nobody asked for. */
+    List<String> unknown() {
+        Set<String> rest = new LinkedHashSet<>(node.attributes().keySet());
+        rest.removeAll(asked);
+        rest.addAll(node.foreign());
+        return List.copyOf(rest);
+    }
+}

@@ -1,0 +1,80 @@
+package easewright.svg;
+
+import easewright.pattern.Finding;
+import easewright.pattern.Severity;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What is noticed while the marks are read: findings, and the elements kept aside. */
+final class MarksNotes {
+    private final List<Finding> findings = new ArrayList<>();
+    private final List<KeptMark> kept = new ArrayList<>();
+
+    /** Reads one mark into place. */
+    @FunctionalInterface
+    interface Reading {
+        void read(MarkValues values) throws MarkValues.Damage;
+    }
+
+    List<Finding> findings() {
+        return List.copyOf(findings);
+    }
+
+    List<KeptMark> kept() {
+        return List.copyOf(kept);
+    }
+
+    void add(Finding finding) {
+        findings.add(finding);
+    }
+
+    /**
+     * Reads a mark; one that is damaged becomes a finding and is kept as it stands.
+     *
+     * @param pieceId   id of the piece around it, if any
+     * @param pieceName that piece's name, or an empty text
+     * @param nameKey   the attribute that names the mark
+     */
+    void attempt(MarkNode node, Optional<String> pieceId, String pieceName, String nameKey, Reading reading) {
+        MarkValues values = new MarkValues(node);
+        String name = node.attributes().getOrDefault(nameKey, "");
+        try {
+            reading.read(values);
+            for (String unknown : values.unknown()) {
+                findings.add(Finding.of("mark-attribute-unknown", Severity.CAUTION, pieceName)
+                        .with("mark", called(node, name))
+                        .with("attribute", unknown));
+            }
+        } catch (MarkValues.Damage damage) {
+            Finding finding = Finding.of(damage.code(), Severity.FAULT, pieceName).with("mark", called(node, name));
+            for (Map.Entry<String, Object> value : damage.values().entrySet()) {
+                finding = finding.with(value.getKey(), value.getValue());
+            }
+            findings.add(finding);
+            keep(node, pieceId, name);
+        } catch (IllegalArgumentException refused) {
+            // The values are well written but the pattern does not take them, such as an allowance below 0.
+            findings.add(Finding.of("mark-refused", Severity.FAULT, pieceName)
+                    .with("mark", called(node, name))
+                    .with("detail", String.valueOf(refused.getMessage())));
+            keep(node, pieceId, name);
+        }
+    }
+
+    /** An element that this version does not know. */
+    void unknown(MarkNode node, Optional<String> pieceId, String pieceName) {
+        findings.add(Finding.of("mark-unknown", Severity.NOTE, pieceName).with("mark", node.name()));
+        keep(node, pieceId, "");
+    }
+
+    void keep(MarkNode node, Optional<String> pieceId, String name) {
+        kept.add(new KeptMark(
+                pieceId, node.name(), name.isEmpty() ? Optional.empty() : Optional.of(name), node.markup()));
+    }
+
+    static String called(MarkNode node, String name) {
+        return name.isEmpty() ? node.name() : node.name() + " " + name;
+    }
+}

@@ -1,0 +1,231 @@
+package easewright.svg;
+
+import easewright.geom.Affine;
+import easewright.geom.Outline;
+import easewright.geom.Segment;
+import easewright.pattern.Body;
+import easewright.pattern.BodyMeasure;
+import easewright.pattern.ChangeNote;
+import easewright.pattern.Cloth;
+import easewright.pattern.EdgeRef;
+import easewright.pattern.Finding;
+import easewright.pattern.Level;
+import easewright.pattern.LevelKind;
+import easewright.pattern.Mate;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import easewright.pattern.Scale;
+import easewright.pattern.Severity;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+
+/** Reads the marks block against the drawing as it is now. */
+final class MarksReader {
+    private final Geometry drawn;
+    private final MarksNotes notes = new MarksNotes();
+    private final Set<String> seen = new HashSet<>();
+    private final List<Piece> pieces = new ArrayList<>();
+    private final List<Level> levels = new ArrayList<>();
+    private final List<Mate> mates = new ArrayList<>();
+    private final Map<String, Double> wishes = new TreeMap<>();
+    private final List<ChangeNote> changes = new ArrayList<>();
+    private Body body = Body.UNKNOWN;
+    private Cloth cloth = Cloth.WOVEN;
+
+    /** What the marks may refer to. */
+    interface Geometry {
+        /** The outline of a drawn closed shape. */
+        Optional<Outline> outline(String id);
+
+        /** The segments of any drawn line. */
+        Optional<List<Segment>> segments(String id);
+
+        /** The scale by which the drawing was read. */
+        Scale scale();
+
+        /** From the mm in which the marks were written to those of the drawing: not the same after calibration. */
+        Affine rescaled();
+    }
+
+    /** The pattern, what was noticed, and the elements that could not be used. */
+    record Marks(Pattern pattern, List<Finding> findings, List<KeptMark> kept) {}
+
+    private MarksReader(Geometry drawn) {
+        this.drawn = drawn;
+    }
+
+    static Marks read(MarkNode block, Geometry drawn) {
+        return new MarksReader(drawn).read(block);
+    }
+
+    /** The scale that the block states, if it states one that can be read. */
+    static Optional<Scale> scale(MarkNode block) {
+        for (MarkNode child : block.children()) {
+            if (child.namespace().equals(MarkNode.NAMESPACE) && child.name().equals("scale")) {
+                try {
+                    return Optional.of(scale(new MarkValues(child)));
+                } catch (MarkValues.Damage damage) {
+                    return Optional.empty();
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Scale scale(MarkValues v) throws MarkValues.Damage {
+        double across = v.neededNumber("across");
+        double down = v.neededNumber("down");
+        if (!(across > 0 && down > 0)) {
+            throw new MarkValues.Damage(
+                    "mark-value-bad",
+                    Map.of("attribute", across > 0 ? "down" : "across", "text", Decimals.exact(Math.min(across, down))));
+        }
+        return new Scale(across, down, v.neededWord("proof", Scale.Proof.class));
+    }
+
+    private Marks read(MarkNode block) {
+        MarkValues own = new MarkValues(block);
+        for (String unknown : own.unknown()) {
+            notes.add(Finding.of("mark-attribute-unknown", Severity.CAUTION, "")
+                    .with("mark", "marks")
+                    .with("attribute", unknown));
+        }
+        for (MarkNode child : block.children()) {
+            if (child.namespace().equals(MarkNode.NAMESPACE)) {
+                mark(child);
+            } else {
+                notes.unknown(child, Optional.empty(), "");
+            }
+        }
+        Pattern pattern = new Pattern(pieces, levels, mates, body, cloth, wishes, drawn.scale(), changes);
+        return new Marks(pattern, notes.findings(), notes.kept());
+    }
+
+    private void mark(MarkNode child) {
+        switch (child.name()) {
+            case "scale" -> attempt(child, "name", this::checkScale);
+            case "body" -> attempt(child, "about", v -> body(child, v));
+            case "cloth" -> attempt(child, "name", this::cloth);
+            case "level" -> attempt(child, "name", this::level);
+            case "wish" -> attempt(child, "level", v -> wishes.put(v.needed("level"), v.neededLength("ease")));
+            case "piece" -> attempt(child, "ref", v -> piece(child, v));
+            case "mate" -> attempt(child, "name", v -> mate(child, v));
+            case "change" -> notes.attempt(child, Optional.empty(), "", "method", v -> change(child, v));
+            default -> notes.unknown(child, Optional.empty(), "");
+        }
+    }
+
+    private void attempt(MarkNode child, String nameKey, MarksNotes.Reading reading) {
+        String key = child.name() + " " + child.attributes().getOrDefault(nameKey, "");
+        notes.attempt(child, Optional.empty(), "", nameKey, values -> {
+            if (!seen.add(key)) {
+                throw new MarkValues.Damage("mark-twice", Map.of());
+            }
+            reading.read(values);
+        });
+    }
+
+    private void checkScale(MarkValues v) throws MarkValues.Damage {
+        Scale stated = scale(v);
+        if (!drawn.rescaled().equals(Affine.IDENTITY)) {
+            return;
+        }
+        Scale used = drawn.scale();
+        double across = stated.mmPerUnitX() / used.mmPerUnitX();
+        double down = stated.mmPerUnitY() / used.mmPerUnitY();
+        if (Math.abs(across - 1) > 1e-6 || Math.abs(down - 1) > 1e-6) {
+            notes.add(Finding.of("scale-differs", Severity.FAULT, "")
+                    .with("before.number", stated.mmPerUnitX())
+                    .with("now.number", used.mmPerUnitX()));
+        }
+    }
+
+    private void body(MarkNode node, MarkValues v) throws MarkValues.Damage {
+        List<BodyMeasure> measures = new ArrayList<>();
+        for (MarkNode child : children(node, Set.of("measure"))) {
+            MarkValues m = new MarkValues(child);
+            measures.add(new BodyMeasure(
+                    m.needed("name"),
+                    m.text("level").orElse(""),
+                    m.neededLength("is"),
+                    m.text("taken").orElse("")));
+            allAsked(m);
+        }
+        body = new Body(v.text("name").orElse(""), measures);
+    }
+
+    private void cloth(MarkValues v) throws MarkValues.Damage {
+        String kind = v.needed("kind");
+        if (!kind.equals("knit") && !kind.equals("woven")) {
+            throw new MarkValues.Damage("mark-value-bad", Map.of("attribute", "kind", "text", kind));
+        }
+        cloth = new Cloth(
+                kind.equals("knit"),
+                v.percent("across"),
+                v.percent("along"),
+                v.percent("recovery"),
+                v.percent("shrinkage"));
+    }
+
+    private void level(MarkValues v) throws MarkValues.Damage {
+        LevelKind kind = v.word("kind", LevelKind.class, LevelKind.OTHER);
+        levels.add(new Level(v.needed("name"), kind, v.yesNo("limb", kind.limb())));
+    }
+
+    private void piece(MarkNode node, MarkValues v) throws MarkValues.Damage {
+        String ref = v.needed("ref");
+        Optional<Outline> outline = drawn.outline(ref);
+        if (outline.isEmpty()) {
+            boolean thereButOpen = drawn.segments(ref).isPresent();
+            throw new MarkValues.Damage(
+                    thereButOpen ? "mark-not-closed" : "mark-not-drawn",
+                    Map.of("ref", v.text("name").orElse(ref)));
+        }
+        pieces.add(PieceMarksReader.read(node, v, ref, outline.get(), drawn, notes));
+    }
+
+    private void mate(MarkNode node, MarkValues v) throws MarkValues.Damage {
+        List<EdgeRef> first = new ArrayList<>();
+        List<EdgeRef> second = new ArrayList<>();
+        for (MarkNode child : children(node, Set.of("first", "second"))) {
+            MarkValues e = new MarkValues(child);
+            EdgeRef edge = new EdgeRef(e.needed("piece"), e.needed("edge"), e.count("times", 1));
+            allAsked(e);
+            (child.name().equals("first") ? first : second).add(edge);
+        }
+        mates.add(new Mate(v.needed("name"), first, second, v.length("ease").orElse(0.0)));
+    }
+
+    private void change(MarkNode node, MarkValues v) throws MarkValues.Damage {
+        Map<String, String> settings = new LinkedHashMap<>();
+        for (MarkNode child : children(node, Set.of("set"))) {
+            MarkValues s = new MarkValues(child);
+            settings.put(s.needed("name"), s.needed("value"));
+            allAsked(s);
+        }
+        changes.add(new ChangeNote(v.needed("method"), settings));
+    }
+
+    /** The children, all of which must be known: a mark half understood would be a guess. */
+    private static List<MarkNode> children(MarkNode node, Set<String> known) throws MarkValues.Damage {
+        for (MarkNode child : node.children()) {
+            if (!child.namespace().equals(MarkNode.NAMESPACE) || !known.contains(child.name())) {
+                throw new MarkValues.Damage("mark-content", Map.of("content", child.name()));
+            }
+        }
+        return node.children();
+    }
+
+    private static void allAsked(MarkValues values) throws MarkValues.Damage {
+        if (!values.unknown().isEmpty()) {
+            throw new MarkValues.Damage(
+                    "mark-content", Map.of("content", values.unknown().get(0)));
+        }
+    }
+}

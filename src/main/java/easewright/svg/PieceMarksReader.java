@@ -1,0 +1,265 @@
+package easewright.svg;
+
+import easewright.geom.Affine;
+import easewright.geom.Box;
+import easewright.geom.Outline;
+import easewright.geom.Point;
+import easewright.geom.Segment;
+import easewright.pattern.Dart;
+import easewright.pattern.Edge;
+import easewright.pattern.EdgeRole;
+import easewright.pattern.Finding;
+import easewright.pattern.Grain;
+import easewright.pattern.LevelMark;
+import easewright.pattern.LineKind;
+import easewright.pattern.Notch;
+import easewright.pattern.Piece;
+import easewright.pattern.Rider;
+import easewright.pattern.Severity;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/** Reads the marks of one piece and finds their places on its outline. */
+final class PieceMarksReader {
+    /** Two boxes this much alike in width and height are of the same shape, mm. */
+    private static final double SAME_SIZE = 0.05;
+
+    private final MarkNode node;
+    private final MarksNotes notes;
+    private final MarksReader.Geometry drawn;
+    private final Outline outline;
+    private final String id;
+    private final String name;
+    private final Set<String> seen = new HashSet<>();
+    private final List<Edge> edges = new ArrayList<>();
+    private final List<LevelMark> levels = new ArrayList<>();
+    private final List<Dart> darts = new ArrayList<>();
+    private final List<Notch> notches = new ArrayList<>();
+    private final List<Rider> riders = new ArrayList<>();
+    private Optional<Grain> grain = Optional.empty();
+    private Optional<Outline> original = Optional.empty();
+    private MarkPlaces places;
+    private Affine moved;
+
+    private PieceMarksReader(
+            MarkNode node,
+            String id,
+            String name,
+            Outline outline,
+            MarksReader.Geometry drawn,
+            MarksNotes notes) {
+        this.node = node;
+        this.id = id;
+        this.name = name;
+        this.outline = outline;
+        this.drawn = drawn;
+        this.moved = drawn.rescaled();
+        this.notes = notes;
+    }
+
+    /**
+     * @param outline the piece's outline as drawn now
+     */
+    static Piece read(
+            MarkNode node,
+            MarkValues values,
+            String id,
+            Outline outline,
+            MarksReader.Geometry drawn,
+            MarksNotes notes)
+            throws MarkValues.Damage {
+        String name = values.text("name").orElse(id);
+        return new PieceMarksReader(node, id, name, outline, drawn, notes).piece(values);
+    }
+
+    private Piece piece(MarkValues values) throws MarkValues.Damage {
+        LineKind line = values.word("line", LineKind.class, LineKind.STITCHING);
+        double allowance = values.length("allowance").orElse(0.0);
+        int times = values.count("cut", 1);
+        boolean onFold = values.yesNo("fold", false);
+        Optional<String> box = values.text("box");
+        // Made once without its marks, so that a piece that cannot be is refused before its marks are looked at.
+        Piece bare = Piece.bare(id, outline)
+                .toBuilder()
+                .name(name)
+                .drawn(line, allowance)
+                .cut(times, onFold)
+                .build();
+        if (box.isPresent()) {
+            follow(box.get());
+        }
+        places = new MarkPlaces(outline, moved);
+        for (MarkNode child : node.children()) {
+            if (!child.namespace().equals(MarkNode.NAMESPACE)) {
+                notes.unknown(child, Optional.of(id), name);
+                continue;
+            }
+            mark(child);
+        }
+        return new Piece(
+                id,
+                bare.name(),
+                outline,
+                line,
+                allowance,
+                times,
+                onFold,
+                edges,
+                levels,
+                darts,
+                notches,
+                grain,
+                riders,
+                original);
+    }
+
+    /** Sees whether the piece lies elsewhere than when the marks were written. */
+    private void follow(String text) throws MarkValues.Damage {
+        String[] numbers = text.strip().split("[\\s,]+");
+        double[] sides = new double[4];
+        for (int i = 0; i < 4; i++) {
+            Optional<Double> side = numbers.length == 4 ? MarkWords.number(numbers[i]) : Optional.empty();
+            if (side.isEmpty()) {
+                throw new MarkValues.Damage("mark-value-bad", Map.of("attribute", "box", "text", text));
+            }
+            sides[i] = side.get();
+        }
+        Box now = outline.box();
+        Point least = moved.apply(new Point(sides[0], sides[1]));
+        Point most = moved.apply(new Point(sides[2], sides[3]));
+        Point shift = new Point(now.minX(), now.minY()).minus(least);
+        boolean sameSize = Math.abs(now.width() - (most.x() - least.x())) <= SAME_SIZE
+                && Math.abs(now.height() - (most.y() - least.y())) <= SAME_SIZE;
+        if (sameSize && shift.norm() <= MarkPlaces.TOLERANCE) {
+            return;
+        }
+        if (sameSize) {
+            moved = Affine.translation(shift).after(moved);
+            notes.add(Finding.of("marks-moved-along", Severity.NOTE, name).with("distance", shift.norm()));
+        } else {
+            notes.add(Finding.of("piece-shape-differs", Severity.CAUTION, name));
+        }
+    }
+
+    private void mark(MarkNode child) {
+        switch (child.name()) {
+            case "edge" -> attempt(child, "name", this::edge);
+            case "at" -> attempt(child, "level", this::level);
+            case "dart" -> attempt(child, "name", this::dart);
+            case "notch" -> attempt(
+                    child, "name", v -> notches.add(new Notch(v.needed("name"), onOutline("at", v.neededPlace("at")))));
+            case "grain" -> attempt(
+                    child,
+                    "name",
+                    v -> grain = Optional.of(
+                            new Grain(places.free(v.neededPlace("from")), places.free(v.neededPlace("to")))));
+            case "rider" -> attempt(child, "ref", this::rider);
+            case "original" -> attempt(child, "name", this::original);
+            default -> notes.unknown(child, Optional.of(id), name);
+        }
+    }
+
+    private void attempt(MarkNode child, String nameKey, MarksNotes.Reading reading) {
+        String key = child.name() + " " + child.attributes().getOrDefault(nameKey, "");
+        notes.attempt(child, Optional.of(id), name, nameKey, values -> {
+            // Notches of one name may be several: a pair of them marks the back.
+            if (!seen.add(key) && !child.name().equals("notch")) {
+                throw new MarkValues.Damage("mark-twice", Map.of());
+            }
+            if (!child.children().isEmpty()) {
+                throw new MarkValues.Damage(
+                        "mark-content", Map.of("content", child.children().get(0).name()));
+            }
+            reading.read(values);
+        });
+    }
+
+    private Point onOutline(String attribute, Point written) throws MarkValues.Damage {
+        try {
+            return places.onOutline(written);
+        } catch (MarkPlaces.Off off) {
+            throw new MarkValues.Damage(
+                    "mark-off-outline", Map.of("place", attribute, "distance", off.distance()));
+        }
+    }
+
+    private void edge(MarkValues v) throws MarkValues.Damage {
+        String edge = v.needed("name");
+        EdgeRole role = v.neededWord("role", EdgeRole.class);
+        Point from = onOutline("from", v.neededPlace("from"));
+        Point to = onOutline("to", v.neededPlace("to"));
+        Optional<Point> via = v.place("via");
+        boolean keep = v.yesNo("protected", role.protectedByDefault());
+        Optional<Double> own = v.length("allowance");
+        OptionalDouble allowance = own.isPresent() ? OptionalDouble.of(own.get()) : OptionalDouble.empty();
+        boolean backwards = via.isPresent() && !from.equals(to) && !places.passes(from, to, via.get());
+        edges.add(new Edge(edge, role, backwards ? to : from, backwards ? from : to, keep, allowance));
+        if (via.isPresent() && places.distance(via.get()) > MarkPlaces.TOLERANCE) {
+            notes.add(Finding.of("edge-shape-differs", Severity.CAUTION, name)
+                    .with("edge", edge)
+                    .with("distance", places.distance(via.get())));
+        }
+    }
+
+    private void level(MarkValues v) throws MarkValues.Damage {
+        Optional<String> along = v.text("along");
+        Optional<Point> through = v.place("through").map(places::free);
+        if (through.isPresent() == along.isPresent()) {
+            throw new MarkValues.Damage("mark-level-where", Map.of());
+        }
+        levels.add(new LevelMark(
+                v.needed("level"),
+                through,
+                along,
+                v.number("turn").orElse(0.0),
+                v.yesNo("counts", true),
+                v.length("overlap").orElse(0.0),
+                v.word("span", LevelMark.Span.class, LevelMark.Span.NEAREST),
+                v.place("reference").map(places::free)));
+    }
+
+    private void dart(MarkValues v) throws MarkValues.Damage {
+        darts.add(new Dart(
+                v.needed("name"),
+                mouth(v.neededPlace("mouth")),
+                mouth(v.neededPlace("mouth2")),
+                places.free(v.neededPlace("point")),
+                v.place("point2").map(places::free),
+                v.text("edge")));
+    }
+
+    /** A dart's mouth: on the outline if it is very near, else where it is (inside, or on an undrawn line). */
+    private Point mouth(Point written) {
+        try {
+            return places.onOutline(written);
+        } catch (MarkPlaces.Off inside) {
+            return places.free(written);
+        }
+    }
+
+    private void rider(MarkValues v) throws MarkValues.Damage {
+        String ref = v.needed("ref");
+        Rider.Kind kind = v.word("kind", Rider.Kind.class, Rider.Kind.INNER);
+        Optional<List<Segment>> segments = drawn.segments(ref);
+        if (segments.isEmpty()) {
+            throw new MarkValues.Damage("mark-not-drawn", Map.of("ref", ref));
+        }
+        riders.add(new Rider(ref, kind, segments.get()));
+    }
+
+    private void original(MarkValues v) throws MarkValues.Damage {
+        String data = v.needed("d");
+        Optional<Outline> read = MarkWords.outline(data);
+        if (read.isEmpty()) {
+            throw new MarkValues.Damage("mark-original-bad", Map.of());
+        }
+        original = moved.equals(Affine.IDENTITY)
+                ? read
+                : Optional.of(read.get().transformed(moved));
+    }
+}

@@ -1,0 +1,192 @@
+package easewright.svg;
+
+import easewright.geom.Cubic;
+import easewright.geom.Segment;
+import easewright.pattern.Finding;
+import easewright.pattern.Pattern;
+import easewright.pattern.Severity;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.zip.GZIPOutputStream;
+
+/** One writing of a changed pattern into an opened file. */
+final class Rewriting {
+    /** How far a moved place may land from where it was to go, mm. */
+    static final double TOLERANCE = 1e-6;
+
+    private final String name;
+    private final byte[] original;
+    private final SourceText source;
+    private final Drawing drawing;
+    private final SvgFile.MarksState marks;
+    private final Pattern changed;
+    private final Targets targets;
+
+    Rewriting(
+            String name,
+            byte[] original,
+            SourceText source,
+            Drawing drawing,
+            DrawnGeometry drawn,
+            SvgFile.MarksState marks,
+            Pattern changed)
+            throws SvgProblem {
+        this.name = name;
+        this.original = original;
+        this.source = source;
+        this.drawing = drawing;
+        this.marks = marks;
+        this.changed = changed;
+        this.targets = Targets.of(drawing, drawn, changed);
+    }
+
+    /** What happens to the file beyond moving lines. */
+    List<Finding> consequences() {
+        List<Finding> found = new ArrayList<>();
+        targets.geometry().forEach((index, geometry) -> {
+            DrawnShape shape = drawing.shapes().get(index);
+            if (ShapeRewriter.becomesPath(shape, geometry)) {
+                found.add(Finding.of(
+                                "shape-becomes-path", Severity.NOTE, targets.pieces().get(index))
+                        .with("shape", shape.tag()));
+            }
+        });
+        return found;
+    }
+
+    /** The new content of the file, proved. */
+    byte[] bytes() throws SvgProblem {
+        if (!marks.understood()) {
+            throw new SvgProblem("marks-not-understood", Map.of("file", name));
+        }
+        List<Edit> edits = new ArrayList<>();
+        for (Map.Entry<Integer, Map<Integer, List<Segment>>> target :
+                targets.geometry().entrySet()) {
+            edits.addAll(shapeEdits(target.getKey(), target.getValue()));
+        }
+        for (int used : targets.used()) {
+            DrawnShape shape = drawing.shapes().get(used);
+            // A copy drawn through use has no element of its own to carry an id; its made-up one stays the same.
+            if (!shape.idGiven() && shape.editable()) {
+                edits.add(new ShapeRewriter(source, shape).setting("id", shape.id()));
+            }
+        }
+        edits.addAll(marksEdits());
+        byte[] plain = source.splice(edits);
+        byte[] written = PlainBytes.isPacked(original) ? packed(plain) : plain;
+        prove(written);
+        return written;
+    }
+
+    private List<Edit> shapeEdits(int index, Map<Integer, List<Segment>> geometry) throws SvgProblem {
+        DrawnShape shape = drawing.shapes().get(index);
+        Map<String, Object> values =
+                Map.of("piece", targets.pieces().get(index), "id", shape.id(), "file", name);
+        if (!shape.editable()) {
+            throw new SvgProblem("shape-not-editable", values);
+        }
+        try {
+            return new ShapeRewriter(source, shape).edits(geometry);
+        } catch (IllegalArgumentException | ArithmeticException e) {
+            throw new SvgProblem("shape-not-editable", values, e);
+        }
+    }
+
+    private List<Edit> marksEdits() throws SvgProblem {
+        String lineEnd = source.lineEnd();
+        if (marks.block().isPresent()) {
+            Tag block = marks.block().get();
+            String text = MarksWriter.write(changed, marks.kept(), indentOf(block.from()), lineEnd);
+            return List.of(new Edit(block.from(), block.endTo(), text));
+        }
+        Tag root = source.tag(0);
+        String metadata = MarksBlock.metadata(changed, List.of(), root.prefix(), "  ", lineEnd);
+        if (root.selfClosed()) {
+            String content = ">" + lineEnd + "  " + metadata + lineEnd + "</" + root.name() + ">";
+            return List.of(new Edit(root.to() - 2, root.to(), content));
+        }
+        int at = root.endFrom();
+        boolean ownLine = at > 0 && "\r\n".indexOf(source.text().charAt(at - 1)) >= 0;
+        return List.of(new Edit(at, at, (ownLine ? "" : lineEnd) + "  " + metadata + lineEnd));
+    }
+
+    /** The white space between the start of a line and a place on it; nothing if there is more before the place. */
+    private String indentOf(int at) {
+        int start = at;
+        while (start > 0 && "\r\n".indexOf(source.text().charAt(start - 1)) < 0) {
+            start--;
+        }
+        String before = source.text().substring(start, at);
+        return before.isBlank() ? before : "";
+    }
+
+    private static byte[] packed(byte[] plain) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try (GZIPOutputStream gzip = new GZIPOutputStream(out)) {
+            gzip.write(plain);
+        } catch (IOException e) {
+            throw new UncheckedIOException("Memory cannot fail to be written", e);
+        }
+        return out.toByteArray();
+    }
+
+    /** Reads the new content as if it were somebody else's and compares every shape. */
+    private void prove(byte[] written) throws SvgProblem {
+        SvgFile again = SvgFile.read(written, name);
+        List<DrawnShape> now = again.drawing().shapes();
+        if (!again.marked() || now.size() != drawing.shapes().size()) {
+            throw unproved("", "marks");
+        }
+        for (int i = 0; i < now.size(); i++) {
+            DrawnShape before = drawing.shapes().get(i);
+            Map<Integer, List<Segment>> wanted = targets.geometry().getOrDefault(i, Map.of());
+            boolean right = now.get(i).subPaths().size() == before.subPaths().size();
+            for (int k = 0; right && k < before.subPaths().size(); k++) {
+                SubPath drawn = now.get(i).subPaths().get(k);
+                SubPath old = before.subPaths().get(k);
+                right = wanted.containsKey(k)
+                        ? lands(drawn.segments(), wanted.get(k)) && drawn.closed() == old.closed()
+                        : drawn.equals(old);
+            }
+            if (!right) {
+                throw unproved(targets.pieces().getOrDefault(i, ""), before.id());
+            }
+        }
+    }
+
+    private SvgProblem unproved(String piece, String id) {
+        return new SvgProblem("write-unproved", Map.of("file", name, "piece", piece, "id", id));
+    }
+
+    /** Whether the segments are the wanted ones within tolerance, from whichever corner a closed line begins. */
+    private static boolean lands(List<Segment> drawn, List<Segment> wanted) {
+        int n = wanted.size();
+        if (drawn.size() != n) {
+            return false;
+        }
+        for (int turn = 0; turn < n; turn++) {
+            int i = 0;
+            while (i < n && near(drawn.get(i), wanted.get((i + turn) % n))) {
+                i++;
+            }
+            if (i == n) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean near(Segment a, Segment b) {
+        boolean ends = a.start().distance(b.start()) <= TOLERANCE && a.end().distance(b.end()) <= TOLERANCE;
+        if (a instanceof Cubic p && b instanceof Cubic q) {
+            return ends
+                    && p.control1().distance(q.control1()) <= TOLERANCE
+                    && p.control2().distance(q.control2()) <= TOLERANCE;
+        }
+        return ends && a.getClass() == b.getClass();
+    }
+}

@@ -1,0 +1,244 @@
+package easewright.svg;
+
+import easewright.geom.Affine;
+import easewright.pattern.Finding;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import easewright.pattern.Rider;
+import easewright.pattern.Scale;
+import easewright.pattern.Severity;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/**
+ * One SVG file, opened: its bytes, what they draw, and the pattern they hold. Immutable. Writing a changed pattern
+ * touches only the changed elements' own attributes and our block of marks.
+ */
+public final class SvgFile {
+    private final String name;
+    private final byte[] bytes;
+    private final SourceText source;
+    private final Drawing drawing;
+    private final DrawnGeometry drawn;
+    private final Pattern pattern;
+    private final MarksState marks;
+    private final List<Finding> findings;
+
+    /** Whether the scale was given on opening and may differ from what the file says. */
+    private final boolean calibrated;
+
+    /**
+     * The marks as found.
+     *
+     * @param block      the element that holds them, if there is exactly one
+     * @param understood false if there is something that may hold marks but cannot be read as a whole
+     * @param kept       elements that could not be used
+     */
+    record MarksState(Optional<Tag> block, boolean understood, List<KeptMark> kept) {}
+
+    private SvgFile(
+            String name,
+            byte[] bytes,
+            SourceText source,
+            Drawing drawing,
+            DrawnGeometry drawn,
+            Pattern pattern,
+            MarksState marks,
+            List<Finding> findings,
+            boolean calibrated) {
+        this.name = name;
+        this.bytes = bytes;
+        this.source = source;
+        this.drawing = drawing;
+        this.drawn = drawn;
+        this.pattern = pattern;
+        this.marks = marks;
+        this.findings = List.copyOf(findings);
+        this.calibrated = calibrated;
+    }
+
+    /**
+     * Opens a file, plain or packed by gzip.
+     *
+     * @throws SvgProblem {@code file-missing}, {@code file-unreadable}, {@code too-large}, or why it is no drawing
+     */
+    public static SvgFile read(Path file) throws SvgProblem {
+        try {
+            if (Files.size(file) > PlainBytes.MOST) {
+                throw new SvgProblem(
+                        "too-large", Map.of("file", file.toString(), "megabytes", PlainBytes.MOST >> 20));
+            }
+            return read(Files.readAllBytes(file), file.toString());
+        } catch (NoSuchFileException e) {
+            throw new SvgProblem("file-missing", Map.of("file", file.toString()), e);
+        } catch (IOException e) {
+            throw new SvgProblem("file-unreadable", Map.of("file", file.toString()), e);
+        }
+    }
+
+    /** Opens the content of a file. */
+    public static SvgFile read(byte[] bytes, String name) throws SvgProblem {
+        return read(bytes, name, OptionalDouble.empty());
+    }
+
+    /**
+     * Opens the content of a file, its scale proved by a line of known length. Marks already in the file are scaled
+     * along: their places, not the lengths stated in words, such as allowances.
+     *
+     * @param mmPerUnit mm per user unit of the root element
+     * @throws IllegalArgumentException if it is not above 0
+     */
+    public static SvgFile read(byte[] bytes, String name, OptionalDouble mmPerUnit) throws SvgProblem {
+        Drawing drawing = DrawingReader.read(bytes, name, mmPerUnit);
+        SourceText source = SourceText.of(PlainBytes.of(bytes, name), name);
+        List<Finding> findings = new ArrayList<>();
+        MarksState state = new MarksState(Optional.empty(), true, List.of());
+        List<Tag> blocks = MarkNode.blocks(source);
+        Optional<MarkNode> block = Optional.empty();
+        if (!blocks.isEmpty()) {
+            block = block(source, blocks, findings);
+            state = new MarksState(block.map(b -> blocks.get(0)), block.isPresent(), List.of());
+        }
+        Optional<Scale> stated = block.flatMap(MarksReader::scale);
+        boolean knownLine = stated.isPresent() && stated.get().proof() == Scale.Proof.KNOWN_LINE;
+        if (mmPerUnit.isEmpty() && knownLine) {
+            drawing = DrawingReader.read(
+                    bytes, name, OptionalDouble.of(stated.get().mmPerUnitX()));
+        }
+        DrawnGeometry drawn = new DrawnGeometry(drawing, rescaled(drawing, stated, mmPerUnit.isPresent()));
+        findings.addAll(0, drawing.findings());
+        Pattern pattern;
+        if (block.isPresent()) {
+            MarksReader.Marks read = MarksReader.read(block.get(), drawn);
+            pattern = read.pattern();
+            findings.addAll(read.findings());
+            state = new MarksState(state.block(), true, read.kept());
+            unmarked(drawing, pattern, findings);
+        } else {
+            BarePattern bare = BarePattern.of(drawing);
+            pattern = bare.pattern();
+            findings.addAll(bare.findings());
+        }
+        return new SvgFile(
+                name, bytes.clone(), source, drawing, drawn, pattern, state, findings, mmPerUnit.isPresent());
+    }
+
+    private static Optional<MarkNode> block(SourceText source, List<Tag> blocks, List<Finding> findings) {
+        if (blocks.size() > 1) {
+            findings.add(Finding.of("marks-several", Severity.FAULT, "").with("count", blocks.size()));
+            return Optional.empty();
+        }
+        try {
+            MarkNode node = MarkNode.of(source, blocks.get(0));
+            if (node.namespace().equals(MarkNode.NAMESPACE)) {
+                return Optional.of(node);
+            }
+            findings.add(Finding.of("marks-version-unknown", Severity.FAULT, "")
+                    .with("version", node.namespace().substring(MarkNode.FAMILY.length())));
+        } catch (IllegalArgumentException e) {
+            findings.add(Finding.of("marks-unreadable", Severity.FAULT, ""));
+        }
+        return Optional.empty();
+    }
+
+    private static Affine rescaled(Drawing drawing, Optional<Scale> stated, boolean calibrated) {
+        if (!calibrated || stated.isEmpty()) {
+            return Affine.IDENTITY;
+        }
+        Scale now = drawing.scale();
+        return Affine.scaling(
+                now.mmPerUnitX() / stated.get().mmPerUnitX(),
+                now.mmPerUnitY() / stated.get().mmPerUnitY());
+    }
+
+    /** A shape that looks like a piece but has no marks in a marked file is mentioned, not guessed at. */
+    private static void unmarked(Drawing drawing, Pattern pattern, List<Finding> findings) {
+        Set<String> known = new HashSet<>();
+        for (Piece piece : pattern.pieces()) {
+            known.add(piece.id());
+            for (Rider rider : piece.riders()) {
+                known.add(rider.id());
+                known.add(rider.id().replaceFirst("#\\d+$", ""));
+            }
+        }
+        for (Piece piece : BarePattern.of(drawing).pattern().pieces()) {
+            if (!known.contains(piece.id())) {
+                findings.add(Finding.of("shape-unmarked", Severity.NOTE, piece.name()));
+            }
+        }
+    }
+
+    /** The pattern: by its marks if the file holds any, else bare pieces. */
+    public Pattern pattern() {
+        return pattern;
+    }
+
+    /** Whether marks were read from the file. */
+    public boolean marked() {
+        return marks.block().isPresent();
+    }
+
+    /** All that was noticed on reading: about the drawing first, then about the marks. */
+    public List<Finding> findings() {
+        return findings;
+    }
+
+    public Drawing drawing() {
+        return drawing;
+    }
+
+    /** The file as it was read. */
+    public byte[] bytes() {
+        return bytes.clone();
+    }
+
+    /** The file's name, as given on opening. */
+    public String name() {
+        return name;
+    }
+
+    /**
+     * The file with the pattern as it is now; the very same bytes if the pattern is the one read. The result has been
+     * read again and measured: what was not to change is identical bit for bit, the rest right within 1e-6 mm.
+     *
+     * @throws SvgProblem {@code marks-not-understood}, {@code piece-not-drawn}, {@code rider-not-writable},
+     *                    {@code shape-not-editable}, {@code scale-not-writable}, {@code text-unwritable},
+     *                    {@code encoding-not-kept} or {@code write-unproved}
+     */
+    public byte[] write(Pattern changed) throws SvgProblem {
+        if (!calibrated && changed.equals(pattern)) {
+            return bytes();
+        }
+        return recalibrated(changed).writing(changed).bytes();
+    }
+
+    /** What writing the pattern would do to the file beyond moving lines: elements that have to become paths. */
+    public List<Finding> consequences(Pattern changed) throws SvgProblem {
+        return changed.equals(pattern) ? List.of() : recalibrated(changed).writing(changed).consequences();
+    }
+
+    private SvgFile recalibrated(Pattern changed) throws SvgProblem {
+        Scale wanted = changed.scale();
+        if (wanted.equals(pattern.scale())) {
+            return this;
+        }
+        SvgFile other = read(bytes, name, OptionalDouble.of(wanted.mmPerUnitX()));
+        if (!other.pattern.scale().equals(wanted)) {
+            throw new SvgProblem("scale-not-writable", Map.of("file", name));
+        }
+        return other;
+    }
+
+    private Rewriting writing(Pattern changed) throws SvgProblem {
+        return new Rewriting(name, bytes, source, drawing, drawn, marks, changed);
+    }
+}

@@ -1,0 +1,83 @@
+package easewright.svg;
+
+import easewright.geom.Segment;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import easewright.pattern.Rider;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/**
+ * What of a drawing has to change so that it draws a pattern.
+ *
+ * @param geometry new segments by number of shape and of sub-path
+ * @param used     numbers of the shapes that pieces and riders are
+ * @param pieces   name of the piece to which a shape belongs, by number of shape
+ */
+record Targets(
+        Map<Integer, Map<Integer, List<Segment>>> geometry, Set<Integer> used, Map<Integer, String> pieces) {
+    /**
+     * @throws SvgProblem {@code piece-not-drawn} or {@code rider-not-writable}
+     */
+    static Targets of(Drawing drawing, DrawnGeometry drawn, Pattern pattern) throws SvgProblem {
+        Targets targets = new Targets(new TreeMap<>(), new TreeSet<>(), new TreeMap<>());
+        for (Piece piece : pattern.pieces()) {
+            DrawnGeometry.Part part = drawn.piece(piece.id())
+                    .orElseThrow(() -> new SvgProblem(
+                            "piece-not-drawn", Map.of("piece", piece.name(), "id", piece.id())));
+            targets.add(drawing, part, List.of(piece.outline().segments()), piece.name());
+            for (Rider rider : piece.riders()) {
+                DrawnGeometry.Part line = drawn.rider(rider.id())
+                        .orElseThrow(() -> new SvgProblem(
+                                "piece-not-drawn", Map.of("piece", piece.name(), "id", rider.id())));
+                List<List<Segment>> strokes = strokes(drawing, line, rider.segments());
+                if (strokes.size() != line.subPaths().size()) {
+                    throw new SvgProblem(
+                            "rider-not-writable", Map.of("piece", piece.name(), "id", rider.id()));
+                }
+                targets.add(drawing, line, strokes, piece.name());
+            }
+        }
+        return targets;
+    }
+
+    private void add(Drawing drawing, DrawnGeometry.Part part, List<List<Segment>> strokes, String piece) {
+        DrawnShape shape = drawing.shapes().get(part.shape());
+        used.add(part.shape());
+        pieces.putIfAbsent(part.shape(), piece);
+        for (int i = 0; i < strokes.size(); i++) {
+            int k = part.subPaths().get(i);
+            if (!shape.subPaths().get(k).segments().equals(strokes.get(i))) {
+                geometry.computeIfAbsent(part.shape(), s -> new TreeMap<>()).put(k, strokes.get(i));
+            }
+        }
+    }
+
+    /** A rider's segments, dealt out to its sub-paths: as before if they are as many, else where they do not join. */
+    private static List<List<Segment>> strokes(Drawing drawing, DrawnGeometry.Part line, List<Segment> segments) {
+        List<SubPath> old = line.subPaths().stream()
+                .map(k -> drawing.shapes().get(line.shape()).subPaths().get(k))
+                .toList();
+        List<List<Segment>> strokes = new ArrayList<>();
+        if (old.stream().mapToInt(s -> s.segments().size()).sum() == segments.size()) {
+            int at = 0;
+            for (SubPath one : old) {
+                strokes.add(segments.subList(at, at + one.segments().size()));
+                at += one.segments().size();
+            }
+            return strokes;
+        }
+        int from = 0;
+        for (int i = 1; i <= segments.size(); i++) {
+            if (i == segments.size() || !segments.get(i - 1).end().equals(segments.get(i).start())) {
+                strokes.add(segments.subList(from, i));
+                from = i;
+            }
+        }
+        return strokes;
+    }
+}
