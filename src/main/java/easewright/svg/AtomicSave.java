@@ -99,8 +99,7 @@ public final class AtomicSave {
     }
 
     private static void writeForced(Path path, byte[] content) throws IOException {
-        try (FileChannel channel =
-                FileChannel.open(path, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+        try (FileChannel channel = FileChannel.open(path, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
             ByteBuffer buffer = ByteBuffer.wrap(content);
             while (buffer.hasRemaining()) {
                 channel.write(buffer);

@@ -42,8 +42,7 @@ record Encoding(Charset charset, int mark) {
         if (starts(bytes, '<', 0)) {
             return new Encoding(StandardCharsets.UTF_16LE, 0);
         }
-        String head =
-                new String(bytes, 0, Math.min(bytes.length, DECLARATION_REACH), StandardCharsets.ISO_8859_1);
+        String head = new String(bytes, 0, Math.min(bytes.length, DECLARATION_REACH), StandardCharsets.ISO_8859_1);
         Matcher declared = DECLARED.matcher(head);
         if (!declared.find()) {
             return new Encoding(StandardCharsets.UTF_8, 0);

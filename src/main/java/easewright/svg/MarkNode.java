@@ -126,7 +126,11 @@ record MarkNode(
             boolean own = tag.attribute(attribute).isPresent();
             boolean inherited = prefix.isEmpty() && uri.equals(NAMESPACE);
             if (used && !own && !inherited) {
-                out.append(' ').append(attribute).append("=\"").append(XmlText.escape(uri)).append('"');
+                out.append(' ')
+                        .append(attribute)
+                        .append("=\"")
+                        .append(XmlText.escape(uri))
+                        .append('"');
             }
         });
         if (!namespaces.containsKey("")) {

@@ -98,18 +98,18 @@ final class MarkValues {
     }
 
     boolean yesNo(String name, boolean otherwise) throws Damage {
-        return read(
-                        name,
-                        text -> switch (text) {
-                            case "yes" -> Optional.of(true);
-                            case "no" -> Optional.of(false);
-                            default -> Optional.empty();
-                        })
+        return read(name, text -> switch (text) {
+                    case "yes" -> Optional.of(true);
+                    case "no" -> Optional.of(false);
+                    default -> Optional.empty();
+                })
                 .orElse(otherwise);
     }
 
     int count(String name, int otherwise) throws Damage {
-        return read(name, text -> text.matches("[1-9][0-9]{0,3}") ? Optional.of(Integer.valueOf(text)) : Optional.empty())
+        return read(
+                        name,
+                        text -> text.matches("[1-9][0-9]{0,3}") ? Optional.of(Integer.valueOf(text)) : Optional.empty())
                 .orElse(otherwise);
     }
 

@@ -48,7 +48,8 @@ final class MarksNotes {
                         .with("attribute", unknown));
             }
         } catch (MarkValues.Damage damage) {
-            Finding finding = Finding.of(damage.code(), Severity.FAULT, pieceName).with("mark", called(node, name));
+            Finding finding =
+                    Finding.of(damage.code(), Severity.FAULT, pieceName).with("mark", called(node, name));
             for (Map.Entry<String, Object> value : damage.values().entrySet()) {
                 finding = finding.with(value.getKey(), value.getValue());
             }

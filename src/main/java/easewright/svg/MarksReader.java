@@ -84,7 +84,11 @@ final class MarksReader {
         if (!(across > 0 && down > 0)) {
             throw new MarkValues.Damage(
                     "mark-value-bad",
-                    Map.of("attribute", across > 0 ? "down" : "across", "text", Decimals.exact(Math.min(across, down))));
+                    Map.of(
+                            "attribute",
+                            across > 0 ? "down" : "across",
+                            "text",
+                            Decimals.exact(Math.min(across, down))));
         }
         return new Scale(across, down, v.neededWord("proof", Scale.Proof.class));
     }

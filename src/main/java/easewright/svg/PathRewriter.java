@@ -51,7 +51,8 @@ final class PathRewriter {
         while (first < rewriter.commands.size()) {
             int group = rewriter.commands.get(first).subPath();
             int last = first;
-            while (last < rewriter.commands.size() && rewriter.commands.get(last).subPath() == group) {
+            while (last < rewriter.commands.size()
+                    && rewriter.commands.get(last).subPath() == group) {
                 last++;
             }
             if (targets.containsKey(group)) {

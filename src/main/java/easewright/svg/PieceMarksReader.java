@@ -47,12 +47,7 @@ final class PieceMarksReader {
     private Affine moved;
 
     private PieceMarksReader(
-            MarkNode node,
-            String id,
-            String name,
-            Outline outline,
-            MarksReader.Geometry drawn,
-            MarksNotes notes) {
+            MarkNode node, String id, String name, Outline outline, MarksReader.Geometry drawn, MarksNotes notes) {
         this.node = node;
         this.id = id;
         this.name = name;
@@ -66,12 +61,7 @@ final class PieceMarksReader {
      * @param outline the piece's outline as drawn now
      */
     static Piece read(
-            MarkNode node,
-            MarkValues values,
-            String id,
-            Outline outline,
-            MarksReader.Geometry drawn,
-            MarksNotes notes)
+            MarkNode node, MarkValues values, String id, Outline outline, MarksReader.Geometry drawn, MarksNotes notes)
             throws MarkValues.Damage {
         String name = values.text("name").orElse(id);
         return new PieceMarksReader(node, id, name, outline, drawn, notes).piece(values);
@@ -84,8 +74,7 @@ final class PieceMarksReader {
         boolean onFold = values.yesNo("fold", false);
         Optional<String> box = values.text("box");
         // Made once without its marks, so that a piece that cannot be is refused before its marks are looked at.
-        Piece bare = Piece.bare(id, outline)
-                .toBuilder()
+        Piece bare = Piece.bare(id, outline).toBuilder()
                 .name(name)
                 .drawn(line, allowance)
                 .cut(times, onFold)
@@ -151,13 +140,17 @@ final class PieceMarksReader {
             case "edge" -> attempt(child, "name", this::edge);
             case "at" -> attempt(child, "level", this::level);
             case "dart" -> attempt(child, "name", this::dart);
-            case "notch" -> attempt(
-                    child, "name", v -> notches.add(new Notch(v.needed("name"), onOutline("at", v.neededPlace("at")))));
-            case "grain" -> attempt(
-                    child,
-                    "name",
-                    v -> grain = Optional.of(
-                            new Grain(places.free(v.neededPlace("from")), places.free(v.neededPlace("to")))));
+            case "notch" ->
+                attempt(
+                        child,
+                        "name",
+                        v -> notches.add(new Notch(v.needed("name"), onOutline("at", v.neededPlace("at")))));
+            case "grain" ->
+                attempt(
+                        child,
+                        "name",
+                        v -> grain = Optional.of(
+                                new Grain(places.free(v.neededPlace("from")), places.free(v.neededPlace("to")))));
             case "rider" -> attempt(child, "ref", this::rider);
             case "original" -> attempt(child, "name", this::original);
             default -> notes.unknown(child, Optional.of(id), name);
@@ -173,7 +166,8 @@ final class PieceMarksReader {
             }
             if (!child.children().isEmpty()) {
                 throw new MarkValues.Damage(
-                        "mark-content", Map.of("content", child.children().get(0).name()));
+                        "mark-content",
+                        Map.of("content", child.children().get(0).name()));
             }
             reading.read(values);
         });
@@ -183,8 +177,7 @@ final class PieceMarksReader {
         try {
             return places.onOutline(written);
         } catch (MarkPlaces.Off off) {
-            throw new MarkValues.Damage(
-                    "mark-off-outline", Map.of("place", attribute, "distance", off.distance()));
+            throw new MarkValues.Damage("mark-off-outline", Map.of("place", attribute, "distance", off.distance()));
         }
     }
 
@@ -258,8 +251,6 @@ final class PieceMarksReader {
         if (read.isEmpty()) {
             throw new MarkValues.Damage("mark-original-bad", Map.of());
         }
-        original = moved.equals(Affine.IDENTITY)
-                ? read
-                : Optional.of(read.get().transformed(moved));
+        original = moved.equals(Affine.IDENTITY) ? read : Optional.of(read.get().transformed(moved));
     }
 }

@@ -69,7 +69,8 @@ final class PointsRewriter {
         List<Point> distinct = new ArrayList<>();
         for (int i = 0; i < old.size(); i++) {
             boolean copy = i > 0 && old.get(i).equals(old.get(i - 1));
-            boolean closing = closed && i == old.size() - 1 && i > 0 && old.get(i).equals(old.get(0));
+            boolean closing =
+                    closed && i == old.size() - 1 && i > 0 && old.get(i).equals(old.get(0));
             if (!copy && !closing) {
                 distinct.add(old.get(i));
             }

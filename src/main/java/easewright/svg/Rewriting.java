@@ -51,7 +51,9 @@ final class Rewriting {
             DrawnShape shape = drawing.shapes().get(index);
             if (ShapeRewriter.becomesPath(shape, geometry)) {
                 found.add(Finding.of(
-                                "shape-becomes-path", Severity.NOTE, targets.pieces().get(index))
+                                "shape-becomes-path",
+                                Severity.NOTE,
+                                targets.pieces().get(index))
                         .with("shape", shape.tag()));
             }
         });
@@ -84,8 +86,7 @@ final class Rewriting {
 
     private List<Edit> shapeEdits(int index, Map<Integer, List<Segment>> geometry) throws SvgProblem {
         DrawnShape shape = drawing.shapes().get(index);
-        Map<String, Object> values =
-                Map.of("piece", targets.pieces().get(index), "id", shape.id(), "file", name);
+        Map<String, Object> values = Map.of("piece", targets.pieces().get(index), "id", shape.id(), "file", name);
         if (!shape.editable()) {
             throw new SvgProblem("shape-not-editable", values);
         }

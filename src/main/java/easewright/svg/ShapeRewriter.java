@@ -34,8 +34,8 @@ final class ShapeRewriter {
     static boolean becomesPath(DrawnShape shape, Map<Integer, List<Segment>> targets) {
         return switch (shape.tag()) {
             case "path" -> false;
-            case "polygon", "polyline" -> !targets.values().stream()
-                    .allMatch(all -> all.stream().allMatch(Line.class::isInstance));
+            case "polygon", "polyline" ->
+                !targets.values().stream().allMatch(all -> all.stream().allMatch(Line.class::isInstance));
             case "line" -> !targets.values().stream().allMatch(all -> all.size() == 1 && all.get(0) instanceof Line);
             default -> true;
         };
@@ -51,13 +51,13 @@ final class ShapeRewriter {
             return asPath(targets.get(0));
         }
         return switch (shape.tag()) {
-            case "path" -> within(
-                    "d", data -> PathRewriter.edits(data, shape.subPaths(), shape.toMm(), targets));
+            case "path" -> within("d", data -> PathRewriter.edits(data, shape.subPaths(), shape.toMm(), targets));
             case "line" -> line((Line) targets.get(0).get(0));
-            default -> within(
-                    "points",
-                    data -> PointsRewriter.edits(
-                            data, shape.tag().equals("polygon"), shape.toMm(), targets.get(0)));
+            default ->
+                within(
+                        "points",
+                        data -> PointsRewriter.edits(
+                                data, shape.tag().equals("polygon"), shape.toMm(), targets.get(0)));
         };
     }
 
@@ -73,8 +73,7 @@ final class ShapeRewriter {
         }
         List<Edit> edits = new ArrayList<>();
         for (Edit edit : rewriter.apply(attribute.raw())) {
-            edits.add(new Edit(
-                    attribute.valueFrom() + edit.from(), attribute.valueFrom() + edit.to(), edit.text()));
+            edits.add(new Edit(attribute.valueFrom() + edit.from(), attribute.valueFrom() + edit.to(), edit.text()));
         }
         return edits;
     }
@@ -110,8 +109,7 @@ final class ShapeRewriter {
         }
         List<Edit> edits = new ArrayList<>();
         String name = tag.prefix() + "path";
-        edits.add(new Edit(
-                tag.from() + 1, tag.afterName(), name + " d=\"" + data(target) + "\""));
+        edits.add(new Edit(tag.from() + 1, tag.afterName(), name + " d=\"" + data(target) + "\""));
         for (Tag.Attribute attribute : tag.attributes()) {
             if (GEOMETRY.get(shape.tag()).contains(attribute.name())) {
                 int from = attribute.from();

@@ -80,8 +80,7 @@ final class SourceText {
         if (edits.isEmpty()) {
             return bytes();
         }
-        if (!Arrays.equals(
-                encoding.encode(text), Arrays.copyOfRange(bytes, encoding.mark(), bytes.length))) {
+        if (!Arrays.equals(encoding.encode(text), Arrays.copyOfRange(bytes, encoding.mark(), bytes.length))) {
             throw new SvgProblem(
                     "encoding-not-kept",
                     Map.of("file", name, "encoding", encoding.charset().name()));

@@ -13,7 +13,9 @@ final class Splices {
         for (Edit edit : ordered) {
             Edit last = out.isEmpty() ? null : out.get(out.size() - 1);
             if (last != null && edit.from() <= last.to()) {
-                out.set(out.size() - 1, new Edit(last.from(), Math.max(last.to(), edit.to()), last.text() + edit.text()));
+                out.set(
+                        out.size() - 1,
+                        new Edit(last.from(), Math.max(last.to(), edit.to()), last.text() + edit.text()));
             } else {
                 out.add(edit);
             }

@@ -191,7 +191,8 @@ final class SubPathRewriter {
 
     private void finish() {
         Point oldEnd = path.command(last - 1).end();
-        boolean endMoved = !toMm.apply(oldEnd).equals(changed.get(changed.size() - 1).end());
+        boolean endMoved =
+                !toMm.apply(oldEnd).equals(changed.get(changed.size() - 1).end());
         String missing = run(changed.size(), endMoved ? null : Landing.exactPair(oldEnd));
         if (missing.isEmpty()) {
             path.leaveOut();

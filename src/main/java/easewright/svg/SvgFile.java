@@ -74,8 +74,7 @@ public final class SvgFile {
     public static SvgFile read(Path file) throws SvgProblem {
         try {
             if (Files.size(file) > PlainBytes.MOST) {
-                throw new SvgProblem(
-                        "too-large", Map.of("file", file.toString(), "megabytes", PlainBytes.MOST >> 20));
+                throw new SvgProblem("too-large", Map.of("file", file.toString(), "megabytes", PlainBytes.MOST >> 20));
             }
             return read(Files.readAllBytes(file), file.toString());
         } catch (NoSuchFileException e) {
@@ -223,7 +222,9 @@ public final class SvgFile {
 
     /** What writing the pattern would do to the file beyond moving lines: elements that have to become paths. */
     public List<Finding> consequences(Pattern changed) throws SvgProblem {
-        return changed.equals(pattern) ? List.of() : recalibrated(changed).writing(changed).consequences();
+        return changed.equals(pattern)
+                ? List.of()
+                : recalibrated(changed).writing(changed).consequences();
     }
 
     private SvgFile recalibrated(Pattern changed) throws SvgProblem {

@@ -71,7 +71,8 @@ final class TagScanner {
             at = text.indexOf('<', after);
         }
         if (!open.isEmpty()) {
-            throw new IllegalArgumentException("The element <" + open.peek().start.name() + "> does not end");
+            throw new IllegalArgumentException(
+                    "The element <" + open.peek().start.name() + "> does not end");
         }
     }
 
@@ -140,8 +141,8 @@ final class TagScanner {
                 throw new IllegalArgumentException("An attribute of <" + name + "> has no quoted value");
             }
             int end = past(String.valueOf(text.charAt(quote)), quote + 1) - 1;
-            attributes.add(new Tag.Attribute(
-                    text.substring(at, nameEnd), at, quote + 1, end, text.substring(quote + 1, end)));
+            attributes.add(
+                    new Tag.Attribute(text.substring(at, nameEnd), at, quote + 1, end, text.substring(quote + 1, end)));
             at = end + 1;
         }
         boolean selfClosed = text.charAt(at) == '/';

@@ -18,8 +18,7 @@ import java.util.TreeSet;
  * @param used     numbers of the shapes that pieces and riders are
  * @param pieces   name of the piece to which a shape belongs, by number of shape
  */
-record Targets(
-        Map<Integer, Map<Integer, List<Segment>>> geometry, Set<Integer> used, Map<Integer, String> pieces) {
+record Targets(Map<Integer, Map<Integer, List<Segment>>> geometry, Set<Integer> used, Map<Integer, String> pieces) {
     /**
      * @throws SvgProblem {@code piece-not-drawn} or {@code rider-not-writable}
      */
@@ -27,17 +26,16 @@ record Targets(
         Targets targets = new Targets(new TreeMap<>(), new TreeSet<>(), new TreeMap<>());
         for (Piece piece : pattern.pieces()) {
             DrawnGeometry.Part part = drawn.piece(piece.id())
-                    .orElseThrow(() -> new SvgProblem(
-                            "piece-not-drawn", Map.of("piece", piece.name(), "id", piece.id())));
+                    .orElseThrow(
+                            () -> new SvgProblem("piece-not-drawn", Map.of("piece", piece.name(), "id", piece.id())));
             targets.add(drawing, part, List.of(piece.outline().segments()), piece.name());
             for (Rider rider : piece.riders()) {
                 DrawnGeometry.Part line = drawn.rider(rider.id())
-                        .orElseThrow(() -> new SvgProblem(
-                                "piece-not-drawn", Map.of("piece", piece.name(), "id", rider.id())));
+                        .orElseThrow(() ->
+                                new SvgProblem("piece-not-drawn", Map.of("piece", piece.name(), "id", rider.id())));
                 List<List<Segment>> strokes = strokes(drawing, line, rider.segments());
                 if (strokes.size() != line.subPaths().size()) {
-                    throw new SvgProblem(
-                            "rider-not-writable", Map.of("piece", piece.name(), "id", rider.id()));
+                    throw new SvgProblem("rider-not-writable", Map.of("piece", piece.name(), "id", rider.id()));
                 }
                 targets.add(drawing, line, strokes, piece.name());
             }
@@ -51,8 +49,11 @@ record Targets(
         pieces.putIfAbsent(part.shape(), piece);
         for (int i = 0; i < strokes.size(); i++) {
             int k = part.subPaths().get(i);
-            if (!shape.subPaths().get(k).segments().equals(strokes.get(i))) {
-                geometry.computeIfAbsent(part.shape(), s -> new TreeMap<>()).put(k, strokes.get(i));
+            // A segment without extent draws nothing and would not be there on the next reading.
+            List<Segment> wanted =
+                    strokes.get(i).stream().filter(ParsedPath::hasExtent).toList();
+            if (!shape.subPaths().get(k).segments().equals(wanted)) {
+                geometry.computeIfAbsent(part.shape(), s -> new TreeMap<>()).put(k, wanted);
             }
         }
     }
@@ -73,7 +74,8 @@ record Targets(
         }
         int from = 0;
         for (int i = 1; i <= segments.size(); i++) {
-            if (i == segments.size() || !segments.get(i - 1).end().equals(segments.get(i).start())) {
+            if (i == segments.size()
+                    || !segments.get(i - 1).end().equals(segments.get(i).start())) {
                 strokes.add(segments.subList(from, i));
                 from = i;
             }

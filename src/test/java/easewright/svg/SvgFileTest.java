@@ -1,0 +1,142 @@
+package easewright.svg;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import easewright.geom.Affine;
+import easewright.geom.Cubic;
+import easewright.geom.Line;
+import easewright.geom.Outline;
+import easewright.geom.Point;
+import easewright.geom.Segment;
+import easewright.pattern.Edge;
+import easewright.pattern.EdgeRole;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import easewright.pattern.Rider;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class SvgFileTest {
+    private static final String HEAD = "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"400mm\" height=\"400mm\""
+            + " viewBox=\"0 0 400 400\">\n";
+
+    static SvgFile file(String body) throws SvgProblem {
+        return SvgFile.read((HEAD + body + "\n</svg>\n").getBytes(StandardCharsets.UTF_8), "test.svg");
+    }
+
+    static String text(byte[] bytes) {
+        return new String(bytes, StandardCharsets.UTF_8);
+    }
+
+    /** The pattern with one corner of its only piece moved, and the controls next to it with it. */
+    static Pattern moved(Pattern pattern, int corner, Point by) {
+        Piece piece = pattern.pieces().get(0);
+        List<Segment> segments = new ArrayList<>(piece.outline().segments());
+        Point from = segments.get(corner).start();
+        Point to = from.plus(by);
+        int before = (corner + segments.size() - 1) % segments.size();
+        segments.set(before, Bend.end(segments.get(before), to));
+        segments.set(corner, Bend.start(segments.get(corner), to));
+        return pattern.withPiece(piece.withOutline(new Outline(segments)));
+    }
+
+    @Test
+    void anEqualPatternGivesTheSameBytes() throws SvgProblem {
+        SvgFile file = file("<path id='a' d='M10,10h100v100H10z'/>");
+        assertThat(file.write(file.pattern())).isEqualTo(file.bytes());
+        assertThat(file.marked()).isFalse();
+    }
+
+    @Test
+    void onlyTheMovedCornerIsRewritten() throws SvgProblem {
+        SvgFile file = file("<path id='a' fill='red'\n d='M 10,10 L 110,10 L 110,110\tL 10,110 Z' />");
+        String written = text(file.write(moved(file.pattern(), 1, new Point(2.5, -1))));
+        assertThat(written).contains("<path id='a' fill='red'\n d='M 10,10 L112.5 9 L110 110 \tL 10,110 Z' />");
+    }
+
+    @Test
+    void marksAreAddedOnceAndReadBack() throws SvgProblem {
+        SvgFile file = file("<path d='M10,10h100v100H10z'/>");
+        Piece bare = file.pattern().pieces().get(0);
+        Pattern marked = file.pattern()
+                .withPiece(bare.withEdges(
+                        List.of(Edge.of("side", EdgeRole.SEAM, new Point(110, 10), new Point(110, 110)))));
+        byte[] once = file.write(marked);
+        assertThat(text(once)).contains("<path id=\"" + bare.id() + "\" d='M10,10h100v100H10z'/>");
+        SvgFile again = SvgFile.read(once, "again.svg");
+        assertThat(again.marked()).isTrue();
+        assertThat(again.pattern()).isEqualTo(marked);
+        assertThat(again.findings()).isEmpty();
+        assertThat(again.write(marked)).isEqualTo(once);
+        byte[] named = again.write(marked.withPiece(marked.pieces().get(0).withName("Front & back")));
+        assertThat(SvgFile.read(named, "n").pattern().pieces().get(0).name()).isEqualTo("Front & back");
+        assertThat(text(named).split("<metadata>")).hasSize(2);
+    }
+
+    @Test
+    void aRectangleThatBendsBecomesAPath() throws SvgProblem {
+        SvgFile file = file("<g transform='translate(5 5)'><rect id='r' class='x' x='0' y='0' width='100' height='50'"
+                + "><title>Front</title></rect></g>");
+        Pattern changed = moved(file.pattern(), 2, new Point(3, 0));
+        String written = text(file.write(changed));
+        assertThat(written)
+                .contains("<path d=\"M0 0 L100 0 L103 50 L0 50 Z\" id='r' class='x'><title>Front</title></path>");
+        assertThat(file.consequences(changed))
+                .singleElement()
+                .matches(f -> f.code().equals("shape-becomes-path"));
+    }
+
+    @Test
+    void aPolygonKeepsItsOtherCorners() throws SvgProblem {
+        SvgFile file = file("<polygon id='p' points='10.0,10.0 110.0,10.0\r\n110.00,110 10,110.0' />");
+        assertThat(text(file.write(moved(file.pattern(), 2, new Point(0.25, 0)))))
+                .contains("points='10.0,10.0 110.0,10.0\r\n110.25,110 10,110.0' />");
+    }
+
+    @Test
+    void aRiderOfTheSameElementMovesAlone() throws SvgProblem {
+        SvgFile file = file("<path id='p' d='m10 10h200v200h-200zm50 50l20 0 0 20zm 100 0 l 10 0 0 10z'/>");
+        Piece piece = file.pattern().pieces().get(0);
+        assertThat(piece.riders()).extracting(Rider::id).containsExactly("p#1", "p#2");
+        Rider hole = piece.riders().get(0);
+        Rider shifted = hole.withSegments(hole.segments().stream()
+                .map(s -> s.transformed(Affine.translation(1, 2)))
+                .toList());
+        Pattern changed = file.pattern()
+                .withPiece(piece.toBuilder()
+                        .riders(List.of(shifted, piece.riders().get(1)))
+                        .build());
+        byte[] written = file.write(changed);
+        assertThat(text(written)).contains("d='m10 10h200v200h-200zM61 62L81 62 L81 82 zM160 60 l 10 0 0 10z'");
+        assertThat(SvgFile.read(written, "w").pattern().pieces().get(0).riders())
+                .isEqualTo(changed.pieces().get(0).riders());
+    }
+
+    @Test
+    void aCopyCannotBeChanged() throws SvgProblem {
+        SvgFile file = file("<defs><path id='a' d='M10,10h100v100H10z'/></defs><use id='u' href='#a'/>");
+        Pattern changed = moved(file.pattern(), 1, new Point(1, 0));
+        assertThatThrownBy(() -> file.write(changed))
+                .isInstanceOfSatisfying(
+                        SvgProblem.class, e -> assertThat(e.code()).isEqualTo("shape-not-editable"));
+    }
+
+    /** Segments with another end, controls going along. */
+    static final class Bend {
+        private Bend() {}
+
+        static Segment end(Segment s, Point to) {
+            if (s instanceof Cubic c) {
+                return new Cubic(c.start(), c.control1(), c.control2().plus(to.minus(c.end())), to);
+            }
+            return new Line(s.start(), to);
+        }
+
+        static Segment start(Segment s, Point to) {
+            return end(s.reversed(), to).reversed();
+        }
+    }
+}
