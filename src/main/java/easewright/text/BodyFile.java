@@ -142,7 +142,7 @@ public final class BodyFile {
         return new BodyMeasure(bare ? capital(level) + " girth" : name, level, mm, takenAt);
     }
 
-    /** The level of a girth named as the levels are ("hip", "Hip girth", "upper arm"); empty for anything else. */
+    /** The level of a girth named as the levels are ("hip", "Hip girth", "Neck base girth"); empty for anything else. */
     private static String knownLevel(String name) {
         String word = name.toLowerCase(Locale.ROOT).replace('-', ' ').replaceAll("\\s+", " ");
         String stem = word.endsWith(" girth") ? word.substring(0, word.length() - " girth".length()) : word;
@@ -152,7 +152,7 @@ public final class BodyFile {
                 return level;
             }
         }
-        return "";
+        return word.endsWith(" girth") ? stem : "";
     }
 
     private static String capital(String word) {
