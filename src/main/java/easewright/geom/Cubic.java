@@ -169,6 +169,13 @@ public record Cubic(Point start, Point control1, Point control2, Point end) impl
         return Box.around(places);
     }
 
+    /** The parameters strictly inside 0…1 at which x or y turns from rising to falling or stands still. */
+    public List<Double> turningPoints() {
+        List<Double> all = new ArrayList<>(extremes(start.x(), control1.x(), control2.x(), end.x()));
+        all.addAll(extremes(start.y(), control1.y(), control2.y(), end.y()));
+        return all;
+    }
+
     private static List<Double> extremes(double p0, double p1, double p2, double p3) {
         return Roots.unitQuadratic(3 * (p3 - 3 * p2 + 3 * p1 - p0), 6 * (p2 - 2 * p1 + p0), 3 * (p1 - p0));
     }

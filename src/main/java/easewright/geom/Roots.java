@@ -9,24 +9,28 @@ final class Roots {
 
     /** Roots of a t² + b t + c strictly inside 0…1. */
     static List<Double> unitQuadratic(double a, double b, double c) {
-        List<Double> roots = new ArrayList<>();
         double scale = Math.max(Math.abs(a), Math.max(Math.abs(b), Math.abs(c)));
         if (Math.abs(a) <= 1e-14 * scale) {
-            if (b != 0) {
-                roots.add(-c / b);
-            }
-        } else {
-            double disc = b * b - 4 * a * c;
-            if (disc >= 0) {
-                // The stable form: no subtraction of nearly equal numbers.
-                double q = -(b + Math.copySign(Math.sqrt(disc), b)) / 2;
-                roots.add(q / a);
-                if (q != 0) {
-                    roots.add(c / q);
-                }
-            }
+            return b == 0 ? List.of() : inside(-c / b, Double.NaN);
         }
-        return roots.stream().filter(t -> t > 0 && t < 1).sorted().distinct().toList();
+        double disc = b * b - 4 * a * c;
+        if (disc < 0) {
+            return List.of();
+        }
+        // The stable form: no subtraction of nearly equal numbers.
+        double q = -(b + Math.copySign(Math.sqrt(disc), b)) / 2;
+        double one = q / a;
+        double two = q == 0 ? one : c / q;
+        return one <= two ? inside(one, two) : inside(two, one);
+    }
+
+    private static List<Double> inside(double low, double high) {
+        boolean first = low > 0 && low < 1;
+        boolean second = high > 0 && high < 1 && high != low;
+        if (first) {
+            return second ? List.of(low, high) : List.of(low);
+        }
+        return second ? List.of(high) : List.of();
     }
 
     /**

@@ -64,7 +64,7 @@ final class MateTape {
             Optional<Piece> piece = pattern.piece(ref.piece());
             Optional<Edge> edge = pattern.edge(ref);
             Optional<PieceMeasures> measures = piece.flatMap(p -> measured.apply(p.id()));
-            if (edge.isEmpty() || measures.isEmpty()) {
+            if (edge.isEmpty() || measures.flatMap(m -> m.edge(ref.edge())).isEmpty()) {
                 findings.add(Finding.of("mate-edge-missing", Severity.FAULT, ref.piece())
                         .with("mate", mate.name())
                         .with("edge", ref.edge()));

@@ -27,6 +27,10 @@ final class PieceTape {
     }
 
     PieceMeasures all(List<Level> levels) {
+        if (stitch.allowanceTooWide()) {
+            Finding tooWide = Finding.of("allowance-too-wide", Severity.FAULT, piece.name());
+            return new PieceMeasures(piece.id(), List.of(), List.of(), List.of(tooWide), stitch);
+        }
         List<EdgeLength> edges = piece.edges().stream().map(this::edge).toList();
         List<LevelWidth> widths = new ArrayList<>();
         for (LevelMark mark : piece.levels()) {
@@ -58,6 +62,9 @@ final class PieceTape {
     }
 
     Optional<LevelWidth> width(LevelMark mark, Level level) {
+        if (stitch.allowanceTooWide()) {
+            return Optional.empty();
+        }
         return mark.through().isPresent() ? straight(mark, level) : along(mark, level);
     }
 

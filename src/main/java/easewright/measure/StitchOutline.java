@@ -7,6 +7,7 @@ import easewright.geom.Point;
 import easewright.pattern.Dart;
 import easewright.pattern.Edge;
 import easewright.pattern.Piece;
+import easewright.topology.Allowance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,27 +18,28 @@ import java.util.Optional;
  */
 public final class StitchOutline {
     private final Piece piece;
-    private final Outline closed;
+    private final DartCuts cuts;
+    private final CuttingLine cutting;
+    private final Optional<Allowance> inset;
     private final Outline outline;
     private final List<ClosedDart> darts;
 
-    private StitchOutline(Piece piece, Outline closed, Outline outline, List<ClosedDart> darts) {
+    private StitchOutline(Piece piece) {
         this.piece = piece;
-        this.closed = closed;
-        this.outline = outline;
-        this.darts = darts;
+        cuts = DartCuts.of(piece.outline(), piece.darts());
+        cutting = CuttingLine.of(piece, cuts.closed());
+        inset = cutting.hasAllowance() ? Allowance.of(cutting.outline(), cutting.widths()) : Optional.empty();
+        outline = inset.map(Allowance::outline).orElse(cuts.closed());
+        List<ClosedDart> found = new ArrayList<>();
+        for (int i = 0; i < piece.darts().size(); i++) {
+            Optional<Curve> cut = Optional.ofNullable(cuts.cut().get(i));
+            found.add(ClosedDart.on(outline, piece.darts().get(i), cut, cutting.widest()));
+        }
+        darts = List.copyOf(found);
     }
 
     public static StitchOutline of(Piece piece) {
-        DartCuts cuts = DartCuts.of(piece.outline(), piece.darts());
-        Outline stitched = cuts.closed();
-        List<ClosedDart> darts = new ArrayList<>();
-        for (int i = 0; i < piece.darts().size(); i++) {
-            Dart dart = piece.darts().get(i);
-            darts.add(
-                    ClosedDart.on(stitched, dart, Optional.ofNullable(cuts.cut().get(i)), piece.allowance()));
-        }
-        return new StitchOutline(piece, cuts.closed(), stitched, List.copyOf(darts));
+        return new StitchOutline(piece);
     }
 
     /** The piece as it was measured. */
@@ -45,14 +47,22 @@ public final class StitchOutline {
         return piece;
     }
 
-    /** The closed stitching line, in the drawn direction. */
+    /** The closed stitching line, in the drawn direction; the drawn line where the allowance leaves nothing of it. */
     public Outline outline() {
         return outline;
     }
 
+    /** Whether the allowance is so wide that no stitching line fits inside the cutting line. */
+    public boolean allowanceTooWide() {
+        return cutting.hasAllowance() && inset.isEmpty();
+    }
+
     /** Where on the stitching line a place marked on the drawn outline is sewn. */
     public Place place(Point drawn) {
-        return outline.nearest(drawn).place();
+        if (inset.isEmpty()) {
+            return outline.nearest(drawn).place();
+        }
+        return inset.get().place(cutting.outline().nearest(drawn).place());
     }
 
     /** The point of {@link #place(Point)}. */
@@ -67,7 +77,7 @@ public final class StitchOutline {
 
     /** The dart mouths that lie on an edge. */
     List<ClosedDart> dartsOn(Edge edge) {
-        if (isDartLeg(edge)) {
+        if (darts.isEmpty() || isDartLeg(edge)) {
             return List.of();
         }
         Place from = place(edge.from());
@@ -93,12 +103,13 @@ public final class StitchOutline {
 
     /** An edge that ends at the point of a cut-out dart is one of its legs and does not vanish with it. */
     private boolean isDartLeg(Edge edge) {
-        if (closed == piece.outline()) {
-            return false;
+        for (int i : cuts.cut().keySet()) {
+            Dart dart = piece.darts().get(i);
+            if (dart.point().distance(edge.from()) <= ClosedDart.ON_LINE
+                    || dart.point().distance(edge.to()) <= ClosedDart.ON_LINE) {
+                return true;
+            }
         }
-        return piece.darts().stream()
-                .map(Dart::point)
-                .anyMatch(p ->
-                        p.distance(edge.from()) <= ClosedDart.ON_LINE || p.distance(edge.to()) <= ClosedDart.ON_LINE);
+        return false;
     }
 }

@@ -88,9 +88,15 @@ public record Piece(
         return levels.stream().filter(l -> l.level().equals(levelName)).findFirst();
     }
 
-    /** The allowance on an edge, 0 where the drawn line is the stitching line, mm. */
+    /**
+     * The allowance on an edge, mm: 0 where the drawn line is the stitching line, and 0 on a fold unless the edge
+     * itself states one, since nothing is sewn there.
+     */
     public double allowanceInside(Edge edge) {
-        return drawn == LineKind.STITCHING ? 0 : edge.allowance().orElse(allowance);
+        if (drawn == LineKind.STITCHING) {
+            return 0;
+        }
+        return edge.allowance().orElse(edge.role() == EdgeRole.FOLD ? 0 : allowance);
     }
 
     public Piece withName(String newName) {

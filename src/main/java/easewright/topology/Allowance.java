@@ -1,0 +1,98 @@
+package easewright.topology;
+
+import easewright.geom.Nearest;
+import easewright.geom.Outline;
+import easewright.geom.Place;
+import easewright.geom.Point;
+import easewright.geom.Segment;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The line parallel to an outline, at a distance of its own from each segment: the stitching line inside a cutting
+ * line, or a cutting line around a stitching line. Lines stay lines and curves stay curves, true to 1e-6 mm. Corners
+ * are sharp: both sides are cut off where they meet or go straight on until they do. Loops, which arise where a hollow
+ * is tighter than the distance, are cut away.
+ */
+public final class Allowance {
+    private final Outline drawn;
+    private final double[] distances;
+    private final double side;
+    private final Point[] corners;
+    private final List<Part> parts;
+    private final Outline outline;
+
+    private Allowance(Outline drawn, double[] distances, double side, Point[] corners, List<Part> parts) {
+        this.drawn = drawn;
+        this.distances = distances;
+        this.side = side;
+        this.corners = corners;
+        this.parts = parts;
+        this.outline = new Outline(parts.stream().map(Part::segment).toList());
+    }
+
+    /**
+     * The parallel of a simple outline.
+     *
+     * @param distances for each segment of the outline, mm: positive inwards, negative outwards, 0 to stay on it
+     * @return empty where the distances leave nothing of the piece
+     * @throws IllegalArgumentException if there is not one finite distance for each segment, or a segment has no length
+     */
+    public static Optional<Allowance> of(Outline drawn, double[] distances) {
+        if (distances.length != drawn.segments().size()) {
+            throw new IllegalArgumentException("One distance is needed for each segment");
+        }
+        for (int i = 0; i < distances.length; i++) {
+            if (!Double.isFinite(distances[i])) {
+                throw new IllegalArgumentException("A distance is no number");
+            }
+            if (drawn.segments().get(i).length() == 0) {
+                throw new IllegalArgumentException("A segment without length has no parallel");
+            }
+        }
+        double side = drawn.signedArea() >= 0 ? 1 : -1;
+        double[] own = distances.clone();
+        Corners joined = new Corners(drawn, own, side);
+        Point[] corners = new Point[own.length];
+        for (int i = 0; i < own.length; i++) {
+            corners[i] = joined.corner(i);
+        }
+        return Loops.cut(joined.joined(), side).map(parts -> new Allowance(drawn, own, side, corners, parts));
+    }
+
+    /** The parallel line, in the direction of the drawn one. */
+    public Outline outline() {
+        return outline;
+    }
+
+    /**
+     * Where a place of the drawn outline lies on the parallel: square across from it; for a drawn corner the corner of
+     * the parallel; for what was cut away the nearest place that is left.
+     */
+    public Place place(Place onDrawn) {
+        if (onDrawn.t() == 0) {
+            return outline.nearest(corners[onDrawn.segment()]).place();
+        }
+        if (onDrawn.t() == 1) {
+            return outline.nearest(corners[(onDrawn.segment() + 1) % corners.length])
+                    .place();
+        }
+        int source = onDrawn.segment();
+        Segment segment = drawn.segments().get(source);
+        Point across = OffsetSegments.place(segment, onDrawn.t(), side * distances[source]);
+        Place best = null;
+        double distance = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < parts.size(); i++) {
+            if (parts.get(i).source() == source) {
+                double t = parts.get(i).segment().nearest(across);
+                double away = parts.get(i).segment().at(t).distance(across);
+                if (away < distance) {
+                    distance = away;
+                    best = new Place(i, t);
+                }
+            }
+        }
+        Nearest any = outline.nearest(across);
+        return best == null || any.distance() < distance - 1e-3 ? any.place() : best;
+    }
+}

@@ -1,0 +1,90 @@
+package easewright.topology;
+
+import easewright.geom.Cubic;
+import easewright.geom.Line;
+import easewright.geom.Point;
+import easewright.geom.Segment;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The line at a distance from one segment. Lines stay lines; cubics become as many cubics as keep the distance true to
+ * {@value #TRUE_TO} mm, each with the exact places and directions of the true parallel at its ends.
+ */
+final class OffsetSegments {
+    static final double TRUE_TO = 1e-6;
+
+    private static final int DEEPEST = 10;
+
+    private final Cubic source;
+    private final double distance;
+    private final List<Segment> parts = new ArrayList<>();
+
+    private OffsetSegments(Cubic source, double distance) {
+        this.source = source;
+        this.distance = distance;
+    }
+
+    /** The parallel at {@code distance} to the clockwise (on screen) side of the direction of travel. */
+    static List<Segment> of(Segment segment, double distance) {
+        if (distance == 0) {
+            return List.of(segment);
+        }
+        if (segment instanceof Cubic cubic) {
+            OffsetSegments offset = new OffsetSegments(cubic, distance);
+            offset.fit(0, 1, 0);
+            return offset.parts;
+        }
+        return List.of(new Line(place(segment, 0, distance), place(segment, 1, distance)));
+    }
+
+    static Point place(Segment segment, double t, double distance) {
+        return segment.at(t).plus(segment.tangent(t).quarterTurned().times(distance));
+    }
+
+    private void fit(double from, double to, int depth) {
+        Cubic cubic = Cubic.hermite(
+                place(source, from, distance),
+                slope(from, 1e-5 * (to - from)).times(to - from),
+                place(source, to, distance),
+                slope(to, -1e-5 * (to - from)).times(to - from));
+        if (depth == DEEPEST || fits(cubic, from, to)) {
+            Point joined = parts.isEmpty()
+                    ? cubic.start()
+                    : parts.get(parts.size() - 1).end();
+            parts.add(new Cubic(joined, cubic.control1(), cubic.control2(), cubic.end()));
+            return;
+        }
+        double middle = (from + to) / 2;
+        fit(from, middle, depth + 1);
+        fit(middle, to, depth + 1);
+    }
+
+    private boolean fits(Cubic cubic, double from, double to) {
+        for (double u = 0.25; u < 1; u += 0.25) {
+            double t = from + (to - from) * u;
+            Point off = cubic.at(u).minus(place(source, t, distance));
+            if (Math.abs(source.tangent(t).cross(off)) > TRUE_TO) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** The derivative of the parallel: C′ (1 − d κ), κ counted positive towards the clockwise side. */
+    private Point slope(double t, double step) {
+        Point d1 = source.derivative(t);
+        double square = d1.dot(d1);
+        double size = source.start().distance(source.control1())
+                + source.control1().distance(source.control2())
+                + source.control2().distance(source.end());
+        if (square < 1e-12 * size * size) {
+            // A control place on its end: no curvature there; the slope is taken from a short step inwards.
+            return place(source, t + step, distance)
+                    .minus(place(source, t, distance))
+                    .times(1 / step);
+        }
+        double bend = d1.cross(source.secondDerivative(t)) / (square * Math.sqrt(square));
+        return d1.times(1 - distance * bend);
+    }
+}

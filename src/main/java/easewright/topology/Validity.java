@@ -1,0 +1,114 @@
+package easewright.topology;
+
+import easewright.geom.Outline;
+import easewright.geom.Place;
+import easewright.geom.Point;
+import easewright.geom.Segment;
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.index.hprtree.HPRtree;
+
+/** Whether an outline can be cut out: it must not meet itself. Worked out on the curves, not on a flattening. */
+public final class Validity {
+    private static final int FEW = 24;
+
+    private Validity() {}
+
+    /** Whether the outline neither crosses nor touches itself. */
+    public static boolean isSimple(Outline outline) {
+        return meetings(outline).isEmpty();
+    }
+
+    /**
+     * The points at which the outline crosses or touches itself, to 1e-9 mm, in order of their first places. Runs
+     * that lie on one another are told by the ends of what they share.
+     */
+    public static List<Meeting> meetings(Outline outline) {
+        return meetings(outline.segments());
+    }
+
+    static List<Meeting> meetings(List<Segment> closed) {
+        List<Strand> strands = Strand.of(closed);
+        List<Meeting> found = new ArrayList<>();
+        if (strands.size() <= FEW) {
+            for (int i = 0; i < strands.size(); i++) {
+                for (int j = i + 1; j < strands.size(); j++) {
+                    pair(strands, i, j, found);
+                }
+            }
+        } else {
+            HPRtree index = new HPRtree();
+            for (int i = 0; i < strands.size(); i++) {
+                index.insert(envelope(strands.get(i)), i);
+            }
+            for (int i = 0; i < strands.size(); i++) {
+                int self = i;
+                index.query(envelope(strands.get(i)), item -> {
+                    int other = (Integer) item;
+                    if (other > self) {
+                        pair(strands, self, other, found);
+                    }
+                });
+            }
+        }
+        found.sort((a, b) -> a.first().compareTo(b.first()));
+        return distinct(found);
+    }
+
+    private static Envelope envelope(Strand strand) {
+        Envelope envelope = new Envelope(
+                strand.start().x(),
+                strand.end().x(),
+                strand.start().y(),
+                strand.end().y());
+        envelope.expandBy(StrandMeetings.SAME);
+        return envelope;
+    }
+
+    private static void pair(List<Strand> strands, int i, int j, List<Meeting> found) {
+        Strand one = strands.get(i);
+        Strand two = strands.get(j);
+        if (one.apart(two, StrandMeetings.SAME)) {
+            return;
+        }
+        boolean follows = j == i + 1;
+        boolean precedes = i == 0 && j == strands.size() - 1;
+        if ((follows && one.keepsOn(two)) || (precedes && two.keepsOn(one))) {
+            return;
+        }
+        StrandMeetings.find(one, two, (t, u) -> {
+            Point p = one.at(t);
+            boolean atJoin = (follows
+                            && p.distance(one.end()) < 1e-7
+                            && two.at(u).distance(two.start()) < 1e-7)
+                    || (precedes && p.distance(one.start()) < 1e-7 && two.at(u).distance(two.end()) < 1e-7);
+            if (!atJoin) {
+                found.add(new Meeting(one.place(t), two.place(u), p));
+            }
+        });
+    }
+
+    /** Ends shared by two strands are found twice. */
+    private static List<Meeting> distinct(List<Meeting> sorted) {
+        List<Meeting> kept = new ArrayList<>();
+        for (Meeting meeting : sorted) {
+            boolean known = kept.stream()
+                    .anyMatch(k -> k.point().distance(meeting.point()) < 1e-7
+                            && near(k.first(), meeting.first())
+                            && near(k.second(), meeting.second()));
+            if (!known) {
+                kept.add(meeting);
+            }
+        }
+        return List.copyOf(kept);
+    }
+
+    /** Whether two places at the same point belong to the same passage: on one segment or on neighbours. */
+    private static boolean near(Place a, Place b) {
+        if (a.segment() == b.segment()) {
+            return Math.abs(a.t() - b.t()) < 1e-3;
+        }
+        return (a.t() > 0.999 || a.t() < 0.001) && (b.t() > 0.999 || b.t() < 0.001);
+    }
+}
