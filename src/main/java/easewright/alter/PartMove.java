@@ -1,6 +1,7 @@
 package easewright.alter;
 
 import easewright.geom.Affine;
+import easewright.geom.Curve;
 import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.geom.Segment;
@@ -82,18 +83,18 @@ final class PartMove {
     }
 
     private Point inside(Point p) {
-        return marks.movesWith(p) || (onEither(p) && marks.nearerToMoving(p)) ? map.apply(p) : p;
+        return moves(p) ? map.apply(p) : p;
     }
 
-    private boolean onEither(Point p) {
-        return piece.outline().nearest(p).distance() <= Shift.ON_OUTLINE;
+    private boolean moves(Point p) {
+        boolean onOutline = piece.outline().nearest(p).distance() <= Shift.ON_OUTLINE;
+        return onOutline ? marks.nearerToMoving(p) : marks.movesWith(p);
     }
 
     private Dart dart(Dart d) throws Refusal {
         int moving = 0;
         for (Point p : d.corners()) {
-            boolean goes = inside(p) != p;
-            moving += goes ? 1 : 0;
+            moving += moves(p) ? 1 : 0;
         }
         if (moving == 0) {
             return d;
@@ -124,12 +125,13 @@ final class PartMove {
     private Rider inner(Rider rider) {
         int moving = 0;
         for (Segment s : rider.segments()) {
-            moving += marks.movesWith(s.start()) && marks.movesWith(s.end()) ? 1 : 0;
+            moving += moves(s.start()) ? 1 : 0;
+            moving += moves(s.end()) ? 1 : 0;
         }
         if (moving == 0) {
             return rider;
         }
-        if (moving < rider.segments().size()) {
+        if (moving < 2 * rider.segments().size()) {
             findings.add(Finding.of("inner-line-crosses-slash", Severity.CAUTION, piece.name())
                     .with("line", rider.id()));
             return rider;
@@ -143,7 +145,7 @@ final class PartMove {
         if (taken.isEmpty()) {
             return;
         }
-        easewright.geom.Curve run = new easewright.geom.Curve(taken);
+        Curve run = new Curve(taken);
         List<Point> marks = new ArrayList<>();
         piece.notches().forEach(n -> marks.add(n.at()));
         piece.darts().forEach(d -> marks.addAll(List.of(d.mouth1(), d.mouth2())));

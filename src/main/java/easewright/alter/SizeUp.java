@@ -1,0 +1,201 @@
+package easewright.alter;
+
+import easewright.geom.Affine;
+import easewright.geom.Box;
+import easewright.geom.Point;
+import easewright.measure.EdgeLength;
+import easewright.measure.GarmentMeasures;
+import easewright.measure.Girth;
+import easewright.measure.Measures;
+import easewright.measure.PieceMeasures;
+import easewright.pattern.Edge;
+import easewright.pattern.EdgeRole;
+import easewright.pattern.Level;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What scaling the pieces to reach a girth would have done to everything else, beside what the local change does.
+ *
+ * @param level      the level whose girth was the aim
+ * @param target     the girth aimed at, mm
+ * @param acrossBy   factor by which every piece would be scaled across the grain
+ * @param lines      shoulder, neck, armhole and cap where the pattern has them, the length, and the other girths
+ */
+public record SizeUp(String level, double target, double acrossBy, List<Line> lines) {
+    /** The edges that fitters least want changed (E-372: "Do not change the shape of the shoulders, armholes or
+     * neckline any more than necessary", trade-facts 4.2), and the cap, which must follow the armhole. */
+    private static final List<EdgeRole> WATCHED =
+            List.of(EdgeRole.SHOULDER, EdgeRole.NECK, EdgeRole.ARMHOLE, EdgeRole.CAP, EdgeRole.CROTCH);
+
+    /** What a line of the comparison is about. */
+    public enum Kind {
+        /** All edges of one role, sewn length, for the whole garment. */
+        EDGES,
+        /** The girth at a level. */
+        GIRTH,
+        /** The longest piece along its grain. */
+        LENGTH
+    }
+
+    /**
+     * One measure four ways, mm.
+     *
+     * @param name   the role in lower case, the level, or the piece
+     * @param before as it was
+     * @param local  after the local change
+     * @param across after scaling every piece across the grain only
+     * @param whole  after scaling every piece both ways
+     */
+    public record Line(Kind kind, String name, double before, double local, double across, double whole) {}
+
+    public SizeUp {
+        lines = List.copyOf(lines);
+    }
+
+    /**
+     * Compares a local change with scaling.
+     *
+     * @param before the pattern
+     * @param local  the pattern after the local change, which gives the girth aimed at
+     * @throws Refusal if the pattern has no girth at the level
+     */
+    public static SizeUp of(Pattern before, Pattern local, String level) throws Refusal {
+        GarmentMeasures was = Measures.of(before);
+        GarmentMeasures is = Measures.of(local);
+        double from = girth(was, level);
+        double target = girth(is, level);
+        double factor = factor(before, level, from, target);
+        GarmentMeasures across = Measures.of(scaled(before, factor, 1));
+        GarmentMeasures whole = Measures.of(scaled(before, factor, factor));
+        List<Line> lines = new ArrayList<>();
+        for (EdgeRole role : WATCHED) {
+            double length = edges(before, was, role);
+            if (length > 0) {
+                lines.add(new Line(
+                        Kind.EDGES,
+                        Settings.name(role),
+                        length,
+                        edges(local, is, role),
+                        edges(before, across, role),
+                        edges(before, whole, role)));
+            }
+        }
+        Piece longest = longest(before);
+        double length = along(longest);
+        double localLength = local.piece(longest.id()).map(SizeUp::along).orElse(length);
+        lines.add(new Line(Kind.LENGTH, longest.name(), length, localLength, length, length * factor));
+        for (Level other : before.levels()) {
+            if (was.girth(other.name()).map(g -> !g.parts().isEmpty()).orElse(false)) {
+                lines.add(new Line(
+                        Kind.GIRTH,
+                        other.name(),
+                        girth(was, other.name()),
+                        girth(is, other.name()),
+                        girth(across, other.name()),
+                        girth(whole, other.name())));
+            }
+        }
+        return new SizeUp(level, target, factor, lines);
+    }
+
+    /** Scaling leaves the allowance as it is, so that the factor is not quite the ratio of the girths: secant. */
+    private static double factor(Pattern before, String level, double from, double target) throws Refusal {
+        double last = 1;
+        double lastMiss = from - target;
+        double factor = target / from;
+        for (int i = 0; i < 20; i++) {
+            double miss = girth(Measures.of(scaled(before, factor, 1)), level) - target;
+            if (Math.abs(miss) < 1e-6 || miss == lastMiss) {
+                return factor;
+            }
+            double next = factor - miss * (factor - last) / (miss - lastMiss);
+            last = factor;
+            lastMiss = miss;
+            factor = next;
+        }
+        return factor;
+    }
+
+    private static double girth(GarmentMeasures measures, String level) throws Refusal {
+        Girth girth = measures.girth(level)
+                .orElseThrow(() -> Refusal.of("level-unknown").with("level", level));
+        if (girth.parts().isEmpty()) {
+            throw Refusal.of("level-without-piece").with("level", level);
+        }
+        return girth.finished();
+    }
+
+    private static double edges(Pattern pattern, GarmentMeasures measures, EdgeRole role) {
+        double sum = 0;
+        for (Piece piece : pattern.pieces()) {
+            int shapes = piece.times() * (piece.onFold() ? 2 : 1);
+            for (EdgeLength edge :
+                    measures.piece(piece.id()).map(PieceMeasures::edges).orElse(List.of())) {
+                sum += edge.role() == role ? edge.mm() * shapes : 0;
+            }
+        }
+        return sum;
+    }
+
+    private static Piece longest(Pattern pattern) {
+        Piece longest = pattern.pieces().get(0);
+        for (Piece piece : pattern.pieces()) {
+            longest = along(piece) > along(longest) ? piece : longest;
+        }
+        return longest;
+    }
+
+    /** Extent along the grain, mm. */
+    private static double along(Piece piece) {
+        Point grain = piece.grainDirection();
+        // Turned so that the grain points down the page, the box is as high as the piece is long.
+        Affine upright = new Affine(grain.y(), grain.x(), -grain.x(), grain.y(), 0, 0);
+        Box box = piece.outline().transformed(upright).box();
+        return box.height();
+    }
+
+    private static Pattern scaled(Pattern pattern, double across, double along) {
+        List<Piece> pieces = new ArrayList<>();
+        for (Piece piece : pattern.pieces()) {
+            pieces.add(scaled(piece, across, along));
+        }
+        return pattern.withPieces(pieces);
+    }
+
+    private static Piece scaled(Piece piece, double across, double along) {
+        Point g = piece.grainDirection();
+        // along · g gᵀ + across · (1 − g gᵀ), about the middle of the piece.
+        double xx = along * g.x() * g.x() + across * g.y() * g.y();
+        double xy = (along - across) * g.x() * g.y();
+        double yy = along * g.y() * g.y() + across * g.x() * g.x();
+        Point middle = piece.outline().box().centre();
+        Affine map = Affine.translation(middle)
+                .after(new Affine(xx, xy, xy, yy, 0, 0))
+                .after(Affine.translation(middle.times(-1)));
+        List<Edge> edges = piece.edges().stream()
+                .map(e -> e.withEnds(map.apply(e.from()), map.apply(e.to())))
+                .toList();
+        return piece.toBuilder()
+                .outline(piece.outline().transformed(map))
+                .edges(edges)
+                .darts(piece.darts().stream()
+                        .map(d -> new easewright.pattern.Dart(
+                                d.name(),
+                                map.apply(d.mouth1()),
+                                map.apply(d.mouth2()),
+                                map.apply(d.point()),
+                                d.otherPoint().map(map::apply),
+                                d.edge()))
+                        .toList())
+                .levels(piece.levels().stream()
+                        .map(m -> m.through()
+                                .map(p -> m.withThrough(map.apply(p)))
+                                .orElse(m))
+                        .map(m -> m.withOverlap(m.overlap() * across))
+                        .toList())
+                .build();
+    }
+}

@@ -1,0 +1,337 @@
+package easewright.alter;
+
+import static easewright.alter.Cloths.INCH;
+import static easewright.alter.Cloths.girth;
+import static easewright.alter.Cloths.in;
+import static easewright.alter.Cloths.pattern;
+import static easewright.alter.Cloths.polygon;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.assertj.core.api.Assertions.within;
+
+import easewright.geom.Line;
+import easewright.geom.Outline;
+import easewright.geom.Point;
+import easewright.geom.Segment;
+import easewright.measure.Measures;
+import easewright.pattern.Dart;
+import easewright.pattern.EdgeRole;
+import easewright.pattern.Level;
+import easewright.pattern.LevelKind;
+import easewright.pattern.LevelMark;
+import easewright.pattern.Notch;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import easewright.pattern.Rider;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class SlashTest {
+    private static final double FIFTH_DIGIT = 5.1e-6 * INCH;
+
+    /** trade-facts W6 and W7: a square of 10 in, its top a seam of the given role. */
+    private static Piece square(EdgeRole top) {
+        return polygon(
+                "square",
+                List.of(in(0, 0), in(10, 0), in(10, 10), in(0, 10)),
+                "top",
+                top,
+                "right",
+                EdgeRole.SEAM,
+                "hem",
+                EdgeRole.HEM,
+                "left",
+                EdgeRole.SEAM);
+    }
+
+    private static Pattern just(Piece piece) {
+        return pattern(List.of(Level.of("middle", LevelKind.OTHER)), piece);
+    }
+
+    private static HingedSlash hinged(double gap) {
+        return new HingedSlash("square", in(5, 0), in(5, 10), gap, in(10, 5), false);
+    }
+
+    @Test
+    void w6OpensByTheChordAndTurnsTheRightHalf() throws Refusal {
+        Piece with = square(EdgeRole.SEAM).toBuilder()
+                .notches(List.of(new Notch("n", in(10, 5)), new Notch("stay", in(0, 5))))
+                .riders(List.of(new Rider("inner", Rider.Kind.INNER, List.of(new Line(in(8, 5), in(10, 5))))))
+                .build();
+        Pattern before = just(with);
+        Altered altered = hinged(INCH).apply(before);
+        Piece after = altered.pattern().pieces().get(0);
+        List<Point> wanted = List.of(
+                in(9.97500, -0.49937), in(10.97375, 9.45063), in(5.99875, 9.95000), in(5, 10), in(0, 10), in(0, 0));
+        for (Point p : wanted) {
+            assertThat(after.outline().segments())
+                    .anySatisfy(s -> assertThat(s.start().distance(p)).isLessThan(2 * FIFTH_DIGIT));
+        }
+        assertThat(after.notches().get(0).at().distance(in(10.47437, 4.47563))).isLessThan(2 * FIFTH_DIGIT);
+        assertThat(after.notches().get(1).at()).isEqualTo(in(0, 5));
+        assertThat(after.riders().get(0).segments().get(0).end().distance(in(10.47437, 4.47563)))
+                .isLessThan(2 * FIFTH_DIGIT);
+        assertThat(length(after, "hem")).isCloseTo(11 * INCH, within(1e-9));
+        assertThat(length(after, "top")).isCloseTo(10 * INCH, within(1e-9));
+        double wedge = (after.outline().signedArea() - with.outline().signedArea()) / (INCH * INCH);
+        assertThat(wedge).isCloseTo(4.993746, within(5e-7));
+        assertThat(altered.findings()).anySatisfy(f -> {
+            assertThat(f.code()).isEqualTo("hinge-corner");
+            assertThat((Double) f.values().get("turn.degrees")).isCloseTo(5.732, within(5e-5));
+        });
+        assertThat(after.outline().segments())
+                .contains(with.outline().segments().get(3));
+    }
+
+    /** trade-facts W6, column "chord". */
+    @ParameterizedTest
+    @CsvSource({"0.5, 8, 3.5816", "1, 10, 5.7320", "2, 12, 9.5604", "2.5, 40, 3.5816", "1.5, 16, 5.3734"})
+    void w6AngleOfTheGap(double gap, double deep, double degrees) throws Refusal {
+        Piece cloth = polygon(
+                "cloth",
+                List.of(in(0, 0), in(10, 0), in(10, deep), in(0, deep)),
+                "top",
+                EdgeRole.SEAM,
+                "right",
+                EdgeRole.SEAM,
+                "hem",
+                EdgeRole.HEM,
+                "left",
+                EdgeRole.SEAM);
+        Altered altered =
+                new HingedSlash("cloth", in(5, 0), in(5, deep), gap * INCH, in(10, deep / 2), false).apply(just(cloth));
+        assertThat(altered.findings()).anySatisfy(f -> {
+            assertThat(f.code()).isEqualTo("grain-turned");
+            assertThat((Double) f.values().get("turn.degrees")).isCloseTo(degrees, within(5.1e-5));
+        });
+    }
+
+    @Test
+    void eitherPartMayTurnOnAnOutlineDrawnEitherWay() throws Refusal {
+        Piece forward = square(EdgeRole.SEAM);
+        Piece backward = forward.withOutline(forward.outline().reversed()).withEdges(List.of());
+        for (Piece piece : List.of(forward.withEdges(List.of()), backward)) {
+            for (Point turning : List.of(in(10, 5), in(0, 5))) {
+                Pattern after = new HingedSlash("square", in(5, 0), in(5, 10), INCH, turning, false)
+                        .apply(just(piece))
+                        .pattern();
+                double area = Math.abs(after.pieces().get(0).outline().signedArea()) / (INCH * INCH);
+                assertThat(area).isCloseTo(104.993746, within(5e-7));
+            }
+        }
+    }
+
+    @Test
+    void openingAndClosingAgainRestoresTheSquare() throws Refusal {
+        Pattern before = just(square(EdgeRole.SEAM));
+        Pattern open = hinged(INCH).apply(before).pattern();
+        Point corner = in(5, 10).minus(in(5, 0)).turned(-2 * Math.asin(0.05)).plus(in(5, 0));
+        Pattern closed = new HingedSlash("square", in(5, 0), corner, -INCH, in(10, 5), false)
+                .apply(open)
+                .pattern();
+        for (Segment s : closed.pieces().get(0).outline().segments()) {
+            assertThat(before.pieces().get(0).outline().nearest(s.at(0.5)).distance())
+                    .isLessThan(1e-9);
+        }
+        assertThat(closed.pieces().get(0).outline().signedArea())
+                .isCloseTo(before.pieces().get(0).outline().signedArea(), within(1e-6));
+        assertThat(hinged(0).apply(before).pattern()).isSameAs(before);
+    }
+
+    @Test
+    void lappingTakesAWedgeAway() throws Refusal {
+        Pattern after = hinged(-INCH).apply(just(square(EdgeRole.SEAM))).pattern();
+        double area = after.pieces().get(0).outline().signedArea() / (INCH * INCH);
+        // The wedge between the legs, its staying leg cut off by the hem: 1/2 · 10 · 10/cos θ · sin θ = 50 tan θ.
+        assertThat(area).isCloseTo(100 - 50 * Math.tan(2 * Math.asin(0.05)), within(1e-9));
+    }
+
+    @Test
+    void wideGapIsRefused() {
+        Refusal refusal =
+                catchThrowableOfType(Refusal.class, () -> hinged(25 * INCH).apply(just(square(EdgeRole.SEAM))));
+        assertThat(refusal.code()).isIn("gap-too-wide", "outline-crosses-itself");
+        assertThat(refusal.largest().orElseThrow()).isGreaterThan(10 * INCH);
+    }
+
+    @Test
+    void dartUnderTheSlashIsRefusedAndDartBesideItTurns() throws Refusal {
+        Dart across = new Dart("d", in(4.5, 10), in(5.5, 10), in(5, 7), Optional.empty(), Optional.of("hem"));
+        Piece bad = square(EdgeRole.SEAM).toBuilder().darts(List.of(across)).build();
+        Refusal refusal = catchThrowableOfType(Refusal.class, () -> hinged(INCH).apply(just(bad)));
+        assertThat(refusal.code()).isEqualTo("slash-crosses-dart");
+        Dart beside = new Dart("d", in(7, 10), in(8, 10), in(7.5, 7), Optional.empty(), Optional.of("hem"));
+        Piece good = square(EdgeRole.SEAM).toBuilder().darts(List.of(beside)).build();
+        Dart turned =
+                hinged(INCH).apply(just(good)).pattern().pieces().get(0).darts().get(0);
+        assertThat(turned.intake()).isCloseTo(INCH, within(1e-9));
+        assertThat(turned.point()).isNotEqualTo(beside.point());
+    }
+
+    @Test
+    void w7ParallelSlash() throws Refusal {
+        Pattern before = just(square(EdgeRole.SEAM));
+        ParallelSlash slash = new ParallelSlash("square", in(5, 0), in(5, 10), INCH, in(10, 5), false);
+        Piece after = slash.apply(before).pattern().pieces().get(0);
+        assertThat(length(after, "top")).isCloseTo(11 * INCH, within(1e-9));
+        assertThat(length(after, "hem")).isCloseTo(11 * INCH, within(1e-9));
+        assertThat(length(after, "right")).isCloseTo(10 * INCH, within(1e-9));
+        assertThat(after.outline().signedArea() / (INCH * INCH)).isCloseTo(110, within(1e-9));
+        Piece back = new ParallelSlash("square", in(5, 0), in(5, 10), -INCH, in(10, 5), false)
+                .apply(slash.apply(before).pattern())
+                .pattern()
+                .pieces()
+                .get(0);
+        assertThat(back.outline().signedArea() / (INCH * INCH)).isCloseTo(100, within(1e-9));
+        Refusal refusal = catchThrowableOfType(Refusal.class, () -> slash.apply(just(square(EdgeRole.SHOULDER))));
+        assertThat(refusal.code()).isEqualTo("edge-protected");
+        assertThat(slash.withAmount(0).apply(before).pattern()).isSameAs(before);
+    }
+
+    @Test
+    void w17LengtheningMovesWhatLiesBelowAndLeavesWidthsAlone() throws Refusal {
+        List<Level> levels = List.of(Level.of("bust", LevelKind.BUST), Level.of("hip", LevelKind.HIP));
+        Piece body = polygon(
+                        "body",
+                        List.of(in(0, 0), in(9, 0), in(10, 8), in(8.5, 16), in(11, 24), in(0, 24)),
+                        "shoulder",
+                        EdgeRole.SHOULDER,
+                        "armhole",
+                        EdgeRole.ARMHOLE,
+                        "upper side",
+                        EdgeRole.SEAM,
+                        "lower side",
+                        EdgeRole.SEAM,
+                        "hem",
+                        EdgeRole.HEM,
+                        "fold",
+                        EdgeRole.FOLD)
+                .toBuilder()
+                .cut(1, true)
+                .levels(List.of(
+                        LevelMark.through("bust", in(3, 9)).withReference(in(0, 0)),
+                        LevelMark.through("hip", in(3, 23)).withReference(in(0, 16))))
+                .notches(List.of(new Notch("low", in(11 - 2.5 * 4 / 8, 20))))
+                .build();
+        Pattern before = pattern(levels, body);
+        Pattern after = Lengthen.below("bust", 3 * INCH, INCH).apply(before).pattern();
+        Piece longer = after.pieces().get(0);
+        assertThat(girth(after, "bust")).isCloseTo(girth(before, "bust"), within(1e-9));
+        assertThat(girth(after, "hip")).isCloseTo(girth(before, "hip"), within(1e-9));
+        assertThat(longer.level("hip").orElseThrow().through().orElseThrow()).isEqualTo(in(3, 24));
+        assertThat(longer.level("hip").orElseThrow().reference().orElseThrow().y())
+                .isCloseTo(17 * INCH, within(1e-9));
+        assertThat(longer.level("bust")).isEqualTo(body.level("bust"));
+        assertThat(length(longer, "fold")).isCloseTo(25 * INCH, within(1e-9));
+        assertThat(longer.notches().get(0).at().y()).isCloseTo(21 * INCH, within(1e-9));
+        assertThat(length(longer, "lower side")).isCloseTo(length(body, "lower side"), within(1e-9));
+        Pattern back = Lengthen.below("bust", 3 * INCH, -INCH).apply(after).pattern();
+        assertThat(back.pieces().get(0).outline().signedArea())
+                .isCloseTo(body.outline().signedArea(), within(1e-6));
+        assertThat(back.pieces().get(0).levels()).isEqualTo(body.levels());
+    }
+
+    @Test
+    void lengthAfterWidthIsRemarkedOn() throws Refusal {
+        Pattern skirt = pattern(List.of(Cloths.WAIST, Cloths.HIP), Cloths.curvedSkirt("front"));
+        Pattern wider = SeamChange.at("hip", 20).apply(skirt).pattern();
+        assertThat(Lengthen.below("hip", 50, 10).apply(wider).findings())
+                .anyMatch(f -> f.code().equals("length-after-width"));
+        assertThat(Lengthen.below("hip", 50, 10).apply(skirt).findings()).isEmpty();
+    }
+
+    @Test
+    void w8DartFold() {
+        Dart dart = new Dart(
+                "d", in(-0.5, 0), in(0.5, 0), in(0, Math.sqrt(3.5 * 3.5 - 0.25)), Optional.empty(), Optional.empty());
+        DartFold fold = DartFold.of(dart);
+        assertThat(Math.toDegrees(fold.angle())).isCloseTo(16.42642, within(5e-6));
+        assertThat(fold.peak().distance(dart.point())).isCloseTo(3.536270 * INCH, within(5e-7 * INCH));
+        assertThat(fold.overChord()).isCloseTo(0.072169 * INCH, within(5e-7 * INCH));
+        assertThat(fold.peak().y()).isCloseTo(-fold.overChord(), within(1e-9));
+        assertThat(fold.difference()).isCloseTo(0, within(1e-12));
+        Dart metric = new Dart(
+                "d",
+                new Point(-10, 0),
+                new Point(10, 0),
+                new Point(0, Math.sqrt(14300)),
+                Optional.empty(),
+                Optional.empty());
+        assertThat(Math.toDegrees(DartFold.of(metric).angle())).isCloseTo(9.56038, within(5e-6));
+        assertThat(DartFold.of(metric).overChord()).isCloseTo(0.83624, within(5e-6));
+    }
+
+    @Test
+    void w5CentreBack() throws Refusal {
+        Level bust = Level.of("bust", LevelKind.BUST);
+        Piece back = polygon(
+                        "back",
+                        List.of(in(0, 0), in(3, -0.5), in(7, 1), in(9, 8), in(9, 16), in(0, 16)),
+                        "neck",
+                        EdgeRole.NECK,
+                        "shoulder",
+                        EdgeRole.SHOULDER,
+                        "armhole",
+                        EdgeRole.ARMHOLE,
+                        "side",
+                        EdgeRole.SEAM,
+                        "waist",
+                        EdgeRole.WAIST,
+                        "fold",
+                        EdgeRole.FOLD)
+                .toBuilder()
+                .cut(1, true)
+                .levels(List.of(LevelMark.through("bust", in(2, 8)), LevelMark.along("waist", "waist")))
+                .build();
+        Pattern before = pattern(List.of(bust, Cloths.WAIST), back);
+        easewright.pattern.EdgeRef fold = easewright.pattern.EdgeRef.of("back", "fold");
+        CentreChange parallel = CentreChange.parallel("bust", INCH, fold);
+        Refusal refusal = catchThrowableOfType(Refusal.class, () -> parallel.apply(before));
+        assertThat(refusal.code()).isEqualTo("edge-protected");
+        Pattern wide = parallel.acceptingProtected().apply(before).pattern();
+        assertThat(girth(wide, "bust") - girth(before, "bust")).isCloseTo(INCH, within(1e-6));
+        assertThat(girth(wide, "waist") - girth(before, "waist")).isCloseTo(INCH, within(1e-6));
+        Point nape = wide.pieces().get(0).edge("neck").orElseThrow().from();
+        assertThat(nape.x()).isCloseTo(-0.5 * INCH, within(1e-9));
+
+        Altered swung = CentreChange.wedge("bust", 0.5 * INCH, fold).apply(before);
+        assertThat(girth(swung.pattern(), "bust") - girth(before, "bust")).isCloseTo(0.5 * INCH, within(1e-6));
+        assertThat(girth(swung.pattern(), "waist") - girth(before, "waist")).isCloseTo(INCH, within(1e-6));
+        assertThat(length(swung.pattern().pieces().get(0), "neck")).isEqualTo(length(back, "neck"));
+        assertThat(swung.findings()).anySatisfy(f -> {
+            assertThat(f.code()).isEqualTo("centre-off-fold");
+            assertThat((Double) f.values().get("slant.degrees")).isCloseTo(1.790, within(5e-4));
+        });
+        CentreChange undo = CentreChange.wedge("bust", -0.5 * INCH, fold);
+        Outline restored = undo.apply(swung.pattern()).pattern().pieces().get(0).outline();
+        for (Segment s : restored.segments()) {
+            assertThat(back.outline().nearest(s.start()).distance()).isLessThan(1e-9);
+        }
+    }
+
+    @Test
+    void notesMakeTheSameChangesAgain() throws Refusal {
+        List<Alteration> all = List.of(
+                hinged(1e-9),
+                new ParallelSlash("a b", new Point(1, 2), new Point(3e-8, 4), -7.25, new Point(5, 6), true),
+                new Lengthen("hip", -3.5, 25.4, List.of("front", "back"), true),
+                Lengthen.below("waist", 0, 1),
+                CentreChange.parallel("hip", 3, easewright.pattern.EdgeRef.of("front", "fold")),
+                CentreChange.wedge("hip", 3, easewright.pattern.EdgeRef.of("front", "fold"))
+                        .keeping("neck")
+                        .acceptingProtected());
+        for (Alteration each : all) {
+            assertThat(Alterations.from(each.note())).isEqualTo(each);
+        }
+        Refusal refusal = catchThrowableOfType(
+                Refusal.class, () -> Alterations.from(new easewright.pattern.ChangeNote("melt", java.util.Map.of())));
+        assertThat(refusal.code()).isEqualTo("change-unknown");
+    }
+
+    private static double length(Piece piece, String edge) {
+        return Measures.of(piece, List.of()).edge(edge).orElseThrow().mm();
+    }
+}
