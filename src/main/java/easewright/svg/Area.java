@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param index    number of the shape in the drawing
  * @param subPath  number of the sub-path in the shape
  * @param area     mm²
+ * @param box      around the polygon, mm
  * @param polygon  corners of the polygon, x and y in turn, mm
  */
 record Area(int index, int subPath, Outline outline, double area, Box box, double[] polygon) {
@@ -41,11 +42,15 @@ record Area(int index, int subPath, Outline outline, double area, Box box, doubl
         if (best < 0) {
             return Optional.empty();
         }
-        Outline outline = new Outline(shape.subPaths().get(best).segments());
-        return Optional.of(new Area(index, best, outline, bestArea, outline.box(), polygon(outline)));
+        return Optional.of(of(new Outline(shape.subPaths().get(best).segments()), index, best));
     }
 
-    private static double[] polygon(Outline outline) {
+    static Area of(Outline outline, int index, int subPath) {
+        List<Point> corners = corners(outline);
+        return new Area(index, subPath, outline, Math.abs(outline.signedArea()), Box.around(corners), flat(corners));
+    }
+
+    private static List<Point> corners(Outline outline) {
         List<Point> corners = new ArrayList<>();
         for (Segment segment : outline.segments()) {
             corners.add(segment.start());
@@ -55,6 +60,10 @@ record Area(int index, int subPath, Outline outline, double area, Box box, doubl
                 }
             }
         }
+        return corners;
+    }
+
+    private static double[] flat(List<Point> corners) {
         double[] flat = new double[2 * corners.size()];
         for (int i = 0; i < corners.size(); i++) {
             flat[2 * i] = corners.get(i).x();

@@ -1,6 +1,5 @@
 package easewright.svg;
 
-import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.geom.Segment;
 import easewright.pattern.Finding;
@@ -12,9 +11,6 @@ import java.util.List;
 final class Closing {
     /** Ends this near are taken to meet, mm: less than any pen or cutter shows. */
     static final double MEET = 0.01;
-
-    /** A gap up to this part of the length looks like a forgotten closing rather than an open line. */
-    private static final double FORGOTTEN = 0.1;
 
     private Closing() {}
 
@@ -38,24 +34,6 @@ final class Closing {
             }
             return new SubPath(closed, true);
         }
-        if (looksForgotten(segments, gap)) {
-            notes.add(Finding.of("outline-open", Severity.FAULT, piece).with("gap", gap));
-        }
         return drawn;
-    }
-
-    /** Whether the line comes back near to where it began and would hold a piece's area if it closed. */
-    private static boolean looksForgotten(List<Segment> segments, double gap) {
-        double length = 0;
-        for (Segment segment : segments) {
-            length += segment.start().distance(segment.end());
-        }
-        if (gap > FORGOTTEN * length) {
-            return false;
-        }
-        List<Segment> closed = new ArrayList<>(segments);
-        closed.add(new easewright.geom.Line(
-                segments.get(segments.size() - 1).end(), segments.get(0).start()));
-        return Math.abs(new Outline(closed).signedArea()) >= BarePattern.LEAST_AREA;
     }
 }

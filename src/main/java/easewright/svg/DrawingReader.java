@@ -51,6 +51,7 @@ public final class DrawingReader {
             throw new SvgProblem("too-many-segments", Map.of("file", name, "most", Walker.MOST_SEGMENTS), e);
         }
         List<DrawnShape> shapes = Writings.name(walker.shapes(), walker.writings());
+        OpenOutlines.tell(shapes, notes);
         if (shapes.isEmpty()) {
             notes.add("no-outlines", Severity.FAULT, "");
         }

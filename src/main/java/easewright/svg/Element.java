@@ -77,6 +77,15 @@ final class Element {
         return id == null ? "" : id;
     }
 
+    /** Whether the other element is this one or lies inside it. */
+    boolean holds(Element other) {
+        Element up = other;
+        while (up != null && up != this) {
+            up = up.parent;
+        }
+        return up == this;
+    }
+
     /** The child title's text, or an empty text. */
     String title() {
         for (Element child : children) {

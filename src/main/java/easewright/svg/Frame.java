@@ -30,13 +30,13 @@ record Frame(
      * @param depth how many there are, this one included
      */
     record Via(Element use, Element target, Via outer, int depth) {
-        static boolean draws(Via via, Element target) {
-            for (Via each = via; each != null; each = each.outer) {
-                if (each.target == target) {
-                    return true;
-                }
+        /** Whether the target is already being drawn, or holds one of the use elements on the way to it. */
+        static boolean circles(Via via, Element use, Element target) {
+            boolean circles = target.holds(use);
+            for (Via each = via; each != null && !circles; each = each.outer) {
+                circles = each.target == target || target.holds(each.use);
             }
-            return false;
+            return circles;
         }
     }
 

@@ -193,7 +193,7 @@ final class Walker {
             return;
         }
         int depth = frame.via() == null ? 1 : frame.via().depth() + 1;
-        if (Frame.Via.draws(frame.via(), target) || holds(target, use)) {
+        if (Frame.Via.circles(frame.via(), use, target)) {
             notes.add("use-in-circles", Severity.CAUTION, nameOf(use));
             return;
         }
@@ -216,15 +216,6 @@ final class Walker {
                 frame.layers(),
                 new Frame.Via(use, target, frame.via(), depth),
                 true));
-    }
-
-    private static boolean holds(Element outer, Element inner) {
-        for (Element up = inner; up != null; up = up.parent) {
-            if (up == outer) {
-                return true;
-            }
-        }
-        return false;
     }
 
     private void shape(Frame frame, Map<String, String> style) throws TooMuch {

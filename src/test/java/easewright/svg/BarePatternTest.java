@@ -1,0 +1,74 @@
+package easewright.svg;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import easewright.pattern.Finding;
+import easewright.pattern.Piece;
+import easewright.pattern.Rider;
+import org.junit.jupiter.api.Test;
+
+class BarePatternTest {
+    private static BarePattern of(String body) {
+        return BarePattern.of(Drawn.mm(body));
+    }
+
+    @Test
+    void closedShapesArePiecesAndInnerLinesRideAlong() {
+        BarePattern bare = of("<path id='front' d='M0 0H200V300H0ZM50 50h30v40h-30zM10 10L20 20'/>"
+                + "<path id='grain' d='M100 20V280'/><path id='pocket' d='M60 60h100v100h-100z'/>"
+                + "<path id='marks' d='M10 100h5M10 110h5'/>"
+                + "<rect id='back' x='300' width='200' height='300'/><path id='stray' d='M250 0V100'/>"
+                + "<circle id='dot' cx='700' cy='50' r='5'/>");
+        assertThat(bare.pattern().pieces()).extracting(Piece::id).containsExactly("front", "back");
+        Piece front = bare.pattern().piece("front").orElseThrow();
+        assertThat(Math.abs(front.outline().signedArea())).isCloseTo(60_000, within(1e-9));
+        assertThat(front.riders())
+                .extracting(Rider::id)
+                .containsExactly("front#1", "front#2", "grain", "pocket", "marks#0", "marks#1");
+        assertThat(front.riders()).extracting(Rider::kind).containsOnly(Rider.Kind.INNER);
+        assertThat(bare.pattern().piece("back").orElseThrow().riders()).isEmpty();
+        assertThat(bare.findings()).isEmpty();
+    }
+
+    @Test
+    void smallerThanFourSquareCentimetresIsNoPiece() {
+        assertThat(of("<rect id='a' width='20' height='20'/><rect id='b' x='50' width='20' height='19.9'/>")
+                        .pattern()
+                        .pieces())
+                .extracting(Piece::id)
+                .containsExactly("a");
+        assertThat(of("<rect width='19' height='19'/>").findings())
+                .extracting(Finding::code)
+                .containsExactly("no-pieces");
+    }
+
+    @Test
+    void theFrameOfThePageIsNoPiece() {
+        BarePattern bare =
+                of("<rect id='page' width='1000' height='500'/><rect id='a' x='50' y='50' width='90' height='90'/>");
+        assertThat(bare.pattern().pieces()).extracting(Piece::id).containsExactly("a");
+        assertThat(bare.findings()).extracting(Finding::code).containsExactly("page-frame-left-out");
+        assertThat(of("<rect id='page' width='1000' height='500'/>").pattern().pieces())
+                .hasSize(1);
+    }
+
+    @Test
+    void anOutlineDrawnTwiceIsOnePiece() {
+        BarePattern bare = of("<path id='fill' d='M0 0H200V300H0Z'/><path id='pen' d='M0 0H200V300H0Z'/>");
+        assertThat(bare.pattern().pieces()).extracting(Piece::id).containsExactly("fill");
+        assertThat(bare.pattern().pieces().get(0).riders())
+                .extracting(Rider::id)
+                .containsExactly("pen");
+    }
+
+    @Test
+    void namesArePeoplesWordsAndUnique() {
+        BarePattern bare = of("<g inkscape:label='Skirt'><rect id='path123' width='50' height='50'/>"
+                + "<rect id='rect9' x='60' width='50' height='50'/><rect id='yoke' x='120' width='50' height='50'/>"
+                + "<rect id='r' x='180' width='50' height='50'><title>Front</title></rect></g>");
+        assertThat(bare.pattern().pieces())
+                .extracting(Piece::name)
+                .containsExactly("Skirt", "Skirt 2", "yoke", "Front");
+    }
+}
