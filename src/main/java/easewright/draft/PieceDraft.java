@@ -99,7 +99,7 @@ final class PieceDraft {
             riders.add(new Rider(
                     id + "-dart-" + (i + 1),
                     Rider.Kind.INNER,
-                    List.of(new Line(dart.mouth1(), dart.point()), new Line(dart.point(), dart.mouth2()))));
+                    List.of(new Line(dart.mouth1(), dart.point()), new Line(dart.mouth2(), dart.point()))));
         }
         if (!innerLines.isEmpty()) {
             riders.add(new Rider(id + "-line", Rider.Kind.INNER, Places.on(map, innerLines)));
@@ -119,7 +119,7 @@ final class PieceDraft {
                         .map(n -> new Notch(
                                 n.name(),
                                 Places.rounded(
-                                        outline.nearest(map.apply(n.at())).point())))
+                                        Places.rounded(outline.nearest(map.apply(n.at())).point()))))
                         .toList())
                 .grain(new Grain(Places.on(map, grain.from()), Places.on(map, grain.to())))
                 .riders(riders)

@@ -2,6 +2,8 @@ package easewright.draft;
 
 import easewright.pattern.Body;
 import easewright.pattern.BodyMeasure;
+import easewright.svg.MarksBlock;
+import easewright.svg.SvgProblem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -21,8 +23,12 @@ public final class Samples {
                 new KnitTopDraft(SampleBodies.TOVE, -30, 70, -10, 35));
     }
 
-    /** All files of the sample directory: file name to text. */
-    public static Map<String, String> files() {
+    /**
+     * All files of the sample directory: file name to text.
+     *
+     * @throws SvgProblem if a name cannot be written into an SVG file
+     */
+    public static Map<String, String> files() throws SvgProblem {
         Map<String, String> files = new TreeMap<>();
         for (Draft draft : drafts()) {
             Garment garment = draft.draft();
@@ -33,9 +39,13 @@ public final class Samples {
         return files;
     }
 
-    /** The drawing of a garment with its marks. */
-    public static String svg(Garment garment) {
-        return SvgSheet.of(garment, "");
+    /**
+     * The drawing of a garment with its marks, to be stored as UTF-8.
+     *
+     * @throws SvgProblem if a name cannot be written into an SVG file
+     */
+    public static String svg(Garment garment) throws SvgProblem {
+        return SvgSheet.of(garment, MarksBlock.text(garment.pattern()));
     }
 
     static String bodyText(Body body) {

@@ -33,7 +33,7 @@ final class SvgSheet {
     /**
      * The whole document.
      *
-     * @param marks the marks block to set in after the title; may be empty
+     * @param marks whole lines to set in after the title: the marks block
      */
     static String of(Garment garment, String marks) {
         SvgSheet sheet = new SvgSheet();
@@ -50,9 +50,7 @@ final class SvgSheet {
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%smm\" height=\"%smm\" viewBox=\"0 0 %s %s\">",
                 width, height, width, height);
         line("  <title>%s</title>", escaped(garment.title()));
-        if (!marks.isEmpty()) {
-            out.append(marks.endsWith("\n") ? marks : marks + "\n");
-        }
+        out.append(marks);
         line("  <rect width=\"%s\" height=\"%s\" fill=\"#ffffff\"/>", width, height);
         line("  <g font-family=\"Helvetica, Arial, 'Liberation Sans', sans-serif\" fill=\"%s\">", INK);
         text(Layout.MARGIN, 44, 18, "font-weight=\"600\"", garment.title());
@@ -82,11 +80,13 @@ final class SvgSheet {
         return room;
     }
 
-    /** A 5 cm square proves the scale of a print (docs/sources.md 6). */
+    /** A 5 cm square proves the scale of a print (docs/sources.md 6); four lines, lest it be taken for a piece. */
     private void testSquare(double right) {
         double x = right - 50;
         line("  <g fill=\"none\" stroke=\"%s\" stroke-width=\"0.4\">", SOFT);
-        line("    <path d=\"M%s,12 h50 v50 h-50 z\"/>", number(x));
+        line(
+                "    <path d=\"M%1$s,12 H%2$s M%2$s,12 V62 M%2$s,62 H%1$s M%1$s,62 V12\"/>",
+                number(x), number(x + 50));
         line("  </g>");
         line("  <g font-family=\"Helvetica, Arial, 'Liberation Sans', sans-serif\" fill=\"%s\">", SOFT);
         text(x + 25, 39, 6, "text-anchor=\"middle\"", "5 cm × 5 cm");

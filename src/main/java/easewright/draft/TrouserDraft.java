@@ -40,7 +40,7 @@ public record TrouserDraft(Body body, double hipEase, double waistEase, double b
     private static final double HEM = 40;
 
     /** The thigh level lies this far below the fork, where it crosses both leg seams: common practice. */
-    private static final double THIGH_BELOW = 25;
+    private static final double THIGH_BELOW = 50;
 
     /** The back inseam is shorter than the front and stretched (thesewcialists.com, read); amount: from memory. */
     static final double INSEAM_STRETCH = 5;
@@ -295,5 +295,5 @@ public record TrouserDraft(Body body, double hipEase, double waistEase, double b
                     + " memory. The back fork is lowered until that is exact.",
             "Truing: the back's side waist is raised or lowered until both outseams are equal, the waists are drawn"
                     + " over the folded darts and set so that the sewn waist is exact, the back hip is measured on the"
-                    + " real seat line; allowances; thigh level 2.5 cm below the fork: common practice.");
+                    + " real seat line; allowances; thigh level 5 cm below the fork: common practice.");
 }
