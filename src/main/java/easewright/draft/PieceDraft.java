@@ -118,8 +118,8 @@ final class PieceDraft {
                 .notches(notches.stream()
                         .map(n -> new Notch(
                                 n.name(),
-                                Places.rounded(
-                                        Places.rounded(outline.nearest(map.apply(n.at())).point()))))
+                                Places.rounded(Places.rounded(
+                                        outline.nearest(map.apply(n.at())).point()))))
                         .toList())
                 .grain(new Grain(Places.on(map, grain.from()), Places.on(map, grain.to())))
                 .riders(riders)

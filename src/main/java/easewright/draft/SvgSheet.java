@@ -84,9 +84,7 @@ final class SvgSheet {
     private void testSquare(double right) {
         double x = right - 50;
         line("  <g fill=\"none\" stroke=\"%s\" stroke-width=\"0.4\">", SOFT);
-        line(
-                "    <path d=\"M%1$s,12 H%2$s M%2$s,12 V62 M%2$s,62 H%1$s M%1$s,62 V12\"/>",
-                number(x), number(x + 50));
+        line("    <path d=\"M%1$s,12 H%2$s M%2$s,12 V62 M%2$s,62 H%1$s M%1$s,62 V12\"/>", number(x), number(x + 50));
         line("  </g>");
         line("  <g font-family=\"Helvetica, Arial, 'Liberation Sans', sans-serif\" fill=\"%s\">", SOFT);
         text(x + 25, 39, 6, "text-anchor=\"middle\"", "5 cm × 5 cm");

@@ -2,6 +2,7 @@ package easewright.draft;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import easewright.svg.SvgProblem;
 import easewright.text.BodyFile;
 import easewright.text.Unreadable;
 import java.io.IOException;
@@ -25,7 +26,7 @@ class SamplesTest {
     }
 
     @Test
-    void sampleFilesAreWhatTheDraftsGive() throws IOException {
+    void sampleFilesAreWhatTheDraftsGive() throws IOException, SvgProblem {
         Map<String, String> files = Samples.files();
         if ("write".equals(System.getProperty("samples"))) {
             Files.createDirectories(DIRECTORY);
