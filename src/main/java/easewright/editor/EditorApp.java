@@ -1,0 +1,49 @@
+package easewright.editor;
+
+import easewright.editor.model.Session;
+import easewright.editor.model.Settings;
+import easewright.editor.panel.FileWork;
+import java.nio.file.Path;
+import java.util.List;
+import javafx.application.Application;
+import javafx.stage.Stage;
+
+/** The editor. An argument that is no option is a file to open. */
+public final class EditorApp extends Application {
+    private Session session;
+    private FileWork files;
+
+    /** Opens the window and returns when it is closed. */
+    public static void open(String... args) {
+        launch(EditorApp.class, args);
+    }
+
+    @Override
+    public void start(Stage stage) {
+        List<String> arguments =
+                getParameters() == null ? List.of() : getParameters().getUnnamed();
+        start(stage, Settings.folder());
+        arguments.stream().findFirst().map(Path::of).ifPresent(files::open);
+    }
+
+    /**
+     * Opens the window on a stage.
+     *
+     * @param folder where settings are kept
+     */
+    void start(Stage stage, Path folder) {
+        Settings settings = Settings.read(folder);
+        session = new Session(settings.unit(), settings.dark());
+        files = new FileWork(session, stage, settings, folder);
+        new EditorWindow(stage, session, files);
+        stage.show();
+    }
+
+    Session session() {
+        return session;
+    }
+
+    FileWork files() {
+        return files;
+    }
+}

@@ -1,0 +1,141 @@
+package easewright.editor.model;
+
+import easewright.history.History;
+import easewright.pattern.Level;
+import easewright.pattern.Pattern;
+import easewright.pattern.Scale;
+import easewright.text.LengthUnit;
+import easewright.text.Words;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The whole state of the editor at one moment. Immutable.
+ *
+ * @param reading of the present pattern, without the trial
+ * @param wanted  what stands in "this much, here"; empty while there is no level
+ * @param pointed id of a piece that a finding points at
+ * @param notice  something to tell the user once
+ */
+public record Desk(
+        Optional<OpenFile> file,
+        History<Pattern> history,
+        Reading reading,
+        Optional<Wanted> wanted,
+        Optional<Trial> trial,
+        Optional<String> pointed,
+        Optional<Notice> notice,
+        LengthUnit unit,
+        boolean dark) {
+    /** Something to tell the user. */
+    public record Notice(boolean bad, String key, Map<String, Object> values) {
+        public Notice {
+            values = Map.copyOf(values);
+        }
+    }
+
+    /** An empty table. */
+    public static Desk empty(LengthUnit unit, boolean dark) {
+        Pattern nothing = Pattern.bare(List.of(), new Scale(1, 1, Scale.Proof.UNPROVED));
+        return new Desk(
+                Optional.empty(),
+                History.of(nothing),
+                Reading.of(nothing),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                unit,
+                dark);
+    }
+
+    public Pattern pattern() {
+        return history.present();
+    }
+
+    /** The pattern to be seen: the trial's where there is one. */
+    public Pattern shown() {
+        return shownTrial().map(t -> t.altered().pattern()).orElse(pattern());
+    }
+
+    /** The reading to be seen: the trial's where there is one. */
+    public Reading shownReading() {
+        return shownTrial().map(Trial.Shown::reading).orElse(reading);
+    }
+
+    public Optional<Trial.Shown> shownTrial() {
+        return trial.filter(Trial.Shown.class::isInstance).map(Trial.Shown.class::cast);
+    }
+
+    public Optional<Trial.Refused> refusedTrial() {
+        return trial.filter(Trial.Refused.class::isInstance).map(Trial.Refused.class::cast);
+    }
+
+    public Optional<Level> level() {
+        return wanted.flatMap(w -> pattern().level(w.level()));
+    }
+
+    /** Where the seams at the level at work can be taken hold of, on the pattern to be seen. */
+    public List<Hold> holds() {
+        return wanted.flatMap(w -> shownReading().measures().girths().stream()
+                        .filter(g -> g.level().name().equals(w.level()))
+                        .findFirst())
+                .map(g -> Hold.of(shown(), g))
+                .orElse(List.of());
+    }
+
+    public boolean isOpen() {
+        return file.isPresent();
+    }
+
+    public boolean isSaved() {
+        return history.isSaved();
+    }
+
+    public Words words() {
+        return Words.english(unit);
+    }
+
+    Desk withFile(OpenFile changed) {
+        return new Desk(Optional.of(changed), history, reading, wanted, trial, pointed, notice, unit, dark);
+    }
+
+    /** Another state of the pattern; the trial is dropped. */
+    Desk withHistory(History<Pattern> changed) {
+        Reading now = changed.present().equals(pattern()) ? reading : Reading.of(changed.present());
+        Optional<Wanted> kept = wanted.filter(
+                        w -> changed.present().level(w.level()).isPresent())
+                .map(w -> w.withAmount(0).withOpenUp(false));
+        return new Desk(file, changed, now, kept, Optional.empty(), Optional.empty(), notice, unit, dark);
+    }
+
+    Desk withWanted(Optional<Wanted> changed) {
+        return new Desk(
+                file,
+                history,
+                reading,
+                changed,
+                changed.flatMap(w -> Trial.of(pattern(), reading, w)),
+                pointed,
+                Optional.empty(),
+                unit,
+                dark);
+    }
+
+    Desk withPointed(Optional<String> piece) {
+        return new Desk(file, history, reading, wanted, trial, piece, notice, unit, dark);
+    }
+
+    Desk withNotice(Optional<Notice> said) {
+        return new Desk(file, history, reading, wanted, trial, pointed, said, unit, dark);
+    }
+
+    Desk withUnit(LengthUnit changed) {
+        return new Desk(file, history, reading, wanted, trial, pointed, notice, changed, dark);
+    }
+
+    Desk withDark(boolean lamp) {
+        return new Desk(file, history, reading, wanted, trial, pointed, notice, unit, lamp);
+    }
+}

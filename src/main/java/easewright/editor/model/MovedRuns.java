@@ -1,0 +1,53 @@
+package easewright.editor.model;
+
+import easewright.geom.Outline;
+import easewright.geom.Segment;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Finds which stretches of an outline lie elsewhere than they did. */
+final class MovedRuns {
+    /** Less than this cannot be seen or cut, mm. */
+    private static final double SEEN = 0.02;
+
+    private static final int LOOKS = 16;
+
+    private MovedRuns() {}
+
+    /** The stretches of {@code after} that leave the line of {@code before}, to a sixteenth of a segment. */
+    static List<Segment> between(Outline before, Outline after) {
+        Set<Segment> old = new HashSet<>(before.segments());
+        List<Segment> moved = new ArrayList<>();
+        for (Segment segment : after.segments()) {
+            if (!old.contains(segment)) {
+                addParts(segment, before, moved);
+            }
+        }
+        return List.copyOf(moved);
+    }
+
+    /** Adds the parts that lie off the line: a hem that only became longer has moved at its end alone. */
+    private static void addParts(Segment segment, Outline line, List<Segment> moved) {
+        double from = -1;
+        boolean wasOff = off(segment, line, 0);
+        for (int i = 1; i <= LOOKS; i++) {
+            boolean isOff = off(segment, line, i);
+            if ((wasOff || isOff) && from < 0) {
+                from = (double) (i - 1) / LOOKS;
+            } else if (!wasOff && !isOff && from >= 0) {
+                moved.add(segment.between(from, (double) (i - 1) / LOOKS));
+                from = -1;
+            }
+            wasOff = isOff;
+        }
+        if (from >= 0) {
+            moved.add(segment.between(from, 1));
+        }
+    }
+
+    private static boolean off(Segment segment, Outline line, int look) {
+        return line.nearest(segment.at((double) look / LOOKS)).distance() > SEEN;
+    }
+}

@@ -1,0 +1,45 @@
+package easewright.editor.model;
+
+import easewright.pattern.Finding;
+import easewright.pattern.Piece;
+import easewright.pattern.Severity;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** What is to be noticed about the pattern to be seen, the weightiest first. */
+public final class Notes {
+    private Notes() {}
+
+    /**
+     * One note in words.
+     *
+     * @param piece id of the piece it speaks of, if any
+     */
+    public record Note(Severity severity, String words, Optional<String> piece) {}
+
+    public static List<Note> of(Desk desk) {
+        Stream<Finding> file = desk.file().stream().flatMap(f -> f.svg().findings().stream());
+        Stream<Finding> trial = desk.shownTrial().stream().flatMap(t -> t.findings().stream());
+        List<Finding> all = Stream.of(trial, file, desk.reading().findings().stream())
+                .flatMap(s -> s)
+                .distinct()
+                .sorted(Comparator.comparing(Finding::severity).reversed())
+                .toList();
+        List<Note> notes = new ArrayList<>();
+        for (Finding finding : all) {
+            notes.add(new Note(
+                    finding.severity(),
+                    desk.words().of(finding),
+                    desk.pattern().piece(finding.piece()).map(Piece::id)));
+        }
+        return List.copyOf(notes);
+    }
+
+    /** How many notes want to be looked at. */
+    public static long weighty(List<Note> notes) {
+        return notes.stream().filter(n -> n.severity() != Severity.NOTE).count();
+    }
+}

@@ -1,0 +1,48 @@
+package easewright.editor.model;
+
+import easewright.ease.EaseLine;
+import easewright.geom.Point;
+import easewright.text.LengthUnit;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A seam being pulled: turns the way the hand has gone along the level into a change of the finished girth.
+ *
+ * @param from    where the hand took hold, mm
+ * @param outward unit direction that makes the piece wider
+ * @param sewn    by how much the girth grows when every seam that takes part moves out by 1
+ * @param before  the amount wanted when the hand took hold, mm
+ */
+public record Pulling(Point from, Point outward, int sewn, double before) {
+    public static Pulling begin(Hold hold, List<Hold> holds, Wanted wanted, Point at) {
+        List<Hold> taking =
+                holds.stream().filter(h -> !wanted.leftOut().contains(h.edge())).toList();
+        return new Pulling(at, hold.outward(), Math.max(1, Hold.sewn(taking)), wanted.amount());
+    }
+
+    /** The change of the girth that puts the seam under the hand, mm. */
+    public double amount(Point hand) {
+        return before + hand.minus(from).dot(outward) * sewn;
+    }
+
+    /** The amount drawn to the wish if near, or else rounded to what a tape shows: 1 mm, or 1/16 in. */
+    public double snapped(double amount, double near, LengthUnit unit, OptionalDouble wish) {
+        if (wish.isPresent() && Math.abs(amount - wish.getAsDouble()) <= near * sewn) {
+            return wish.getAsDouble();
+        }
+        double step = unit == LengthUnit.INCH ? 25.4 / 16 : 1;
+        double rounded = Math.round(amount / step) * step;
+        return rounded == 0 ? 0 : rounded;
+    }
+
+    /** What is missing to the wish at the level at work, before the trial; empty where it is met already. */
+    public static OptionalDouble missing(Desk desk) {
+        Optional<EaseLine> line = desk.wanted().flatMap(w -> HereWords.line(desk.reading(), w.level()));
+        OptionalDouble missing = line.map(EaseLine::missing).orElse(OptionalDouble.empty());
+        return missing.isPresent() && Math.abs(missing.getAsDouble()) <= EaseRow.MET_WITHIN
+                ? OptionalDouble.empty()
+                : missing;
+    }
+}

@@ -1,0 +1,150 @@
+package easewright.editor.model;
+
+import easewright.history.History;
+import easewright.pattern.Body;
+import easewright.pattern.BodyMeasure;
+import easewright.pattern.Cloth;
+import easewright.pattern.Level;
+import easewright.pattern.Pattern;
+import easewright.text.LengthUnit;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import java.util.function.UnaryOperator;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+
+/**
+ * The one changing thing in the editor: which {@link Desk} is the present one. Everything shown follows the property;
+ * everything done goes through a method here. For the window's thread only.
+ */
+public final class Session {
+    private final ReadOnlyObjectWrapper<Desk> desk;
+
+    public Session(LengthUnit unit, boolean dark) {
+        desk = new ReadOnlyObjectWrapper<>(Desk.empty(unit, dark));
+    }
+
+    public ReadOnlyObjectProperty<Desk> deskProperty() {
+        return desk.getReadOnlyProperty();
+    }
+
+    public Desk desk() {
+        return desk.get();
+    }
+
+    private void change(UnaryOperator<Desk> step) {
+        desk.set(step.apply(desk.get()));
+    }
+
+    /** Puts a file on the table in place of what lies there. */
+    public void open(OpenFile file) {
+        Pattern pattern = file.svg().pattern();
+        change(d -> Desk.empty(d.unit(), d.dark()).withFile(file).withHistory(History.of(pattern)));
+        pattern.levels().stream().findFirst().ifPresent(l -> chooseLevel(l.name()));
+    }
+
+    /** Puts the level to work: highlighted on the table and ready in "this much, here". */
+    public void chooseLevel(String name) {
+        Optional<Level> level = desk().pattern().level(name);
+        boolean already = desk().wanted().map(w -> w.level().equals(name)).orElse(false);
+        if (level.isPresent() && !already) {
+            change(d -> d.withWanted(Optional.of(Wanted.at(name, level.get().kind()))));
+        }
+    }
+
+    /** Tries what is wanted, without doing it. */
+    public void want(Wanted wanted) {
+        change(d -> d.withWanted(Optional.of(wanted)));
+    }
+
+    /** Does what was tried; nothing if nothing was, or it was refused. */
+    public void keep() {
+        desk().shownTrial()
+                .ifPresent(t ->
+                        change(d -> d.withHistory(d.history().to(t.altered().pattern()))));
+    }
+
+    /** Leaves everything as it was before the trial. */
+    public void leave() {
+        change(d -> d.withWanted(d.wanted().map(w -> w.withAmount(0).withOpenUp(false))));
+    }
+
+    /** Another pattern with other marks, body or wishes; one step that can be undone. */
+    public void edit(Pattern pattern) {
+        change(d -> {
+            Optional<Wanted> wanted = d.wanted();
+            return d.withHistory(d.history().to(pattern)).withWanted(wanted);
+        });
+    }
+
+    public void undo() {
+        if (desk().history().canUndo()) {
+            change(d -> d.withHistory(d.history().undone()));
+        }
+    }
+
+    public void redo() {
+        if (desk().history().canRedo()) {
+            change(d -> d.withHistory(d.history().redone()));
+        }
+    }
+
+    /** The present state has been written to the path. */
+    public void saved(Path path) {
+        change(d -> d.withFile(d.file().orElseThrow().withPath(path))
+                .withHistory(d.history().saved()));
+    }
+
+    /** Enters, or with empty takes away, the body girth at a level. */
+    public void setBody(Level level, OptionalDouble mm, String measureName) {
+        Body body = desk().pattern().body();
+        List<BodyMeasure> measures = new ArrayList<>(body.measures());
+        Optional<BodyMeasure> old =
+                measures.stream().filter(m -> m.level().equals(level.name())).findFirst();
+        old.ifPresent(measures::remove);
+        mm.ifPresent(v -> measures.add(new BodyMeasure(
+                old.map(BodyMeasure::name).orElse(measureName),
+                level.name(),
+                v,
+                old.map(BodyMeasure::takenAt).orElse(""))));
+        edit(desk().pattern().withBody(new Body(body.name(), measures)));
+    }
+
+    /** Enters, or with empty takes away, the wished ease at a level. */
+    public void setWish(String level, OptionalDouble mm) {
+        Pattern p = desk().pattern();
+        Map<String, Double> wishes = new TreeMap<>(p.wishes());
+        wishes.remove(level);
+        mm.ifPresent(v -> wishes.put(level, v));
+        edit(new Pattern(p.pieces(), p.levels(), p.mates(), p.body(), p.cloth(), wishes, p.scale(), p.changes()));
+    }
+
+    public void setCloth(Cloth cloth) {
+        edit(desk().pattern().withCloth(cloth));
+    }
+
+    public void point(Optional<String> piece) {
+        change(d -> d.withPointed(piece));
+    }
+
+    public void say(boolean bad, String key, Map<String, Object> values) {
+        change(d -> d.withNotice(Optional.of(new Desk.Notice(bad, key, values))));
+    }
+
+    public void hush() {
+        change(d -> d.withNotice(Optional.empty()));
+    }
+
+    public void setUnit(LengthUnit unit) {
+        change(d -> d.withUnit(unit));
+    }
+
+    public void setDark(boolean dark) {
+        change(d -> d.withDark(dark));
+    }
+}

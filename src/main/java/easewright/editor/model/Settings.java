@@ -1,0 +1,95 @@
+package easewright.editor.model;
+
+import easewright.text.LengthUnit;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Properties;
+
+/**
+ * What the editor remembers from one day to the next: unit, light or dark, files opened lately. Kept in one small text
+ * file; if it cannot be read or written the editor works all the same, with what it has.
+ */
+public record Settings(LengthUnit unit, boolean dark, List<Path> recent) {
+    private static final int REMEMBERED = 6;
+    public static final Settings FIRST = new Settings(LengthUnit.CM, false, List.of());
+
+    public Settings {
+        recent = List.copyOf(recent);
+    }
+
+    /** The folder for such files: {@code XDG_STATE_HOME} or its usual place below the home folder. */
+    public static Path folder() {
+        String state = System.getenv("XDG_STATE_HOME");
+        Path base = state == null || state.isBlank()
+                ? Path.of(System.getProperty("user.home", "."), ".local", "state")
+                : Path.of(state);
+        return base.resolve("easewright");
+    }
+
+    public static Settings read(Path folder) {
+        Path file = folder.resolve("settings.properties");
+        Properties kept = new Properties();
+        try (InputStream in = Files.newInputStream(file)) {
+            kept.load(in);
+        } catch (IOException | IllegalArgumentException e) {
+            return FIRST;
+        }
+        List<Path> recent = new ArrayList<>();
+        for (int i = 0; i < REMEMBERED; i++) {
+            path(kept.getProperty("recent." + i)).ifPresent(recent::add);
+        }
+        LengthUnit unit = LengthUnit.named(kept.getProperty("unit", "cm")).orElse(LengthUnit.CM);
+        return new Settings(unit, Boolean.parseBoolean(kept.getProperty("dark")), recent);
+    }
+
+    private static Optional<Path> path(String text) {
+        try {
+            return text == null ? Optional.empty() : Optional.of(Path.of(text));
+        } catch (InvalidPathException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** Writes the settings; says whether that worked. */
+    public boolean write(Path folder) {
+        Properties kept = new Properties();
+        kept.setProperty("unit", unit.symbol());
+        kept.setProperty("dark", Boolean.toString(dark));
+        for (int i = 0; i < recent.size(); i++) {
+            kept.setProperty("recent." + i, recent.get(i).toString());
+        }
+        try {
+            Files.createDirectories(folder);
+            try (OutputStream out = Files.newOutputStream(folder.resolve("settings.properties"))) {
+                kept.store(out, null);
+            }
+            return true;
+        } catch (IOException e) {
+            return false;
+        }
+    }
+
+    public Settings withUnit(LengthUnit changed) {
+        return new Settings(changed, dark, recent);
+    }
+
+    public Settings withDark(boolean lamp) {
+        return new Settings(unit, lamp, recent);
+    }
+
+    /** With the file put first among the recent ones. */
+    public Settings withRecent(Path file) {
+        List<Path> files = new ArrayList<>(recent);
+        Path absolute = file.toAbsolutePath().normalize();
+        files.remove(absolute);
+        files.add(0, absolute);
+        return new Settings(unit, dark, files.subList(0, Math.min(REMEMBERED, files.size())));
+    }
+}

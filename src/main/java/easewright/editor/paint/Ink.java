@@ -1,0 +1,57 @@
+package easewright.editor.paint;
+
+import javafx.scene.paint.Color;
+
+/** The colours of the table, light and dark. Every colour that means something goes with a sign of its own shape. */
+public record Ink(
+        Color table,
+        Color grid,
+        Color gridStrong,
+        Color paper,
+        Color line,
+        Color text,
+        Color quiet,
+        Color level,
+        Color levelText,
+        Color moved,
+        Color movedWash,
+        Color ghost,
+        Color guard,
+        Color shadow,
+        Color body) {
+    /** Paper on a wooden table by day. */
+    public static final Ink LIGHT = new Ink(
+            Color.web("#e9e4da"),
+            Color.web("#ded8cb"),
+            Color.web("#d0c8b8"),
+            Color.web("#fffdf8"),
+            Color.web("#33312d"),
+            Color.web("#33312d"),
+            Color.web("#6f695e"),
+            Color.web("#1f6a70"),
+            Color.web("#ffffff"),
+            Color.web("#b8480f"),
+            Color.web("#b8480f", 0.16),
+            Color.web("#8d8576"),
+            Color.web("#4a4f8c"),
+            Color.web("#5c5140", 0.16),
+            Color.web("#b98a6a"));
+
+    /** The same table by lamplight. */
+    public static final Ink DARK = new Ink(
+            Color.web("#1d1f22"),
+            Color.web("#26292d"),
+            Color.web("#33373c"),
+            Color.web("#2c2f33"),
+            Color.web("#e6e1d6"),
+            Color.web("#ece7dc"),
+            Color.web("#a39d92"),
+            Color.web("#6cc3c6"),
+            Color.web("#10282a"),
+            Color.web("#ff9d5c"),
+            Color.web("#ff9d5c", 0.18),
+            Color.web("#8b867c"),
+            Color.web("#aab0f2"),
+            Color.web("#000000", 0.35),
+            Color.web("#d0a183"));
+}

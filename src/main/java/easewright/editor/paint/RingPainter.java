@@ -1,0 +1,46 @@
+package easewright.editor.paint;
+
+import javafx.scene.canvas.GraphicsContext;
+
+/** Draws the body as a filled circle and the garment as a ring around it, the gap to scale. */
+public final class RingPainter {
+    private RingPainter() {}
+
+    /**
+     * @param size   of the square canvas, pixels
+     * @param widest the largest radius among all rings shown together, mm
+     * @param bodyMm radius of the body, mm; 0 where it is not known
+     */
+    public static void paint(GraphicsContext gc, double size, double widest, double bodyMm, double garmentMm, Ink ink) {
+        gc.clearRect(0, 0, size, size);
+        double middle = size / 2;
+        double scale = (middle - 4) / widest;
+        double body = bodyMm * scale;
+        double garment = garmentMm * scale;
+        if (bodyMm > 0) {
+            gc.setFill(ink.body().deriveColor(0, 1, 1, 0.55));
+            gc.fillOval(middle - body, middle - body, 2 * body, 2 * body);
+            gc.setStroke(ink.body());
+            gc.setLineWidth(1.2);
+            gc.strokeOval(middle - body, middle - body, 2 * body, 2 * body);
+        }
+        gc.setStroke(garmentMm < bodyMm ? ink.moved() : ink.level());
+        gc.setLineWidth(2.2);
+        gc.setLineDashes(garmentMm < bodyMm ? new double[] {6, 4} : new double[0]);
+        gc.strokeOval(middle - garment, middle - garment, 2 * garment, 2 * garment);
+        gc.setLineDashes();
+        // Spokes from body to cloth make the gap readable without comparing colours.
+        if (bodyMm > 0 && Math.abs(garment - body) > 1.5) {
+            gc.setStroke(ink.quiet());
+            gc.setLineWidth(1);
+            for (int i = 0; i < 12; i++) {
+                double angle = Math.PI * 2 * i / 12;
+                gc.strokeLine(
+                        middle + Math.cos(angle) * body,
+                        middle + Math.sin(angle) * body,
+                        middle + Math.cos(angle) * garment,
+                        middle + Math.sin(angle) * garment);
+            }
+        }
+    }
+}

@@ -1,0 +1,74 @@
+package easewright.editor.paint;
+
+import javafx.scene.canvas.GraphicsContext;
+
+/** Draws the whole table: its grid, then piece after piece. */
+public final class TablePainter {
+    /** Grid lines closer than this many pixels would be a grey wash. */
+    private static final double CLOSEST_GRID = 9;
+
+    /** Each step a whole multiple of the one before it, mm. */
+    private static final double[] CM_STEPS = {1, 10, 50, 100, 500, 1000, 5000};
+
+    private static final double[] INCH_STEPS = {25.4 / 16, 25.4 / 4, 25.4, 25.4 * 6, 25.4 * 36, 25.4 * 360};
+
+    private TablePainter() {}
+
+    /** Paints the scene over a canvas of the given size in pixels. */
+    public static void paint(
+            GraphicsContext gc, double width, double height, Viewport view, Ink ink, TableScene scene) {
+        gc.setFill(ink.table());
+        gc.fillRect(0, 0, width, height);
+        grid(gc, width, height, view, ink, scene.inches());
+        for (TableScene.PieceSight piece : scene.pieces()) {
+            if (inSight(piece, view, width, height)) {
+                new PiecePainter(gc, view, ink, piece).paint();
+            }
+        }
+        for (TableScene.PieceSight piece : scene.pieces()) {
+            if (inSight(piece, view, width, height)) {
+                new LevelPainter(gc, view, ink, piece).paint();
+            }
+        }
+    }
+
+    private static boolean inSight(TableScene.PieceSight sight, Viewport view, double width, double height) {
+        var box = sight.piece().outline().box();
+        if (sight.ghost().isPresent()) {
+            box = box.union(sight.ghost().get().box());
+        }
+        double reach = 60;
+        return view.screenX(box.maxX()) > -reach
+                && view.screenX(box.minX()) < width + reach
+                && view.screenY(box.maxY()) > -reach
+                && view.screenY(box.minY()) < height + reach;
+    }
+
+    /** Fine lines as close as they can be told apart, and stronger ones at the next round step. */
+    private static void grid(GraphicsContext gc, double width, double height, Viewport view, Ink ink, boolean inches) {
+        double[] steps = inches ? INCH_STEPS : CM_STEPS;
+        int fine = 0;
+        while (fine < steps.length - 2 && steps[fine] * view.scale() < CLOSEST_GRID) {
+            fine++;
+        }
+        gc.setLineWidth(1);
+        gc.setLineDashes();
+        gc.setStroke(ink.grid());
+        lines(gc, width, height, view, steps[fine]);
+        gc.setStroke(ink.gridStrong());
+        lines(gc, width, height, view, steps[fine + 1]);
+    }
+
+    private static void lines(GraphicsContext gc, double width, double height, Viewport view, double step) {
+        double firstX = Math.ceil(-view.x() / view.scale() / step) * step;
+        for (double mm = firstX; view.screenX(mm) < width; mm += step) {
+            double x = Math.floor(view.screenX(mm)) + 0.5;
+            gc.strokeLine(x, 0, x, height);
+        }
+        double firstY = Math.ceil(-view.y() / view.scale() / step) * step;
+        for (double mm = firstY; view.screenY(mm) < height; mm += step) {
+            double y = Math.floor(view.screenY(mm)) + 0.5;
+            gc.strokeLine(0, y, width, y);
+        }
+    }
+}

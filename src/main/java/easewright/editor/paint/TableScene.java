@@ -1,0 +1,56 @@
+package easewright.editor.paint;
+
+import easewright.geom.Line;
+import easewright.geom.Outline;
+import easewright.geom.Segment;
+import easewright.pattern.Piece;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * All that is to be seen on the table.
+ *
+ * @param inches the grid goes by inches instead of centimetres
+ */
+public record TableScene(List<PieceSight> pieces, boolean inches) {
+    public TableScene {
+        pieces = List.copyOf(pieces);
+    }
+
+    /**
+     * One piece as it is to be seen.
+     *
+     * @param subtitle what stands under its name, already in words
+     * @param stitch   the stitching line, where the drawn outline is the cutting line
+     * @param ghost    the outline as it was before the changes, where it differs
+     * @param moved    the stretches of the outline that lie elsewhere than in the ghost
+     * @param pointed  a finding or a list points at this piece
+     */
+    public record PieceSight(
+            Piece piece,
+            String subtitle,
+            Optional<Outline> stitch,
+            Optional<Outline> ghost,
+            List<Segment> moved,
+            List<LevelSight> levels,
+            boolean pointed) {
+        public PieceSight {
+            moved = List.copyOf(moved);
+            levels = List.copyOf(levels);
+        }
+    }
+
+    /**
+     * A level on one piece.
+     *
+     * @param spans  the stretches of cloth that are measured; empty for a level along an edge
+     * @param label  name and width, already in words
+     * @param chosen whether this is the level at work
+     * @param counts whether this piece counts in the girth
+     */
+    public record LevelSight(String level, List<Line> spans, String label, boolean chosen, boolean counts) {
+        public LevelSight {
+            spans = List.copyOf(spans);
+        }
+    }
+}

@@ -1,0 +1,293 @@
+package easewright.editor.panel;
+
+import easewright.editor.model.Desk;
+import easewright.editor.model.Hold;
+import easewright.editor.model.Session;
+import easewright.editor.model.TableScenes;
+import easewright.editor.paint.Ink;
+import easewright.editor.paint.OverlayPainter;
+import easewright.editor.paint.TablePainter;
+import easewright.editor.paint.TableScene;
+import easewright.editor.paint.Viewport;
+import easewright.geom.Box;
+import easewright.geom.Point;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javafx.animation.AnimationTimer;
+import javafx.scene.AccessibleRole;
+import javafx.scene.Cursor;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.input.MouseButton;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.input.ScrollEvent;
+import javafx.scene.layout.Region;
+
+/**
+ * The table with the pieces. Two canvases the size of the view: one for what lies there, one for what comes and goes
+ * with the pointer. Paints at most once a frame, and only when something changed.
+ */
+public final class CuttingTable extends Region {
+    private static final double MARGIN = 56;
+
+    private final Session session;
+    private final Canvas ground = new Canvas();
+    private final Canvas overlay = new Canvas();
+    private final SeamPull pull;
+    private final AnimationTimer painter = new AnimationTimer() {
+        @Override
+        public void handle(long now) {
+            stop();
+            paint();
+        }
+    };
+
+    private Viewport view = new Viewport(1, 0, 0);
+    private TableScene scene = new TableScene(List.of(), false);
+    private List<Hold> holds = List.of();
+    private int pointedHold = -1;
+    private Point panFrom;
+    /** Until the user looks elsewhere, all of the pieces stay in view, however the window changes. */
+    private boolean showingAll = true;
+
+    public CuttingTable(Session session) {
+        this.session = session;
+        this.pull = new SeamPull(session);
+        setId("table");
+        getStyleClass().add("cutting-table");
+        setFocusTraversable(true);
+        setAccessibleRole(AccessibleRole.NODE);
+        ground.setManaged(false);
+        overlay.setManaged(false);
+        overlay.setMouseTransparent(true);
+        ground.setMouseTransparent(true);
+        getChildren().setAll(ground, overlay);
+        // A canvas paints what it is given even when empty; the region itself has to be there for the mouse.
+        setPickOnBounds(true);
+        session.deskProperty().addListener((o, before, now) -> follow(before, now));
+        widthProperty().addListener(o -> resized());
+        heightProperty().addListener(o -> resized());
+        addEventHandler(MouseEvent.MOUSE_PRESSED, this::pressed);
+        addEventHandler(MouseEvent.MOUSE_DRAGGED, this::dragged);
+        addEventHandler(MouseEvent.MOUSE_RELEASED, this::released);
+        addEventHandler(MouseEvent.MOUSE_MOVED, this::hovered);
+        addEventHandler(ScrollEvent.SCROLL, this::scrolled);
+        setOnKeyPressed(e -> TableKeys.handle(this, session, e));
+        focusedProperty().addListener(o -> repaint());
+        follow(null, session.desk());
+    }
+
+    @Override
+    protected void layoutChildren() {
+        ground.relocate(0, 0);
+        overlay.relocate(0, 0);
+    }
+
+    private void resized() {
+        ground.setWidth(getWidth());
+        ground.setHeight(getHeight());
+        overlay.setWidth(getWidth());
+        overlay.setHeight(getHeight());
+        if (showingAll) {
+            fit();
+        }
+        repaint();
+    }
+
+    private void follow(Desk before, Desk now) {
+        boolean other = before == null
+                || !before.file().map(f -> f.svg()).equals(now.file().map(f -> f.svg()))
+                || before.pattern().pieces().isEmpty();
+        scene = TableScenes.of(now);
+        holds = now.holds();
+        if (pointedHold >= holds.size()) {
+            pointedHold = -1;
+        }
+        setAccessibleText(now.words()
+                .of(
+                        "editor.table.accessible",
+                        Map.of("pieces", now.pattern().pieces().size())));
+        if (other) {
+            fit();
+        }
+        repaint();
+    }
+
+    /** Asks for a new picture in the next frame. */
+    void repaint() {
+        painter.start();
+    }
+
+    private void paint() {
+        Desk desk = session.desk();
+        Ink ink = desk.dark() ? Ink.DARK : Ink.LIGHT;
+        TablePainter.paint(ground.getGraphicsContext2D(), getWidth(), getHeight(), view, ink, scene);
+        OverlayPainter.paint(
+                overlay.getGraphicsContext2D(), getWidth(), getHeight(), view, ink, grips(), amountWords(desk));
+    }
+
+    private List<OverlayPainter.Grip> grips() {
+        List<OverlayPainter.Grip> grips = new ArrayList<>();
+        for (int i = 0; i < holds.size(); i++) {
+            grips.add(new OverlayPainter.Grip(holds.get(i).at(), holds.get(i).outward(), i == pointedHold));
+        }
+        return grips;
+    }
+
+    private static String amountWords(Desk desk) {
+        return desk.wanted()
+                .filter(w -> w.amount() != 0)
+                .map(w ->
+                        desk.words().of("editor.table.amount", Map.of("level", w.level(), "amount.signed", w.amount())))
+                .orElse("");
+    }
+
+    // ---- view ----
+
+    public Viewport view() {
+        return view;
+    }
+
+    /** Shows everything that lies on the table. */
+    public void fit() {
+        Optional<Box> all =
+                scene.pieces().stream().map(p -> p.piece().outline().box()).reduce(Box::union);
+        if (all.isPresent() && getWidth() > 2 * MARGIN && getHeight() > 2 * MARGIN) {
+            view = Viewport.fitting(all.get(), getWidth(), getHeight(), MARGIN);
+        }
+        showingAll = true;
+        repaint();
+    }
+
+    /** Nearer or farther about the middle of the view. */
+    public void zoom(double factor) {
+        zoomAt(factor, getWidth() / 2, getHeight() / 2);
+    }
+
+    private void zoomAt(double factor, double x, double y) {
+        view = view.zoomedAt(factor, x, y);
+        showingAll = false;
+        repaint();
+    }
+
+    void moveView(double dx, double dy) {
+        view = view.movedBy(dx, dy);
+        showingAll = false;
+        repaint();
+    }
+
+    /** Brings a piece into the middle of the view, at the present zoom. */
+    public void show(String pieceId) {
+        scene.pieces().stream()
+                .filter(p -> p.piece().id().equals(pieceId))
+                .findFirst()
+                .ifPresent(p -> {
+                    view = view.withAt(p.piece().outline().box().centre(), getWidth() / 2, getHeight() / 2);
+                    showingAll = false;
+                    repaint();
+                });
+    }
+
+    // ---- hands ----
+
+    /** Where the holds are on the screen, for keys and tests. */
+    public List<Point> holdsOnScreen() {
+        return holds.stream().map(h -> view.toScreen(h.at())).toList();
+    }
+
+    /** Gives the next hold the keyboard's attention. */
+    void nextHold(int step) {
+        if (!holds.isEmpty()) {
+            pointedHold = Math.floorMod(pointedHold + step, holds.size());
+            repaint();
+        }
+    }
+
+    boolean hasPointedHold() {
+        return pointedHold >= 0;
+    }
+
+    private int holdAt(double x, double y) {
+        for (int i = 0; i < holds.size(); i++) {
+            if (view.toScreen(holds.get(i).at()).distance(new Point(x, y)) <= OverlayPainter.GRIP + 5) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    /** The level whose measuring line lies under the pointer. */
+    private Optional<String> levelAt(double x, double y) {
+        Point at = view.toTable(x, y);
+        for (TableScene.PieceSight piece : scene.pieces()) {
+            for (TableScene.LevelSight level : piece.levels()) {
+                for (var span : level.spans()) {
+                    if (span.at(span.nearest(at)).distance(at) * view.scale() < 10) {
+                        return Optional.of(level.level());
+                    }
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private void pressed(MouseEvent e) {
+        requestFocus();
+        int hold = e.getButton() == MouseButton.PRIMARY ? holdAt(e.getX(), e.getY()) : -1;
+        if (hold >= 0) {
+            pointedHold = hold;
+            pull.begin(holds.get(hold), holds, view.toTable(e.getX(), e.getY()));
+            repaint();
+            return;
+        }
+        Optional<String> level = levelAt(e.getX(), e.getY());
+        if (e.getButton() == MouseButton.PRIMARY && level.isPresent()) {
+            session.chooseLevel(level.get());
+            return;
+        }
+        panFrom = new Point(e.getX(), e.getY());
+        setCursor(Cursor.CLOSED_HAND);
+    }
+
+    private void dragged(MouseEvent e) {
+        if (pull.isPulling()) {
+            pull.to(view.toTable(e.getX(), e.getY()), 3 / view.scale(), e.isAltDown());
+        } else if (panFrom != null) {
+            moveView(e.getX() - panFrom.x(), e.getY() - panFrom.y());
+            panFrom = new Point(e.getX(), e.getY());
+        }
+    }
+
+    private void released(MouseEvent e) {
+        pull.end();
+        panFrom = null;
+        hovered(e);
+    }
+
+    private void hovered(MouseEvent e) {
+        int over = holdAt(e.getX(), e.getY());
+        if (over >= 0) {
+            setCursor(Cursor.H_RESIZE);
+        } else {
+            setCursor(levelAt(e.getX(), e.getY()).isPresent() ? Cursor.HAND : Cursor.DEFAULT);
+        }
+        if (over != pointedHold && (over >= 0 || !isFocused())) {
+            pointedHold = over;
+            repaint();
+        }
+    }
+
+    private void scrolled(ScrollEvent e) {
+        if (e.getDeltaY() != 0) {
+            zoomAt(Math.pow(1.0018, e.getDeltaY()), e.getX(), e.getY());
+        }
+        e.consume();
+    }
+
+    /** Lets go of a seam that is being pulled and leaves it as it was. */
+    void letGo() {
+        pull.end();
+        session.leave();
+    }
+}

@@ -1,0 +1,147 @@
+package easewright.editor.panel;
+
+import easewright.editor.model.Desk;
+import easewright.editor.model.EaseRow;
+import easewright.editor.model.Session;
+import easewright.text.Words;
+import java.util.List;
+import java.util.Map;
+import javafx.css.PseudoClass;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** One level of the ease sheet: numbers in columns, then the bar and what it means. */
+final class EaseRowView extends VBox {
+    static final double NAME = 76;
+    static final double FIELD = 76;
+    static final double NUMBER = 72;
+    private static final PseudoClass CHOSEN = PseudoClass.getPseudoClass("chosen");
+
+    private final String level;
+    private final Session session;
+    private final Button name = new Button();
+    private final Label finished = new Label();
+    private final Label ease = new Label();
+    private final Label percent = new Label();
+    private final Label verdict = new Label();
+    private final Label classes = new Label();
+    private final EaseBar bar = new EaseBar();
+    private final LengthField body;
+    private final LengthField wish;
+    private final Button give = new Button();
+
+    EaseRowView(EaseRow row, Session session) {
+        this.level = row.level().name();
+        this.session = session;
+        getStyleClass().add("ease-row");
+        setId("ease-" + level);
+        Label bodyWrong = new Label();
+        Label wishWrong = new Label();
+        body = new LengthField(bodyWrong, mm -> session.setBody(row.level(), mm, girthName(row)));
+        body.setId("body-" + level);
+        wish = new LengthField(wishWrong, mm -> session.setWish(level, mm));
+        wish.setId("wish-" + level);
+        name.getStyleClass().addAll("flat", "level-name");
+        name.setOnAction(e -> session.chooseLevel(level));
+        fix(name, NAME);
+        name.setAlignment(Pos.CENTER_LEFT);
+        fix(body, FIELD);
+        fix(wish, FIELD);
+        finished.getStyleClass().add("number");
+        ease.getStyleClass().addAll("number", "ease-number");
+        fix(finished, NUMBER);
+        fix(ease, NUMBER);
+        HBox numbers = new HBox(4, name, body, finished, ease, wish);
+        numbers.setAlignment(Pos.CENTER_LEFT);
+
+        percent.getStyleClass().add("quiet");
+        classes.getStyleClass().add("quiet");
+        verdict.getStyleClass().add("verdict");
+        give.getStyleClass().addAll("small", "give");
+        give.setOnAction(e -> giveIt());
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        HBox judged = new HBox(8, verdict, gap, percent, give);
+        judged.setAlignment(Pos.CENTER_LEFT);
+        getChildren().setAll(numbers, bodyWrong, wishWrong, bar, judged, classes);
+        setOnMouseClicked(e -> session.chooseLevel(level));
+    }
+
+    private String girthName(EaseRow row) {
+        Words words = session.desk().words();
+        String key = "editor.girth." + row.level().kind().name().toLowerCase(java.util.Locale.ROOT);
+        return words.of(key, Map.of("level", level));
+    }
+
+    private void giveIt() {
+        session.chooseLevel(level);
+        session.desk().reading().sheet().lines().stream()
+                .filter(l -> l.level().name().equals(level))
+                .findFirst()
+                .filter(l -> l.missing().isPresent())
+                .ifPresent(l -> session.desk()
+                        .wanted()
+                        .ifPresent(w -> session.want(w.withAmount(l.missing().getAsDouble()))));
+    }
+
+    void show(EaseRow row, Desk desk) {
+        Words words = desk.words();
+        Map<String, String> named = Map.of("level", level);
+        name.setText(level);
+        name.setTooltip(new Tooltip(words.of("editor.ease.show", named)));
+        body.show(row.body(), desk.unit());
+        body.setPromptText(words.of("editor.ease.body.prompt"));
+        body.describe(words.of("editor.ease.body.name", named), words.of("editor.ease.body.hint"));
+        wish.show(row.wish(), desk.unit());
+        wish.setPromptText(words.of("editor.ease.wish.prompt"));
+        wish.describe(words.of("editor.ease.wish.name", named), words.of("editor.ease.wish.hint"));
+        finished.setText(row.finished());
+        ease.setText(row.ease().isEmpty() ? "\u2013" : row.ease());
+        percent.setText(row.percent());
+        verdict.setText(row.verdict());
+        give.setText(words.of("editor.ease.give"));
+        give.setTooltip(new Tooltip(words.of("editor.ease.give.hint")));
+        boolean away = row.standing() == EaseRow.Standing.AWAY && desk.trial().isEmpty();
+        give.setVisible(away);
+        give.setManaged(away);
+        for (EaseRow.Standing standing : EaseRow.Standing.values()) {
+            verdict.pseudoClassStateChanged(
+                    PseudoClass.getPseudoClass(
+                            standing.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-')),
+                    standing == row.standing());
+        }
+        boolean known = row.standing() != EaseRow.Standing.UNKNOWN;
+        bar.setVisible(known);
+        bar.setManaged(known);
+        bar.show(row.scale(), desk.dark());
+        sources(row, words);
+        boolean chosen = desk.wanted().map(w -> w.level().equals(level)).orElse(false);
+        classes.setWrapText(chosen);
+        pseudoClassStateChanged(CHOSEN, chosen);
+        setAccessibleText(words.of(
+                "editor.ease.accessible",
+                Map.of("level", level, "finished", row.finished(), "ease", row.ease(), "verdict", row.verdict())));
+    }
+
+    private void sources(EaseRow row, Words words) {
+        List<String> all = new java.util.ArrayList<>(row.classes());
+        all.addAll(row.minimums());
+        classes.setText(row.classes().isEmpty() ? "" : row.classes().get(0));
+        classes.setVisible(!row.classes().isEmpty());
+        classes.setManaged(!row.classes().isEmpty());
+        Tooltip.install(bar, new Tooltip(words.of("editor.ease.bar") + "\n" + String.join("\n", all)));
+        classes.setTooltip(all.isEmpty() ? null : new Tooltip(String.join("\n", all)));
+    }
+
+    private static void fix(Region node, double width) {
+        node.setMinWidth(width);
+        node.setPrefWidth(width);
+        node.setMaxWidth(width);
+    }
+}

@@ -1,0 +1,98 @@
+package easewright.editor.panel;
+
+import easewright.text.LengthUnit;
+import easewright.text.Lengths;
+import easewright.text.Unreadable;
+import easewright.text.Words;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+import javafx.css.PseudoClass;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.control.Tooltip;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+
+/**
+ * A field for a length, read leniently. What cannot be read stays in the field, marked, with what is expected beside
+ * it; nothing typed is ever lost.
+ */
+final class LengthField extends TextField {
+    private static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
+
+    private final Consumer<OptionalDouble> taker;
+    private final Label complaint;
+    private LengthUnit unit = LengthUnit.CM;
+    private String shown = "";
+
+    /**
+     * @param taker     takes the length in mm, or empty when the field was emptied
+     * @param complaint says what is wrong; hidden while nothing is
+     */
+    LengthField(Label complaint, Consumer<OptionalDouble> taker) {
+        this.taker = taker;
+        this.complaint = complaint;
+        getStyleClass().add("length-field");
+        complaint.getStyleClass().add("complaint");
+        complaint.setWrapText(true);
+        complain("");
+        setOnAction(e -> commit());
+        focusedProperty().addListener((o, was, is) -> {
+            if (!is) {
+                commit();
+            }
+        });
+        addEventFilter(KeyEvent.KEY_PRESSED, e -> {
+            if (e.getCode() == KeyCode.ESCAPE && !getText().equals(shown)) {
+                setText(shown);
+                complain("");
+                e.consume();
+            }
+        });
+    }
+
+    /** Names the field for screen readers and for the pointer. */
+    void describe(String name, String hint) {
+        setAccessibleText(name);
+        setTooltip(new Tooltip(hint));
+    }
+
+    /** Shows a value, unless the user is typing another one. */
+    void show(String text, LengthUnit inUnit) {
+        boolean untouched = getText().equals(shown);
+        unit = inUnit;
+        if (untouched || !isFocused()) {
+            if (!untouched && getPseudoClassStates().contains(WRONG)) {
+                return;
+            }
+            setText(text);
+        }
+        shown = text;
+    }
+
+    void commit() {
+        String text = getText().strip();
+        if (text.equals(shown.strip())) {
+            complain("");
+            return;
+        }
+        try {
+            OptionalDouble mm = text.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Lengths.parse(text, unit));
+            complain("");
+            shown = text;
+            taker.accept(mm);
+        } catch (Unreadable e) {
+            complain(Words.english(unit).problem(e.code(), e.values()));
+        } catch (IllegalArgumentException e) {
+            complain(Words.english(unit).of("editor.field.range"));
+        }
+    }
+
+    private void complain(String words) {
+        pseudoClassStateChanged(WRONG, !words.isEmpty());
+        complaint.setText(words);
+        complaint.setVisible(!words.isEmpty());
+        complaint.setManaged(!words.isEmpty());
+        setAccessibleHelp(words);
+    }
+}

@@ -1,0 +1,84 @@
+package easewright.editor.panel;
+
+import easewright.editor.model.Desk;
+import easewright.editor.model.Notes;
+import easewright.editor.model.Session;
+import easewright.pattern.Severity;
+import easewright.text.Words;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** What is to be noticed, in plain words; each note shows its place. */
+public final class NotesPanel extends ScrollPane {
+    private final Session session;
+    private final Consumer<String> shower;
+    private final Label intro = new Label();
+    private final VBox list = new VBox();
+
+    /**
+     * @param shower brings a piece into sight
+     */
+    public NotesPanel(Session session, Consumer<String> shower) {
+        this.session = session;
+        this.shower = shower;
+        setId("notes");
+        setFitToWidth(true);
+        getStyleClass().add("sheet-page");
+        intro.getStyleClass().add("page-intro");
+        intro.setWrapText(true);
+        setContent(new VBox(12, intro, list));
+        session.deskProperty().addListener((o, before, now) -> show(now));
+        show(session.desk());
+    }
+
+    private void show(Desk desk) {
+        Words words = desk.words();
+        List<Notes.Note> notes = Notes.of(desk);
+        intro.setText(words.of(notes.isEmpty() ? "editor.notes.none" : "editor.notes.intro"));
+        list.getChildren().clear();
+        for (Notes.Note note : notes) {
+            list.getChildren().add(row(note, words));
+        }
+    }
+
+    private HBox row(Notes.Note note, Words words) {
+        Label sign = new Label(sign(note.severity()));
+        sign.getStyleClass().addAll("sign", note.severity().name().toLowerCase(java.util.Locale.ROOT));
+        sign.setAccessibleText(
+                words.of("editor.notes.severity." + note.severity().name().toLowerCase(java.util.Locale.ROOT)));
+        Label text = new Label(note.words());
+        text.setWrapText(true);
+        HBox.setHgrow(text, Priority.ALWAYS);
+        text.setMaxWidth(Double.MAX_VALUE);
+        HBox row = new HBox(10, sign, text);
+        row.getStyleClass().add("list-row");
+        note.piece().ifPresent(id -> {
+            Button show = new Button(words.of("editor.notes.show"));
+            show.getStyleClass().add("small");
+            show.setMinWidth(USE_PREF_SIZE);
+            show.setTooltip(new Tooltip(words.of("editor.notes.show.hint")));
+            show.setOnAction(e -> {
+                session.point(Optional.of(id));
+                shower.accept(id);
+            });
+            row.getChildren().add(show);
+        });
+        return row;
+    }
+
+    private static String sign(Severity severity) {
+        return switch (severity) {
+            case NOTE -> "i";
+            case CAUTION -> "!";
+            case FAULT -> "\u00d7";
+        };
+    }
+}

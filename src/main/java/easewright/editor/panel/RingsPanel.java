@@ -1,0 +1,60 @@
+package easewright.editor.panel;
+
+import easewright.editor.model.Desk;
+import easewright.editor.model.Rings;
+import easewright.editor.model.Session;
+import easewright.editor.paint.Ink;
+import easewright.editor.paint.RingPainter;
+import easewright.text.Words;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** Body and garment at each level, as seen from above, to scale. */
+public final class RingsPanel extends ScrollPane {
+    private static final double SIZE = 132;
+
+    private final Session session;
+    private final Label intro = new Label();
+    private final VBox list = new VBox(14);
+
+    public RingsPanel(Session session) {
+        this.session = session;
+        setId("rings");
+        setFitToWidth(true);
+        getStyleClass().add("sheet-page");
+        intro.getStyleClass().add("page-intro");
+        intro.setWrapText(true);
+        setContent(new VBox(14, intro, list));
+        session.deskProperty().addListener((o, before, now) -> show(now));
+        show(session.desk());
+    }
+
+    private void show(Desk desk) {
+        Words words = desk.words();
+        Rings rings = Rings.of(desk.shownReading(), words);
+        intro.setText(words.of(rings.rings().isEmpty() ? "editor.ease.none" : "editor.rings.intro"));
+        double widest = rings.rings().stream()
+                .mapToDouble(r -> Math.max(r.body(), r.garment()))
+                .max()
+                .orElse(1);
+        Ink ink = desk.dark() ? Ink.DARK : Ink.LIGHT;
+        list.getChildren().clear();
+        for (Rings.Ring ring : rings.rings()) {
+            Canvas canvas = new Canvas(SIZE, SIZE);
+            RingPainter.paint(canvas.getGraphicsContext2D(), SIZE, widest, ring.body(), ring.garment(), ink);
+            canvas.setAccessibleText(ring.words());
+            Label name = new Label(ring.level());
+            name.getStyleClass().add("section-title");
+            Label text = new Label(ring.words());
+            text.setWrapText(true);
+            VBox said = new VBox(4, name, text);
+            said.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
+            HBox.setHgrow(said, Priority.ALWAYS);
+            list.getChildren().add(new HBox(16, canvas, said));
+        }
+    }
+}

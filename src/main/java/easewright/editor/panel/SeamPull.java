@@ -1,0 +1,48 @@
+package easewright.editor.panel;
+
+import easewright.editor.model.Desk;
+import easewright.editor.model.Hold;
+import easewright.editor.model.Pulling;
+import easewright.editor.model.Session;
+import easewright.editor.model.Wanted;
+import easewright.geom.Point;
+import java.util.List;
+
+/** The hand that pulls a seam: from pointer places to a wanted amount. */
+final class SeamPull {
+    private final Session session;
+    private Pulling pulling;
+
+    SeamPull(Session session) {
+        this.session = session;
+    }
+
+    boolean isPulling() {
+        return pulling != null;
+    }
+
+    void begin(Hold hold, List<Hold> holds, Point at) {
+        Desk desk = session.desk();
+        desk.wanted().ifPresent(w -> pulling = Pulling.begin(hold, holds, w, at));
+    }
+
+    /**
+     * @param near within which the wish draws the seam to itself, mm at the seam
+     * @param free without any snapping
+     */
+    void to(Point at, double near, boolean free) {
+        Desk desk = session.desk();
+        Wanted wanted = desk.wanted().orElseThrow();
+        double amount = pulling.amount(at);
+        if (!free) {
+            amount = pulling.snapped(amount, near, desk.unit(), Pulling.missing(desk));
+        }
+        if (amount != wanted.amount()) {
+            session.want(wanted.withAmount(amount));
+        }
+    }
+
+    void end() {
+        pulling = null;
+    }
+}

@@ -1,0 +1,73 @@
+package easewright.editor.panel;
+
+import easewright.editor.model.Desk;
+import easewright.editor.model.Notes;
+import easewright.editor.model.Session;
+import easewright.text.Words;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import javafx.scene.Node;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+
+/** The sheet beside the table: its pages, and below them always the one place to say "this much, here". */
+public final class SheetPanel extends VBox {
+    private final Map<String, Node> pages = new LinkedHashMap<>();
+    private final Map<String, ToggleButton> tabs = new LinkedHashMap<>();
+
+    public SheetPanel(Session session, CuttingTable table) {
+        setId("sheet");
+        getStyleClass().add("sheet");
+        pages.put("ease", new EasePanel(session));
+        pages.put("rings", new RingsPanel(session));
+        pages.put("changes", new ChangesPanel(session));
+        pages.put("notes", new NotesPanel(session, table::show));
+        StackPane stack = new StackPane();
+        stack.getChildren().setAll(pages.values());
+        VBox.setVgrow(stack, Priority.ALWAYS);
+        stack.setMinHeight(0);
+        HBox row = new HBox();
+        row.getStyleClass().add("sheet-tabs");
+        ToggleGroup group = new ToggleGroup();
+        for (String key : pages.keySet()) {
+            ToggleButton tab = new ToggleButton();
+            tab.setId("page-" + key);
+            tab.setToggleGroup(group);
+            tab.getStyleClass().add("sheet-tab");
+            tab.setOnAction(e -> turnTo(key));
+            tab.setMaxWidth(Double.MAX_VALUE);
+            HBox.setHgrow(tab, Priority.ALWAYS);
+            tabs.put(key, tab);
+            row.getChildren().add(tab);
+        }
+        getChildren().setAll(row, stack, new HerePanel(session));
+        session.deskProperty().addListener((o, before, now) -> show(now));
+        show(session.desk());
+        turnTo("ease");
+    }
+
+    /** Turns to a page: ease, rings, size, changes or notes. */
+    public void turnTo(String key) {
+        pages.forEach((name, page) -> page.setVisible(name.equals(key)));
+        tabs.forEach((name, tab) -> tab.setSelected(name.equals(key)));
+    }
+
+    private void show(Desk desk) {
+        Words words = desk.words();
+        tabs.forEach((key, tab) -> {
+            tab.setText(words.of("editor.page." + key));
+            tab.setTooltip(new Tooltip(words.of("editor.page." + key + ".hint")));
+        });
+        long weighty = Notes.weighty(Notes.of(desk));
+        if (weighty > 0) {
+            tabs.get("notes").setText(words.of("editor.page.notes.count", Map.of("count", weighty)));
+        }
+        setVisible(desk.isOpen());
+        setManaged(desk.isOpen());
+    }
+}

@@ -1,0 +1,79 @@
+package easewright.editor.panel;
+
+import easewright.editor.model.Desk;
+import easewright.editor.model.Sample;
+import easewright.editor.model.Session;
+import easewright.text.Words;
+import java.util.List;
+import java.util.Map;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** What lies on the table while it is empty: three steps, a file to open, samples to try. */
+public final class StartPanel extends VBox {
+    private final FileWork files;
+    private final List<Sample> samples = Sample.all();
+
+    public StartPanel(Session session, FileWork files) {
+        this.files = files;
+        setId("start");
+        getStyleClass().add("start");
+        setAlignment(Pos.CENTER);
+        setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
+        session.deskProperty().addListener((o, before, now) -> {
+            if (before.isOpen() != now.isOpen() || before.unit() != now.unit()) {
+                show(now);
+            }
+        });
+        show(session.desk());
+    }
+
+    private void show(Desk desk) {
+        setVisible(!desk.isOpen());
+        setManaged(!desk.isOpen());
+        Words words = desk.words();
+        Label title = new Label(words.of("editor.start.title"));
+        title.getStyleClass().add("start-title");
+        Label line = new Label(words.of("editor.start.line"));
+        line.setWrapText(true);
+        line.getStyleClass().add("quiet");
+        VBox steps = new VBox(14, step(words, 1), step(words, 2), step(words, 3));
+        steps.getStyleClass().add("start-steps");
+        Button open = new Button(words.of("editor.start.open"));
+        open.setId("start-open");
+        open.getStyleClass().add("accent");
+        open.setTooltip(new Tooltip(words.of("editor.open.hint")));
+        open.setOnAction(e -> files.choose());
+        Label or = new Label(words.of("editor.start.or"));
+        or.getStyleClass().add("quiet");
+        FlowPane tries = new FlowPane(8, 8);
+        tries.setAlignment(Pos.CENTER);
+        for (Sample sample : samples) {
+            Button button = new Button(sample.title());
+            button.setId("sample-" + sample.id());
+            button.setTooltip(new Tooltip(words.of("editor.start.sample.hint", Map.of("title", sample.title()))));
+            button.setOnAction(e -> files.openSample(sample));
+            tries.getChildren().add(button);
+        }
+        getChildren().setAll(title, line, steps, open, or, tries);
+    }
+
+    private static HBox step(Words words, int number) {
+        Label sign = new Label(String.valueOf(number));
+        sign.getStyleClass().add("step-number");
+        Label head = new Label(words.of("editor.start.step" + number));
+        head.getStyleClass().add("section-title");
+        Label text = new Label(words.of("editor.start.step" + number + ".text"));
+        text.setWrapText(true);
+        text.getStyleClass().add("quiet");
+        HBox row = new HBox(14, sign, new VBox(2, head, text));
+        row.setAlignment(Pos.CENTER_LEFT);
+        return row;
+    }
+}

@@ -1,0 +1,60 @@
+package easewright.editor.panel;
+
+import easewright.editor.model.Session;
+import easewright.editor.model.Wanted;
+import easewright.text.LengthUnit;
+import javafx.scene.input.KeyEvent;
+
+/** The table by keyboard: look around, go from hold to hold, pull, keep or leave. */
+final class TableKeys {
+    private static final double LOOK = 60;
+
+    private TableKeys() {}
+
+    static void handle(CuttingTable table, Session session, KeyEvent e) {
+        if (e.isShortcutDown()) {
+            return;
+        }
+        boolean pulls = table.hasPointedHold() && !e.isAltDown();
+        switch (e.getCode()) {
+            case PLUS, EQUALS, ADD -> table.zoom(1.25);
+            case MINUS, SUBTRACT -> table.zoom(0.8);
+            case DIGIT0, NUMPAD0, HOME -> table.fit();
+            case N -> table.nextHold(e.isShiftDown() ? -1 : 1);
+            case ENTER -> session.keep();
+            case ESCAPE -> table.letGo();
+            case LEFT -> {
+                if (pulls) {
+                    pull(session, -1, e.isShiftDown());
+                } else {
+                    table.moveView(LOOK, 0);
+                }
+            }
+            case RIGHT -> {
+                if (pulls) {
+                    pull(session, 1, e.isShiftDown());
+                } else {
+                    table.moveView(-LOOK, 0);
+                }
+            }
+            case UP -> table.moveView(0, LOOK);
+            case DOWN -> table.moveView(0, -LOOK);
+            default -> {
+                return;
+            }
+        }
+        e.consume();
+    }
+
+    /** One step of the girth: 1 mm or 1/16 in, ten or eight times as much with shift. */
+    private static void pull(Session session, int sign, boolean far) {
+        boolean inches = session.desk().unit() == LengthUnit.INCH;
+        double step = inches ? 25.4 / 16 * (far ? 8 : 1) : far ? 10 : 1;
+        session.desk().wanted().ifPresent(w -> session.want(stepped(w, sign * step)));
+    }
+
+    private static Wanted stepped(Wanted wanted, double by) {
+        double next = wanted.amount() + by;
+        return wanted.withAmount(Math.abs(next) < 1e-9 ? 0 : next);
+    }
+}

@@ -1,0 +1,133 @@
+package easewright.editor.panel;
+
+import easewright.editor.model.Desk;
+import easewright.editor.model.Session;
+import easewright.text.LengthUnit;
+import easewright.text.Words;
+import java.nio.file.Path;
+import java.util.List;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.MenuItem;
+import javafx.scene.control.SplitMenuButton;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** Files on the left, what lies on the table in the middle, unit and light on the right. */
+public final class TopBar extends HBox {
+    private final SplitMenuButton open = new SplitMenuButton();
+    private final Button save = new Button();
+    private final Button export = new Button();
+    private final Button undo = new Button();
+    private final Button redo = new Button();
+    private final Label name = new Label();
+    private final Label state = new Label();
+    private final ToggleButton cm = new ToggleButton();
+    private final ToggleButton inch = new ToggleButton();
+    private final ToggleButton lamp = new ToggleButton();
+    private final FileWork files;
+
+    public TopBar(Session session, FileWork files) {
+        this.files = files;
+        getStyleClass().add("top-bar");
+        setAlignment(Pos.CENTER_LEFT);
+        open.setId("open");
+        open.setGraphic(Icons.of(Icons.OPEN));
+        open.setOnAction(e -> files.choose());
+        open.setOnShowing(e -> recent());
+        icon(save, "save", Icons.SAVE, files::save);
+        icon(export, "export", Icons.EXPORT, files::saveAs);
+        icon(undo, "undo", Icons.UNDO, session::undo);
+        icon(redo, "redo", Icons.REDO, session::redo);
+        ToggleGroup units = new ToggleGroup();
+        cm.setToggleGroup(units);
+        inch.setToggleGroup(units);
+        cm.setId("unit-cm");
+        inch.setId("unit-inch");
+        cm.getStyleClass().add("left-pill");
+        inch.getStyleClass().add("right-pill");
+        cm.setOnAction(e -> session.setUnit(LengthUnit.CM));
+        inch.setOnAction(e -> session.setUnit(LengthUnit.INCH));
+        lamp.setId("lamp");
+        lamp.setGraphic(Icons.of(Icons.LAMP));
+        lamp.getStyleClass().add("flat");
+        lamp.setOnAction(e -> session.setDark(lamp.isSelected()));
+        name.getStyleClass().add("file-name");
+        state.getStyleClass().add("quiet");
+        VBox middle = new VBox(name, state);
+        middle.setAlignment(Pos.CENTER);
+        middle.setMinWidth(0);
+        HBox.setHgrow(middle, Priority.ALWAYS);
+        Region gap = new Region();
+        gap.setMinWidth(12);
+        HBox unit = new HBox(cm, inch);
+        unit.setAlignment(Pos.CENTER);
+        getChildren().setAll(open, save, export, gap, undo, redo, middle, unit, lamp);
+        session.deskProperty().addListener((o, before, now) -> show(now));
+        show(session.desk());
+    }
+
+    private static void icon(Button button, String id, String path, Runnable act) {
+        button.setId(id);
+        button.setGraphic(Icons.of(path));
+        button.getStyleClass().add("flat");
+        button.setOnAction(e -> act.run());
+    }
+
+    private void recent() {
+        List<Path> recent = files.recent();
+        open.getItems().clear();
+        for (Path file : recent) {
+            MenuItem item = new MenuItem(file.getFileName() + "  \u2013  " + file.getParent());
+            item.setMnemonicParsing(false);
+            item.setOnAction(e -> files.open(file));
+            open.getItems().add(item);
+        }
+        if (recent.isEmpty()) {
+            MenuItem none = new MenuItem(files.words().of("editor.recent.none"));
+            none.setDisable(true);
+            open.getItems().add(none);
+        }
+    }
+
+    private void show(Desk desk) {
+        Words words = desk.words();
+        open.setText(words.of("editor.open"));
+        open.setTooltip(new Tooltip(words.of("editor.open.hint")));
+        if (open.getItems().isEmpty()) {
+            recent();
+        }
+        named(save, words, "editor.save");
+        named(export, words, "editor.save-as");
+        named(undo, words, "editor.undo");
+        named(redo, words, "editor.redo");
+        save.setDisable(!desk.isOpen());
+        export.setDisable(!desk.isOpen());
+        undo.setDisable(!desk.history().canUndo());
+        redo.setDisable(!desk.history().canRedo());
+        cm.setText(words.of("editor.unit.cm"));
+        inch.setText(words.of("editor.unit.inch"));
+        cm.setTooltip(new Tooltip(words.of("editor.unit.cm.hint")));
+        inch.setTooltip(new Tooltip(words.of("editor.unit.inch.hint")));
+        cm.setSelected(desk.unit() != LengthUnit.INCH);
+        inch.setSelected(desk.unit() == LengthUnit.INCH);
+        lamp.setSelected(desk.dark());
+        lamp.setAccessibleText(words.of("editor.lamp"));
+        lamp.setTooltip(new Tooltip(words.of("editor.lamp.hint")));
+        name.setText(desk.file().map(f -> f.name()).orElse(words.of("editor.title")));
+        state.setText(desk.isOpen() ? words.of(desk.isSaved() ? "editor.state.saved" : "editor.state.unsaved") : "");
+        state.setVisible(desk.isOpen());
+        state.setManaged(desk.isOpen());
+    }
+
+    private static void named(Button button, Words words, String key) {
+        button.setAccessibleText(words.of(key));
+        button.setTooltip(new Tooltip(words.of(key + ".hint")));
+    }
+}

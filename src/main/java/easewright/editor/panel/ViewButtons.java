@@ -1,0 +1,35 @@
+package easewright.editor.panel;
+
+import easewright.editor.model.Session;
+import easewright.text.Words;
+import javafx.scene.control.Button;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+
+/** Nearer, farther, all of it: the three buttons in the corner of the table. */
+public final class ViewButtons extends HBox {
+    public ViewButtons(Session session, CuttingTable table) {
+        getStyleClass().add("view-buttons");
+        setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
+        Words words = session.desk().words();
+        getChildren()
+                .setAll(
+                        button(words, "farther", Icons.FARTHER, () -> table.zoom(0.8)),
+                        button(words, "nearer", Icons.NEARER, () -> table.zoom(1.25)),
+                        button(words, "all", Icons.ALL, table::fit));
+        session.deskProperty().addListener((o, before, now) -> setVisible(now.isOpen()));
+        setVisible(session.desk().isOpen());
+    }
+
+    private static Button button(Words words, String key, String icon, Runnable act) {
+        Button button = new Button();
+        button.setId("view-" + key);
+        button.setGraphic(Icons.of(icon));
+        button.getStyleClass().add("flat");
+        button.setAccessibleText(words.of("editor.view." + key));
+        button.setTooltip(new Tooltip(words.of("editor.view." + key + ".hint")));
+        button.setOnAction(e -> act.run());
+        return button;
+    }
+}

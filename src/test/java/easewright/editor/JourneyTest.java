@@ -1,0 +1,212 @@
+package easewright.editor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import easewright.ease.EaseLine;
+import easewright.editor.model.Desk;
+import easewright.editor.panel.CuttingTable;
+import easewright.geom.Point;
+import easewright.svg.SvgFile;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.function.Predicate;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.image.WritableImage;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.MouseButton;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** Whole tasks with mouse and keyboard in the window. */
+@ExtendWith(ApplicationExtension.class)
+class JourneyTest {
+    @TempDir
+    static Path folder;
+
+    private final EditorApp app = new EditorApp();
+    private Stage stage;
+
+    @Start
+    void start(Stage shown) throws Exception {
+        stage = shown;
+        app.start(stage, Files.createTempDirectory(folder, "settings"));
+        stage.requestFocus();
+    }
+
+    private Desk desk() {
+        return app.session().desk();
+    }
+
+    private void until(Predicate<Desk> wanted) throws TimeoutException {
+        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> wanted.test(desk()));
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    private EaseLine line(String level) {
+        return desk().shownReading().sheet().lines().stream()
+                .filter(l -> l.level().name().equals(level))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private void openTheSkirt(FxRobot robot) throws TimeoutException {
+        robot.clickOn("#sample-skirt");
+        until(Desk::isOpen);
+        robot.clickOn("#ease-hip .level-name");
+        until(d -> d.wanted().filter(w -> w.level().equals("hip")).isPresent());
+    }
+
+    private static void write(FxRobot robot, String field, String text) {
+        robot.clickOn(field);
+        robot.push(KeyCode.SHORTCUT, KeyCode.A).write(text).push(KeyCode.ENTER);
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    @Test
+    void fromTheEmptyTableToASavedFile(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        double finished = line("hip").finished();
+
+        write(robot, "#body-hip", "98,5 cm");
+        assertThat(line("hip").ease().orElseThrow()).isCloseTo(finished - 985, within(1e-6));
+
+        write(robot, "#amount", "+24mm");
+        assertThat(line("hip").finished()).isCloseTo(finished + 24, within(0.01));
+        assertThat(desk().pattern().changes()).isEmpty();
+        robot.clickOn("#keep");
+        until(d -> d.pattern().changes().size() == 1);
+        assertThat(stage.getTitle()).startsWith("\u2022");
+
+        robot.clickOn("#undo");
+        until(d -> d.pattern().changes().isEmpty());
+        assertThat(line("hip").finished()).isCloseTo(finished, within(1e-9));
+        robot.clickOn("#redo");
+        until(d -> d.pattern().changes().size() == 1);
+
+        Path saved = folder.resolve("skirt-with-room.svg");
+        robot.interact(() -> app.files().save(saved));
+        until(Desk::isSaved);
+        SvgFile again = SvgFile.read(saved);
+        assertThat(again.pattern().changes()).hasSize(1);
+        assertThat(again.pattern().body().girth("hip").orElseThrow()).isCloseTo(985, within(1e-6));
+        double reread = easewright.measure.Measures.of(again.pattern())
+                .girth("hip")
+                .orElseThrow()
+                .finished();
+        assertThat(reread).isCloseTo(finished + 24, within(0.05));
+    }
+
+    @Test
+    void pullingTheSeamOnTheTable(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        double finished = line("hip").finished();
+        CuttingTable table = robot.lookup("#table").queryAs(CuttingTable.class);
+        Point hold = table.holdsOnScreen().get(0);
+        double outward = desk().holds().get(0).outward().x();
+        double pixels = Math.signum(outward) * 5 * table.view().scale();
+        var grip = table.localToScreen(hold.x(), hold.y());
+
+        robot.moveTo(grip)
+                .press(MouseButton.PRIMARY)
+                .moveTo(grip.add(pixels / 2, 0))
+                .moveTo(grip.add(pixels, 0));
+        until(d -> d.shownTrial().isPresent());
+        double pulled = desk().wanted().orElseThrow().amount();
+        // Four sewn side-seam edges, each about 5 mm; the pointer goes by whole pixels.
+        assertThat(pulled).isCloseTo(20, within(4 / table.view().scale() + 1));
+        assertThat(line("hip").finished()).isCloseTo(finished + pulled, within(0.01));
+        TextField amount = robot.lookup("#amount").queryAs(TextField.class);
+        assertThat(amount.getText()).startsWith("+");
+        robot.release(MouseButton.PRIMARY).push(KeyCode.ESCAPE);
+        until(d -> d.trial().isEmpty());
+        assertThat(line("hip").finished()).isEqualTo(finished);
+    }
+
+    @Test
+    void theSameByKeyboardAlone(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        double finished = line("hip").finished();
+        robot.interact(() -> robot.lookup("#table").query().requestFocus());
+        robot.push(KeyCode.N).push(KeyCode.SHIFT, KeyCode.RIGHT).push(KeyCode.RIGHT);
+        until(d -> d.shownTrial().isPresent());
+        assertThat(desk().wanted().orElseThrow().amount()).isCloseTo(11, within(1e-9));
+        robot.push(KeyCode.ENTER);
+        until(d -> d.pattern().changes().size() == 1);
+        assertThat(line("hip").finished()).isCloseTo(finished + 11, within(0.01));
+        robot.push(KeyCode.SHORTCUT, KeyCode.Z);
+        until(d -> d.pattern().changes().isEmpty());
+    }
+
+    @Test
+    void whatIsTypedWrongStaysAndIsExplained(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        write(robot, "#body-hip", "ninety");
+        TextField body = robot.lookup("#body-hip").queryAs(TextField.class);
+        assertThat(body.getText()).isEqualTo("ninety");
+        assertThat(robot.lookup("#ease-hip .complaint").queryAllAs(Label.class))
+                .anySatisfy(l -> assertThat(l.getText()).contains("ninety"));
+        write(robot, "#body-hip", "38 1/2 in");
+        assertThat(desk().pattern().body().girth("hip").orElseThrow()).isCloseTo(977.9, within(1e-6));
+        assertThat(body.getText()).isNotEqualTo("ninety");
+    }
+
+    @Test
+    void aFileThatCannotBeReadLeavesTheWorkOpen(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        Path broken = Files.writeString(folder.resolve("broken.svg"), "<svg><path d='M0");
+        robot.interact(() -> app.files().open(broken));
+        until(d -> d.notice().isPresent());
+        assertThat(desk().notice().orElseThrow().bad()).isTrue();
+        assertThat(desk().file().orElseThrow().name()).isEqualTo("skirt.svg");
+        assertThat(desk().words()
+                        .of(
+                                desk().notice().orElseThrow().key(),
+                                desk().notice().orElseThrow().values()))
+                .doesNotContain("problem.");
+    }
+
+    @Test
+    void everyControlHasANameAndAHint(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        for (Button button : robot.lookup(".button").queryAllAs(Button.class)) {
+            if (button.isVisible()) {
+                assertThat(button.getText() + button.getAccessibleText())
+                        .as("name of %s", button)
+                        .isNotBlank()
+                        .doesNotContain("editor.");
+            }
+        }
+        for (TextField field : robot.lookup(".length-field").queryAllAs(TextField.class)) {
+            assertThat(field.getAccessibleText()).as("name of %s", field).isNotBlank();
+            assertThat(field.getTooltip()).as("hint of %s", field).isNotNull();
+        }
+    }
+
+    @Test
+    void theTableShowsPaperWhereAPieceLies(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        CuttingTable table = robot.lookup("#table").queryAs(CuttingTable.class);
+        Point inside =
+                desk().holds().get(0).at().minus(desk().holds().get(0).outward().times(8));
+        Point at = table.view().toScreen(inside.plus(new Point(0, 12)));
+        WritableImage image = WaitForAsyncUtils.waitForAsyncFx(5000, () -> {
+            WritableImage shot = table.snapshot(null, null);
+            return shot;
+        });
+        var paper = image.getPixelReader().getColor((int) at.x(), (int) at.y());
+        var wood = image.getPixelReader().getColor(3, 3);
+        assertThat(paper.getBrightness()).isGreaterThan(0.98);
+        assertThat(wood.getBrightness()).isLessThan(0.95);
+    }
+}

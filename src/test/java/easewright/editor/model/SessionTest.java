@@ -1,0 +1,182 @@
+package easewright.editor.model;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import easewright.ease.EaseLine;
+import easewright.geom.Point;
+import easewright.pattern.EdgeRef;
+import easewright.pattern.Level;
+import easewright.text.LengthUnit;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+class SessionTest {
+    private final Session session = new Session(LengthUnit.CM, false);
+
+    @BeforeEach
+    void openTheSkirt() throws Exception {
+        Sample skirt = Sample.all().get(0);
+        session.open(new OpenFile(skirt.read(), Optional.empty(), skirt.fileName()));
+        session.chooseLevel("hip");
+    }
+
+    private EaseLine hip() {
+        return session.desk().shownReading().sheet().lines().stream()
+                .filter(l -> l.level().name().equals("hip"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private Wanted wanted() {
+        return session.desk().wanted().orElseThrow();
+    }
+
+    @Test
+    void typingTheBodyGivesTheEase() {
+        Level hip = session.desk().pattern().level("hip").orElseThrow();
+        session.setBody(hip, OptionalDouble.of(900), "Hip girth");
+        assertThat(hip().ease().orElseThrow()).isCloseTo(hip().finished() - 900, within(1e-9));
+        session.setBody(hip, OptionalDouble.empty(), "Hip girth");
+        assertThat(hip().ease()).isEmpty();
+    }
+
+    @Test
+    void aTrialChangesWhatIsSeenAndNothingElse() {
+        double before = hip().finished();
+        session.want(wanted().withAmount(24));
+        assertThat(hip().finished()).isCloseTo(before + 24, within(0.01));
+        assertThat(session.desk().isSaved()).isTrue();
+        session.leave();
+        assertThat(hip().finished()).isEqualTo(before);
+    }
+
+    @Test
+    void keepingIsOneStepThatCanBeUndone() {
+        var pattern = session.desk().pattern();
+        double before = hip().finished();
+        session.want(wanted().withAmount(24));
+        session.keep();
+        assertThat(session.desk().trial()).isEmpty();
+        assertThat(wanted().amount()).isZero();
+        assertThat(hip().finished()).isCloseTo(before + 24, within(0.01));
+        assertThat(ChangeWords.of(session.desk())).hasSize(1);
+        assertThat(session.desk().isSaved()).isFalse();
+        session.undo();
+        assertThat(session.desk().pattern()).isEqualTo(pattern);
+        assertThat(session.desk().isSaved()).isTrue();
+        session.redo();
+        assertThat(hip().finished()).isCloseTo(before + 24, within(0.01));
+    }
+
+    @Test
+    void savingMarksThePresentStateAsSaved() {
+        session.want(wanted().withAmount(10));
+        session.keep();
+        session.saved(Path.of("/tmp/skirt-of-mine.svg"));
+        assertThat(session.desk().isSaved()).isTrue();
+        assertThat(session.desk().file().orElseThrow().name()).isEqualTo("skirt-of-mine.svg");
+    }
+
+    @Test
+    void anAmountThatCannotBeIsRefusedWithAReason() {
+        session.want(wanted().withAmount(-1500));
+        assertThat(session.desk().refusedTrial()).isPresent();
+        assertThat(session.desk().shownTrial()).isEmpty();
+        session.keep();
+        assertThat(session.desk().pattern().changes()).isEmpty();
+    }
+
+    @Test
+    void seamsLeftOutStayWhereTheyAre() {
+        List<Hold> holds = session.desk().holds();
+        EdgeRef back = holds.stream().map(Hold::edge).findFirst().orElseThrow();
+        var untouched =
+                session.desk().pattern().piece(back.piece()).orElseThrow().outline();
+        session.want(wanted().withLeftOut(Set.of(back)).withAmount(20));
+        assertThat(session.desk().shown().piece(back.piece()).orElseThrow().outline())
+                .isEqualTo(untouched);
+    }
+
+    @Test
+    void holdsPointAwayFromTheCloth() {
+        List<Hold> holds = session.desk().holds();
+        // Two side seams drawn, each sewn twice: W3 of trade-facts counts four side-seam edges.
+        assertThat(holds).hasSize(2);
+        assertThat(Hold.sewn(holds)).isEqualTo(4);
+        for (Hold hold : holds) {
+            var outline =
+                    session.desk().pattern().piece(hold.pieceId()).orElseThrow().outline();
+            assertThat(outline.contains(hold.at().minus(hold.outward().times(2))))
+                    .isTrue();
+            assertThat(outline.contains(hold.at().plus(hold.outward().times(2))))
+                    .isFalse();
+        }
+    }
+
+    @Test
+    void pullingASeamByFiveGivesFiveTimesItsSewnEdges() {
+        List<Hold> holds = session.desk().holds();
+        Hold hold = holds.get(0);
+        Point start = hold.at();
+        Pulling pulling = Pulling.begin(hold, holds, wanted(), start);
+        Point hand = start.plus(hold.outward().times(5)).plus(new Point(0, 3));
+        assertThat(pulling.amount(hand)).isCloseTo(20, within(1e-9));
+    }
+
+    @Test
+    void aPullNearTheWishGoesToTheWish() {
+        Pulling pulling = new Pulling(Point.ORIGIN, new Point(1, 0), 4, 0);
+        assertThat(pulling.snapped(23.4, 1, LengthUnit.CM, OptionalDouble.of(24.5)))
+                .isEqualTo(24.5);
+        assertThat(pulling.snapped(33.4, 1, LengthUnit.CM, OptionalDouble.of(24.5)))
+                .isEqualTo(33);
+        assertThat(pulling.snapped(25, 1, LengthUnit.INCH, OptionalDouble.empty()))
+                .isCloseTo(25.4, within(1e-9));
+    }
+
+    @Test
+    void theWishSaysWhatIsMissing() {
+        Level hip = session.desk().pattern().level("hip").orElseThrow();
+        session.setBody(hip, OptionalDouble.of(Math.rint(hip().finished()) - 30), "Hip girth");
+        session.setWish("hip", OptionalDouble.of(50));
+        double missing = hip().missing().orElseThrow();
+        session.want(wanted().withAmount(missing));
+        EaseRow row = EaseRow.of(hip(), session.desk().words());
+        assertThat(row.standing()).isEqualTo(EaseRow.Standing.MET);
+        session.setWish("hip", OptionalDouble.empty());
+        assertThat(hip().wish()).isEmpty();
+    }
+
+    @Test
+    void ringsShowTheGapToScale() {
+        Level hip = session.desk().pattern().level("hip").orElseThrow();
+        session.setBody(hip, OptionalDouble.of(900), "Hip girth");
+        Rings.Ring ring = Rings.of(session.desk().reading(), session.desk().words()).rings().stream()
+                .filter(r -> r.level().equals("hip"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(ring.gap()).isCloseTo((hip().finished() - 900) / (2 * Math.PI), within(1e-9));
+        assertThat(ring.words()).contains("90");
+    }
+
+    @Test
+    void everyWordOfTheWindowIsInTheBundle() {
+        session.want(wanted().withAmount(12));
+        assertThat(HereWords.outcome(session.desk())).doesNotContain("editor.").doesNotContain("{");
+        session.keep();
+        assertThat(ChangeWords.of(session.desk()))
+                .allSatisfy(line -> assertThat(line).doesNotContain("editor.").doesNotContain("{"));
+        for (EaseLine line : session.desk().reading().sheet().lines()) {
+            EaseRow row = EaseRow.of(line, session.desk().words());
+            assertThat(row.verdict() + row.percent() + row.classes() + row.minimums())
+                    .doesNotContain("editor.")
+                    .doesNotContain("{");
+        }
+    }
+}
