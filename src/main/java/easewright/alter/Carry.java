@@ -33,7 +33,7 @@ final class Carry {
         }
         List<Rider> riders = new ArrayList<>();
         for (Rider r : piece.riders()) {
-            riders.add(r.kind() == Rider.Kind.PARALLEL ? beside(r, shift, amount) : r);
+            riders.add(rider(r, shift, amount));
         }
         return piece.toBuilder()
                 .outline(shift.at(amount))
@@ -45,10 +45,14 @@ final class Carry {
                 .build();
     }
 
-    private static Rider beside(Rider rider, Shift shift, double amount) {
+    private static Rider rider(Rider rider, Shift shift, double amount) {
+        if (rider.kind() == Rider.Kind.INNER) {
+            return rider;
+        }
         List<Segment> segments = new ArrayList<>();
         for (Segment s : rider.segments()) {
-            segments.add(shift.carryBeside(s, amount));
+            segments.add(
+                    rider.kind() == Rider.Kind.PARALLEL ? shift.carryBeside(s, amount) : shift.carryEnds(s, amount));
         }
         return segments.equals(rider.segments()) ? rider : rider.withSegments(segments);
     }

@@ -2,6 +2,7 @@ package easewright.alter;
 
 import easewright.geom.Affine;
 import easewright.geom.Curve;
+import easewright.geom.Line;
 import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.geom.Segment;
@@ -66,7 +67,12 @@ final class PartMove {
                 .ifPresent(g -> builder.grain(new Grain(map.apply(g.from()), map.apply(g.to()))));
         List<Rider> riders = new ArrayList<>();
         for (Rider r : piece.riders()) {
-            riders.add(r.kind() == Rider.Kind.PARALLEL ? beside(r) : inner(r));
+            riders.add(
+                    switch (r.kind()) {
+                        case PARALLEL -> beside(r);
+                        case ATTACHED -> attached(r);
+                        case INNER -> inner(r);
+                    });
         }
         return builder.outline(outline)
                 .edges(edges)
@@ -120,6 +126,20 @@ final class PartMove {
             segments.add(goes ? s.transformed(map) : s);
         }
         return any ? rider.withSegments(segments) : rider;
+    }
+
+    private Rider attached(Rider rider) {
+        List<Segment> segments = new ArrayList<>();
+        for (Segment s : rider.segments()) {
+            boolean start = marks.nearerToMoving(s.start());
+            boolean end = marks.nearerToMoving(s.end());
+            if (start == end) {
+                segments.add(start ? s.transformed(map) : s);
+            } else {
+                segments.add(new Line(start ? map.apply(s.start()) : s.start(), end ? map.apply(s.end()) : s.end()));
+            }
+        }
+        return segments.equals(rider.segments()) ? rider : rider.withSegments(segments);
     }
 
     private Rider inner(Rider rider) {

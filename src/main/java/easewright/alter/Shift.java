@@ -101,6 +101,16 @@ final class Shift {
         return displaced(segment, new double[] {w0, b1, b2, w3}, amount);
     }
 
+    /** A mark drawn at the outline: each end goes with the place nearest to it, and what lies between in proportion. */
+    Segment carryEnds(Segment segment, double amount) {
+        double w0 = weight(base.nearest(segment.start()).place());
+        double w3 = weight(base.nearest(segment.end()).place());
+        if (w0 == 0 && w3 == 0) {
+            return segment;
+        }
+        return displaced(segment, new double[] {w0, (2 * w0 + w3) / 3, (w0 + 2 * w3) / 3, w3}, amount);
+    }
+
     /** The stretches that move, each with its displaced self. */
     List<Moved> moved(String pieceId, double amount) {
         Outline after = at(amount);

@@ -124,7 +124,9 @@ final class PieceDraft {
                 .grain(new Grain(Places.on(map, grain.from()), Places.on(map, grain.to())))
                 .riders(riders)
                 .build();
-        return new Face(piece, Places.on(map, label));
+        List<Rider> attached = new ArrayList<>(riders);
+        attached.addAll(Ticks.of(piece));
+        return new Face(piece.toBuilder().riders(attached).build(), Places.on(map, label));
     }
 
     private static Outline laid(Affine map, Outline outline) {

@@ -9,7 +9,6 @@ import easewright.pattern.EdgeRole;
 import easewright.pattern.Grain;
 import easewright.pattern.LevelMark;
 import easewright.pattern.LineKind;
-import easewright.pattern.Notch;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
 import java.math.BigDecimal;
@@ -19,12 +18,11 @@ import java.util.Locale;
 
 /**
  * Draws a garment as one SVG document at full scale: user units are millimetres and the size of the page is stated
- * in millimetres. Only outlines, cutting lines and dart legs have ids; everything else is decoration.
+ * in millimetres. Outlines and the lines that go along with them have ids; everything else is decoration.
  */
 final class SvgSheet {
     private static final String INK = "#1f2933";
     private static final String SOFT = "#5b6b7a";
-    private static final double NOTCH = 5;
 
     private final StringBuilder out = new StringBuilder(16_384);
 
@@ -96,13 +94,8 @@ final class SvgSheet {
         boolean cut = piece.drawn() == LineKind.CUTTING;
         line("  <g fill=\"none\" stroke=\"%s\" stroke-linecap=\"round\" stroke-linejoin=\"round\">", INK);
         for (Rider rider : piece.riders()) {
-            boolean outer = rider.id().endsWith("-cutting");
-            boolean fold = rider.id().endsWith("-line");
-            String style = outer
-                    ? "stroke-width=\"0.7\""
-                    : "stroke-width=\"0.35\"" + (fold ? " stroke-dasharray=\"12 3 2 3\"" : stitched(rider));
             boolean closed = rider.kind() == Rider.Kind.PARALLEL;
-            line("    <path id=\"%s\" %s d=\"%s\"/>", rider.id(), style, path(rider.segments(), closed));
+            line("    <path id=\"%s\" %s d=\"%s\"/>", rider.id(), style(rider), path(rider.segments(), closed));
         }
         line(
                 "    <path id=\"%s\" stroke-width=\"%s\" d=\"%s\"/>",
@@ -112,8 +105,22 @@ final class SvgSheet {
         names(face);
     }
 
-    private static String stitched(Rider rider) {
-        return rider.kind() == Rider.Kind.PARALLEL ? " stroke-dasharray=\"5 2.5\"" : "";
+    private static String style(Rider rider) {
+        String id = rider.id();
+        if (id.contains(Ticks.LEVEL)) {
+            return "stroke=\"" + SOFT + "\" stroke-width=\"0.4\" stroke-dasharray=\"0.1 1.8\"";
+        }
+        if (id.contains(Ticks.NOTCH)) {
+            return "stroke-width=\"0.6\"";
+        }
+        if (id.endsWith("-cutting")) {
+            return "stroke-width=\"0.7\"";
+        }
+        String thin = "stroke-width=\"0.35\"";
+        if (id.endsWith("-line")) {
+            return thin + " stroke-dasharray=\"12 3 2 3\"";
+        }
+        return rider.kind() == Rider.Kind.PARALLEL ? thin + " stroke-dasharray=\"5 2.5\"" : thin;
     }
 
     private void decoration(Piece piece) {
@@ -122,16 +129,7 @@ final class SvgSheet {
                 foldSign(piece, edge);
             }
         }
-        for (Notch notch : piece.notches()) {
-            notch(piece, notch);
-        }
         piece.grain().ifPresent(this::grain);
-        for (LevelMark level : piece.levels()) {
-            LevelLine.of(piece, level)
-                    .ifPresent(l -> line(
-                            "    <path stroke=\"%s\" stroke-width=\"0.4\" stroke-dasharray=\"0.1 1.8\" d=\"M%s L%s\"/>",
-                            SOFT, place(l.from()), place(l.to())));
-        }
     }
 
     /** A line along the fold, bent to it at both ends with arrows. */
@@ -172,20 +170,6 @@ final class SvgSheet {
                 place(tip),
                 place(tip.plus(back).plus(wing)),
                 place(tip.plus(back).minus(wing)));
-    }
-
-    /** A short tick across the line, inwards from the outline. */
-    private void notch(Piece piece, Notch notch) {
-        var near = piece.outline().nearest(notch.at());
-        Point tangent = piece.outline()
-                .segments()
-                .get(near.place().segment())
-                .tangent(near.place().t());
-        double inwards = piece.outline().signedArea() > 0 ? 1 : -1;
-        Point tick = tangent.quarterTurned().times(inwards * NOTCH);
-        line(
-                "    <path stroke-width=\"0.6\" d=\"M%s L%s\"/>",
-                place(notch.at().minus(tick.times(0.4))), place(notch.at().plus(tick.times(0.6))));
     }
 
     private void names(PieceDraft.Face face) {

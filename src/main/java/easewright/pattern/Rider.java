@@ -15,7 +15,12 @@ public record Rider(String id, Kind kind, List<Segment> segments) {
         /** Moves only with a part of the piece that moves as a whole. */
         INNER,
         /** Keeps its distance from the outline (a cutting line drawn around the stitching line). */
-        PARALLEL
+        PARALLEL,
+        /**
+         * A mark drawn at the outline, such as a notch tick or a level from edge to edge: each end of each segment
+         * goes with the place of the outline nearest to it.
+         */
+        ATTACHED
     }
 
     public Rider {
