@@ -29,18 +29,27 @@ public sealed interface Chain permits Curve, Outline {
 
     /** The nearest place on the chain; a corner is returned as the start of the segment that leaves it. */
     default Nearest nearest(Point wanted) {
-        Nearest best = null;
         List<Segment> all = segments();
+        // The nearest start first: marks mostly lie on one, and its distance rules out nearly all segments.
+        int first = 0;
+        double distance = Double.POSITIVE_INFINITY;
         for (int i = 0; i < all.size(); i++) {
-            Segment segment = all.get(i);
-            if (best != null && segment.atLeastFrom(wanted) > best.distance()) {
-                continue;
+            double away = all.get(i).start().distance(wanted);
+            if (away < distance) {
+                distance = away;
+                first = i;
             }
-            double t = segment.nearest(wanted);
-            Point point = segment.at(t);
-            double distance = point.distance(wanted);
-            if (best == null || distance < best.distance() || (distance == best.distance() && t == 0)) {
-                best = new Nearest(new Place(i, t), point, distance);
+        }
+        Nearest best = new Nearest(new Place(first, 0), all.get(first).start(), distance);
+        for (int i = 0; i < all.size() && best.distance() > 0; i++) {
+            Segment segment = all.get(i);
+            if (segment.atLeastFrom(wanted) < best.distance()) {
+                double t = segment.nearest(wanted);
+                Point point = segment.at(t);
+                double away = point.distance(wanted);
+                if (away < best.distance()) {
+                    best = new Nearest(new Place(i, t), point, away);
+                }
             }
         }
         return best;
