@@ -2,6 +2,7 @@ package easewright.command;
 
 import easewright.draft.DraftRefused;
 import easewright.draft.Samples;
+import easewright.svg.SvgProblem;
 import easewright.text.LengthUnit;
 import easewright.text.Words;
 import java.io.IOException;
@@ -36,6 +37,8 @@ final class DraftCommand implements Callable<Integer> {
             files = Samples.files();
         } catch (DraftRefused e) {
             throw new Trouble("draft-refused", Map.of("reason", String.valueOf(e.getMessage())));
+        } catch (SvgProblem e) {
+            throw Said.of(e, folder);
         }
         try {
             Files.createDirectories(folder);

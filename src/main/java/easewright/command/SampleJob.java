@@ -2,6 +2,7 @@ package easewright.command;
 
 import easewright.draft.DraftRefused;
 import easewright.draft.Samples;
+import easewright.svg.SvgProblem;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -31,7 +32,7 @@ public final class SampleJob {
         try {
             Files.createDirectories(folder);
             sample = sample(home, folder);
-        } catch (IOException | DraftRefused e) {
+        } catch (IOException | DraftRefused | SvgProblem e) {
             err.println(Commands.english().problem("output-folder", Map.of("file", folder.toString())));
             err.flush();
             return Commands.REFUSED;
@@ -57,7 +58,7 @@ public final class SampleJob {
         return worst;
     }
 
-    private static Path sample(Path home, Path folder) throws IOException {
+    private static Path sample(Path home, Path folder) throws IOException, SvgProblem {
         Path kept = home.resolve("sample-pieces").resolve(SAMPLE + ".svg");
         if (Files.isRegularFile(kept)) {
             return kept;
