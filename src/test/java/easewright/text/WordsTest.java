@@ -22,10 +22,10 @@ import org.junit.jupiter.api.Test;
 class WordsTest {
     private static final Path BUNDLE = Path.of("src/main/resources/easewright/text/messages.properties");
     private static final Pattern LITERAL = Pattern.compile("\"([a-z][a-z0-9]*(?:-[a-z0-9]+)*)\"");
-    /** Where a code is first given: a finding or a problem, made directly or through a factory of that name. */
-    private static final Pattern GIVEN = Pattern.compile("\\b(new Finding|Finding\\.of|new Unreadable|Unreadable\\.of"
-            + "|new SvgProblem|SvgProblem\\.of|new Refusal|Refusal\\.of|new Trouble|Trouble\\.of)"
-            + "\\(\\s*\"([a-z][a-z0-9-]*)\"");
+    /** Where a code is first given: to a finding or a problem, directly or through one of the rooms' own factories. */
+    private static final Pattern GIVEN =
+            Pattern.compile("\\b(?:(?:new )?(?:Finding|Unreadable|SvgProblem|Refusal|Trouble"
+                    + "|EaseTableProblem)(?:\\.of)?|about|below|problem|notes\\.add)\\(\\s*\"([a-z][a-z0-9-]*)\"");
 
     @Test
     void fillsByNameInTheUsersUnit() {
@@ -59,9 +59,9 @@ class WordsTest {
             LITERAL.matcher(text).results().forEach(m -> literals.add(m.group(1)));
             Matcher given = GIVEN.matcher(text);
             while (given.find()) {
-                String kind = given.group(1).contains("Finding") ? "finding." : "problem.";
-                if (!lines.containsKey(kind + given.group(2))) {
-                    missing.add(kind + given.group(2) + " of " + source.getFileName());
+                String code = given.group(1);
+                if (!lines.containsKey("finding." + code) && !lines.containsKey("problem." + code)) {
+                    missing.add(code + " of " + source.getFileName());
                 }
             }
         }

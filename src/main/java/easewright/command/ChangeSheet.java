@@ -1,0 +1,50 @@
+package easewright.command;
+
+import easewright.measure.Girth;
+import easewright.measure.MateWalk;
+import easewright.print.Reading;
+import easewright.text.Words;
+import java.io.PrintWriter;
+import java.util.Optional;
+
+/** What a change did, as text: every girth and every mate before and after. */
+final class ChangeSheet {
+    private final PrintWriter out;
+    private final Words words;
+
+    ChangeSheet(PrintWriter out, Words words) {
+        this.out = out;
+        this.words = words;
+    }
+
+    void print(Reading before, Reading after) {
+        out.println(words.of("sheet.girths-changed"));
+        Table girths = new Table();
+        girths.row("", words.of("sheet.before"), words.of("sheet.after"), words.of("sheet.by"));
+        for (Girth girth : after.measures().girths()) {
+            Optional<Girth> old = before.measures().girth(girth.level().name());
+            double was = old.map(Girth::finished).orElse(girth.finished());
+            girths.row(
+                    girth.level().name(),
+                    words.length(was),
+                    words.length(girth.finished()),
+                    words.signed(girth.finished() - was));
+        }
+        girths.print(out);
+        if (after.measures().mates().isEmpty()) {
+            return;
+        }
+        out.println();
+        out.println(words.of("sheet.mates-changed"));
+        Table mates = new Table();
+        mates.row("", words.of("sheet.before"), words.of("sheet.after"));
+        for (MateWalk walk : after.measures().mates()) {
+            double was = before.measures()
+                    .mate(walk.mate().name())
+                    .map(MateWalk::drift)
+                    .orElse(walk.drift());
+            mates.row(walk.mate().name(), words.signed(was), words.signed(walk.drift()));
+        }
+        mates.print(out);
+    }
+}

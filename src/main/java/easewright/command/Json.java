@@ -1,0 +1,170 @@
+package easewright.command;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import easewright.ease.EaseLine;
+import easewright.measure.EdgeLength;
+import easewright.measure.Girth;
+import easewright.measure.LevelWidth;
+import easewright.measure.MateWalk;
+import easewright.measure.PieceMeasures;
+import easewright.pattern.Finding;
+import easewright.pattern.Pattern;
+import easewright.print.EaseText;
+import easewright.print.Reading;
+import easewright.text.Words;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+
+/** The one JSON document of a command. Keys are in snake case; lengths are mm whatever the unit of the messages. */
+final class Json {
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+    private static final ObjectMapper MAPPER = new ObjectMapper();
+
+    private final Words words;
+
+    Json(Words words) {
+        this.words = words;
+    }
+
+    static ArrayNode array() {
+        return NODES.arrayNode();
+    }
+
+    String text(ObjectNode document) {
+        try {
+            return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(document);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("A tree of plain values is always writable", e);
+        }
+    }
+
+    ObjectNode document(Source.Opened opened, Reading reading, Noticed noticed) {
+        ObjectNode root = reading(reading);
+        root.set("scale", scale(opened.pattern()));
+        root.set("findings", findings(noticed));
+        return root;
+    }
+
+    /** Pieces, girths with ease, and mates. */
+    ObjectNode reading(Reading reading) {
+        ObjectNode root = NODES.objectNode();
+        ArrayNode pieces = root.putArray("pieces");
+        for (PieceMeasures piece : reading.measures().pieces()) {
+            pieces.add(piece(piece, reading));
+        }
+        ArrayNode girths = root.putArray("girths");
+        for (Girth girth : reading.measures().girths()) {
+            girths.add(girth(girth, reading));
+        }
+        ArrayNode mates = root.putArray("mates");
+        for (MateWalk walk : reading.measures().mates()) {
+            mates.addObject()
+                    .put("name", walk.mate().name())
+                    .put("first_mm", walk.first())
+                    .put("second_mm", walk.second())
+                    .put("declared_ease_mm", walk.mate().declaredEase())
+                    .put("drift_mm", walk.drift());
+        }
+        return root;
+    }
+
+    private static ObjectNode piece(PieceMeasures measured, Reading reading) {
+        ObjectNode node = NODES.objectNode();
+        node.put("name", reading.pieceName(measured.pieceId()));
+        node.put("id", measured.pieceId());
+        reading.pattern().piece(measured.pieceId()).ifPresent(p -> node.put("count", MeasureSheet.timesInGarment(p)));
+        ArrayNode edges = node.putArray("edges");
+        for (EdgeLength edge : measured.edges()) {
+            edges.addObject()
+                    .put("name", edge.edge())
+                    .put("role", MeasureSheet.role(edge))
+                    .put("length_mm", edge.mm())
+                    .put("dart_mm", edge.dartMm());
+        }
+        ArrayNode levels = node.putArray("levels");
+        for (LevelWidth width : measured.levels()) {
+            levels.addObject()
+                    .put("level", width.level())
+                    .put("width_mm", width.net())
+                    .put("dart_mm", width.dartIntake())
+                    .put("overlap_mm", width.overlap())
+                    .put("count", width.count());
+        }
+        return node;
+    }
+
+    private ObjectNode girth(Girth girth, Reading reading) {
+        ObjectNode node = NODES.objectNode();
+        node.put("level", girth.level().name());
+        node.put("kind", girth.level().kind().name().toLowerCase(Locale.ROOT));
+        node.put("finished_mm", girth.finished());
+        for (EaseLine line : reading.sheet().lines()) {
+            if (line.level().name().equals(girth.level().name())) {
+                ease(node, line);
+            }
+        }
+        ArrayNode parts = node.putArray("parts");
+        for (LevelWidth part : girth.parts()) {
+            parts.addObject()
+                    .put("piece", reading.pieceName(part.pieceId()))
+                    .put("width_mm", part.net())
+                    .put("count", part.count());
+        }
+        return node;
+    }
+
+    private void ease(ObjectNode node, EaseLine line) {
+        put(node, "body_mm", line.body());
+        put(node, "ease_mm", line.ease());
+        put(node, "ease_percent", line.percent());
+        put(node, "stretch_needed_percent", line.stretchNeeded());
+        put(node, "wished_ease_mm", line.wish());
+        put(node, "missing_mm", line.missing());
+        EaseText text = new EaseText(words);
+        ArrayNode classes = node.putArray("classes");
+        line.classes().forEach(c -> classes.add(text.classed(c)));
+        ArrayNode minimums = node.putArray("minimums");
+        line.minimums().forEach(m -> minimums.add(text.minimum(m)));
+    }
+
+    private static void put(ObjectNode node, String key, OptionalDouble value) {
+        if (value.isPresent()) {
+            node.put(key, value.getAsDouble());
+        } else {
+            node.putNull(key);
+        }
+    }
+
+    static ObjectNode scale(Pattern pattern) {
+        return NODES.objectNode()
+                .put("mm_per_unit_x", pattern.scale().mmPerUnitX())
+                .put("mm_per_unit_y", pattern.scale().mmPerUnitY())
+                .put("proof", pattern.scale().proof().name().toLowerCase(Locale.ROOT));
+    }
+
+    ArrayNode findings(Noticed noticed) {
+        ArrayNode nodes = NODES.arrayNode();
+        for (Finding finding : noticed.all()) {
+            ObjectNode node = nodes.addObject()
+                    .put("code", finding.code())
+                    .put("severity", finding.severity().name().toLowerCase(Locale.ROOT))
+                    .put("piece", finding.piece())
+                    .put("message", words.of(finding));
+            ObjectNode values = node.putObject("values");
+            for (Map.Entry<String, Object> value : new TreeMap<>(finding.values()).entrySet()) {
+                if (value.getValue() instanceof Double number) {
+                    values.put(value.getKey(), number);
+                } else {
+                    values.put(value.getKey(), String.valueOf(value.getValue()));
+                }
+            }
+        }
+        return nodes;
+    }
+}

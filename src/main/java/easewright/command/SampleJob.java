@@ -1,0 +1,69 @@
+package easewright.command;
+
+import easewright.draft.DraftRefused;
+import easewright.draft.Samples;
+import easewright.svg.SvgProblem;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The whole job once, without a window: the ease sheet of the sample skirt, 24 mm more at the hip, the adjusted
+ * drawing and the report, by the very commands a user has.
+ */
+public final class SampleJob {
+    private static final String SAMPLE = "skirt";
+
+    private SampleJob() {}
+
+    /**
+     * Runs it.
+     *
+     * @param home   folder with {@code sample-pieces}; where it is missing, the sample is drafted anew
+     * @param folder where the results go; made if missing
+     * @return the exit code of the worst step
+     */
+    public static int run(PrintWriter out, PrintWriter err, Path home, Path folder) {
+        Path sample;
+        try {
+            Files.createDirectories(folder);
+            sample = sample(home, folder);
+        } catch (IOException | DraftRefused | SvgProblem e) {
+            err.println(Commands.english().problem("output-folder", Map.of("file", folder.toString())));
+            err.flush();
+            return Commands.REFUSED;
+        }
+        Path changed = folder.resolve(SAMPLE + "-hip-24mm-more.svg");
+        Path report = folder.resolve(SAMPLE + "-hip-24mm-more.html");
+        List<String[]> steps = List.of(
+                new String[] {"ease", sample.toString()},
+                new String[] {
+                    "change", sample.toString(), "--at", "hip", "--by", "+24mm", "-o", changed.toString(), "--overwrite"
+                },
+                new String[] {"report", changed.toString(), "-o", report.toString(), "--overwrite"});
+        int worst = Commands.DONE;
+        for (String[] step : steps) {
+            out.println();
+            out.println("easewright " + String.join(" ", step));
+            int code = Commands.run(out, err, step);
+            worst = Math.max(worst, code);
+            if (code > Commands.FAULTS) {
+                return worst;
+            }
+        }
+        return worst;
+    }
+
+    private static Path sample(Path home, Path folder) throws IOException, SvgProblem {
+        Path kept = home.resolve("sample-pieces").resolve(SAMPLE + ".svg");
+        if (Files.isRegularFile(kept)) {
+            return kept;
+        }
+        String drawing = Samples.files().get(SAMPLE + ".svg");
+        return Files.writeString(folder.resolve(SAMPLE + ".svg"), drawing, StandardCharsets.UTF_8);
+    }
+}

@@ -1,0 +1,55 @@
+package easewright.command;
+
+import easewright.svg.AtomicSave;
+import easewright.svg.SvgProblem;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import picocli.CommandLine.Option;
+
+/** Where a result goes, and what may be overwritten. */
+final class Target {
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "OUT",
+            descriptionKey = "option.output")
+    Path output;
+
+    @Option(names = "--overwrite", descriptionKey = "option.overwrite")
+    boolean overwrite;
+
+    /** Refuses before any work is done what would be refused at the end. */
+    void check(Path chosen, Path input, boolean inPlace) throws Trouble {
+        boolean onInput = same(chosen, input);
+        if (onInput && !inPlace) {
+            throw new Trouble("output-is-input", Map.of("file", chosen.toString()));
+        }
+        if (!onInput && Files.exists(chosen) && !overwrite) {
+            throw new Trouble("output-exists", Map.of("file", chosen.toString()));
+        }
+        Path folder = chosen.toAbsolutePath().getParent();
+        if (Files.isDirectory(chosen) || folder == null || !Files.isDirectory(folder)) {
+            throw new Trouble("output-folder", Map.of("file", chosen.toString()));
+        }
+    }
+
+    private static boolean same(Path chosen, Path input) {
+        try {
+            return Files.exists(chosen) && Files.isSameFile(chosen, input);
+        } catch (IOException e) {
+            return chosen.toAbsolutePath()
+                    .normalize()
+                    .equals(input.toAbsolutePath().normalize());
+        }
+    }
+
+    /** Puts the bytes in place whole or not at all; a file that is replaced stays as {@code NAME.bak}. */
+    static void save(Path chosen, byte[] bytes) throws Trouble {
+        try {
+            AtomicSave.save(chosen, bytes);
+        } catch (SvgProblem e) {
+            throw Said.of(e, chosen);
+        }
+    }
+}

@@ -1,0 +1,2 @@
+/** What goes on paper and is kept: the report of a change as one self-contained page. */
+package easewright.print;

@@ -1,0 +1,30 @@
+package easewright.command;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+
+/** One command run in this process: its exit code and what it said. */
+record Run(int code, String out, String err) {
+    static Run of(Object... arguments) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        String[] words = new String[arguments.length];
+        for (int i = 0; i < words.length; i++) {
+            words[i] = arguments[i].toString();
+        }
+        int code = Commands.run(new PrintWriter(out), new PrintWriter(err), words);
+        return new Run(code, out.toString(), err.toString());
+    }
+
+    JsonNode json() {
+        try {
+            return new ObjectMapper().readTree(out);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}
