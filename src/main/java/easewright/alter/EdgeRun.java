@@ -45,7 +45,7 @@ final class EdgeRun {
     }
 
     private Place place(Point mark) {
-        Place near = outline.nearest(mark).place();
+        Place near = Nodes.place(outline, mark);
         Segment segment = outline.segments().get(near.segment());
         Point exact = segment.at(near.t());
         if (segment.start().distance(exact) <= ROUNDING) {

@@ -3,7 +3,6 @@ package easewright.alter;
 import easewright.geom.Cubic;
 import easewright.geom.Curve;
 import easewright.geom.Line;
-import easewright.geom.Nearest;
 import easewright.geom.Outline;
 import easewright.geom.Place;
 import easewright.geom.Point;
@@ -82,8 +81,8 @@ final class Shift {
 
     /** Where a mark goes: with its place if it lies on the outline, else nowhere. */
     Point carry(Point mark, double amount) {
-        Nearest nearest = base.nearest(mark);
-        return nearest.distance() > ON_OUTLINE ? mark : moved(mark, weight(nearest.place()), amount);
+        Place place = Nodes.place(base, mark);
+        return base.point(place).distance(mark) > ON_OUTLINE ? mark : moved(mark, weight(place), amount);
     }
 
     /** A line drawn beside the outline: it goes with the nearest place, sampled at thirds of each segment. */
@@ -134,21 +133,5 @@ final class Shift {
             }
         }
         return runs;
-    }
-
-    /** Whether any part of the run between two marks of the outline, in its drawn direction, moves. */
-    boolean touches(Point from, Point to) {
-        int n = weights.length;
-        int first = base.nearest(from).place().segment();
-        Place last = base.nearest(to).place();
-        int end = last.t() == 0 ? (last.segment() + n - 1) % n : last.segment();
-        for (int i = first; ; i = (i + 1) % n) {
-            if (weights[i] != null) {
-                return true;
-            }
-            if (i == end) {
-                return false;
-            }
-        }
     }
 }

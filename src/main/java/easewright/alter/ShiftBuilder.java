@@ -1,7 +1,6 @@
 package easewright.alter;
 
 import easewright.geom.Cubic;
-import easewright.geom.Nearest;
 import easewright.geom.Outline;
 import easewright.geom.Place;
 import easewright.geom.Point;
@@ -35,17 +34,17 @@ final class ShiftBuilder {
 
     /** Makes the place of the outline nearest to {@code p} the end of segments and returns it exactly. */
     Point split(Point p) {
-        Nearest nearest = outline.nearest(p);
-        Place place = nearest.place();
+        Place place = Nodes.place(outline, p);
+        Point exact = outline.point(place);
         Segment segment = outline.segments().get(place.segment());
-        if (segment.start().distance(nearest.point()) <= SAME_NODE) {
+        if (segment.start().distance(exact) <= SAME_NODE) {
             return segment.start();
         }
-        if (segment.end().distance(nearest.point()) <= SAME_NODE) {
+        if (segment.end().distance(exact) <= SAME_NODE) {
             return segment.end();
         }
         outline = outline.splitAt(place);
-        return nearest.point();
+        return exact;
     }
 
     /** How far the run extends square to the displacement: what its taper is spread over, mm. */

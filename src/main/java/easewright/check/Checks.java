@@ -14,6 +14,7 @@ public final class Checks {
     private static final List<Rule> RULES = List.of(
             new ScaleProved(),
             new MeasuredThroughout(),
+            new OutlineBoundsCloth(),
             new MatesFit(),
             new DartsFold(),
             new FoldStraight(),

@@ -1,0 +1,75 @@
+package easewright.alter;
+
+import static easewright.alter.Cloths.INCH;
+import static easewright.alter.Cloths.in;
+import static easewright.alter.Cloths.pattern;
+import static easewright.alter.Cloths.polygon;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import easewright.pattern.EdgeRole;
+import easewright.pattern.Level;
+import easewright.pattern.LevelKind;
+import easewright.pattern.LevelMark;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class SizeUpTest {
+    /** One half of 10 in, bust girth 20 in; asked for 22 in, so every piece would grow by a tenth. */
+    private static Pattern bodice() {
+        Piece front = polygon(
+                        "front",
+                        List.of(in(0, 0), in(3, 0), in(6, 0), in(10, 8), in(10, 20), in(0, 20)),
+                        "neck",
+                        EdgeRole.NECK,
+                        "shoulder",
+                        EdgeRole.SHOULDER,
+                        "armhole",
+                        EdgeRole.ARMHOLE,
+                        "side",
+                        EdgeRole.SEAM,
+                        "hem",
+                        EdgeRole.HEM,
+                        "fold",
+                        EdgeRole.FOLD)
+                .toBuilder()
+                .cut(1, true)
+                .levels(List.of(LevelMark.through("bust", in(2, 14))))
+                .build();
+        return pattern(List.of(Level.of("bust", LevelKind.BUST)), front);
+    }
+
+    @Test
+    void localChangeLeavesAloneWhatScalingWouldChange() throws Refusal {
+        Pattern before = bodice();
+        Pattern local = SeamChange.at("bust", 2 * INCH).apply(before).pattern();
+        SizeUp compared = SizeUp.of(before, local, "bust");
+        assertThat(compared.target()).isCloseTo(22 * INCH, within(1e-6));
+        assertThat(compared.acrossBy()).isCloseTo(1.1, within(1e-8));
+        SizeUp.Line shoulder = line(compared, "shoulder");
+        assertThat(shoulder.local()).isEqualTo(shoulder.before());
+        assertThat(shoulder.across()).isCloseTo(6.6 * INCH, within(1e-6));
+        SizeUp.Line armhole = line(compared, "armhole");
+        assertThat(armhole.before()).isCloseTo(2 * Math.sqrt(80) * INCH, within(1e-9));
+        assertThat(armhole.local()).isEqualTo(armhole.before());
+        assertThat(armhole.across()).isCloseTo(2 * Math.sqrt(4.4 * 4.4 + 64) * INCH, within(1e-6));
+        assertThat(armhole.whole()).isCloseTo(2.2 * Math.sqrt(80) * INCH, within(1e-6));
+        SizeUp.Line length = line(compared, "front");
+        assertThat(length.kind()).isEqualTo(SizeUp.Kind.LENGTH);
+        assertThat(length.before()).isCloseTo(20 * INCH, within(1e-9));
+        assertThat(length.local()).isCloseTo(20 * INCH, within(1e-9));
+        assertThat(length.whole()).isCloseTo(22 * INCH, within(1e-6));
+        SizeUp.Line bust = line(compared, "bust");
+        assertThat(bust.across()).isCloseTo(22 * INCH, within(1e-5));
+        assertThat(bust.local()).isCloseTo(22 * INCH, within(1e-6));
+    }
+
+    private static SizeUp.Line line(SizeUp compared, String name) {
+        return compared.lines().stream()
+                .filter(l -> l.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+}

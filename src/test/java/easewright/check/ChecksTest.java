@@ -1,0 +1,168 @@
+package easewright.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import easewright.alter.CentreChange;
+import easewright.alter.Refusal;
+import easewright.alter.SeamChange;
+import easewright.ease.EaseTables;
+import easewright.geom.Outline;
+import easewright.geom.Point;
+import easewright.measure.Measures;
+import easewright.pattern.Dart;
+import easewright.pattern.Edge;
+import easewright.pattern.EdgeRef;
+import easewright.pattern.EdgeRole;
+import easewright.pattern.Finding;
+import easewright.pattern.Grain;
+import easewright.pattern.Level;
+import easewright.pattern.LevelKind;
+import easewright.pattern.LevelMark;
+import easewright.pattern.Mate;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import easewright.pattern.Scale;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class ChecksTest {
+    private static final EaseTables TABLES = EaseTables.standard();
+    private static final String[] NAMES = {"neck", "side", "hem", "fold"};
+    private static final EdgeRole[] ROLES = {EdgeRole.NECK, EdgeRole.SEAM, EdgeRole.HEM, EdgeRole.FOLD};
+
+    private static Piece half(String id, double slant) {
+        List<Point> corners =
+                List.of(new Point(0, 0), new Point(200, 0), new Point(200 + slant, 400), new Point(0, 400));
+        return half(id, corners);
+    }
+
+    private static Piece half(String id, List<Point> corners) {
+        List<Edge> edges = new ArrayList<>();
+        for (int i = 0; i < 4; i++) {
+            edges.add(Edge.of(NAMES[i], ROLES[i], corners.get(i), corners.get((i + 1) % 4)));
+        }
+        return Piece.bare(id, Outline.polygon(corners)).toBuilder()
+                .cut(1, true)
+                .edges(edges)
+                .levels(List.of(LevelMark.through("hip", new Point(50, 200))))
+                .build();
+    }
+
+    private static Pattern pattern(double declared, Piece... pieces) {
+        Pattern bare = Pattern.bare(List.of(pieces), new Scale(1, 1, Scale.Proof.PHYSICAL_SIZE))
+                .withLevels(List.of(Level.of("hip", LevelKind.HIP)));
+        return pieces.length < 2
+                ? bare
+                : bare.withMates(List.of(new Mate(
+                        "side seam",
+                        List.of(EdgeRef.of("front", "side")),
+                        List.of(EdgeRef.of("back", "side")),
+                        declared)));
+    }
+
+    private static List<String> codes(Pattern p) {
+        return Checks.of(p, Measures.of(p), TABLES).stream().map(Finding::code).toList();
+    }
+
+    private static List<String> codes(Pattern before, Pattern after) {
+        return Checks.compare(before, Measures.of(before), after, Measures.of(after), TABLES).stream()
+                .map(Finding::code)
+                .toList();
+    }
+
+    @Test
+    void soundPatternHasNothingButTheUnknownBody() {
+        assertThat(codes(pattern(0, half("front", 0), half("back", 0)))).containsExactly("body-missing");
+    }
+
+    @Test
+    void unprovedScaleIsSaid() {
+        Pattern p = pattern(0, half("front", 0)).withScale(new Scale(1, 1, Scale.Proof.UNPROVED));
+        assertThat(codes(p)).contains("scale-unproved");
+    }
+
+    /** trade-facts 3: ok to 1.5 mm, look to 3 mm, mismatch beyond. A side 400 long at slant s measures √(400² + s²). */
+    @Test
+    void matesAreJudgedByTheTradesTolerances() {
+        assertThat(codes(pattern(0, half("front", 33), half("back", 0)))).doesNotContain("mate-drift");
+        assertThat(codes(pattern(0, half("front", 40), half("back", 0)))).contains("mate-drift");
+        assertThat(codes(pattern(0, half("front", 60), half("back", 0)))).contains("mate-mismatch");
+        assertThat(codes(pattern(4.5, half("front", 60), half("back", 0)))).doesNotContain("mate-mismatch");
+    }
+
+    /** trade-facts W4: the same amount on seams of different slant. */
+    @Test
+    void changeThatLengthensMatesUnequallyIsSaid() throws Refusal {
+        Pattern before = pattern(0, half("front", 60), half("back", 0));
+        Pattern after = SeamChange.at("hip", 60).apply(before).pattern();
+        assertThat(codes(before, after)).contains("mate-drifted");
+        Pattern alike = pattern(0, half("front", 0), half("back", 0));
+        Pattern both = SeamChange.at("hip", 60).apply(alike).pattern();
+        assertThat(codes(alike, both)).contains("mate-length-changed").doesNotContain("mate-drifted");
+    }
+
+    @Test
+    void protectedNeckThatWasAcceptedToMoveIsListed() throws Refusal {
+        Pattern before = pattern(0, half("front", 0));
+        CentreChange wide = CentreChange.parallel("hip", 20, EdgeRef.of("front", "fold"));
+        Pattern after = wide.acceptingProtected().apply(before).pattern();
+        List<Finding> findings = Checks.compare(before, Measures.of(before), after, Measures.of(after), TABLES);
+        assertThat(findings).anySatisfy(f -> {
+            assertThat(f.code()).isEqualTo("protected-edge-changed");
+            assertThat(f.values()).containsEntry("edge", "neck").containsEntry("longer.signed", 10.0);
+        });
+        assertThat(codes(before, SeamChange.at("hip", 20).apply(before).pattern()))
+                .doesNotContain("protected-edge-changed");
+    }
+
+    @Test
+    void crossedOutlineIsAFault() {
+        Piece bow = half("front", List.of(new Point(0, 0), new Point(200, 0), new Point(20, 400), new Point(180, 400)));
+        assertThat(codes(pattern(0, bow))).contains("outline-meets-itself");
+    }
+
+    @Test
+    void foldMustBeStraightMarkedAndOnTheGrain() {
+        Piece lean = half("front", List.of(new Point(0, 0), new Point(200, 0), new Point(200, 400), new Point(12, 400)))
+                .toBuilder()
+                .grain(new Grain(new Point(60, 50), new Point(60, 350)))
+                .build();
+        assertThat(codes(pattern(0, lean))).contains("fold-off-grain").doesNotContain("fold-not-straight");
+        Piece bent = half("front", 0).toBuilder()
+                .outline(Outline.polygon(List.of(
+                        new Point(0, 0), new Point(200, 0), new Point(200, 400), new Point(0, 400), new Point(5, 200))))
+                .build();
+        assertThat(codes(pattern(0, bent))).contains("fold-not-straight");
+        Piece unmarked = half("front", 0);
+        unmarked = unmarked.withEdges(unmarked.edges().subList(0, 3));
+        assertThat(codes(pattern(0, unmarked))).contains("fold-edge-missing");
+    }
+
+    @Test
+    void dartLegsAndDartPoint() throws Refusal {
+        Dart uneven = new Dart(
+                "d",
+                new Point(200, 150),
+                new Point(200, 170),
+                new Point(120, 140),
+                Optional.empty(),
+                Optional.of("side"));
+        Piece front = half("front", 0).toBuilder().darts(List.of(uneven)).build();
+        assertThat(codes(pattern(0, front))).contains("dart-legs-unequal");
+        Dart inside = new Dart(
+                "d", new Point(90, 210), new Point(100, 210), new Point(193, 210), Optional.empty(), Optional.empty());
+        Pattern before =
+                pattern(0, half("front", 0).toBuilder().darts(List.of(inside)).build());
+        Pattern after = SeamChange.at("hip", -40).apply(before).pattern();
+        assertThat(codes(before, after)).contains("dart-point-outside");
+    }
+
+    @Test
+    void pieceCutPastItsCentreLineIsAFault() {
+        Pattern before = pattern(0, half("front", 0));
+        Piece past = half("front", List.of(new Point(0, 0), new Point(200, 0), new Point(-30, 200), new Point(0, 400)));
+        assertThat(codes(before, pattern(0, past))).contains("piece-past-centre");
+    }
+}
