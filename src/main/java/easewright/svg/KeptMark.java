@@ -9,6 +9,7 @@ import java.util.Optional;
  * @param piece  id of the piece it belongs to; empty if it stood outside any
  * @param kind   the element's name
  * @param name   the mark's name, if it has one
+ * @param twin   it repeats a mark that is in use, so that one does not take its place
  * @param markup the element as it stood
  */
-record KeptMark(Optional<String> piece, String kind, Optional<String> name, String markup) {}
+record KeptMark(Optional<String> piece, String kind, Optional<String> name, boolean twin, String markup) {}

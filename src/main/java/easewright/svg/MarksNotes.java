@@ -54,25 +54,25 @@ final class MarksNotes {
                 finding = finding.with(value.getKey(), value.getValue());
             }
             findings.add(finding);
-            keep(node, pieceId, name);
+            keep(node, pieceId, name, damage.code().equals("mark-twice"));
         } catch (IllegalArgumentException refused) {
             // The values are well written but the pattern does not take them, such as an allowance below 0.
             findings.add(Finding.of("mark-refused", Severity.FAULT, pieceName)
                     .with("mark", called(node, name))
                     .with("detail", String.valueOf(refused.getMessage())));
-            keep(node, pieceId, name);
+            keep(node, pieceId, name, false);
         }
     }
 
     /** An element that this version does not know. */
     void unknown(MarkNode node, Optional<String> pieceId, String pieceName) {
         findings.add(Finding.of("mark-unknown", Severity.NOTE, pieceName).with("mark", node.name()));
-        keep(node, pieceId, "");
+        keep(node, pieceId, "", false);
     }
 
-    void keep(MarkNode node, Optional<String> pieceId, String name) {
-        kept.add(new KeptMark(
-                pieceId, node.name(), name.isEmpty() ? Optional.empty() : Optional.of(name), node.markup()));
+    private void keep(MarkNode node, Optional<String> pieceId, String name, boolean twin) {
+        Optional<String> known = name.isEmpty() ? Optional.empty() : Optional.of(name);
+        kept.add(new KeptMark(pieceId, node.name(), known, twin, node.markup()));
     }
 
     static String called(MarkNode node, String name) {

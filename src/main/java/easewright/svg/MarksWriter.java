@@ -250,7 +250,7 @@ final class MarksWriter {
 
     private void kept(Optional<String> piece) {
         for (KeptMark mark : kept) {
-            if (mark.piece().equals(piece) && !replaced(mark)) {
+            if (mark.piece().equals(piece) && (mark.twin() || !replaced(mark))) {
                 out.verbatim(mark.markup());
             }
         }

@@ -119,8 +119,10 @@ final class PathRewriter {
         Command command = commands.get(c);
         if (hole == NOWHERE) {
             hole = edits.size();
+            edits.add(new Edit(gapBefore(c), command.from(), ""));
+        } else {
+            edits.add(new Edit(commands.get(c - 1).to(), command.from(), ""));
         }
-        edits.add(new Edit(gapBefore(c), command.from(), ""));
         edits.add(new Edit(command.from(), command.to(), ""));
         interrupted = true;
     }
