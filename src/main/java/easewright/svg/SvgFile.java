@@ -1,6 +1,7 @@
 package easewright.svg;
 
 import easewright.geom.Affine;
+import easewright.geom.Box;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
@@ -170,10 +171,19 @@ public final class SvgFile {
             }
         }
         for (Piece piece : BarePattern.of(drawing).pattern().pieces()) {
-            if (!known.contains(piece.id())) {
+            if (!known.contains(piece.id()) && !isTestSquare(piece)) {
                 findings.add(Finding.of("shape-unmarked", Severity.NOTE, piece.name()));
             }
         }
+    }
+
+    /** A square is drawn on paper patterns to check the size of the print. */
+    private static boolean isTestSquare(Piece piece) {
+        Box box = piece.outline().box();
+        double side = box.width();
+        return piece.outline().segments().size() == 4
+                && Math.abs(box.height() - side) < 0.1
+                && Math.abs(piece.outline().signedArea()) > 0.999 * side * side;
     }
 
     /** The pattern: by its marks if the file holds any, else bare pieces. */
