@@ -10,26 +10,39 @@ import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 
 /** Entry point. */
 public final class Main {
     private Main() {}
 
-    /** Opens the editor without arguments and otherwise runs a command. */
+    /** Opens the editor without arguments, or with a drawing as the only one; otherwise runs a command. */
     public static void main(String[] args) {
         PrintWriter out = writer(System.out);
         PrintWriter err = writer(System.err);
-        int code;
-        if (args.length == 0) {
-            err.println(Words.english(LengthUnit.CM).of("main.no-window-yet"));
-            err.flush();
-            code = SampleJob.run(out, err, Path.of(""), Path.of("target"));
-        } else {
-            code = Commands.run(out, err, args);
-        }
+        boolean window = args.length == 0 || (args.length == 1 && isDrawing(args[0]));
+        int code = window ? window(out, err, args) : Commands.run(out, err, args);
         out.flush();
         err.flush();
         System.exit(code);
+    }
+
+    private static int window(PrintWriter out, PrintWriter err, String... args) {
+        Optional<String> hindrance = WindowStart.open(args);
+        if (hindrance.isEmpty()) {
+            return Commands.DONE;
+        }
+        String key = args.length == 0 ? "main.no-window-sample" : "main.no-window-file";
+        err.println(Words.english(LengthUnit.CM).of(key, Map.of("reason", hindrance.get())));
+        err.flush();
+        return args.length == 0 ? SampleJob.run(out, err, Path.of(""), Path.of("target")) : Commands.REFUSED;
+    }
+
+    private static boolean isDrawing(String argument) {
+        String name = argument.toLowerCase(Locale.ROOT);
+        return !name.startsWith("-") && (name.endsWith(".svg") || name.endsWith(".svgz"));
     }
 
     /** Signs such as − and × come out whole even where the locale is a bare one; Windows consoles keep their own. */

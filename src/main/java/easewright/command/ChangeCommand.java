@@ -75,7 +75,7 @@ final class ChangeCommand implements Callable<Integer> {
         }
         List<Finding> findings = new ArrayList<>();
         Pattern after = changed(before, findings);
-        byte[] bytes = written(opened, after);
+        byte[] bytes = written(opened, after, findings);
         Reading readBefore = opened.reading(before);
         Reading readAfter = opened.reading(after);
         findings.addAll(
@@ -116,8 +116,9 @@ final class ChangeCommand implements Callable<Integer> {
         return pattern;
     }
 
-    private byte[] written(Source.Opened opened, Pattern after) throws Trouble {
+    private byte[] written(Source.Opened opened, Pattern after, List<Finding> findings) throws Trouble {
         try {
+            findings.addAll(opened.svg().consequences(after));
             return opened.svg().write(after);
         } catch (SvgProblem e) {
             throw Said.of(e, source.file);

@@ -27,12 +27,17 @@ class SampleMarksTest {
         SvgFile again = SvgFile.read(written, garment.id());
         assertThat(again.findings()).isEmpty();
         assertThat(again.write(again.pattern())).isEqualTo(written);
-        assertThat(again.pattern().pieces().stream().mapToInt(p -> p.edges().size()).sum())
-                .isEqualTo(wanted.pieces().stream().mapToInt(p -> p.edges().size()).sum());
+        assertThat(again.pattern().pieces().stream()
+                        .mapToInt(p -> p.edges().size())
+                        .sum())
+                .isEqualTo(
+                        wanted.pieces().stream().mapToInt(p -> p.edges().size()).sum());
         for (int corner : new int[] {0, 1, 2}) {
             Pattern moved = SvgFileTest.moved(again.pattern(), corner, new Point(0.3, -0.2));
             SvgFile after = SvgFile.read(again.write(moved), garment.id());
-            assertThat(after.pattern().pieces().subList(1, after.pattern().pieces().size()))
+            assertThat(after.pattern()
+                            .pieces()
+                            .subList(1, after.pattern().pieces().size()))
                     .isEqualTo(moved.pieces().subList(1, moved.pieces().size()));
         }
     }

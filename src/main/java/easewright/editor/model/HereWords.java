@@ -31,7 +31,7 @@ public final class HereWords {
                 .toList();
         int sewn = Math.max(1, Hold.sewn(taking));
         String each = words.of(
-                "editor.here.each",
+                sewn == 1 ? "editor.here.each.one" : "editor.here.each",
                 Map.of("seams", sewn, "amount.signed", wanted.get().amount() / sewn));
         OptionalDouble from = before.get().ease();
         OptionalDouble to = after.get().ease();

@@ -23,6 +23,9 @@ import java.util.Optional;
  * @param count   how often the drawn edge is sewn in one garment at this level
  */
 public record Hold(String pieceId, EdgeRef edge, Point at, Point outward, int count) {
+    /** As near to a corner as this the level may belong to either edge, mm. */
+    private static final double CORNER = 1;
+
     /** All places at which the level can be made wider or narrower by its seams. */
     public static List<Hold> of(Pattern pattern, Girth girth) {
         List<Hold> holds = new ArrayList<>();
@@ -48,12 +51,20 @@ public record Hold(String pieceId, EdgeRef edge, Point at, Point outward, int co
         }
     }
 
-    /** The edge the place belongs to, if it is a seam that may move. */
+    /** The seam that may move at the place. At a corner with another edge, such as a hem, the seam is meant. */
     private static Optional<Edge> seamAt(Piece piece, Point at) {
+        double nearest = piece.edges().stream()
+                .mapToDouble(e -> distance(piece, e, at))
+                .min()
+                .orElse(0);
         return piece.edges().stream()
-                .min(Comparator.comparingDouble(
-                        (Edge e) -> e.on(piece.outline()).nearest(at).distance()))
-                .filter(e -> e.role() == EdgeRole.SEAM && !e.isProtected());
+                .filter(e -> e.role() == EdgeRole.SEAM && !e.isProtected())
+                .filter(e -> distance(piece, e, at) <= nearest + CORNER)
+                .min(Comparator.comparingDouble(e -> distance(piece, e, at)));
+    }
+
+    private static double distance(Piece piece, Edge edge, Point at) {
+        return edge.on(piece.outline()).nearest(at).distance();
     }
 
     /** By how much the finished girth grows when each of these seams moves outward by 1 mm. */

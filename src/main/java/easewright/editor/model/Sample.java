@@ -4,6 +4,7 @@ import easewright.draft.Draft;
 import easewright.draft.Garment;
 import easewright.draft.Samples;
 import easewright.svg.SvgFile;
+import easewright.svg.SvgProblem;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,9 +29,7 @@ public record Sample(String id, String title, Draft draft) {
     }
 
     /** The sample as if it had been opened from a file. */
-    public SvgFile read() throws Exception {
-        Garment garment = draft.draft();
-        SvgFile file = SvgFile.read(Samples.svg(garment).getBytes(StandardCharsets.UTF_8), fileName());
-        return file.marked() ? file : SvgFile.read(file.write(garment.pattern()), fileName());
+    public SvgFile read() throws SvgProblem {
+        return SvgFile.read(Samples.svg(draft.draft()).getBytes(StandardCharsets.UTF_8), fileName());
     }
 }

@@ -272,11 +272,12 @@ final class PiecePainter {
 
     /** Inside the piece and as far as may be from its levels. */
     private Point namePlace(Box box) {
-        double x = box.centre().x();
         Point best = box.centre();
         double bestRoom = -1;
-        for (int i = 2; i <= 14; i++) {
-            double y = box.minY() + box.height() * i / 16;
+        for (int i = 0; i < 39; i++) {
+            // Down the middle first; to either side only where that gives more room.
+            double x = box.minX() + box.width() * new double[] {0.5, 0.35, 0.65}[i / 13];
+            double y = box.minY() + box.height() * (i % 13 + 2) / 16;
             Point candidate = new Point(x, y);
             if (!piece.outline().contains(candidate)) {
                 continue;
@@ -290,7 +291,7 @@ final class PiecePainter {
             for (Dart dart : piece.darts()) {
                 room = Math.min(room, Box.around(dart.corners()).distance(candidate));
             }
-            if (room > bestRoom) {
+            if (room > bestRoom * (i < 13 ? 1 : 1.5)) {
                 bestRoom = room;
                 best = candidate;
             }

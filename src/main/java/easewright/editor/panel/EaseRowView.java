@@ -18,9 +18,9 @@ import javafx.scene.layout.VBox;
 
 /** One level of the ease sheet: numbers in columns, then the bar and what it means. */
 final class EaseRowView extends VBox {
-    static final double NAME = 76;
-    static final double FIELD = 76;
-    static final double NUMBER = 72;
+    static final double NAME = 84;
+    static final double FIELD = 74;
+    static final double NUMBER = 70;
     private static final PseudoClass CHOSEN = PseudoClass.getPseudoClass("chosen");
 
     private final String level;
@@ -51,6 +51,7 @@ final class EaseRowView extends VBox {
         name.setOnAction(e -> session.chooseLevel(level));
         fix(name, NAME);
         name.setAlignment(Pos.CENTER_LEFT);
+        name.setWrapText(true);
         fix(body, FIELD);
         fix(wish, FIELD);
         finished.getStyleClass().add("number");

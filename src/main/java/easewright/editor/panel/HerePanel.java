@@ -45,6 +45,7 @@ public final class HerePanel extends VBox {
     private final ToggleButton smooth = new ToggleButton();
     private final ToggleButton straight = new ToggleButton();
     private final CheckBox carry = new CheckBox();
+    private final CheckBox oneSide = new CheckBox();
     private final Label refusal = new Label();
     private final Button largest = new Button();
     private final Button openUp = new Button();
@@ -80,6 +81,8 @@ public final class HerePanel extends VBox {
         straight.setOnAction(e -> change(w -> w.withTaper(Taper.STRAIGHT)));
         carry.setId("carry");
         carry.setOnAction(e -> change(w -> w.withCarry(carry.isSelected())));
+        oneSide.setId("one-side");
+        oneSide.setOnAction(e -> change(w -> w.withOneSide(oneSide.isSelected())));
         keep.setId("keep");
         keep.getStyleClass().add("accent");
         keep.setDefaultButton(false);
@@ -101,14 +104,15 @@ public final class HerePanel extends VBox {
         which.setAlignment(Pos.CENTER_LEFT);
         HBox.setHgrow(seams, Priority.ALWAYS);
         seamsTitle.setMinWidth(Region.USE_PREF_SIZE);
-        HBox how = new HBox(6, shapeTitle, smooth, straight, carry);
+        HBox how = new HBox(6, shapeTitle, smooth, straight);
+        HBox reach = new HBox(16, carry, oneSide);
         how.setAlignment(Pos.CENTER_LEFT);
         shapeTitle.setMinWidth(Region.USE_PREF_SIZE);
         HBox ways = new HBox(6, largest, openUp);
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
         HBox done = new HBox(8, gap, leave, keep);
-        getChildren().setAll(title, what, wrong, outcome, which, how, refusal, ways, done);
+        getChildren().setAll(title, what, wrong, outcome, which, how, reach, refusal, ways, done);
         session.deskProperty().addListener((o, before, now) -> show(now));
         show(session.desk());
     }
@@ -152,6 +156,7 @@ public final class HerePanel extends VBox {
         smooth.setSelected(wanted.taper() == Taper.SMOOTH);
         straight.setSelected(wanted.taper() == Taper.STRAIGHT);
         carry.setSelected(wanted.carry());
+        oneSide.setSelected(wanted.oneSide());
         boolean refused = desk.refusedTrial().isPresent();
         refusal.setText(desk.refusedTrial()
                 .map(r -> words.problem(r.refusal().code(), r.refusal().values()))
@@ -185,6 +190,8 @@ public final class HerePanel extends VBox {
         straight.setTooltip(new Tooltip(words.of("editor.here.straight.hint")));
         carry.setText(words.of("editor.here.carry"));
         carry.setTooltip(new Tooltip(words.of("editor.here.carry.hint")));
+        oneSide.setText(words.of("editor.here.one-side"));
+        oneSide.setTooltip(new Tooltip(words.of("editor.here.one-side.hint")));
         keep.setText(words.of("editor.here.keep"));
         keep.setTooltip(new Tooltip(words.of("editor.here.keep.hint")));
         leave.setText(words.of("editor.here.leave"));

@@ -25,6 +25,7 @@ public final class SheetPanel extends VBox {
         getStyleClass().add("sheet");
         pages.put("ease", new EasePanel(session));
         pages.put("rings", new RingsPanel(session));
+        pages.put("size", new SizePanel(session));
         pages.put("changes", new ChangesPanel(session));
         pages.put("notes", new NotesPanel(session, table::show));
         StackPane stack = new StackPane();

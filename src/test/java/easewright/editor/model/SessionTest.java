@@ -179,4 +179,27 @@ class SessionTest {
                     .doesNotContain("{");
         }
     }
+
+    @Test
+    void aSizeUpChangesWhatTheLocalChangeLeavesAlone() {
+        assertThat(SizeWords.of(session.desk()).lines()).isEmpty();
+        session.want(wanted().withAmount(40));
+        List<SizeWords.Line> lines = SizeWords.of(session.desk()).lines();
+        SizeWords.Line waist = lines.stream()
+                .filter(l -> l.name().contains("waist"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(waist.here().same()).isTrue();
+        assertThat(waist.across().same()).isFalse();
+        assertThat(lines).allSatisfy(l -> assertThat(l.name()).doesNotContain("editor."));
+    }
+
+    /** A wrist lies at the corner of underarm seam and hem; the seams are what can be pulled there. */
+    @Test
+    void aLevelAtTheEndOfASeamStillTakesTheSeam() throws Exception {
+        Sample bodice = Sample.all().get(1);
+        session.open(new OpenFile(bodice.read(), Optional.empty(), bodice.fileName()));
+        session.chooseLevel("wrist");
+        assertThat(session.desk().holds()).hasSize(2);
+    }
 }

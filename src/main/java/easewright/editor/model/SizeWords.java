@@ -1,0 +1,70 @@
+package easewright.editor.model;
+
+import easewright.alter.Refusal;
+import easewright.alter.SizeUp;
+import easewright.pattern.Pattern;
+import easewright.text.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What the change does beside what a larger (or smaller) size would have done, in words.
+ *
+ * @param intro what is compared
+ * @param lines empty where there is nothing to compare yet
+ */
+public record SizeWords(String intro, List<Line> lines) {
+    /** Changes smaller than this are none at the cutting table, mm. */
+    private static final double NONE = 0.25;
+
+    public SizeWords {
+        lines = List.copyOf(lines);
+    }
+
+    /** One measure; the three changes are signed lengths, or "the same". */
+    public record Line(String name, String before, Cell here, Cell across, Cell whole) {}
+
+    /** One change. */
+    public record Cell(String words, boolean same) {}
+
+    public static SizeWords of(Desk desk) {
+        Words words = desk.words();
+        Pattern before = desk.shownTrial().isPresent()
+                ? desk.pattern()
+                : desk.history().states().get(0);
+        Optional<String> level = desk.wanted().map(Wanted::level);
+        if (level.isEmpty() || desk.shown().changes().size() <= before.changes().size()) {
+            return new SizeWords(words.of("editor.size.none"), List.of());
+        }
+        try {
+            SizeUp size = SizeUp.of(before, desk.shown(), level.get());
+            List<Line> lines = new ArrayList<>();
+            for (SizeUp.Line line : size.lines()) {
+                lines.add(line(line, words));
+            }
+            String intro = words.of(
+                    "editor.size.intro",
+                    Map.of("level", level.get(), "girth", size.target(), "by.percent", (size.acrossBy() - 1) * 100));
+            return new SizeWords(intro, lines);
+        } catch (Refusal refusal) {
+            return new SizeWords(words.problem(refusal.code(), refusal.values()), List.of());
+        }
+    }
+
+    private static Line line(SizeUp.Line line, Words words) {
+        String key = "editor.size." + line.kind().name().toLowerCase(java.util.Locale.ROOT);
+        return new Line(
+                words.of(key, Map.of("name", line.name())),
+                words.length(line.before()),
+                cell(line.local() - line.before(), words),
+                cell(line.across() - line.before(), words),
+                cell(line.whole() - line.before(), words));
+    }
+
+    private static Cell cell(double change, Words words) {
+        boolean same = Math.abs(change) < NONE;
+        return new Cell(same ? words.of("editor.size.same") : words.signed(change), same);
+    }
+}

@@ -1,0 +1,87 @@
+package easewright.editor.panel;
+
+import easewright.editor.model.Desk;
+import easewright.editor.model.Session;
+import easewright.editor.model.SizeWords;
+import easewright.text.Words;
+import java.util.List;
+import javafx.geometry.HPos;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** Why not a size up? The change beside what scaling the pieces to the same girth would have done. */
+public final class SizePanel extends ScrollPane {
+    private final Session session;
+    private final Label intro = new Label();
+    private final Label sum = new Label();
+    private final GridPane grid = new GridPane();
+
+    public SizePanel(Session session) {
+        this.session = session;
+        setId("size-up");
+        setFitToWidth(true);
+        getStyleClass().add("sheet-page");
+        intro.setWrapText(true);
+        intro.getStyleClass().add("page-intro");
+        sum.setWrapText(true);
+        sum.getStyleClass().add("page-intro");
+        grid.getStyleClass().add("size-grid");
+        ColumnConstraints name = new ColumnConstraints();
+        name.setHgrow(Priority.ALWAYS);
+        grid.getColumnConstraints().add(name);
+        for (int i = 0; i < 4; i++) {
+            ColumnConstraints number = new ColumnConstraints(68);
+            number.setHalignment(HPos.RIGHT);
+            grid.getColumnConstraints().add(number);
+        }
+        setContent(new VBox(12, intro, grid, sum));
+        // Scaling and measuring again takes a moment; a page that is not looked at needs no numbers.
+        session.deskProperty().addListener((o, before, now) -> showIfSeen(now));
+        visibleProperty().addListener(o -> showIfSeen(session.desk()));
+    }
+
+    private void showIfSeen(Desk desk) {
+        if (isVisible()) {
+            show(SizeWords.of(desk), desk.words());
+        }
+    }
+
+    private void show(SizeWords shown, Words words) {
+        intro.setText(shown.intro());
+        grid.getChildren().clear();
+        boolean any = !shown.lines().isEmpty();
+        sum.setText(any ? words.of("editor.size.sum") : "");
+        if (!any) {
+            return;
+        }
+        List<String> heads = List.of("measure", "before", "here", "across", "both");
+        for (int i = 0; i < heads.size(); i++) {
+            Label head = new Label(words.of("editor.size.head." + heads.get(i)));
+            head.setTooltip(new Tooltip(words.of("editor.size.head." + heads.get(i) + ".hint")));
+            head.getStyleClass().add("size-head");
+            head.setWrapText(true);
+            grid.add(head, i, 0);
+        }
+        for (int row = 0; row < shown.lines().size(); row++) {
+            SizeWords.Line line = shown.lines().get(row);
+            Label name = new Label(line.name());
+            name.setWrapText(true);
+            grid.add(name, 0, row + 1);
+            grid.add(new Label(line.before()), 1, row + 1);
+            grid.add(cell(line.here()), 2, row + 1);
+            grid.add(cell(line.across()), 3, row + 1);
+            grid.add(cell(line.whole()), 4, row + 1);
+        }
+    }
+
+    private static Label cell(SizeWords.Cell cell) {
+        Label label = new Label(cell.words());
+        label.getStyleClass().add(cell.same() ? "size-kept" : "size-grown");
+        return label;
+    }
+}
