@@ -35,7 +35,7 @@ public final class SizePanel extends ScrollPane {
         name.setHgrow(Priority.ALWAYS);
         grid.getColumnConstraints().add(name);
         for (int i = 0; i < 4; i++) {
-            ColumnConstraints number = new ColumnConstraints(68);
+            ColumnConstraints number = new ColumnConstraints(77);
             number.setHalignment(HPos.RIGHT);
             grid.getColumnConstraints().add(number);
         }
