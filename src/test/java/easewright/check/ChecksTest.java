@@ -96,10 +96,10 @@ class ChecksTest {
     @Test
     void changeThatLengthensMatesUnequallyIsSaid() throws Refusal {
         Pattern before = pattern(0, half("front", 60), half("back", 0));
-        Pattern after = SeamChange.at("hip", 60).apply(before).pattern();
+        Pattern after = SeamChange.at("hip", 60).carriedToHem().apply(before).pattern();
         assertThat(codes(before, after)).contains("mate-drifted");
         Pattern alike = pattern(0, half("front", 0), half("back", 0));
-        Pattern both = SeamChange.at("hip", 60).apply(alike).pattern();
+        Pattern both = SeamChange.at("hip", 60).carriedToHem().apply(alike).pattern();
         assertThat(codes(alike, both)).contains("mate-length-changed").doesNotContain("mate-drifted");
     }
 
