@@ -107,8 +107,7 @@ class MainJobTest {
         GarmentMeasures measures = Measures.of(pattern);
 
         assertThat(measures.findings()).isEmpty();
-        assertThat(Checks.of(pattern, measures, EaseTables.standard()))
-                .noneMatch(f -> f.severity() == Severity.FAULT);
+        assertThat(Checks.of(pattern, measures, EaseTables.standard())).noneMatch(f -> f.severity() == Severity.FAULT);
     }
 
     static Stream<Path> samples() throws Exception {

@@ -16,7 +16,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Moves the centre line of a piece (trade-facts 4.1, W5).
+ * Moves the centre line of a piece (docs/sources.md 4.1, W5).
  *
  * @param level           name of the level whose finished girth changes
  * @param amount          change of the finished girth, mm

@@ -4,7 +4,7 @@ import easewright.geom.Point;
 import easewright.pattern.Dart;
 
 /**
- * How a dart folds shut (trade-facts W8): lengths in mm, the angle in radians.
+ * How a dart folds shut (worked example W8): lengths in mm, the angle in radians.
  *
  * @param angle     between the legs at the point
  * @param leg1      length of the leg to the first mouth place

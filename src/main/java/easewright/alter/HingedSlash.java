@@ -17,7 +17,7 @@ import java.util.List;
 
 /**
  * Slashes a piece to, but not through, its far edge and turns one part about the hinge left there, so that the slash
- * opens (or closes) by a wedge (trade-facts 4.1, W6). The far edge keeps its length and gains a corner.
+ * opens (or closes) by a wedge (docs/sources.md 4.1, W6). The far edge keeps its length and gains a corner.
  *
  * @param piece           id or name of the piece
  * @param hinge           place on the outline that holds together
@@ -30,7 +30,7 @@ public record HingedSlash(String piece, Point hinge, Point opening, double gap, 
         implements Alteration {
     static final String METHOD = "hinged-slash";
 
-    /** Above 5–6° a wedge is split among several slashes (trade-facts 4.3, common practice). */
+    /** Above 5–6° a wedge is split among several slashes (docs/sources.md 4.3, common practice). */
     private static final double WIDE_WEDGE = 6;
 
     /**

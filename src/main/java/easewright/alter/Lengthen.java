@@ -17,7 +17,7 @@ import java.util.Set;
 
 /**
  * Lengthens or shortens pieces by a parallel slash across the grain: everything below the line shifts along the
- * grain, levels, darts and notches with it (trade-facts W17).
+ * grain, levels, darts and notches with it (worked example W17).
  *
  * @param level           level from which the line is counted
  * @param below           how far below it the line lies along the grain, mm; below 0 above it
@@ -29,7 +29,7 @@ public record Lengthen(String level, double below, double amount, List<String> p
         implements Alteration {
     static final String METHOD = "lengthen";
 
-    /** Changes of width, before which length is settled (E-372, trade-facts 4.4). */
+    /** Changes of width, before which length is settled (E-372, docs/sources.md 4.4). */
     private static final Set<String> WIDTH_METHODS =
             Set.of(SeamChange.METHOD, CentreChange.METHOD, HingedSlash.METHOD, ParallelSlash.METHOD);
 

@@ -8,7 +8,7 @@ import java.util.List;
 
 /**
  * Slashes a piece from edge to edge and shifts everything beyond square to the grain, so that every width across the
- * slash changes alike (trade-facts 4.1, W7).
+ * slash changes alike (docs/sources.md 4.1, W7).
  *
  * @param piece           id or name of the piece
  * @param one             where the slash meets the outline

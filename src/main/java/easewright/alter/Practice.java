@@ -7,12 +7,12 @@ import easewright.pattern.Severity;
 import java.util.ArrayList;
 import java.util.List;
 
-/** How far the trade goes before a change distorts the garment (trade-facts 4.3; common practice unless said). */
+/** How far the trade goes before a change distorts the garment (docs/sources.md 4.3; common practice unless said). */
 final class Practice {
     /** Taper length at least 10 times the added width: about 5.7°, common practice. */
     private static final double LEAST_RATIO = 10;
 
-    /** A swing of 20.56° is to be warned of, one of 7.13° is acceptable (trade-facts W14); drawn between them at 1:5. */
+    /** A swing of 20.56° is to be warned of, one of 7.13° is acceptable (worked example W14); drawn between them at 1:5. */
     private static final double STEEP_RATIO = 5;
 
     /** Up to 1/2 in on one seam edge is routine, common practice. */

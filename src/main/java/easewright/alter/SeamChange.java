@@ -9,7 +9,7 @@ import java.util.List;
 
 /**
  * Spreads or pinches a garment at one level by moving seam edges along the level: most at the level, nothing at the
- * fixed points (the seam method, trade-facts 4.1).
+ * fixed points (the seam method, docs/sources.md 4.1).
  *
  * @param level           name of the level whose finished girth changes
  * @param amount          change of the finished girth, mm; above 0 spreads, below 0 pinches

@@ -26,7 +26,7 @@ import java.util.List;
  */
 public record SizeUp(String level, double target, double acrossBy, List<Line> lines) {
     /** The edges that fitters least want changed (E-372: "Do not change the shape of the shoulders, armholes or
-     * neckline any more than necessary", trade-facts 4.2), and the cap, which must follow the armhole. */
+     * neckline any more than necessary", docs/sources.md 4.2), and the cap, which must follow the armhole. */
     private static final List<EdgeRole> WATCHED =
             List.of(EdgeRole.SHOULDER, EdgeRole.NECK, EdgeRole.ARMHOLE, EdgeRole.CAP, EdgeRole.CROTCH);
 

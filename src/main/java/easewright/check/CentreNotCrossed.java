@@ -12,7 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Removing must not take a piece past its own centre line (trade-facts 4.3, common practice). */
+/** Removing must not take a piece past its own centre line (docs/sources.md 4.3, common practice). */
 final class CentreNotCrossed implements ChangeRule {
     private static final double ROUNDING = 0.05;
 

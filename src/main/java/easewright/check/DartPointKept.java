@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** A change must not take cloth away past the point of a dart (trade-facts 4.3, common practice). */
+/** A change must not take cloth away past the point of a dart (docs/sources.md 4.3, common practice). */
 final class DartPointKept implements ChangeRule {
     @Override
     public List<Finding> look(Sight before, Sight after) {

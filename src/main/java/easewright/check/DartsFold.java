@@ -8,7 +8,7 @@ import easewright.pattern.Severity;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The legs of a dart are sewn to one another and must be equal (trade-facts 4.5). */
+/** The legs of a dart are sewn to one another and must be equal (docs/sources.md 4.5). */
 final class DartsFold implements Rule {
     @Override
     public List<Finding> look(Sight sight) {

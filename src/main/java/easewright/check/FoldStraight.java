@@ -13,7 +13,7 @@ import java.util.List;
 
 /** Cloth folds along a straight line, and that line lies on the grain. */
 final class FoldStraight implements Rule {
-    /** Half of what a careful maker keeps to, 1/16 in (trade-facts 3); both halves are cut together. */
+    /** Half of what a careful maker keeps to, 1/16 in (docs/sources.md 3); both halves are cut together. */
     private static final double STRAIGHT_WITHIN = 0.75;
 
     /** 1 in 200: what a drawing may lean without a maker seeing it, common practice. */

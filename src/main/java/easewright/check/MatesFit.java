@@ -8,7 +8,7 @@ import java.util.List;
 
 /** Seam lines that are sewn together must be of one length, but for the ease declared between them. */
 final class MatesFit implements Rule {
-    /** "I keep my patterns true to 1/16 inch" (Threads 200, in trade-facts 3), rounded as suggested there. */
+    /** "I keep my patterns true to 1/16 inch" (Threads 200, in docs/sources.md 3), rounded as suggested there. */
     static final double TRUE_WITHIN = 1.5;
 
     /** "Many sewers find accuracy to 1/8 inch works" (the same place), rounded. */

@@ -45,8 +45,7 @@ final class Ticks {
                 .tangent(near.place().t());
         double inwards = piece.outline().signedArea() > 0 ? 1 : -1;
         Point tick = tangent.quarterTurned().times(inwards * LENGTH);
-        return line(
-                notch.at().minus(tick.times(0.4)), notch.at().plus(tick.times(0.6)));
+        return line(notch.at().minus(tick.times(0.4)), notch.at().plus(tick.times(0.6)));
     }
 
     /** Rounded like all that is written. */

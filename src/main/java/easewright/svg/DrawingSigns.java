@@ -5,7 +5,7 @@ import java.util.OptionalInt;
 
 /**
  * Signs by which a drawing without a physical size shows how many of its units make an inch. They only ever support
- * a proposal. From memory and svg-facts (c): one family of editors writes points (72), an older generation of
+ * a proposal. From memory: one family of editors writes points (72), an older generation of
  * another wrote 90, and the CSS reference pixel is 96.
  */
 final class DrawingSigns {

@@ -34,7 +34,7 @@ class SeamChangeTest {
         return piece.edge(name).orElseThrow().on(piece.outline()).length();
     }
 
-    /** trade-facts W3: a straight side seam, waist to hip 8 in, hem 14 in lower. */
+    /** worked example W3: a straight side seam, waist to hip 8 in, hem 14 in lower. */
     private static Pattern straightSkirt() {
         Piece front = skirtHalf("front", 9.75, 9.75, 8, 22);
         Piece back = skirtHalf("back", 9.75, 9.75, 8, 22);

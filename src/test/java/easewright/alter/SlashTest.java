@@ -32,7 +32,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class SlashTest {
     private static final double FIFTH_DIGIT = 5.1e-6 * INCH;
 
-    /** trade-facts W6 and W7: a square of 10 in, its top a seam of the given role. */
+    /** worked example W6 and W7: a square of 10 in, its top a seam of the given role. */
     private static Piece square(EdgeRole top) {
         return polygon(
                 "square",
@@ -86,7 +86,7 @@ class SlashTest {
                 .contains(with.outline().segments().get(3));
     }
 
-    /** trade-facts W6, column "chord". */
+    /** worked example W6, column "chord". */
     @ParameterizedTest
     @CsvSource({"0.5, 8, 3.5816", "1, 10, 5.7320", "2, 12, 9.5604", "2.5, 40, 3.5816", "1.5, 16, 5.3734"})
     void w6AngleOfTheGap(double gap, double deep, double degrees) throws Refusal {

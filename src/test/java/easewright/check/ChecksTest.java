@@ -83,7 +83,7 @@ class ChecksTest {
         assertThat(codes(p)).contains("scale-unproved");
     }
 
-    /** trade-facts 3: ok to 1.5 mm, look to 3 mm, mismatch beyond. A side 400 long at slant s measures √(400² + s²). */
+    /** docs/sources.md 3: ok to 1.5 mm, look to 3 mm, mismatch beyond. A side 400 long at slant s measures √(400² + s²). */
     @Test
     void matesAreJudgedByTheTradesTolerances() {
         assertThat(codes(pattern(0, half("front", 33), half("back", 0)))).doesNotContain("mate-drift");
@@ -92,7 +92,7 @@ class ChecksTest {
         assertThat(codes(pattern(4.5, half("front", 60), half("back", 0)))).doesNotContain("mate-mismatch");
     }
 
-    /** trade-facts W4: the same amount on seams of different slant. */
+    /** worked example W4: the same amount on seams of different slant. */
     @Test
     void changeThatLengthensMatesUnequallyIsSaid() throws Refusal {
         Pattern before = pattern(0, half("front", 60), half("back", 0));

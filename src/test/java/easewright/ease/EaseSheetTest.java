@@ -199,7 +199,7 @@ class EaseSheetTest {
     void wishAndWhatIsMissing() {
         Pattern pattern = tube(LevelKind.HIP, 39 * INCH, 38 * INCH, Cloth.WOVEN).withWish("L", 3 * INCH);
         EaseLine line = sheet(pattern).lines().get(0);
-        assertThat(line.missing().getAsDouble()).as("trade-facts W3").isCloseTo(2 * INCH, within(1e-9));
+        assertThat(line.missing().getAsDouble()).as("worked example W3").isCloseTo(2 * INCH, within(1e-9));
     }
 
     @Test
@@ -211,7 +211,7 @@ class EaseSheetTest {
     }
 
     /**
-     * ASTM D5585-11e1, bust of Misses sizes 00 to 20 in inches (trade-facts 2.2), each in a bodice that the table of
+     * ASTM D5585-11e1, bust of Misses sizes 00 to 20 in inches (docs/sources.md 2.2), each in a bodice that the table of
      * the US publishers calls fitted: the percentage falls as the body grows.
      */
     @Test

@@ -49,7 +49,7 @@ class EaseTablesTest {
                 .hasSize(1);
     }
 
-    /** Armstrong's classes, from memory: 5 in to 5 7/8, 6 1/4, 7 1/2, 10 (trade-facts 1.3). */
+    /** Armstrong's classes, from memory: 5 in to 5 7/8, 6 1/4, 7 1/2, 10 (docs/sources.md 1.3). */
     @Test
     void knitClassOfACloth() {
         EaseTables tables = EaseTables.standard();

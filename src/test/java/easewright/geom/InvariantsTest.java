@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** What must hold for any curve (trade-facts 9), over seeded random ones. */
+/** What must hold for any curve (docs/sources.md 9), over seeded random ones. */
 class InvariantsTest {
     static List<Cubic> cubics() {
         Random random = new Random(20261125);

@@ -7,7 +7,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** The closed forms of trade-facts 9. */
+/** The closed forms of docs/sources.md 9. */
 class ReferenceValuesTest {
     private static Cubic cubic(String text) {
         return (Cubic) Sketch.curve(text).segments().get(0);

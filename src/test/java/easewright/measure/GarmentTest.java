@@ -75,7 +75,7 @@ class GarmentTest {
         assertThat((girth(wrong) - girth(pattern)) / INCH).isCloseTo(1.5, EXACT).isCloseTo(falseEase, EXACT);
     }
 
-    /** Sewing 6 mm off on four seams: 4 × 2 × 6 = 48 mm (trade-facts W2, "about 5 cm"). */
+    /** Sewing 6 mm off on four seams: 4 × 2 × 6 = 48 mm (worked example W2, "about 5 cm"). */
     @Test
     void w2SewingOff() {
         Piece right = rectangle("a", 10, 15 / INCH, false);

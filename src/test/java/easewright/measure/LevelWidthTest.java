@@ -20,7 +20,7 @@ import java.util.Optional;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 
-/** Widths at a level; rules of trade-facts 3. */
+/** Widths at a level; rules of docs/sources.md 3. */
 class LevelWidthTest {
     private static final Offset<Double> EXACT = within(1e-9);
     private static final Level HIP = Level.of("hip", LevelKind.HIP);
@@ -158,7 +158,7 @@ class LevelWidthTest {
         assertThat(width(piece).counted()).isZero();
     }
 
-    /** Intake of a straight dart falls linearly to 0 at its point: w(1 − y/L) (trade-facts W8). */
+    /** Intake of a straight dart falls linearly to 0 at its point: w(1 − y/L) (worked example W8). */
     @Test
     void dartHalfWayTakesHalfItsIntake() {
         for (double y : new double[] {0, 20, 50, 99.5}) {

@@ -17,7 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** What no edit touches comes out byte for byte (svg-facts d). */
+/** What no edit touches comes out byte for byte. */
 class ByteIdentityTest {
     private static final Path HOSTILE = Path.of("src/test/resources/hostile");
 

@@ -33,7 +33,7 @@ class DrawingReaderTest {
         assertThat(box.maxY()).isCloseTo(maxY, within(1e-9));
     }
 
-    /** viewBox and preserveAspectRatio, svg-facts (b): page 200 × 100 mm, box 10,20 100 × 100, square at its corner. */
+    /** viewBox and preserveAspectRatio: page 200 × 100 mm, box 10,20 100 × 100, square at its corner. */
     @ParameterizedTest
     @CsvSource({
         "'',               50, 0,   60, 10",
@@ -80,7 +80,7 @@ class DrawingReaderTest {
         assertThat(drawing.scale().proof()).isEqualTo(Scale.Proof.UNPROVED);
         Finding finding = drawing.findings().get(0);
         assertThat(finding.code()).isEqualTo("scale-unproved");
-        // Signature factors of svg-facts (b).
+        // Signature factors of common editors, from memory.
         assertThat((double) finding.values().get("at72.number")).isCloseTo(0.352778, within(5e-7));
         assertThat((double) finding.values().get("at90.number")).isCloseTo(0.282222, within(5e-7));
         assertThat((double) finding.values().get("at96.number")).isCloseTo(0.264583, within(5e-7));
@@ -173,7 +173,7 @@ class DrawingReaderTest {
                 svg("width='192' height='96'", "<rect x='1in' y='1pc' width='50%' height='50%'/><circle r='10%'/>"));
         double px = 25.4 / 96;
         assertBox(drawing.shapes().get(0), 96 * px, 16 * px, 192 * px, 64 * px);
-        // svg-facts (b): a radius in percent is of the diagonal over the root of two.
+        // SVG 1.1, 7.10: a radius in percent is of the diagonal over the root of two.
         assertThat(length(drawing.shapes().get(1)))
                 .isCloseTo(2 * Math.PI * 0.1 * Math.sqrt((192 * 192 + 96 * 96) / 2.0) * px, within(1e-4));
     }

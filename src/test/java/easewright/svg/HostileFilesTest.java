@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** The files of {@code src/test/resources/hostile}, each with what EXPECT.tsv there asks for (svg-facts a). */
+/** The files of {@code src/test/resources/hostile}, each with what EXPECT.tsv there asks for. */
 class HostileFilesTest {
     private static final Path FOLDER = folder();
 

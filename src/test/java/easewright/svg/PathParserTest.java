@@ -26,7 +26,7 @@ class PathParserTest {
         return commands.get(commands.size() - 1).end();
     }
 
-    /** Closed forms of trade-facts 9. */
+    /** Closed forms of docs/sources.md 9. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             M0 0Q.5 0 1 1                    | 1.478942857544597433827906
@@ -104,7 +104,7 @@ class PathParserTest {
                 .hasSizeLessThan(inMm);
     }
 
-    /** Oddities of the grammar (svg-facts b). */
+    /** Oddities of the grammar. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             M.5.5L1-2        | 1    | -2
@@ -200,7 +200,7 @@ class PathParserTest {
         }
     }
 
-    /** Flattening is always short, by little at this flatness (trade-facts 9). */
+    /** Flattening is always short, by little at this flatness (docs/sources.md 9). */
     @Test
     void agreesWithFlattenedLength() {
         String d = "M12 7C40-9 77 120 31 88S-20 55 12 7Q50 50 90 3T140 0";

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Path data in all its forms, changed in one place (svg-facts d: number policy). */
+/** Path data in all its forms, changed in one place. */
 class PathWriteTest {
     private static final String[] TRANSFORMS = {
         "",

@@ -90,7 +90,7 @@ class ShapeLengthTest {
                 .isCloseTo(shape.length().at(scale.a(), scale.b()), within(TOLERANCE));
     }
 
-    /** Circumference of an ellipse by quadrature; trade-facts 9 gives 25.526998863398… for 5, 3. */
+    /** Circumference of an ellipse by quadrature; docs/sources.md 9 gives 25.526998863398… for 5, 3. */
     private static double ellipse(double rx, double ry) {
         if (rx == ry) {
             return 2 * Math.PI * rx;

@@ -42,7 +42,7 @@ class AllowanceTest {
         return new GeometryFactory().createPolygon(ring.toArray(new Coordinate[0]));
     }
 
-    /** Rectangle 10 × 20, d = 1.5 outwards, mitred: 13 × 23 = 299 (trade-facts 9); and back inwards. */
+    /** Rectangle 10 × 20, d = 1.5 outwards, mitred: 13 × 23 = 299 (docs/sources.md 9); and back inwards. */
     @Test
     void rectangleOutAndIn() {
         Outline rectangle = Sketch.outline("0,0 10,0 10,20 0,20");
@@ -66,7 +66,7 @@ class AllowanceTest {
                 .isCloseTo(-inside(one.reversed(), 10).outline().signedArea(), within(1e-6));
     }
 
-    /** Smooth convex outline: parallel outwards has length L + 2πd and area A + Ld + πd² (trade-facts 9). */
+    /** Smooth convex outline: parallel outwards has length L + 2πd and area A + Ld + πd² (docs/sources.md 9). */
     @ParameterizedTest
     @ValueSource(doubles = {-15, -6.35, 6.35, 15})
     void smoothOutlineFollowsTheClosedForm(double inward) {

@@ -4,7 +4,7 @@ import java.util.OptionalDouble;
 
 /** The hand test for stretch: a fold of known length, pulled as far as is comfortable. */
 public final class StretchTest {
-    /** The length marked on the fold, mm (trade-facts §5: 10 cm on a fold). */
+    /** The length marked on the fold, mm (docs/sources.md 5: 10 cm on a fold). */
     public static final double MARKED = 100;
 
     private StretchTest() {}

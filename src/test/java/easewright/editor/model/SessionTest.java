@@ -106,7 +106,7 @@ class SessionTest {
     @Test
     void holdsPointAwayFromTheCloth() {
         List<Hold> holds = session.desk().holds();
-        // Two side seams drawn, each sewn twice: W3 of trade-facts counts four side-seam edges.
+        // Two side seams drawn, each sewn twice: W3 of docs/sources.md counts four side-seam edges.
         assertThat(holds).hasSize(2);
         assertThat(Hold.sewn(holds)).isEqualTo(4);
         for (Hold hold : holds) {

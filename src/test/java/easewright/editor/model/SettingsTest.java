@@ -34,7 +34,7 @@ class SettingsTest {
         assertThat(Settings.read(folder)).isEqualTo(Settings.FIRST);
     }
 
-    /** The hand test of trade-facts §5: 10 → 14 cm is 40 %. */
+    /** The hand test of docs/sources.md 5: 10 → 14 cm is 40 %. */
     @Test
     void handTest() {
         assertThat(StretchTest.percent(140).orElseThrow()).isCloseTo(40, within(1e-9));
