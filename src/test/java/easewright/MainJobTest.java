@@ -1,10 +1,12 @@
 package easewright;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import easewright.alter.Alteration;
 import easewright.alter.Altered;
+import easewright.alter.Refusal;
 import easewright.alter.SeamChange;
 import easewright.check.Checks;
 import easewright.ease.EaseTables;
@@ -88,6 +90,19 @@ class MainJobTest {
 
         assertThat(job.gain("bust")).isCloseTo(-20, within(0.01));
         job.assertUntouched(EdgeRole.ARMHOLE);
+    }
+
+    @Test
+    void pinchPastADartPointIsRefusedWithTheLargestAmountThatWorks() throws Exception {
+        Pattern skirt = SvgFile.read(SAMPLES.resolve("skirt.svg")).pattern();
+
+        Refusal refusal = catchThrowableOfType(
+                Refusal.class, () -> SeamChange.at("hip", -900).apply(skirt));
+
+        assertThat(refusal.code()).isEqualTo("dart-point-left-out");
+        double largest = refusal.largest().orElseThrow();
+        assertThat(largest).isBetween(-900.0, -100.0);
+        assertThat(SeamChange.at("hip", largest).apply(skirt).pattern()).isNotEqualTo(skirt);
     }
 
     @ParameterizedTest

@@ -1,6 +1,5 @@
 package easewright.alter;
 
-import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.pattern.ChangeNote;
 import easewright.pattern.Edge;
@@ -119,10 +118,7 @@ public record CentreChange(
     private Altered with(double some, Pattern pattern, Piece piece, Edge centre, Level at, Shift shift) throws Refusal {
         double own = some / piece.count(at);
         Exact.Met met = Exact.width(a -> Carry.along(piece, shift, a), at, Exact.net(piece, at), own);
-        Outline after = met.piece().outline();
-        if (!Simple.stays(shift.base(), after)) {
-            throw Refusal.of("outline-crosses-itself").with("piece", piece.name());
-        }
+        Simple.require(shift.base(), met.piece());
         List<Finding> findings = new ArrayList<>();
         if (wedge) {
             double slant = slant(centre, met.piece().edge(centre.name()).orElseThrow());

@@ -49,7 +49,7 @@ final class SeamWork {
     }
 
     private static final List<String> DEPENDS_ON_AMOUNT =
-            List.of("outline-crosses-itself", "girth-not-met", "level-lost");
+            List.of("outline-crosses-itself", "dart-point-left-out", "girth-not-met", "level-lost");
 
     private Altered with(double amount) throws Refusal {
         double whole = 0;
@@ -67,9 +67,7 @@ final class SeamWork {
             EdgeShift work = shift(piece, part.edge().name());
             Shift shift = work.build();
             Exact.Met met = Exact.width(a -> Carry.along(piece, shift, a), level, before, own);
-            if (!Simple.stays(shift.base(), met.piece().outline())) {
-                throw Refusal.of("outline-crosses-itself").with("piece", piece.name());
-            }
+            Simple.require(shift.base(), met.piece());
             now.put(piece.id(), met.piece());
             wanted.put(piece.id(), before + own);
             moved.addAll(shift.moved(piece.id(), met.amount()));

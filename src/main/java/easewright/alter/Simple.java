@@ -1,11 +1,30 @@
 package easewright.alter;
 
 import easewright.geom.Outline;
+import easewright.pattern.Dart;
+import easewright.pattern.Piece;
 import easewright.topology.Validity;
 
 /** Whether a changed outline still bounds one piece of cloth. */
 final class Simple {
     private Simple() {}
+
+    /**
+     * Refuses a change of a piece's outline after which it no longer bounds one piece of cloth, or a dart that ended
+     * inside the cloth would end outside (never past the dart's point: docs/sources.md 4.3, common practice).
+     */
+    static void require(Outline before, Piece after) throws Refusal {
+        if (!stays(before, after.outline())) {
+            throw Refusal.of("outline-crosses-itself").with("piece", after.name());
+        }
+        for (Dart dart : after.darts()) {
+            if (before.contains(dart.point()) && !after.outline().contains(dart.point())) {
+                throw Refusal.of("dart-point-left-out")
+                        .with("piece", after.name())
+                        .with("dart", dart.name());
+            }
+        }
+    }
 
     /**
      * Not turned inside out, and not meeting itself; an outline that met itself before the change is not held against

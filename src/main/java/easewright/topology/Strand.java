@@ -42,7 +42,16 @@ record Strand(int segment, double from, double to, Segment whole, Point start, P
             }
             return;
         }
-        TreeSet<Double> stops = new TreeSet<>(cubic.turningPoints());
+        // A curve that sets out or arrives straight turns, by rounding, just beside its end; a strand as short as that
+        // would stand between two neighbours and make their join look like a meeting.
+        TreeSet<Double> stops = new TreeSet<>();
+        for (double t : cubic.turningPoints()) {
+            Point turn = cubic.at(t);
+            if (turn.distance(cubic.start()) > StrandMeetings.SAME
+                    && turn.distance(cubic.end()) > StrandMeetings.SAME) {
+                stops.add(t);
+            }
+        }
         stops.add(1.0);
         double low = 0;
         for (double high : stops) {

@@ -24,6 +24,18 @@ class ValidityTest {
         assertThat(Validity.isSimple(Sketch.randomBlob(new Random(1), 60, 300))).isTrue();
     }
 
+    /** A skirt's side seam pinched at the hip by a smooth taper: both curves pass the hip upright. */
+    @Test
+    void smoothJoinOfTwoCurvesIsNoMeeting() {
+        for (double hip = 400; hip <= 475; hip += 0.4995) {
+            String side = "435,117.5 (416.979,194.7327 " + hip + ",255.6927) " + hip + ",335 (" + hip
+                    + ",466.66666666666663 400,598.3333333333333) 400,730";
+            assertThat(Validity.meetings(Sketch.outline(side + " 655,730 655,117.5")))
+                    .as("hip at " + hip)
+                    .isEmpty();
+        }
+    }
+
     @Test
     void crossingIsFoundWithItsPlace() {
         List<Meeting> found = Validity.meetings(Sketch.outline("0,0 100,100 100,0 0,100"));
