@@ -3,24 +3,14 @@ package easewright.command;
 import easewright.text.LengthUnit;
 import easewright.text.Words;
 import java.io.PrintWriter;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.ResourceBundle;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
 /** The front door of the commands. */
-@Command(
-        name = "easewright",
-        subcommands = {
-            MeasureCommand.class,
-            EaseCommand.class,
-            ChangeCommand.class,
-            CheckCommand.class,
-            ReportCommand.class,
-            DraftCommand.class
-        },
-        mixinStandardHelpOptions = true,
-        version = "Easewright 0.1.0")
+@Command(name = "easewright", mixinStandardHelpOptions = true, version = "Easewright 0.1.0")
 public final class Commands {
     /** Done, and nothing is wrong with the pattern. */
     public static final int DONE = 0;
@@ -31,7 +21,32 @@ public final class Commands {
     /** The command line is wrong. */
     public static final int USAGE = 64;
 
+    private static final Map<String, Class<?>> ALL = all();
+
     private Commands() {}
+
+    private static Map<String, Class<?>> all() {
+        Map<String, Class<?>> all = new LinkedHashMap<>();
+        all.put("measure", MeasureCommand.class);
+        all.put("ease", EaseCommand.class);
+        all.put("change", ChangeCommand.class);
+        all.put("check", CheckCommand.class);
+        all.put("report", ReportCommand.class);
+        all.put("draft", DraftCommand.class);
+        return all;
+    }
+
+    /** Reading the options of a command takes as long as measuring a piece, so only the one asked for is read. */
+    private static CommandLine line(String... arguments) {
+        CommandLine line = new CommandLine(new Commands());
+        Class<?> asked = arguments.length == 0 ? null : ALL.get(arguments[0]);
+        if (asked != null) {
+            line.addSubcommand(arguments[0], asked);
+        } else {
+            ALL.forEach(line::addSubcommand);
+        }
+        return line;
+    }
 
     /**
      * Runs one command.
@@ -41,7 +56,7 @@ public final class Commands {
      * @return the exit code
      */
     public static int run(PrintWriter out, PrintWriter err, String... arguments) {
-        CommandLine line = new CommandLine(new Commands())
+        CommandLine line = line(arguments)
                 .setResourceBundle(ResourceBundle.getBundle("easewright.text.messages"))
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setOverwrittenOptionsAllowed(false)
