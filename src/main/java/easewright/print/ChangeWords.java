@@ -3,55 +3,140 @@ package easewright.print;
 import easewright.pattern.ChangeNote;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
 import easewright.text.Words;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
 
-/** A recorded change in words. */
+/** Recorded changes in plain words. */
 public final class ChangeWords {
+    /** Settings that are lengths in mm; all others are words. */
+    private static final Set<String> LENGTHS = Set.of("amount", "gap", "below");
+
+    /** Settings that the sentence itself tells, or that are places which say nothing to a reader. */
+    private static final Set<String> TOLD = Set.of(
+            "level", "amount", "gap", "below", "piece", "edge", "weight", "hinge", "opening", "turning", "one", "other",
+            "beyond", "fixed");
+
     private final Words words;
 
     public ChangeWords(Words words) {
         this.words = words;
     }
 
-    /** One sentence: what was done, where, by how much and how it dies away. */
-    public String of(ChangeNote note, Pattern pattern) {
-        Map<String, String> settings = note.settings();
-        List<String> parts = new ArrayList<>();
-        String amount = settings.get("amount");
-        parts.add(words.of(
-                "change.method." + note.method(),
-                Map.of(
-                        "level",
-                        settings.getOrDefault("level", ""),
-                        "amount.signed",
-                        amount == null ? 0.0 : Double.parseDouble(amount))));
-        List<String> edges = new ArrayList<>();
-        settings.forEach((key, value) -> {
-            if (key.equals("edge") || key.startsWith("edge.")) {
-                String weight = settings.get(key.replace("edge", "weight"));
-                String edge = edgeName(value, pattern);
-                edges.add(
-                        weight == null
-                                ? edge
-                                : words.of("change.share", Map.of("edge", edge, "weight", plain(weight))));
-            } else if (!value.isBlank() && !key.equals("level") && !key.equals("amount") && !key.startsWith("weight")) {
-                parts.add(words.of("change.setting", Map.of("setting", key.replace('-', ' '), "value", value)));
-            }
-        });
-        if (!edges.isEmpty()) {
-            parts.add(1, words.of("change.edges", Map.of("edges", edges)));
-        }
-        return String.join("; ", parts);
+    /** All changes of a pattern, oldest first. */
+    public List<String> of(Pattern pattern) {
+        return pattern.changes().stream().map(note -> of(note, pattern)).toList();
     }
 
-    private static String edgeName(String text, Pattern pattern) {
+    /** What was done, at which level, by how much and where; then how it dies away. */
+    public String of(ChangeNote note, Pattern pattern) {
+        Map<String, Object> values = new TreeMap<>();
+        note.settings()
+                .forEach((key, text) -> values.put(key, LENGTHS.contains(key) ? length(text) : key(text, pattern)));
+        if (values.get("amount") instanceof Double amount) {
+            values.put("amount.signed", amount);
+        }
+        values.putIfAbsent("level", "");
+        values.put("where", where(note, pattern));
+        List<String> sentences = new ArrayList<>();
+        sentences.add(known("change.method." + note.method(), values, "change.method-other", Map.of("method", note.method())));
+        List<String> manners = manners(note);
+        if (!manners.isEmpty()) {
+            sentences.add(words.of("change.manners", Map.of("manners", String.join("; ", manners))));
+        }
+        return String.join(" ", sentences);
+    }
+
+    /** The same without how it dies away, for a label. */
+    public String brief(ChangeNote note, Pattern pattern) {
+        return of(new ChangeNote(note.method(), told(note.settings())), pattern);
+    }
+
+    private static Map<String, String> told(Map<String, String> settings) {
+        Map<String, String> kept = new TreeMap<>(settings);
+        kept.keySet().removeIf(key -> !TOLD.contains(stem(key)));
+        return kept;
+    }
+
+    /** The edges the change was put at, each by its piece's name, with its share where shares differ. */
+    private String where(ChangeNote note, Pattern pattern) {
+        Map<String, String> settings = note.settings();
+        boolean uneven =
+                settings.keySet().stream()
+                                .filter(k -> stem(k).equals("weight"))
+                                .map(settings::get)
+                                .distinct()
+                                .count()
+                        > 1;
+        List<String> edges = new ArrayList<>();
+        settings.forEach((key, text) -> {
+            if (stem(key).equals("edge")) {
+                String edge = edge(text, pattern);
+                String weight = settings.get(key.replace("edge", "weight"));
+                edges.add(
+                        uneven && weight != null
+                                ? words.of("change.share", Map.of("edge", edge, "weight", plain(weight)))
+                                : edge);
+            }
+        });
+        return edges.isEmpty() ? words.of("change.all-seams") : String.join("; ", edges);
+    }
+
+    private List<String> manners(ChangeNote note) {
+        Set<String> manners = new LinkedHashSet<>();
+        List<String> keeps = new ArrayList<>();
+        note.settings().forEach((key, text) -> {
+            String stem = stem(key);
+            if (stem.equals("keep")) {
+                keeps.add(text);
+            } else if (!TOLD.contains(stem)) {
+                String line = "change.setting." + stem + (text.equals("yes") ? "" : "." + text.toLowerCase(Locale.ROOT));
+                Map<String, String> plainly = Map.of("setting", stem.replace('-', ' '), "value", text);
+                manners.add(known(line, Map.of(), "change.setting-other", plainly));
+            }
+        });
+        if (!keeps.isEmpty()) {
+            manners.add(words.of("change.setting.keep", Map.of("places", keeps)));
+        }
+        return List.copyOf(manners);
+    }
+
+    /** A line of the bundle, or another one where a newer version recorded what has no line here. */
+    private String known(String key, Map<String, ?> values, String otherwise, Map<String, ?> plainly) {
+        String said = words.of(key, values);
+        return said.startsWith(key) ? words.of(otherwise, plainly) : said;
+    }
+
+    /** A setting's name without its number: {@code edge} of {@code edge.2}. */
+    private static String stem(String key) {
+        int dot = key.indexOf('.');
+        return dot < 0 ? key : key.substring(0, dot);
+    }
+
+    private String edge(String text, Pattern pattern) {
         try {
-            EdgeRef ref = EdgeRef.parse(text);
-            return pattern.piece(ref.piece()).map(p -> p.name()).orElse(ref.piece()) + "/" + ref.edge();
+            EdgeRef edge = EdgeRef.parse(text);
+            return words.of("change.edge", Map.of("piece", key(edge.piece(), pattern), "edge", edge.edge()));
         } catch (IllegalArgumentException e) {
+            return text;
+        }
+    }
+
+    /** A piece by its name where the text is the id of one. */
+    private static String key(String text, Pattern pattern) {
+        return pattern.piece(text).map(Piece::name).orElse(text);
+    }
+
+    private static Object length(String text) {
+        try {
+            return Double.parseDouble(text);
+        } catch (NumberFormatException e) {
             return text;
         }
     }

@@ -1,8 +1,8 @@
 package easewright.editor.panel;
 
-import easewright.editor.model.ChangeWords;
 import easewright.editor.model.Desk;
 import easewright.editor.model.Session;
+import easewright.print.ChangeWords;
 import easewright.text.Words;
 import java.util.List;
 import javafx.scene.control.Button;
@@ -36,7 +36,7 @@ public final class ChangesPanel extends ScrollPane {
 
     private void show(Desk desk) {
         Words words = desk.words();
-        List<String> lines = ChangeWords.of(desk);
+        List<String> lines = new ChangeWords(words).of(desk.pattern());
         title.setText(words.of(lines.isEmpty() ? "editor.changes.none" : "editor.changes.intro"));
         list.getChildren().clear();
         for (int i = 0; i < lines.size(); i++) {

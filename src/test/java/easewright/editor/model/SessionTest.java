@@ -7,6 +7,7 @@ import easewright.ease.EaseLine;
 import easewright.geom.Point;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Level;
+import easewright.print.ChangeWords;
 import easewright.text.LengthUnit;
 import java.nio.file.Path;
 import java.util.List;
@@ -65,7 +66,8 @@ class SessionTest {
         assertThat(session.desk().trial()).isEmpty();
         assertThat(wanted().amount()).isZero();
         assertThat(hip().finished()).isCloseTo(before + 24, within(0.01));
-        assertThat(ChangeWords.of(session.desk())).hasSize(1);
+        assertThat(new ChangeWords(session.desk().words())
+                        .of(session.desk().pattern())).hasSize(1);
         assertThat(session.desk().isSaved()).isFalse();
         session.undo();
         assertThat(session.desk().pattern()).isEqualTo(pattern);
@@ -170,8 +172,9 @@ class SessionTest {
         session.want(wanted().withAmount(12));
         assertThat(HereWords.outcome(session.desk())).doesNotContain("editor.").doesNotContain("{");
         session.keep();
-        assertThat(ChangeWords.of(session.desk()))
-                .allSatisfy(line -> assertThat(line).doesNotContain("editor.").doesNotContain("{"));
+        assertThat(new ChangeWords(session.desk().words())
+                        .of(session.desk().pattern()))
+                .allSatisfy(line -> assertThat(line).doesNotContain("change.").doesNotContain("{"));
         for (EaseLine line : session.desk().reading().sheet().lines()) {
             EaseRow row = EaseRow.of(line, session.desk().words());
             assertThat(row.verdict() + row.percent() + row.classes() + row.minimums())
