@@ -127,7 +127,7 @@ final class Settings {
         throw unreadable(key);
     }
 
-    private static String plain(double value) {
+    static String plain(double value) {
         return new BigDecimal(Double.toString(value)).toPlainString();
     }
 }

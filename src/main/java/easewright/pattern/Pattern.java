@@ -1,6 +1,7 @@
 package easewright.pattern;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,6 +12,7 @@ import java.util.TreeMap;
  *
  * @param wishes  wanted ease by level name, mm
  * @param changes the changes already made, oldest first
+ * @param aside   changes that were made once and are switched off, in the order in which they would stand
  */
 public record Pattern(
         List<Piece> pieces,
@@ -20,9 +22,11 @@ public record Pattern(
         Cloth cloth,
         Map<String, Double> wishes,
         Scale scale,
-        List<ChangeNote> changes) {
+        List<ChangeNote> changes,
+        List<SetAside> aside) {
     /**
-     * @throws IllegalArgumentException if two pieces share an id or two levels a name
+     * @throws IllegalArgumentException if two pieces share an id or two levels a name, or a change set aside has its
+     *     place behind the end of the list
      */
     public Pattern {
         pieces = List.copyOf(pieces);
@@ -30,12 +34,32 @@ public record Pattern(
         mates = List.copyOf(mates);
         wishes = Map.copyOf(wishes);
         changes = List.copyOf(changes);
+        aside = aside.stream()
+                .sorted(Comparator.comparingInt(SetAside::before))
+                .toList();
+        int made = changes.size();
+        if (aside.stream().anyMatch(a -> a.before() > made)) {
+            throw new IllegalArgumentException("A change set aside has its place behind the end of the list");
+        }
         if (pieces.stream().map(Piece::id).distinct().count() != pieces.size()) {
             throw new IllegalArgumentException("Two pieces have the same id");
         }
         if (levels.stream().map(Level::name).distinct().count() != levels.size()) {
             throw new IllegalArgumentException("Two levels have the same name");
         }
+    }
+
+    /** A pattern with no change set aside. */
+    public Pattern(
+            List<Piece> pieces,
+            List<Level> levels,
+            List<Mate> mates,
+            Body body,
+            Cloth cloth,
+            Map<String, Double> wishes,
+            Scale scale,
+            List<ChangeNote> changes) {
+        this(pieces, levels, mates, body, cloth, wishes, scale, changes, List.of());
     }
 
     /** Pieces and a scale, and nothing else known. */
@@ -72,37 +96,49 @@ public record Pattern(
     }
 
     public Pattern withPieces(List<Piece> changed) {
-        return new Pattern(changed, levels, mates, body, cloth, wishes, scale, changes);
+        return new Pattern(changed, levels, mates, body, cloth, wishes, scale, changes, aside);
     }
 
     public Pattern withLevels(List<Level> changed) {
-        return new Pattern(pieces, changed, mates, body, cloth, wishes, scale, changes);
+        return new Pattern(pieces, changed, mates, body, cloth, wishes, scale, changes, aside);
     }
 
     public Pattern withMates(List<Mate> changed) {
-        return new Pattern(pieces, levels, changed, body, cloth, wishes, scale, changes);
+        return new Pattern(pieces, levels, changed, body, cloth, wishes, scale, changes, aside);
     }
 
     public Pattern withBody(Body changed) {
-        return new Pattern(pieces, levels, mates, changed, cloth, wishes, scale, changes);
+        return new Pattern(pieces, levels, mates, changed, cloth, wishes, scale, changes, aside);
     }
 
     public Pattern withCloth(Cloth changed) {
-        return new Pattern(pieces, levels, mates, body, changed, wishes, scale, changes);
+        return new Pattern(pieces, levels, mates, body, changed, wishes, scale, changes, aside);
     }
 
     public Pattern withScale(Scale changed) {
-        return new Pattern(pieces, levels, mates, body, cloth, wishes, changed, changes);
+        return new Pattern(pieces, levels, mates, body, cloth, wishes, changed, changes, aside);
     }
 
     public Pattern withWish(String level, double easeMm) {
         Map<String, Double> more = new TreeMap<>(wishes);
         more.put(level, easeMm);
-        return new Pattern(pieces, levels, mates, body, cloth, more, scale, changes);
+        return new Pattern(pieces, levels, mates, body, cloth, more, scale, changes, aside);
     }
 
+    /** With other changes made; what is set aside behind the end of a shorter list comes to stand at its end. */
     public Pattern withChanges(List<ChangeNote> made) {
-        return new Pattern(pieces, levels, mates, body, cloth, wishes, scale, made);
+        List<SetAside> kept = aside.stream()
+                .map(a -> new SetAside(Math.min(a.before(), made.size()), a.note()))
+                .toList();
+        return new Pattern(pieces, levels, mates, body, cloth, wishes, scale, made, kept);
+    }
+
+    public Pattern withAside(List<SetAside> off) {
+        return new Pattern(pieces, levels, mates, body, cloth, wishes, scale, changes, off);
+    }
+
+    public Pattern withWishes(Map<String, Double> changed) {
+        return new Pattern(pieces, levels, mates, body, cloth, changed, scale, changes, aside);
     }
 
     public Pattern withChange(ChangeNote made) {

@@ -15,6 +15,7 @@ import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Scale;
+import easewright.pattern.SetAside;
 import easewright.pattern.Severity;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -35,6 +36,7 @@ final class MarksReader {
     private final List<Mate> mates = new ArrayList<>();
     private final Map<String, Double> wishes = new TreeMap<>();
     private final List<ChangeNote> changes = new ArrayList<>();
+    private final List<SetAside> aside = new ArrayList<>();
     private Body body = Body.UNKNOWN;
     private Cloth cloth = Cloth.WOVEN;
 
@@ -107,7 +109,7 @@ final class MarksReader {
                 notes.unknown(child, Optional.empty(), "");
             }
         }
-        Pattern pattern = new Pattern(pieces, levels, mates, body, cloth, wishes, drawn.scale(), changes);
+        Pattern pattern = new Pattern(pieces, levels, mates, body, cloth, wishes, drawn.scale(), changes, aside);
         return new Marks(pattern, notes.findings(), notes.kept());
     }
 
@@ -120,7 +122,14 @@ final class MarksReader {
             case "wish" -> attempt(child, "level", v -> wishes.put(v.needed("level"), v.neededLength("ease")));
             case "piece" -> attempt(child, "ref", v -> piece(child, v));
             case "mate" -> attempt(child, "name", v -> mate(child, v));
-            case "change" -> notes.attempt(child, Optional.empty(), "", "method", v -> change(child, v));
+            case "change" -> notes.attempt(child, Optional.empty(), "", "method", v -> changes.add(change(child, v)));
+            case "set-aside" ->
+                notes.attempt(
+                        child,
+                        Optional.empty(),
+                        "",
+                        "method",
+                        v -> aside.add(new SetAside(changes.size(), change(child, v))));
             default -> notes.unknown(child, Optional.empty(), "");
         }
     }
@@ -206,14 +215,14 @@ final class MarksReader {
         mates.add(new Mate(v.needed("name"), first, second, v.length("ease").orElse(0.0)));
     }
 
-    private void change(MarkNode node, MarkValues v) throws MarkValues.Damage {
+    private static ChangeNote change(MarkNode node, MarkValues v) throws MarkValues.Damage {
         Map<String, String> settings = new LinkedHashMap<>();
         for (MarkNode child : children(node, Set.of("set"))) {
             MarkValues s = new MarkValues(child);
             settings.put(s.needed("name"), s.needed("value"));
             allAsked(s);
         }
-        changes.add(new ChangeNote(v.needed("method"), settings));
+        return new ChangeNote(v.needed("method"), settings);
     }
 
     /** The children, all of which must be known: a mark half understood would be a guess. */

@@ -17,6 +17,7 @@ import easewright.pattern.Notch;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
+import easewright.pattern.SetAside;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -77,18 +78,34 @@ final class MarksWriter {
         for (Mate mate : pattern.mates()) {
             mate(mate);
         }
-        for (ChangeNote change : pattern.changes()) {
-            out.open("change").text("method", change.method());
-            for (Map.Entry<String, String> setting : change.settings().entrySet()) {
-                out.open("set")
-                        .text("name", setting.getKey())
-                        .text("value", setting.getValue())
-                        .close();
-            }
-            out.close();
-        }
+        changes();
         kept(Optional.empty());
         return out.close().markup();
+    }
+
+    /** Changes made and changes set aside, in one course. */
+    private void changes() throws SvgProblem {
+        for (int i = 0; i <= pattern.changes().size(); i++) {
+            for (SetAside aside : pattern.aside()) {
+                if (aside.before() == i) {
+                    change("set-aside", aside.note());
+                }
+            }
+            if (i < pattern.changes().size()) {
+                change("change", pattern.changes().get(i));
+            }
+        }
+    }
+
+    private void change(String element, ChangeNote note) throws SvgProblem {
+        out.open(element).text("method", note.method());
+        for (Map.Entry<String, String> setting : note.settings().entrySet()) {
+            out.open("set")
+                    .text("name", setting.getKey())
+                    .text("value", setting.getValue())
+                    .close();
+        }
+        out.close();
     }
 
     private void body(Body body) throws SvgProblem {

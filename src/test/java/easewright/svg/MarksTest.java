@@ -25,6 +25,7 @@ import easewright.pattern.Notch;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
+import easewright.pattern.SetAside;
 import easewright.pattern.Scale;
 import java.io.IOException;
 import java.io.InputStream;
@@ -133,7 +134,11 @@ class MarksTest {
                         OptionalDouble.of(3)),
                 Map.of("hip", 60.0, "arm", -5.0),
                 bare.scale(),
-                List.of(new ChangeNote("seam", settings), new ChangeNote("seam", Map.of())));
+                List.of(new ChangeNote("seam", settings), new ChangeNote("seam", Map.of())),
+                List.of(
+                        new SetAside(0, new ChangeNote("lengthen", settings)),
+                        new SetAside(1, new ChangeNote("seam", settings)),
+                        new SetAside(2, new ChangeNote("centre", Map.of()))));
     }
 
     private static List<String> codes(SvgFile file) {

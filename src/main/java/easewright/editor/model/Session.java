@@ -121,7 +121,7 @@ public final class Session {
         Map<String, Double> wishes = new TreeMap<>(p.wishes());
         wishes.remove(level);
         mm.ifPresent(v -> wishes.put(level, v));
-        edit(new Pattern(p.pieces(), p.levels(), p.mates(), p.body(), p.cloth(), wishes, p.scale(), p.changes()));
+        edit(p.withWishes(wishes));
     }
 
     public void setCloth(Cloth cloth) {

@@ -1,0 +1,154 @@
+package easewright.alter;
+
+import easewright.pattern.ChangeNote;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Makes the changes of a pattern anew in another course: one left out, one by another amount, two in another order.
+ * What has been marked since, body, wishes and cloth stay. The given pattern is never altered.
+ */
+public final class Replay {
+    private final Pattern pattern;
+    private final List<Pattern> known;
+
+    /**
+     * @param known patterns of earlier moments, oldest first: with them a change is taken back to the last bit; without
+     *              them by its opposite, within 1e-6 mm
+     */
+    public Replay(Pattern pattern, List<Pattern> known) {
+        this.pattern = pattern;
+        this.known = List.copyOf(known);
+    }
+
+    /**
+     * Whether two neighbouring steps may change places. Length is settled before width (E-372, docs/sources.md 4.4),
+     * so that no width is moved in front of a length.
+     */
+    public static boolean mayChangePlaces(Step earlier, Step later) {
+        return !earlier.isLength() || later.isLength();
+    }
+
+    /**
+     * The pattern as the course has it.
+     *
+     * @throws StepRefused if a change to be taken back has no opposite, or a later one cannot be made any more
+     */
+    public Pattern to(List<Step> course) throws StepRefused {
+        List<ChangeNote> wanted =
+                course.stream().filter(Step::on).map(Step::note).toList();
+        int kept = 0;
+        int most = Math.min(wanted.size(), pattern.changes().size());
+        while (kept < most && wanted.get(kept).equals(pattern.changes().get(kept))) {
+            kept++;
+        }
+        boolean same = kept == wanted.size() && kept == pattern.changes().size();
+        Pattern now = same ? pattern : before(kept);
+        int made = 0;
+        for (int i = 0; i < course.size(); i++) {
+            if (course.get(i).on()) {
+                if (made >= kept && !same) {
+                    now = applied(now, course.get(i).note(), i);
+                }
+                made++;
+            }
+        }
+        return now.withAside(Step.aside(course));
+    }
+
+    private static Pattern applied(Pattern pattern, ChangeNote note, int step) throws StepRefused {
+        try {
+            return Alterations.from(note).apply(pattern).pattern();
+        } catch (Refusal refusal) {
+            throw new StepRefused(step, refusal);
+        }
+    }
+
+    /** The present pattern with only its first changes made. */
+    private Pattern before(int kept) throws StepRefused {
+        Pattern bare = pattern.withAside(List.of());
+        if (kept == bare.changes().size()) {
+            return bare;
+        }
+        List<ChangeNote> prefix = bare.changes().subList(0, kept);
+        List<Optional<Piece>> exact = new ArrayList<>();
+        bare.pieces().forEach(p -> exact.add(Optional.empty()));
+        for (int i = known.size() - 1; i >= 0; i--) {
+            if (known.get(i).changes().equals(prefix) && matches(known.get(i), bare, kept, exact)) {
+                return bare.withPieces(exact.stream().flatMap(Optional::stream).toList())
+                        .withChanges(prefix);
+            }
+        }
+        Pattern back = retraced(bare, kept);
+        List<Piece> pieces = new ArrayList<>();
+        for (int i = 0; i < back.pieces().size(); i++) {
+            pieces.add(exact.get(i).orElse(back.pieces().get(i)));
+        }
+        return back.withPieces(pieces);
+    }
+
+    /**
+     * Goes forward from an earlier moment and remembers, for each piece that comes out as it is now, what it was then.
+     * Whether that holds for all pieces: then nothing has been marked since.
+     */
+    private static boolean matches(Pattern then, Pattern now, int kept, List<Optional<Piece>> exact) {
+        Pattern again;
+        try {
+            again = forward(then, now.changes(), kept);
+        } catch (Refusal refusal) {
+            return false;
+        }
+        boolean all = true;
+        for (int i = 0; i < now.pieces().size(); i++) {
+            Piece is = now.pieces().get(i);
+            Optional<Piece> was = then.pieces().stream()
+                    .filter(p -> p.id().equals(is.id()))
+                    .findFirst()
+                    .filter(p -> again.piece(is.id()).map(is::equals).orElse(false));
+            if (exact.get(i).isEmpty()) {
+                exact.set(i, was);
+            }
+            all &= exact.get(i).isPresent();
+        }
+        return all;
+    }
+
+    private static Pattern forward(Pattern then, List<ChangeNote> changes, int kept) throws Refusal {
+        Pattern again = then;
+        for (ChangeNote note : changes.subList(kept, changes.size())) {
+            again = Alterations.from(note).apply(again).pattern();
+        }
+        return again;
+    }
+
+    /** Back by opposites, and forward again to prove that this was the way it came. */
+    private Pattern retraced(Pattern now, int kept) throws StepRefused {
+        int step = firstStepAfter(kept);
+        try {
+            Pattern back = Retrace.to(now, kept);
+            Pattern again = forward(back, now.changes(), kept);
+            for (int i = 0; i < now.pieces().size(); i++) {
+                if (!Likeness.same(again.pieces().get(i), now.pieces().get(i))) {
+                    throw Refusal.of("change-one-way").with("method", now.changes().get(kept).method());
+                }
+            }
+            return back;
+        } catch (Refusal refusal) {
+            throw new StepRefused(step, refusal);
+        }
+    }
+
+    private int firstStepAfter(int kept) {
+        List<Step> course = Step.course(pattern);
+        int made = 0;
+        for (int i = 0; i < course.size(); i++) {
+            if (course.get(i).on() && made++ == kept) {
+                return i;
+            }
+        }
+        return Math.max(0, course.size() - 1);
+    }
+}

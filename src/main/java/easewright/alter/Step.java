@@ -1,0 +1,83 @@
+package easewright.alter;
+
+import easewright.pattern.ChangeNote;
+import easewright.pattern.Pattern;
+import easewright.pattern.SetAside;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+/**
+ * One line in the course of changes of a pattern.
+ *
+ * @param on whether the change is made; else it is set aside
+ */
+public record Step(ChangeNote note, boolean on) {
+    /** The settings that say how much, mm. */
+    private static final List<String> AMOUNTS = List.of("amount", "gap");
+
+    /** The whole course of a pattern, oldest first, with what is set aside in its place. */
+    public static List<Step> course(Pattern pattern) {
+        List<Step> steps = new ArrayList<>();
+        for (int i = 0; i <= pattern.changes().size(); i++) {
+            for (SetAside aside : pattern.aside()) {
+                if (aside.before() == i) {
+                    steps.add(new Step(aside.note(), false));
+                }
+            }
+            if (i < pattern.changes().size()) {
+                steps.add(new Step(pattern.changes().get(i), true));
+            }
+        }
+        return List.copyOf(steps);
+    }
+
+    /** What is set aside in a course. */
+    static List<SetAside> aside(List<Step> course) {
+        List<SetAside> aside = new ArrayList<>();
+        int made = 0;
+        for (Step step : course) {
+            if (step.on()) {
+                made++;
+            } else {
+                aside.add(new SetAside(made, step.note()));
+            }
+        }
+        return List.copyOf(aside);
+    }
+
+    public Step switched(boolean onNow) {
+        return new Step(note, onNow);
+    }
+
+    /** By how much, mm; empty where the change is not known by one number. */
+    public OptionalDouble amount() {
+        for (String key : AMOUNTS) {
+            String text = note.settings().get(key);
+            if (text != null) {
+                try {
+                    return OptionalDouble.of(Double.parseDouble(text));
+                } catch (NumberFormatException notANumber) {
+                    return OptionalDouble.empty();
+                }
+            }
+        }
+        return OptionalDouble.empty();
+    }
+
+    /** The same change by another amount, mm; itself where it has none. */
+    public Step withAmount(double mm) {
+        Map<String, String> settings = new LinkedHashMap<>(note.settings());
+        for (String key : AMOUNTS) {
+            settings.computeIfPresent(key, (k, old) -> Settings.plain(mm));
+        }
+        return new Step(new ChangeNote(note.method(), settings), on);
+    }
+
+    /** Whether it changes lengths along the grain, which is settled before widths (E-372, docs/sources.md 4.4). */
+    public boolean isLength() {
+        return note.method().equals(Lengthen.METHOD);
+    }
+}
