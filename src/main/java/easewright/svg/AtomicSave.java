@@ -1,26 +1,44 @@
 package easewright.svg;
 
+import easewright.pattern.Finding;
+import easewright.pattern.Severity;
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileStore;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
+import java.nio.file.attribute.PosixFilePermission;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
-import java.util.UUID;
+import java.util.Optional;
 
 /**
  * Puts a file in place whole or not at all: it is written beside its place under another name, forced to the disk,
  * read back, and only then moved there in one step. A file that is replaced stays as {@code NAME.bak}.
  */
 public final class AtomicSave {
-    private AtomicSave() {}
+    private final Disk disk;
+
+    AtomicSave(Disk disk) {
+        this.disk = disk;
+    }
+
+    /**
+     * A file in place.
+     *
+     * @param fingerprint of the content, to be given on the next save
+     * @param findings    what could not be kept as it was: {@code save-owner-changed}
+     */
+    public record Saved(Fingerprint fingerprint, List<Finding> findings) {
+        public Saved {
+            findings = List.copyOf(findings);
+        }
+    }
 
     /**
      * Saves a file that was made from another one, which must not be touched.
@@ -40,16 +58,33 @@ public final class AtomicSave {
     }
 
     /**
-     * Saves a file, new or in place of one. Permissions of a file that is replaced are kept; a symbolic link stays
-     * one and its target is replaced.
+     * Saves a file, new or in place of whatever is there. Permissions, owner, group and extended attributes of a file
+     * that is replaced are kept as far as this user may; a symbolic link stays one and its target is replaced.
      *
-     * @throws SvgProblem {@code save-no-directory}, {@code save-denied}, {@code save-not-a-file},
-     *                    {@code save-not-atomic} or {@code save-failed}: nothing was changed;
-     *                    {@code save-not-forced}: the new file is in place, but the disk did not confirm it
+     * @throws SvgProblem {@code save-no-directory}, {@code save-denied}, {@code save-write-protected},
+     *                    {@code save-hard-link}, {@code save-not-a-file}, {@code save-not-atomic},
+     *                    {@code save-disk-full}, {@code save-disk-read-only} or {@code save-failed}: nothing was
+     *                    changed; {@code save-not-forced}: the new file is in place, but the disk did not confirm it
      */
-    public static void save(Path target, byte[] content) throws SvgProblem {
+    public static Saved save(Path target, byte[] content) throws SvgProblem {
+        return new AtomicSave(Disk.REAL).put(target, content, Optional.empty());
+    }
+
+    /**
+     * Saves in place of a file that was read or written before.
+     *
+     * @param lastSeen what the file held then
+     * @throws SvgProblem {@code save-changed-meanwhile} if another program has changed the file since: nothing was
+     *                    changed; else as {@link #save(Path, byte[])}
+     */
+    public static Saved save(Path target, byte[] content, Fingerprint lastSeen) throws SvgProblem {
+        return new AtomicSave(Disk.REAL).put(target, content, Optional.of(lastSeen));
+    }
+
+    /** The same on any disk. */
+    Saved put(Path target, byte[] content, Optional<Fingerprint> lastSeen) throws SvgProblem {
         try {
-            write(target, content);
+            return write(target, content, lastSeen);
         } catch (AccessDeniedException e) {
             throw problem("save-denied", target, e);
         } catch (NoSuchFileException e) {
@@ -57,74 +92,104 @@ public final class AtomicSave {
         } catch (AtomicMoveNotSupportedException e) {
             throw problem("save-not-atomic", target, e);
         } catch (IOException e) {
-            throw problem("save-failed", target, e);
+            throw problem(diskTrouble(target, content.length).orElse("save-failed"), target, e);
         }
     }
 
-    private static void write(Path target, byte[] content) throws IOException, SvgProblem {
+    private Saved write(Path target, byte[] content, Optional<Fingerprint> lastSeen) throws IOException, SvgProblem {
         boolean there = Files.exists(target);
         Path place = there ? target.toRealPath() : target.toAbsolutePath();
-        if (there && !Files.isRegularFile(place)) {
-            throw problem("save-not-a-file", target, null);
+        if (there) {
+            replaceable(place, target);
         }
-        Path directory = place.getParent();
-        Path fresh = aside(place);
-        Path old = aside(place);
+        List<Finding> findings = new ArrayList<>();
+        Path fresh = Aside.name(place);
+        Path old = Aside.name(place);
         try {
-            writeForced(fresh, content);
+            disk.writeNew(fresh, content);
+            byte[] before = there ? disk.read(place) : new byte[0];
             if (there) {
-                keepPermissions(place, fresh);
-                writeForced(old, Files.readAllBytes(place));
-                keepPermissions(place, old);
-                Files.move(
-                        old,
-                        place.resolveSibling(place.getFileName() + ".bak"),
-                        StandardCopyOption.ATOMIC_MOVE,
-                        StandardCopyOption.REPLACE_EXISTING);
+                if (!disk.copyTraits(place, fresh)) {
+                    findings.add(
+                            Finding.of("save-owner-changed", Severity.NOTE, "").with("file", target.toString()));
+                }
+                disk.writeNew(old, before);
+                disk.copyTraits(place, old);
             }
-            if (!Arrays.equals(Files.readAllBytes(fresh), content)) {
+            if (!Arrays.equals(disk.read(fresh), content)) {
                 throw problem("save-failed", target, null);
             }
-            Files.move(fresh, place, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } finally {
-            Files.deleteIfExists(fresh);
-            Files.deleteIfExists(old);
-        }
-        forceDirectory(directory, target);
-    }
-
-    /** A name in the same directory that nobody else uses. */
-    private static Path aside(Path place) {
-        return place.resolveSibling("." + place.getFileName() + "." + UUID.randomUUID() + ".tmp");
-    }
-
-    private static void writeForced(Path path, byte[] content) throws IOException {
-        try (FileChannel channel = FileChannel.open(path, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
-            ByteBuffer buffer = ByteBuffer.wrap(content);
-            while (buffer.hasRemaining()) {
-                channel.write(buffer);
+            if (there) {
+                unchanged(place, target, before, lastSeen);
+                disk.replace(old, place.resolveSibling(place.getFileName() + ".bak"));
             }
-            channel.force(true);
+            disk.replace(fresh, place);
+        } finally {
+            removeAll(fresh, old);
+        }
+        forceFolder(place.getParent(), target);
+        return new Saved(Fingerprint.of(content), findings);
+    }
+
+    /** Refuses what a rename would replace against its owner's will or could not replace. */
+    private static void replaceable(Path place, Path target) throws IOException, SvgProblem {
+        if (!Files.isRegularFile(place)) {
+            throw problem("save-not-a-file", target, null);
+        }
+        PosixFileAttributeView view = Files.getFileAttributeView(place, PosixFileAttributeView.class);
+        // Asked of the file rather than of the system, which lets an administrator write anything.
+        boolean locked = view != null
+                && !view.readAttributes().permissions().contains(PosixFilePermission.OWNER_WRITE)
+                && !view.readAttributes().permissions().contains(PosixFilePermission.GROUP_WRITE);
+        if (locked || !Files.isWritable(place)) {
+            throw problem("save-write-protected", target, null);
+        }
+        if (view != null && Files.getAttribute(place, "unix:nlink") instanceof Integer links && links > 1) {
+            throw problem("save-hard-link", target, null);
         }
     }
 
-    private static void keepPermissions(Path from, Path to) throws IOException {
-        PosixFileAttributeView source = Files.getFileAttributeView(from, PosixFileAttributeView.class);
-        PosixFileAttributeView target = Files.getFileAttributeView(to, PosixFileAttributeView.class);
-        if (source != null && target != null) {
-            target.setPermissions(source.readAttributes().permissions());
+    /** Looks as late as possible whether the file is still the one that was read. */
+    private void unchanged(Path place, Path target, byte[] before, Optional<Fingerprint> lastSeen)
+            throws IOException, SvgProblem {
+        byte[] now = disk.read(place);
+        Fingerprint expected = lastSeen.orElseGet(() -> Fingerprint.of(before));
+        if (!Fingerprint.of(now).equals(expected)) {
+            throw problem("save-changed-meanwhile", target, null);
         }
     }
 
-    /** Makes the new name durable. Windows cannot open a directory and needs no such step. */
-    private static void forceDirectory(Path directory, Path target) throws SvgProblem {
-        if (System.getProperty("os.name").startsWith("Windows")) {
+    private void removeAll(Path fresh, Path old) {
+        try {
+            disk.remove(fresh);
+            disk.remove(old);
+            Aside.sweep(fresh, disk);
+        } catch (IOException e) {
+            // Left for the next save's sweep; whether this one succeeded does not hang on it.
             return;
         }
-        try (FileChannel channel = FileChannel.open(directory, StandardOpenOption.READ)) {
-            channel.force(true);
+    }
+
+    /** Makes the new name durable. */
+    private void forceFolder(Path directory, Path target) throws SvgProblem {
+        try {
+            disk.forceFolder(directory);
         } catch (IOException e) {
             throw problem("save-not-forced", target, e);
+        }
+    }
+
+    /** What is wrong with the disk, where it shows. */
+    private static Optional<String> diskTrouble(Path target, int bytes) {
+        try {
+            FileStore store = Files.getFileStore(target.toAbsolutePath().getParent());
+            if (store.isReadOnly()) {
+                return Optional.of("save-disk-read-only");
+            }
+            // New content and backup stand side by side for a moment.
+            return store.getUsableSpace() < 2L * bytes ? Optional.of("save-disk-full") : Optional.empty();
+        } catch (IOException e) {
+            return Optional.empty();
         }
     }
 

@@ -1,0 +1,31 @@
+package easewright.svg;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+
+/**
+ * By what the content of a file is known again.
+ *
+ * @param size   bytes
+ * @param sha256 in hexadecimal digits
+ */
+public record Fingerprint(long size, String sha256) {
+    public static Fingerprint of(byte[] content) {
+        return new Fingerprint(content.length, HexFormat.of().formatHex(digest(content)));
+    }
+
+    /** The digest of a name. */
+    static String hex(String name) {
+        return HexFormat.of().formatHex(digest(name.getBytes(StandardCharsets.UTF_8)));
+    }
+
+    private static byte[] digest(byte[] content) {
+        try {
+            return MessageDigest.getInstance("SHA-256").digest(content);
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("Every Java has SHA-256", e);
+        }
+    }
+}

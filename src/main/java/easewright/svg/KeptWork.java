@@ -1,0 +1,107 @@
+package easewright.svg;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.Arrays;
+import java.util.Optional;
+
+/** The state of a file that was being worked on, as {@link Recovery} keeps it. */
+public final class KeptWork {
+    private static final String MAGIC = "easewright-kept-1";
+
+    private final Path file;
+    private final Path original;
+    private final Optional<Fingerprint> base;
+    private final Instant at;
+    private final byte[] bytes;
+
+    KeptWork(Path file, Path original, Optional<Fingerprint> base, Instant at, byte[] bytes) {
+        this.file = file;
+        this.original = original;
+        this.base = base;
+        this.at = at;
+        this.bytes = bytes.clone();
+    }
+
+    /** Where it is kept. */
+    Path file() {
+        return file;
+    }
+
+    /** The user's file, or the name it would have had. */
+    public Path original() {
+        return original;
+    }
+
+    /** When it was kept. */
+    public Instant at() {
+        return at;
+    }
+
+    /** The whole file as it would have been saved. */
+    public byte[] bytes() {
+        return bytes.clone();
+    }
+
+    /**
+     * Whether the user's file is no longer what it was when this was kept: restoring over it would lose what has
+     * happened to it since.
+     */
+    public boolean originalChanged() {
+        try {
+            boolean there = original.isAbsolute() && Files.isRegularFile(original);
+            Optional<Fingerprint> now =
+                    there ? Optional.of(Fingerprint.of(Files.readAllBytes(original))) : Optional.empty();
+            return !now.equals(base);
+        } catch (IOException e) {
+            return true;
+        }
+    }
+
+    /** Everything in one piece, with its own fingerprint behind it. */
+    byte[] stored() {
+        ByteArrayOutputStream out = new ByteArrayOutputStream(bytes.length + 512);
+        try (DataOutputStream data = new DataOutputStream(out)) {
+            data.writeUTF(MAGIC);
+            data.writeUTF(original.toString());
+            data.writeLong(at.toEpochMilli());
+            data.writeLong(base.map(Fingerprint::size).orElse(-1L));
+            data.writeUTF(base.map(Fingerprint::sha256).orElse(""));
+            data.writeInt(bytes.length);
+            data.write(bytes);
+            data.flush();
+            data.writeUTF(Fingerprint.of(out.toByteArray()).sha256());
+        } catch (IOException e) {
+            throw new UncheckedIOException("Memory cannot fail to be written", e);
+        }
+        return out.toByteArray();
+    }
+
+    /** Empty if the file is not whole. */
+    static Optional<KeptWork> of(Path file, byte[] stored) {
+        try (DataInputStream in = new DataInputStream(new ByteArrayInputStream(stored))) {
+            if (!in.readUTF().equals(MAGIC)) {
+                return Optional.empty();
+            }
+            Path original = Path.of(in.readUTF());
+            Instant at = Instant.ofEpochMilli(in.readLong());
+            long size = in.readLong();
+            String sha256 = in.readUTF();
+            byte[] bytes = in.readNBytes(in.readInt());
+            int covered = stored.length - in.available();
+            boolean whole = in.readUTF()
+                    .equals(Fingerprint.of(Arrays.copyOf(stored, covered)).sha256());
+            Optional<Fingerprint> base = size < 0 ? Optional.empty() : Optional.of(new Fingerprint(size, sha256));
+            return whole ? Optional.of(new KeptWork(file, original, base, at, bytes)) : Optional.empty();
+        } catch (IOException | IllegalArgumentException damaged) {
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,155 @@
+package easewright.svg;
+
+import java.io.IOException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+
+/**
+ * Unsaved work of one window, kept in the program's own folder and never in the user's file. What a window has not
+ * said to be {@link #done} when it ends, by a crash, a power cut or kill, is found by the next one as left behind.
+ * Each piece of work is one file that is replaced in one step, so that either the last or the one before it is whole.
+ */
+public final class Recovery implements AutoCloseable {
+    private static final String ENDING = ".kept";
+    private static final String UNFINISHED = ".tmp";
+
+    private final Path folder;
+    private final Disk disk;
+    private final Claims claims;
+    private final String window = UUID.randomUUID().toString();
+
+    /**
+     * @param stateFolder where the program keeps what it remembers; {@code recovery} is made in it, readable by this
+     *                    user only, since patterns hold measurements of people
+     * @throws SvgProblem {@code state-folder} if the folder cannot be written
+     */
+    public Recovery(Path stateFolder) throws SvgProblem {
+        this(stateFolder, Disk.REAL);
+    }
+
+    Recovery(Path stateFolder, Disk disk) throws SvgProblem {
+        this.folder = stateFolder.resolve("recovery");
+        this.disk = disk;
+        try {
+            claims = Claims.in(folder);
+            PosixFileAttributeView view = Files.getFileAttributeView(folder, PosixFileAttributeView.class);
+            if (view != null) {
+                view.setPermissions(PosixFilePermissions.fromString("rwx------"));
+            }
+        } catch (IOException e) {
+            throw folderProblem(stateFolder, e);
+        }
+        claims.take(window);
+    }
+
+    static SvgProblem folderProblem(Path folder, IOException cause) {
+        return new SvgProblem("state-folder", Map.of("file", folder.toString()), cause);
+    }
+
+    /**
+     * Keeps the present state of a file that is being worked on, in place of the state kept before.
+     *
+     * @param original the user's file, which is not touched; for work that was never saved, the name it would have
+     * @param bytes    the whole file as it would be saved now
+     * @throws SvgProblem {@code recovery-not-kept}: the state kept before is still there
+     */
+    public void keep(Path original, byte[] bytes) throws SvgProblem {
+        Path place = place(original);
+        Path fresh = place.resolveSibling(place.getFileName() + UNFINISHED);
+        KeptWork work = new KeptWork(place, original, onDisk(original), Instant.now(), bytes);
+        try {
+            disk.remove(fresh);
+            disk.writeNew(fresh, work.stored());
+            disk.replace(fresh, place);
+            disk.forceFolder(folder);
+        } catch (IOException e) {
+            throw new SvgProblem("recovery-not-kept", Map.of("file", original.toString(), "reason", reason(e)), e);
+        }
+    }
+
+    private static String reason(IOException e) {
+        return e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
+    }
+
+    /** What the user's file holds now, if it is there. */
+    private Optional<Fingerprint> onDisk(Path original) {
+        try {
+            boolean there = original.isAbsolute() && Files.isRegularFile(original);
+            return there ? Optional.of(Fingerprint.of(disk.read(original))) : Optional.empty();
+        } catch (IOException e) {
+            return Optional.empty();
+        }
+    }
+
+    private Path place(Path original) {
+        return folder.resolve(
+                window + "-" + Fingerprint.hex(original.toString()).substring(0, 16) + ENDING);
+    }
+
+    /** Work kept by windows that ended without saying it was done, the latest first; damaged ones are passed over. */
+    public List<KeptWork> leftBehind() {
+        List<KeptWork> found = new ArrayList<>();
+        for (Path file : orphans(ENDING)) {
+            try {
+                KeptWork.of(file, disk.read(file)).ifPresent(found::add);
+            } catch (IOException gone) {
+                // Another window dealt with it in this moment.
+                continue;
+            }
+        }
+        found.sort(Comparator.comparing(KeptWork::at).reversed());
+        return found;
+    }
+
+    private List<Path> orphans(String ending) {
+        List<Path> files = new ArrayList<>();
+        try (DirectoryStream<Path> all = Files.newDirectoryStream(folder, "*" + ending)) {
+            for (Path file : all) {
+                String name = file.getFileName().toString();
+                if (name.length() > window.length() && !claims.taken(name.substring(0, window.length()))) {
+                    files.add(file);
+                }
+            }
+        } catch (IOException e) {
+            // A folder that cannot be listed holds nothing that could be restored.
+            return List.of();
+        }
+        return files;
+    }
+
+    /** The file has been saved, or its changes given up: what this window kept of it goes. */
+    public void done(Path original) {
+        remove(place(original));
+    }
+
+    /** Work left behind has been restored, or is not wanted. */
+    public void discard(KeptWork work) {
+        remove(work.file());
+    }
+
+    private void remove(Path file) {
+        try {
+            disk.remove(file);
+        } catch (IOException e) {
+            // It will be offered once more, which harms nothing.
+            return;
+        }
+    }
+
+    /** The window ends in good order. What it did not call done stays to be found, and half-written files go. */
+    @Override
+    public void close() {
+        claims.release(window);
+        orphans(UNFINISHED).forEach(this::remove);
+    }
+}

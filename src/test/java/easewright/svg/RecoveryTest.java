@@ -1,0 +1,145 @@
+package easewright.svg;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class RecoveryTest {
+    @TempDir
+    private Path folder;
+
+    private static byte[] bytes(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
+    }
+
+    private List<KeptWork> foundByANewWindow() throws SvgProblem {
+        try (Recovery next = new Recovery(folder)) {
+            return next.leftBehind();
+        }
+    }
+
+    @Test
+    void workOfAWindowThatEndedIsFoundUntilItIsDealtWith() throws Exception {
+        Path file = folder.resolve("skirt.svg");
+        Files.write(file, bytes("as saved"));
+        Recovery window = new Recovery(folder);
+        window.keep(file, bytes("one"));
+        window.keep(file, bytes("two"));
+        window.keep(Path.of("untitled.svg"), bytes("three"));
+        assertThat(window.leftBehind()).isEmpty();
+        assertThat(foundByANewWindow()).isEmpty();
+        window.close();
+
+        try (Recovery next = new Recovery(folder)) {
+            List<KeptWork> left = next.leftBehind();
+            assertThat(left).extracting(KeptWork::original).containsExactlyInAnyOrder(file, Path.of("untitled.svg"));
+            KeptWork skirt = left.get(left.get(0).original().equals(file) ? 0 : 1);
+            assertThat(skirt.bytes()).isEqualTo(bytes("two"));
+            assertThat(skirt.originalChanged()).isFalse();
+            assertThat(file).hasContent("as saved");
+            Files.write(file, bytes("as saved by somebody else"));
+            assertThat(skirt.originalChanged()).isTrue();
+            left.forEach(next::discard);
+            assertThat(next.leftBehind()).isEmpty();
+        }
+    }
+
+    @Test
+    void whatIsDoneIsNotLeftBehind() throws Exception {
+        Path file = folder.resolve("skirt.svg");
+        try (Recovery window = new Recovery(folder)) {
+            window.keep(file, bytes("one"));
+            window.keep(folder.resolve("other.svg"), bytes("two"));
+            window.done(file);
+        }
+        assertThat(foundByANewWindow()).extracting(KeptWork::original).containsExactly(folder.resolve("other.svg"));
+    }
+
+    @Test
+    void keptWorkIsForThisUserOnly() throws Exception {
+        try (Recovery window = new Recovery(folder)) {
+            window.keep(folder.resolve("a.svg"), bytes("one"));
+        }
+        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(folder.resolve("recovery"))))
+                .isEqualTo("rwx------");
+    }
+
+    /** Whatever a power cut leaves of a file: nothing is offered that is not whole. */
+    @Test
+    void cutOrDamagedWorkIsNeverOffered() {
+        byte[] content = bytes("<svg/>");
+        byte[] stored = new KeptWork(Path.of("k"), Path.of("a.svg"), Optional.empty(), java.time.Instant.EPOCH, content)
+                .stored();
+        assertThat(KeptWork.of(Path.of("k"), stored).orElseThrow().bytes()).isEqualTo(content);
+        for (int length = 0; length < stored.length; length++) {
+            assertThat(KeptWork.of(Path.of("k"), java.util.Arrays.copyOf(stored, length)))
+                    .isEmpty();
+            byte[] flipped = stored.clone();
+            flipped[length] ^= 0x10;
+            assertThat(KeptWork.of(Path.of("k"), flipped)).as("byte %d", length).isEmpty();
+        }
+    }
+
+    @Test
+    void aWindowThatDiesWhileKeepingLeavesTheStateBefore() throws Exception {
+        Path file = folder.resolve("skirt.svg");
+        for (FaultyDisk.Fault fault :
+                List.of(FaultyDisk.Fault.DIE_BEFORE, FaultyDisk.Fault.DIE_HALF, FaultyDisk.Fault.DIE_AFTER)) {
+            for (int step = 4; step < 8; step++) {
+                Recovery window = new Recovery(folder, new FaultyDisk(step, fault));
+                window.keep(file, bytes("one"));
+                assertThatThrownBy(() -> window.keep(file, bytes("two"))).isInstanceOf(FaultyDisk.Died.class);
+                endsWithoutTidying(window);
+                try (Recovery next = new Recovery(folder)) {
+                    assertThat(next.leftBehind())
+                            .singleElement()
+                            .satisfies(work -> assertThat(new String(work.bytes(), StandardCharsets.UTF_8))
+                                    .isIn("one", "two"));
+                    next.leftBehind().forEach(next::discard);
+                }
+            }
+        }
+    }
+
+    /** The system lets go of a dead program's claims; its disk does nothing more. */
+    private static void endsWithoutTidying(Recovery window) {
+        try {
+            window.close();
+        } catch (FaultyDisk.Died dead) {
+            return;
+        }
+    }
+
+    @Test
+    void keepingThatFailsSaysSoAndKeepsTheStateBefore() throws Exception {
+        Path file = folder.resolve("skirt.svg");
+        Recovery window = new Recovery(folder, new FaultyDisk(5, FaultyDisk.Fault.HALF));
+        window.keep(file, bytes("one"));
+        assertThatThrownBy(() -> window.keep(file, bytes("two")))
+                .isInstanceOfSatisfying(
+                        SvgProblem.class, e -> assertThat(e.code()).isEqualTo("recovery-not-kept"));
+        window.close();
+        assertThat(foundByANewWindow())
+                .singleElement()
+                .satisfies(work -> assertThat(work.bytes()).isEqualTo(bytes("one")));
+    }
+
+    @Test
+    void aFolderThatCannotBeMadeIsSaid() throws Exception {
+        Path blocked = Files.write(folder.resolve("file"), bytes("x"));
+        assertThatThrownBy(() -> new Recovery(blocked))
+                .isInstanceOfSatisfying(
+                        SvgProblem.class, e -> assertThat(e.code()).isEqualTo("state-folder"));
+        assertThatThrownBy(() -> FileClaim.take(folder.resolve("a.svg"), blocked))
+                .isInstanceOfSatisfying(
+                        SvgProblem.class, e -> assertThat(e.code()).isEqualTo("state-folder"));
+    }
+}
