@@ -5,8 +5,11 @@ import easewright.pattern.Pattern;
 
 /** One change to a pattern, with all its settings. */
 public sealed interface Alteration permits SeamChange, CentreChange, HingedSlash, ParallelSlash, Lengthen {
-    /** The record that is kept in the pattern; {@link Alterations#from} makes an equal alteration of it. */
+    /** The record that is kept in the pattern; {@link Ways#from} makes an equal alteration of it. */
     ChangeNote note();
+
+    /** The same change by another amount: what the way's {@link Way#amount()} setting says, mm. */
+    Alteration withAmount(double mm);
 
     /**
      * Makes the change.

@@ -30,6 +30,19 @@ public record CentreChange(
         implements Alteration {
     static final String METHOD = "centre";
 
+    static final Way WAY = new Way(
+            METHOD,
+            Way.Aim.GIRTH,
+            "amount",
+            List.of(
+                    Setting.needed("level", Setting.Kind.LEVEL),
+                    Setting.needed("amount", Setting.Kind.SIGNED_LENGTH),
+                    Setting.needed("edge", Setting.Kind.EDGE),
+                    Setting.flag("wedge"),
+                    Setting.free("keep", Setting.Kind.NAME),
+                    Setting.flag(Way.ACCEPT)),
+            CentreChange::from);
+
     /**
      * @throws IllegalArgumentException if the amount is no number
      */
@@ -45,6 +58,7 @@ public record CentreChange(
         return new CentreChange(level, amount, edge, true, "", false);
     }
 
+    @Override
     public CentreChange withAmount(double mm) {
         return new CentreChange(level, mm, edge, wedge, keep, acceptProtected);
     }
@@ -64,7 +78,7 @@ public record CentreChange(
                 .number("amount", amount)
                 .text("edge", edge.toString())
                 .flag("wedge", wedge)
-                .text("keep", keep)
+                .some("keep", keep)
                 .flag("accept-protected", acceptProtected)
                 .note(METHOD);
     }
@@ -82,7 +96,7 @@ public record CentreChange(
                 settings.number("amount"),
                 edge,
                 settings.flag("wedge"),
-                settings.text("keep"),
+                settings.some("keep"),
                 settings.flag("accept-protected"));
     }
 

@@ -22,13 +22,27 @@ import java.util.List;
  * @param piece           id or name of the piece
  * @param hinge           place on the outline that holds together
  * @param opening         place on the outline at which the slash opens
- * @param gap             straight distance between the two cut corners, mm; below 0 laps them over
+ * @param gap             straight distance between the two cut corners, mm; below 0 folds a wedge of that width out of the
+ *                        turning part
  * @param turning         a place on the outline of the part that turns
  * @param acceptProtected the edge at the opening may be protected
  */
 public record HingedSlash(String piece, Point hinge, Point opening, double gap, Point turning, boolean acceptProtected)
         implements Alteration {
     static final String METHOD = "hinged-slash";
+
+    static final Way WAY = new Way(
+            METHOD,
+            Way.Aim.GAP,
+            "gap",
+            List.of(
+                    Setting.needed("piece", Setting.Kind.PIECE),
+                    Setting.needed("hinge", Setting.Kind.PLACE),
+                    Setting.needed("opening", Setting.Kind.PLACE),
+                    Setting.needed("gap", Setting.Kind.SIGNED_LENGTH),
+                    Setting.needed("turning", Setting.Kind.PLACE),
+                    Setting.flag(Way.ACCEPT)),
+            HingedSlash::from);
 
     /** Above 5–6° a wedge is split among several slashes (docs/sources.md 4.3, common practice). */
     private static final double WIDE_WEDGE = 6;
@@ -40,7 +54,8 @@ public record HingedSlash(String piece, Point hinge, Point opening, double gap, 
         Amounts.require(gap);
     }
 
-    public HingedSlash withGap(double mm) {
+    @Override
+    public HingedSlash withAmount(double mm) {
         return new HingedSlash(piece, hinge, opening, mm, turning, acceptProtected);
     }
 
@@ -109,7 +124,9 @@ public record HingedSlash(String piece, Point hinge, Point opening, double gap, 
         // Seen from the hinge, the part after the opening lies clockwise of the slash on an outline drawn clockwise.
         boolean clockwise = after == (outline.signedArea() > 0);
         Affine map = Affine.rotation(clockwise ? angle : -angle, about);
-        Parting cut = some > 0 ? parting : lapped(cloth, parting, after, about, map.apply(open));
+        Parting cut = some > 0
+                ? parting
+                : folded(cloth, parting, after, about, map.inverse().apply(open));
         PartMove move = new PartMove(cloth, parting, map);
         Outline joined = cut.joined(map, outline.segments().get(0));
         if (!Simple.stays(outline, joined)) {
@@ -123,16 +140,16 @@ public record HingedSlash(String piece, Point hinge, Point opening, double gap, 
         return new Altered(pattern.withPiece(done).withChange(note()), List.of(moved), findings);
     }
 
-    /** The staying run loses what the turned part laps over. */
-    private static Parting lapped(Piece cloth, Parting parting, boolean after, Point about, Point corner)
+    /** The turning run loses the wedge beside the slash, so that closing takes back exactly what opening gave. */
+    private static Parting folded(Piece cloth, Parting parting, boolean after, Point about, Point corner)
             throws Refusal {
         Point ray = corner.minus(about);
-        List<Segment> run = parting.stays();
+        List<Segment> run = parting.moves();
         // The hinge itself lies on the ray: search from the opening's end only.
         SlashPlaces.Trimmed trimmed =
-                after ? SlashPlaces.trimEnd(run, about, ray) : SlashPlaces.trimStart(run, about, ray);
+                after ? SlashPlaces.trimStart(run, about, ray) : SlashPlaces.trimEnd(run, about, ray);
         PartMove.requireNothingTaken(cloth, trimmed.taken());
-        return new Parting(trimmed.left(), parting.moves());
+        return new Parting(parting.stays(), trimmed.left());
     }
 
     private List<Finding> remarks(Piece cloth, Place hingePlace, double degrees) {

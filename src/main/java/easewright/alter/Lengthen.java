@@ -29,6 +29,18 @@ public record Lengthen(String level, double below, double amount, List<String> p
         implements Alteration {
     static final String METHOD = "lengthen";
 
+    static final Way WAY = new Way(
+            METHOD,
+            Way.Aim.LENGTH,
+            "amount",
+            List.of(
+                    Setting.needed("level", Setting.Kind.LEVEL),
+                    Setting.length("below", 0),
+                    Setting.needed("amount", Setting.Kind.SIGNED_LENGTH),
+                    Setting.free("piece", Setting.Kind.PIECES),
+                    Setting.flag(Way.ACCEPT)),
+            Lengthen::from);
+
     /** Changes of width, before which length is settled (E-372, docs/sources.md 4.4). */
     private static final Set<String> WIDTH_METHODS =
             Set.of(SeamChange.METHOD, CentreChange.METHOD, HingedSlash.METHOD, ParallelSlash.METHOD);
@@ -46,6 +58,7 @@ public record Lengthen(String level, double below, double amount, List<String> p
         return new Lengthen(level, below, amount, List.of(), false);
     }
 
+    @Override
     public Lengthen withAmount(double mm) {
         return new Lengthen(level, below, mm, pieces, acceptProtected);
     }

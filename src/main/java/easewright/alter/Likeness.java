@@ -76,11 +76,13 @@ final class Likeness {
     /** All that is known of a piece besides places: names, roles, numbers. */
     private static List<Object> bare(Piece piece) {
         Point none = Point.ORIGIN;
-        List<Object> rest = new ArrayList<>(List.of(
-                piece.id(), piece.name(), piece.drawn(), piece.allowance(), piece.times(), piece.onFold()));
+        List<Object> rest = new ArrayList<>(
+                List.of(piece.id(), piece.name(), piece.drawn(), piece.allowance(), piece.times(), piece.onFold()));
         piece.edges().forEach(e -> rest.add(e.withEnds(none, none)));
         piece.levels().forEach(l -> rest.add(placeless(l)));
-        piece.darts().forEach(d -> rest.add(List.of(d.name(), d.edge(), d.otherPoint().isPresent())));
+        piece.darts()
+                .forEach(
+                        d -> rest.add(List.of(d.name(), d.edge(), d.otherPoint().isPresent())));
         piece.notches().stream().map(Notch::name).forEach(rest::add);
         piece.riders().forEach(r -> rest.add(List.of(r.id(), r.kind())));
         return rest;

@@ -21,6 +21,19 @@ public record ParallelSlash(String piece, Point one, Point other, double amount,
         implements Alteration {
     static final String METHOD = "parallel-slash";
 
+    static final Way WAY = new Way(
+            METHOD,
+            Way.Aim.GAP,
+            "amount",
+            List.of(
+                    Setting.needed("piece", Setting.Kind.PIECE),
+                    Setting.needed("one", Setting.Kind.PLACE),
+                    Setting.needed("other", Setting.Kind.PLACE),
+                    Setting.needed("amount", Setting.Kind.SIGNED_LENGTH),
+                    Setting.needed("beyond", Setting.Kind.PLACE),
+                    Setting.flag(Way.ACCEPT)),
+            ParallelSlash::from);
+
     /**
      * @throws IllegalArgumentException if the amount is no number
      */
@@ -28,6 +41,7 @@ public record ParallelSlash(String piece, Point one, Point other, double amount,
         Amounts.require(amount);
     }
 
+    @Override
     public ParallelSlash withAmount(double mm) {
         return new ParallelSlash(piece, one, other, mm, beyond, acceptProtected);
     }

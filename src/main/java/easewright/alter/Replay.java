@@ -61,7 +61,7 @@ public final class Replay {
 
     private static Pattern applied(Pattern pattern, ChangeNote note, int step) throws StepRefused {
         try {
-            return Alterations.from(note).apply(pattern).pattern();
+            return Ways.from(note).apply(pattern).pattern();
         } catch (Refusal refusal) {
             throw new StepRefused(step, refusal);
         }
@@ -119,7 +119,7 @@ public final class Replay {
     private static Pattern forward(Pattern then, List<ChangeNote> changes, int kept) throws Refusal {
         Pattern again = then;
         for (ChangeNote note : changes.subList(kept, changes.size())) {
-            again = Alterations.from(note).apply(again).pattern();
+            again = Ways.from(note).apply(again).pattern();
         }
         return again;
     }
@@ -132,7 +132,8 @@ public final class Replay {
             Pattern again = forward(back, now.changes(), kept);
             for (int i = 0; i < now.pieces().size(); i++) {
                 if (!Likeness.same(again.pieces().get(i), now.pieces().get(i))) {
-                    throw Refusal.of("change-one-way").with("method", now.changes().get(kept).method());
+                    throw Refusal.of("change-one-way")
+                            .with("method", now.changes().get(kept).method());
                 }
             }
             return back;

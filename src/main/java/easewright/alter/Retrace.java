@@ -4,16 +4,11 @@ import easewright.geom.Outline;
 import easewright.pattern.ChangeNote;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** Goes back along the recorded changes of a pattern, the newest first, by making the opposite of each. */
 public final class Retrace {
-    /** The setting by whose opposite a change is taken back, mm; a slash to a hinge has another. */
-    private static final String AMOUNT = "amount";
-
     private Retrace() {}
 
     /**
@@ -27,27 +22,24 @@ public final class Retrace {
         Pattern now = pattern;
         List<ChangeNote> changes = pattern.changes();
         for (int i = changes.size() - 1; i >= kept; i--) {
-            now = Alterations.from(opposite(changes.get(i))).apply(now).pattern();
+            now = Ways.from(opposite(changes.get(i))).apply(now).pattern();
         }
         now = now.withChanges(changes.subList(0, kept));
-        return kept > 0 ? now : now.withPieces(now.pieces().stream().map(Retrace::asDrawn).toList());
+        return kept > 0
+                ? now
+                : now.withPieces(now.pieces().stream().map(Retrace::asDrawn).toList());
     }
 
     private static ChangeNote opposite(ChangeNote note) throws Refusal {
-        if (!note.settings().containsKey(AMOUNT)) {
-            throw Refusal.of("change-one-way").with("method", note.method());
-        }
-        Map<String, String> settings = new LinkedHashMap<>(note.settings());
-        settings.computeIfPresent(AMOUNT, (key, text) -> text.startsWith("-") ? text.substring(1) : "-" + text);
-        return new ChangeNote(note.method(), settings);
+        return Ways.of(note.method())
+                .flatMap(way -> way.opposite(note))
+                .orElseThrow(() -> Refusal.of("change-one-way").with("method", note.method()));
     }
 
     private static Piece asDrawn(Piece piece) {
         Optional<Outline> original = piece.original();
-        return original.map(o -> piece.toBuilder()
-                        .outline(o)
-                        .original(Optional.empty())
-                        .build())
+        return original.map(o ->
+                        piece.toBuilder().outline(o).original(Optional.empty()).build())
                 .orElse(piece);
     }
 }

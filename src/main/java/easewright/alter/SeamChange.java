@@ -36,6 +36,22 @@ public record SeamChange(
         implements Alteration {
     static final String METHOD = "seam";
 
+    static final Way WAY = new Way(
+            METHOD,
+            Way.Aim.GIRTH,
+            "amount",
+            List.of(
+                    Setting.needed("level", Setting.Kind.LEVEL),
+                    Setting.needed("amount", Setting.Kind.SIGNED_LENGTH),
+                    Setting.free("edge", Setting.Kind.SHARES),
+                    Setting.choice("taper", Taper.SMOOTH),
+                    Setting.flag("carry-to-hem"),
+                    Setting.flag("one-side"),
+                    Setting.free("keep", Setting.Kind.NAMES),
+                    Setting.free("fixed", Setting.Kind.PLACES),
+                    Setting.flag(Way.ACCEPT)),
+            SeamChange::from);
+
     /**
      * @throws IllegalArgumentException if the amount is no number
      */
@@ -51,6 +67,7 @@ public record SeamChange(
         return new SeamChange(level, amount, List.of(), Taper.SMOOTH, false, List.of(), List.of(), false, false);
     }
 
+    @Override
     public SeamChange withAmount(double mm) {
         return new SeamChange(level, mm, shares, taper, carryToHem, keep, fixed, oneSide, acceptProtected);
     }

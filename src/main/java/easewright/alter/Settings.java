@@ -29,6 +29,11 @@ final class Settings {
         return this;
     }
 
+    /** Written only where there is something to write. */
+    Settings some(String key, String value) {
+        return value.isEmpty() ? this : text(key, value);
+    }
+
     /** A plain decimal with as many digits as bring the very number back. */
     Settings number(String key, double value) {
         return text(key, plain(value));
@@ -63,6 +68,11 @@ final class Settings {
             throw Refusal.of("note-setting-missing").with("setting", key);
         }
         return value;
+    }
+
+    /** Empty where it was left out. */
+    String some(String key) {
+        return entries.getOrDefault(key, "");
     }
 
     double number(String key) throws Refusal {

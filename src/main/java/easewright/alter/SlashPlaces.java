@@ -10,6 +10,7 @@ import easewright.pattern.Edge;
 import easewright.pattern.EdgeRole;
 import easewright.pattern.Piece;
 import java.util.List;
+import java.util.Optional;
 
 /** Finds where slashes meet the outline, and says whether they may. */
 final class SlashPlaces {
@@ -17,6 +18,9 @@ final class SlashPlaces {
     private static final double REACH = 5;
 
     private static final double AT_END = 1e-6;
+
+    /** A corner this close to a line lies on it, mm: what was moved and moved back. */
+    private static final double ON_LINE = 1e-7;
 
     private SlashPlaces() {}
 
@@ -76,11 +80,11 @@ final class SlashPlaces {
      */
     static Trimmed trimStart(List<Segment> run, Point through, Point direction) throws Refusal {
         for (int i = 0; i < run.size(); i++) {
-            List<Double> at = run.get(i).crossings(through, direction);
+            Optional<Double> at = firstOn(run.get(i), through, direction);
             if (at.isEmpty()) {
                 continue;
             }
-            double t = at.get(0);
+            double t = at.get();
             List<Segment> taken = new java.util.ArrayList<>(run.subList(0, i));
             List<Segment> left = new java.util.ArrayList<>();
             if (t > 0) {
@@ -96,6 +100,18 @@ final class SlashPlaces {
             return new Trimmed(left, taken);
         }
         throw Refusal.of("tuck-too-wide");
+    }
+
+    /** A corner on the line is met at the corner, though rounding may have put it beside the line. */
+    private static Optional<Double> firstOn(Segment segment, Point through, Point direction) {
+        boolean endsOn = Math.abs(direction.unit().cross(segment.end().minus(through))) <= ON_LINE;
+        for (double t : segment.crossings(through, direction)) {
+            Point p = segment.at(t);
+            if (p.distance(segment.start()) > ON_LINE) {
+                return Optional.of(endsOn && p.distance(segment.end()) <= ON_LINE ? 1.0 : t);
+            }
+        }
+        return endsOn ? Optional.of(1.0) : Optional.empty();
     }
 
     static Trimmed trimEnd(List<Segment> run, Point through, Point direction) throws Refusal {

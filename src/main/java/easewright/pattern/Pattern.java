@@ -34,9 +34,7 @@ public record Pattern(
         mates = List.copyOf(mates);
         wishes = Map.copyOf(wishes);
         changes = List.copyOf(changes);
-        aside = aside.stream()
-                .sorted(Comparator.comparingInt(SetAside::before))
-                .toList();
+        aside = aside.stream().sorted(Comparator.comparingInt(SetAside::before)).toList();
         int made = changes.size();
         if (aside.stream().anyMatch(a -> a.before() > made)) {
             throw new IllegalArgumentException("A change set aside has its place behind the end of the list");

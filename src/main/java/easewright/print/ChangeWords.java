@@ -45,7 +45,8 @@ public final class ChangeWords {
         values.putIfAbsent("level", "");
         values.put("where", where(note, pattern));
         List<String> sentences = new ArrayList<>();
-        sentences.add(known("change.method." + note.method(), values, "change.method-other", Map.of("method", note.method())));
+        sentences.add(known(
+                "change.method." + note.method(), values, "change.method-other", Map.of("method", note.method())));
         List<String> manners = manners(note);
         if (!manners.isEmpty()) {
             sentences.add(words.of("change.manners", Map.of("manners", String.join("; ", manners))));
@@ -67,13 +68,12 @@ public final class ChangeWords {
     /** The edges the change was put at, each by its piece's name, with its share where shares differ. */
     private String where(ChangeNote note, Pattern pattern) {
         Map<String, String> settings = note.settings();
-        boolean uneven =
-                settings.keySet().stream()
-                                .filter(k -> stem(k).equals("weight"))
-                                .map(settings::get)
-                                .distinct()
-                                .count()
-                        > 1;
+        boolean uneven = settings.keySet().stream()
+                        .filter(k -> stem(k).equals("weight"))
+                        .map(settings::get)
+                        .distinct()
+                        .count()
+                > 1;
         List<String> edges = new ArrayList<>();
         settings.forEach((key, text) -> {
             if (stem(key).equals("edge")) {
@@ -96,7 +96,8 @@ public final class ChangeWords {
             if (stem.equals("keep")) {
                 keeps.add(text);
             } else if (!TOLD.contains(stem)) {
-                String line = "change.setting." + stem + (text.equals("yes") ? "" : "." + text.toLowerCase(Locale.ROOT));
+                String line =
+                        "change.setting." + stem + (text.equals("yes") ? "" : "." + text.toLowerCase(Locale.ROOT));
                 Map<String, String> plainly = Map.of("setting", stem.replace('-', ' '), "value", text);
                 manners.add(known(line, Map.of(), "change.setting-other", plainly));
             }

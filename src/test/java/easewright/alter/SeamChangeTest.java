@@ -311,7 +311,7 @@ class SeamChangeTest {
                 .fixedAt(new Point(1e-7, 2))
                 .onOneSide()
                 .acceptingProtected();
-        assertThat(Alterations.from(change.note())).isEqualTo(change);
+        assertThat(Ways.from(change.note())).isEqualTo(change);
         assertThat(change.note().settings().values()).noneMatch(v -> v.matches(".*\\dE-?\\d.*"));
     }
 }

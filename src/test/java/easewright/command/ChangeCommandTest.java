@@ -173,7 +173,7 @@ class ChangeCommandTest {
                 .doesNotContain("a<b>")
                 .contains("class=\"ghost\"")
                 .contains("class=\"moved\"")
-                .contains("+2.4\u00a0cm at hip")
+                .contains("hip: +2.4\u00a0cm")
                 .contains("Misfit after")
                 .doesNotContain("report.")
                 .doesNotContain("<script");

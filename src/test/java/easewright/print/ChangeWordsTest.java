@@ -24,9 +24,7 @@ import org.junit.jupiter.api.Test;
 class ChangeWordsTest {
     private final ChangeWords words = new ChangeWords(Words.english(LengthUnit.CM));
     private final Pattern pattern = Pattern.bare(
-            List.of(Piece.bare(
-                            "p1",
-                            Outline.polygon(List.of(new Point(0, 0), new Point(100, 0), new Point(100, 100))))
+            List.of(Piece.bare("p1", Outline.polygon(List.of(new Point(0, 0), new Point(100, 0), new Point(100, 100))))
                     .withName("Front")),
             new Scale(1, 1, Scale.Proof.PHYSICAL_SIZE));
 
@@ -66,6 +64,9 @@ class ChangeWordsTest {
     @Test
     void whatANewerVersionRecordedIsSaidPlainly() {
         ChangeNote note = new ChangeNote("fold-twice", Map.of("level", "hip", "amount", "x", "mood", "calm"));
-        assertThat(words.of(note, pattern)).contains("fold-twice").contains("mood calm").doesNotContain("change.");
+        assertThat(words.of(note, pattern))
+                .contains("fold-twice")
+                .contains("mood calm")
+                .doesNotContain("change.");
     }
 }

@@ -66,8 +66,8 @@ class SessionTest {
         assertThat(session.desk().trial()).isEmpty();
         assertThat(wanted().amount()).isZero();
         assertThat(hip().finished()).isCloseTo(before + 24, within(0.01));
-        assertThat(new ChangeWords(session.desk().words())
-                        .of(session.desk().pattern())).hasSize(1);
+        assertThat(new ChangeWords(session.desk().words()).of(session.desk().pattern()))
+                .hasSize(1);
         assertThat(session.desk().isSaved()).isFalse();
         session.undo();
         assertThat(session.desk().pattern()).isEqualTo(pattern);
@@ -172,8 +172,7 @@ class SessionTest {
         session.want(wanted().withAmount(12));
         assertThat(HereWords.outcome(session.desk())).doesNotContain("editor.").doesNotContain("{");
         session.keep();
-        assertThat(new ChangeWords(session.desk().words())
-                        .of(session.desk().pattern()))
+        assertThat(new ChangeWords(session.desk().words()).of(session.desk().pattern()))
                 .allSatisfy(line -> assertThat(line).doesNotContain("change.").doesNotContain("{"));
         for (EaseLine line : session.desk().reading().sheet().lines()) {
             EaseRow row = EaseRow.of(line, session.desk().words());

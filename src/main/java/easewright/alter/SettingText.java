@@ -1,0 +1,146 @@
+package easewright.alter;
+
+import easewright.pattern.ChangeNote;
+import easewright.pattern.EdgeRef;
+import easewright.pattern.Pattern;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * The settings of a way as a person writes them: levels, pieces and edges by name whatever the capitals, edges as
+ * {@code piece/edge} or {@code piece/edge=share}, lengths with their unit, places as {@link PlaceText} says, flags as
+ * yes or no. Several values of a list may also be written as one, with semicolons between them.
+ */
+public final class SettingText {
+    private static final List<String> YES = List.of("yes", "true", "on");
+    private static final List<String> NO = List.of("no", "false", "off", "");
+
+    private SettingText() {}
+
+    /**
+     * The record that the written settings make. Settings left out are what the way says they then are.
+     *
+     * @param texts by key; a setting that is no list has one text
+     * @throws Refusal if a setting is unknown, missing or not understood
+     * @throws X       if a length cannot be read
+     */
+    public static <X extends Exception> ChangeNote read(
+            Way way, Map<String, List<String>> texts, Pattern pattern, LengthReader<X> lengths) throws Refusal, X {
+        List<String> known = way.settings().stream().map(Setting::key).toList();
+        for (String key : texts.keySet()) {
+            if (!known.contains(key)) {
+                throw Refusal.of("setting-unknown")
+                        .with("setting", key)
+                        .with("method", way.method())
+                        .with("known", known);
+            }
+        }
+        Settings settings = new Settings();
+        for (Setting setting : way.settings()) {
+            List<String> given = given(way, setting, texts.getOrDefault(setting.key(), List.of()));
+            if (setting.kind().isList()) {
+                many(settings, setting, given, pattern, lengths);
+            } else if (!given.isEmpty()) {
+                one(settings, setting, given.get(0), pattern, lengths);
+            }
+        }
+        return settings.note(way.method());
+    }
+
+    private static List<String> given(Way way, Setting setting, List<String> texts) throws Refusal {
+        List<String> given = new ArrayList<>();
+        for (String text : texts) {
+            for (String part : setting.kind().isList() ? text.split(";") : new String[] {text}) {
+                if (!part.isBlank()) {
+                    given.add(part.strip());
+                }
+            }
+        }
+        if (given.isEmpty() && !setting.standard().isEmpty()) {
+            given.add(setting.standard());
+        }
+        if (given.isEmpty() && setting.required()) {
+            throw Refusal.of("setting-needed").with("setting", setting.key()).with("method", way.method());
+        }
+        if (given.size() > 1 && !setting.kind().isList()) {
+            throw Refusal.of("setting-once").with("setting", setting.key()).with("text", given);
+        }
+        return given;
+    }
+
+    private static <X extends Exception> void one(
+            Settings settings, Setting setting, String text, Pattern pattern, LengthReader<X> lengths)
+            throws Refusal, X {
+        String key = setting.key();
+        switch (setting.kind()) {
+            case LEVEL -> settings.text(key, KnownNames.level(pattern, text).name());
+            case SIGNED_LENGTH -> settings.number(key, lengths.mm(text));
+            case EDGE -> settings.text(key, KnownNames.edgeRef(pattern, text).toString());
+            case PIECE -> settings.text(key, KnownNames.piece(pattern, text).id());
+            case PLACE -> settings.point(key, PlaceText.read(pattern, text, lengths));
+            case NAME -> settings.text(key, KnownNames.mark(pattern, text));
+            case CHOICE ->
+                settings.text(
+                        key,
+                        setting.choice(text)
+                                .orElseThrow(() -> Refusal.of("setting-choice")
+                                        .with("setting", key)
+                                        .with("text", text)
+                                        .with("known", setting.choices())));
+            case FLAG -> settings.flag(key, flag(key, text));
+            case SHARES, PIECES, PLACES, NAMES -> throw new IllegalStateException(key + " is a list");
+        }
+    }
+
+    private static <X extends Exception> void many(
+            Settings settings, Setting setting, List<String> texts, Pattern pattern, LengthReader<X> lengths)
+            throws Refusal, X {
+        for (int i = 0; i < texts.size(); i++) {
+            String key = setting.key() + "." + (i + 1);
+            String text = texts.get(i);
+            switch (setting.kind()) {
+                case SHARES -> share(settings, key, "weight." + (i + 1), text, pattern);
+                case PIECES ->
+                    settings.text(key, KnownNames.piece(pattern, text).id());
+                case PLACES -> settings.point(key, PlaceText.read(pattern, text, lengths));
+                case NAMES -> settings.text(key, KnownNames.mark(pattern, text));
+                default -> throw new IllegalStateException(key + " is no list");
+            }
+        }
+    }
+
+    private static void share(Settings settings, String key, String weightKey, String text, Pattern pattern)
+            throws Refusal {
+        int equals = text.lastIndexOf('=');
+        EdgeRef edge = KnownNames.edgeRef(pattern, equals < 0 ? text : text.substring(0, equals));
+        settings.text(key, edge.toString());
+        settings.number(weightKey, equals < 0 ? 1 : weight(text, text.substring(equals + 1)));
+    }
+
+    /** A share as a number, a percentage or a fraction; only its proportion to the others counts. */
+    private static double weight(String whole, String text) throws Refusal {
+        String number = text.strip().replace("%", "").replace(',', '.');
+        int slash = number.indexOf('/');
+        try {
+            double weight = slash < 0
+                    ? Double.parseDouble(number)
+                    : Double.parseDouble(number.substring(0, slash)) / Double.parseDouble(number.substring(slash + 1));
+            if (weight > 0 && weight < 1e6) {
+                return weight;
+            }
+        } catch (NumberFormatException noNumber) {
+            throw Refusal.of("share-not-a-number").with("text", whole);
+        }
+        throw Refusal.of("share-not-a-number").with("text", whole);
+    }
+
+    private static boolean flag(String key, String text) throws Refusal {
+        String word = text.toLowerCase(Locale.ROOT);
+        if (!YES.contains(word) && !NO.contains(word)) {
+            throw Refusal.of("setting-flag").with("setting", key).with("text", text);
+        }
+        return YES.contains(word);
+    }
+}

@@ -1,0 +1,80 @@
+package easewright.alter;
+
+import easewright.pattern.ChangeNote;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * One way of changing a pattern, described once for the form, the command line and the record alike. Its words are in
+ * the bundle under {@code way.<method>}: {@code .name}, {@code .what} it does, {@code .hint} when to use it,
+ * and for each setting {@code .setting.<key>} and {@code .setting.<key>.hint}.
+ *
+ * @param method   name in a {@link ChangeNote}
+ * @param aim      what the amount measures
+ * @param amount   key of the setting that says by how much
+ * @param settings all settings, in the order in which a person is asked for them
+ */
+public record Way(String method, Aim aim, String amount, List<Setting> settings, Maker maker) {
+    /** What the amount of a way measures. */
+    public enum Aim {
+        /** By how much the finished girth at the chosen level changes. */
+        GIRTH,
+        /** By how much the piece grows along its grain. */
+        LENGTH,
+        /** How far a slash opens. */
+        GAP
+    }
+
+    /** Makes an alteration of its record. */
+    interface Maker {
+        Alteration from(ChangeNote note) throws Refusal;
+    }
+
+    static final String ACCEPT = "accept-protected";
+
+    /**
+     * @throws IllegalArgumentException if the amount is none of the settings
+     */
+    public Way {
+        settings = List.copyOf(settings);
+        if (settings.stream().noneMatch(s -> s.key().equals(amount))) {
+            throw new IllegalArgumentException("The way " + method + " has no setting " + amount);
+        }
+    }
+
+    /**
+     * The alteration whose {@link Alteration#note()} equals the given one.
+     *
+     * @throws Refusal if a setting is missing or unreadable
+     */
+    public Alteration from(ChangeNote note) throws Refusal {
+        return maker.from(note);
+    }
+
+    public Optional<Setting> setting(String key) {
+        return settings.stream().filter(s -> s.key().equals(key)).findFirst();
+    }
+
+    /** The amount of a record of this way, mm; empty where it cannot be read. */
+    public Optional<Double> amountOf(ChangeNote note) {
+        try {
+            return Optional.of(new Settings(note).number(amount));
+        } catch (Refusal unreadable) {
+            return Optional.empty();
+        }
+    }
+
+    /** The same record with another amount, mm. */
+    public ChangeNote withAmount(ChangeNote note, double mm) {
+        Map<String, String> settings = new LinkedHashMap<>(note.settings());
+        settings.put(amount, Settings.plain(mm));
+        return new ChangeNote(note.method(), settings);
+    }
+
+    /** The record of what takes a change of this way back: the same with the opposite amount. */
+    public Optional<ChangeNote> opposite(ChangeNote note) {
+        return amountOf(note).map(mm -> withAmount(note, -mm));
+    }
+}

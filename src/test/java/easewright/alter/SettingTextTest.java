@@ -1,0 +1,140 @@
+package easewright.alter;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.assertj.core.api.Assertions.within;
+
+import easewright.geom.Point;
+import easewright.pattern.EdgeRef;
+import easewright.pattern.Notch;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class SettingTextTest {
+    private static final LengthReader<NumberFormatException> MM =
+            text -> Double.parseDouble(text.replace("mm", "").strip());
+
+    private static final Piece FRONT = Cloths.curvedSkirt("p1").toBuilder()
+            .name("Front")
+            .notches(List.of(new Notch("Hip notch", new Point(240, 200))))
+            .build();
+    private static final Pattern SKIRT =
+            Cloths.pattern(List.of(Cloths.WAIST, Cloths.HIP), FRONT, Cloths.curvedSkirt("back"));
+
+    private static Point place(String text) throws Refusal {
+        return PlaceText.read(SKIRT, text, MM);
+    }
+
+    @Test
+    void placesByName() throws Refusal {
+        assertThat(place("front/side/start")).isEqualTo(new Point(190, -6));
+        assertThat(place(" Front / SIDE / end ")).isEqualTo(new Point(240, 600));
+        assertThat(place("front/hip notch")).isEqualTo(new Point(240, 200));
+        assertThat(place("back/side@hip").distance(new Point(240, 200))).isLessThan(1e-9);
+        assertThat(place("12.5,-3")).isEqualTo(new Point(12.5, -3));
+    }
+
+    @Test
+    void placesAlongAnEdge() throws Refusal {
+        assertThat(place("p1/fold@100mm").distance(new Point(0, 504))).isLessThan(1e-9);
+        assertThat(place("p1/fold@25%").distance(new Point(0, 455))).isLessThan(1e-9);
+        double side = FRONT.edge("side").orElseThrow().on(FRONT.outline()).length();
+        assertThat(place("front/side@" + (side - 50) + "mm").distance(new Point(240, 550)))
+                .isLessThan(1e-9);
+        assertThat(place("front/side@100%")).isEqualTo(new Point(240, 600));
+    }
+
+    @Test
+    void placesAreWrittenAsTheyAreRead() throws Refusal {
+        for (String text : List.of("Front/side/start", "Front/Hip notch", "Front/fold@100mm", "1000,-20.5")) {
+            String written = PlaceText.write(SKIRT, place(text));
+            assertThat(place(written).distance(place(text))).as(written).isLessThan(0.1);
+        }
+        assertThat(PlaceText.write(SKIRT, new Point(240, 200))).isEqualTo("Front/Hip notch");
+        assertThat(PlaceText.write(SKIRT, new Point(0, 503.97))).isEqualTo("Front/fold@100mm");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "sleeve/side/start|piece-not-known",
+                "front/sides/start|edge-not-known",
+                "front/side|notch-not-known",
+                "front/fold@900mm|place-off-edge",
+                "front/fold@-1%|place-off-edge",
+                "front/fold@x%|place-form",
+                "front/hem@hip|edge-not-at-level",
+                "1,2,3|place-form",
+                "front|place-form"
+            })
+    void whatIsNoPlaceIsRefused(String text, String code) {
+        Refusal refusal = catchThrowableOfType(Refusal.class, () -> place(text));
+        assertThat(refusal.code()).isEqualTo(code);
+    }
+
+    @Test
+    void settingsMakeTheChange() throws Refusal {
+        Map<String, List<String>> texts = Map.of(
+                "level", List.of("Hip"),
+                "amount", List.of("+24 mm"),
+                "edge", List.of("front/side=60%", "back/side = 2/5"),
+                "taper", List.of("Straight"),
+                "carry-to-hem", List.of("yes"),
+                "keep", List.of("waist; hip NOTCH"),
+                "fixed", List.of("front/side/start"));
+        Alteration made = Ways.from(SettingText.read(SeamChange.WAY, texts, SKIRT, MM));
+        assertThat(made)
+                .isEqualTo(SeamChange.at("hip", 24)
+                        .withShares(new Share(EdgeRef.of("p1", "side"), 60), new Share(EdgeRef.of("back", "side"), 0.4))
+                        .withTaper(Taper.STRAIGHT)
+                        .carriedToHem()
+                        .keeping("waist", "Hip notch")
+                        .fixedAt(new Point(190, -6)));
+    }
+
+    @Test
+    void whatIsLeftOutIsAsUsual() throws Refusal {
+        Map<String, List<String>> few = Map.of("level", List.of("hip"), "amount", List.of("-3"));
+        assertThat(Ways.from(SettingText.read(SeamChange.WAY, few, SKIRT, MM))).isEqualTo(SeamChange.at("hip", -3));
+        assertThat(Ways.from(SettingText.read(Lengthen.WAY, few, SKIRT, MM))).isEqualTo(Lengthen.below("hip", 0, -3));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "colour, red, setting-unknown",
+        "level, '', setting-needed",
+        "level, knee, level-not-known",
+        "taper, wavy, setting-choice",
+        "one-side, perhaps, setting-flag",
+        "edge, side, edge-form",
+        "edge, front/side=0, share-not-a-number",
+        "edge, front/side=a, share-not-a-number",
+        "keep, moon, keep-not-known"
+    })
+    void whatIsNotUnderstoodIsRefused(String key, String text, String code) {
+        Map<String, List<String>> texts =
+                new java.util.HashMap<>(Map.of("level", List.of("hip"), "amount", List.of("1")));
+        texts.put(key, List.of(text));
+        Refusal refusal = catchThrowableOfType(Refusal.class, () -> SettingText.read(SeamChange.WAY, texts, SKIRT, MM));
+        assertThat(refusal.code()).isEqualTo(code);
+        Map<String, List<String>> twice = Map.of("level", List.of("hip", "waist"), "amount", List.of("1"));
+        assertThat(catchThrowableOfType(Refusal.class, () -> SettingText.read(SeamChange.WAY, twice, SKIRT, MM))
+                        .code())
+                .isEqualTo("setting-once");
+    }
+
+    @Test
+    void anotherAmountIsTheSameChangeOtherwise() throws Refusal {
+        SeamChange change = SeamChange.at("hip", 24).carriedToHem();
+        assertThat(Ways.from(SeamChange.WAY.withAmount(change.note(), -7.5))).isEqualTo(change.withAmount(-7.5));
+        assertThat(Ways.from(SeamChange.WAY.opposite(change.note()).orElseThrow()))
+                .isEqualTo(change.withAmount(-24));
+        assertThat(SeamChange.WAY.amountOf(change.note()).orElseThrow()).isCloseTo(24, within(0.0));
+    }
+}

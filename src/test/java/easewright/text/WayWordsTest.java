@@ -1,0 +1,41 @@
+package easewright.text;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import easewright.alter.Setting;
+import easewright.alter.Way;
+import easewright.alter.Ways;
+import java.io.IOException;
+import java.io.Reader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Properties;
+import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+
+class WayWordsTest {
+    private static final Path BUNDLE = Path.of("src/main/resources/easewright/text/messages.properties");
+
+    @Test
+    void everyWayAndSettingHasItsWordsAndNoOther() throws IOException {
+        Properties lines = new Properties();
+        try (Reader reader = Files.newBufferedReader(BUNDLE)) {
+            lines.load(reader);
+        }
+        Set<String> wanted = new TreeSet<>();
+        for (Way way : Ways.all()) {
+            String start = "way." + way.method() + ".";
+            wanted.addAll(List.of(start + "name", start + "what", start + "hint"));
+            for (Setting setting : way.settings()) {
+                wanted.add(start + "setting." + setting.key());
+                wanted.add(start + "setting." + setting.key() + ".hint");
+                setting.choices().forEach(c -> wanted.add(start + "setting." + setting.key() + "." + c));
+            }
+        }
+        Set<String> there = new TreeSet<>();
+        lines.stringPropertyNames().stream().filter(k -> k.startsWith("way.")).forEach(there::add);
+        assertThat(there).isEqualTo(wanted);
+    }
+}
