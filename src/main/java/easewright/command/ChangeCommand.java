@@ -12,70 +12,47 @@ import easewright.pattern.Pattern;
 import easewright.pattern.Scale;
 import easewright.print.Reading;
 import easewright.svg.SvgProblem;
+import easewright.text.LengthUnit;
 import easewright.text.Words;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.ArgGroup;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
+import java.util.Optional;
 
 /** {@code change FILE}: this much more or less, here, and a new file with it. */
-@Command(name = "change", mixinStandardHelpOptions = true)
-final class ChangeCommand implements Callable<Integer> {
-    @Mixin
-    Source source;
-
-    @Mixin
-    Target target;
-
-    @ArgGroup(exclusive = true, multiplicity = "1")
-    What what;
-
-    /** One change by options, or several from a list. */
-    static final class What {
-        @ArgGroup(exclusive = false)
-        ChangeOptions one;
-
-        @Option(names = "--list", paramLabel = "CHANGES.json", descriptionKey = "option.list")
-        Path list;
+final class ChangeCommand implements Job {
+    @Override
+    public Grammar grammar() {
+        return ChangeOptions.grammar(Target.grammar(Source.grammar("change"))
+                .flag("--in-place", "option.in-place")
+                .flag("--try", "option.try")
+                .value("--list", "CHANGES.json", "option.list"));
     }
 
-    @Option(names = "--in-place", descriptionKey = "option.in-place")
-    boolean inPlace;
-
-    @Option(names = "--try", descriptionKey = "option.try")
-    boolean onlyTry;
-
-    @Spec
-    CommandSpec spec;
-
     @Override
-    public Integer call() throws Trouble {
+    public int run(Given given, Voice voice) throws Trouble {
+        Source source = Source.of(given);
+        Target target = Target.of(given);
         Words words = source.words();
-        int places = (target.output == null ? 0 : 1) + (inPlace ? 1 : 0) + (onlyTry ? 1 : 0);
-        if (places != 1) {
-            throw new ParameterException(spec.commandLine(), words.of("command.output-needed"));
+        boolean inPlace = given.has("--in-place");
+        boolean onlyTry = given.has("--try");
+        if ((target.output().isPresent() ? 1 : 0) + (inPlace ? 1 : 0) + (onlyTry ? 1 : 0) != 1) {
+            throw new Misuse("output-needed", Map.of());
         }
-        Path chosen = target.output == null ? source.file : target.output;
+        List<Asked> asked = asked(given);
+        Path chosen = target.output().orElse(source.file());
         Source.Opened opened = source.open();
         if (!onlyTry) {
-            target.check(chosen, source.file, inPlace);
+            target.check(chosen, source.file(), inPlace);
         }
         Pattern before = opened.pattern();
         if (before.scale().proof() == Scale.Proof.UNPROVED) {
-            throw new Trouble("scale-needed", Map.of("file", source.file.toString()));
+            throw new Trouble("scale-needed", Map.of("file", source.file().toString()));
         }
         List<Finding> findings = new ArrayList<>();
-        Pattern after = changed(before, findings);
-        byte[] bytes = written(opened, after, findings);
+        Pattern after = changed(before, asked, source.unit(), findings);
+        byte[] bytes = written(opened, source.file(), after, findings);
         Reading readBefore = opened.reading(before);
         Reading readAfter = opened.reading(after);
         findings.addAll(
@@ -84,29 +61,43 @@ final class ChangeCommand implements Callable<Integer> {
         if (!onlyTry) {
             Target.save(chosen, bytes);
         }
-        PrintWriter out = spec.commandLine().getOut();
-        if (source.json) {
+        if (source.json()) {
             Json json = new Json(words);
             ObjectNode document = json.document(opened, readAfter, noticed);
             document.set("changes", notes(after.changes()));
             document.set("before", json.reading(readBefore));
             document.set("after", json.reading(readAfter));
-            out.println(json.text(document));
+            voice.out().println(json.text(document));
         } else {
-            new ChangeSheet(out, words).print(readBefore, readAfter);
-            noticed.print(out, words);
+            new ChangeSheet(voice.out(), words).print(readBefore, readAfter);
+            noticed.print(voice.out(), words);
         }
         String said = onlyTry ? "command.not-saved" : "command.saved";
-        spec.commandLine().getErr().println(words.of(said, Map.of("file", chosen.toString())));
+        voice.err().println(words.of(said, Map.of("file", chosen.toString())));
         return noticed.exitCode();
     }
 
-    private Pattern changed(Pattern before, List<Finding> findings) throws Trouble {
-        List<Asked> asked = what.list == null ? List.of(what.one.asked()) : ChangeList.read(what.list);
+    /** One change by options, or several from a list. */
+    private static List<Asked> asked(Given given) throws Trouble {
+        Optional<Path> list = given.path("--list");
+        if (list.isPresent() == ChangeOptions.any(given)) {
+            throw new Misuse("change-needed", Map.of());
+        }
+        if (list.isPresent()) {
+            return ChangeList.read(list.get());
+        }
+        if (!given.has("--at") || !given.has("--by")) {
+            throw new Misuse("change-needed", Map.of());
+        }
+        return List.of(ChangeOptions.asked(given));
+    }
+
+    private static Pattern changed(Pattern before, List<Asked> asked, LengthUnit unit, List<Finding> findings)
+            throws Trouble {
         Pattern pattern = before;
         for (Asked each : asked) {
             try {
-                Altered altered = Method.alteration(each, pattern, source.unit).apply(pattern);
+                Altered altered = Method.alteration(each, pattern, unit).apply(pattern);
                 findings.addAll(altered.findings());
                 pattern = altered.pattern();
             } catch (Refusal refusal) {
@@ -116,12 +107,13 @@ final class ChangeCommand implements Callable<Integer> {
         return pattern;
     }
 
-    private byte[] written(Source.Opened opened, Pattern after, List<Finding> findings) throws Trouble {
+    private static byte[] written(Source.Opened opened, Path file, Pattern after, List<Finding> findings)
+            throws Trouble {
         try {
             findings.addAll(opened.svg().consequences(after));
             return opened.svg().write(after);
         } catch (SvgProblem e) {
-            throw Said.of(e, source.file);
+            throw Said.of(e, file);
         }
     }
 

@@ -1,39 +1,41 @@
 package easewright.command;
 
-import java.util.ArrayList;
-import java.util.List;
-import picocli.CommandLine.Option;
-
 /** The options that describe one change. */
 final class ChangeOptions {
-    @Option(names = "--at", required = true, paramLabel = "LEVEL", descriptionKey = "option.at")
-    String at;
+    private ChangeOptions() {}
 
-    @Option(names = "--by", required = true, paramLabel = "AMOUNT", descriptionKey = "option.by")
-    String by;
+    static Grammar grammar(Grammar command) {
+        return command.value("--at", "LEVEL", "option.at")
+                .value("--by", "AMOUNT", "option.by")
+                .values("--edge", "PIECE/EDGE[=SHARE]", "option.edge")
+                .value("--method", "METHOD", "option.method")
+                .value("--taper", "TAPER", "option.taper")
+                .flag("--carry", "option.carry")
+                .flag("--one-side", "option.one-side")
+                .values("--keep", "PLACE", "option.keep")
+                .flag("--accept", "option.accept");
+    }
 
-    @Option(names = "--edge", paramLabel = "PIECE/EDGE[=SHARE]", descriptionKey = "option.edge")
-    List<String> edges = new ArrayList<>();
+    static Asked asked(Given given) {
+        return new Asked(
+                given.text("--at").orElse(""),
+                given.text("--by").orElse(""),
+                given.texts("--edge"),
+                given.text("--method").orElse("seam"),
+                given.text("--taper").orElse("smooth"),
+                given.has("--carry"),
+                given.has("--one-side"),
+                given.texts("--keep"),
+                given.has("--accept"));
+    }
 
-    @Option(names = "--method", paramLabel = "METHOD", defaultValue = "seam", descriptionKey = "option.method")
-    String method;
-
-    @Option(names = "--taper", paramLabel = "TAPER", defaultValue = "smooth", descriptionKey = "option.taper")
-    String taper;
-
-    @Option(names = "--carry", descriptionKey = "option.carry")
-    boolean carry;
-
-    @Option(names = "--one-side", descriptionKey = "option.one-side")
-    boolean oneSide;
-
-    @Option(names = "--keep", paramLabel = "PLACE", descriptionKey = "option.keep")
-    List<String> keep = new ArrayList<>();
-
-    @Option(names = "--accept", descriptionKey = "option.accept")
-    boolean accept;
-
-    Asked asked() {
-        return new Asked(at, by, edges, method, taper, carry, oneSide, keep, accept);
+    /** Whether any of them was given. */
+    static boolean any(Given given) {
+        for (Option option : grammar(Grammar.of("")).options()) {
+            if (given.has(option.name())) {
+                return true;
+            }
+        }
+        return false;
     }
 }

@@ -3,14 +3,13 @@ package easewright.command;
 import easewright.text.LengthUnit;
 import easewright.text.Words;
 import java.io.PrintWriter;
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
-import java.util.ResourceBundle;
-import picocli.CommandLine;
-import picocli.CommandLine.Command;
+import java.util.Optional;
+import picocli.CommandLine.ParameterException;
 
 /** The front door of the commands. */
-@Command(name = "easewright", mixinStandardHelpOptions = true, version = "Easewright 0.1.0")
 public final class Commands {
     /** Done, and nothing is wrong with the pattern. */
     public static final int DONE = 0;
@@ -21,31 +20,21 @@ public final class Commands {
     /** The command line is wrong. */
     public static final int USAGE = 64;
 
-    private static final Map<String, Class<?>> ALL = all();
+    private static final List<String> ALL = List.of("measure", "ease", "change", "check", "report", "draft");
 
     private Commands() {}
 
-    private static Map<String, Class<?>> all() {
-        Map<String, Class<?>> all = new LinkedHashMap<>();
-        all.put("measure", MeasureCommand.class);
-        all.put("ease", EaseCommand.class);
-        all.put("change", ChangeCommand.class);
-        all.put("check", CheckCommand.class);
-        all.put("report", ReportCommand.class);
-        all.put("draft", DraftCommand.class);
-        return all;
-    }
-
-    /** Reading the options of a command takes as long as measuring a piece, so only the one asked for is read. */
-    private static CommandLine line(String... arguments) {
-        CommandLine line = new CommandLine(new Commands());
-        Class<?> asked = arguments.length == 0 ? null : ALL.get(arguments[0]);
-        if (asked != null) {
-            line.addSubcommand(arguments[0], asked);
-        } else {
-            ALL.forEach(line::addSubcommand);
-        }
-        return line;
+    private static Optional<Job> job(String name) {
+        return Optional.ofNullable(
+                switch (name) {
+                    case "measure" -> new MeasureCommand();
+                    case "ease" -> new EaseCommand();
+                    case "change" -> new ChangeCommand();
+                    case "check" -> new CheckCommand();
+                    case "report" -> new ReportCommand();
+                    case "draft" -> new DraftCommand();
+                    default -> null;
+                });
     }
 
     /**
@@ -56,53 +45,60 @@ public final class Commands {
      * @return the exit code
      */
     public static int run(PrintWriter out, PrintWriter err, String... arguments) {
-        CommandLine line = line(arguments)
-                .setResourceBundle(ResourceBundle.getBundle("easewright.text.messages"))
-                .setCaseInsensitiveEnumValuesAllowed(true)
-                .setOverwrittenOptionsAllowed(false)
-                .setExpandAtFiles(false)
-                .setOut(out)
-                .setErr(err);
-        line.setParameterExceptionHandler((e, args) -> {
-            err.println(e.getMessage());
-            err.println(english()
-                    .of(
-                            "command.usage-hint",
-                            Map.of(
-                                    "command",
-                                    e.getCommandLine().getCommandSpec().qualifiedName())));
-            return USAGE;
-        });
-        line.setExecutionExceptionHandler((e, command, parsed) -> {
-            err.println(words(e));
-            return REFUSED;
-        });
-        line.setExecutionStrategy(new CommandLine.RunLast());
-        int code = guarded(line, err, arguments);
+        int code = guarded(new Voice(out, err), arguments);
         out.flush();
         err.flush();
         return code;
     }
 
-    private static int guarded(CommandLine line, PrintWriter err, String... arguments) {
+    private static int guarded(Voice voice, String... arguments) {
         if (arguments.length == 0) {
-            line.usage(err);
+            manual(voice).usage(voice.err());
             return USAGE;
         }
         try {
-            return line.execute(arguments);
+            return run(voice, arguments);
+        } catch (Misuse e) {
+            voice.err().println(english().problem(e.code(), e.values()));
+            return hint(voice, "easewright " + arguments[0]);
+        } catch (Trouble e) {
+            voice.err().println(english().problem(e.code(), e.values()));
         } catch (StackOverflowError | OutOfMemoryError e) {
-            err.println(english().problem("file-too-much", Map.of()));
-            return REFUSED;
+            voice.err().println(english().problem("file-too-much", Map.of()));
+        } catch (RuntimeException e) {
+            String what = e.getClass().getSimpleName() + (e.getMessage() == null ? "" : ": " + e.getMessage());
+            voice.err().println(english().problem("not-foreseen", Map.of("what", what)));
         }
+        return REFUSED;
     }
 
-    private static String words(Exception e) {
-        if (e instanceof Trouble trouble) {
-            return english().problem(trouble.code(), trouble.values());
+    private static int run(Voice voice, String... arguments) throws Trouble {
+        Optional<Job> job = job(arguments[0]);
+        Optional<Given> given = job.isEmpty()
+                ? Optional.empty()
+                : PlainReader.read(job.get().grammar(), List.of(arguments).subList(1, arguments.length));
+        if (given.isEmpty()) {
+            try {
+                given = manual(voice).read(arguments);
+            } catch (ParameterException e) {
+                voice.err().println(e.getMessage());
+                return hint(voice, e.getCommandLine().getCommandSpec().qualifiedName());
+            }
         }
-        String what = e.getClass().getSimpleName() + (e.getMessage() == null ? "" : ": " + e.getMessage());
-        return english().problem("not-foreseen", Map.of("what", what));
+        return job.isEmpty() || given.isEmpty() ? DONE : job.get().run(given.get(), voice);
+    }
+
+    private static int hint(Voice voice, String command) {
+        voice.err().println(english().of("command.usage-hint", Map.of("command", command)));
+        return USAGE;
+    }
+
+    static Manual manual(Voice voice) {
+        List<Grammar> grammars = new ArrayList<>();
+        for (String name : ALL) {
+            job(name).ifPresent(job -> grammars.add(job.grammar()));
+        }
+        return new Manual(grammars, voice);
     }
 
     static Words english() {

@@ -3,35 +3,25 @@ package easewright.command;
 import easewright.draft.DraftRefused;
 import easewright.draft.Samples;
 import easewright.svg.SvgProblem;
-import easewright.text.LengthUnit;
 import easewright.text.Words;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code draft FOLDER}: draws the sample garments anew. */
-@Command(name = "draft", mixinStandardHelpOptions = true)
-final class DraftCommand implements Callable<Integer> {
-    @Parameters(index = "0", paramLabel = "FOLDER", descriptionKey = "option.folder")
-    Path folder;
-
-    @Option(names = "--overwrite", descriptionKey = "option.overwrite")
-    boolean overwrite;
-
-    @Spec
-    CommandSpec spec;
+final class DraftCommand implements Job {
+    @Override
+    public Grammar grammar() {
+        return Grammar.of("draft").place("FOLDER", "option.folder").flag("--overwrite", "option.overwrite");
+    }
 
     @Override
-    public Integer call() throws Trouble {
-        Words words = Words.english(LengthUnit.CM);
+    public int run(Given given, Voice voice) throws Trouble {
+        Path folder = given.path(0);
+        boolean overwrite = given.has("--overwrite");
+        Words words = Commands.english();
         Map<String, String> files;
         try {
             files = Samples.files();
@@ -54,7 +44,7 @@ final class DraftCommand implements Callable<Integer> {
         for (Map.Entry<String, String> file : files.entrySet()) {
             Path path = folder.resolve(file.getKey());
             Target.save(path, file.getValue().getBytes(StandardCharsets.UTF_8));
-            spec.commandLine().getErr().println(words.of("command.saved", Map.of("file", path.toString())));
+            voice.err().println(words.of("command.saved", Map.of("file", path.toString())));
         }
         return Commands.DONE;
     }

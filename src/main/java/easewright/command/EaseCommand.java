@@ -2,36 +2,18 @@ package easewright.command;
 
 import easewright.print.EaseText;
 import easewright.print.Reading;
+import easewright.text.Words;
 import java.io.PrintWriter;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Spec;
 
 /** {@code ease FILE}: body, garment and ease at each level. */
-@Command(name = "ease", mixinStandardHelpOptions = true)
-final class EaseCommand implements Callable<Integer> {
-    @Mixin
-    Source source;
-
-    @Spec
-    CommandSpec spec;
+final class EaseCommand extends Look {
+    EaseCommand() {
+        super("ease");
+    }
 
     @Override
-    public Integer call() throws Trouble {
-        Source.Opened opened = source.open();
-        Reading reading = opened.reading(opened.pattern());
-        Noticed noticed = Noticed.in(opened, reading);
-        PrintWriter out = spec.commandLine().getOut();
-        if (source.json) {
-            Json json = new Json(source.words());
-            out.println(json.text(json.document(opened, reading, noticed)));
-        } else {
-            EaseText text = new EaseText(source.words());
-            text.lines(reading.sheet()).forEach(out::println);
-            noticed.print(out, source.words());
-        }
-        return noticed.exitCode();
+    void print(Reading reading, Noticed noticed, PrintWriter out, Words words) {
+        new EaseText(words).lines(reading.sheet()).forEach(out::println);
+        noticed.print(out, words);
     }
 }

@@ -15,31 +15,41 @@ import easewright.text.Words;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
-/** What all commands that read a pattern have in common: the file, and how it is to be read and shown. */
-final class Source {
-    @Parameters(index = "0", paramLabel = "FILE", descriptionKey = "option.file")
-    Path file;
+/**
+ * What all commands that read a pattern have in common: the file, and how it is to be read and shown.
+ *
+ * @param unit  for messages, and for lengths typed without one
+ * @param scale the user's own word on the scale
+ */
+record Source(Path file, LengthUnit unit, boolean json, Optional<Path> bodyFile, Optional<String> scale) {
+    static Grammar grammar(String command) {
+        return Grammar.of(command)
+                .place("FILE", "option.file")
+                .value("--unit", "UNIT", "option.unit")
+                .flag("--json", "option.json")
+                .value("--body", "BODYFILE", "option.body")
+                .value("--scale", "SCALE", "option.scale");
+    }
 
-    @Option(
-            names = "--unit",
-            paramLabel = "UNIT",
-            converter = LengthUnitReader.class,
-            defaultValue = "cm",
-            descriptionKey = "option.unit")
-    LengthUnit unit;
+    static Source of(Given given) throws Misuse {
+        return new Source(
+                given.path(0),
+                unit(given.text("--unit").orElse("cm")),
+                given.has("--json"),
+                given.path("--body"),
+                given.text("--scale"));
+    }
 
-    @Option(names = "--json", descriptionKey = "option.json")
-    boolean json;
-
-    @Option(names = "--body", paramLabel = "BODYFILE", descriptionKey = "option.body")
-    Path bodyFile;
-
-    @Option(names = "--scale", paramLabel = "SCALE", descriptionKey = "option.scale")
-    String scale;
+    private static LengthUnit unit(String text) throws Misuse {
+        Optional<LengthUnit> unit = LengthUnit.named(text);
+        if (unit.isEmpty()) {
+            throw new Misuse("unit-not-known", Map.of("text", text));
+        }
+        return unit.get();
+    }
 
     /** A file that was opened. */
     record Opened(SvgFile svg, Pattern pattern, Optional<Body> body) {
@@ -57,13 +67,13 @@ final class Source {
     Opened open() throws Trouble {
         try {
             SvgFile svg = SvgFile.read(file);
-            if (scale != null) {
-                svg = Calibration.of(scale, unit).apply(svg, file);
+            if (scale.isPresent()) {
+                svg = Calibration.of(scale.get(), unit).apply(svg, file);
             }
             if (svg.pattern().pieces().isEmpty()) {
                 throw Said.noPiece(file, svg.findings(), words());
             }
-            Optional<Body> body = bodyFile == null ? Optional.empty() : Optional.of(BodyFile.read(bodyFile));
+            Optional<Body> body = bodyFile.isEmpty() ? Optional.empty() : Optional.of(BodyFile.read(bodyFile.get()));
             return new Opened(svg, svg.pattern(), body);
         } catch (SvgProblem e) {
             throw Said.of(e, file);

@@ -5,19 +5,24 @@ import easewright.svg.SvgProblem;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
-import picocli.CommandLine.Option;
+import java.util.Optional;
 
-/** Where a result goes, and what may be overwritten. */
-final class Target {
-    @Option(
-            names = {"-o", "--output"},
-            paramLabel = "OUT",
-            descriptionKey = "option.output")
-    Path output;
+/**
+ * Where a result goes, and what may be overwritten.
+ *
+ * @param overwrite whether a file there may be replaced
+ */
+record Target(Optional<Path> output, boolean overwrite) {
+    static Grammar grammar(Grammar command) {
+        return command.and(new Option(List.of("-o", "--output"), "OUT", "option.output", false))
+                .flag("--overwrite", "option.overwrite");
+    }
 
-    @Option(names = "--overwrite", descriptionKey = "option.overwrite")
-    boolean overwrite;
+    static Target of(Given given) throws Misuse {
+        return new Target(given.path("--output"), given.has("--overwrite"));
+    }
 
     /** Refuses before any work is done what would be refused at the end. */
     void check(Path chosen, Path input, boolean inPlace) throws Trouble {

@@ -3,7 +3,7 @@ package easewright.command;
 import java.util.Map;
 
 /** Why a command stopped without doing anything: the code of its words in the bundle, {@code problem.<code>}. */
-final class Trouble extends Exception {
+class Trouble extends Exception {
     private static final long serialVersionUID = 1L;
 
     private final String code;
@@ -15,11 +15,11 @@ final class Trouble extends Exception {
         this.values = Map.copyOf(values);
     }
 
-    String code() {
+    final String code() {
         return code;
     }
 
-    Map<String, Object> values() {
+    final Map<String, Object> values() {
         return values;
     }
 }

@@ -76,4 +76,22 @@ public record Affine(double a, double b, double c, double d, double e, double f)
         double det = determinant();
         return new Affine(d / det, -b / det, -c / det, a / det, (c * f - d * e) / det, (b * e - a * f) / det);
     }
+
+    /** Spelt out for speed, as in {@link Point}. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Affine m
+                && Double.compare(a, m.a) == 0
+                && Double.compare(b, m.b) == 0
+                && Double.compare(c, m.c) == 0
+                && Double.compare(d, m.d) == 0
+                && Double.compare(e, m.e) == 0
+                && Double.compare(f, m.f) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        int linear = 31 * (31 * Double.hashCode(a) + Double.hashCode(b)) + Double.hashCode(c);
+        return 31 * (31 * (31 * linear + Double.hashCode(d)) + Double.hashCode(e)) + Double.hashCode(f);
+    }
 }

@@ -16,4 +16,15 @@ public record Place(int segment, double t) implements Comparable<Place> {
         int bySegment = Integer.compare(segment, other.segment);
         return bySegment != 0 ? bySegment : Double.compare(t, other.t);
     }
+
+    /** Spelt out for speed, as in {@link Point}. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Place p && segment == p.segment && Double.compare(t, p.t) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * segment + Double.hashCode(t);
+    }
 }

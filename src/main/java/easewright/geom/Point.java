@@ -74,4 +74,15 @@ public record Point(double x, double y) {
     public Point quarterTurned() {
         return new Point(-y, x);
     }
+
+    /** Spelt out, since what Java makes of itself for a record takes a short run some 10 ms to get ready. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Point p && Double.compare(x, p.x) == 0 && Double.compare(y, p.y) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * Double.hashCode(x) + Double.hashCode(y);
+    }
 }

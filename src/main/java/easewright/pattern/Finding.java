@@ -27,4 +27,19 @@ public record Finding(String code, Severity severity, String piece, Map<String, 
         more.put(key, value);
         return new Finding(code, severity, piece, more);
     }
+
+    /** Spelt out for speed, as in {@link easewright.geom.Point}. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Finding f
+                && code.equals(f.code)
+                && severity == f.severity
+                && piece.equals(f.piece)
+                && values.equals(f.values);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * (31 * code.hashCode() + piece.hashCode()) + values.hashCode();
+    }
 }

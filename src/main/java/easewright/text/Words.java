@@ -1,10 +1,16 @@
 package easewright.text;
 
 import easewright.pattern.Finding;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.Collection;
 import java.util.Locale;
 import java.util.Map;
 import java.util.MissingResourceException;
+import java.util.PropertyResourceBundle;
 import java.util.ResourceBundle;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
@@ -22,13 +28,32 @@ public final class Words {
     private final ResourceBundle bundle;
     private final LengthUnit unit;
 
+    /** Read once, on first use; by itself rather than by search, since there is one language so far. */
+    private static final class English {
+        static final ResourceBundle BUNDLE = read();
+
+        private static ResourceBundle read() {
+            try (Reader in = new InputStreamReader(
+                    Words.class.getResourceAsStream("messages.properties"), StandardCharsets.UTF_8)) {
+                return new PropertyResourceBundle(in);
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+    }
+
     private Words(ResourceBundle bundle, LengthUnit unit) {
         this.bundle = bundle;
         this.unit = unit;
     }
 
     public static Words english(LengthUnit unit) {
-        return new Words(ResourceBundle.getBundle("easewright.text.messages", Locale.ROOT), unit);
+        return new Words(English.BUNDLE, unit);
+    }
+
+    /** All lines as they are. */
+    public ResourceBundle bundle() {
+        return bundle;
     }
 
     public LengthUnit unit() {

@@ -24,7 +24,7 @@ class WordsTest {
     private static final Pattern LITERAL = Pattern.compile("\"([a-z][a-z0-9]*(?:-[a-z0-9]+)*)\"");
     /** Where a code is first given: to a finding or a problem, directly or through one of the rooms' own factories. */
     private static final Pattern GIVEN =
-            Pattern.compile("\\b(?:(?:new )?(?:Finding|Unreadable|SvgProblem|Refusal|Trouble"
+            Pattern.compile("\\b(?:(?:new )?(?:Finding|Unreadable|SvgProblem|Refusal|Trouble|Misuse"
                     + "|EaseTableProblem)(?:\\.of)?|about|below|problem|notes\\.add)\\(\\s*\"([a-z][a-z0-9-]*)\"");
 
     @Test

@@ -1,0 +1,37 @@
+package easewright.command;
+
+import easewright.print.Reading;
+import easewright.text.Words;
+import java.io.PrintWriter;
+
+/** A command that only looks at a pattern: opens it, reads everything off it, and prints that as text or as JSON. */
+abstract class Look implements Job {
+    private final String name;
+
+    Look(String name) {
+        this.name = name;
+    }
+
+    @Override
+    public final Grammar grammar() {
+        return Source.grammar(name);
+    }
+
+    @Override
+    public final int run(Given given, Voice voice) throws Trouble {
+        Source source = Source.of(given);
+        Source.Opened opened = source.open();
+        Reading reading = opened.reading(opened.pattern());
+        Noticed noticed = Noticed.in(opened, reading);
+        if (source.json()) {
+            Json json = new Json(source.words());
+            voice.out().println(json.text(json.document(opened, reading, noticed)));
+        } else {
+            print(reading, noticed, voice.out(), source.words());
+        }
+        return noticed.exitCode();
+    }
+
+    /** As text. */
+    abstract void print(Reading reading, Noticed noticed, PrintWriter out, Words words);
+}

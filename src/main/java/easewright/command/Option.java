@@ -1,0 +1,22 @@
+package easewright.command;
+
+import java.util.List;
+
+/**
+ * One option of a command.
+ *
+ * @param names with their dashes, the chief one last
+ * @param label what stands for its value in the help; empty: it takes none
+ * @param words key of its line in the bundle
+ * @param many  whether it may be given more than once
+ */
+record Option(List<String> names, String label, String words, boolean many) {
+    boolean flag() {
+        return label.isEmpty();
+    }
+
+    /** The name its values are kept under. */
+    String name() {
+        return names.get(names.size() - 1);
+    }
+}
