@@ -69,7 +69,9 @@ class FileClaimTest {
 
         public static void main(String[] args) throws Exception {
             Path file = Path.of(args[0]);
-            FileClaim.take(file, Path.of(args[1])).orElseThrow();
+            if (FileClaim.take(file, Path.of(args[1])).isEmpty()) {
+                throw new IllegalStateException("somebody else has it");
+            }
             new Recovery(Path.of(args[1])).keep(file, "two".getBytes(StandardCharsets.UTF_8));
             System.out.println("taken");
             System.in.read();
