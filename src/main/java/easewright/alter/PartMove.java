@@ -118,14 +118,8 @@ final class PartMove {
     }
 
     private Rider beside(Rider rider) {
-        List<Segment> segments = new ArrayList<>();
-        boolean any = false;
-        for (Segment s : rider.segments()) {
-            boolean goes = marks.nearerToMoving(s.at(0.5));
-            any |= goes;
-            segments.add(goes ? s.transformed(map) : s);
-        }
-        return any ? rider.withSegments(segments) : rider;
+        List<Segment> segments = new CutRider(marks::nearerToMoving, map).parted(rider.segments());
+        return segments == rider.segments() ? rider : rider.withSegments(segments);
     }
 
     private Rider attached(Rider rider) {

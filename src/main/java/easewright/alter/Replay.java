@@ -47,23 +47,17 @@ public final class Replay {
         }
         boolean same = kept == wanted.size() && kept == pattern.changes().size();
         Pattern now = same ? pattern : before(kept);
-        int made = 0;
-        for (int i = 0; i < course.size(); i++) {
-            if (course.get(i).on()) {
-                if (made >= kept && !same) {
-                    now = applied(now, course.get(i).note(), i);
-                }
-                made++;
-            }
+        for (ChangeNote note : wanted.subList(kept, wanted.size())) {
+            now = applied(now, note);
         }
         return now.withAside(Step.aside(course));
     }
 
-    private static Pattern applied(Pattern pattern, ChangeNote note, int step) throws StepRefused {
+    private static Pattern applied(Pattern pattern, ChangeNote note) throws StepRefused {
         try {
             return Ways.from(note).apply(pattern).pattern();
         } catch (Refusal refusal) {
-            throw new StepRefused(step, refusal);
+            throw new StepRefused(note, refusal);
         }
     }
 
@@ -126,7 +120,6 @@ public final class Replay {
 
     /** Back by opposites, and forward again to prove that this was the way it came. */
     private Pattern retraced(Pattern now, int kept) throws StepRefused {
-        int step = firstStepAfter(kept);
         try {
             Pattern back = Retrace.to(now, kept);
             Pattern again = forward(back, now.changes(), kept);
@@ -138,18 +131,7 @@ public final class Replay {
             }
             return back;
         } catch (Refusal refusal) {
-            throw new StepRefused(step, refusal);
+            throw new StepRefused(now.changes().get(kept), refusal);
         }
-    }
-
-    private int firstStepAfter(int kept) {
-        List<Step> course = Step.course(pattern);
-        int made = 0;
-        for (int i = 0; i < course.size(); i++) {
-            if (course.get(i).on() && made++ == kept) {
-                return i;
-            }
-        }
-        return Math.max(0, course.size() - 1);
     }
 }

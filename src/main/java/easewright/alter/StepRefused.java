@@ -1,21 +1,23 @@
 package easewright.alter;
 
+import easewright.pattern.ChangeNote;
+
 /** Why a course of changes was not made anew. */
 public final class StepRefused extends Exception {
     private static final long serialVersionUID = 1L;
 
-    private final int step;
+    private final transient ChangeNote note;
     private final Refusal why;
 
-    StepRefused(int step, Refusal why) {
-        super("step " + step + ": " + why.getMessage(), why);
-        this.step = step;
+    StepRefused(ChangeNote note, Refusal why) {
+        super(note.method() + ": " + why.getMessage(), why);
+        this.note = note;
         this.why = why;
     }
 
-    /** Index in the course of the change that could not be made, or could not be taken back. */
-    public int step() {
-        return step;
+    /** The change that could not be made, or not be taken back. */
+    public ChangeNote note() {
+        return note;
     }
 
     public Refusal why() {

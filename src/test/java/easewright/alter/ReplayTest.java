@@ -117,7 +117,7 @@ class ReplayTest {
         course.set(1, course.get(1).withAmount(-2000));
         StepRefused refused =
                 catchThrowableOfType(StepRefused.class, () -> new Replay(two, List.of(skirt, two)).to(course));
-        assertThat(refused.step()).isEqualTo(1);
+        assertThat(refused.note()).isEqualTo(hip(-2000).note());
         assertThat(refused.why().largest()).isPresent();
     }
 

@@ -9,6 +9,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import easewright.geom.Affine;
+import easewright.geom.Cubic;
 import easewright.geom.Line;
 import easewright.geom.Outline;
 import easewright.geom.Point;
@@ -330,5 +332,48 @@ class SlashTest {
 
     private static double length(Piece piece, String edge) {
         return Measures.of(piece, List.of()).edge(edge).orElseThrow().mm();
+    }
+
+    /** The cutting line round a square is lengthened with it and stays one closed line at its distance. */
+    @ParameterizedTest
+    @CsvSource({"30", "-30"})
+    void aParallelLineIsCutAndJoinedWithTheOutline(double mm) throws Refusal {
+        List<Segment> line = Outline.polygon(
+                        List.of(new Point(-10, -10), new Point(264, -10), new Point(264, 264), new Point(-10, 264)))
+                .segments();
+        Piece marked = square(EdgeRole.SEAM).toBuilder()
+                .levels(List.of(LevelMark.through("middle", in(5, 5))))
+                .riders(List.of(new Rider("cutting", Rider.Kind.PARALLEL, line)))
+                .build();
+        Piece done = Lengthen.below("middle", 20, mm)
+                .apply(just(marked))
+                .pattern()
+                .pieces()
+                .get(0);
+        List<Segment> after = done.riders().get(0).segments();
+        assertThat(after)
+                .isEqualTo(Outline.polygon(List.of(
+                                new Point(-10, -10),
+                                new Point(264, -10),
+                                new Point(264, 264 + mm),
+                                new Point(-10, 264 + mm)))
+                        .segments());
+    }
+
+    @Test
+    void aParallelCurveIsCutAndJoinedWhereTheSlashIs() {
+        Cubic curve = new Cubic(new Point(0, 0), new Point(20, 40), new Point(20, 80), new Point(0, 120));
+        Affine down = Affine.translation(new Point(0, 25));
+        List<Segment> spread = new CutRider(p -> p.y() > 60, down).parted(List.of(curve));
+        assertThat(spread).hasSize(3);
+        assertThat(spread.get(1).start().distance(new Point(15, 60))).isLessThan(1e-9);
+        assertThat(spread.get(1).end().distance(new Point(15, 85))).isLessThan(1e-9);
+        assertThat(spread.get(2).end()).isEqualTo(new Point(0, 145));
+        List<Segment> tucked =
+                new CutRider(p -> p.y() > 60, Affine.translation(new Point(0, -25))).parted(List.of(curve));
+        assertThat(tucked)
+                .containsExactly(new Cubic(new Point(0, 0), new Point(20, 40), new Point(20, 55), new Point(0, 95)));
+        List<Segment> still = List.of(curve);
+        assertThat(new CutRider(p -> false, down).parted(still)).isSameAs(still);
     }
 }

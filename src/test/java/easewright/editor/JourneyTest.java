@@ -149,6 +149,37 @@ class JourneyTest {
     }
 
     @Test
+    void theListOfChangesIsWorkedOn(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        double finished = line("hip").finished();
+        write(robot, "#amount", "+24mm");
+        robot.clickOn("#keep");
+        until(d -> d.pattern().changes().size() == 1);
+        robot.clickOn("#ease-waist .level-name");
+        write(robot, "#amount", "1 cm");
+        robot.clickOn("#keep");
+        until(d -> d.pattern().changes().size() == 2);
+
+        robot.clickOn("#page-changes").clickOn("#change-on-0");
+        until(d -> d.pattern().changes().size() == 1);
+        assertThat(line("hip").finished()).isCloseTo(finished, within(1e-6));
+        robot.clickOn("#change-on-0");
+        until(d -> d.pattern().changes().size() == 2);
+
+        write(robot, "#change-amount-0", "-3 m");
+        assertThat(robot.lookup("#change-0 .complaint").queryAllAs(Label.class))
+                .anySatisfy(l -> assertThat(l.getText()).contains("nothing is different"));
+        TextField amount = robot.lookup("#change-amount-0").queryAs(TextField.class);
+        assertThat(amount.getText()).isEqualTo("-3 m");
+        assertThat(line("hip").finished()).isCloseTo(finished + 24, within(0.01));
+        write(robot, "#change-amount-0", "30 mm");
+        assertThat(line("hip").finished()).isCloseTo(finished + 30, within(0.01));
+        robot.clickOn("#change-remove-0");
+        until(d -> d.pattern().changes().size() == 1);
+        assertThat(line("hip").finished()).isCloseTo(finished, within(1e-6));
+    }
+
+    @Test
     void whatIsTypedWrongStaysAndIsExplained(FxRobot robot) throws Exception {
         openTheSkirt(robot);
         write(robot, "#body-hip", "ninety");

@@ -1,5 +1,7 @@
 package easewright.editor;
 
+import easewright.alter.StepRefused;
+import easewright.editor.model.Course;
 import easewright.editor.model.Desk;
 import easewright.editor.model.Sample;
 import easewright.pattern.Level;
@@ -82,6 +84,18 @@ public final class Pictures extends Application {
             picture("trial-dark", 1);
             act(() -> app.session().keep());
             act(() -> app.session().setUnit(LengthUnit.INCH));
+            act(() -> {
+                try {
+                    Desk desk = app.session().desk();
+                    app.session().chooseLevel(desk.pattern().levels().get(0).name());
+                    app.session()
+                            .want(app.session().desk().wanted().orElseThrow().withAmount(8));
+                    app.session().keep();
+                    app.session().recast(Course.of(app.session().desk()).switched(0, false));
+                } catch (StepRefused e) {
+                    throw new IllegalStateException(e);
+                }
+            });
             for (String page : new String[] {"rings", "size", "changes", "notes"}) {
                 turn(page);
                 size(1280, 800);

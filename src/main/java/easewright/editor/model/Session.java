@@ -1,5 +1,8 @@
 package easewright.editor.model;
 
+import easewright.alter.Replay;
+import easewright.alter.Step;
+import easewright.alter.StepRefused;
 import easewright.history.History;
 import easewright.pattern.Body;
 import easewright.pattern.BodyMeasure;
@@ -80,6 +83,16 @@ public final class Session {
             Optional<Wanted> wanted = d.wanted();
             return d.withHistory(d.history().to(pattern)).withWanted(wanted);
         });
+    }
+
+    /**
+     * Makes the changes of the pattern anew in another course; one step that can be undone.
+     *
+     * @throws StepRefused if that cannot be; then nothing is different
+     */
+    public void recast(List<Step> course) throws StepRefused {
+        Pattern made = new Replay(desk().pattern(), desk().history().states()).to(course);
+        edit(made);
     }
 
     public void undo() {

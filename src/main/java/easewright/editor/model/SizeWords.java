@@ -35,7 +35,7 @@ public record SizeWords(String intro, List<Line> lines) {
                 ? desk.pattern()
                 : desk.history().states().get(0);
         Optional<String> level = desk.wanted().map(Wanted::level);
-        if (level.isEmpty() || desk.shown().changes().size() <= before.changes().size()) {
+        if (level.isEmpty() || desk.shown().changes().equals(before.changes())) {
             return new SizeWords(words.of("editor.size.none"), List.of());
         }
         try {

@@ -1,10 +1,14 @@
 package easewright.editor.panel;
 
+import easewright.alter.Step;
+import easewright.alter.StepRefused;
+import easewright.editor.model.Course;
 import easewright.editor.model.Desk;
 import easewright.editor.model.Session;
-import easewright.print.ChangeWords;
 import easewright.text.Words;
+import java.util.ArrayList;
 import java.util.List;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -12,21 +16,26 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
-/** What has been done to the pattern, oldest first, in plain words. */
+/** What has been done to the pattern, oldest first, in plain words; each change can be altered where it stands. */
 public final class ChangesPanel extends ScrollPane {
     private final Session session;
     private final VBox list = new VBox();
+    private final List<ChangeRowView> rows = new ArrayList<>();
     private final Label title = new Label();
     private final Button undo = new Button();
     private final Button redo = new Button();
+    private Course shown = new Course(List.of(), List.of());
 
     public ChangesPanel(Session session) {
         this.session = session;
         setId("changes");
         setFitToWidth(true);
+        setHbarPolicy(ScrollBarPolicy.NEVER);
         getStyleClass().add("sheet-page");
         title.getStyleClass().add("page-intro");
         title.setWrapText(true);
+        undo.setId("changes-undo");
+        redo.setId("changes-redo");
         undo.setOnAction(e -> session.undo());
         redo.setOnAction(e -> session.redo());
         setContent(new VBox(12, title, list, new HBox(8, undo, redo)));
@@ -36,17 +45,11 @@ public final class ChangesPanel extends ScrollPane {
 
     private void show(Desk desk) {
         Words words = desk.words();
-        List<String> lines = new ChangeWords(words).of(desk.pattern());
-        title.setText(words.of(lines.isEmpty() ? "editor.changes.none" : "editor.changes.intro"));
-        list.getChildren().clear();
-        for (int i = 0; i < lines.size(); i++) {
-            Label number = new Label(String.valueOf(i + 1));
-            number.getStyleClass().add("change-number");
-            Label line = new Label(lines.get(i));
-            line.setWrapText(true);
-            HBox row = new HBox(10, number, line);
-            row.getStyleClass().add("list-row");
-            list.getChildren().add(row);
+        Course course = Course.of(desk);
+        title.setText(words.of(course.lines().isEmpty() ? "editor.changes.none" : "editor.changes.intro"));
+        if (!course.equals(shown)) {
+            shown = course;
+            rows(words);
         }
         undo.setText(words.of("editor.undo"));
         undo.setTooltip(new Tooltip(words.of("editor.undo.hint")));
@@ -54,5 +57,51 @@ public final class ChangesPanel extends ScrollPane {
         redo.setText(words.of("editor.redo"));
         redo.setTooltip(new Tooltip(words.of("editor.redo.hint")));
         redo.setDisable(!desk.history().canRedo());
+    }
+
+    /** Rows anew; whoever works by keyboard keeps the place. */
+    private void rows(Words words) {
+        Node focused = getScene() == null ? null : getScene().getFocusOwner();
+        String place = focused == null || focused.getId() == null ? "" : focused.getId();
+        rows.clear();
+        for (int i = 0; i < shown.lines().size(); i++) {
+            rows.add(new ChangeRowView(i, shown.lines().get(i), words, new Hand()));
+        }
+        list.getChildren().setAll(rows);
+        if (place.startsWith("change-") && lookup("#" + place) != null) {
+            lookup("#" + place).requestFocus();
+        }
+    }
+
+    /** Asks for the list as wanted; where that cannot be, the line worked on says why and all stays as it was. */
+    private void recast(int worked, List<Step> wanted) {
+        rows.forEach(row -> row.complain(""));
+        try {
+            session.recast(wanted);
+        } catch (StepRefused refused) {
+            rows.get(worked).complain(shown.refused(refused, wanted, worked, session.desk()));
+        }
+    }
+
+    private final class Hand implements ChangeRowView.Asked {
+        @Override
+        public void switched(int step, boolean on) {
+            recast(step, shown.switched(step, on));
+        }
+
+        @Override
+        public void amount(int step, double mm) {
+            recast(step, shown.withAmount(step, mm));
+        }
+
+        @Override
+        public void rise(int step) {
+            recast(step, shown.risen(step));
+        }
+
+        @Override
+        public void remove(int step) {
+            recast(step, shown.without(step));
+        }
     }
 }

@@ -20,6 +20,13 @@ final class Icons {
     /** A frame with its content fitted in. */
     static final String ALL = "M3.5 7v-3.5h3.5M13 3.5h3.5v3.5M16.5 13v3.5h-3.5M7 16.5h-3.5v-3.5M7.5 7.5h5v5h-5z";
 
+    /** Earlier and later in a list. */
+    static final String UP = "M10 15.5v-11M5.5 9l4.5-4.5 4.5 4.5";
+
+    static final String DOWN = "M10 4.5v11M5.5 11l4.5 4.5 4.5-4.5";
+    /** Cut away. */
+    static final String AWAY = "M5.5 5.5l9 9M14.5 5.5l-9 9";
+
     static final String NEARER = "M10 4.5v11M4.5 10h11";
     static final String FARTHER = "M4.5 10h11";
     /** A tape with its marks. */

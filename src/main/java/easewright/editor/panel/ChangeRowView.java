@@ -1,0 +1,121 @@
+package easewright.editor.panel;
+
+import easewright.editor.model.Course;
+import easewright.text.LengthUnit;
+import easewright.text.Words;
+import java.util.Map;
+import java.util.OptionalDouble;
+import javafx.css.PseudoClass;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** One change of the list: on or off, what it does, its amount, its place, and the way out. */
+final class ChangeRowView extends VBox {
+    private static final PseudoClass OFF = PseudoClass.getPseudoClass("off");
+
+    private final Label refusal = new Label();
+    private final CheckBox on = new CheckBox();
+    private final boolean made;
+
+    /** What the row asks of the list. */
+    interface Asked {
+        void switched(int step, boolean on);
+
+        void amount(int step, double mm);
+
+        void rise(int step);
+
+        void remove(int step);
+    }
+
+    ChangeRowView(int step, Course.Line line, Words words, Asked asked) {
+        getStyleClass().addAll("list-row", "change-row");
+        setId("change-" + step);
+        pseudoClassStateChanged(OFF, !line.on());
+        Map<String, Object> named = Map.of("number", step + 1);
+
+        made = line.on();
+        on.setId("change-on-" + step);
+        on.setSelected(line.on());
+        on.setAccessibleText(words.of("editor.changes.on", named));
+        on.setTooltip(new Tooltip(words.of("editor.changes.on.hint")));
+        on.setOnAction(e -> asked.switched(step, on.isSelected()));
+        Label said = new Label(line.words());
+        said.getStyleClass().add("change-words");
+        said.setWrapText(true);
+        said.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(said, Priority.ALWAYS);
+        HBox what = new HBox(10, on, said);
+        if (!line.on()) {
+            Label off = new Label(words.of("editor.changes.off"));
+            off.getStyleClass().add("off-sign");
+            off.setMinWidth(USE_PREF_SIZE);
+            what.getChildren().add(off);
+        }
+
+        HBox doings = new HBox(2);
+        doings.setAlignment(Pos.CENTER_LEFT);
+        doings.getStyleClass().add("change-doings");
+        Label wrong = new Label();
+        if (!line.amount().isEmpty()) {
+            doings.getChildren().add(amount(step, line, words, asked, wrong));
+        }
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        Button up = button("change-up-" + step, Icons.UP, words, "editor.changes.up", named);
+        up.setDisable(!line.mayRise());
+        up.setOnAction(e -> asked.rise(step));
+        Button down = button("change-down-" + step, Icons.DOWN, words, "editor.changes.down", named);
+        down.setDisable(!line.maySink());
+        down.setOnAction(e -> asked.rise(step + 1));
+        Button away = button("change-remove-" + step, Icons.AWAY, words, "editor.changes.remove", named);
+        away.setOnAction(e -> asked.remove(step));
+        doings.getChildren().addAll(gap, up, down, away);
+
+        refusal.setWrapText(true);
+        refusal.getStyleClass().add("complaint");
+        complain("");
+        getChildren().setAll(what, doings, wrong, refusal);
+    }
+
+    private LengthField amount(int step, Course.Line line, Words words, Asked asked, Label wrong) {
+        LengthField amount = new LengthField(wrong, mm -> asked.amount(step, required(mm)));
+        amount.setId("change-amount-" + step);
+        amount.setPrefWidth(104);
+        LengthUnit unit = words.unit();
+        amount.show(line.amount(), unit);
+        amount.describe(
+                words.of("editor.changes.amount", Map.of("number", step + 1)), words.of("editor.changes.amount.hint"));
+        return amount;
+    }
+
+    /** An emptied field is no amount. */
+    private static double required(OptionalDouble mm) {
+        return mm.orElseThrow(() -> new IllegalArgumentException("A change needs an amount"));
+    }
+
+    private static Button button(String id, String icon, Words words, String key, Map<String, Object> named) {
+        Button button = new Button();
+        button.setId(id);
+        button.setGraphic(Icons.of(icon));
+        button.getStyleClass().addAll("flat", "small-icon");
+        button.setAccessibleText(words.of(key, named));
+        button.setTooltip(new Tooltip(words.of(key + ".hint")));
+        return button;
+    }
+
+    /** Says why the last wish for this change was not fulfilled; an empty text takes it away. The row shows what is. */
+    void complain(String why) {
+        refusal.setText(why);
+        refusal.setVisible(!why.isEmpty());
+        refusal.setManaged(!why.isEmpty());
+        on.setSelected(made);
+    }
+}

@@ -1,0 +1,121 @@
+package easewright.editor.model;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.assertj.core.api.Assertions.within;
+
+import easewright.alter.Lengthen;
+import easewright.alter.Refusal;
+import easewright.alter.Step;
+import easewright.alter.StepRefused;
+import easewright.pattern.Pattern;
+import easewright.svg.SvgFile;
+import easewright.text.LengthUnit;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+class CourseTest {
+    private final Session session = new Session(LengthUnit.CM, false);
+
+    @BeforeEach
+    void widenHipThenLengthen() throws Exception {
+        Sample skirt = Sample.all().get(0);
+        session.open(new OpenFile(skirt.read(), Optional.empty(), skirt.fileName()));
+        session.chooseLevel("hip");
+        want(24);
+        session.edit(lengthened(session.desk().pattern()));
+    }
+
+    private static Pattern lengthened(Pattern pattern) throws Refusal {
+        return Lengthen.below("hip", 100, 30).apply(pattern).pattern();
+    }
+
+    private void want(double mm) {
+        session.want(session.desk().wanted().orElseThrow().withAmount(mm));
+        session.keep();
+    }
+
+    private Course course() {
+        return Course.of(session.desk());
+    }
+
+    private double hip() {
+        return session.desk().reading().measures().girth("hip").orElseThrow().finished();
+    }
+
+    @Test
+    void eachChangeIsToldWithItsAmountAndMayRiseOnlyAsLengthBeforeWidth() {
+        List<Course.Line> lines = course().lines();
+        assertThat(lines).hasSize(2);
+        assertThat(lines.get(0).words()).contains("hip").contains("+2.4");
+        assertThat(lines.get(0).amount()).isEqualTo("+2.4\u00a0cm");
+        assertThat(lines.get(0).mayRise()).isFalse();
+        assertThat(lines.get(1).mayRise()).isTrue();
+        assertThat(lines.get(0).maySink()).isTrue();
+        assertThat(lines.get(1).maySink()).isFalse();
+    }
+
+    @Test
+    void switchingOffAltersTheGirthAndKeepsTheLine() throws Exception {
+        double wide = hip();
+        Pattern both = session.desk().pattern();
+        session.recast(course().switched(0, false));
+        assertThat(hip()).isCloseTo(wide - 24, within(1e-6));
+        assertThat(course().lines()).hasSize(2);
+        assertThat(course().lines().get(0).on()).isFalse();
+        session.recast(course().switched(0, true));
+        assertThat(session.desk().pattern().pieces()).isEqualTo(both.pieces());
+        session.undo();
+        session.undo();
+        assertThat(session.desk().pattern()).isEqualTo(both);
+    }
+
+    @Test
+    void whatIsSwitchedOffComesBackFromTheFile() throws Exception {
+        session.recast(course().switched(0, false));
+        byte[] written =
+                session.desk().file().orElseThrow().svg().write(session.desk().pattern());
+        Session other = new Session(LengthUnit.CM, false);
+        other.open(new OpenFile(SvgFile.read(written, "again.svg"), Optional.empty(), "again.svg"));
+        Course again = Course.of(other.desk());
+        assertThat(again.lines()).isEqualTo(course().lines());
+        double narrow = hip();
+        other.recast(again.switched(0, true));
+        assertThat(other.desk().reading().measures().girth("hip").orElseThrow().finished())
+                .isCloseTo(narrow + 24, within(0.01));
+    }
+
+    @Test
+    void lengthRisesBeforeWidthAndTheGirthIsTheSame() throws Exception {
+        double wide = hip();
+        session.recast(course().risen(1));
+        assertThat(session.desk().pattern().changes().get(0).method()).isEqualTo("lengthen");
+        assertThat(hip()).isCloseTo(wide, within(0.01));
+    }
+
+    @Test
+    void anotherAmountAndTakingOut() throws Exception {
+        double wide = hip();
+        session.recast(course().withAmount(0, 40));
+        assertThat(hip()).isCloseTo(wide + 16, within(0.01));
+        session.recast(course().without(0));
+        assertThat(hip()).isCloseTo(wide - 24, within(0.01));
+        assertThat(course().lines()).hasSize(1);
+    }
+
+    @Test
+    void whatCannotBeIsSaidAndNothingIsDifferent() {
+        Desk before = session.desk();
+        Course course = course();
+        List<Step> wanted = course.withAmount(0, -3000);
+        StepRefused refused = catchThrowableOfType(StepRefused.class, () -> session.recast(wanted));
+        assertThat(session.desk()).isSameAs(before);
+        assertThat(course.refused(refused, wanted, 0, before))
+                .contains("nothing is different")
+                .doesNotContain("problem.")
+                .doesNotContain("{");
+        assertThat(course.refused(refused, wanted, 1, before)).contains("later change");
+    }
+}
