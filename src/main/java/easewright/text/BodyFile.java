@@ -148,7 +148,8 @@ public final class BodyFile {
         String stem = word.endsWith(" girth") ? word.substring(0, word.length() - " girth".length()) : word;
         for (LevelKind kind : LevelKind.values()) {
             String level = kind.name().toLowerCase(Locale.ROOT).replace('_', ' ');
-            if (kind != LevelKind.OTHER && level.equals(stem)) {
+            // The standard writes "under bust" in two words.
+            if (kind != LevelKind.OTHER && level.replace(" ", "").equals(stem.replace(" ", ""))) {
                 return level;
             }
         }

@@ -20,28 +20,28 @@ import java.util.List;
 import java.util.Optional;
 
 /** Small pieces for the tests of alterations. */
-final class Cloths {
-    static final double INCH = 25.4;
-    static final Level WAIST = Level.of("waist", LevelKind.WAIST);
-    static final Level HIP = Level.of("hip", LevelKind.HIP);
+public final class Cloths {
+    public static final double INCH = 25.4;
+    public static final Level WAIST = Level.of("waist", LevelKind.WAIST);
+    public static final Level HIP = Level.of("hip", LevelKind.HIP);
 
     private Cloths() {}
 
-    static Point in(double x, double y) {
+    public static Point in(double x, double y) {
         return new Point(x * INCH, y * INCH);
     }
 
-    static Pattern pattern(List<Level> levels, Piece... pieces) {
+    public static Pattern pattern(List<Level> levels, Piece... pieces) {
         return Pattern.bare(List.of(pieces), new Scale(1, 1, Scale.Proof.PHYSICAL_SIZE))
                 .withLevels(levels);
     }
 
-    static double girth(Pattern pattern, String level) {
+    public static double girth(Pattern pattern, String level) {
         return Measures.of(pattern).girth(level).orElseThrow().finished();
     }
 
     /** A piece of straight edges, one for each corner to the next, named and given roles in order. */
-    static Piece polygon(String id, List<Point> corners, Object... namesAndRoles) {
+    public static Piece polygon(String id, List<Point> corners, Object... namesAndRoles) {
         Outline outline = Outline.polygon(corners);
         List<Edge> edges = new ArrayList<>();
         for (int i = 0; i < corners.size(); i++) {
@@ -55,7 +55,7 @@ final class Cloths {
     }
 
     /** Half a skirt on the fold, drawn clockwise from the fold's top: waist, side, hem, fold. Inches. */
-    static Piece skirtHalf(String id, double waist, double hip, double hipDepth, double length) {
+    public static Piece skirtHalf(String id, double waist, double hip, double hipDepth, double length) {
         Point top = in(0, 0);
         Point waistSide = in(waist, 0);
         Point hipSide = in(hip, hipDepth);
@@ -79,7 +79,7 @@ final class Cloths {
     }
 
     /** The same with a curved side and a curved waist that holds a drawn dart. Millimetres. */
-    static Piece curvedSkirt(String id) {
+    public static Piece curvedSkirt(String id) {
         Point top = new Point(0, 8);
         Point waistSide = new Point(190, -6);
         Point hemSide = new Point(240, 600);

@@ -36,7 +36,7 @@ class EaseTablesTest {
         assertThat(tables.margin().orElseThrow().standing()).isEqualTo("common practice");
     }
 
-    /** Trade-facts 1.2: sources on the waist conflict, 1/2 in to 1 in, and all are handed out. */
+    /** docs/sources.md 1.2: sources on the waist conflict, 1/2 in to 1 in, and all are handed out. */
     @Test
     void minimumsOfAllSources() {
         List<Minimum> waist = EaseTables.standard().minimumsAt(Level.of("waist", LevelKind.WAIST));

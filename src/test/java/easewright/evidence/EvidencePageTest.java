@@ -16,8 +16,18 @@ import org.junit.jupiter.api.Test;
 class EvidencePageTest {
     private static final Path PAGE = Path.of("docs", "evidence.md");
 
-    private static final List<Topic> TOPICS =
-            List.of(new CurveLengthsTest(), new AreasTest(), new OffsetsTest(), new LevelsTest(), new DrawingsTest());
+    private static final List<Topic> TOPICS = List.of(
+            new CurveLengthsTest(),
+            new AreasTest(),
+            new OffsetsTest(),
+            new LevelsTest(),
+            new DrawingsTest(),
+            new EaseFiguresTest(),
+            new StretchFiguresTest(),
+            new SizeTablesTest(),
+            new AnsurTest(),
+            new BodyNamesTest(),
+            new CircleSkirtsTest());
 
     @Test
     void pageIsUpToDate() throws Exception {

@@ -51,49 +51,6 @@ class GarmentTest {
         return Measures.of(pattern).girth("bust").orElseThrow().finished();
     }
 
-    /**
-     * Trade-facts W2: front half on the fold, cut width 10.875 in with 5/8 at the side only; back half, centre and
-     * side seam both 5/8, cut 11 in: girth 40 in. An allowance taken as 3/8 gives 1.5 in of false ease: the sum of
-     * count × edges × error.
-     */
-    @Test
-    void w2AllowanceNeverCounts() {
-        Pattern pattern = Pattern.bare(
-                        List.of(rectangle("front", 10.875, 0.625, true), rectangle("back", 11, 0.625, false)),
-                        TRUE_SCALE)
-                .withLevels(List.of(BUST));
-        List<LevelWidth> parts =
-                Measures.of(pattern).girth("bust").orElseThrow().parts();
-        assertThat(parts.get(0).net() / INCH).isCloseTo(10.25, EXACT);
-        assertThat(parts.get(1).net() / INCH).isCloseTo(9.75, EXACT);
-        assertThat(girth(pattern) / INCH).isCloseTo(40, EXACT);
-        Pattern wrong = Pattern.bare(
-                        List.of(rectangle("front", 10.875, 0.375, true), rectangle("back", 11, 0.375, false)),
-                        TRUE_SCALE)
-                .withLevels(List.of(BUST));
-        double falseEase = 2 * 1 * 0.25 + 2 * 2 * 0.25;
-        assertThat((girth(wrong) - girth(pattern)) / INCH).isCloseTo(1.5, EXACT).isCloseTo(falseEase, EXACT);
-    }
-
-    /** Sewing 6 mm off on four seams: 4 × 2 × 6 = 48 mm (worked example W2, "about 5 cm"). */
-    @Test
-    void w2SewingOff() {
-        Piece right = rectangle("a", 10, 15 / INCH, false);
-        Piece off = right.toBuilder().drawn(LineKind.CUTTING, 9).build();
-        Pattern one = Pattern.bare(List.of(right, copy("b", right)), TRUE_SCALE).withLevels(List.of(BUST));
-        Pattern two = Pattern.bare(List.of(off, copy("b", off)), TRUE_SCALE).withLevels(List.of(BUST));
-        assertThat(girth(two) - girth(one)).isCloseTo(48, EXACT);
-    }
-
-    private static Piece copy(String id, Piece piece) {
-        return Piece.bare(id, piece.outline()).toBuilder()
-                .drawn(piece.drawn(), piece.allowance())
-                .cut(piece.times(), piece.onFold())
-                .edges(piece.edges())
-                .levels(piece.levels())
-                .build();
-    }
-
     @Test
     void widthsAlongACuttingLineWithCurvesAreThoseOfTheStitchingLine() {
         // The cutting line is the parallel at 15 of a known stitching line: measuring must find that again.
