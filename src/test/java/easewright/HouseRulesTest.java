@@ -20,6 +20,7 @@ class HouseRulesTest {
             "pattern",
             "svg",
             "measure",
+            "suggest",
             "ease",
             "alter",
             "check",

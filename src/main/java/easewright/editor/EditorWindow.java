@@ -2,10 +2,13 @@ package easewright.editor;
 
 import atlantafx.base.theme.PrimerDark;
 import atlantafx.base.theme.PrimerLight;
+import easewright.editor.mark.Marker;
 import easewright.editor.model.Desk;
 import easewright.editor.model.Session;
 import easewright.editor.panel.CuttingTable;
 import easewright.editor.panel.FileWork;
+import easewright.editor.panel.HintBar;
+import easewright.editor.panel.MarkHand;
 import easewright.editor.panel.NoticeBar;
 import easewright.editor.panel.SheetPanel;
 import easewright.editor.panel.StartPanel;
@@ -37,14 +40,18 @@ final class EditorWindow {
         this.session = session;
         this.files = files;
         table = new CuttingTable(session);
-        sheet = new SheetPanel(session, table);
+        Marker marker = new Marker(session);
+        table.give(new MarkHand(session, marker));
+        sheet = new SheetPanel(session, table, marker);
+        ViewButtons view = new ViewButtons(session, table, marker);
+        HintBar hint = new HintBar(session, marker);
         StartPanel start = new StartPanel(session, files);
-        ViewButtons view = new ViewButtons(session, table);
         NoticeBar notice = new NoticeBar(session);
-        StackPane middle = new StackPane(table, start, view, notice);
+        StackPane middle = new StackPane(table, start, view, hint, notice);
         middle.getStyleClass().add("middle");
         middle.setMinSize(0, 0);
         StackPane.setAlignment(view, Pos.BOTTOM_LEFT);
+        StackPane.setAlignment(hint, Pos.TOP_CENTER);
         StackPane.setAlignment(notice, Pos.BOTTOM_CENTER);
         BorderPane root = new BorderPane(middle);
         root.getStyleClass().add("editor");
@@ -88,7 +95,7 @@ final class EditorWindow {
         key(KeyCode.S, files::save);
         key(KeyCode.Z, session::undo);
         key(KeyCode.Y, session::redo);
-        List<String> pages = List.of("ease", "rings", "size", "changes", "notes");
+        List<String> pages = List.of("marks", "ease", "rings", "size", "changes", "notes");
         for (int i = 0; i < pages.size(); i++) {
             String page = pages.get(i);
             KeyCode digit = KeyCode.getKeyCode(String.valueOf(i + 1));

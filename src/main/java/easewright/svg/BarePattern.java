@@ -1,6 +1,7 @@
 package easewright.svg;
 
 import easewright.geom.Box;
+import easewright.geom.Point;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
@@ -28,6 +29,9 @@ public record BarePattern(Pattern pattern, List<Finding> findings) {
 
     /** How near a rectangle must come to the page to be its frame, mm. */
     private static final double FRAME = 1;
+
+    /** A shape inside a rectangle takes at least this part of it if the rectangle is the sheet it lies on. */
+    private static final double LEAST_OF_A_SHEET = 0.02;
 
     public BarePattern {
         findings = List.copyOf(findings);
@@ -78,30 +82,58 @@ public record BarePattern(Pattern pattern, List<Finding> findings) {
                     .ifPresent(candidates::add);
         }
         candidates.sort(Comparator.comparingDouble(Area::area).reversed().thenComparingInt(Area::index));
-        boolean several = candidates.size() > 1;
-        if (several && drawing.page().isPresent()) {
-            candidates.removeIf(area -> {
-                boolean frame = isFrame(area, drawing.page().get());
-                if (frame) {
-                    findings.add(Finding.of(
-                            "page-frame-left-out",
-                            Severity.NOTE,
-                            name(drawing.shapes().get(area.index()))));
-                }
-                return frame;
-            });
-        }
+        List<Area> all = List.copyOf(candidates);
+        candidates.removeIf(area -> {
+            boolean frame = all.size() > 1
+                    && isRectangle(area)
+                    && (drawing.page()
+                                    .filter(page -> liesRound(area.box(), page))
+                                    .isPresent()
+                            || holdsAllOthers(area, all));
+            if (frame) {
+                findings.add(Finding.of(
+                        "page-frame-left-out",
+                        Severity.NOTE,
+                        name(drawing.shapes().get(area.index()))));
+            }
+            return frame;
+        });
         return candidates;
     }
 
+    private static boolean isRectangle(Area area) {
+        return area.area() > 0.999 * area.box().width() * area.box().height();
+    }
+
     /** A rectangle that goes round the whole page is its background or border. */
-    private static boolean isFrame(Area area, Box page) {
-        Box box = area.box();
-        boolean onThePage = Math.abs(box.minX() - page.minX()) < FRAME
+    private static boolean liesRound(Box box, Box page) {
+        return Math.abs(box.minX() - page.minX()) < FRAME
                 && Math.abs(box.minY() - page.minY()) < FRAME
                 && Math.abs(box.maxX() - page.maxX()) < FRAME
                 && Math.abs(box.maxY() - page.maxY()) < FRAME;
-        return onThePage && area.area() > 0.999 * box.width() * box.height();
+    }
+
+    /** So is one that holds everything else, if that is more than one shape with lines inside it. */
+    private static boolean holdsAllOthers(Area frame, List<Area> all) {
+        List<Box> apart = new ArrayList<>();
+        for (Area area : all) {
+            if (area != frame) {
+                Box box = area.box();
+                if (!frame.box().grown(FRAME).contains(new Point(box.minX(), box.minY()))
+                        || !frame.box().grown(FRAME).contains(new Point(box.maxX(), box.maxY()))) {
+                    return false;
+                }
+                boolean large = area.area() >= LEAST_OF_A_SHEET * frame.area();
+                if (large && apart.stream().allMatch(other -> areApart(other, box))) {
+                    apart.add(box);
+                }
+            }
+        }
+        return apart.size() > 1;
+    }
+
+    private static boolean areApart(Box a, Box b) {
+        return a.maxX() < b.minX() || b.maxX() < a.minX() || a.maxY() < b.minY() || b.maxY() < a.minY();
     }
 
     private static List<Rider> ownRiders(DrawnShape shape, int outline) {

@@ -5,9 +5,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 
-/** The declarations of a style attribute or rule, as far as they can move or hide an outline. */
+/** The declarations of a style attribute or rule, as far as they can move or hide an outline, or set its words. */
 final class Declarations {
-    /** Properties that decide whether and where an outline is drawn; all others are passed over. */
+    /** Properties that decide whether and where an outline is drawn; all others but those of words are passed over. */
     private static final Set<String> OF_INTEREST = Set.of(
             "display",
             "visibility",
@@ -28,6 +28,9 @@ final class Declarations {
             "cx",
             "cy");
 
+    /** Properties that say how words are set; they leave every outline where it is. */
+    private static final Set<String> OF_WORDS = Set.of("font-size", "text-anchor");
+
     /** A value, and whether it was marked important. */
     record Value(String text, boolean important) {}
 
@@ -41,7 +44,7 @@ final class Declarations {
             int colon = text.indexOf(':', from);
             if (colon > from && colon < to) {
                 String name = text.substring(from, colon).strip().toLowerCase(Locale.ROOT);
-                if (OF_INTEREST.contains(name)) {
+                if (OF_INTEREST.contains(name) || OF_WORDS.contains(name)) {
                     found = found == null ? new HashMap<>() : found;
                     Value value = value(text.substring(colon + 1, to).strip());
                     Value before = found.get(name);
@@ -53,6 +56,11 @@ final class Declarations {
             from = to + 1;
         }
         return found == null ? Map.of() : found;
+    }
+
+    /** Whether all of the properties only say how words are set. */
+    static boolean onlyWords(Set<String> properties) {
+        return OF_WORDS.containsAll(properties);
     }
 
     private static Value value(String text) {

@@ -2,6 +2,7 @@ package easewright.svg;
 
 import easewright.geom.Affine;
 import easewright.geom.Box;
+import easewright.pattern.Caption;
 import easewright.pattern.Finding;
 import easewright.pattern.Scale;
 import java.util.List;
@@ -15,12 +16,19 @@ import java.util.Optional;
  * @param findings what was wrong or doubtful
  * @param rootToMm from user units of the root element to mm of the drawing, whose origin is the page's upper left
  * @param page     the page, mm, where the file states its size in whatever unit
+ * @param captions the words written on it
  */
 public record Drawing(
-        List<DrawnShape> shapes, Scale scale, List<Finding> findings, Affine rootToMm, Optional<Box> page) {
+        List<DrawnShape> shapes,
+        Scale scale,
+        List<Finding> findings,
+        Affine rootToMm,
+        Optional<Box> page,
+        List<Caption> captions) {
     public Drawing {
         shapes = List.copyOf(shapes);
         findings = List.copyOf(findings);
+        captions = List.copyOf(captions);
     }
 
     public Optional<DrawnShape> shape(String id) {

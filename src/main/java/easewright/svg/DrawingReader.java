@@ -1,5 +1,6 @@
 package easewright.svg;
 
+import easewright.pattern.Caption;
 import easewright.pattern.Finding;
 import easewright.pattern.Severity;
 import java.util.List;
@@ -55,6 +56,8 @@ public final class DrawingReader {
         if (shapes.isEmpty()) {
             notes.add("no-outlines", Severity.FAULT, "");
         }
-        return new Drawing(shapes, scale.scale(), notes.all(), scale.toMm(), scale.page());
+        List<Caption> captions =
+                walker.writings().stream().map(Walker.Writing::caption).toList();
+        return new Drawing(shapes, scale.scale(), notes.all(), scale.toMm(), scale.page(), captions);
     }
 }

@@ -78,7 +78,7 @@ final class StyleSheet {
             if (selector.isPresent() && rules.size() < MOST_RULES) {
                 rules.add(new Rule(selector.get(), declarations, rules.size()));
             } else {
-                doubtful = true;
+                doubtful |= !Declarations.onlyWords(declarations.keySet());
             }
         }
     }

@@ -2,6 +2,7 @@ package easewright.svg;
 
 import easewright.geom.Affine;
 import easewright.geom.Box;
+import easewright.pattern.Caption;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
@@ -203,6 +204,33 @@ public final class SvgFile {
 
     public Drawing drawing() {
         return drawing;
+    }
+
+    /** The words written on the drawing, where they stand at the scale of {@link #drawing()}. */
+    public List<Caption> texts() {
+        return drawing.captions();
+    }
+
+    /**
+     * The drawn lines that belong to no piece of the pattern, at the scale of {@link #drawing()}: each with the id by
+     * which a piece could take it along.
+     */
+    public List<Rider> loose(Pattern of) {
+        return LooseLines.of(drawing, drawn, of);
+    }
+
+    /**
+     * The pattern as it is when the drawing has another scale, proved by a line of known length. Places move; lengths
+     * stated in numbers, such as allowances and body measurements, stay.
+     *
+     * @param present   a pattern of this file, at whatever scale
+     * @param mmPerUnit mm per user unit of the root element
+     * @throws IllegalArgumentException if it is not above 0
+     * @throws SvgProblem {@code scale-not-writable}
+     */
+    public Pattern atScale(Pattern present, double mmPerUnit) throws SvgProblem {
+        SvgFile now = read(bytes, name, OptionalDouble.of(mmPerUnit));
+        return new Rescaling(recalibrated(present).drawn, now.drawn).of(present);
     }
 
     /** The file as it was read. */

@@ -20,6 +20,9 @@ final class TreeBuilder extends DefaultHandler2 {
 
     private static final int LONGEST_GENERATOR = 4000;
 
+    /** Stands between the lines of a text; white space to everybody else. */
+    static final char LINE_BREAK = '\u2028';
+
     /** Elements whose inside is never drawn here and never looked at. */
     private static final Set<String> OPAQUE =
             Set.of("metadata", "script", "foreignObject", "filter", "linearGradient", "radialGradient", "font");
@@ -101,8 +104,8 @@ final class TreeBuilder extends DefaultHandler2 {
             styleSheets.add(element);
         }
         if (collecting != null && local.equals("tspan")) {
-            // Lines of a text are words apart.
-            collecting.text.append(' ');
+            boolean ownLine = element.get("y") != null || element.get("dy") != null;
+            collecting.text.append(ownLine ? LINE_BREAK : ' ');
         }
         if (collecting == null && (local.equals("style") || local.equals("title") || local.equals("text"))) {
             element.text = new StringBuilder();

@@ -2,6 +2,7 @@ package easewright.svg;
 
 import easewright.geom.Affine;
 import easewright.geom.Point;
+import easewright.pattern.Caption;
 import easewright.pattern.Finding;
 import easewright.pattern.Severity;
 import java.util.ArrayDeque;
@@ -32,8 +33,8 @@ final class Walker {
     /** Nothing on a cutting table is this far away, mm. */
     private static final double FARTHEST = 1e6;
 
-    /** A written name and its place, mm. */
-    record Writing(Point at, String text) {}
+    /** Words and where they are anchored, mm. */
+    record Writing(Point at, Caption caption) {}
 
     private final Tree tree;
     private final Styles styles;
@@ -302,7 +303,8 @@ final class Walker {
         }
         try {
             Viewport.corner(placed, Map.of(), frame.viewportWidth(), frame.viewportHeight())
-                    .ifPresent(at -> writings.add(new Writing(frame.toMm().apply(at), words)));
+                    .ifPresent(at -> writings.add(
+                            new Writing(frame.toMm().apply(at), new Lettering(text, styles).caption(at, frame))));
         } catch (IllegalArgumentException beyondNumbers) {
             // A text off the page names nothing.
             return;

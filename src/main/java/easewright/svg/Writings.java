@@ -32,7 +32,9 @@ final class Writings {
                 }
             }
             if (smallest != null && named.get(smallest.index()).label().isEmpty()) {
-                named.set(smallest.index(), named.get(smallest.index()).withLabel(writing.text()));
+                named.set(
+                        smallest.index(),
+                        named.get(smallest.index()).withLabel(writing.caption().words()));
             }
         }
         return named;

@@ -54,6 +54,22 @@ class BarePatternTest {
     }
 
     @Test
+    void aRectangleAroundEverythingIsTheSheet() {
+        String pieces = "<rect id='a' x='50' y='50' width='90' height='90'/>"
+                + "<rect id='b' x='250' y='50' width='90' height='90'/>";
+        BarePattern bare = of("<rect id='sheet' x='20' y='20' width='400' height='300'/>" + pieces);
+        assertThat(bare.pattern().pieces()).extracting(Piece::id).containsExactly("a", "b");
+        assertThat(bare.findings()).extracting(Finding::code).containsExactly("page-frame-left-out");
+        // With something outside it, it is a piece with two large lines on it.
+        assertThat(of("<rect id='apron' x='20' y='20' width='400' height='300'/>" + pieces
+                                + "<rect id='tie' x='500' width='30' height='300'/>")
+                        .pattern()
+                        .pieces())
+                .extracting(Piece::id)
+                .containsExactly("apron", "tie");
+    }
+
+    @Test
     void anOutlineDrawnTwiceIsOnePiece() {
         BarePattern bare = of("<path id='fill' d='M0 0H200V300H0Z'/><path id='pen' d='M0 0H200V300H0Z'/>");
         assertThat(bare.pattern().pieces()).extracting(Piece::id).containsExactly("fill");

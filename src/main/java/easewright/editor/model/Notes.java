@@ -2,6 +2,7 @@ package easewright.editor.model;
 
 import easewright.pattern.Finding;
 import easewright.pattern.Piece;
+import easewright.pattern.Scale;
 import easewright.pattern.Severity;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -21,7 +22,11 @@ public final class Notes {
     public record Note(Severity severity, String words, Optional<String> piece) {}
 
     public static List<Note> of(Desk desk) {
-        Stream<Finding> file = desk.file().stream().flatMap(f -> f.svg().findings().stream());
+        boolean proved = desk.pattern().scale().proof() != Scale.Proof.UNPROVED;
+        // What the file could not say about its scale has been settled when the scale was proved on the table.
+        Stream<Finding> file = desk.file().stream()
+                .flatMap(f -> f.svg().findings().stream())
+                .filter(f -> !proved || !f.code().startsWith("scale-"));
         Stream<Finding> trial = desk.shownTrial().stream().flatMap(t -> t.findings().stream());
         List<Finding> all = Stream.of(trial, file, desk.reading().findings().stream())
                 .flatMap(s -> s)

@@ -5,6 +5,7 @@ import easewright.editor.model.Hold;
 import easewright.editor.model.Session;
 import easewright.editor.model.TableScenes;
 import easewright.editor.paint.Ink;
+import easewright.editor.paint.MarkPainter;
 import easewright.editor.paint.OverlayPainter;
 import easewright.editor.paint.TablePainter;
 import easewright.editor.paint.TableScene;
@@ -43,6 +44,9 @@ public final class CuttingTable extends Region {
         }
     };
 
+    /** Takes the mouse and the keys first while marks are made. */
+    private Optional<MarkHand> hand = Optional.empty();
+
     private Viewport view = new Viewport(1, 0, 0);
     private TableScene scene = new TableScene(List.of(), false);
     private List<Hold> holds = List.of();
@@ -73,7 +77,11 @@ public final class CuttingTable extends Region {
         addEventHandler(MouseEvent.MOUSE_RELEASED, this::released);
         addEventHandler(MouseEvent.MOUSE_MOVED, this::hovered);
         addEventHandler(ScrollEvent.SCROLL, this::scrolled);
-        setOnKeyPressed(e -> TableKeys.handle(this, session, e));
+        setOnKeyPressed(e -> {
+            if (!hand.map(h -> h.key(e, view)).orElse(false)) {
+                TableKeys.handle(this, session, e);
+            }
+        });
         focusedProperty().addListener(o -> repaint());
         follow(null, session.desk());
     }
@@ -108,7 +116,7 @@ public final class CuttingTable extends Region {
                 .of(
                         "editor.table.accessible",
                         Map.of("pieces", now.pattern().pieces().size())));
-        if (other) {
+        if (other || !before.pattern().scale().equals(now.pattern().scale())) {
             fit();
         }
         repaint();
@@ -125,10 +133,14 @@ public final class CuttingTable extends Region {
         TablePainter.paint(ground.getGraphicsContext2D(), getWidth(), getHeight(), view, ink, scene);
         OverlayPainter.paint(
                 overlay.getGraphicsContext2D(), getWidth(), getHeight(), view, ink, grips(), amountWords(desk));
+        hand.ifPresent(h -> MarkPainter.paint(overlay.getGraphicsContext2D(), view, ink, h.scene()));
     }
 
     private List<OverlayPainter.Grip> grips() {
         List<OverlayPainter.Grip> grips = new ArrayList<>();
+        if (isMarking()) {
+            return grips;
+        }
         for (int i = 0; i < holds.size(); i++) {
             grips.add(new OverlayPainter.Grip(holds.get(i).at(), holds.get(i).outward(), i == pointedHold));
         }
@@ -191,6 +203,16 @@ public final class CuttingTable extends Region {
 
     // ---- hands ----
 
+    /** Lets a hand that makes marks work on the table. */
+    public void give(MarkHand marks) {
+        hand = Optional.of(marks);
+        marks.follow(this::repaint);
+    }
+
+    private boolean isMarking() {
+        return hand.map(MarkHand::isMarking).orElse(false);
+    }
+
     /** Where the holds are on the screen, for keys and tests. */
     public List<Point> holdsOnScreen() {
         return holds.stream().map(h -> view.toScreen(h.at())).toList();
@@ -209,6 +231,9 @@ public final class CuttingTable extends Region {
     }
 
     private int holdAt(double x, double y) {
+        if (isMarking()) {
+            return -1;
+        }
         for (int i = 0; i < holds.size(); i++) {
             if (view.toScreen(holds.get(i).at()).distance(new Point(x, y)) <= OverlayPainter.GRIP + 5) {
                 return i;
@@ -234,6 +259,9 @@ public final class CuttingTable extends Region {
 
     private void pressed(MouseEvent e) {
         requestFocus();
+        if (hand.map(h -> h.pressed(e, view)).orElse(false)) {
+            return;
+        }
         int hold = e.getButton() == MouseButton.PRIMARY ? holdAt(e.getX(), e.getY()) : -1;
         if (hold >= 0) {
             pointedHold = hold;
@@ -251,6 +279,9 @@ public final class CuttingTable extends Region {
     }
 
     private void dragged(MouseEvent e) {
+        if (hand.map(h -> h.dragged(e, view)).orElse(false)) {
+            return;
+        }
         if (pull.isPulling()) {
             pull.to(view.toTable(e.getX(), e.getY()), 3 / view.scale(), e.isAltDown());
         } else if (panFrom != null) {
@@ -260,12 +291,18 @@ public final class CuttingTable extends Region {
     }
 
     private void released(MouseEvent e) {
+        hand.ifPresent(MarkHand::released);
         pull.end();
         panFrom = null;
         hovered(e);
     }
 
     private void hovered(MouseEvent e) {
+        Optional<Cursor> marking = hand.flatMap(h -> h.hovered(e, view));
+        if (marking.isPresent()) {
+            setCursor(marking.get());
+            return;
+        }
         int over = holdAt(e.getX(), e.getY());
         if (over >= 0) {
             setCursor(Cursor.H_RESIZE);

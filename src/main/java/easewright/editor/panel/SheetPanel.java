@@ -1,5 +1,6 @@
 package easewright.editor.panel;
 
+import easewright.editor.mark.Marker;
 import easewright.editor.model.Desk;
 import easewright.editor.model.Notes;
 import easewright.editor.model.Session;
@@ -20,9 +21,15 @@ public final class SheetPanel extends VBox {
     private final Map<String, Node> pages = new LinkedHashMap<>();
     private final Map<String, ToggleButton> tabs = new LinkedHashMap<>();
 
-    public SheetPanel(Session session, CuttingTable table) {
+    private final Marker marker;
+    private final HerePanel here;
+
+    public SheetPanel(Session session, CuttingTable table, Marker marker) {
+        this.marker = marker;
+        here = new HerePanel(session);
         setId("sheet");
         getStyleClass().add("sheet");
+        pages.put("marks", new MarksPanel(session, marker));
         pages.put("ease", new EasePanel(session));
         pages.put("rings", new RingsPanel(session));
         pages.put("size", new SizePanel(session));
@@ -46,16 +53,26 @@ public final class SheetPanel extends VBox {
             tabs.put(key, tab);
             row.getChildren().add(tab);
         }
-        getChildren().setAll(row, stack, new HerePanel(session));
-        session.deskProperty().addListener((o, before, now) -> show(now));
+        getChildren().setAll(row, stack, here);
+        session.deskProperty().addListener((o, before, now) -> {
+            boolean other = !before.file().map(f -> f.svg()).equals(now.file().map(f -> f.svg()));
+            if (other && now.isOpen()) {
+                turnTo(now.file().orElseThrow().svg().marked() ? "ease" : "marks");
+            }
+            show(now);
+        });
         show(session.desk());
         turnTo("ease");
     }
 
-    /** Turns to a page: ease, rings, size, changes or notes. */
+    /** Turns to a page: marks, ease, rings, size, changes or notes. */
     public void turnTo(String key) {
         pages.forEach((name, page) -> page.setVisible(name.equals(key)));
         tabs.forEach((name, tab) -> tab.setSelected(name.equals(key)));
+        boolean marking = key.equals("marks");
+        here.setVisible(!marking);
+        here.setManaged(!marking);
+        marker.open(marking);
     }
 
     private void show(Desk desk) {

@@ -1,5 +1,7 @@
 package easewright.editor.panel;
 
+import easewright.editor.mark.Marker;
+import easewright.editor.mark.Tool;
 import easewright.editor.model.Session;
 import easewright.text.Words;
 import javafx.scene.control.Button;
@@ -9,7 +11,7 @@ import javafx.scene.layout.Region;
 
 /** Nearer, farther, all of it: the three buttons in the corner of the table. */
 public final class ViewButtons extends HBox {
-    public ViewButtons(Session session, CuttingTable table) {
+    public ViewButtons(Session session, CuttingTable table, Marker marker) {
         getStyleClass().add("view-buttons");
         setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
         Words words = session.desk().words();
@@ -17,7 +19,8 @@ public final class ViewButtons extends HBox {
                 .setAll(
                         button(words, "farther", Icons.FARTHER, () -> table.zoom(0.8)),
                         button(words, "nearer", Icons.NEARER, () -> table.zoom(1.25)),
-                        button(words, "all", Icons.ALL, table::fit));
+                        button(words, "all", Icons.ALL, table::fit),
+                        button(words, "tape", Icons.TAPE, () -> marker.take(Tool.TAPE)));
         session.deskProperty().addListener((o, before, now) -> setVisible(now.isOpen()));
         setVisible(session.desk().isOpen());
     }

@@ -1,0 +1,185 @@
+package easewright.editor.mark;
+
+import easewright.editor.model.Session;
+import easewright.geom.Line;
+import easewright.geom.Point;
+import easewright.pattern.Pattern;
+import easewright.suggest.Sheet;
+import easewright.svg.SvgProblem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+
+/**
+ * The one changing thing in marking: which {@link MarkState} is the present one. What it does to the pattern goes
+ * through the session and can be undone. For the window's thread only.
+ */
+public final class Marker {
+    private static final double SMALLEST_MM_PER_UNIT = 1e-4;
+    private static final double LARGEST_MM_PER_UNIT = 1000;
+
+    private final Session session;
+    private final Sheets sheets = new Sheets();
+    private final ReadOnlyObjectWrapper<MarkState> state = new ReadOnlyObjectWrapper<>(MarkState.OFF);
+
+    public Marker(Session session) {
+        this.session = session;
+        session.deskProperty().addListener((o, before, now) -> {
+            boolean otherFile =
+                    !before.file().map(f -> f.svg()).equals(now.file().map(f -> f.svg()));
+            boolean otherScale = !before.pattern().scale().equals(now.pattern().scale());
+            if (otherFile) {
+                state.set(MarkState.OFF);
+            } else if (otherScale) {
+                change(s -> s.withTool(Tool.NONE).withLine(Optional.empty()));
+            }
+        });
+    }
+
+    public ReadOnlyObjectProperty<MarkState> stateProperty() {
+        return state.getReadOnlyProperty();
+    }
+
+    public MarkState state() {
+        return state.get();
+    }
+
+    /** What lies on the table. */
+    public Sheet sheet() {
+        return sheets.of(session.desk());
+    }
+
+    private Snaps snaps() {
+        return new Snaps(session.desk(), sheet());
+    }
+
+    private void change(UnaryOperator<MarkState> step) {
+        state.set(step.apply(state.get()));
+    }
+
+    /** Opens or closes the page of marks. */
+    public void open(boolean on) {
+        if (on != state().on()) {
+            change(s -> s.withOn(on));
+        }
+    }
+
+    public void go(MarkState.Step step) {
+        if (step != state().step()) {
+            change(s -> s.withStep(step));
+        }
+    }
+
+    /** Takes a tool in hand, or puts it away if it is the one held. */
+    public void take(Tool tool) {
+        change(s -> s.withTool(s.tool() == tool ? Tool.NONE : tool));
+    }
+
+    /** Takes back the last click; without one, puts the tool away. */
+    public void back() {
+        List<Snap> picks = state().picks();
+        if (!picks.isEmpty()) {
+            change(s -> s.withPicks(picks.subList(0, picks.size() - 1)));
+        } else {
+            change(s -> s.withTool(Tool.NONE).withLine(Optional.empty()));
+        }
+    }
+
+    /** The hand moves over the table. */
+    public void hover(Point at, double reach) {
+        if (state().tool() != Tool.NONE) {
+            hover(snaps().at(at, reach));
+        }
+    }
+
+    private void hover(Snap snap) {
+        if (!state().over().equals(Optional.of(snap))) {
+            change(s -> s.withOver(Optional.of(snap)));
+        }
+    }
+
+    /** Goes to the next certain place, for the keyboard. */
+    public void step(int by) {
+        List<Snap> points = snaps().points();
+        if (state().tool() != Tool.NONE && !points.isEmpty()) {
+            int now = state().over().map(points::indexOf).orElse(-1);
+            int first = by > 0 ? -1 : 0;
+            hover(points.get(Math.floorMod((now < 0 ? first : now) + by, points.size())));
+        }
+    }
+
+    /** Moves the place under the hand, for the keyboard, mm. */
+    public void nudge(double dx, double dy) {
+        state().over()
+                .map(s -> s.at().plus(new Point(dx, dy)))
+                .ifPresent(p -> hover(new Snap(Snap.Kind.FREE, p, snaps().pieceAt(p), Optional.empty())));
+    }
+
+    /** Clicks where the keyboard has gone. */
+    public void click() {
+        state().over().ifPresent(this::click);
+    }
+
+    /** Clicks on the table. */
+    public void click(Point at, double reach) {
+        click(snaps().at(at, reach));
+    }
+
+    private void click(Snap snap) {
+        switch (state().tool()) {
+            case KNOWN_LINE, TAPE -> measure(snap);
+            case NONE -> {}
+        }
+    }
+
+    private void measure(Snap snap) {
+        Optional<Snap> first = state().picks().stream().findFirst();
+        if (first.isEmpty() && !snap.isPoint() && snap.line().isPresent()) {
+            change(s -> s.withLine(snap.line()).withPicks(List.of()));
+            return;
+        }
+        if (first.isEmpty()) {
+            change(s -> s.withPicks(List.of(snap)).withLine(Optional.empty()));
+        } else if (first.get().at().distance(snap.at()) > 0) {
+            change(s -> s.withPicks(List.of())
+                    .withLine(Optional.of(new Line(first.get().at(), snap.at()))));
+        }
+    }
+
+    /** Measures a line chosen from a list. */
+    public void choose(Line line) {
+        change(s -> s.withPicks(new ArrayList<>()).withLine(Optional.of(line)));
+    }
+
+    /**
+     * The measured line is this long in truth: sets the scale of the drawing by it.
+     *
+     * @throws IllegalArgumentException if no line is measured, or the scale cannot be right
+     */
+    public void prove(double trueMm) {
+        Line line = state().line().orElseThrow(() -> new IllegalArgumentException("No line is measured"));
+        scale(session.desk().pattern().scale().mmPerUnitX() * trueMm / line.length());
+    }
+
+    /**
+     * Sets the scale of the drawing.
+     *
+     * @throws IllegalArgumentException if it cannot be right
+     */
+    public void scale(double mmPerUnit) {
+        if (!(mmPerUnit >= SMALLEST_MM_PER_UNIT && mmPerUnit <= LARGEST_MM_PER_UNIT)) {
+            throw new IllegalArgumentException("No drawing has " + mmPerUnit + " mm to the unit");
+        }
+        session.desk().file().ifPresent(file -> {
+            try {
+                Pattern present = session.desk().pattern();
+                session.edit(file.svg().atScale(present, mmPerUnit));
+            } catch (SvgProblem e) {
+                session.say(true, "problem." + e.code(), e.values());
+            }
+        });
+    }
+}

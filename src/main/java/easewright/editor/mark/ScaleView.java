@@ -1,0 +1,183 @@
+package easewright.editor.mark;
+
+import easewright.editor.model.Desk;
+import easewright.geom.Box;
+import easewright.geom.Line;
+import easewright.geom.Segment;
+import easewright.pattern.Finding;
+import easewright.pattern.Piece;
+import easewright.pattern.Scale;
+import easewright.suggest.KnownLength;
+import easewright.suggest.Sheet;
+import easewright.text.Words;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * How large the drawing is and why that is believed, in words.
+ *
+ * @param proved   whether lengths may be trusted
+ * @param headline what holds
+ * @param unit     how long one unit of the drawing is
+ * @param check    one line that can be checked with a ruler, if there is one
+ * @param offers   scales to choose from, the likeliest first
+ * @param lines    lines that can be measured, for whoever would rather choose than click
+ * @param locked   why the scale cannot be set now; empty if it can
+ */
+public record ScaleView(
+        boolean proved,
+        String headline,
+        String unit,
+        Optional<Choice> check,
+        List<Offer> offers,
+        List<Choice> lines,
+        String locked) {
+    private static final int[] UNITS_PER_INCH = {72, 90, 96};
+    private static final double ASSUMED_PER_INCH = 96;
+
+    /** A scale to choose. */
+    public record Offer(String words, String take, double mmPerUnit) {}
+
+    /** A line to measure. */
+    public record Choice(String words, Line line) {
+        @Override
+        public String toString() {
+            return words;
+        }
+    }
+
+    public ScaleView {
+        offers = List.copyOf(offers);
+        lines = List.copyOf(lines);
+    }
+
+    public static ScaleView of(Desk desk, Sheet sheet) {
+        Words words = desk.words();
+        Scale scale = desk.pattern().scale();
+        boolean proved = scale.proof() != Scale.Proof.UNPROVED;
+        List<KnownLength> known = KnownLength.on(sheet);
+        boolean doubted = known.stream().anyMatch(k -> k.stated().isPresent() && !k.agrees());
+        String why = switch (scale.proof()) {
+            case PHYSICAL_SIZE -> doubted ? "doubted" : "by-file";
+            case KNOWN_LINE -> "by-line";
+            case UNPROVED -> "unproved";
+        };
+        boolean changed = !desk.pattern().changes().isEmpty();
+        List<Offer> offers = new ArrayList<>();
+        if (!changed) {
+            known.forEach(k -> offer(k, scale, words).ifPresent(offers::add));
+            if (!proved) {
+                offers.addAll(usual(desk, scale, words));
+            }
+        }
+        return new ScaleView(
+                proved && !(doubted && scale.proof() == Scale.Proof.PHYSICAL_SIZE),
+                words.of("editor.scale." + why),
+                words.of("editor.scale.unit", Map.of("unit.number", scale.mmPerUnitX())),
+                proved ? check(known, sheet, words) : Optional.empty(),
+                offers,
+                lines(known, sheet, words),
+                changed ? words.of("editor.scale.locked") : "");
+    }
+
+    /** A square or ruler with words beside it proves the scale; one that agrees already needs no offer. */
+    private static Optional<Offer> offer(KnownLength known, Scale scale, Words words) {
+        if (known.stated().isEmpty() || known.agrees() && scale.proof() != Scale.Proof.UNPROVED) {
+            return Optional.empty();
+        }
+        double stated = known.stated().getAsDouble();
+        String key = known.square() ? "editor.scale.square" : "editor.scale.ruler";
+        return Optional.of(new Offer(
+                words.of(key, Map.of("words", known.words(), "stated", stated, "drawn", known.drawn())),
+                words.of("editor.scale.take", Map.of("stated", stated)),
+                scale.mmPerUnitX() * stated / known.drawn()));
+    }
+
+    /** What drawing programs usually write, the likely one first, each with what it would make of the largest piece. */
+    private static List<Offer> usual(Desk desk, Scale scale, Words words) {
+        Optional<Piece> largest = desk.pattern().pieces().stream()
+                .max(Comparator.comparingDouble(p -> Math.abs(p.outline().signedArea())));
+        List<Offer> usual = new ArrayList<>();
+        if (largest.isEmpty()) {
+            return usual;
+        }
+        int likely = proposed(desk);
+        Box box = largest.get().outline().box();
+        for (int perInch : UNITS_PER_INCH) {
+            // Without a proof the reader assumes a pixel of 1/96 inch.
+            double factor = ASSUMED_PER_INCH / perInch;
+            Map<String, Object> values = Map.of(
+                    "count",
+                    perInch,
+                    "piece",
+                    largest.get().name(),
+                    "wide",
+                    box.width() * factor,
+                    "tall",
+                    box.height() * factor);
+            String key = perInch == likely ? "editor.scale.usual.likely" : "editor.scale.usual";
+            Offer offer =
+                    new Offer(words.of(key, values), words.of("editor.scale.usual.take"), scale.mmPerUnitX() * factor);
+            usual.add(perInch == likely ? 0 : usual.size(), offer);
+        }
+        return usual;
+    }
+
+    private static int proposed(Desk desk) {
+        return desk.file().stream()
+                .flatMap(f -> f.svg().findings().stream())
+                .filter(f -> f.code().equals("scale-proposed"))
+                .map(Finding::values)
+                .map(values -> values.get("perInch"))
+                .filter(Integer.class::isInstance)
+                .mapToInt(value -> (Integer) value)
+                .findFirst()
+                .orElse(0);
+    }
+
+    private static Optional<Choice> check(List<KnownLength> known, Sheet sheet, Words words) {
+        Optional<Choice> square = known.stream()
+                .filter(KnownLength::agrees)
+                .findFirst()
+                .map(k -> new Choice(
+                        words.of("editor.scale.check.agrees", Map.of("words", k.words(), "drawn", k.drawn())),
+                        k.line()));
+        return square.or(() -> longest(sheet)
+                .map(c -> new Choice(
+                        words.of(
+                                "editor.scale.check.line",
+                                Map.of("piece", c.words(), "drawn", c.line().length())),
+                        c.line())));
+    }
+
+    /** The longest straight line on any piece, with the piece's name. */
+    private static Optional<Choice> longest(Sheet sheet) {
+        return sheet.pattern().pieces().stream()
+                .flatMap(p -> longest(p).map(line -> new Choice(p.name(), line)).stream())
+                .max(Comparator.comparingDouble(c -> c.line().length()));
+    }
+
+    private static Optional<Line> longest(Piece piece) {
+        return piece.outline().segments().stream()
+                .filter(Line.class::isInstance)
+                .map(Line.class::cast)
+                .max(Comparator.comparingDouble(Segment::length));
+    }
+
+    private static List<Choice> lines(List<KnownLength> known, Sheet sheet, Words words) {
+        List<Choice> lines = new ArrayList<>();
+        for (KnownLength k : known) {
+            String key = k.square() ? "editor.scale.line.square" : "editor.scale.line.ruler";
+            lines.add(new Choice(words.of(key, Map.of("words", k.words())).strip(), k.line()));
+        }
+        for (Piece piece : sheet.pattern().pieces()) {
+            longest(piece)
+                    .ifPresent(line -> lines.add(
+                            new Choice(words.of("editor.scale.line.piece", Map.of("piece", piece.name())), line)));
+        }
+        return lines;
+    }
+}

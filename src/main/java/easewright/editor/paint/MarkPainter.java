@@ -1,0 +1,125 @@
+package easewright.editor.paint;
+
+import easewright.geom.Point;
+import easewright.pattern.Caption;
+import javafx.geometry.VPos;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.shape.StrokeLineCap;
+import javafx.scene.text.Font;
+import javafx.scene.text.FontWeight;
+import javafx.scene.text.Text;
+import javafx.scene.text.TextAlignment;
+
+/** Draws a {@link MarkScene} over the pieces. */
+public final class MarkPainter {
+    private static final double SMALLEST_LETTERS = 7;
+
+    private final GraphicsContext gc;
+    private final Viewport view;
+    private final Ink ink;
+
+    private MarkPainter(GraphicsContext gc, Viewport view, Ink ink) {
+        this.gc = gc;
+        this.view = view;
+        this.ink = ink;
+    }
+
+    /** Draws on top of what is there. */
+    public static void paint(GraphicsContext gc, Viewport view, Ink ink, MarkScene scene) {
+        MarkPainter painter = new MarkPainter(gc, view, ink);
+        painter.loose(scene);
+        scene.captions().forEach(painter::caption);
+        painter.strong(scene);
+        scene.dots().forEach(painter::dot);
+        scene.tape().ifPresent(painter::tape);
+    }
+
+    private void loose(MarkScene scene) {
+        gc.setStroke(ink.quiet());
+        gc.setLineWidth(1);
+        gc.setLineDashes();
+        gc.beginPath();
+        Tracer.trace(gc, view, scene.loose(), false);
+        gc.stroke();
+    }
+
+    private void caption(Caption caption) {
+        double size = caption.height() * view.scale();
+        if (size < SMALLEST_LETTERS) {
+            return;
+        }
+        gc.setFont(Font.font(size));
+        gc.setFill(ink.quiet());
+        gc.setTextAlign(TextAlignment.CENTER);
+        gc.setTextBaseline(VPos.CENTER);
+        Point at = view.toScreen(caption.middle());
+        for (int i = 0; i < caption.lines().size(); i++) {
+            gc.fillText(caption.lines().get(i), at.x(), at.y() + i * size * 1.2);
+        }
+    }
+
+    private void strong(MarkScene scene) {
+        gc.setStroke(ink.level());
+        gc.setLineWidth(4);
+        gc.setLineDashes();
+        gc.setLineCap(StrokeLineCap.ROUND);
+        gc.beginPath();
+        Tracer.trace(gc, view, scene.strong(), false);
+        gc.stroke();
+        gc.setLineCap(StrokeLineCap.BUTT);
+    }
+
+    /** A filled dot where clicked, a ring around what is caught, a cross on a line, a small dot elsewhere. */
+    private void dot(MarkScene.Dot dot) {
+        Point at = view.toScreen(dot.at());
+        gc.setLineDashes();
+        gc.setLineWidth(2);
+        gc.setStroke(ink.moved());
+        gc.setFill(ink.moved());
+        switch (dot.sign()) {
+            case PICKED -> {
+                gc.fillOval(at.x() - 5, at.y() - 5, 10, 10);
+                gc.setStroke(ink.paper());
+                gc.strokeOval(at.x() - 5, at.y() - 5, 10, 10);
+            }
+            case CAUGHT -> {
+                gc.strokeOval(at.x() - 7, at.y() - 7, 14, 14);
+                gc.fillOval(at.x() - 2, at.y() - 2, 4, 4);
+            }
+            case ON_LINE -> {
+                gc.strokeLine(at.x() - 6, at.y() - 6, at.x() + 6, at.y() + 6);
+                gc.strokeLine(at.x() - 6, at.y() + 6, at.x() + 6, at.y() - 6);
+            }
+            case FREE -> gc.fillOval(at.x() - 2.5, at.y() - 2.5, 5, 5);
+        }
+    }
+
+    private void tape(MarkScene.Tape tape) {
+        Point from = view.toScreen(tape.from());
+        Point to = view.toScreen(tape.to());
+        gc.setStroke(ink.moved());
+        gc.setLineWidth(2.4);
+        gc.setLineDashes();
+        gc.strokeLine(from.x(), from.y(), to.x(), to.y());
+        Point along = from.equals(to) ? new Point(1, 0) : to.minus(from).unit();
+        Point across = along.quarterTurned().times(7);
+        gc.strokeLine(from.x() - across.x(), from.y() - across.y(), from.x() + across.x(), from.y() + across.y());
+        gc.strokeLine(to.x() - across.x(), to.y() - across.y(), to.x() + across.x(), to.y() + across.y());
+        label(from.towards(to, 0.5), tape.words());
+    }
+
+    private void label(Point middle, String words) {
+        Font font = Font.font(Font.getDefault().getFamily(), FontWeight.BOLD, 12.5);
+        Text ruler = new Text(words);
+        ruler.setFont(font);
+        double width = ruler.getLayoutBounds().getWidth() + 16;
+        double height = 24;
+        gc.setFill(ink.moved());
+        gc.fillRoundRect(middle.x() - width / 2, middle.y() - height / 2, width, height, height, height);
+        gc.setFont(font);
+        gc.setTextAlign(TextAlignment.CENTER);
+        gc.setTextBaseline(VPos.CENTER);
+        gc.setFill(ink.paper());
+        gc.fillText(words, middle.x(), middle.y());
+    }
+}

@@ -1,0 +1,45 @@
+package easewright.editor.paint;
+
+import easewright.geom.Point;
+import easewright.geom.Segment;
+import easewright.pattern.Caption;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What is to be seen on the table, over the pieces, while marks are made.
+ *
+ * @param loose    drawn lines that belong to no piece
+ * @param captions words written on the drawing
+ * @param strong   lines that a list or the hand points at
+ * @param dots     places
+ * @param tape     what is being measured
+ */
+public record MarkScene(
+        List<Segment> loose, List<Caption> captions, List<Segment> strong, List<Dot> dots, Optional<Tape> tape) {
+    public static final MarkScene EMPTY = new MarkScene(List.of(), List.of(), List.of(), List.of(), Optional.empty());
+
+    public MarkScene {
+        loose = List.copyOf(loose);
+        captions = List.copyOf(captions);
+        strong = List.copyOf(strong);
+        dots = List.copyOf(dots);
+    }
+
+    /** How a place is shown. */
+    public enum Sign {
+        /** Clicked already. */
+        PICKED,
+        /** A certain place under the hand. */
+        CAUGHT,
+        /** Somewhere on a line under the hand. */
+        ON_LINE,
+        /** Nothing under the hand. */
+        FREE
+    }
+
+    public record Dot(Point at, Sign sign) {}
+
+    /** A stretched tape with its length in words. */
+    public record Tape(Point from, Point to, String words) {}
+}

@@ -1,0 +1,51 @@
+package easewright.editor.panel;
+
+import easewright.editor.mark.MarkState;
+import easewright.editor.mark.Marker;
+import easewright.editor.mark.Tool;
+import easewright.editor.model.Session;
+import easewright.text.Words;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+
+/** One line at the head of the table that says what the next click does. */
+public final class HintBar extends HBox {
+    private final Session session;
+    private final Marker marker;
+    private final Label text = new Label();
+    private final Button stop = new Button();
+
+    public HintBar(Session session, Marker marker) {
+        this.session = session;
+        this.marker = marker;
+        setId("hint-bar");
+        getStyleClass().add("hint-bar");
+        setAlignment(Pos.CENTER_LEFT);
+        setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
+        stop.setId("tool-stop");
+        stop.getStyleClass().add("small");
+        stop.setFocusTraversable(false);
+        stop.setOnAction(e -> marker.take(Tool.NONE));
+        getChildren().setAll(text, stop);
+        marker.stateProperty().addListener((o, before, now) -> show());
+        show();
+    }
+
+    private void show() {
+        MarkState state = marker.state();
+        boolean any = state.tool() != Tool.NONE;
+        setVisible(any);
+        setManaged(any);
+        if (any) {
+            Words words = session.desk().words();
+            text.setText(words.of(
+                    "editor.tool." + state.tool().key() + "." + (state.picks().size() + 1)));
+            stop.setText(words.of("editor.tool.stop"));
+            stop.setTooltip(new Tooltip(words.of("editor.tool.stop.hint")));
+        }
+    }
+}

@@ -1,0 +1,90 @@
+package easewright.editor.panel;
+
+import easewright.editor.mark.MarkScenes;
+import easewright.editor.mark.Marker;
+import easewright.editor.mark.Tool;
+import easewright.editor.model.Session;
+import easewright.editor.paint.MarkScene;
+import easewright.editor.paint.Viewport;
+import java.util.Optional;
+import javafx.scene.Cursor;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseButton;
+import javafx.scene.input.MouseEvent;
+
+/** The hand that makes marks on the table, with mouse or keyboard. */
+public final class MarkHand {
+    /** How near a pointer has to come to something to be drawn to it, pixels. */
+    private static final double REACH = 9;
+
+    private final Session session;
+    private final Marker marker;
+
+    public MarkHand(Session session, Marker marker) {
+        this.session = session;
+        this.marker = marker;
+    }
+
+    /** Whether marks are being made, so that seams are not to be pulled. */
+    boolean isMarking() {
+        return marker.state().on() || hasTool();
+    }
+
+    private boolean hasTool() {
+        return marker.state().tool() != Tool.NONE;
+    }
+
+    void follow(Runnable changed) {
+        marker.stateProperty().addListener(o -> changed.run());
+    }
+
+    MarkScene scene() {
+        return MarkScenes.of(session.desk(), marker.sheet(), marker.state());
+    }
+
+    /** Says whether the press was for a tool. */
+    boolean pressed(MouseEvent e, Viewport view) {
+        if (!hasTool() || e.getButton() != MouseButton.PRIMARY) {
+            return false;
+        }
+        marker.click(view.toTable(e.getX(), e.getY()), REACH / view.scale());
+        return true;
+    }
+
+    boolean dragged(MouseEvent e, Viewport view) {
+        return hasTool() && e.isPrimaryButtonDown();
+    }
+
+    void released() {}
+
+    /** The pointer's form, if it is for a tool. */
+    Optional<Cursor> hovered(MouseEvent e, Viewport view) {
+        if (!hasTool()) {
+            return Optional.empty();
+        }
+        marker.hover(view.toTable(e.getX(), e.getY()), REACH / view.scale());
+        return Optional.of(Cursor.CROSSHAIR);
+    }
+
+    /** Says whether the key was for a tool. */
+    boolean key(KeyEvent e, Viewport view) {
+        if (!hasTool() || e.isShortcutDown() || e.isAltDown()) {
+            return false;
+        }
+        double step = e.isShiftDown() ? 10 : 1;
+        switch (e.getCode()) {
+            case N -> marker.step(e.isShiftDown() ? -1 : 1);
+            case ENTER, SPACE -> marker.click();
+            case ESCAPE, BACK_SPACE -> marker.back();
+            case LEFT -> marker.nudge(-step, 0);
+            case RIGHT -> marker.nudge(step, 0);
+            case UP -> marker.nudge(0, -step);
+            case DOWN -> marker.nudge(0, step);
+            default -> {
+                return false;
+            }
+        }
+        e.consume();
+        return true;
+    }
+}

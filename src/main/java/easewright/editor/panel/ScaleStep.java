@@ -1,0 +1,157 @@
+package easewright.editor.panel;
+
+import easewright.editor.mark.Marker;
+import easewright.editor.mark.ScaleView;
+import easewright.editor.mark.Tool;
+import easewright.editor.model.Desk;
+import easewright.editor.model.Session;
+import easewright.text.Words;
+import java.util.Map;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** How large the drawing is: what is known, one line to check, and how to prove it by a line of known length. */
+final class ScaleStep extends VBox {
+    private final Session session;
+    private final Marker marker;
+    private final Label sign = new Label();
+    private final Label headline = new Label();
+    private final Label unit = new Label();
+    private final VBox check = new VBox(6);
+    private final VBox offers = new VBox(8);
+    private final Label measureTitle = new Label();
+    private final Label measureLine = new Label();
+    private final ToggleButton pick = new ToggleButton();
+    private final ComboBox<ScaleView.Choice> lines = new ComboBox<>();
+    private final Label lengthLabel = new Label();
+    private final LengthField length;
+    private final VBox measure;
+    private ScaleView shown;
+
+    ScaleStep(Session session, Marker marker) {
+        this.session = session;
+        this.marker = marker;
+        setSpacing(14);
+        getStyleClass().add("step-page");
+        sign.getStyleClass().add("sign");
+        headline.getStyleClass().add("section-title");
+        headline.setWrapText(true);
+        unit.getStyleClass().add("quiet");
+        unit.setWrapText(true);
+        measureTitle.getStyleClass().add("section-title");
+        measureTitle.setWrapText(true);
+        measureLine.setWrapText(true);
+        pick.setId("scale-pick");
+        pick.setMinWidth(USE_PREF_SIZE);
+        pick.setGraphic(Icons.of(Icons.TAPE));
+        pick.setOnAction(e -> marker.take(Tool.KNOWN_LINE));
+        lines.setId("scale-lines");
+        lines.setMaxWidth(Double.MAX_VALUE);
+        lines.setOnAction(e -> {
+            if (lines.getValue() != null) {
+                marker.choose(lines.getValue().line());
+            }
+        });
+        Label wrong = new Label();
+        length = new LengthField(wrong, mm -> mm.ifPresent(marker::prove));
+        length.setId("scale-length");
+        length.setPrefWidth(110);
+        HBox typed = new HBox(8, lengthLabel, length);
+        typed.setAlignment(Pos.CENTER_LEFT);
+        measure = new VBox(8, measureTitle, measureLine, new HBox(8, pick, lines), typed, wrong);
+        HBox.setHgrow(lines, Priority.ALWAYS);
+        HBox head = new HBox(10, sign, new VBox(2, headline, unit));
+        getChildren().setAll(head, check, offers, measure);
+        session.deskProperty().addListener((o, before, now) -> show());
+        marker.stateProperty().addListener((o, before, now) -> show());
+        show();
+    }
+
+    private void show() {
+        if (!marker.state().on()) {
+            return;
+        }
+        Desk desk = session.desk();
+        Words words = desk.words();
+        ScaleView view = ScaleView.of(desk, marker.sheet());
+        if (!view.equals(shown)) {
+            shown = view;
+            fill(view, words);
+        }
+        pick.setText(words.of("editor.scale.pick"));
+        pick.setTooltip(new Tooltip(words.of("editor.scale.pick.hint")));
+        pick.setSelected(marker.state().tool() == Tool.KNOWN_LINE);
+        boolean any = marker.state().line().isPresent();
+        measureLine.setText(marker.state()
+                .line()
+                .map(l -> words.of("editor.scale.measured", Map.of("drawn", l.length())))
+                .orElse(words.of("editor.scale.invite")));
+        lengthLabel.setText(words.of("editor.scale.truth"));
+        lengthLabel.setDisable(!any);
+        length.setDisable(!any);
+        length.describe(words.of("editor.scale.truth.name"), words.of("editor.scale.truth.hint"));
+        length.show("", desk.unit());
+    }
+
+    private void fill(ScaleView view, Words words) {
+        sign.setText(view.proved() ? "\u2713" : "!");
+        sign.getStyleClass().removeAll("good", "caution");
+        sign.getStyleClass().add(view.proved() ? "good" : "caution");
+        headline.setText(view.headline());
+        unit.setText(view.unit());
+        check.getChildren().clear();
+        view.check().ifPresent(c -> {
+            Label line = new Label(c.words());
+            line.setWrapText(true);
+            HBox.setHgrow(line, Priority.ALWAYS);
+            line.setMaxWidth(Double.MAX_VALUE);
+            Button see = new Button(words.of("editor.notes.show"));
+            see.setId("scale-check");
+            see.getStyleClass().add("small");
+            see.setMinWidth(USE_PREF_SIZE);
+            see.setTooltip(new Tooltip(words.of("editor.scale.check.hint")));
+            see.setOnAction(e -> marker.choose(c.line()));
+            HBox row = new HBox(8, line, see);
+            row.setAlignment(Pos.CENTER_LEFT);
+            check.getChildren().add(row);
+        });
+        offers.getChildren().clear();
+        int number = 0;
+        for (ScaleView.Offer offer : view.offers()) {
+            offers.getChildren().add(offer(offer, words, number++));
+        }
+        offers.setVisible(!view.offers().isEmpty());
+        offers.setManaged(!view.offers().isEmpty());
+        measureTitle.setText(view.locked().isEmpty() ? words.of("editor.scale.measure") : view.locked());
+        boolean open = view.locked().isEmpty();
+        measure.getChildren().stream().skip(1).forEach(n -> n.setDisable(!open));
+        lines.getItems().setAll(view.lines());
+        lines.setPromptText(words.of("editor.scale.lines"));
+        lines.setTooltip(new Tooltip(words.of("editor.scale.lines.hint")));
+        lines.setAccessibleText(words.of("editor.scale.lines"));
+    }
+
+    private HBox offer(ScaleView.Offer offer, Words words, int number) {
+        Label line = new Label(offer.words());
+        line.setWrapText(true);
+        line.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(line, Priority.ALWAYS);
+        Button take = new Button(offer.take());
+        take.setId("scale-offer-" + number);
+        take.getStyleClass().add("small");
+        take.setMinWidth(USE_PREF_SIZE);
+        take.setTooltip(new Tooltip(words.of("editor.scale.take.hint")));
+        take.setOnAction(e -> marker.scale(offer.mmPerUnit()));
+        HBox row = new HBox(10, line, take);
+        row.setAlignment(Pos.CENTER_LEFT);
+        row.getStyleClass().add("list-row");
+        return row;
+    }
+}

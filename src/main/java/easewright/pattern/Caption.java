@@ -1,0 +1,28 @@
+package easewright.pattern;
+
+import easewright.geom.Point;
+import java.util.List;
+
+/**
+ * Words written on the drawing, where they stand. Not part of the pattern, but they say what its pieces are.
+ *
+ * @param lines  the lines of the text, fit to show; at least one
+ * @param middle about the middle of the first line, as far as it can be told without the font, mm
+ * @param height size of the letters, mm
+ */
+public record Caption(List<String> lines, Point middle, double height) {
+    /**
+     * @throws IllegalArgumentException if there is no line or a height that is no number
+     */
+    public Caption {
+        lines = List.copyOf(lines);
+        if (lines.isEmpty() || !(height >= 0 && Double.isFinite(height))) {
+            throw new IllegalArgumentException("A caption needs words and a height");
+        }
+    }
+
+    /** All lines in one. */
+    public String words() {
+        return String.join(" ", lines);
+    }
+}

@@ -1,0 +1,128 @@
+package easewright.editor.mark;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import easewright.editor.model.OpenFile;
+import easewright.editor.model.Session;
+import easewright.geom.Point;
+import easewright.pattern.ChangeNote;
+import easewright.pattern.Scale;
+import easewright.svg.SvgFile;
+import easewright.svg.SvgProblem;
+import easewright.text.LengthUnit;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class ScaleViewTest {
+    private static final String BODY = "<path id='front' d='M100 100H300V500H100Z'/>";
+    private final Session session = new Session(LengthUnit.CM, false);
+    private final Marker marker = new Marker(session);
+
+    private void open(String root, String body) throws SvgProblem {
+        String text = "<svg xmlns='http://www.w3.org/2000/svg' " + root + ">" + body + "</svg>";
+        session.open(new OpenFile(
+                SvgFile.read(text.getBytes(StandardCharsets.UTF_8), "bare.svg"), Optional.empty(), "bare.svg"));
+        marker.open(true);
+    }
+
+    private ScaleView view() {
+        return ScaleView.of(session.desk(), marker.sheet());
+    }
+
+    private double wide() {
+        return session.desk().pattern().pieces().get(0).outline().box().width();
+    }
+
+    @Test
+    void aPhysicalSizeIsAProofWithALineToCheck() throws SvgProblem {
+        open("width='600mm' height='600mm' viewBox='0 0 600 600'", BODY);
+        assertThat(view().proved()).isTrue();
+        assertThat(view().offers()).isEmpty();
+        assertThat(view().check().orElseThrow().line().length()).isCloseTo(400, within(1e-9));
+        assertThat(view().check().orElseThrow().words()).contains("40\u00a0cm").contains("front");
+    }
+
+    @Test
+    void aSquareThatDisagreesCastsDoubtAndIsOffered() throws SvgProblem {
+        open(
+                "width='600mm' height='600mm' viewBox='0 0 600 600'",
+                BODY + "<path d='M10 10h40v40h-40z'/><text x='12' y='30' font-size='6'>5 cm</text>");
+        assertThat(view().proved()).isFalse();
+        assertThat(view().offers()).hasSize(1);
+        marker.scale(view().offers().get(0).mmPerUnit());
+        assertThat(wide()).isCloseTo(250, within(1e-6));
+        assertThat(view().proved()).isTrue();
+        assertThat(view().offers()).isEmpty();
+    }
+
+    @Test
+    void withoutASizeTheUsualUnitsAreOfferedWithWhatTheyMean() throws SvgProblem {
+        open("viewBox='0 0 595.28 841.89' width='595.28' height='841.89'", BODY);
+        assertThat(view().proved()).isFalse();
+        // A page of 595.28 by 841.89 is A4 at 72 to the inch, so that goes first.
+        assertThat(view().offers()).hasSize(3);
+        assertThat(view().offers().get(0).mmPerUnit()).isCloseTo(25.4 / 72, within(1e-12));
+        marker.scale(view().offers().get(0).mmPerUnit());
+        assertThat(wide()).isCloseTo(200 * 25.4 / 72, within(1e-9));
+        assertThat(session.desk().pattern().scale().proof()).isEqualTo(Scale.Proof.KNOWN_LINE);
+        session.undo();
+        assertThat(session.desk().pattern().scale().proof()).isEqualTo(Scale.Proof.UNPROVED);
+    }
+
+    @Test
+    void oneLineOfKnownLengthClickedOnTheTable() throws SvgProblem {
+        open("viewBox='0 0 600 600'", BODY);
+        double px = 25.4 / 96;
+        marker.take(Tool.KNOWN_LINE);
+        marker.click(new Point(100 * px, 320 * px), 1);
+        assertThat(marker.state().line().orElseThrow().length()).isCloseTo(400 * px, within(1e-9));
+        marker.prove(600);
+        assertThat(wide()).isCloseTo(300, within(1e-9));
+        assertThat(marker.state().tool()).isEqualTo(Tool.NONE);
+    }
+
+    @Test
+    void twoPlacesOfKnownDistance() throws SvgProblem {
+        open("viewBox='0 0 600 600'", BODY);
+        double px = 25.4 / 96;
+        marker.take(Tool.KNOWN_LINE);
+        marker.click(new Point(100 * px, 100 * px + 0.5), 1);
+        marker.hover(new Point(200 * px, 300 * px), 1);
+        assertThat(MarkScenes.of(session.desk(), marker.sheet(), marker.state()).tape())
+                .isPresent();
+        marker.click(new Point(300 * px - 0.5, 500 * px), 1);
+        assertThat(marker.state().line().orElseThrow().length()).isCloseTo(Math.hypot(200, 400) * px, within(1e-9));
+        assertThatThrownBy(() -> marker.prove(-5)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> marker.prove(1e9)).isInstanceOf(IllegalArgumentException.class);
+        marker.prove(Math.hypot(20, 40));
+        assertThat(wide()).isCloseTo(20, within(1e-9));
+    }
+
+    @Test
+    void theKeyboardGoesFromPlaceToPlace() throws SvgProblem {
+        open("viewBox='0 0 600 600'", BODY);
+        marker.take(Tool.TAPE);
+        marker.step(1);
+        marker.click();
+        marker.step(1);
+        marker.step(1);
+        marker.click();
+        double px = 25.4 / 96;
+        assertThat(marker.state().line().orElseThrow().length()).isCloseTo(Math.hypot(200, 400) * px, within(1e-9));
+        marker.back();
+        assertThat(marker.state().tool()).isEqualTo(Tool.NONE);
+        assertThat(marker.state().line()).isEmpty();
+    }
+
+    @Test
+    void afterChangesTheScaleStays() throws SvgProblem {
+        open("viewBox='0 0 600 600'", BODY);
+        session.edit(session.desk().pattern().withChange(new ChangeNote("seam", Map.of())));
+        assertThat(view().locked()).isNotEmpty();
+        assertThat(view().offers()).isEmpty();
+    }
+}
