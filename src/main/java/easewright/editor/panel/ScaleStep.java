@@ -75,11 +75,12 @@ final class ScaleStep extends VBox {
     }
 
     private void show() {
+        Desk desk = session.desk();
+        Words words = desk.words();
+        length.describe(words.of("editor.scale.truth.name"), words.of("editor.scale.truth.hint"));
         if (!marker.state().on()) {
             return;
         }
-        Desk desk = session.desk();
-        Words words = desk.words();
         ScaleView view = ScaleView.of(desk, marker.sheet());
         if (!view.equals(shown)) {
             shown = view;
@@ -96,7 +97,6 @@ final class ScaleStep extends VBox {
         lengthLabel.setText(words.of("editor.scale.truth"));
         lengthLabel.setDisable(!any);
         length.setDisable(!any);
-        length.describe(words.of("editor.scale.truth.name"), words.of("editor.scale.truth.hint"));
         length.show("", desk.unit());
     }
 
