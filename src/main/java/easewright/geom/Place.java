@@ -9,6 +9,8 @@ public record Place(int segment, double t) implements Comparable<Place> {
         if (segment < 0 || !(t >= 0 && t <= 1)) {
             throw new IllegalArgumentException("No such place: segment " + segment + ", t " + t);
         }
+        // Minus zero is the same place as zero and must be equal to it.
+        t += 0.0;
     }
 
     @Override

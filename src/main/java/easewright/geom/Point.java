@@ -11,6 +11,9 @@ public record Point(double x, double y) {
         if (!Double.isFinite(x) || !Double.isFinite(y)) {
             throw new IllegalArgumentException("Not a place: " + x + ", " + y);
         }
+        // Minus zero is the same place as zero and must be equal to it.
+        x += 0.0;
+        y += 0.0;
     }
 
     public Point plus(Point other) {

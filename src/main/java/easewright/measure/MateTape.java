@@ -22,7 +22,7 @@ import java.util.function.Function;
  * pattern").
  */
 final class MateTape {
-    /** How near the stitching line of an edge a notch must lie to belong to it, mm. */
+    /** How near the drawn or the stitching line a notch must lie to belong to an edge, mm. */
     private static final double NOTCH_ON_LINE = 1;
 
     private final Pattern pattern;
@@ -88,7 +88,8 @@ final class MateTape {
         if (!Places.between(from, at, stitch.place(edge.to()))) {
             return Optional.empty();
         }
-        if (stitch.edge(edge).nearest(stitch.point(notch.at())).distance() > NOTCH_ON_LINE) {
+        double offDrawn = stitch.piece().outline().nearest(notch.at()).distance();
+        if (offDrawn > NOTCH_ON_LINE && stitch.point(notch.at()).distance(notch.at()) > NOTCH_ON_LINE) {
             return Optional.empty();
         }
         double mm = from.equals(at) ? 0 : stitch.outline().run(from, at).length();

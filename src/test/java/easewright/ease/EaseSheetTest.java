@@ -6,11 +6,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import easewright.measure.Measures;
 import easewright.pattern.Body;
+import easewright.pattern.BodyMeasure;
 import easewright.pattern.Cloth;
 import easewright.pattern.Finding;
 import easewright.pattern.Level;
 import easewright.pattern.LevelKind;
 import easewright.pattern.Pattern;
+import easewright.pattern.Severity;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -126,5 +128,74 @@ class EaseSheetTest {
         Pattern bare = pattern.withPieces(
                 pattern.pieces().stream().map(p -> p.withLevels(List.of())).toList());
         assertThat(sheet(bare).lines().get(0).ease()).isEmpty();
+    }
+
+    /** Worn at its very limits: what is just enough is not remarked on. */
+    @Test
+    void justEnoughIsEnough() {
+        // Body 1000, garment 800: asks for 25 %.
+        assertThat(codes(sheet(tube(LevelKind.HIP, 800, 1000, Cloth.knit(25))))).contains("stretch-little-left");
+        assertThat(codes(sheet(tube(LevelKind.HIP, 800, 1000, Cloth.knit(24.99)))))
+                .contains("stretch-too-little");
+        assertThat(codes(sheet(tube(LevelKind.HIP, 800, 1000, Cloth.knit(50))))).doesNotContain("stretch-little-left");
+        assertThat(codes(sheet(tube(LevelKind.HIP, 800, 1000, Cloth.knit(49.9)))))
+                .contains("stretch-little-left");
+        assertThat(codes(sheet(tube(LevelKind.HIP, 1000, 1000, Cloth.knit(30)))))
+                .doesNotContain("stretch-little-left");
+        double least = 1.5 * INCH;
+        assertThat(codes(sheet(tube(LevelKind.HIP, 1000 + least, 1000, Cloth.WOVEN))))
+                .doesNotContain("ease-below-minimum");
+        assertThat(codes(sheet(tube(LevelKind.HIP, 1000 + least - 1e-4, 1000, Cloth.WOVEN))))
+                .contains("ease-below-minimum");
+        Pattern neck = tube(LevelKind.NECK, 340, 400, Cloth.knit(100));
+        assertThat(codes(sheet(neck))).as("15 % exactly").doesNotContain("not-for-compression");
+        assertThat(codes(sheet(tube(LevelKind.NECK, 339, 400, Cloth.knit(100)))))
+                .contains("not-for-compression");
+    }
+
+    @Test
+    void tooSmallAWovenIsAFaultAndAnUnknownKnitACaution() {
+        Finding fault =
+                sheet(tube(LevelKind.HIP, 980, 1000, Cloth.WOVEN)).findings().get(0);
+        assertThat(fault.severity()).isEqualTo(Severity.FAULT);
+        assertThat((Double) fault.values().get("short")).isCloseTo(20, within(1e-9));
+        assertThat((Double) fault.values().get("needed.percent")).isCloseTo(100.0 / 49, within(1e-9));
+        OptionalDouble unknown = OptionalDouble.empty();
+        Cloth knit = new Cloth(true, unknown, unknown, unknown, unknown);
+        assertThat(sheet(tube(LevelKind.KNEE, 380, 400, knit)).findings())
+                .extracting(Finding::severity)
+                .containsExactly(Severity.CAUTION);
+    }
+
+    @Test
+    void stretchIsGivenForKnitsAndForWhatIsTooSmall() {
+        EaseLine roomy =
+                sheet(tube(LevelKind.HIP, 1050, 1000, Cloth.WOVEN)).lines().get(0);
+        assertThat(roomy.stretchNeeded()).isEmpty();
+        assertThat(sheet(tube(LevelKind.HIP, 1000, 1000, Cloth.WOVEN))
+                        .lines()
+                        .get(0)
+                        .stretchNeeded())
+                .isEmpty();
+        assertThat(sheet(tube(LevelKind.HIP, 1050, 1000, Cloth.knit(30)))
+                        .lines()
+                        .get(0)
+                        .stretchNeeded())
+                .hasValue(0);
+    }
+
+    @Test
+    void aBodyThatLacksTheLevelAndALevelThatLacksTheGarment() {
+        Pattern tube = tube(LevelKind.HIP, 1000, 960, Cloth.WOVEN);
+        Pattern otherBody = tube.withBody(new Body("t", List.of(new BodyMeasure("Waist girth", "waist", 700, ""))));
+        assertThat(codes(sheet(otherBody))).containsExactly("body-level-missing");
+        Pattern bare = tube.withPieces(
+                tube.pieces().stream().map(p -> p.withLevels(List.of())).toList());
+        assertThat(codes(sheet(bare))).isEmpty();
+        assertThat(codes(sheet(tube(LevelKind.OTHER, 1000, 960, Cloth.knit(30)))))
+                .as("no table for wovens is left out where there is none")
+                .doesNotContain("woven-tables-left-out");
+        Pattern bareKnit = bare.withCloth(Cloth.knit(30));
+        assertThat(codes(sheet(bareKnit))).doesNotContain("woven-tables-left-out");
     }
 }

@@ -128,4 +128,67 @@ class EaseTablesTest {
                         false))
                 .isInstanceOf(IllegalArgumentException.class);
     }
+
+    @Test
+    void aMarginOfOnesOwnReplacesTheOneThatCame() throws EaseTableProblem {
+        EaseTables mine = read("source: notebook\nstanding: common practice\nstretch-at-rest: 40\n");
+        assertThat(mine.margin().orElseThrow().atRestPercent()).isEqualTo(40);
+        assertThat(EaseTables.standard().with(mine).margin().orElseThrow().atRestPercent())
+                .isEqualTo(40);
+        EaseTables other = read("source: s\nstanding: published\nknit-class: a | 20\n");
+        assertThat(EaseTables.standard().with(other).margin().orElseThrow().atRestPercent())
+                .isEqualTo(50);
+    }
+
+    /** Of each source the highest class that the cloth reaches; other sources keep theirs. */
+    @Test
+    void knitClassesOfSeveralSources() throws EaseTableProblem {
+        EaseTables one = read(
+                "source: one\nstanding: published\nknit-class: a | 20\nknit-class: b | 40\nknit-class: b too | 40\n");
+        EaseTables two = read("source: two\nstanding: published\nknit-class: c | 30 | 5\n");
+        assertThat(one.with(two).knitClasses()).hasSize(4);
+        assertThat(one.with(two).knitClassesOf(40))
+                .extracting(StretchClass::word)
+                .containsExactly("b", "b too", "c");
+        assertThat(one.with(two).knitClassesOf(39.9))
+                .extracting(StretchClass::word)
+                .containsExactly("a", "c");
+    }
+
+    @Test
+    void figuresInAnyUnit() throws EaseTableProblem {
+        String head = "id: a\ngarment: b\nlevel: hip\nsource: s\nstanding: published\n";
+        assertThat(band(head + "unit: mm\nband: x | 5 | 7.5").from()).isEqualTo(5);
+        assertThat(band(head + "unit: percent\nband: x | -5 | 7.5").to()).hasValue(7.5);
+        assertThat(band(head + "unit: cm\nband: x | - 1/2 | 7").from()).isEqualTo(-5);
+        assertThat(band(head + "unit: in\nband: x | 1 | 2 1/2").to()).hasValue(63.5);
+        assertThat(problem(head + "unit: ell\nband: x | 1 | 2").code()).isEqualTo("ease-table-line");
+        assertThat(problem(head + "unit: mm\n: 5").code()).isEqualTo("ease-table-line");
+        assertThat(problem(head + "unit: mm\nband x 1 2").code()).isEqualTo("ease-table-line");
+    }
+
+    private static Band band(String text) throws EaseTableProblem {
+        return read(text).tables().get(0).bands().get(0);
+    }
+
+    /** A millionth of a millimetre is lost in reading fractions of an inch, and must not change the class. */
+    @Test
+    void theEndsOfABandAreTakenWithinRounding() throws EaseTableProblem {
+        EaseTable table = read("""
+                id: a
+                garment: b
+                level: hip
+                unit: mm
+                source: s
+                standing: published
+                band: low | 10 | 20
+                band: high | 20 | 30
+                """).tables().get(0);
+        assertThat(table.classify(10 - 9e-7, 0).word()).isEqualTo("low");
+        assertThat(table.classify(10 - 2e-6, 0).where()).isEqualTo(Classed.Where.BELOW);
+        assertThat(table.classify(20 + 9e-7, 0).word()).isEqualTo("low");
+        assertThat(table.classify(20 + 2e-6, 0).word()).isEqualTo("high");
+        assertThat(table.classify(30 + 9e-7, 0).word()).isEqualTo("high");
+        assertThat(table.classify(30 + 2e-6, 0).where()).isEqualTo(Classed.Where.ABOVE);
+    }
 }

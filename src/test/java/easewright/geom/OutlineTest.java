@@ -110,4 +110,38 @@ class OutlineTest {
         assertThat(curve.reversed().pointAtLength(curve.length() - 25).distance(new Point(15, 20)))
                 .isLessThan(1e-9);
     }
+
+    @Test
+    void curvesJoinEndToStart() {
+        Line first = new Line(new Point(0, 0), new Point(1, 0));
+        assertThatThrownBy(() -> new Curve(List.of(first, new Line(new Point(1, 0.1), new Point(2, 0)))))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new Curve(List.of())).isInstanceOf(IllegalArgumentException.class);
+        Curve curve = Sketch.curve("0,0 3,4 3,10");
+        assertThat(curve.end()).isEqualTo(new Point(3, 10));
+        assertThat(curve.point(new Place(1, 0.5))).isEqualTo(new Point(3, 7));
+        assertThat(curve.pointAtLength(5)).isEqualTo(new Point(3, 4));
+        assertThat(curve.pointAtLength(99)).isEqualTo(new Point(3, 10));
+        assertThat(curve.transformed(Affine.translation(1, 2)).segments())
+                .containsExactly(
+                        new Line(new Point(1, 2), new Point(4, 6)), new Line(new Point(4, 6), new Point(4, 12)));
+        assertThat(SQUARE.box()).isEqualTo(new Box(0, 0, 100, 100));
+    }
+
+    @Test
+    void nearestOfManySegments() {
+        Outline blob = Sketch.randomBlob(new Random(8), 16, 100);
+        Random random = new Random(9);
+        for (int i = 0; i < 200; i++) {
+            Point p = Sketch.randomPoint(random, 280).minus(new Point(140, 140));
+            double least = Double.POSITIVE_INFINITY;
+            for (Segment s : blob.segments()) {
+                least = Math.min(least, s.at(s.nearest(p)).distance(p));
+            }
+            Nearest found = blob.nearest(p);
+            assertThat(found.distance()).isCloseTo(least, within(1e-12));
+            assertThat(blob.point(found.place())).isEqualTo(found.point());
+            assertThat(found.point().distance(p)).isEqualTo(found.distance());
+        }
+    }
 }
