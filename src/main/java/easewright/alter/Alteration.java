@@ -2,14 +2,19 @@ package easewright.alter;
 
 import easewright.pattern.ChangeNote;
 import easewright.pattern.Pattern;
+import java.util.Optional;
 
 /** One change to a pattern, with all its settings. */
-public sealed interface Alteration permits SeamChange, CentreChange, HingedSlash, ParallelSlash, Lengthen {
+public sealed interface Alteration
+        permits SeamChange, CentreChange, HingedSlash, ParallelSlash, SpreadSlashes, Lengthen {
     /** The record that is kept in the pattern; {@link Ways#from} makes an equal alteration of it. */
     ChangeNote note();
 
     /** The same change by another amount: what the way's {@link Way#amount()} setting says, mm. */
     Alteration withAmount(double mm);
+
+    /** The change that takes this one back when made on its result; empty where there is none. */
+    Optional<Alteration> opposite();
 
     /**
      * Makes the change.

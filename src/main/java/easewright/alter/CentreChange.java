@@ -72,6 +72,11 @@ public record CentreChange(
     }
 
     @Override
+    public Optional<Alteration> opposite() {
+        return Optional.of(withAmount(-amount));
+    }
+
+    @Override
     public ChangeNote note() {
         return new Settings()
                 .text("level", level)

@@ -1,19 +1,11 @@
 package easewright.alter;
 
-import easewright.geom.Affine;
-import easewright.geom.Curve;
-import easewright.geom.Outline;
-import easewright.geom.Place;
 import easewright.geom.Point;
-import easewright.geom.Segment;
 import easewright.pattern.ChangeNote;
-import easewright.pattern.Edge;
-import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
-import easewright.pattern.Severity;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Slashes a piece to, but not through, its far edge and turns one part about the hinge left there, so that the slash
@@ -44,8 +36,8 @@ public record HingedSlash(String piece, Point hinge, Point opening, double gap, 
                     Setting.flag(Way.ACCEPT)),
             HingedSlash::from);
 
-    /** Above 5–6° a wedge is split among several slashes (docs/sources.md 4.3, common practice). */
-    private static final double WIDE_WEDGE = 6;
+    private static final List<String> DEPENDS_ON_GAP =
+            List.of("outline-crosses-itself", "gap-too-wide", "tuck-too-wide");
 
     /**
      * @throws IllegalArgumentException if the gap is no number
@@ -57,6 +49,11 @@ public record HingedSlash(String piece, Point hinge, Point opening, double gap, 
     @Override
     public HingedSlash withAmount(double mm) {
         return new HingedSlash(piece, hinge, opening, mm, turning, acceptProtected);
+    }
+
+    @Override
+    public Optional<Alteration> opposite() {
+        return Optional.of(withAmount(-gap));
     }
 
     @Override
@@ -86,92 +83,22 @@ public record HingedSlash(String piece, Point hinge, Point opening, double gap, 
     public Altered apply(Pattern pattern) throws Refusal {
         Piece cloth = pattern.piece(piece)
                 .orElseThrow(() -> Refusal.of("piece-unknown").with("piece", piece));
-        Place hingePlace = SlashPlaces.onOutline(cloth, hinge);
-        Place openingPlace = SlashPlaces.onOutline(cloth, opening);
-        Point about = cloth.outline().point(hingePlace);
-        Point open = cloth.outline().point(openingPlace);
-        if (about.distance(open) < 1) {
-            throw Refusal.of("slash-without-length").with("piece", cloth.name());
-        }
-        Point aside = open.minus(about).unit().quarterTurned();
-        SlashPlaces.requireMayOpen(cloth, openingPlace, aside, acceptProtected);
         if (gap == 0) {
             return Altered.nothing(pattern);
         }
         try {
-            return turned(pattern, cloth, hingePlace, openingPlace, gap);
+            return turned(pattern, cloth, gap);
         } catch (Refusal why) {
-            if (List.of("slash-crosses-dart", "tuck-takes-mark").contains(why.code())) {
-                throw why;
+            if (DEPENDS_ON_GAP.contains(why.code())) {
+                throw Bisect.largest(why, gap, some -> turned(pattern, cloth, some));
             }
-            throw Bisect.largest(why, gap, some -> turned(pattern, cloth, hingePlace, openingPlace, some));
+            throw why;
         }
     }
 
-    private Altered turned(Pattern pattern, Piece cloth, Place hingePlace, Place openingPlace, double some)
-            throws Refusal {
-        Outline outline = cloth.outline();
-        Point about = outline.point(hingePlace);
-        Point open = outline.point(openingPlace);
-        double half = some / (2 * about.distance(open));
-        if (Math.abs(half) >= 1) {
-            throw Refusal.of("gap-too-wide").with("piece", cloth.name());
-        }
-        double angle = 2 * Math.asin(half);
-        Parting afterOpening = Parting.of(outline, openingPlace, hingePlace);
-        boolean after = afterOpening.nearerToMoving(turning);
-        Parting parting = after ? afterOpening : Parting.of(outline, hingePlace, openingPlace);
-        // Seen from the hinge, the part after the opening lies clockwise of the slash on an outline drawn clockwise.
-        boolean clockwise = after == (outline.signedArea() > 0);
-        Affine map = Affine.rotation(clockwise ? angle : -angle, about);
-        Parting cut = some > 0
-                ? parting
-                : folded(cloth, parting, after, about, map.inverse().apply(open));
-        PartMove move = new PartMove(cloth, parting, map);
-        Outline joined = cut.joined(map, outline.segments().get(0));
-        if (!Simple.stays(outline, joined)) {
-            throw Refusal.of("outline-crosses-itself").with("piece", cloth.name());
-        }
-        Piece done = move.done(joined);
-        List<Finding> findings = new ArrayList<>(move.findings());
-        findings.addAll(remarks(cloth, hingePlace, Math.toDegrees(Math.abs(angle))));
-        Curve before = new Curve(parting.moves());
-        Moved moved = new Moved(cloth.id(), before, before.transformed(map));
-        return new Altered(pattern.withPiece(done).withChange(note()), List.of(moved), findings);
-    }
-
-    /** The turning run loses the wedge beside the slash, so that closing takes back exactly what opening gave. */
-    private static Parting folded(Piece cloth, Parting parting, boolean after, Point about, Point corner)
-            throws Refusal {
-        Point ray = corner.minus(about);
-        List<Segment> run = parting.moves();
-        // The hinge itself lies on the ray: search from the opening's end only.
-        SlashPlaces.Trimmed trimmed =
-                after ? SlashPlaces.trimStart(run, about, ray) : SlashPlaces.trimEnd(run, about, ray);
-        PartMove.requireNothingTaken(cloth, trimmed.taken());
-        return new Parting(parting.stays(), trimmed.left());
-    }
-
-    private List<Finding> remarks(Piece cloth, Place hingePlace, double degrees) {
-        List<Finding> findings = new ArrayList<>();
-        findings.add(Finding.of("grain-turned", Severity.NOTE, cloth.name()).with("turn.degrees", degrees));
-        for (Edge edge : cloth.edges()) {
-            Point p = cloth.outline().point(hingePlace);
-            boolean inside = new EdgeRun(cloth, edge).holds(hingePlace)
-                    && p.distance(edge.from()) > 1e-6
-                    && p.distance(edge.to()) > 1e-6;
-            if (inside) {
-                findings.add(
-                        Finding.of("hinge-corner", edge.isProtected() ? Severity.CAUTION : Severity.NOTE, cloth.name())
-                                .with("edge", edge.name())
-                                .with("turn.degrees", degrees));
-            }
-        }
-        if (degrees > WIDE_WEDGE) {
-            findings.add(Finding.of("wedge-wide", Severity.CAUTION, cloth.name())
-                    .with("turn.degrees", degrees)
-                    .with("limit.degrees", WIDE_WEDGE));
-        }
-        return findings;
+    private Altered turned(Pattern pattern, Piece cloth, double some) throws Refusal {
+        Turned turned = Turned.of(cloth, hinge, opening, some, Optional.of(turning), acceptProtected);
+        return new Altered(
+                pattern.withPiece(turned.piece()).withChange(note()), List.of(turned.moved()), turned.findings());
     }
 }

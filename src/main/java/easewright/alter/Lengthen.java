@@ -13,6 +13,7 @@ import easewright.pattern.Piece;
 import easewright.pattern.Severity;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -61,6 +62,11 @@ public record Lengthen(String level, double below, double amount, List<String> p
     @Override
     public Lengthen withAmount(double mm) {
         return new Lengthen(level, below, mm, pieces, acceptProtected);
+    }
+
+    @Override
+    public Optional<Alteration> opposite() {
+        return Optional.of(withAmount(-amount));
     }
 
     @Override

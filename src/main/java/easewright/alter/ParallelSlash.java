@@ -5,6 +5,7 @@ import easewright.pattern.ChangeNote;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Slashes a piece from edge to edge and shifts everything beyond square to the grain, so that every width across the
@@ -44,6 +45,11 @@ public record ParallelSlash(String piece, Point one, Point other, double amount,
     @Override
     public ParallelSlash withAmount(double mm) {
         return new ParallelSlash(piece, one, other, mm, beyond, acceptProtected);
+    }
+
+    @Override
+    public Optional<Alteration> opposite() {
+        return Optional.of(withAmount(-amount));
     }
 
     @Override

@@ -6,10 +6,15 @@ import easewright.geom.Line;
 import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.geom.Segment;
+import easewright.measure.LevelWidth;
+import easewright.measure.Measures;
+import easewright.measure.Span;
 import easewright.pattern.Dart;
 import easewright.pattern.Edge;
 import easewright.pattern.Finding;
 import easewright.pattern.Grain;
+import easewright.pattern.Level;
+import easewright.pattern.LevelKind;
 import easewright.pattern.LevelMark;
 import easewright.pattern.Notch;
 import easewright.pattern.Piece;
@@ -59,11 +64,15 @@ final class PartMove {
         }
         List<LevelMark> levels = new ArrayList<>();
         for (LevelMark mark : piece.levels()) {
-            LevelMark now = mark.through().map(p -> mark.withThrough(inside(p))).orElse(mark);
+            LevelMark now = mark.through()
+                    .map(p -> mark.withThrough(goes(mark, p) ? map.apply(p) : p))
+                    .orElse(mark);
             levels.add(mark.reference().map(p -> now.withReference(inside(p))).orElse(now));
         }
         piece.grain()
-                .filter(g -> marks.movesWith(g.from().towards(g.to(), 0.5)))
+                .filter(g -> turns()
+                        ? !Centre.stays(piece, marks)
+                        : marks.movesWith(g.from().towards(g.to(), 0.5)))
                 .ifPresent(g -> builder.grain(new Grain(map.apply(g.from()), map.apply(g.to()))));
         List<Rider> riders = new ArrayList<>();
         for (Rider r : piece.riders()) {
@@ -82,6 +91,35 @@ final class PartMove {
                 .riders(riders)
                 .original(Optional.of(piece.original().orElse(piece.outline())))
                 .build();
+    }
+
+    /**
+     * Whether a level goes with the moving part. A level that crosses both parts of a piece of which one turns stays a
+     * straight line square to the grain, and so with the part that holds the centre and with it the grain.
+     */
+    private boolean goes(LevelMark mark, Point through) {
+        if (turns() && crossesBoth(mark)) {
+            return !Centre.stays(piece, marks);
+        }
+        return moves(through);
+    }
+
+    private boolean turns() {
+        return map.b() != 0;
+    }
+
+    private boolean crossesBoth(LevelMark mark) {
+        boolean stays = false;
+        boolean moves = false;
+        Level level = Level.of(mark.level(), LevelKind.OTHER);
+        for (Span span : Measures.width(piece, level).map(LevelWidth::spans).orElse(List.of())) {
+            for (Point end : List.of(span.from(), span.to())) {
+                boolean goes = marks.nearerToMoving(end);
+                moves |= goes;
+                stays |= !goes;
+            }
+        }
+        return stays && moves;
     }
 
     private Point onOutline(Point p) {

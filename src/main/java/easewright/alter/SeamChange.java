@@ -6,6 +6,7 @@ import easewright.pattern.EdgeRef;
 import easewright.pattern.Pattern;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Spreads or pinches a garment at one level by moving seam edges along the level: most at the level, nothing at the
@@ -100,6 +101,11 @@ public record SeamChange(
 
     public SeamChange acceptingProtected() {
         return new SeamChange(level, amount, shares, taper, carryToHem, keep, fixed, oneSide, true);
+    }
+
+    @Override
+    public Optional<Alteration> opposite() {
+        return Optional.of(withAmount(-amount));
     }
 
     @Override

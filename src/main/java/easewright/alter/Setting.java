@@ -33,6 +33,8 @@ public record Setting(String key, Kind kind, boolean required, String standard, 
         PLACE(false),
         /** Several such places. */
         PLACES(true),
+        /** Slashes from one place of an outline to another, each with its share. */
+        SLASHES(true),
         /** The name of a notch, level or edge. */
         NAME(false),
         /** Several such names. */

@@ -1,8 +1,10 @@
 package easewright.alter;
 
+import easewright.geom.Point;
 import easewright.pattern.ChangeNote;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -11,7 +13,8 @@ import java.util.Map;
 /**
  * The settings of a way as a person writes them: levels, pieces and edges by name whatever the capitals, edges as
  * {@code piece/edge} or {@code piece/edge=share}, lengths with their unit, places as {@link PlaceText} says, flags as
- * yes or no. Several values of a list may also be written as one, with semicolons between them.
+ * yes or no, slashes as {@code from > to}, with {@code > a place of the part that moves} and {@code =share} where
+ * wanted. Several values of a list may also be written as one, with semicolons between them.
  */
 public final class SettingText {
     private static final List<String> YES = List.of("yes", "true", "on");
@@ -90,7 +93,7 @@ public final class SettingText {
                                         .with("text", text)
                                         .with("known", setting.choices())));
             case FLAG -> settings.flag(key, flag(key, text));
-            case SHARES, PIECES, PLACES, NAMES -> throw new IllegalStateException(key + " is a list");
+            case SHARES, PIECES, PLACES, SLASHES, NAMES -> throw new IllegalStateException(key + " is a list");
         }
     }
 
@@ -106,6 +109,7 @@ public final class SettingText {
                     settings.text(key, KnownNames.piece(pattern, text).id());
                 case PLACES -> settings.point(key, PlaceText.read(pattern, text, lengths));
                 case NAMES -> settings.text(key, KnownNames.mark(pattern, text));
+                case SLASHES -> slash(text, pattern, lengths).write(settings, key);
                 default -> throw new IllegalStateException(key + " is no list");
             }
         }
@@ -117,6 +121,45 @@ public final class SettingText {
         EdgeRef edge = KnownNames.edgeRef(pattern, equals < 0 ? text : text.substring(0, equals));
         settings.text(key, edge.toString());
         settings.number(weightKey, equals < 0 ? 1 : weight(text, text.substring(equals + 1)));
+    }
+
+    /** {@code from > to}, {@code from > to > a place of the part that moves}, each with {@code =share} if wanted. */
+    private static <X extends Exception> Slash slash(String text, Pattern pattern, LengthReader<X> lengths)
+            throws Refusal, X {
+        int equals = text.lastIndexOf('=');
+        String[] places = (equals < 0 ? text : text.substring(0, equals)).split(">", -1);
+        if (places.length < 2 || places.length > 3) {
+            throw Refusal.of("slash-form").with("text", text);
+        }
+        Point from = PlaceText.read(pattern, places[0], lengths);
+        Point to = PlaceText.read(pattern, places[1], lengths);
+        Slash slash = Slash.of(pieceOf(pattern, places, from, to).id(), from, to)
+                .withWeight(equals < 0 ? 1 : weight(text, text.substring(equals + 1)));
+        return places.length == 2 ? slash : slash.moving(PlaceText.read(pattern, places[2], lengths));
+    }
+
+    /** The piece that one of the places names, or else the one on whose outline they lie. */
+    private static Piece pieceOf(Pattern pattern, String[] places, Point from, Point to) throws Refusal {
+        for (String place : places) {
+            int slash = place.indexOf('/');
+            if (slash > 0) {
+                return KnownNames.piece(pattern, place.substring(0, slash).strip());
+            }
+        }
+        Piece best = null;
+        double least = Double.POSITIVE_INFINITY;
+        for (Piece piece : pattern.pieces()) {
+            double off = piece.outline().nearest(from).distance()
+                    + piece.outline().nearest(to).distance();
+            if (off < least) {
+                least = off;
+                best = piece;
+            }
+        }
+        if (best == null) {
+            throw Refusal.of("slash-form").with("text", String.join(">", places));
+        }
+        return best;
     }
 
     /** A share as a number, a percentage or a fraction; only its proportion to the others counts. */

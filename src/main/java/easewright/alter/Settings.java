@@ -70,6 +70,10 @@ final class Settings {
         return value;
     }
 
+    boolean has(String key) {
+        return entries.containsKey(key);
+    }
+
     /** Empty where it was left out. */
     String some(String key) {
         return entries.getOrDefault(key, "");

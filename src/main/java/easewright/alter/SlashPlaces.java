@@ -29,7 +29,24 @@ final class SlashPlaces {
         if (nearest.distance() > REACH) {
             throw Refusal.of("slash-off-outline").with("piece", piece.name());
         }
-        return nearest.place();
+        return atNode(piece.outline(), nearest.place());
+    }
+
+    /** The nearest place of the outline, however far it is. */
+    static Place near(Piece piece, Point p) {
+        return atNode(piece.outline(), piece.outline().nearest(p).place());
+    }
+
+    /** A place next to an end of segments is that end: it was moved and moved back. */
+    private static Place atNode(Outline outline, Place place) {
+        Segment segment = outline.segments().get(place.segment());
+        Point p = segment.at(place.t());
+        if (p.distance(segment.start()) <= ON_LINE) {
+            return new Place(place.segment(), 0);
+        }
+        return p.distance(segment.end()) <= ON_LINE
+                ? new Place((place.segment() + 1) % outline.segments().size(), 0)
+                : place;
     }
 
     /** The meeting of the endless line with the outline that lies nearest to {@code near}. */
@@ -43,7 +60,7 @@ final class SlashPlaces {
         if (best == null) {
             throw Refusal.of("slash-off-outline").with("piece", piece.name());
         }
-        return best.place();
+        return atNode(piece.outline(), best.place());
     }
 
     /**

@@ -73,8 +73,12 @@ public record Way(String method, Aim aim, String amount, List<Setting> settings,
         return new ChangeNote(note.method(), settings);
     }
 
-    /** The record of what takes a change of this way back: the same with the opposite amount. */
+    /** The record of what takes a change of this way back; empty where nothing does. */
     public Optional<ChangeNote> opposite(ChangeNote note) {
-        return amountOf(note).map(mm -> withAmount(note, -mm));
+        try {
+            return from(note).opposite().map(Alteration::note);
+        } catch (Refusal unreadable) {
+            return Optional.empty();
+        }
     }
 }
