@@ -1,5 +1,6 @@
 package easewright.check;
 
+import easewright.ease.EaseSheet;
 import easewright.ease.EaseTables;
 import easewright.measure.GarmentMeasures;
 import easewright.pattern.Finding;
@@ -27,7 +28,15 @@ public final class Checks {
 
     /** Everything there is to say about a pattern. */
     public static List<Finding> of(Pattern p, GarmentMeasures m, EaseTables t) {
-        Sight sight = new Sight(p, m, t);
+        return of(p, m, EaseSheet.of(p, m, t));
+    }
+
+    /** The same where the ease sheet is at hand. */
+    public static List<Finding> of(Pattern p, GarmentMeasures m, EaseSheet sheet) {
+        return of(new Sight(p, m, sheet));
+    }
+
+    private static List<Finding> of(Sight sight) {
         Set<Finding> findings = new LinkedHashSet<>();
         for (Rule rule : RULES) {
             findings.addAll(rule.look(sight));
@@ -41,14 +50,18 @@ public final class Checks {
      */
     public static List<Finding> compare(
             Pattern before, GarmentMeasures mBefore, Pattern after, GarmentMeasures mAfter, EaseTables t) {
-        Sight was = new Sight(before, mBefore, t);
-        Sight is = new Sight(after, mAfter, t);
+        return compare(
+                new Sight(before, mBefore, EaseSheet.of(before, mBefore, t)),
+                new Sight(after, mAfter, EaseSheet.of(after, mAfter, t)));
+    }
+
+    private static List<Finding> compare(Sight was, Sight is) {
         List<Finding> findings = new ArrayList<>();
         for (ChangeRule rule : CHANGE_RULES) {
             findings.addAll(rule.look(was, is));
         }
-        Set<Finding> known = new LinkedHashSet<>(of(before, mBefore, t));
-        for (Finding finding : of(after, mAfter, t)) {
+        Set<Finding> known = new LinkedHashSet<>(of(was));
+        for (Finding finding : of(is)) {
             if (!known.contains(finding)) {
                 findings.add(finding);
             }

@@ -1,6 +1,5 @@
 package easewright.check;
 
-import easewright.ease.EaseSheet;
 import easewright.pattern.Finding;
 import java.util.List;
 
@@ -8,6 +7,6 @@ import java.util.List;
 final class EaseEnough implements Rule {
     @Override
     public List<Finding> look(Sight sight) {
-        return EaseSheet.of(sight.pattern(), sight.measures(), sight.tables()).findings();
+        return sight.sheet().findings();
     }
 }

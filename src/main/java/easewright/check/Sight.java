@@ -1,8 +1,8 @@
 package easewright.check;
 
-import easewright.ease.EaseTables;
+import easewright.ease.EaseSheet;
 import easewright.measure.GarmentMeasures;
 import easewright.pattern.Pattern;
 
-/** A pattern, what it measures, and the tables to judge it by. */
-record Sight(Pattern pattern, GarmentMeasures measures, EaseTables tables) {}
+/** A pattern, what it measures, and the ease it has. */
+record Sight(Pattern pattern, GarmentMeasures measures, EaseSheet sheet) {}

@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import picocli.CommandLine.ParameterException;
 
 /** The front door of the commands. */
 public final class Commands {
@@ -60,7 +59,9 @@ public final class Commands {
             return run(voice, arguments);
         } catch (Misuse e) {
             voice.err().println(english().problem(e.code(), e.values()));
-            return hint(voice, "easewright " + arguments[0]);
+            String command = job(arguments[0]).isPresent() ? "easewright " + arguments[0] : "easewright";
+            voice.err().println(english().of("command.usage-hint", Map.of("command", command)));
+            return USAGE;
         } catch (Trouble e) {
             voice.err().println(english().problem(e.code(), e.values()));
         } catch (StackOverflowError | OutOfMemoryError e) {
@@ -78,22 +79,12 @@ public final class Commands {
                 ? Optional.empty()
                 : PlainReader.read(job.get().grammar(), List.of(arguments).subList(1, arguments.length));
         if (given.isEmpty()) {
-            try {
-                given = manual(voice).read(arguments);
-            } catch (ParameterException e) {
-                voice.err().println(e.getMessage());
-                return hint(voice, e.getCommandLine().getCommandSpec().qualifiedName());
-            }
+            given = manual(voice).read(arguments);
         }
         return job.isEmpty() || given.isEmpty() ? DONE : job.get().run(given.get(), voice);
     }
 
-    private static int hint(Voice voice, String command) {
-        voice.err().println(english().of("command.usage-hint", Map.of("command", command)));
-        return USAGE;
-    }
-
-    static Manual manual(Voice voice) {
+    private static Manual manual(Voice voice) {
         List<Grammar> grammars = new ArrayList<>();
         for (String name : ALL) {
             job(name).ifPresent(job -> grammars.add(job.grammar()));

@@ -73,17 +73,21 @@ final class Manual {
      * Reads a command line of any form.
      *
      * @return what its command was given; nothing if help or the version was asked for, which then was printed
-     * @throws ParameterException if the line is wrong
+     * @throws Misuse if the line is wrong
      */
-    Optional<Given> read(String... arguments) {
-        ParseResult parsed = line.parseArgs(arguments);
-        if (CommandLine.executeHelpRequest(parsed) != null) {
-            return Optional.empty();
+    Optional<Given> read(String... arguments) throws Misuse {
+        try {
+            ParseResult parsed = line.parseArgs(arguments);
+            if (CommandLine.executeHelpRequest(parsed) != null) {
+                return Optional.empty();
+            }
+            if (parsed.hasSubcommand()) {
+                return Optional.of(given(parsed.subcommand()));
+            }
+        } catch (ParameterException e) {
+            throw new Misuse("command-line", Map.of("reason", e.getMessage()));
         }
-        if (!parsed.hasSubcommand()) {
-            throw new ParameterException(line, Commands.english().of("command.none"));
-        }
-        return Optional.of(given(parsed.subcommand()));
+        throw new Misuse("command-missing", Map.of());
     }
 
     private static Given given(ParseResult parsed) {

@@ -9,9 +9,10 @@ import easewright.pattern.Piece;
 import easewright.print.Reading;
 import easewright.text.Words;
 import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.stream.Collectors;
 
 /** The measures of a pattern as text. */
 final class MeasureSheet {
@@ -28,20 +29,24 @@ final class MeasureSheet {
                 "sheet.scale." + reading.pattern().scale().proof(),
                 Map.of("scale.number", reading.pattern().scale().mmPerUnitX())));
         for (PieceMeasures measured : reading.measures().pieces()) {
-            reading.pattern().piece(measured.pieceId()).ifPresent(piece -> piece(piece, measured));
+            piece(measured.stitch().piece(), measured);
         }
         if (!reading.measures().girths().isEmpty()) {
             out.println();
             out.println(words.of("sheet.girths"));
             Table table = new Table();
-            reading.measures().girths().forEach(g -> girth(table, g, reading));
+            for (Girth girth : reading.measures().girths()) {
+                girth(table, girth, reading);
+            }
             table.print(out);
         }
         if (!reading.measures().mates().isEmpty()) {
             out.println();
             out.println(words.of("sheet.mates"));
             Table table = new Table();
-            reading.measures().mates().forEach(m -> mate(table, m));
+            for (MateWalk walk : reading.measures().mates()) {
+                mate(table, walk);
+            }
             table.print(out);
         }
     }
@@ -72,10 +77,12 @@ final class MeasureSheet {
     }
 
     private void girth(Table table, Girth girth, Reading reading) {
-        String parts = girth.parts().stream()
-                .map(p -> reading.pieceName(p.pieceId()) + " " + words.length(p.net()) + " \u00d7 " + p.count())
-                .collect(Collectors.joining(" + "));
-        table.row(girth.level().name(), words.length(girth.finished()), parts.isEmpty() ? "" : "= " + parts);
+        List<String> parts = new ArrayList<>();
+        for (LevelWidth part : girth.parts()) {
+            parts.add(reading.pieceName(part.pieceId()) + " " + words.length(part.net()) + " \u00d7 " + part.count());
+        }
+        String sum = parts.isEmpty() ? "" : "= " + String.join(" + ", parts);
+        table.row(girth.level().name(), words.length(girth.finished()), sum);
     }
 
     private void mate(Table table, MateWalk walk) {

@@ -65,6 +65,7 @@ record Source(Path file, LengthUnit unit, boolean json, Optional<Path> bodyFile,
     }
 
     Opened open() throws Trouble {
+        Rehearsal.begin();
         try {
             SvgFile svg = SvgFile.read(file);
             if (scale.isPresent()) {

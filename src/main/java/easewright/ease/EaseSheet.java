@@ -9,7 +9,6 @@ import easewright.pattern.LevelKind;
 import easewright.pattern.Pattern;
 import easewright.pattern.Severity;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -45,10 +44,12 @@ public final class EaseSheet {
                 findings.add(about("body-level-missing", Severity.NOTE, girth.level()));
             }
         }
-        boolean tablesLeftOut = pattern.cloth().knit()
-                && lines.stream()
-                        .anyMatch(l -> l.ease().isPresent()
-                                && !tables.at(l.level().kind(), false).isEmpty());
+        boolean tablesLeftOut = false;
+        for (EaseLine line : lines) {
+            tablesLeftOut |= pattern.cloth().knit()
+                    && line.ease().isPresent()
+                    && !tables.at(line.level().kind(), false).isEmpty();
+        }
         if (tablesLeftOut) {
             findings.add(Finding.of("woven-tables-left-out", Severity.NOTE, ""));
         }
@@ -85,15 +86,21 @@ public final class EaseSheet {
                 finished,
                 OptionalDouble.of(ease),
                 OptionalDouble.of(percent),
-                tables.at(level.kind(), knit).stream()
-                        .map(t -> t.classify(ease, percent))
-                        .toList(),
+                classes(tables.at(level.kind(), knit), ease, percent),
                 minimums,
                 stretches
                         ? OptionalDouble.of(Math.max(0, 100 * (body.getAsDouble() / finished - 1)))
                         : OptionalDouble.empty(),
                 wish,
                 wish.isPresent() ? OptionalDouble.of(wish.getAsDouble() - ease) : OptionalDouble.empty());
+    }
+
+    private static List<Classed> classes(List<EaseTable> tables, double ease, double percent) {
+        List<Classed> classes = new ArrayList<>();
+        for (EaseTable table : tables) {
+            classes.add(table.classify(ease, percent));
+        }
+        return classes;
     }
 
     private static void judge(EaseLine line, Cloth cloth, EaseTables tables, List<Finding> findings) {
@@ -111,12 +118,12 @@ public final class EaseSheet {
         if (relies || line.minimums().isEmpty()) {
             return;
         }
-        Minimum least = line.minimums().stream()
-                .min(Comparator.comparingDouble(Minimum::low))
-                .orElseThrow();
-        Minimum most = line.minimums().stream()
-                .max(Comparator.comparingDouble(Minimum::low))
-                .orElseThrow();
+        Minimum least = line.minimums().get(0);
+        Minimum most = least;
+        for (Minimum minimum : line.minimums()) {
+            least = minimum.low() < least.low() ? minimum : least;
+            most = minimum.low() > most.low() ? minimum : most;
+        }
         if (ease < least.low() - 1e-6) {
             findings.add(below("ease-below-minimum", Severity.CAUTION, line, least));
         } else if (ease < most.low() - 1e-6) {

@@ -36,8 +36,17 @@ public final class EaseTables {
         this.margin = margin;
     }
 
+    /** Read once, on first use. */
+    private static final class Standard {
+        static final EaseTables TABLES = readAll();
+    }
+
     /** The tables that come with the program: the files of this package that {@code tables.txt} lists. */
     public static EaseTables standard() {
+        return Standard.TABLES;
+    }
+
+    private static EaseTables readAll() {
         EaseTables all = new EaseTables(List.of(), List.of(), List.of(), Optional.empty());
         try (BufferedReader index = new BufferedReader(open(INDEX))) {
             for (String name = index.readLine(); name != null; name = index.readLine()) {
@@ -75,13 +84,15 @@ public final class EaseTables {
     /** These tables and more; a table of the same id, and a stretch margin, replace the one held here. */
     public EaseTables with(EaseTables more) {
         List<EaseTable> joined = new ArrayList<>(tables);
-        joined.removeIf(old -> more.tables.stream().anyMatch(added -> added.id().equals(old.id())));
-        joined.addAll(more.tables);
+        for (EaseTable added : more.tables) {
+            joined.removeIf(old -> old.id().equals(added.id()));
+            joined.add(added);
+        }
         return new EaseTables(
                 joined,
                 joined(minimums, more.minimums),
                 joined(knitClasses, more.knitClasses),
-                more.margin.or(() -> margin));
+                more.margin.isPresent() ? more.margin : margin);
     }
 
     private static <T> List<T> joined(List<T> first, List<T> second) {
@@ -117,16 +128,26 @@ public final class EaseTables {
 
     /** The class tables for a level on a knit or a woven. */
     public List<EaseTable> at(LevelKind level, boolean knit) {
-        return tables.stream()
-                .filter(t -> t.level() == level && t.knit() == knit)
-                .toList();
+        List<EaseTable> found = new ArrayList<>();
+        for (EaseTable table : tables) {
+            if (table.level() == level && table.knit() == knit) {
+                found.add(table);
+            }
+        }
+        return found;
     }
 
     /** The least wearing ease at a level by every source: by the kind of level, or by the name of the user's own. */
     public List<Minimum> minimumsAt(Level level) {
         String kind = level.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ');
         String region = level.kind() == LevelKind.OTHER ? level.name().toLowerCase(Locale.ROOT) : kind;
-        return minimums.stream().filter(m -> m.region().equals(region)).toList();
+        List<Minimum> found = new ArrayList<>();
+        for (Minimum minimum : minimums) {
+            if (minimum.region().equals(region)) {
+                found.add(minimum);
+            }
+        }
+        return found;
     }
 
     /** In each source the highest class whose stretch a cloth reaches, for a cloth of the given stretch in percent. */

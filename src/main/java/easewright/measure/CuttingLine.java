@@ -6,6 +6,7 @@ import easewright.geom.Segment;
 import easewright.pattern.Edge;
 import easewright.pattern.LineKind;
 import easewright.pattern.Piece;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -17,13 +18,15 @@ import java.util.List;
  */
 record CuttingLine(Outline outline, double[] widths) {
     static CuttingLine of(Piece piece, Outline closed) {
-        boolean none = piece.drawn() == LineKind.STITCHING
-                || (piece.allowance() == 0 && piece.edges().stream().allMatch(e -> piece.allowanceInside(e) == 0));
-        if (none) {
+        if (!hasAllowance(piece)) {
             return new CuttingLine(closed, new double[0]);
         }
-        List<Segment> drawn =
-                closed.segments().stream().filter(s -> s.length() > 0).toList();
+        List<Segment> drawn = new ArrayList<>();
+        for (Segment segment : closed.segments()) {
+            if (segment.length() > 0) {
+                drawn.add(segment);
+            }
+        }
         Outline outline = new Outline(drawn);
         for (Edge edge : piece.edges()) {
             outline = outline.splitAt(outline.nearest(edge.from()).place());
@@ -44,11 +47,23 @@ record CuttingLine(Outline outline, double[] widths) {
         return new CuttingLine(outline, widths);
     }
 
+    private static boolean hasAllowance(Piece piece) {
+        boolean any = piece.allowance() != 0;
+        for (Edge edge : piece.edges()) {
+            any |= piece.allowanceInside(edge) != 0;
+        }
+        return any && piece.drawn() == LineKind.CUTTING;
+    }
+
     boolean hasAllowance() {
         return widths.length > 0;
     }
 
     double widest() {
-        return Arrays.stream(widths).max().orElse(0);
+        double widest = 0;
+        for (double width : widths) {
+            widest = Math.max(widest, width);
+        }
+        return widest;
     }
 }

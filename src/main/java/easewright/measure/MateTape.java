@@ -14,7 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.OptionalDouble;
 
 /**
  * Walks mated seams. Comparing the lengths of both stitching lines is an accepted equal of walking them
@@ -26,10 +26,10 @@ final class MateTape {
     private static final double NOTCH_ON_LINE = 1;
 
     private final Pattern pattern;
-    private final Function<String, Optional<PieceMeasures>> measured;
+    private final Map<String, PieceMeasures> measured;
     private final List<Finding> findings = new ArrayList<>();
 
-    MateTape(Pattern pattern, Function<String, Optional<PieceMeasures>> measured) {
+    MateTape(Pattern pattern, Map<String, PieceMeasures> measured) {
         this.pattern = pattern;
         this.measured = measured;
     }
@@ -63,34 +63,36 @@ final class MateTape {
         for (EdgeRef ref : refs) {
             Optional<Piece> piece = pattern.piece(ref.piece());
             Optional<Edge> edge = pattern.edge(ref);
-            Optional<PieceMeasures> measures = piece.flatMap(p -> measured.apply(p.id()));
-            if (edge.isEmpty() || measures.flatMap(m -> m.edge(ref.edge())).isEmpty()) {
+            PieceMeasures measures =
+                    piece.isEmpty() ? null : measured.get(piece.get().id());
+            Optional<EdgeLength> sewn = measures == null ? Optional.empty() : measures.edge(ref.edge());
+            if (edge.isEmpty() || sewn.isEmpty()) {
                 findings.add(Finding.of("mate-edge-missing", Severity.FAULT, ref.piece())
                         .with("mate", mate.name())
                         .with("edge", ref.edge()));
                 return Optional.empty();
             }
             for (Notch notch : piece.get().notches()) {
-                double before = length;
-                alongEdge(measures.get().stitch(), edge.get(), notch)
-                        .ifPresent(mm -> notches.putIfAbsent(notch.name(), before + mm));
+                OptionalDouble along = alongEdge(measures.stitch(), edge.get(), notch);
+                if (along.isPresent()) {
+                    notches.putIfAbsent(notch.name(), length + along.getAsDouble());
+                }
             }
-            length +=
-                    ref.times() * measures.get().edge(ref.edge()).orElseThrow().mm();
+            length += ref.times() * sewn.get().mm();
         }
         return Optional.of(new Side(length, notches));
     }
 
     /** Sewn distance of a notch from the start of the edge, if it lies on the edge. */
-    private static Optional<Double> alongEdge(StitchOutline stitch, Edge edge, Notch notch) {
+    private static OptionalDouble alongEdge(StitchOutline stitch, Edge edge, Notch notch) {
         Place from = stitch.place(edge.from());
         Place at = stitch.place(notch.at());
         if (!Places.between(from, at, stitch.place(edge.to()))) {
-            return Optional.empty();
+            return OptionalDouble.empty();
         }
         double offDrawn = stitch.piece().outline().nearest(notch.at()).distance();
         if (offDrawn > NOTCH_ON_LINE && stitch.point(notch.at()).distance(notch.at()) > NOTCH_ON_LINE) {
-            return Optional.empty();
+            return OptionalDouble.empty();
         }
         double mm = from.equals(at) ? 0 : stitch.outline().run(from, at).length();
         for (ClosedDart dart : stitch.dartsOn(edge)) {
@@ -99,7 +101,7 @@ final class MateTape {
                 mm -= mouth.length();
             }
         }
-        return Optional.of(mm);
+        return OptionalDouble.of(mm);
     }
 
     /** Pairs the notches; the second seam is walked from the end that makes them meet best. */

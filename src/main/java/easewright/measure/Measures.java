@@ -18,9 +18,10 @@ public final class Measures {
 
     /** Measures the whole pattern. */
     public static GarmentMeasures of(Pattern pattern) {
-        List<PieceMeasures> pieces = pattern.pieces().stream()
-                .map(piece -> of(piece, pattern.levels()))
-                .toList();
+        List<PieceMeasures> pieces = new ArrayList<>();
+        for (Piece piece : pattern.pieces()) {
+            pieces.add(of(piece, pattern.levels()));
+        }
         return together(pattern, pieces);
     }
 
@@ -73,10 +74,13 @@ public final class Measures {
                         Finding.of("level-without-piece", Severity.CAUTION, "").with("level", level.name()));
             }
         }
-        MateTape tape = new MateTape(pattern, id -> Optional.ofNullable(byId.get(id)));
+        MateTape tape = new MateTape(pattern, byId);
         List<MateWalk> walks = new ArrayList<>();
         for (Mate mate : pattern.mates()) {
-            tape.walk(mate).ifPresent(walks::add);
+            Optional<MateWalk> walk = tape.walk(mate);
+            if (walk.isPresent()) {
+                walks.add(walk.get());
+            }
         }
         findings.addAll(tape.findings());
         return new GarmentMeasures(pieces, girths, walks, findings);
@@ -86,8 +90,8 @@ public final class Measures {
         List<LevelWidth> parts = new ArrayList<>();
         double sum = 0;
         for (PieceMeasures piece : pieces) {
-            Optional<LevelWidth> width = piece.level(level.name()).filter(w -> w.count() > 0);
-            if (width.isPresent()) {
+            Optional<LevelWidth> width = piece.level(level.name());
+            if (width.isPresent() && width.get().count() > 0) {
                 parts.add(width.get());
                 sum += width.get().counted();
             }

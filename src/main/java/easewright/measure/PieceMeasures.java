@@ -19,10 +19,20 @@ public record PieceMeasures(
     }
 
     public Optional<EdgeLength> edge(String name) {
-        return edges.stream().filter(e -> e.edge().equals(name)).findFirst();
+        for (EdgeLength edge : edges) {
+            if (edge.edge().equals(name)) {
+                return Optional.of(edge);
+            }
+        }
+        return Optional.empty();
     }
 
     public Optional<LevelWidth> level(String name) {
-        return levels.stream().filter(l -> l.level().equals(name)).findFirst();
+        for (LevelWidth width : levels) {
+            if (width.level().equals(name)) {
+                return Optional.of(width);
+            }
+        }
+        return Optional.empty();
     }
 }

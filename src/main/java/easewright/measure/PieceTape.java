@@ -11,7 +11,6 @@ import easewright.pattern.Severity;
 import easewright.topology.Slice;
 import easewright.topology.Slices;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -31,15 +30,20 @@ final class PieceTape {
             Finding tooWide = Finding.of("allowance-too-wide", Severity.FAULT, piece.name());
             return new PieceMeasures(piece.id(), List.of(), List.of(), List.of(tooWide), stitch);
         }
-        List<EdgeLength> edges = piece.edges().stream().map(this::edge).toList();
+        List<EdgeLength> edges = new ArrayList<>();
+        for (Edge edge : piece.edges()) {
+            edges.add(edge(edge));
+        }
         List<LevelWidth> widths = new ArrayList<>();
         for (LevelMark mark : piece.levels()) {
-            Optional<Level> level =
-                    levels.stream().filter(l -> l.name().equals(mark.level())).findFirst();
+            Optional<Level> level = named(levels, mark.level());
             if (level.isEmpty()) {
                 note("level-unknown", Severity.CAUTION, mark);
-            } else {
-                width(mark, level.get()).ifPresent(widths::add);
+                continue;
+            }
+            Optional<LevelWidth> width = width(mark, level.get());
+            if (width.isPresent()) {
+                widths.add(width.get());
             }
         }
         for (ClosedDart dart : stitch.darts()) {
@@ -50,6 +54,15 @@ final class PieceTape {
             }
         }
         return new PieceMeasures(piece.id(), edges, widths, findings, stitch);
+    }
+
+    private static Optional<Level> named(List<Level> levels, String name) {
+        for (Level level : levels) {
+            if (level.name().equals(name)) {
+                return Optional.of(level);
+            }
+        }
+        return Optional.empty();
     }
 
     EdgeLength edge(Edge edge) {
@@ -113,10 +126,15 @@ final class PieceTape {
                 mark.overlap(),
                 width - intake - mark.overlap(),
                 count(mark, level),
-                taken.stream()
-                        .map(s -> new Span(
-                                through.plus(direction.times(s.from())), through.plus(direction.times(s.to()))))
-                        .toList()));
+                spans(taken, through, direction)));
+    }
+
+    private static List<Span> spans(List<Slice> taken, Point through, Point direction) {
+        List<Span> spans = new ArrayList<>();
+        for (Slice slice : taken) {
+            spans.add(new Span(through.plus(direction.times(slice.from())), through.plus(direction.times(slice.to()))));
+        }
+        return spans;
     }
 
     /** Levels lie square to the grain (common practice), turned clockwise where the mark says so. */
@@ -128,9 +146,13 @@ final class PieceTape {
 
     /** The stretch that holds the marked place, or else lies nearest to it; the marked place is at 0. */
     private static Slice nearest(List<Slice> slices) {
-        return slices.stream()
-                .min(Comparator.comparingDouble(s -> s.distance(0)))
-                .orElseThrow();
+        Slice nearest = slices.get(0);
+        for (Slice slice : slices) {
+            if (slice.distance(0) < nearest.distance(0)) {
+                nearest = slice;
+            }
+        }
+        return nearest;
     }
 
     private double intake(List<Slice> taken, Point through, Point direction) {

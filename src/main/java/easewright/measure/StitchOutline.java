@@ -29,7 +29,7 @@ public final class StitchOutline {
         cuts = DartCuts.of(piece.outline(), piece.darts());
         cutting = CuttingLine.of(piece, cuts.closed());
         inset = cutting.hasAllowance() ? Allowance.of(cutting.outline(), cutting.widths()) : Optional.empty();
-        outline = inset.map(Allowance::outline).orElse(cuts.closed());
+        outline = inset.isPresent() ? inset.get().outline() : cuts.closed();
         List<ClosedDart> found = new ArrayList<>();
         for (int i = 0; i < piece.darts().size(); i++) {
             Optional<Curve> cut = Optional.ofNullable(cuts.cut().get(i));
@@ -83,11 +83,15 @@ public final class StitchOutline {
         Place from = place(edge.from());
         Place to = place(edge.to());
         boolean whole = from.equals(to);
-        return darts.stream()
-                .filter(d -> d.mouth().isPresent())
-                .filter(d -> d.dart().edge().map(edge.name()::equals).orElse(true))
-                .filter(d -> whole || liesOn(d.mouth().get(), from, to))
-                .toList();
+        List<ClosedDart> found = new ArrayList<>();
+        for (ClosedDart dart : darts) {
+            Optional<ClosedDart.Mouth> mouth = dart.mouth();
+            boolean elsewhere = !dart.dart().edge().orElse(edge.name()).equals(edge.name());
+            if (mouth.isPresent() && !elsewhere && (whole || liesOn(mouth.get(), from, to))) {
+                found.add(dart);
+            }
+        }
+        return found;
     }
 
     private static boolean liesOn(ClosedDart.Mouth mouth, Place from, Place to) {

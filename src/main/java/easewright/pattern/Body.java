@@ -13,9 +13,11 @@ public record Body(String name, List<BodyMeasure> measures) {
 
     /** The body girth at a level, mm. */
     public OptionalDouble girth(String level) {
-        return measures.stream()
-                .filter(m -> m.level().equals(level))
-                .mapToDouble(BodyMeasure::mm)
-                .findFirst();
+        for (BodyMeasure measure : measures) {
+            if (measure.level().equals(level)) {
+                return OptionalDouble.of(measure.mm());
+            }
+        }
+        return OptionalDouble.empty();
     }
 }

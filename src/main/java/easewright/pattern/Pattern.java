@@ -2,9 +2,11 @@ package easewright.pattern;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
@@ -39,11 +41,17 @@ public record Pattern(
         if (aside.stream().anyMatch(a -> a.before() > made)) {
             throw new IllegalArgumentException("A change set aside has its place behind the end of the list");
         }
-        if (pieces.stream().map(Piece::id).distinct().count() != pieces.size()) {
-            throw new IllegalArgumentException("Two pieces have the same id");
+        Set<String> names = new HashSet<>();
+        for (Piece piece : pieces) {
+            if (!names.add(piece.id())) {
+                throw new IllegalArgumentException("Two pieces have the same id");
+            }
         }
-        if (levels.stream().map(Level::name).distinct().count() != levels.size()) {
-            throw new IllegalArgumentException("Two levels have the same name");
+        names.clear();
+        for (Level level : levels) {
+            if (!names.add(level.name())) {
+                throw new IllegalArgumentException("Two levels have the same name");
+            }
         }
     }
 
@@ -67,18 +75,27 @@ public record Pattern(
 
     /** The piece with the id, or else the only one with that name. */
     public Optional<Piece> piece(String idOrName) {
-        Optional<Piece> byId =
-                pieces.stream().filter(p -> p.id().equals(idOrName)).findFirst();
-        if (byId.isPresent()) {
-            return byId;
+        Piece named = null;
+        boolean several = false;
+        for (Piece piece : pieces) {
+            if (piece.id().equals(idOrName)) {
+                return Optional.of(piece);
+            }
+            if (piece.name().equals(idOrName)) {
+                several = named != null;
+                named = piece;
+            }
         }
-        List<Piece> named =
-                pieces.stream().filter(p -> p.name().equals(idOrName)).toList();
-        return named.size() == 1 ? Optional.of(named.get(0)) : Optional.empty();
+        return several ? Optional.empty() : Optional.ofNullable(named);
     }
 
     public Optional<Level> level(String name) {
-        return levels.stream().filter(l -> l.name().equals(name)).findFirst();
+        for (Level level : levels) {
+            if (level.name().equals(name)) {
+                return Optional.of(level);
+            }
+        }
+        return Optional.empty();
     }
 
     /** The piece and edge a reference means. */

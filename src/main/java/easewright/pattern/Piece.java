@@ -81,11 +81,21 @@ public record Piece(
     }
 
     public Optional<Edge> edge(String edgeName) {
-        return edges.stream().filter(e -> e.name().equals(edgeName)).findFirst();
+        for (Edge edge : edges) {
+            if (edge.name().equals(edgeName)) {
+                return Optional.of(edge);
+            }
+        }
+        return Optional.empty();
     }
 
     public Optional<LevelMark> level(String levelName) {
-        return levels.stream().filter(l -> l.level().equals(levelName)).findFirst();
+        for (LevelMark mark : levels) {
+            if (mark.level().equals(levelName)) {
+                return Optional.of(mark);
+            }
+        }
+        return Optional.empty();
     }
 
     /**

@@ -23,7 +23,7 @@ public record Reading(Pattern pattern, GarmentMeasures measures, EaseSheet sheet
         EaseSheet sheet = EaseSheet.of(pattern, measures, tables);
         Set<Finding> findings = new LinkedHashSet<>(measures.findings());
         findings.addAll(sheet.findings());
-        findings.addAll(Checks.of(pattern, measures, tables));
+        findings.addAll(Checks.of(pattern, measures, sheet));
         return new Reading(pattern, measures, sheet, List.copyOf(findings));
     }
 

@@ -32,10 +32,14 @@ final class Notes {
 
     List<Finding> all() {
         List<Finding> all = new ArrayList<>();
-        byCode.values().forEach(all::addAll);
-        leftOut.forEach((code, count) -> all.add(Finding.of("more-of-the-same", Severity.NOTE, "")
-                .with("kind", code)
-                .with("count", count)));
+        for (List<Finding> same : byCode.values()) {
+            all.addAll(same);
+        }
+        for (Map.Entry<String, Integer> more : leftOut.entrySet()) {
+            all.add(Finding.of("more-of-the-same", Severity.NOTE, "")
+                    .with("kind", more.getKey())
+                    .with("count", more.getValue()));
+        }
         return all;
     }
 }

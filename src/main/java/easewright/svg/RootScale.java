@@ -38,8 +38,9 @@ record RootScale(Affine toMm, Scale scale, Optional<Box> page, double width, dou
         if (boxText != null && box.isEmpty()) {
             notes.add("view-box-invalid", Severity.CAUTION, "");
         }
-        RootScale read = box.map(b -> withBox(b, width, height, root.get("preserveAspectRatio"), notes))
-                .orElseGet(() -> withoutBox(width, height));
+        RootScale read = box.isPresent()
+                ? withBox(box.get(), width, height, root.get("preserveAspectRatio"), notes)
+                : withoutBox(width, height);
         if (mmPerUnit.isPresent()) {
             return read.calibrated(mmPerUnit.getAsDouble());
         }
@@ -52,14 +53,15 @@ record RootScale(Affine toMm, Scale scale, Optional<Box> page, double width, dou
     private static RootScale withBox(
             ViewBox box, Optional<Length> width, Optional<Length> height, String aspect, Notes notes) {
         double ratio = box.height() / box.width();
-        double w = width.map(Length::mm)
-                .orElseGet(() -> height.map(h -> h.mm() / ratio).orElse(box.width() * MM_PER_PX));
-        double h = height.map(Length::mm).orElse(w * ratio);
+        double w = width.isPresent()
+                ? width.get().mm()
+                : height.isPresent() ? height.get().mm() / ratio : box.width() * MM_PER_PX;
+        double h = height.isPresent() ? height.get().mm() : w * ratio;
         Affine toMm = box.into(w, h, aspect);
         boolean stated = width.isPresent() || height.isPresent();
         boolean physical = stated
-                && width.map(Length::physical).orElse(true)
-                && height.map(Length::physical).orElse(true);
+                && (width.isEmpty() || width.get().physical())
+                && (height.isEmpty() || height.get().physical());
         double apart = Math.abs(w / box.width() - h / box.height()) / (h / box.height());
         if (physical && aspect == null && apart > AXES_DIFFER) {
             notes.add(Finding.of("scale-axes-differ", Severity.CAUTION, "")
@@ -95,7 +97,7 @@ record RootScale(Affine toMm, Scale scale, Optional<Box> page, double width, dou
             notes.add("page-size-invalid", Severity.CAUTION, "");
             return Optional.empty();
         }
-        return length.filter(l -> !l.percent());
+        return length.get().percent() ? Optional.empty() : length;
     }
 
     private RootScale calibrated(double mmPerUnit) {

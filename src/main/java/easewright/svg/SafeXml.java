@@ -68,11 +68,13 @@ final class SafeXml {
             factory.setNamespaceAware(true);
             factory.setValidating(false);
             factory.setXIncludeAware(false);
-            factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
-            factory.setFeature("http://xml.org/sax/features/external-general-entities", false);
-            factory.setFeature("http://xml.org/sax/features/external-parameter-entities", false);
-            factory.setFeature("http://apache.org/xml/features/nonvalidating/load-external-dtd", false);
             SAXParser parser = factory.newSAXParser();
+            // On the reader: the factory would make a parser for each of them only to try it.
+            XMLReader reader = parser.getXMLReader();
+            reader.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
+            reader.setFeature("http://xml.org/sax/features/external-general-entities", false);
+            reader.setFeature("http://xml.org/sax/features/external-parameter-entities", false);
+            reader.setFeature("http://apache.org/xml/features/nonvalidating/load-external-dtd", false);
             parser.setProperty(XMLConstants.ACCESS_EXTERNAL_DTD, "");
             parser.setProperty(XMLConstants.ACCESS_EXTERNAL_SCHEMA, "");
             parser.setProperty(LIMITS + "entityExpansionLimit", "1000");

@@ -91,7 +91,11 @@ final class ShapeGeometry {
             notes.add(Finding.of("path-broken", Severity.FAULT, piece)
                     .with("at", parsed.brokenAt().getAsInt() + 1));
         }
-        return parsed.strokes(toMm).stream().map(ParsedPath.Stroke::path).toList();
+        List<SubPath> paths = new ArrayList<>();
+        for (ParsedPath.Stroke stroke : parsed.strokes(toMm)) {
+            paths.add(stroke.path());
+        }
+        return paths;
     }
 
     /** CSS may hold the data as {@code d: path("…")}. */

@@ -45,7 +45,12 @@ record Tag(
     }
 
     Optional<Attribute> attribute(String wanted) {
-        return attributes.stream().filter(a -> a.name().equals(wanted)).findFirst();
+        for (Attribute attribute : attributes) {
+            if (attribute.name().equals(wanted)) {
+                return Optional.of(attribute);
+            }
+        }
+        return Optional.empty();
     }
 
     /** The prefix with its colon, or nothing. */

@@ -57,7 +57,8 @@ record Viewport(Affine toMm, double width, double height) {
         if (text == null || text.isBlank()) {
             return Optional.of(0.0);
         }
-        return Length.parse(text.strip().split("[\\s,]", 2)[0]).map(length -> length.units(whole));
+        Optional<Length> length = Length.parse(text.strip().split("[\\s,]", 2)[0]);
+        return length.isEmpty() ? Optional.empty() : Optional.of(length.get().units(whole));
     }
 
     private static Optional<Double> size(Frame frame, Map<String, String> style, String name, double whole) {

@@ -5,6 +5,7 @@ import easewright.geom.Outline;
 import easewright.geom.Place;
 import easewright.geom.Point;
 import easewright.geom.Segment;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -28,7 +29,11 @@ public final class Allowance {
         this.side = side;
         this.corners = corners;
         this.parts = parts;
-        this.outline = new Outline(parts.stream().map(Part::segment).toList());
+        List<Segment> segments = new ArrayList<>();
+        for (Part part : parts) {
+            segments.add(part.segment());
+        }
+        this.outline = new Outline(segments);
     }
 
     /**
@@ -57,7 +62,8 @@ public final class Allowance {
         for (int i = 0; i < own.length; i++) {
             corners[i] = joined.corner(i);
         }
-        return Loops.cut(joined.joined(), side).map(parts -> new Allowance(drawn, own, side, corners, parts));
+        Optional<List<Part>> parts = Loops.cut(joined.joined(), side);
+        return parts.isEmpty() ? Optional.empty() : Optional.of(new Allowance(drawn, own, side, corners, parts.get()));
     }
 
     /** The parallel line, in the direction of the drawn one. */

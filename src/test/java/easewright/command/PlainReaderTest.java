@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
-import picocli.CommandLine.ParameterException;
 
 /** A command line that is read plainly means the very same to the manual, which understands every form. */
 class PlainReaderTest {
@@ -50,7 +49,7 @@ class PlainReaderTest {
         line.add(0, GRAMMAR.command());
         try {
             return manual.read(line.toArray(String[]::new));
-        } catch (ParameterException e) {
+        } catch (Misuse e) {
             return Optional.empty();
         }
     }
