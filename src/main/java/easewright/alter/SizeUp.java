@@ -140,9 +140,14 @@ public record SizeUp(String level, double target, double acrossBy, List<Line> li
         return sum;
     }
 
+    /** The longest along its grain of the pieces that go round the body. */
     private static Piece longest(Pattern pattern) {
-        Piece longest = pattern.pieces().get(0);
-        for (Piece piece : pattern.pieces()) {
+        // A band is the longest thing along its own grain, and says nothing of the garment's length.
+        List<Piece> around = pattern.pieces().stream()
+                .filter(p -> p.levels().stream().anyMatch(m -> m.counts()))
+                .toList();
+        Piece longest = around.isEmpty() ? pattern.pieces().get(0) : around.get(0);
+        for (Piece piece : around) {
             longest = along(piece) > along(longest) ? piece : longest;
         }
         return longest;

@@ -116,7 +116,7 @@ public record Desk(
                 history,
                 reading,
                 changed,
-                changed.flatMap(w -> Trial.of(pattern(), reading, w)),
+                changed.flatMap(w -> Trial.of(pattern(), reading, w, trial)),
                 pointed,
                 Optional.empty(),
                 unit,

@@ -1,5 +1,6 @@
 package easewright.editor.model;
 
+import easewright.check.Checks;
 import easewright.ease.EaseSheet;
 import easewright.ease.EaseTables;
 import easewright.measure.GarmentMeasures;
@@ -20,6 +21,11 @@ public record Reading(GarmentMeasures measures, EaseSheet sheet, List<Finding> f
     public static Reading of(Pattern pattern) {
         easewright.print.Reading whole = easewright.print.Reading.of(pattern, TABLES);
         return new Reading(whole.measures(), whole.sheet(), whole.findings());
+    }
+
+    /** What a change brought about: protected edges that changed, mates that drifted, whatever is to be noticed now. */
+    static List<Finding> drift(Pattern before, Reading read, Pattern after, Reading now) {
+        return Checks.compare(before, read.measures(), after, now.measures(), TABLES);
     }
 
     /** Reads only what a hand needs to follow a drag: widths and ease, without the slower checks. */

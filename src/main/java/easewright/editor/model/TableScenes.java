@@ -22,28 +22,34 @@ import java.util.Optional;
 public final class TableScenes {
     private TableScenes() {}
 
-    public static TableScene of(Desk desk) {
+    /**
+     * @param names remembers where names have room, so that they stay put while a seam is pulled
+     */
+    public static TableScene of(Desk desk, NamePlaces names) {
         Pattern shown = desk.shown();
         List<TableScene.PieceSight> pieces = new ArrayList<>();
         for (Piece piece : shown.pieces()) {
-            pieces.add(sight(desk, piece));
+            pieces.add(sight(desk, piece, names));
         }
+        names.forgetAllBut(desk.pattern().pieces());
         return new TableScene(pieces, desk.unit() == LengthUnit.INCH);
     }
 
-    private static TableScene.PieceSight sight(Desk desk, Piece piece) {
+    private static TableScene.PieceSight sight(Desk desk, Piece piece, NamePlaces names) {
         Optional<Outline> before = ghost(desk, piece);
         List<Segment> moved =
                 before.map(b -> MovedRuns.between(b, piece.outline())).orElse(List.of());
         return new TableScene.PieceSight(
                 piece,
                 cut(piece, desk.words()),
+                names.of(desk, piece),
                 piece.drawn() == LineKind.CUTTING
                         ? Optional.of(StitchOutline.of(piece).outline())
                         : Optional.empty(),
                 before,
                 moved,
                 levels(desk, piece),
+                TrialSights.of(desk, piece),
                 desk.pointed().filter(piece.id()::equals).isPresent());
     }
 

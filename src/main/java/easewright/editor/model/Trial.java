@@ -4,6 +4,7 @@ import easewright.alter.Altered;
 import easewright.alter.Refusal;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -12,10 +13,17 @@ import java.util.OptionalDouble;
 public sealed interface Trial {
     Wanted wanted();
 
-    /** It works. */
-    record Shown(Wanted wanted, Altered altered, Reading reading, List<Finding> findings) implements Trial {
+    /**
+     * It works.
+     *
+     * @param findings what it brings with it
+     * @param fates    what it does to each edge of the pieces it touches
+     */
+    record Shown(Wanted wanted, Altered altered, Reading reading, List<Finding> findings, List<EdgeFate> fates)
+            implements Trial {
         public Shown {
             findings = List.copyOf(findings);
+            fates = List.copyOf(fates);
         }
     }
 
@@ -27,10 +35,18 @@ public sealed interface Trial {
         }
     }
 
-    /** The wanted change tried on the pattern; empty for nothing. */
-    static Optional<Trial> of(Pattern pattern, Reading reading, Wanted wanted) {
+    /**
+     * The wanted change tried on the pattern; empty for nothing.
+     *
+     * @param last what the last wish on the same pattern came to
+     */
+    static Optional<Trial> of(Pattern pattern, Reading reading, Wanted wanted, Optional<Trial> last) {
         if (wanted.amount() == 0) {
             return Optional.empty();
+        }
+        // Finding the largest amount that works takes some twenty tries; a hand that pulls on need not wait for it.
+        if (last.isPresent() && last.get() instanceof Refused before && wanted.asksMoreThan(before.wanted())) {
+            return Optional.of(new Refused(wanted, before.refusal()));
         }
         List<Hold> holds = reading.measures().girths().stream()
                 .filter(g -> g.level().name().equals(wanted.level()))
@@ -40,7 +56,9 @@ public sealed interface Trial {
         try {
             Altered altered = wanted.change(holds).apply(pattern);
             Reading after = Reading.quick(altered.pattern());
-            return Optional.of(new Shown(wanted, altered, after, altered.findings()));
+            List<Finding> findings = new ArrayList<>(altered.findings());
+            findings.addAll(Reading.drift(pattern, reading, altered.pattern(), after));
+            return Optional.of(new Shown(wanted, altered, after, findings, EdgeFate.of(pattern, altered.pattern())));
         } catch (Refusal refusal) {
             return Optional.of(new Refused(wanted, refusal));
         }

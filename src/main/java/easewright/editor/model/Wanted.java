@@ -62,6 +62,13 @@ public record Wanted(
         return new Wanted(level, amount, leftOut, taper, carry, oneSide, allowed);
     }
 
+    /** Whether this is the same wish by as much or more in the same direction. */
+    boolean asksMoreThan(Wanted other) {
+        return equals(other.withAmount(amount))
+                && amount * other.amount > 0
+                && Math.abs(amount) >= Math.abs(other.amount);
+    }
+
     /** The change that does this on the edges that remain. */
     public SeamChange change(List<Hold> holds) {
         List<Share> shares = leftOut.isEmpty()

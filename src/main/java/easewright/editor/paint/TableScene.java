@@ -21,22 +21,41 @@ public record TableScene(List<PieceSight> pieces, boolean inches) {
      * One piece as it is to be seen.
      *
      * @param subtitle what stands under its name, already in words
+     * @param name     where its name has room
      * @param stitch   the stitching line, where the drawn outline is the cutting line
      * @param ghost    the outline as it was before the changes, where it differs
      * @param moved    the stretches of the outline that lie elsewhere than in the ghost
+     * @param trial    what a change that is being tried does to its edges
      * @param pointed  a finding or a list points at this piece
      */
     public record PieceSight(
             Piece piece,
             String subtitle,
+            NamePlace name,
             Optional<Outline> stitch,
             Optional<Outline> ghost,
             List<Segment> moved,
             List<LevelSight> levels,
+            TrialSight trial,
             boolean pointed) {
         public PieceSight {
             moved = List.copyOf(moved);
             levels = List.copyOf(levels);
+        }
+    }
+
+    /**
+     * What a change that is being tried does to the edges of one piece.
+     *
+     * @param kept   protected edges that stay as they are
+     * @param drifts edges that no longer fit the seam they are sewn to
+     */
+    public record TrialSight(List<List<Segment>> kept, List<List<Segment>> drifts) {
+        public static final TrialSight NONE = new TrialSight(List.of(), List.of());
+
+        public TrialSight {
+            kept = List.copyOf(kept);
+            drifts = List.copyOf(drifts);
         }
     }
 

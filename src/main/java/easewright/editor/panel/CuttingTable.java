@@ -2,6 +2,7 @@ package easewright.editor.panel;
 
 import easewright.editor.model.Desk;
 import easewright.editor.model.Hold;
+import easewright.editor.model.NamePlaces;
 import easewright.editor.model.Session;
 import easewright.editor.model.TableScenes;
 import easewright.editor.paint.Ink;
@@ -48,6 +49,7 @@ public final class CuttingTable extends Region {
     private Optional<MarkHand> hand = Optional.empty();
 
     private Viewport view = new Viewport(1, 0, 0);
+    private final NamePlaces names = new NamePlaces();
     private TableScene scene = new TableScene(List.of(), false);
     private List<Hold> holds = List.of();
     private int pointedHold = -1;
@@ -107,7 +109,7 @@ public final class CuttingTable extends Region {
         boolean other = before == null
                 || !before.file().map(f -> f.svg()).equals(now.file().map(f -> f.svg()))
                 || before.pattern().pieces().isEmpty();
-        scene = TableScenes.of(now);
+        scene = TableScenes.of(now, names);
         holds = now.holds();
         if (pointedHold >= holds.size()) {
             pointedHold = -1;

@@ -4,11 +4,13 @@ import easewright.ease.EaseLine;
 import easewright.editor.model.Desk;
 import easewright.editor.model.EaseRow;
 import easewright.editor.model.Session;
+import easewright.editor.model.Wanted;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import javafx.application.Platform;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -24,6 +26,7 @@ public final class EasePanel extends ScrollPane {
     private final HBox heads = new HBox(4);
     private final Label none = new Label();
     private final Map<String, EaseRowView> views = new LinkedHashMap<>();
+    private String seen = "";
 
     public EasePanel(Session session) {
         this.session = session;
@@ -36,6 +39,7 @@ public final class EasePanel extends ScrollPane {
         heads.getStyleClass().add("ease-heads");
         rows.getStyleClass().add("ease-rows");
         setContent(new VBox(heads, none, rows, new ClothPanel(session)));
+        viewportBoundsProperty().addListener(o -> Platform.runLater(this::reveal));
         session.deskProperty().addListener((o, before, now) -> show(now));
         show(session.desk());
     }
@@ -54,6 +58,29 @@ public final class EasePanel extends ScrollPane {
             rows.getChildren().setAll(views.values());
         }
         lines.forEach(l -> views.get(l.level().name()).show(EaseRow.of(l, words), desk));
+        String chosen = desk.wanted().map(Wanted::level).orElse("");
+        if (!chosen.equals(seen)) {
+            seen = chosen;
+            Platform.runLater(this::reveal);
+        }
+    }
+
+    /** Scrolls so that the level at work is in sight. */
+    private void reveal() {
+        EaseRowView row = views.get(seen);
+        double room = getViewportBounds().getHeight();
+        double whole = getContent().getLayoutBounds().getHeight();
+        if (row == null || whole <= room) {
+            return;
+        }
+        double top = rows.getLayoutY() + row.getBoundsInParent().getMinY();
+        double bottom = rows.getLayoutY() + row.getBoundsInParent().getMaxY();
+        double from = getVvalue() * (whole - room);
+        if (top < from) {
+            setVvalue(top / (whole - room));
+        } else if (bottom > from + room) {
+            setVvalue((bottom - room) / (whole - room));
+        }
     }
 
     private void heads(Words words) {

@@ -2,6 +2,7 @@ package easewright.editor.panel;
 
 import easewright.alter.Taper;
 import easewright.editor.model.Desk;
+import easewright.editor.model.Effect;
 import easewright.editor.model.HereWords;
 import easewright.editor.model.Hold;
 import easewright.editor.model.Session;
@@ -39,6 +40,7 @@ public final class HerePanel extends VBox {
     private final Button less = new Button("\u2212");
     private final Button more = new Button("+");
     private final Label outcome = new Label();
+    private final EffectView effect = new EffectView();
     private final Label seamsTitle = new Label();
     private final FlowPane seams = new FlowPane(6, 6);
     private final Label shapeTitle = new Label();
@@ -112,7 +114,7 @@ public final class HerePanel extends VBox {
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
         HBox done = new HBox(8, gap, leave, keep);
-        getChildren().setAll(title, what, wrong, outcome, which, how, reach, refusal, ways, done);
+        getChildren().setAll(title, what, wrong, outcome, effect, which, how, reach, refusal, ways, done);
         session.deskProperty().addListener((o, before, now) -> show(now));
         show(session.desk());
     }
@@ -152,6 +154,7 @@ public final class HerePanel extends VBox {
         amount.setPromptText(words.of(
                 desk.unit() == LengthUnit.INCH ? "editor.here.amount.prompt.inch" : "editor.here.amount.prompt"));
         outcome.setText(HereWords.outcome(desk));
+        effect.show(Effect.of(desk), words);
         chips(desk, wanted);
         smooth.setSelected(wanted.taper() == Taper.SMOOTH);
         straight.setSelected(wanted.taper() == Taper.STRAIGHT);

@@ -95,6 +95,18 @@ class SessionTest {
     }
 
     @Test
+    void aHandThatPullsOnIsRefusedAsBeforeAndOneThatGoesBackIsNot() {
+        session.want(wanted().withAmount(-1500));
+        var first = session.desk().refusedTrial().orElseThrow().refusal();
+        session.want(wanted().withAmount(-1600));
+        assertThat(session.desk().refusedTrial().orElseThrow().refusal()).isSameAs(first);
+        session.want(wanted().withAmount(-20));
+        assertThat(session.desk().shownTrial()).isPresent();
+        session.want(wanted().withAmount(-1500).withCarry(false));
+        assertThat(session.desk().refusedTrial().orElseThrow().refusal()).isNotSameAs(first);
+    }
+
+    @Test
     void seamsLeftOutStayWhereTheyAre() {
         List<Hold> holds = session.desk().holds();
         EdgeRef back = holds.stream().map(Hold::edge).findFirst().orElseThrow();

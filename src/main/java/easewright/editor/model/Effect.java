@@ -1,0 +1,158 @@
+package easewright.editor.model;
+
+import easewright.measure.MateWalk;
+import easewright.pattern.Dart;
+import easewright.pattern.Grain;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import easewright.text.Words;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * What a change that is being tried moves, what it leaves, and what no longer fits together: one line each, in words.
+ *
+ * @param lines empty while nothing is tried
+ */
+public record Effect(List<Line> lines) {
+    /** Half of what a tape shows: less is not worth a word, mm. */
+    private static final double NOTICED = 0.5;
+
+    /** "I keep my patterns true to 1/16 inch" (Threads 200, docs/sources.md 3): beyond it the table shows it. */
+    private static final double TRUE_WITHIN = 1.5;
+
+    /** What a line is about. */
+    public enum Kind {
+        MOVED,
+        STAYED,
+        FITS,
+        DRIFTED
+    }
+
+    /** One line. */
+    public record Line(Kind kind, String words) {}
+
+    public Effect {
+        lines = List.copyOf(lines);
+    }
+
+    public static Effect of(Desk desk) {
+        Optional<Trial.Shown> trial = desk.shownTrial();
+        if (trial.isEmpty()) {
+            return new Effect(List.of());
+        }
+        Words words = desk.words();
+        Pattern before = desk.pattern();
+        Pattern after = trial.get().altered().pattern();
+        List<EdgeFate> fates = trial.get().fates();
+        List<Line> lines = new ArrayList<>();
+        String moved = named(fates, EdgeFate.Fate.RESHAPED, words);
+        if (!moved.isEmpty()) {
+            lines.add(new Line(Kind.MOVED, words.of("editor.effect.moved", Map.of("edges", moved))));
+        }
+        String carried = named(fates, EdgeFate.Fate.CARRIED, words);
+        if (!carried.isEmpty()) {
+            lines.add(new Line(Kind.MOVED, words.of("editor.effect.carried", Map.of("edges", carried))));
+        }
+        String stayed = stayed(before, after, fates, words);
+        if (!stayed.isEmpty()) {
+            lines.add(new Line(Kind.STAYED, words.of("editor.effect.stayed", Map.of("edges", stayed))));
+        }
+        lines.addAll(mates(desk.reading(), trial.get().reading(), words));
+        return new Effect(lines);
+    }
+
+    /** Edges of one fate, gathered by piece. */
+    private static String named(List<EdgeFate> fates, EdgeFate.Fate fate, Words words) {
+        Map<String, List<String>> byPiece = new LinkedHashMap<>();
+        for (EdgeFate each : fates) {
+            if (each.fate() == fate) {
+                byPiece.computeIfAbsent(each.piece().name(), k -> new ArrayList<>())
+                        .add(each.edge().name());
+            }
+        }
+        List<String> parts = new ArrayList<>();
+        byPiece.forEach(
+                (piece, edges) -> parts.add(words.of("editor.effect.piece", Map.of("piece", piece, "edges", edges))));
+        return String.join("; ", parts);
+    }
+
+    private static String stayed(Pattern before, Pattern after, List<EdgeFate> fates, Words words) {
+        List<String> parts = new ArrayList<>();
+        String edges = named(fates, EdgeFate.Fate.STAYED, words);
+        if (!edges.isEmpty()) {
+            parts.add(edges);
+        }
+        List<Piece> touched = fates.stream().map(EdgeFate::piece).distinct().toList();
+        if (touched.stream().anyMatch(p -> !p.darts().isEmpty())
+                && touched.stream().allMatch(p -> sameDarts(before, p))) {
+            parts.add(words.of("editor.effect.darts"));
+        }
+        if (touched.stream().anyMatch(p -> p.grain().isPresent())
+                && touched.stream().allMatch(p -> sameGrain(before, p))) {
+            parts.add(words.of("editor.effect.grain"));
+        }
+        List<String> whole = after.pieces().stream()
+                .filter(p -> before.pieces().contains(p))
+                .map(Piece::name)
+                .toList();
+        if (!whole.isEmpty()) {
+            parts.add(words.of("editor.effect.whole", Map.of("pieces", whole)));
+        }
+        return String.join("; ", parts);
+    }
+
+    private static boolean sameDarts(Pattern before, Piece now) {
+        List<Dart> then = before.piece(now.id()).map(Piece::darts).orElse(List.of());
+        return then.equals(now.darts());
+    }
+
+    private static boolean sameGrain(Pattern before, Piece now) {
+        Optional<Grain> then = before.piece(now.id()).flatMap(Piece::grain);
+        return then.map(Grain::direction).equals(now.grain().map(Grain::direction));
+    }
+
+    /** Seams that are sewn together: those that drifted, one line each, or else one line that all still fit. */
+    private static List<Line> mates(Reading before, Reading after, Words words) {
+        List<Line> lines = new ArrayList<>();
+        for (MateWalk now : after.measures().mates()) {
+            before.measures()
+                    .mate(now.mate().name())
+                    .filter(then -> apart(then, now) >= NOTICED)
+                    .ifPresent(then -> lines.add(new Line(Kind.DRIFTED, drift(then, now, words))));
+        }
+        boolean any = !after.measures().mates().isEmpty();
+        return lines.isEmpty() && any ? List.of(new Line(Kind.FITS, words.of("editor.effect.fits"))) : lines;
+    }
+
+    private static double apart(MateWalk then, MateWalk now) {
+        return Math.abs(now.drift() - then.drift());
+    }
+
+    private static String drift(MateWalk then, MateWalk now, Words words) {
+        Map<String, Object> values = Map.of(
+                "mate", now.mate().name(),
+                "drift.signed", now.drift() - then.drift(),
+                "first.signed", now.first() - then.first(),
+                "second.signed", now.second() - then.second(),
+                "from", then.first() - then.second(),
+                "to", now.first() - now.second());
+        return words.of(
+                now.mate().declaredEase() == 0 ? "editor.effect.drifted" : "editor.effect.ease-drifted", values);
+    }
+
+    /** The mates that drifted apart by more than a true pattern may. */
+    static Stream<MateWalk> driftedMates(Desk desk) {
+        return desk.shownTrial().stream()
+                .flatMap(t -> t.reading().measures().mates().stream())
+                .filter(now -> desk.reading()
+                        .measures()
+                        .mate(now.mate().name())
+                        .filter(then -> apart(then, now) > TRUE_WITHIN)
+                        .isPresent());
+    }
+}

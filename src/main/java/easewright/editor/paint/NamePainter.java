@@ -1,0 +1,82 @@
+package easewright.editor.paint;
+
+import easewright.geom.Point;
+import javafx.geometry.VPos;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.paint.Color;
+import javafx.scene.text.Font;
+import javafx.scene.text.FontWeight;
+import javafx.scene.text.Text;
+import javafx.scene.text.TextAlignment;
+
+/** Writes the name of a piece, and below it how often it is cut, where there is room. */
+final class NamePainter {
+    private static final double LARGEST = 20;
+    private static final double SMALLEST = 9;
+    private static final double MARGIN = 14;
+
+    private NamePainter() {}
+
+    static void paint(GraphicsContext gc, Viewport view, Ink ink, TableScene.PieceSight sight) {
+        double boxWidth = sight.piece().outline().box().width() * view.scale();
+        if (boxWidth < 46) {
+            return;
+        }
+        NamePlace place = sight.name();
+        double room = place.width() * view.scale() - MARGIN;
+        double size = fitting(sight, Math.max(12, Math.min(LARGEST, boxWidth / 10)), room);
+        Point at = view.toScreen(place.at());
+        gc.setTextAlign(TextAlignment.CENTER);
+        gc.setTextBaseline(VPos.CENTER);
+        if (place.height() * view.scale() < 2.2 * size) {
+            inOneLine(gc, ink, sight, at, Math.min(size, Math.max(SMALLEST, place.height() * view.scale() * 0.8)));
+            return;
+        }
+        gc.setFont(bold(size));
+        words(gc, ink, sight.piece().name(), ink.text(), at.x(), at.y() - size * 0.55);
+        gc.setFont(small(size));
+        words(gc, ink, sight.subtitle(), ink.quiet(), at.x(), at.y() + size * 0.6);
+    }
+
+    /** On a narrow piece such as a band: the name and beside it how often it is cut. */
+    private static void inOneLine(GraphicsContext gc, Ink ink, TableScene.PieceSight sight, Point at, double size) {
+        double nameWidth = width(sight.piece().name(), bold(size));
+        double gap = size * 0.6;
+        double from = at.x() - (nameWidth + gap + width(sight.subtitle(), small(size))) / 2;
+        gc.setTextAlign(TextAlignment.LEFT);
+        gc.setFont(bold(size));
+        words(gc, ink, sight.piece().name(), ink.text(), from, at.y());
+        gc.setFont(small(size));
+        words(gc, ink, sight.subtitle(), ink.quiet(), from + nameWidth + gap, at.y());
+    }
+
+    /** The size at which both lines fit into the room, if that can still be read. */
+    private static double fitting(TableScene.PieceSight sight, double size, double room) {
+        double wide = Math.max(width(sight.piece().name(), bold(size)), width(sight.subtitle(), small(size)));
+        return wide <= room ? size : Math.max(SMALLEST, size * room / wide);
+    }
+
+    private static Font bold(double size) {
+        return Font.font(Font.getDefault().getFamily(), FontWeight.BOLD, size);
+    }
+
+    private static Font small(double size) {
+        return Font.font(Math.max(SMALLEST, size * 0.68));
+    }
+
+    private static double width(String text, Font font) {
+        Text ruler = new Text(text);
+        ruler.setFont(font);
+        return ruler.getLayoutBounds().getWidth();
+    }
+
+    /** Words with a rim of paper, so that a line below does not cross them out. */
+    private static void words(GraphicsContext gc, Ink ink, String text, Color color, double x, double y) {
+        gc.setStroke(ink.paper());
+        gc.setLineWidth(5);
+        gc.setLineDashes();
+        gc.strokeText(text, x, y);
+        gc.setFill(color);
+        gc.fillText(text, x, y);
+    }
+}

@@ -1,0 +1,87 @@
+package easewright.editor.paint;
+
+import easewright.geom.Box;
+import easewright.geom.Line;
+import easewright.geom.Point;
+import easewright.geom.Segment;
+import easewright.pattern.Dart;
+import easewright.pattern.Piece;
+import easewright.pattern.Rider;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+
+/**
+ * Where a piece's name finds the most room: away from its levels, its darts, its grainline and the lines drawn on it.
+ *
+ * @param at     middle of the free stretch, mm
+ * @param width  of the free stretch, mm
+ * @param height free above and below it together, mm
+ */
+public record NamePlace(Point at, double width, double height) {
+    private static final int ROWS = 19;
+
+    /** Names are about this many times as wide as they are high. */
+    private static final double WIDE = 2.4;
+
+    /** Half the height of a level's label at usual zooms, mm. */
+    private static final double LABEL = 14;
+
+    private static final Point ACROSS = new Point(1, 0);
+    private static final Point DOWN = new Point(0, 1);
+
+    /** The roomiest place on a piece with these levels across it. */
+    public static NamePlace on(Piece piece, List<Line> levels) {
+        List<Segment> lines = new ArrayList<>(piece.outline().segments());
+        piece.grain().ifPresent(g -> lines.add(new Line(g.from(), g.to())));
+        for (Dart dart : piece.darts()) {
+            lines.add(new Line(dart.mouth1(), dart.point()));
+            lines.add(new Line(dart.mouth2(), dart.point()));
+        }
+        for (Rider rider : piece.riders()) {
+            if (rider.kind() == Rider.Kind.INNER) {
+                lines.addAll(rider.segments());
+            }
+        }
+        Box box = piece.outline().box();
+        NamePlace best = new NamePlace(box.centre(), box.width(), box.height());
+        double most = -1;
+        for (int row = 1; row < ROWS; row++) {
+            double y = box.minY() + box.height() * row / ROWS;
+            List<Double> walls = meetings(lines, new Point(box.minX(), y), ACROSS);
+            for (int i = 1; i < walls.size(); i++) {
+                double left = box.minX() + walls.get(i - 1);
+                double right = box.minX() + walls.get(i);
+                Point at = new Point((left + right) / 2, y);
+                double height = 2 * Math.min(clearance(lines, at), clearance(levels, at) - LABEL);
+                double room = Math.min((right - left) / WIDE, height);
+                if (room > most && piece.outline().contains(at)) {
+                    most = room;
+                    best = new NamePlace(at, right - left, height);
+                }
+            }
+        }
+        return best;
+    }
+
+    /** How far it is up or down to the nearest line. */
+    private static double clearance(List<? extends Segment> lines, Point at) {
+        double least = Double.POSITIVE_INFINITY;
+        for (double away : meetings(lines, at, DOWN)) {
+            least = Math.min(least, Math.abs(away));
+        }
+        return least;
+    }
+
+    /** Distances along a straight line at which others cross it, in order. */
+    private static List<Double> meetings(List<? extends Segment> lines, Point from, Point direction) {
+        List<Double> found = new ArrayList<>();
+        for (Segment line : lines) {
+            for (double t : line.crossings(from, direction)) {
+                found.add(line.at(t).minus(from).dot(direction));
+            }
+        }
+        Collections.sort(found);
+        return found;
+    }
+}

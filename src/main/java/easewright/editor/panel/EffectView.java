@@ -1,0 +1,55 @@
+package easewright.editor.panel;
+
+import easewright.editor.model.Effect;
+import easewright.text.Words;
+import java.util.List;
+import java.util.Locale;
+import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** What moved, what stayed and what drifted, beside the amount: a sign and a line for each. */
+final class EffectView extends VBox {
+    private Effect shown = new Effect(List.of());
+
+    EffectView() {
+        setId("effect");
+        getStyleClass().add("effect");
+        setVisible(false);
+        setManaged(false);
+    }
+
+    void show(Effect effect, Words words) {
+        setVisible(!effect.lines().isEmpty());
+        setManaged(!effect.lines().isEmpty());
+        if (effect.equals(shown)) {
+            return;
+        }
+        shown = effect;
+        getChildren().clear();
+        for (Effect.Line line : effect.lines()) {
+            String kind = line.kind().name().toLowerCase(Locale.ROOT);
+            Label sign = new Label(sign(line.kind()));
+            sign.getStyleClass().addAll("effect-sign", kind);
+            sign.setAccessibleText(words.of("editor.effect." + kind + ".sign"));
+            sign.setTooltip(new Tooltip(words.of("editor.effect." + kind + ".sign")));
+            Label said = new Label(line.words());
+            said.getStyleClass().add("effect-words");
+            said.setWrapText(true);
+            said.setMinHeight(USE_PREF_SIZE);
+            HBox.setHgrow(said, Priority.ALWAYS);
+            getChildren().add(new HBox(7, sign, said));
+        }
+    }
+
+    private static String sign(Effect.Kind kind) {
+        return switch (kind) {
+            case MOVED -> "\u2194";
+            case STAYED -> "=";
+            case FITS -> "\u2713";
+            case DRIFTED -> "!";
+        };
+    }
+}

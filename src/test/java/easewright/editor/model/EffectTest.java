@@ -1,0 +1,96 @@
+package easewright.editor.model;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import easewright.pattern.EdgeRef;
+import easewright.text.LengthUnit;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+class EffectTest {
+    private final Session session = new Session(LengthUnit.CM, false);
+
+    private void open(int sample, String level) throws Exception {
+        Sample garment = Sample.all().get(sample);
+        session.open(new OpenFile(garment.read(), Optional.empty(), garment.fileName()));
+        session.chooseLevel(level);
+    }
+
+    private Effect tried(double mm) {
+        session.want(session.desk().wanted().orElseThrow().withAmount(mm));
+        return Effect.of(session.desk());
+    }
+
+    private static Stream<String> words(Effect effect, Effect.Kind kind) {
+        return effect.lines().stream().filter(l -> l.kind() == kind).map(Effect.Line::words);
+    }
+
+    @Test
+    void saysWhatMovedWhatStayedAndThatSeamsStillFit() throws Exception {
+        open(0, "hip");
+        assertThat(Effect.of(session.desk()).lines()).isEmpty();
+        Effect effect = tried(24);
+        assertThat(words(effect, Effect.Kind.MOVED)).singleElement().asString().contains("Back side", "Front side");
+        assertThat(words(effect, Effect.Kind.STAYED))
+                .singleElement()
+                .asString()
+                .contains("waist", "fold", "darts", "grain", "Waistband")
+                .doesNotContain("side");
+        assertThat(words(effect, Effect.Kind.FITS)).hasSize(1);
+        assertThat(words(effect, Effect.Kind.DRIFTED)).isEmpty();
+        assertThat(effect.lines())
+                .allSatisfy(l -> assertThat(l.words()).doesNotContain("editor.").doesNotContain("{"));
+    }
+
+    /** Worked example W4 of docs/sources.md: one of two mates moved alone changes its length, and they drift apart. */
+    @Test
+    void aMateMovedAloneDrifts() throws Exception {
+        open(0, "hip");
+        List<Hold> holds = session.desk().holds();
+        EdgeRef still = holds.get(0).edge();
+        session.want(session.desk().wanted().orElseThrow().withLeftOut(Set.of(still)));
+        Effect effect = tried(48);
+        assertThat(words(effect, Effect.Kind.DRIFTED)).hasSize(1);
+        assertThat(words(effect, Effect.Kind.FITS)).isEmpty();
+        assertThat(session.desk().shownTrial().orElseThrow().findings())
+                .anySatisfy(f -> assertThat(f.code()).isEqualTo("mate-drifted"));
+    }
+
+    @Test
+    void protectedEdgesThatStayAreShownOnTheTable() throws Exception {
+        open(1, "wrist");
+        tried(30);
+        var scene = TableScenes.of(session.desk(), new NamePlaces());
+        var sleeve = scene.pieces().stream()
+                .filter(p -> p.piece().name().equals("Sleeve"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(sleeve.trial().kept()).hasSize(1);
+        assertThat(sleeve.trial().drifts()).isEmpty();
+        assertThat(scene.pieces().get(0).trial().kept()).isEmpty();
+    }
+
+    @Test
+    void whatMovesAsAWholeKeepsItsShape() throws Exception {
+        open(0, "hip");
+        var before = session.desk().pattern();
+        var after =
+                easewright.alter.Lengthen.below("hip", 100, 40).apply(before).pattern();
+        assertThat(EdgeFate.of(before, after))
+                .anySatisfy(f -> {
+                    assertThat(f.edge().name()).isEqualTo("hem");
+                    assertThat(f.fate()).isEqualTo(EdgeFate.Fate.CARRIED);
+                })
+                .anySatisfy(f -> {
+                    assertThat(f.edge().name()).isEqualTo("side");
+                    assertThat(f.fate()).isEqualTo(EdgeFate.Fate.RESHAPED);
+                })
+                .anySatisfy(f -> {
+                    assertThat(f.edge().name()).isEqualTo("waist");
+                    assertThat(f.fate()).isEqualTo(EdgeFate.Fate.STAYED);
+                });
+    }
+}
