@@ -88,29 +88,6 @@ class SlashTest {
                 .contains(with.outline().segments().get(3));
     }
 
-    /** worked example W6, column "chord". */
-    @ParameterizedTest
-    @CsvSource({"0.5, 8, 3.5816", "1, 10, 5.7320", "2, 12, 9.5604", "2.5, 40, 3.5816", "1.5, 16, 5.3734"})
-    void w6AngleOfTheGap(double gap, double deep, double degrees) throws Refusal {
-        Piece cloth = polygon(
-                "cloth",
-                List.of(in(0, 0), in(10, 0), in(10, deep), in(0, deep)),
-                "top",
-                EdgeRole.SEAM,
-                "right",
-                EdgeRole.SEAM,
-                "hem",
-                EdgeRole.HEM,
-                "left",
-                EdgeRole.SEAM);
-        Altered altered =
-                new HingedSlash("cloth", in(5, 0), in(5, deep), gap * INCH, in(10, deep / 2), false).apply(just(cloth));
-        assertThat(altered.findings()).anySatisfy(f -> {
-            assertThat(f.code()).isEqualTo("grain-turned");
-            assertThat((Double) f.values().get("turn.degrees")).isCloseTo(degrees, within(5.1e-5));
-        });
-    }
-
     @Test
     void eitherPartMayTurnOnAnOutlineDrawnEitherWay() throws Refusal {
         Piece forward = square(EdgeRole.SEAM);

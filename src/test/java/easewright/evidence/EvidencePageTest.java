@@ -27,7 +27,9 @@ class EvidencePageTest {
             new SizeTablesTest(),
             new AnsurTest(),
             new BodyNamesTest(),
-            new CircleSkirtsTest());
+            new CircleSkirtsTest(),
+            new SeamExamplesTest(),
+            new SlashExamplesTest());
 
     @Test
     void pageIsUpToDate() throws Exception {
