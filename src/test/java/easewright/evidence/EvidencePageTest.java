@@ -29,7 +29,8 @@ class EvidencePageTest {
             new BodyNamesTest(),
             new CircleSkirtsTest(),
             new SeamExamplesTest(),
-            new SlashExamplesTest());
+            new SlashExamplesTest(),
+            new HandbookSkirtTest());
 
     @Test
     void pageIsUpToDate() throws Exception {
