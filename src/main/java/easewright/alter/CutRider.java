@@ -14,6 +14,9 @@ final class CutRider {
     private static final int HALVINGS = 50;
     private static final double STRAIGHT = 1e-9;
 
+    /** Shorter than this, a part of a cut segment is left out, mm. */
+    private static final double CRUMB = 1e-4;
+
     private final Predicate<Point> moves;
     private final Affine map;
 
@@ -58,6 +61,13 @@ final class CutRider {
         } else if (gap.dot(along) < 0) {
             // A tuck takes some of the curve: what remains runs smoothly from end to end.
             return List.of(tucked((Cubic) s, startMoves));
+        }
+        // A cut at a corner leaves a crumb on one side of it, too small to be drawn.
+        if (first.length() < CRUMB) {
+            return List.of(new Line(first.start(), second.start()), second);
+        }
+        if (second.length() < CRUMB) {
+            return List.of(first, new Line(first.end(), second.end()));
         }
         return List.of(first, new Line(first.end(), second.start()), second);
     }

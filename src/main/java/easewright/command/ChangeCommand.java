@@ -11,6 +11,7 @@ import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
 import easewright.pattern.Scale;
 import easewright.print.Reading;
+import easewright.svg.SvgFile;
 import easewright.svg.SvgProblem;
 import easewright.text.LengthUnit;
 import easewright.text.Words;
@@ -86,9 +87,6 @@ final class ChangeCommand implements Job {
         if (list.isPresent()) {
             return ChangeList.read(list.get());
         }
-        if (!given.has("--at") || !given.has("--by")) {
-            throw new Misuse("change-needed", Map.of());
-        }
         return List.of(ChangeOptions.asked(given));
     }
 
@@ -97,7 +95,7 @@ final class ChangeCommand implements Job {
         Pattern pattern = before;
         for (Asked each : asked) {
             try {
-                Altered altered = Method.alteration(each, pattern, unit).apply(pattern);
+                Altered altered = each.alteration(pattern, unit).apply(pattern);
                 findings.addAll(altered.findings());
                 pattern = altered.pattern();
             } catch (Refusal refusal) {
@@ -110,8 +108,9 @@ final class ChangeCommand implements Job {
     private static byte[] written(Source.Opened opened, Path file, Pattern after, List<Finding> findings)
             throws Trouble {
         try {
-            findings.addAll(opened.svg().consequences(after));
-            return opened.svg().write(after);
+            SvgFile.Written written = opened.svg().writing(after);
+            findings.addAll(written.consequences());
+            return written.bytes();
         } catch (SvgProblem e) {
             throw Said.of(e, file);
         }

@@ -3,6 +3,7 @@ package easewright.command;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import easewright.alter.Setting;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -11,11 +12,14 @@ import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
-/** Reads a list of changes: a JSON array of entries whose keys are the options of {@code change}. */
+/**
+ * Reads a list of changes: a JSON array of entries. Their keys are the options of {@code change}; {@code set} holds
+ * settings that have no option, by their own keys.
+ */
 final class ChangeList {
-    private static final List<String> KEYS =
-            List.of("at", "by", "edges", "method", "taper", "carry", "one_side", "keep", "accept");
+    private static final List<String> KEYS = keys();
     private static final long LARGEST_BYTES = 1 << 20;
 
     private ChangeList() {}
@@ -54,24 +58,47 @@ final class ChangeList {
                 throw new Trouble("change-list-key", Map.of("file", file, "number", number, "key", key, "known", KEYS));
             }
         }
-        if (!entry.path("at").isTextual() || !entry.path("by").isTextual()) {
+        if (!entry.isObject()) {
             throw new Trouble("change-list-entry", Map.of("file", file, "number", number));
         }
-        return new Asked(
-                entry.path("at").asText(),
-                entry.path("by").asText(),
-                texts(entry.path("edges")),
-                entry.path("method").asText("seam"),
-                entry.path("taper").asText("smooth"),
-                entry.path("carry").asBoolean(false),
-                entry.path("one_side").asBoolean(false),
-                texts(entry.path("keep")),
-                entry.path("accept").asBoolean(false));
+        Asked asked = Asked.by(entry.path("method").asText("seam"));
+        for (Shorthand each : Shorthand.ALL) {
+            asked = each.put(asked, texts(entry.path(each.json())));
+        }
+        Iterator<Map.Entry<String, JsonNode>> more = entry.path("set").fields();
+        while (more.hasNext()) {
+            Map.Entry<String, JsonNode> setting = more.next();
+            asked = asked.with(setting.getKey(), texts(setting.getValue()));
+        }
+        Optional<Setting> missing = asked.missing();
+        if (missing.isPresent()) {
+            String key = Shorthand.of(asked.way(), missing.get())
+                    .map(Shorthand::json)
+                    .orElse(missing.get().key());
+            throw new Trouble(
+                    "change-list-needs",
+                    Map.of("file", file, "number", number, "key", key, "hint", asked.hint(missing.get())));
+        }
+        return asked;
     }
 
-    private static List<String> texts(JsonNode array) {
+    /** The values of a key: one, or an array of them; yes and no may be written as true and false. */
+    private static List<String> texts(JsonNode value) {
         List<String> texts = new ArrayList<>();
-        array.forEach(each -> texts.add(each.asText()));
+        if (value.isArray()) {
+            value.forEach(each -> texts.add(each.asText()));
+        } else if (!value.isMissingNode() && !value.isNull()) {
+            texts.add(value.asText());
+        }
         return texts;
+    }
+
+    private static List<String> keys() {
+        List<String> keys = new ArrayList<>(List.of("method"));
+        for (Shorthand each : Shorthand.ALL) {
+            keys.add(each.json());
+        }
+        keys.add("set");
+        return List.copyOf(keys);
     }
 }

@@ -19,7 +19,7 @@ public final class Commands {
     /** The command line is wrong. */
     public static final int USAGE = 64;
 
-    private static final List<String> ALL = List.of("measure", "ease", "change", "check", "report", "draft");
+    private static final List<String> ALL = List.of("measure", "ease", "change", "methods", "check", "report", "draft");
 
     private Commands() {}
 
@@ -29,6 +29,7 @@ public final class Commands {
                     case "measure" -> new MeasureCommand();
                     case "ease" -> new EaseCommand();
                     case "change" -> new ChangeCommand();
+                    case "methods" -> new MethodsCommand();
                     case "check" -> new CheckCommand();
                     case "report" -> new ReportCommand();
                     case "draft" -> new DraftCommand();

@@ -32,6 +32,10 @@ final class Json {
         this.words = words;
     }
 
+    static ObjectNode object() {
+        return NODES.objectNode();
+    }
+
     static ArrayNode array() {
         return NODES.arrayNode();
     }

@@ -252,17 +252,24 @@ public final class SvgFile {
      *                    {@code encoding-not-kept} or {@code write-unproved}
      */
     public byte[] write(Pattern changed) throws SvgProblem {
-        if (!calibrated && changed.equals(pattern)) {
-            return bytes();
-        }
-        return recalibrated(changed).writing(changed).bytes();
+        return writing(changed).bytes();
     }
 
-    /** What writing the pattern would do to the file beyond moving lines: elements that have to become paths. */
-    public List<Finding> consequences(Pattern changed) throws SvgProblem {
-        return changed.equals(pattern)
-                ? List.of()
-                : recalibrated(changed).writing(changed).consequences();
+    /**
+     * A new content of the file.
+     *
+     * @param consequences what writing did beyond moving lines: elements that had to become paths
+     */
+    public record Written(byte[] bytes, List<Finding> consequences) {}
+
+    /** The same as {@link #write}, together with what it means for the file. */
+    public Written writing(Pattern changed) throws SvgProblem {
+        if (!calibrated && changed.equals(pattern)) {
+            return new Written(bytes(), List.of());
+        }
+        SvgFile base = recalibrated(changed);
+        Rewriting rewriting = new Rewriting(name, bytes, base.source, base.drawing, base.drawn, base.marks, changed);
+        return new Written(rewriting.bytes(), rewriting.consequences());
     }
 
     private SvgFile recalibrated(Pattern changed) throws SvgProblem {
@@ -275,9 +282,5 @@ public final class SvgFile {
             throw new SvgProblem("scale-not-writable", Map.of("file", name));
         }
         return other;
-    }
-
-    private Rewriting writing(Pattern changed) throws SvgProblem {
-        return new Rewriting(name, bytes, source, drawing, drawn, marks, changed);
     }
 }

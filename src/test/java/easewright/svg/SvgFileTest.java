@@ -84,7 +84,7 @@ class SvgFileTest {
         String written = text(file.write(changed));
         assertThat(written)
                 .contains("<path d=\"M0 0 L100 0 L103 50 L0 50 Z\" id='r' class='x'><title>Front</title></path>");
-        assertThat(file.consequences(changed))
+        assertThat(file.writing(changed).consequences())
                 .singleElement()
                 .matches(f -> f.code().equals("shape-becomes-path"));
     }

@@ -1,0 +1,94 @@
+package easewright.command;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import easewright.alter.Setting;
+import easewright.alter.Way;
+import easewright.alter.Ways;
+import easewright.text.Words;
+import java.io.PrintWriter;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** {@code methods}: every way of changing a pattern, with its settings. */
+final class MethodsCommand implements Job {
+    @Override
+    public Grammar grammar() {
+        return Grammar.of("methods").flag("--json", "option.json-plain");
+    }
+
+    @Override
+    public int run(Given given, Voice voice) {
+        Words words = Commands.english();
+        if (given.has("--json")) {
+            voice.out().println(new Json(words).text(json(words)));
+        } else {
+            text(voice.out(), words);
+        }
+        return Commands.DONE;
+    }
+
+    private static void text(PrintWriter out, Words words) {
+        for (Way way : Ways.all()) {
+            String key = "way." + way.method();
+            out.println(words.of("methods.way", Map.of("name", words.of(key + ".name"), "method", way.method())));
+            out.println("  " + words.of(key + ".what"));
+            out.println("  " + words.of(key + ".hint"));
+            Table table = new Table();
+            for (Setting setting : way.settings()) {
+                table.row(written(way, setting, words), meaning(way, setting, words));
+            }
+            table.print(out);
+            out.println();
+        }
+        out.println(words.of("methods.places"));
+        out.println(words.of("methods.several"));
+    }
+
+    /** A setting as it is written on a command line. */
+    private static String written(Way way, Setting setting, Words words) {
+        Optional<Shorthand> option = Shorthand.of(way, setting);
+        boolean flag = setting.kind() == Setting.Kind.FLAG;
+        String value = setting.kind() == Setting.Kind.CHOICE
+                ? String.join("|", setting.choices())
+                : words.of("methods.value." + setting.kind());
+        if (option.isEmpty()) {
+            return "--set " + setting.key() + "=" + value;
+        }
+        return flag ? option.get().option() : option.get().option() + " " + value;
+    }
+
+    private static String meaning(Way way, Setting setting, Words words) {
+        String hint = words.of("way." + way.method() + ".setting." + setting.key() + ".hint");
+        if (setting.required()) {
+            return hint + " " + words.of("methods.needed");
+        }
+        return setting.standard().isEmpty()
+                ? hint
+                : hint + " " + words.of("methods.standard", Map.of("standard", setting.standard()));
+    }
+
+    private static ObjectNode json(Words words) {
+        ObjectNode root = Json.object();
+        ArrayNode methods = root.putArray("methods");
+        for (Way way : Ways.all()) {
+            ObjectNode node = methods.addObject()
+                    .put("method", way.method())
+                    .put("what", words.of("way." + way.method() + ".what"))
+                    .put("amount", way.amount());
+            ArrayNode settings = node.putArray("settings");
+            for (Setting setting : way.settings()) {
+                ObjectNode one = settings.addObject()
+                        .put("key", setting.key())
+                        .put("kind", setting.kind().name().toLowerCase(Locale.ROOT))
+                        .put("list", setting.kind().isList())
+                        .put("required", setting.required())
+                        .put("standard", setting.standard());
+                setting.choices().forEach(one.putArray("choices")::add);
+                Shorthand.of(way, setting).ifPresent(s -> one.put("option", s.option()));
+            }
+        }
+        return root;
+    }
+}
