@@ -6,6 +6,8 @@ import easewright.alter.HingedSlash;
 import easewright.alter.Lengthen;
 import easewright.alter.ParallelSlash;
 import easewright.alter.SeamChange;
+import easewright.alter.Slash;
+import easewright.alter.SpreadSlashes;
 import easewright.alter.Taper;
 import easewright.geom.Point;
 import easewright.measure.Measures;
@@ -118,6 +120,13 @@ class HandbookSkirtTest extends Topic {
                         16,
                         16,
                         HIP));
+        Slash slash = Slash.of("front", new Point(waist.x(), HandbookSkirt.LENGTH), waist);
+        all.put(
+                "front slashed to a hinge until the hip is 18 wider",
+                new Change(SpreadSlashes.hinged("hip", 18, slash), 18, 0, HIP));
+        all.put(
+                "front slashed through until the hip is 12 wider",
+                new Change(SpreadSlashes.parallel("hip", 12, slash), 12, 12, HIP));
         all.put("30 longer below the hip", new Change(Lengthen.below("hip", 100, 30), 0, 0, HIP));
         all.put("15 shorter above the hip", new Change(Lengthen.below("hip", -60, -15), 0, 0, HIP - 15));
         return all;

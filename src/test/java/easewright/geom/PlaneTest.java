@@ -40,6 +40,28 @@ class PlaneTest {
     }
 
     @Test
+    void valuesAreEqualByEachOfTheirNumbers() {
+        assertThat(new Affine(2, 0.3, -0.7, 1.5, 7, -9)).isEqualTo(ODD).hasSameHashCodeAs(ODD);
+        for (Affine other : List.of(
+                new Affine(2.1, 0.3, -0.7, 1.5, 7, -9),
+                new Affine(2, 0.4, -0.7, 1.5, 7, -9),
+                new Affine(2, 0.3, -0.6, 1.5, 7, -9),
+                new Affine(2, 0.3, -0.7, 1.6, 7, -9),
+                new Affine(2, 0.3, -0.7, 1.5, 8, -9),
+                new Affine(2, 0.3, -0.7, 1.5, 7, 9))) {
+            assertThat(other).isNotEqualTo(ODD);
+            assertThat(other.hashCode()).isNotEqualTo(ODD.hashCode());
+        }
+        assertThat(ODD).isNotEqualTo("a map");
+        assertThat(new Point(1, 2)).isEqualTo(new Point(1, 2)).hasSameHashCodeAs(new Point(1, 2));
+        assertThat(new Point(1, 2)).isNotEqualTo(new Point(1, 3)).isNotEqualTo(new Point(2, 2));
+        assertThat(new Point(1, 2).hashCode()).isNotEqualTo(new Point(2, 1).hashCode());
+        assertThat(new Place(1, 0.5)).isEqualTo(new Place(1, 0.5)).hasSameHashCodeAs(new Place(1, 0.5));
+        assertThat(new Place(1, 0.5)).isNotEqualTo(new Place(1, 0.6)).isNotEqualTo(new Place(2, 0.5));
+        assertThat(new Place(1, 0.5).hashCode()).isNotEqualTo(new Place(2, 0.5).hashCode());
+    }
+
+    @Test
     void mapsOneAfterTheOther() {
         for (Point p : List.of(new Point(0, 0), new Point(1, 0), new Point(0, 1), new Point(12, -34))) {
             Point expected = ODD.apply(OTHER.apply(p));
