@@ -1,0 +1,161 @@
+package easewright.suggest;
+
+import easewright.geom.Curve;
+import easewright.geom.Line;
+import easewright.geom.Point;
+import easewright.pattern.Caption;
+import easewright.pattern.Edge;
+import easewright.pattern.EdgeRole;
+import easewright.pattern.Level;
+import easewright.pattern.LevelKind;
+import easewright.pattern.LevelMark;
+import easewright.pattern.Piece;
+import easewright.pattern.Rider;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Finds levels: lines across a piece with a level's name beside them, and the waist where it is an edge. */
+final class LevelLines {
+    /** A level lies this nearly square to the grain, degrees. */
+    private static final double SQUARE = 6;
+
+    /** Its ends come this near to the stitching line, mm. */
+    private static final double REACHES = 25;
+
+    /** A sleeve longer than this reaches to the wrist, mm. */
+    private static final double LONG_SLEEVE = 330;
+
+    private final Sheet sheet;
+    private final Map<String, Level> levels = new LinkedHashMap<>();
+    private final Map<String, Map<String, LevelMark>> marks = new LinkedHashMap<>();
+    private final Map<String, Map<String, List<Rider>>> lines = new LinkedHashMap<>();
+    private final Map<String, Reason> reasons = new LinkedHashMap<>();
+
+    private LevelLines(Sheet sheet) {
+        this.sheet = sheet;
+    }
+
+    static List<Suggestion> find(Sheet sheet) {
+        LevelLines found = new LevelLines(sheet);
+        found.alongWaists();
+        found.drawn();
+        found.alongWrists();
+        List<Suggestion> all = new ArrayList<>();
+        found.levels.forEach((name, level) -> {
+            if (sheet.pattern().level(name).isEmpty()) {
+                all.add(new LevelSuggestion(
+                        level,
+                        found.marks.get(name),
+                        found.lines.getOrDefault(name, Map.of()),
+                        found.reasons.get(name)));
+            }
+        });
+        return all;
+    }
+
+    private void add(Level level, Piece piece, LevelMark mark, Reason reason) {
+        levels.putIfAbsent(level.name(), level);
+        reasons.putIfAbsent(level.name(), reason);
+        marks.computeIfAbsent(level.name(), n -> new LinkedHashMap<>()).putIfAbsent(piece.id(), mark);
+    }
+
+    /** A shaped waist is measured along its edge; a band sewn to it goes round the same waist and counts once. */
+    private void alongWaists() {
+        for (Piece piece : sheet.pattern().pieces()) {
+            List<Edge> waists = piece.edges().stream()
+                    .filter(e -> e.role() == EdgeRole.WAIST)
+                    .toList();
+            boolean shaped = piece.edges().stream()
+                    .anyMatch(e ->
+                            e.role() != EdgeRole.WAIST && (e.role() == EdgeRole.HEM || e.role() == EdgeRole.SHOULDER));
+            if (waists.size() == 1 && shaped) {
+                add(
+                        Level.of("waist", LevelKind.WAIST),
+                        piece,
+                        LevelMark.along("waist", waists.get(0).name()),
+                        Reason.of("waist-edge", 0.85));
+            }
+        }
+    }
+
+    private void alongWrists() {
+        for (Piece piece : sheet.pattern().pieces()) {
+            Optional<Edge> hem =
+                    piece.edges().stream().filter(e -> e.role() == EdgeRole.HEM).findFirst();
+            boolean sleeve = piece.edges().stream().anyMatch(e -> e.role() == EdgeRole.CAP);
+            if (hem.isPresent() && sleeve && piece.outline().box().height() > LONG_SLEEVE) {
+                add(
+                        Level.of("wrist", LevelKind.WRIST),
+                        piece,
+                        LevelMark.along("wrist", hem.get().name()),
+                        Reason.of("sleeve-hem", 0.6));
+            }
+        }
+    }
+
+    private void drawn() {
+        for (Piece piece : sheet.pattern().pieces()) {
+            for (Rider rider : piece.riders()) {
+                for (Pen pen : Pen.of(rider)) {
+                    if (pen.isLine()) {
+                        line(piece, rider, pen.runs().get(0));
+                    }
+                }
+            }
+        }
+    }
+
+    private void line(Piece piece, Rider rider, Curve run) {
+        Line line = Pen.chord(run);
+        double turn = Turns.between(line.tangent(0), piece.grainDirection());
+        boolean across = 90 - turn <= SQUARE
+                && line.length() > 40
+                && piece.outline().nearest(line.start()).distance() <= REACHES
+                && piece.outline().nearest(line.end()).distance() <= REACHES;
+        if (!across) {
+            return;
+        }
+        named(line).ifPresent(level -> {
+            boolean alongEdge = marks.getOrDefault(level.name(), Map.of()).containsKey(piece.id());
+            if (alongEdge) {
+                return;
+            }
+            double degrees = Turns.signed(piece.grainDirection().quarterTurned(), line.tangent(0));
+            double folded = degrees > 90 ? degrees - 180 : degrees < -90 ? degrees + 180 : degrees;
+            LevelMark straight = LevelMark.through(level.name(), line.at(0.5)).withReference(Reference.of(piece));
+            LevelMark mark = Math.abs(folded) < 0.05
+                    ? straight
+                    : new LevelMark(
+                            level.name(),
+                            straight.through(),
+                            Optional.empty(),
+                            folded,
+                            true,
+                            0,
+                            straight.span(),
+                            straight.reference());
+            add(level, piece, mark, Reason.of("line-with-name", 0.9));
+            lines.computeIfAbsent(level.name(), n -> new LinkedHashMap<>())
+                    .computeIfAbsent(piece.id(), id -> new ArrayList<>())
+                    .add(rider);
+        });
+    }
+
+    /** The level whose name stands just above or below the line. */
+    private Optional<Level> named(Line line) {
+        return sheet.captions().stream()
+                .filter(c -> LevelWords.of(c.words()).isPresent())
+                .filter(c -> away(line, c) <= 1.6 * c.height() + 2)
+                .min(Comparator.comparingDouble(c -> away(line, c)))
+                .flatMap(c -> LevelWords.of(c.words()));
+    }
+
+    private static double away(Line line, Caption caption) {
+        Point at = caption.middle();
+        return line.at(line.nearest(at)).distance(at);
+    }
+}

@@ -1,0 +1,156 @@
+package easewright.suggest;
+
+import easewright.geom.Nearest;
+import easewright.geom.Outline;
+import easewright.geom.Point;
+import easewright.geom.Segment;
+import easewright.pattern.Caption;
+import easewright.pattern.LineKind;
+import easewright.pattern.Piece;
+import easewright.pattern.Rider;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.regex.Pattern;
+
+/** Finds stitching lines inside cutting lines, or words that say whether the allowance is drawn. */
+final class StitchingLines {
+    /** The widest allowance, a hem's, mm. */
+    private static final double WIDEST = 70;
+
+    /** The widest allowance on most of a piece, mm. */
+    private static final double WIDEST_SEAM = 30;
+
+    private static final double LEAST_OF_AREA = 0.3;
+    private static final int SAMPLES = 96;
+
+    private static final Pattern INCLUDED = Pattern.compile(
+            "seam allowances? .*(?<!not )\\binclude|includ\\w+ .*seam allowance|with seam allowance",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern LEFT_OUT = Pattern.compile(
+            "no seam allowance|without seam allowance|add seam allowance|allowances? (is |are )?not included"
+                    + "|does not include .*seam allowance",
+            Pattern.CASE_INSENSITIVE);
+
+    private StitchingLines() {}
+
+    static List<Suggestion> find(Sheet sheet) {
+        List<Suggestion> found = new ArrayList<>();
+        OptionalDouble written = written(sheet);
+        for (Piece piece : sheet.pattern().pieces()) {
+            boolean open = piece.edges().isEmpty()
+                    && piece.drawn() == LineKind.STITCHING
+                    && piece.riders().stream().noneMatch(r -> r.kind() == Rider.Kind.PARALLEL);
+            if (open) {
+                Optional<StitchingLine> inner = inner(piece);
+                if (inner.isPresent()) {
+                    found.add(inner.get());
+                } else if (written.isPresent()) {
+                    Piece after = piece.toBuilder()
+                            .drawn(LineKind.CUTTING, written.getAsDouble())
+                            .build();
+                    found.add(new StitchingLine(piece.id(), after, Reason.of("allowance-written", 0.8)));
+                }
+            }
+        }
+        return found;
+    }
+
+    /** The allowance that the sheet says is included in all outlines. */
+    private static OptionalDouble written(Sheet sheet) {
+        for (Caption caption : sheet.captions()) {
+            String words = caption.words();
+            if (LEFT_OUT.matcher(words).find()) {
+                return OptionalDouble.empty();
+            }
+            if (INCLUDED.matcher(words).find() && WrittenLength.in(words).isPresent()) {
+                return WrittenLength.in(words);
+            }
+        }
+        return OptionalDouble.empty();
+    }
+
+    private record Inner(Rider rider, Outline outline, double area) {}
+
+    private static Optional<StitchingLine> inner(Piece piece) {
+        double area = Math.abs(piece.outline().signedArea());
+        return piece.riders().stream()
+                .filter(r -> r.kind() == Rider.Kind.INNER)
+                .flatMap(r -> closed(r).stream())
+                .filter(i -> i.area() >= LEAST_OF_AREA * area && i.area() < area)
+                .sorted(Comparator.comparingDouble(Inner::area).reversed())
+                .flatMap(i -> suggestion(piece, i).stream())
+                .findFirst();
+    }
+
+    private static Optional<Inner> closed(Rider rider) {
+        List<Pen> pens = Pen.of(rider);
+        if (pens.size() != 1 || !pens.get(0).closed()) {
+            return Optional.empty();
+        }
+        Outline outline = new Outline(rider.segments());
+        return Optional.of(new Inner(rider, outline, Math.abs(outline.signedArea())));
+    }
+
+    private static Optional<StitchingLine> suggestion(Piece piece, Inner inner) {
+        List<Double> away = distances(inner.outline(), piece.outline());
+        double most = away.get(away.size() - 1);
+        double usual = away.get(away.size() / 2);
+        boolean even = most <= WIDEST && usual <= WIDEST_SEAM && most > 0.5;
+        if (!even) {
+            return Optional.empty();
+        }
+        double allowance = Rounding.meant(usual);
+        Reason reason = new Reason("line-inside-line", Map.of("usual", allowance, "most", Rounding.meant(most)), 0.9);
+        boolean ownElement = !inner.rider().id().contains("#")
+                && piece.riders().stream().noneMatch(r -> r.id().startsWith(piece.id() + "#"));
+        return Optional.of(new StitchingLine(
+                piece.id(), ownElement ? swapped(piece, inner, allowance) : kept(piece, inner, allowance), reason));
+    }
+
+    /** The inner outline becomes the piece, and the outer one goes along around it. */
+    private static Piece swapped(Piece piece, Inner inner, double allowance) {
+        List<Rider> riders = new ArrayList<>();
+        riders.add(new Rider(piece.id(), Rider.Kind.PARALLEL, piece.outline().segments()));
+        piece.riders().stream().filter(r -> r != inner.rider()).forEach(riders::add);
+        return Piece.bare(inner.rider().id(), inner.outline()).toBuilder()
+                .name(piece.name())
+                .drawn(LineKind.STITCHING, allowance)
+                .cut(piece.times(), piece.onFold())
+                .riders(riders)
+                .build();
+    }
+
+    /** Both are drawn by one element: the outer line stays the piece's own. */
+    private static Piece kept(Piece piece, Inner inner, double allowance) {
+        List<Rider> riders = piece.riders().stream()
+                .map(r -> r == inner.rider() ? new Rider(r.id(), Rider.Kind.PARALLEL, r.segments()) : r)
+                .toList();
+        return piece.toBuilder()
+                .drawn(LineKind.CUTTING, allowance)
+                .riders(riders)
+                .build();
+    }
+
+    /** How far places at even steps along the inner outline lie from the outer one, in rising order. */
+    private static List<Double> distances(Outline inner, Outline outer) {
+        List<Double> away = new ArrayList<>();
+        double step = inner.length() / SAMPLES;
+        double next = step / 2;
+        for (Segment segment : inner.segments()) {
+            double length = segment.length();
+            while (next < length) {
+                Point p = segment.at(segment.parameterAtLength(next));
+                Nearest nearest = outer.nearest(p);
+                away.add(nearest.distance());
+                next += step;
+            }
+            next -= length;
+        }
+        away.sort(Comparator.naturalOrder());
+        return away;
+    }
+}

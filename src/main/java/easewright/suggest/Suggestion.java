@@ -1,0 +1,46 @@
+package easewright.suggest;
+
+import easewright.geom.Segment;
+import easewright.pattern.Pattern;
+import java.util.List;
+import java.util.Map;
+
+/** One thing that the drawing most likely means. Immutable; nothing is done until somebody applies it. */
+public sealed interface Suggestion permits Suggestion.OfPiece, LevelSuggestion, MateSuggestion {
+    /** What kind of mark it is. */
+    enum Kind {
+        NO_PIECE,
+        STITCHING_LINE,
+        NAME,
+        CUT,
+        GRAIN,
+        EDGES,
+        DART,
+        NOTCHES,
+        LEVEL,
+        MATE
+    }
+
+    Kind kind();
+
+    /** Names this suggestion among all of one sheet, the same whenever the sheet is looked at again. */
+    String key();
+
+    Reason reason();
+
+    /** What is suggested; the words are in the bundle under {@code suggestion.<kind>}. */
+    Map<String, Object> values();
+
+    /** The lines it speaks of, as they lie on the sheet; may be empty. */
+    List<Segment> shown();
+
+    /** The pattern with the mark made; unchanged if what it speaks of is not there. */
+    Pattern apply(Pattern pattern);
+
+    /** A suggestion about one piece. */
+    sealed interface OfPiece extends Suggestion
+            permits NoPiece, StitchingLine, PieceName, CutCount, GrainLine, PieceEdges, DartSuggestion, PieceNotches {
+        /** Id of the piece. */
+        String piece();
+    }
+}

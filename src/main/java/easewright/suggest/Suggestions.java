@@ -1,0 +1,55 @@
+package easewright.suggest;
+
+import easewright.pattern.Pattern;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+
+/**
+ * The one door: everything that is suggested for a sheet, and the pattern as it would be with all of it but what is left
+ * out. Later suggestions build on earlier ones: edges are those of the line that is sewn, mates those of the edges. So
+ * whoever leaves one out gets others instead.
+ *
+ * @param all     in the order in which they build on each other, those left out among them
+ * @param outcome the sheet's pattern with all but those left out
+ */
+public record Suggestions(List<Suggestion> all, Pattern outcome) {
+    private static final List<Function<Sheet, List<Suggestion>>> STAGES = List.of(
+            NoPiece::find,
+            StitchingLines::find,
+            sheet -> together(WordsOnPieces.find(sheet), GrainLines.find(sheet)),
+            EdgeRuns::find,
+            sheet -> together(DartSuggestion.find(sheet), PieceNotches.find(sheet)),
+            LevelLines::find,
+            Mates::find);
+
+    public Suggestions {
+        all = List.copyOf(all);
+    }
+
+    /**
+     * @param leftOut keys of suggestions that are not to be applied
+     */
+    public static Suggestions of(Sheet sheet, Set<String> leftOut) {
+        List<Suggestion> all = new ArrayList<>();
+        Sheet now = sheet;
+        for (Function<Sheet, List<Suggestion>> stage : STAGES) {
+            Pattern pattern = now.pattern();
+            for (Suggestion suggestion : stage.apply(now)) {
+                all.add(suggestion);
+                if (!leftOut.contains(suggestion.key())) {
+                    pattern = suggestion.apply(pattern);
+                }
+            }
+            now = now.with(pattern);
+        }
+        return new Suggestions(all, now.pattern());
+    }
+
+    private static List<Suggestion> together(List<Suggestion> one, List<Suggestion> two) {
+        List<Suggestion> both = new ArrayList<>(one);
+        both.addAll(two);
+        return both;
+    }
+}

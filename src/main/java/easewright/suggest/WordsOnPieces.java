@@ -1,0 +1,111 @@
+package easewright.suggest;
+
+import easewright.pattern.Caption;
+import easewright.pattern.Piece;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Reads names and counts from the words on the pieces. */
+final class WordsOnPieces {
+    private final Sheet sheet;
+    private final PieceWords words;
+    private final Set<String> names = new HashSet<>();
+
+    private WordsOnPieces(Sheet sheet) {
+        this.sheet = sheet;
+        words = PieceWords.of(sheet);
+    }
+
+    static List<Suggestion> find(Sheet sheet) {
+        return new WordsOnPieces(sheet).find();
+    }
+
+    private List<Suggestion> find() {
+        List<Suggestion> found = new ArrayList<>();
+        for (Piece piece : sheet.pattern().pieces()) {
+            if (piece.edges().isEmpty()) {
+                name(piece).filter(s -> !s.name().equals(piece.name())).ifPresent(found::add);
+                count(piece)
+                        .filter(s -> s.times() != piece.times() || s.onFold() != piece.onFold())
+                        .ifPresent(found::add);
+            } else {
+                names.add(piece.name());
+            }
+        }
+        return found;
+    }
+
+    private record Candidate(String name, double weight) {}
+
+    private Optional<PieceName> name(Piece piece) {
+        Candidate best = null;
+        for (Caption caption : words.on(piece)) {
+            for (String line : caption.lines()) {
+                String name = Vocabulary.name(line);
+                // The name of a part says more than large letters; the first of equals stands on top.
+                double weight = caption.height()
+                        + (Vocabulary.namesPart(name) ? 1000 : Vocabulary.namesGarment(name) ? 500 : 0);
+                if (!name.isEmpty() && (best == null || weight > best.weight())) {
+                    best = new Candidate(name, weight);
+                }
+            }
+        }
+        if (best != null) {
+            double sure = best.weight() >= 1000 ? 0.95 : best.weight() >= 500 ? 0.8 : 0.6;
+            return Optional.of(new PieceName(piece.id(), unique(best.name()), Reason.of("written-on-piece", sure)));
+        }
+        String byId = readable(piece.id());
+        if (Vocabulary.namesPart(byId) && !byId.equalsIgnoreCase(piece.name())) {
+            return Optional.of(
+                    new PieceName(piece.id(), unique(byId), new Reason("name-of-line", Map.of("id", piece.id()), 0.6)));
+        }
+        names.add(piece.name());
+        return Optional.empty();
+    }
+
+    private String unique(String wanted) {
+        String name = wanted;
+        for (int i = 2; !names.add(name); i++) {
+            name = wanted + " " + i;
+        }
+        return name;
+    }
+
+    /** An id such as {@code skirt-back_cutting} as words: "Skirt back". */
+    private static String readable(String id) {
+        String plain = id.replaceAll("_x[0-9A-Fa-f]{2,4}_", " ")
+                .replaceAll("[-_.#]+", " ")
+                .replaceAll("(?i)\\b(cutting|stitching|outline|path|shape|line|layer|pattern|piece)\\b", " ")
+                .replaceAll("\\d+", " ")
+                .replaceAll("\\s+", " ")
+                .strip();
+        return plain.isEmpty() ? "" : plain.substring(0, 1).toUpperCase(Locale.ROOT) + plain.substring(1);
+    }
+
+    private Optional<CutCount> count(Piece piece) {
+        Optional<FoldBracket> bracket = FoldBracket.on(piece);
+        boolean foldWritten = false;
+        Optional<Vocabulary.Count> said = Optional.empty();
+        for (Caption caption : words.on(piece)) {
+            Optional<Vocabulary.Count> count = Vocabulary.count(caption.words());
+            foldWritten |= count.map(Vocabulary.Count::onFold).orElse(false);
+            boolean number = count.isPresent()
+                    && !caption.words().toLowerCase(Locale.ROOT).matches("\\W*(on |place )?.{0,8}fold\\W*");
+            if (said.isEmpty() && number) {
+                said = count;
+            }
+        }
+        if (said.isEmpty() && !foldWritten && bracket.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean fold = foldWritten || bracket.isPresent();
+        int times = said.map(Vocabulary.Count::times).orElse(1);
+        String code = said.isPresent() || foldWritten ? "written-on-piece" : "fold-sign";
+        return Optional.of(new CutCount(piece.id(), times, fold, Reason.of(code, said.isPresent() ? 0.95 : 0.75)));
+    }
+}
