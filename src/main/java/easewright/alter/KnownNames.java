@@ -1,5 +1,6 @@
 package easewright.alter;
 
+import easewright.pattern.Dart;
 import easewright.pattern.Edge;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Level;
@@ -56,6 +57,14 @@ final class KnownNames {
                         .with("notch", name)
                         .with("piece", piece.name())
                         .with("known", piece.notches().stream().map(Notch::name).toList()));
+    }
+
+    static Dart dart(Piece piece, String name) throws Refusal {
+        return named(piece.darts(), Dart::name, name)
+                .orElseThrow(() -> Refusal.of("dart-not-known")
+                        .with("dart", name)
+                        .with("piece", piece.name())
+                        .with("known", piece.darts().stream().map(Dart::name).toList()));
     }
 
     /** The edge meant by {@code piece/edge}, by the piece's id. */

@@ -2,9 +2,7 @@ package easewright.alter;
 
 import easewright.geom.Point;
 import easewright.pattern.ChangeNote;
-import easewright.pattern.EdgeRef;
 import easewright.pattern.Pattern;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -117,28 +115,18 @@ public record SeamChange(
                 .flag("carry-to-hem", carryToHem)
                 .flag("one-side", oneSide)
                 .flag("accept-protected", acceptProtected);
-        for (int i = 0; i < shares.size(); i++) {
-            settings.text("edge." + (i + 1), shares.get(i).edge().toString());
-            settings.number("weight." + (i + 1), shares.get(i).weight());
-        }
-        return settings.texts("keep", keep).points("fixed", fixed).note(METHOD);
+        return settings.shares("edge", shares)
+                .texts("keep", keep)
+                .points("fixed", fixed)
+                .note(METHOD);
     }
 
     static SeamChange from(ChangeNote note) throws Refusal {
         Settings settings = new Settings(note);
-        List<Share> shares = new ArrayList<>();
-        List<String> edges = settings.texts("edge");
-        for (int i = 0; i < edges.size(); i++) {
-            try {
-                shares.add(new Share(EdgeRef.parse(edges.get(i)), settings.number("weight." + (i + 1))));
-            } catch (IllegalArgumentException malformed) {
-                throw settings.unreadable("edge." + (i + 1));
-            }
-        }
         return new SeamChange(
                 settings.text("level"),
                 settings.number("amount"),
-                shares,
+                settings.shares("edge"),
                 settings.choice("taper", Taper.class),
                 settings.flag("carry-to-hem"),
                 settings.texts("keep"),

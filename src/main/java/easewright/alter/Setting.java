@@ -35,6 +35,8 @@ public record Setting(String key, Kind kind, boolean required, String standard, 
         PLACES(true),
         /** Slashes from one place of an outline to another, each with its share. */
         SLASHES(true),
+        /** Darts that take part, each with its share. */
+        DARTS(true),
         /** The name of a notch, level or edge. */
         NAME(false),
         /** Several such names. */

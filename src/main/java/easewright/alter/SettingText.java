@@ -2,6 +2,7 @@ package easewright.alter;
 
 import easewright.geom.Point;
 import easewright.pattern.ChangeNote;
+import easewright.pattern.Dart;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
@@ -12,7 +13,7 @@ import java.util.Map;
 
 /**
  * The settings of a way as a person writes them: levels, pieces and edges by name whatever the capitals, edges as
- * {@code piece/edge} or {@code piece/edge=share}, lengths with their unit, places as {@link PlaceText} says, flags as
+ * {@code piece/edge} or {@code piece/edge=share}, darts alike, lengths with their unit, places as {@link PlaceText} says, flags as
  * yes or no, slashes as {@code from > to}, with {@code > a place of the part that moves} and {@code =share} where
  * wanted. Several values of a list may also be written as one, with semicolons between them.
  */
@@ -93,7 +94,7 @@ public final class SettingText {
                                         .with("text", text)
                                         .with("known", setting.choices())));
             case FLAG -> settings.flag(key, flag(key, text));
-            case SHARES, PIECES, PLACES, SLASHES, NAMES -> throw new IllegalStateException(key + " is a list");
+            case SHARES, DARTS, PIECES, PLACES, SLASHES, NAMES -> throw new IllegalStateException(key + " is a list");
         }
     }
 
@@ -105,6 +106,7 @@ public final class SettingText {
             String text = texts.get(i);
             switch (setting.kind()) {
                 case SHARES -> share(settings, key, "weight." + (i + 1), text, pattern);
+                case DARTS -> dart(settings, key, Settings.DART_WEIGHT + (i + 1), text, pattern);
                 case PIECES ->
                     settings.text(key, KnownNames.piece(pattern, text).id());
                 case PLACES -> settings.point(key, PlaceText.read(pattern, text, lengths));
@@ -160,6 +162,20 @@ public final class SettingText {
             throw Refusal.of("slash-form").with("text", String.join(">", places));
         }
         return best;
+    }
+
+    private static void dart(Settings settings, String key, String weightKey, String text, Pattern pattern)
+            throws Refusal {
+        int equals = text.lastIndexOf('=');
+        String path = equals < 0 ? text : text.substring(0, equals);
+        int slash = path.lastIndexOf('/');
+        if (slash <= 0) {
+            throw Refusal.of("dart-form").with("text", text);
+        }
+        Piece piece = KnownNames.piece(pattern, path.substring(0, slash).strip());
+        Dart dart = KnownNames.dart(piece, path.substring(slash + 1).strip());
+        settings.text(key, piece.id() + "/" + dart.name());
+        settings.number(weightKey, equals < 0 ? 1 : weight(text, text.substring(equals + 1)));
     }
 
     /** A share as a number, a percentage or a fraction; only its proportion to the others counts. */

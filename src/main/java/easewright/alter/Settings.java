@@ -2,6 +2,7 @@ package easewright.alter;
 
 import easewright.geom.Point;
 import easewright.pattern.ChangeNote;
+import easewright.pattern.EdgeRef;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -10,6 +11,8 @@ import java.util.Map;
 
 /** The settings of a change as they are kept in a {@link ChangeNote}: writes them, and reads them back equal. */
 final class Settings {
+    static final String DART_WEIGHT = "dart-weight.";
+
     private final Map<String, String> entries;
 
     Settings() {
@@ -58,6 +61,24 @@ final class Settings {
     Settings points(String key, List<Point> values) {
         for (int i = 0; i < values.size(); i++) {
             point(key + "." + (i + 1), values.get(i));
+        }
+        return this;
+    }
+
+    /** Edges with their weights, under {@code weight.1} and so on. */
+    Settings shares(String key, List<Share> shares) {
+        for (int i = 0; i < shares.size(); i++) {
+            text(key + "." + (i + 1), shares.get(i).edge().toString());
+            number("weight." + (i + 1), shares.get(i).weight());
+        }
+        return this;
+    }
+
+    /** Darts with their weights, under {@code dart-weight.1} and so on. */
+    Settings darts(String key, List<DartShare> darts) {
+        for (int i = 0; i < darts.size(); i++) {
+            text(key + "." + (i + 1), darts.get(i).path());
+            number(DART_WEIGHT + (i + 1), darts.get(i).weight());
         }
         return this;
     }
@@ -123,6 +144,34 @@ final class Settings {
             values.add(point(key + "." + i));
         }
         return values;
+    }
+
+    List<Share> shares(String key) throws Refusal {
+        List<Share> shares = new ArrayList<>();
+        List<String> edges = texts(key);
+        for (int i = 0; i < edges.size(); i++) {
+            try {
+                shares.add(new Share(EdgeRef.parse(edges.get(i)), number("weight." + (i + 1))));
+            } catch (IllegalArgumentException malformed) {
+                throw unreadable(key + "." + (i + 1));
+            }
+        }
+        return shares;
+    }
+
+    List<DartShare> darts(String key) throws Refusal {
+        List<DartShare> darts = new ArrayList<>();
+        List<String> paths = texts(key);
+        for (int i = 0; i < paths.size(); i++) {
+            int slash = paths.get(i).lastIndexOf('/');
+            double weight = number(DART_WEIGHT + (i + 1));
+            if (slash <= 0 || !(weight > 0)) {
+                throw unreadable(key + "." + (i + 1));
+            }
+            darts.add(
+                    new DartShare(paths.get(i).substring(0, slash), paths.get(i).substring(slash + 1), weight));
+        }
+        return darts;
     }
 
     Refusal unreadable(String key) {

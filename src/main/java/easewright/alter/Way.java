@@ -23,6 +23,8 @@ public record Way(String method, Aim aim, String amount, List<Setting> settings,
         GIRTH,
         /** By how much the piece grows along its grain. */
         LENGTH,
+        /** How much is moved from one place to another while the girth stays. */
+        MOVED,
         /** How far a slash opens. */
         GAP
     }

@@ -7,7 +7,14 @@ import java.util.Optional;
 /** All ways of changing a pattern. A new one is entered here, and commands and forms know it. */
 public final class Ways {
     private static final List<Way> ALL = List.of(
-            SeamChange.WAY, CentreChange.WAY, SpreadSlashes.WAY, HingedSlash.WAY, ParallelSlash.WAY, Lengthen.WAY);
+            SeamChange.WAY,
+            CentreChange.WAY,
+            SpreadSlashes.WAY,
+            DartIntake.WAY,
+            DartToSeam.WAY,
+            HingedSlash.WAY,
+            ParallelSlash.WAY,
+            Lengthen.WAY);
 
     private Ways() {}
 

@@ -20,8 +20,24 @@ public final class ChangeWords {
 
     /** Settings that the sentence itself tells, or that are places which say nothing to a reader. */
     private static final Set<String> TOLD = Set.of(
-            "level", "amount", "gap", "below", "piece", "edge", "weight", "hinge", "opening", "turning", "one", "other",
-            "beyond", "fixed", "slash", "back");
+            "level",
+            "amount",
+            "gap",
+            "below",
+            "piece",
+            "edge",
+            "weight",
+            "hinge",
+            "opening",
+            "turning",
+            "one",
+            "other",
+            "beyond",
+            "fixed",
+            "slash",
+            "back",
+            "dart",
+            "dart-weight");
 
     private final Words words;
 
