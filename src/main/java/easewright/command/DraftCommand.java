@@ -1,35 +1,111 @@
 package easewright.command;
 
 import easewright.draft.DraftRefused;
+import easewright.draft.Recipe;
 import easewright.draft.Samples;
+import easewright.pattern.Body;
 import easewright.svg.SvgProblem;
+import easewright.text.BodyFile;
+import easewright.text.LengthUnit;
+import easewright.text.Lengths;
+import easewright.text.Unreadable;
 import easewright.text.Words;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
-/** {@code draft FOLDER}: draws the sample garments anew. */
+/** {@code draft GARMENT -o OUT}: a garment drawn anew, to a wearer's measurements; or all the samples. */
 final class DraftCommand implements Job {
+    private static final String SAMPLES = "samples";
+
     @Override
     public Grammar grammar() {
-        return Grammar.of("draft").place("FOLDER", "option.folder").flag("--overwrite", "option.overwrite");
+        return Target.grammar(Grammar.of("draft").place("GARMENT", "option.garment"))
+                .value("--body", "BODYFILE", "option.draft-body")
+                .values("--ease", "LEVEL=AMOUNT", "option.ease")
+                .values("--length", "NAME=AMOUNT", "option.length")
+                .value("--unit", "UNIT", "option.unit");
     }
 
     @Override
     public int run(Given given, Voice voice) throws Trouble {
-        Path folder = given.path(0);
-        boolean overwrite = given.has("--overwrite");
-        Words words = Commands.english();
-        Map<String, String> files;
-        try {
-            files = Samples.files();
-        } catch (DraftRefused e) {
-            throw new Trouble("draft-refused", Map.of("reason", String.valueOf(e.getMessage())));
-        } catch (SvgProblem e) {
-            throw Said.of(e, folder);
+        Target target = Target.of(given);
+        if (target.output().isEmpty()) {
+            throw new Misuse("draft-output-needed", Map.of());
         }
+        LengthUnit unit = Source.unit(given);
+        String garment = given.places().get(0);
+        try {
+            if (garment.equalsIgnoreCase(SAMPLES)) {
+                samples(target.output().get(), target.overwrite(), voice);
+            } else {
+                one(recipe(garment), given, unit, target, voice);
+            }
+        } catch (DraftRefused e) {
+            throw new Trouble(e.code(), e.values());
+        } catch (SvgProblem e) {
+            throw Said.of(e, target.output().get());
+        } catch (Unreadable e) {
+            throw Said.of(e);
+        }
+        return Commands.DONE;
+    }
+
+    private static Recipe recipe(String garment) throws Trouble {
+        Optional<Recipe> recipe = Recipe.of(garment);
+        if (recipe.isEmpty()) {
+            List<String> known = new ArrayList<>();
+            Recipe.all().forEach(r -> known.add(r.garment()));
+            known.add(SAMPLES);
+            throw new Trouble("garment-not-known", Map.of("text", garment, "known", known));
+        }
+        return recipe.get();
+    }
+
+    private static void one(Recipe recipe, Given given, LengthUnit unit, Target target, Voice voice)
+            throws Trouble, SvgProblem, Unreadable {
+        Path output = target.output().orElseThrow();
+        Optional<Path> file = given.path("--body");
+        if (file.isPresent()) {
+            target.check(output, file.get(), false);
+        } else {
+            target.check(output);
+        }
+        Body body = file.isPresent() ? BodyFile.read(file.get()) : recipe.sample();
+        Map<String, Double> ease = wishes(given.texts("--ease"), recipe.ease(), recipe, unit);
+        Map<String, Double> lengths = wishes(given.texts("--length"), recipe.lengths(), recipe, unit);
+        String drawing = Samples.svg(recipe.draft(body, ease, lengths).draft());
+        save(output, drawing, Words.english(unit), voice);
+    }
+
+    /** Wishes written {@code NAME=AMOUNT}, each for something the garment has. */
+    private static Map<String, Double> wishes(
+            List<String> texts, List<Recipe.Wish> known, Recipe recipe, LengthUnit unit) throws Trouble, Unreadable {
+        Map<String, Double> wishes = new LinkedHashMap<>();
+        for (String text : texts) {
+            int equals = text.lastIndexOf('=');
+            String name = equals < 0 ? text.strip() : text.substring(0, equals).strip();
+            Optional<Recipe.Wish> wish =
+                    known.stream().filter(w -> w.name().equalsIgnoreCase(name)).findFirst();
+            if (wish.isEmpty() || equals < 0) {
+                List<String> forms = new ArrayList<>();
+                known.forEach(
+                        w -> forms.add(w.name() + "=" + Words.english(unit).length(w.standard())));
+                throw new Trouble("draft-wish", Map.of("text", text, "garment", recipe.garment(), "known", forms));
+            }
+            wishes.put(wish.get().name(), Lengths.parse(text.substring(equals + 1), unit));
+        }
+        return wishes;
+    }
+
+    private static void samples(Path folder, boolean overwrite, Voice voice) throws Trouble, SvgProblem {
+        Map<String, String> files = Samples.files();
         try {
             Files.createDirectories(folder);
         } catch (IOException e) {
@@ -42,10 +118,12 @@ final class DraftCommand implements Job {
             }
         }
         for (Map.Entry<String, String> file : files.entrySet()) {
-            Path path = folder.resolve(file.getKey());
-            Target.save(path, file.getValue().getBytes(StandardCharsets.UTF_8));
-            voice.err().println(words.of("command.saved", Map.of("file", path.toString())));
+            save(folder.resolve(file.getKey()), file.getValue(), Commands.english(), voice);
         }
-        return Commands.DONE;
+    }
+
+    private static void save(Path file, String text, Words words, Voice voice) throws Trouble {
+        Target.save(file, text.getBytes(StandardCharsets.UTF_8));
+        voice.err().println(words.of("command.saved", Map.of("file", file.toString())));
     }
 }

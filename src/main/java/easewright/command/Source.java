@@ -35,15 +35,12 @@ record Source(Path file, LengthUnit unit, boolean json, Optional<Path> bodyFile,
     }
 
     static Source of(Given given) throws Misuse {
-        return new Source(
-                given.path(0),
-                unit(given.text("--unit").orElse("cm")),
-                given.has("--json"),
-                given.path("--body"),
-                given.text("--scale"));
+        return new Source(given.path(0), unit(given), given.has("--json"), given.path("--body"), given.text("--scale"));
     }
 
-    private static LengthUnit unit(String text) throws Misuse {
+    /** The unit for messages and for lengths typed without one. */
+    static LengthUnit unit(Given given) throws Misuse {
+        String text = given.text("--unit").orElse("cm");
         Optional<LengthUnit> unit = LengthUnit.named(text);
         if (unit.isEmpty()) {
             throw new Misuse("unit-not-known", Map.of("text", text));

@@ -30,9 +30,22 @@ record Target(Optional<Path> output, boolean overwrite) {
         if (onInput && !inPlace) {
             throw new Trouble("output-is-input", Map.of("file", chosen.toString()));
         }
-        if (!onInput && Files.exists(chosen) && !overwrite) {
+        if (onInput) {
+            checkFolder(chosen);
+        } else {
+            check(chosen);
+        }
+    }
+
+    /** The same where no file is read that could be overwritten. */
+    void check(Path chosen) throws Trouble {
+        if (Files.exists(chosen) && !overwrite) {
             throw new Trouble("output-exists", Map.of("file", chosen.toString()));
         }
+        checkFolder(chosen);
+    }
+
+    private static void checkFolder(Path chosen) throws Trouble {
         Path folder = chosen.toAbsolutePath().getParent();
         if (Files.isDirectory(chosen) || folder == null || !Files.isDirectory(folder)) {
             throw new Trouble("output-folder", Map.of("file", chosen.toString()));

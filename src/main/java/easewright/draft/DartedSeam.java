@@ -97,6 +97,6 @@ record DartedSeam(Curve closed, Curve open, List<Dart> darts) {
                 }
             }
         }
-        throw new DraftRefused("dart that reaches its seam");
+        throw DraftRefused.line("dart that reaches its seam");
     }
 }

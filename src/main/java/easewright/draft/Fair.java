@@ -36,7 +36,7 @@ final class Fair {
             Cubic curve = rounded(from, corner1, to, corner2, k);
             List<Double> met = curve.crossings(guide, diagonal);
             if (met.isEmpty()) {
-                throw new DraftRefused("curve through the corner");
+                throw DraftRefused.line("curve through the corner");
             }
             return curve.at(met.get(0)).distance(guide);
         };

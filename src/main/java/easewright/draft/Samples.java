@@ -16,11 +16,9 @@ public final class Samples {
 
     /** The drafts, each for one of {@link SampleBodies our invented people}. */
     public static List<Draft> drafts() {
-        return List.of(
-                new SkirtDraft(SampleBodies.MAREN, 50, 25, 600),
-                new BodiceDraft(SampleBodies.MAREN, 90, 40, 50),
-                new TrouserDraft(SampleBodies.INES, 50, 10, 220),
-                new KnitTopDraft(SampleBodies.TOVE, -30, 70, -10, 35));
+        return Recipe.all().stream()
+                .map(r -> r.draft(r.sample(), Map.of(), Map.of()))
+                .toList();
     }
 
     /**

@@ -15,7 +15,7 @@ final class Solve {
         double atLow = measure.applyAsDouble(low) - wanted;
         double atHigh = measure.applyAsDouble(high) - wanted;
         if (atLow * atHigh > 0) {
-            throw new DraftRefused(what);
+            throw DraftRefused.line(what);
         }
         double from = low;
         double to = high;
