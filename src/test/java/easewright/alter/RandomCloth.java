@@ -28,6 +28,11 @@ final class RandomCloth {
         random = new Random(seed);
     }
 
+    /** How many cases to run: all that are asked for, or the share given by -Dcases.share, for the tests of tests. */
+    static int cases(int asked) {
+        return Math.max(30, (int) (asked * Double.parseDouble(System.getProperty("cases.share", "1"))));
+    }
+
     double between(double low, double high) {
         return low + (high - low) * random.nextDouble();
     }

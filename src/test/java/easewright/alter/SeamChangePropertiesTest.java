@@ -30,7 +30,8 @@ class SeamChangePropertiesTest {
     }
 
     /** Runs the property over random changes; at most one in five may be refused, and each refusal must say why. */
-    private static void forAll(long firstSeed, int cases, double cutting, Property property) throws Refusal {
+    private static void forAll(long firstSeed, int asked, double cutting, Property property) throws Refusal {
+        int cases = RandomCloth.cases(asked);
         int refused = 0;
         for (long seed = firstSeed; seed < firstSeed + cases; seed++) {
             RandomCloth random = new RandomCloth(seed);

@@ -75,6 +75,15 @@ class DartsTest {
     }
 
     @Test
+    void aLevelAlongAnEdgeWithADart() {
+        Piece along =
+                piece(PLAIN, 50, dart("80,0", "104,0", "92,100")).withLevels(List.of(LevelMark.along("hip", "waist")));
+        assertThat(width(along).width()).isCloseTo(200, EXACT);
+        assertThat(width(along).dartIntake()).isCloseTo(24, EXACT);
+        assertThat(width(along).net()).isCloseTo(176, EXACT);
+    }
+
+    @Test
     void aDartOfAnotherEdgeTakesNothingFromThisOne() {
         Dart below = new Dart(
                 "d", new Point(80, 500), new Point(104, 500), new Point(92, 400), Optional.empty(), Optional.of("hem"));
