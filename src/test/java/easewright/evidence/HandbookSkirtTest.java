@@ -2,6 +2,8 @@ package easewright.evidence;
 
 import easewright.alter.Alteration;
 import easewright.alter.CentreChange;
+import easewright.alter.DartIntake;
+import easewright.alter.DartToSeam;
 import easewright.alter.HingedSlash;
 import easewright.alter.Lengthen;
 import easewright.alter.ParallelSlash;
@@ -127,6 +129,8 @@ class HandbookSkirtTest extends Topic {
         all.put(
                 "front slashed through until the hip is 12 wider",
                 new Change(SpreadSlashes.parallel("hip", 12, slash), 12, 12, HIP));
+        all.put("darts let out until the waist is 10 wider", new Change(DartIntake.at("waist", 10), 0, 10, HIP));
+        all.put("8 moved from the darts into the seams", new Change(DartToSeam.at("waist", 8), Double.NaN, 0, HIP));
         all.put("30 longer below the hip", new Change(Lengthen.below("hip", 100, 30), 0, 0, HIP));
         all.put("15 shorter above the hip", new Change(Lengthen.below("hip", -60, -15), 0, 0, HIP - 15));
         return all;

@@ -9,6 +9,7 @@ import static easewright.alter.Cloths.polygon;
 
 import easewright.alter.Altered;
 import easewright.alter.CentreChange;
+import easewright.alter.DartFold;
 import easewright.alter.HingedSlash;
 import easewright.alter.Lengthen;
 import easewright.alter.ParallelSlash;
@@ -256,9 +257,11 @@ class SlashExamplesTest extends Topic {
                 1e-9);
     }
 
-    /** Intake of a straight dart, w(1 − y/L). */
+    /** The cap of a folded dart, and its intake w(1 − y/L) at levels. */
     private void dart() {
         Source w8 = worked("W8");
+        fold("dart, legs 3 1/2 in, 1 in wide", 3.5 * INCH, INCH, 16.42642, 0.072169 * INCH, 5e-7 * INCH);
+        fold("dart, legs 12 cm, 2 cm wide", 120, 20, 9.56038, 0.83624, 5e-6);
         Piece plain = square(20).toBuilder()
                 .darts(List.of(new Dart("d", in(4, 0), in(5, 0), in(4.5, 3.5), Optional.empty(), Optional.of("top"))))
                 .build();
@@ -272,5 +275,18 @@ class SlashExamplesTest extends Topic {
                     Measures.width(at, BUST).orElseThrow().dartIntake() / INCH,
                     1e-9);
         }
+    }
+
+    private void fold(String subject, double leg, double intake, double angle, double cap, double allowed) {
+        double deep = Math.sqrt(leg * leg - intake * intake / 4);
+        DartFold fold = DartFold.of(new Dart(
+                "d",
+                new Point(-intake / 2, 0),
+                new Point(intake / 2, 0),
+                new Point(0, deep),
+                Optional.empty(),
+                Optional.empty()));
+        add(subject + ": angle", worked("W8"), "°", angle, Math.toDegrees(fold.angle()), 5e-6);
+        add(subject + ": cap beyond the mouth", worked("W8"), "mm", cap, fold.overChord(), allowed);
     }
 }
