@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 
 /**
  * The one door: everything that is suggested for a sheet, and the pattern as it would be with all of it but what is left
@@ -32,13 +33,24 @@ public record Suggestions(List<Suggestion> all, Pattern outcome) {
      * @param leftOut keys of suggestions that are not to be applied
      */
     public static Suggestions of(Sheet sheet, Set<String> leftOut) {
+        return of(sheet, suggestion -> !leftOut.contains(suggestion.key()));
+    }
+
+    /**
+     * @param taken keys of suggestions that are to be applied, and no others
+     */
+    public static Suggestions only(Sheet sheet, Set<String> taken) {
+        return of(sheet, suggestion -> taken.contains(suggestion.key()));
+    }
+
+    private static Suggestions of(Sheet sheet, Predicate<Suggestion> taken) {
         List<Suggestion> all = new ArrayList<>();
         Sheet now = sheet;
         for (Function<Sheet, List<Suggestion>> stage : STAGES) {
             Pattern pattern = now.pattern();
             for (Suggestion suggestion : stage.apply(now)) {
                 all.add(suggestion);
-                if (!leftOut.contains(suggestion.key())) {
+                if (taken.test(suggestion)) {
                     pattern = suggestion.apply(pattern);
                 }
             }

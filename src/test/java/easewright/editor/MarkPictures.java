@@ -54,6 +54,8 @@ public final class MarkPictures extends Application {
             press("#scale-check");
             press("#scale-offer-0");
             picture("scale-done");
+            press("#mark-next");
+            picture("suggested");
         } catch (Exception e) {
             e.printStackTrace();
         }

@@ -2,18 +2,31 @@ package easewright.editor.mark;
 
 import easewright.editor.model.Desk;
 import easewright.editor.paint.MarkScene;
+import easewright.geom.Box;
+import easewright.geom.Curve;
 import easewright.geom.Line;
+import easewright.geom.Point;
 import easewright.geom.Segment;
+import easewright.pattern.Edge;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
 import easewright.suggest.Sheet;
+import easewright.suggest.Suggestions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** Makes the picture that lies over the pieces while marks are made. */
 public final class MarkScenes {
+    /** A piece this many times as long as it is wide is a strip. */
+    private static final double STRIP = 4;
+
     private MarkScenes() {}
 
-    public static MarkScene of(Desk desk, Sheet sheet, MarkState state) {
+    /**
+     * @param suggestions what is suggested, where that is being looked at
+     */
+    public static MarkScene of(Desk desk, Sheet sheet, MarkState state, Optional<Suggestions> suggestions) {
         if (!state.on() && state.tool() == Tool.NONE) {
             return MarkScene.EMPTY;
         }
@@ -22,12 +35,48 @@ public final class MarkScenes {
         List<MarkScene.Dot> dots = new ArrayList<>();
         state.picks().forEach(p -> dots.add(new MarkScene.Dot(p.at(), MarkScene.Sign.PICKED)));
         state.over().ifPresent(o -> dots.add(new MarkScene.Dot(o.at(), sign(o))));
+        boolean words = state.on() && state.step() == MarkState.Step.SCALE;
         return new MarkScene(
                 state.on() ? loose : List.of(),
-                state.on() ? sheet.captions() : List.of(),
-                List.of(),
+                words ? sheet.captions() : List.of(),
+                state.on() && !words
+                        ? edges(suggestions.map(Suggestions::outcome).orElse(desk.pattern()))
+                        : List.of(),
+                pointed(suggestions, state),
                 dots,
                 tape(desk, state));
+    }
+
+    private static List<MarkScene.EdgeName> edges(Pattern pattern) {
+        List<MarkScene.EdgeName> names = new ArrayList<>();
+        for (Piece piece : pattern.pieces()) {
+            boolean clockwise = piece.outline().signedArea() > 0;
+            Box box = piece.outline().box();
+            // On a strip the middle belongs to the piece's own name.
+            boolean strip = Math.max(box.width(), box.height()) > STRIP * Math.min(box.width(), box.height());
+            for (Edge edge : piece.edges()) {
+                Curve run = edge.on(piece.outline());
+                double length = run.length();
+                double middle = length * (strip && length > box.width() / 2 ? 0.27 : 0.5);
+                Point at = run.pointAtLength(middle);
+                Point along = run.pointAtLength(middle + 0.5).minus(run.pointAtLength(middle - 0.5));
+                if (along.norm() > 0) {
+                    Point in = along.unit().quarterTurned().times(clockwise ? 1 : -1);
+                    names.add(new MarkScene.EdgeName(at, in, length, edge.name()));
+                }
+            }
+        }
+        return names;
+    }
+
+    private static List<Segment> pointed(Optional<Suggestions> suggestions, MarkState state) {
+        if (suggestions.isEmpty() || state.pointed().isEmpty()) {
+            return List.of();
+        }
+        return suggestions.get().all().stream()
+                .filter(s -> s.key().equals(state.pointed().get()))
+                .flatMap(s -> s.shown().stream())
+                .toList();
     }
 
     private static MarkScene.Sign sign(Snap over) {

@@ -4,11 +4,15 @@ import easewright.editor.model.Session;
 import easewright.geom.Line;
 import easewright.geom.Point;
 import easewright.pattern.Pattern;
+import easewright.pattern.Scale;
 import easewright.suggest.Sheet;
+import easewright.suggest.Suggestions;
 import easewright.svg.SvgProblem;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -23,6 +27,7 @@ public final class Marker {
 
     private final Session session;
     private final Sheets sheets = new Sheets();
+    private final Thoughts thoughts = new Thoughts();
     private final ReadOnlyObjectWrapper<MarkState> state = new ReadOnlyObjectWrapper<>(MarkState.OFF);
 
     public Marker(Session session) {
@@ -67,10 +72,58 @@ public final class Marker {
         }
     }
 
+    /** Begins with the part that wants to be done first: the scale if it is not proved, then what is suggested. */
+    public void begin() {
+        boolean proved = session.desk().pattern().scale().proof() != Scale.Proof.UNPROVED;
+        change(s -> s.withOn(true).withStep(proved ? MarkState.Step.SUGGESTED : MarkState.Step.SCALE));
+    }
+
     public void go(MarkState.Step step) {
         if (step != state().step()) {
             change(s -> s.withStep(step));
         }
+    }
+
+    /** What is suggested for what lies on the table, and what would come of it. */
+    public Suggestions suggestions() {
+        return thoughts.of(sheet(), state().leftOut());
+    }
+
+    /** Ticks a suggestion, or leaves it out. */
+    public void tick(String key, boolean taken) {
+        change(s -> s.withTaken(key, taken));
+    }
+
+    /** Ticks all suggestions, or none. */
+    public void tickAll(boolean taken) {
+        Set<String> keys = new HashSet<>();
+        boolean more = !taken;
+        while (more) {
+            // Where one is left out, others may be suggested in its place.
+            Set<String> all = new HashSet<>();
+            Suggestions.of(sheet(), keys).all().forEach(suggestion -> all.add(suggestion.key()));
+            more = keys.addAll(all);
+        }
+        change(s -> s.withLeftOut(keys));
+    }
+
+    /** Shows on the table what a suggestion speaks of. */
+    public void pointAt(Optional<String> key) {
+        if (!key.equals(state().pointed())) {
+            change(s -> s.withPointed(key));
+        }
+    }
+
+    /** Makes all the marks that are ticked; one step that can be undone. */
+    public void accept() {
+        session.edit(suggestions().outcome());
+    }
+
+    /** Makes the ticked marks of one group of the list, and of nothing else. */
+    public void accept(SuggestView.Group group) {
+        Set<String> mine = new HashSet<>();
+        group.rows().stream().filter(SuggestView.Row::taken).forEach(row -> mine.add(row.key()));
+        session.edit(Suggestions.only(sheet(), mine).outcome());
     }
 
     /** Takes a tool in hand, or puts it away if it is the one held. */

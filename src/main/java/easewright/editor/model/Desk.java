@@ -97,6 +97,20 @@ public record Desk(
         return Words.english(unit);
     }
 
+    /** The same desk with another pattern to be seen on it, without a trial. */
+    public Desk seeing(Pattern other) {
+        return new Desk(
+                file,
+                History.of(other),
+                Reading.quick(other),
+                Optional.empty(),
+                Optional.empty(),
+                pointed,
+                notice,
+                unit,
+                dark);
+    }
+
     Desk withFile(OpenFile changed) {
         return new Desk(Optional.of(changed), history, reading, wanted, trial, pointed, notice, unit, dark);
     }

@@ -14,6 +14,9 @@ import javafx.scene.text.TextAlignment;
 public final class MarkPainter {
     private static final double SMALLEST_LETTERS = 7;
 
+    /** Edges shorter than this on the screen go without their name, pixels. */
+    private static final double SHORTEST_EDGE = 34;
+
     private final GraphicsContext gc;
     private final Viewport view;
     private final Ink ink;
@@ -29,6 +32,7 @@ public final class MarkPainter {
         MarkPainter painter = new MarkPainter(gc, view, ink);
         painter.loose(scene);
         scene.captions().forEach(painter::caption);
+        scene.edges().forEach(painter::edge);
         painter.strong(scene);
         scene.dots().forEach(painter::dot);
         scene.tape().ifPresent(painter::tape);
@@ -56,6 +60,31 @@ public final class MarkPainter {
         for (int i = 0; i < caption.lines().size(); i++) {
             gc.fillText(caption.lines().get(i), at.x(), at.y() + i * size * 1.2);
         }
+    }
+
+    /** Inside the piece beside its edge, with a rim of paper so that a line below does not cross it out. */
+    private void edge(MarkScene.EdgeName edge) {
+        if (edge.length() * view.scale() < SHORTEST_EDGE) {
+            return;
+        }
+        Font font = Font.font(11);
+        Text ruler = new Text(edge.words());
+        ruler.setFont(font);
+        double wide = ruler.getLayoutBounds().getWidth() / 2;
+        double tall = ruler.getLayoutBounds().getHeight() / 2;
+        // As far in as the words reach towards the edge.
+        double off =
+                7 + Math.abs(edge.inward().x()) * wide + Math.abs(edge.inward().y()) * tall;
+        Point at = view.toScreen(edge.at()).plus(edge.inward().times(off));
+        gc.setFont(font);
+        gc.setTextAlign(TextAlignment.CENTER);
+        gc.setTextBaseline(VPos.CENTER);
+        gc.setLineDashes();
+        gc.setStroke(ink.paper());
+        gc.setLineWidth(4);
+        gc.strokeText(edge.words(), at.x(), at.y());
+        gc.setFill(ink.guard());
+        gc.fillText(edge.words(), at.x(), at.y());
     }
 
     private void strong(MarkScene scene) {

@@ -11,17 +11,25 @@ import java.util.Optional;
  *
  * @param loose    drawn lines that belong to no piece
  * @param captions words written on the drawing
+ * @param edges    names of edges, where they lie
  * @param strong   lines that a list or the hand points at
  * @param dots     places
  * @param tape     what is being measured
  */
 public record MarkScene(
-        List<Segment> loose, List<Caption> captions, List<Segment> strong, List<Dot> dots, Optional<Tape> tape) {
-    public static final MarkScene EMPTY = new MarkScene(List.of(), List.of(), List.of(), List.of(), Optional.empty());
+        List<Segment> loose,
+        List<Caption> captions,
+        List<EdgeName> edges,
+        List<Segment> strong,
+        List<Dot> dots,
+        Optional<Tape> tape) {
+    public static final MarkScene EMPTY =
+            new MarkScene(List.of(), List.of(), List.of(), List.of(), List.of(), Optional.empty());
 
     public MarkScene {
         loose = List.copyOf(loose);
         captions = List.copyOf(captions);
+        edges = List.copyOf(edges);
         strong = List.copyOf(strong);
         dots = List.copyOf(dots);
     }
@@ -37,6 +45,15 @@ public record MarkScene(
         /** Nothing under the hand. */
         FREE
     }
+
+    /**
+     * The name of an edge.
+     *
+     * @param at     about the middle of the edge, mm
+     * @param inward unit direction into the piece
+     * @param length of the edge, mm
+     */
+    public record EdgeName(Point at, Point inward, double length, String words) {}
 
     public record Dot(Point at, Sign sign) {}
 

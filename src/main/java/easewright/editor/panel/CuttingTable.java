@@ -50,6 +50,9 @@ public final class CuttingTable extends Region {
 
     private Viewport view = new Viewport(1, 0, 0);
     private final NamePlaces names = new NamePlaces();
+    /** The desk as it is to be seen, which while suggestions are looked at is not quite as it is. */
+    private Desk seen;
+
     private TableScene scene = new TableScene(List.of(), false);
     private List<Hold> holds = List.of();
     private int pointedHold = -1;
@@ -109,7 +112,7 @@ public final class CuttingTable extends Region {
         boolean other = before == null
                 || !before.file().map(f -> f.svg()).equals(now.file().map(f -> f.svg()))
                 || before.pattern().pieces().isEmpty();
-        scene = TableScenes.of(now, names);
+        scene = sight(now);
         holds = now.holds();
         if (pointedHold >= holds.size()) {
             pointedHold = -1;
@@ -208,7 +211,21 @@ public final class CuttingTable extends Region {
     /** Lets a hand that makes marks work on the table. */
     public void give(MarkHand marks) {
         hand = Optional.of(marks);
-        marks.follow(this::repaint);
+        marks.follow(this::look);
+    }
+
+    /** Another tool, tick or step may show other things. */
+    private void look() {
+        Desk desk = session.desk();
+        if (hand.map(h -> h.seen(desk)).orElse(desk) != seen) {
+            scene = sight(desk);
+        }
+        repaint();
+    }
+
+    private TableScene sight(Desk desk) {
+        seen = hand.map(h -> h.seen(desk)).orElse(desk);
+        return TableScenes.of(seen, names);
     }
 
     private boolean isMarking() {

@@ -1,11 +1,15 @@
 package easewright.editor.panel;
 
 import easewright.editor.mark.MarkScenes;
+import easewright.editor.mark.MarkState;
 import easewright.editor.mark.Marker;
 import easewright.editor.mark.Tool;
+import easewright.editor.model.Desk;
 import easewright.editor.model.Session;
 import easewright.editor.paint.MarkScene;
 import easewright.editor.paint.Viewport;
+import easewright.pattern.Pattern;
+import easewright.suggest.Suggestions;
 import java.util.Optional;
 import javafx.scene.Cursor;
 import javafx.scene.input.KeyEvent;
@@ -19,6 +23,9 @@ public final class MarkHand {
 
     private final Session session;
     private final Marker marker;
+    private Desk seenFor;
+    private Pattern seenOutcome;
+    private Desk seen;
 
     public MarkHand(Session session, Marker marker) {
         this.session = session;
@@ -39,7 +46,28 @@ public final class MarkHand {
     }
 
     MarkScene scene() {
-        return MarkScenes.of(session.desk(), marker.sheet(), marker.state());
+        return MarkScenes.of(session.desk(), marker.sheet(), marker.state(), suggestions());
+    }
+
+    private Optional<Suggestions> suggestions() {
+        MarkState state = marker.state();
+        return state.on() && state.step() == MarkState.Step.SUGGESTED
+                ? Optional.of(marker.suggestions())
+                : Optional.empty();
+    }
+
+    /** What is to be seen on the table: while suggestions are looked at, what would come of them. */
+    Desk seen(Desk desk) {
+        Optional<Pattern> outcome = suggestions().map(Suggestions::outcome);
+        if (outcome.isEmpty()) {
+            return desk;
+        }
+        if (desk != seenFor || outcome.get() != seenOutcome) {
+            seenFor = desk;
+            seenOutcome = outcome.get();
+            seen = desk.seeing(seenOutcome);
+        }
+        return seen;
     }
 
     /** Says whether the press was for a tool. */

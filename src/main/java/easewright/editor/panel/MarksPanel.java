@@ -5,15 +5,17 @@ import easewright.editor.mark.Marker;
 import easewright.editor.model.Session;
 import easewright.text.Words;
 import java.util.EnumMap;
-import java.util.Locale;
 import java.util.Map;
+import java.util.function.Consumer;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
@@ -22,20 +24,26 @@ public final class MarksPanel extends VBox {
     private final Session session;
     private final Marker marker;
     private final Map<MarkState.Step, ToggleButton> tabs = new EnumMap<>(MarkState.Step.class);
+    private final Button next = new Button();
     private final Map<MarkState.Step, Node> pages = new EnumMap<>(MarkState.Step.class);
 
-    public MarksPanel(Session session, Marker marker) {
+    /**
+     * @param shower  brings a piece into sight
+     * @param onwards what comes after marking
+     */
+    public MarksPanel(Session session, Marker marker, Consumer<String> shower, Runnable onwards) {
         this.session = session;
         this.marker = marker;
         setId("marks");
         getStyleClass().add("marks");
         pages.put(MarkState.Step.SCALE, page(new ScaleStep(session, marker)));
+        pages.put(MarkState.Step.SUGGESTED, page(new SuggestStep(session, marker, shower)));
         HBox row = new HBox(4);
         row.getStyleClass().add("mark-steps");
         ToggleGroup group = new ToggleGroup();
         for (MarkState.Step step : MarkState.Step.values()) {
             ToggleButton tab = new ToggleButton();
-            tab.setId("step-" + key(step));
+            tab.setId("step-" + step.key());
             tab.setToggleGroup(group);
             tab.getStyleClass().addAll("small", "chip");
             tab.setOnAction(e -> {
@@ -49,10 +57,29 @@ public final class MarksPanel extends VBox {
         stack.getChildren().setAll(pages.values());
         stack.setMinHeight(0);
         VBox.setVgrow(stack, Priority.ALWAYS);
-        getChildren().setAll(row, stack);
+        getChildren().setAll(row, stack, foot(onwards));
         session.deskProperty().addListener((o, before, now) -> show());
         marker.stateProperty().addListener((o, before, now) -> show());
         show();
+    }
+
+    /** On to the next part, and after the last to what all this is for. */
+    private HBox foot(Runnable onwards) {
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        next.setId("mark-next");
+        next.setOnAction(e -> {
+            MarkState.Step[] steps = MarkState.Step.values();
+            int now = marker.state().step().ordinal();
+            if (now + 1 < steps.length) {
+                marker.go(steps[now + 1]);
+            } else {
+                onwards.run();
+            }
+        });
+        HBox box = new HBox(8, gap, next);
+        box.getStyleClass().add("mark-foot");
+        return box;
     }
 
     private static ScrollPane page(Node content) {
@@ -63,18 +90,18 @@ public final class MarksPanel extends VBox {
         return page;
     }
 
-    private static String key(MarkState.Step step) {
-        return step.name().toLowerCase(Locale.ROOT);
-    }
-
     private void show() {
         Words words = session.desk().words();
         MarkState.Step now = marker.state().step();
         tabs.forEach((step, tab) -> {
-            tab.setText(words.of("editor.step." + key(step)));
-            tab.setTooltip(new Tooltip(words.of("editor.step." + key(step) + ".hint")));
+            tab.setText(words.of("editor.step." + step.key()));
+            tab.setTooltip(new Tooltip(words.of("editor.step." + step.key() + ".hint")));
             tab.setSelected(step == now);
         });
         pages.forEach((step, page) -> page.setVisible(step == now));
+        MarkState.Step[] steps = MarkState.Step.values();
+        boolean last = now.ordinal() + 1 == steps.length;
+        next.setText(words.of(last ? "editor.marks.onwards" : "editor.marks.next." + steps[now.ordinal() + 1].key()));
+        next.setTooltip(new Tooltip(words.of("editor.marks.next.hint")));
     }
 }

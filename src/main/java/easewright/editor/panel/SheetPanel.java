@@ -29,7 +29,7 @@ public final class SheetPanel extends VBox {
         here = new HerePanel(session);
         setId("sheet");
         getStyleClass().add("sheet");
-        pages.put("marks", new MarksPanel(session, marker));
+        pages.put("marks", new MarksPanel(session, marker, table::show, () -> turnTo("ease")));
         pages.put("ease", new EasePanel(session));
         pages.put("rings", new RingsPanel(session));
         pages.put("size", new SizePanel(session));
@@ -57,7 +57,11 @@ public final class SheetPanel extends VBox {
         session.deskProperty().addListener((o, before, now) -> {
             boolean other = !before.file().map(f -> f.svg()).equals(now.file().map(f -> f.svg()));
             if (other && now.isOpen()) {
-                turnTo(now.file().orElseThrow().svg().marked() ? "ease" : "marks");
+                boolean marked = now.file().orElseThrow().svg().marked();
+                turnTo(marked ? "ease" : "marks");
+                if (!marked) {
+                    marker.begin();
+                }
             }
             show(now);
         });

@@ -92,7 +92,8 @@ class ScaleViewTest {
         marker.take(Tool.KNOWN_LINE);
         marker.click(new Point(100 * px, 100 * px + 0.5), 1);
         marker.hover(new Point(200 * px, 300 * px), 1);
-        assertThat(MarkScenes.of(session.desk(), marker.sheet(), marker.state()).tape())
+        assertThat(MarkScenes.of(session.desk(), marker.sheet(), marker.state(), Optional.empty())
+                        .tape())
                 .isPresent();
         marker.click(new Point(300 * px - 0.5, 500 * px), 1);
         assertThat(marker.state().line().orElseThrow().length()).isCloseTo(Math.hypot(200, 400) * px, within(1e-9));

@@ -1,0 +1,168 @@
+package easewright.editor.panel;
+
+import easewright.editor.mark.MarkState;
+import easewright.editor.mark.Marker;
+import easewright.editor.mark.SuggestView;
+import easewright.editor.model.Session;
+import easewright.text.Words;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** What is suggested, with a box to tick for each; the table shows what would come of it. */
+final class SuggestStep extends VBox {
+    private final Session session;
+    private final Marker marker;
+    private final Consumer<String> shower;
+    private final Label intro = new Label();
+    private final Button accept = new Button();
+    private final Button all = new Button();
+    private final Button none = new Button();
+    private final HBox head;
+    private final VBox list = new VBox();
+    private final Map<String, CheckBox> boxes = new HashMap<>();
+    private List<String> shownKeys = List.of();
+    private SuggestView shown;
+
+    /**
+     * @param shower brings a piece into sight
+     */
+    SuggestStep(Session session, Marker marker, Consumer<String> shower) {
+        this.session = session;
+        this.marker = marker;
+        this.shower = shower;
+        setSpacing(12);
+        getStyleClass().add("step-page");
+        intro.setWrapText(true);
+        accept.setId("suggest-accept");
+        accept.getStyleClass().add("accent");
+        accept.setMinWidth(USE_PREF_SIZE);
+        accept.setOnAction(e -> marker.accept());
+        all.setId("suggest-all");
+        all.getStyleClass().add("small");
+        all.setOnAction(e -> marker.tickAll(true));
+        none.setId("suggest-none");
+        none.getStyleClass().add("small");
+        none.setOnAction(e -> marker.tickAll(false));
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        head = new HBox(8, accept, gap, all, none);
+        head.setAlignment(Pos.CENTER_LEFT);
+        list.setSpacing(14);
+        getChildren().setAll(intro, head, list);
+        session.deskProperty().addListener((o, before, now) -> show());
+        marker.stateProperty().addListener((o, before, now) -> show());
+        show();
+    }
+
+    private void show() {
+        Words words = session.desk().words();
+        all.setText(words.of("editor.suggest.all"));
+        all.setTooltip(new Tooltip(words.of("editor.suggest.all.hint")));
+        none.setText(words.of("editor.suggest.none-of-them"));
+        none.setTooltip(new Tooltip(words.of("editor.suggest.none-of-them.hint")));
+        accept.setTooltip(new Tooltip(words.of("editor.suggest.accept.hint")));
+        MarkState state = marker.state();
+        if (!state.on() || state.step() != MarkState.Step.SUGGESTED) {
+            return;
+        }
+        SuggestView view = SuggestView.of(session.desk(), marker.suggestions(), state);
+        if (!view.equals(shown)) {
+            shown = view;
+            show(view, words);
+        }
+    }
+
+    private void show(SuggestView view, Words words) {
+        intro.setText(view.intro());
+        accept.setText(words.of("editor.suggest.accept", Map.of("count", view.taken())));
+        accept.setDisable(view.taken() == 0);
+        head.setVisible(!view.groups().isEmpty());
+        head.setManaged(!view.groups().isEmpty());
+        List<String> keys = new ArrayList<>();
+        view.groups().forEach(g -> {
+            keys.add(g.piece() + " " + g.title());
+            g.rows().forEach(r -> keys.add(r.key() + " " + r.what()));
+        });
+        if (keys.equals(shownKeys)) {
+            // The same list with other ticks keeps its controls, and with them the keyboard's place.
+            view.groups().forEach(g -> g.rows().forEach(r -> boxes.get(r.key()).setSelected(r.taken())));
+            return;
+        }
+        shownKeys = keys;
+        boxes.clear();
+        list.getChildren().clear();
+        view.groups().forEach(g -> list.getChildren().add(group(g, words)));
+    }
+
+    private VBox group(SuggestView.Group group, Words words) {
+        Label title = new Label(group.title());
+        title.getStyleClass().add("section-title");
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        HBox top = new HBox(8, title, gap);
+        top.setAlignment(Pos.CENTER_LEFT);
+        if (!group.piece().isEmpty()) {
+            Button take = new Button(words.of("editor.suggest.take"));
+            take.getStyleClass().add("small");
+            take.setMinWidth(USE_PREF_SIZE);
+            take.setTooltip(new Tooltip(words.of("editor.suggest.take.hint")));
+            take.setAccessibleText(words.of("editor.suggest.take.name", Map.of("piece", group.title())));
+            take.setOnAction(e -> marker.accept(group));
+            top.getChildren().add(take);
+        }
+        VBox box = new VBox(2, top);
+        box.getStyleClass().add("mark-card");
+        group.rows().forEach(r -> box.getChildren().add(row(group, r, words)));
+        return box;
+    }
+
+    private HBox row(SuggestView.Group group, SuggestView.Row row, Words words) {
+        CheckBox tick = new CheckBox();
+        tick.setSelected(row.taken());
+        tick.setAccessibleText(row.what());
+        tick.setAccessibleHelp(row.why());
+        tick.setTooltip(new Tooltip(words.of("editor.suggest.tick.hint")));
+        tick.setOnAction(e -> marker.tick(row.key(), tick.isSelected()));
+        tick.focusedProperty().addListener((o, was, is) -> point(row, is));
+        boxes.put(row.key(), tick);
+        Label what = new Label(row.what());
+        what.setWrapText(true);
+        Label why = new Label(row.guess() ? words.of("editor.suggest.guess", Map.of("why", row.why())) : row.why());
+        why.setWrapText(true);
+        why.getStyleClass().add("quiet");
+        VBox text = new VBox(what, why);
+        text.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(text, Priority.ALWAYS);
+        HBox line = new HBox(10, tick, text);
+        line.getStyleClass().add("mark-row");
+        line.setOnMouseEntered(e -> point(row, true));
+        line.setOnMouseExited(e -> point(row, false));
+        text.setOnMouseClicked(e -> {
+            if (!group.piece().isEmpty()) {
+                shower.accept(group.piece());
+            }
+        });
+        return line;
+    }
+
+    private void point(SuggestView.Row row, boolean on) {
+        if (on) {
+            marker.pointAt(Optional.of(row.key()));
+        } else if (marker.state().pointed().equals(Optional.of(row.key()))) {
+            marker.pointAt(Optional.empty());
+        }
+    }
+}

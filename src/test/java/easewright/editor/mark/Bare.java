@@ -1,0 +1,44 @@
+package easewright.editor.mark;
+
+import easewright.draft.Samples;
+import easewright.editor.model.OpenFile;
+import easewright.editor.model.Session;
+import easewright.pattern.Piece;
+import easewright.svg.SvgFile;
+import easewright.svg.SvgProblem;
+import easewright.text.LengthUnit;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+
+/** A session with a drawing without marks on the table, for tests. */
+final class Bare {
+    final Session session = new Session(LengthUnit.CM, false);
+    final Marker marker = new Marker(session);
+    final SvgFile svg;
+
+    private Bare(SvgFile svg) {
+        this.svg = svg;
+        session.open(new OpenFile(svg, Optional.empty(), "bare.svg"));
+        marker.begin();
+    }
+
+    static Bare of(String svg) throws SvgProblem {
+        return new Bare(SvgFile.read(svg.getBytes(StandardCharsets.UTF_8), "bare.svg"));
+    }
+
+    /** One piece 200 mm wide and 300 mm tall, and a second one beside it. */
+    static Bare twoPieces() throws SvgProblem {
+        return of(
+                "<svg xmlns='http://www.w3.org/2000/svg' width='800mm' height='600mm' viewBox='0 0 800 600'>"
+                        + "<path id='front' d='M100,100 H300 V400 H100 Z'/><path id='back' d='M400,100 H600 V400 H400 Z'/></svg>");
+    }
+
+    /** The sample skirt without its marks. */
+    static Bare skirt() throws SvgProblem {
+        return of(Samples.svg(Samples.drafts().get(0).draft()).replaceFirst("(?s)<metadata>.*</metadata>", ""));
+    }
+
+    Piece piece(String idOrName) {
+        return session.desk().pattern().piece(idOrName).orElseThrow();
+    }
+}

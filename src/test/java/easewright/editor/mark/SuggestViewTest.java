@@ -1,0 +1,116 @@
+package easewright.editor.mark;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import easewright.suggest.Suggestion;
+import easewright.svg.SvgFile;
+import easewright.svg.SvgProblem;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class SuggestViewTest {
+    private static SuggestView view(Bare bare) {
+        return SuggestView.of(bare.session.desk(), bare.marker.suggestions(), bare.marker.state());
+    }
+
+    @Test
+    void everythingIsInWordsPieceByPieceWithItsReason() throws SvgProblem {
+        Bare bare = Bare.skirt();
+        assertThat(bare.marker.state().step()).isEqualTo(MarkState.Step.SUGGESTED);
+        SuggestView view = view(bare);
+        assertThat(view.groups())
+                .extracting(SuggestView.Group::title)
+                .containsExactly("Back", "Front", "Waistband", "Whole garment");
+        assertThat(view.taken()).isEqualTo(bare.marker.suggestions().all().size());
+        for (SuggestView.Group group : view.groups()) {
+            for (SuggestView.Row row : group.rows()) {
+                assertThat(row.what())
+                        .doesNotContain("suggestion.")
+                        .doesNotContain("{")
+                        .isNotBlank();
+                assertThat(row.why())
+                        .doesNotContain("reason.")
+                        .doesNotContain("{")
+                        .isNotBlank();
+            }
+        }
+    }
+
+    @Test
+    void nothingIsDoneUntilItIsAccepted() throws SvgProblem {
+        Bare bare = Bare.skirt();
+        Pattern before = bare.session.desk().pattern();
+        view(bare);
+        assertThat(bare.session.desk().pattern()).isSameAs(before);
+        bare.marker.accept();
+        assertThat(bare.piece("Back").darts()).hasSize(2);
+        assertThat(view(bare).groups()).isEmpty();
+        bare.session.undo();
+        assertThat(bare.session.desk().pattern()).isEqualTo(before);
+    }
+
+    @Test
+    void whatIsUntickedIsLeftOut() throws SvgProblem {
+        Bare bare = Bare.skirt();
+        String dart = bare.marker.suggestions().all().stream()
+                .filter(s -> s.kind() == Suggestion.Kind.DART)
+                .map(Suggestion::key)
+                .findFirst()
+                .orElseThrow();
+        bare.marker.tick(dart, false);
+        assertThat(view(bare).groups().get(0).rows())
+                .filteredOn(r -> !r.taken())
+                .hasSize(1);
+        bare.marker.accept();
+        assertThat(bare.piece("Back").darts()).hasSize(1);
+        bare.session.undo();
+        bare.marker.tickAll(false);
+        assertThat(view(bare).taken()).isZero();
+        assertThat(bare.marker.suggestions().outcome())
+                .isEqualTo(bare.session.desk().pattern());
+        bare.marker.tickAll(true);
+        assertThat(view(bare).taken()).isPositive();
+    }
+
+    @Test
+    void onePieceAlone() throws SvgProblem {
+        Bare bare = Bare.skirt();
+        bare.marker.accept(view(bare).groups().get(1));
+        Piece front = bare.piece("Front");
+        assertThat(front.onFold()).isTrue();
+        assertThat(front.edges()).hasSize(4);
+        assertThat(front.darts()).hasSize(1);
+        assertThat(bare.session.desk().pattern().pieces().get(0).edges()).isEmpty();
+        assertThat(bare.session.desk().pattern().levels()).isEmpty();
+        assertThat(view(bare).groups()).extracting(SuggestView.Group::title).doesNotContain("Front");
+    }
+
+    @Test
+    void theTableShowsWhatASuggestionSpeaksOf() throws SvgProblem {
+        Bare bare = Bare.skirt();
+        Suggestion grain = bare.marker.suggestions().all().stream()
+                .filter(s -> s.kind() == Suggestion.Kind.GRAIN)
+                .findFirst()
+                .orElseThrow();
+        bare.marker.pointAt(Optional.of(grain.key()));
+        assertThat(MarkScenes.of(
+                                bare.session.desk(),
+                                bare.marker.sheet(),
+                                bare.marker.state(),
+                                Optional.of(bare.marker.suggestions()))
+                        .strong())
+                .isEqualTo(grain.shown());
+    }
+
+    @Test
+    void whatWasAcceptedIsSavedAndReadAgainAsTheSame() throws SvgProblem {
+        Bare bare = Bare.skirt();
+        bare.marker.accept();
+        Pattern marked = bare.session.desk().pattern();
+        Pattern again = SvgFile.read(bare.svg.write(marked), "again.svg").pattern();
+        assertThat(again.pieces()).isEqualTo(marked.pieces());
+        assertThat(again).isEqualTo(marked);
+    }
+}
