@@ -1,14 +1,10 @@
 package easewright.command;
 
-import easewright.geom.Curve;
-import easewright.svg.DrawnShape;
-import easewright.svg.SubPath;
 import easewright.svg.SvgFile;
 import easewright.svg.SvgProblem;
 import easewright.text.LengthUnit;
 import easewright.text.Lengths;
 import easewright.text.Unreadable;
-import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -39,25 +35,16 @@ record Calibration(String text, Optional<String> element, double mm) {
     }
 
     /** The same file read at this scale. */
-    SvgFile apply(SvgFile file, Path path) throws Trouble, SvgProblem {
+    SvgFile apply(SvgFile file) throws Trouble, SvgProblem {
         double mmPerUnit = mm;
         if (element.isPresent()) {
-            double drawn = length(file, element.get());
-            mmPerUnit = file.drawing().scale().mmPerUnitX() * mm / drawn;
+            OptionalDouble drawn = file.drawnLength(element.get());
+            mmPerUnit = file.unitFor(
+                    drawn.orElseThrow(() -> new Trouble("scale-element", Map.of("id", element.get()))), mm);
         }
         if (!(mmPerUnit >= SMALLEST_MM_PER_UNIT && mmPerUnit <= LARGEST_MM_PER_UNIT)) {
             throw new Trouble("scale-range", Map.of("text", text, "amount.number", mmPerUnit));
         }
-        return SvgFile.read(file.bytes(), path.toString(), OptionalDouble.of(mmPerUnit));
-    }
-
-    private static double length(SvgFile file, String id) throws Trouble {
-        Optional<DrawnShape> shape = file.drawing().shape(id);
-        if (shape.isEmpty() || shape.get().subPaths().isEmpty()) {
-            throw new Trouble("scale-element", Map.of("id", id));
-        }
-        SubPath line = shape.get().subPaths().get(0);
-        Curve curve = new Curve(line.segments());
-        return line.closed() ? curve.box().width() : curve.length();
+        return file.reread(file.options().withScale(mmPerUnit));
     }
 }

@@ -66,7 +66,7 @@ record Source(Path file, LengthUnit unit, boolean json, Optional<Path> bodyFile,
         try {
             SvgFile svg = SvgFile.read(file);
             if (scale.isPresent()) {
-                svg = Calibration.of(scale.get(), unit).apply(svg, file);
+                svg = Calibration.of(scale.get(), unit).apply(svg);
             }
             if (svg.pattern().pieces().isEmpty()) {
                 throw Said.noPiece(file, svg.findings(), words());

@@ -1,6 +1,7 @@
 package easewright.svg;
 
 import easewright.geom.Box;
+import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
@@ -9,10 +10,12 @@ import easewright.pattern.Rider;
 import easewright.pattern.Severity;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -37,64 +40,105 @@ public record BarePattern(Pattern pattern, List<Finding> findings) {
         findings = List.copyOf(findings);
     }
 
+    /**
+     * An outline that may be a piece.
+     *
+     * @param order   number of the shape that is drawn first
+     * @param joined  the lines that draw it; empty for the sub-path of one shape
+     * @param subPath number of that sub-path
+     */
+    private record Candidate(
+            Area area, int order, Optional<JoinedOutline> joined, int subPath, String id, String name) {}
+
     public static BarePattern of(Drawing drawing) {
         List<Finding> findings = new ArrayList<>();
-        List<Area> candidates = candidates(drawing, findings);
-        List<Area> pieces = new ArrayList<>();
-        Set<Integer> taken = new HashSet<>();
-        Map<Area, List<Rider>> riders = new IdentityHashMap<>();
-        for (Area candidate : candidates) {
-            SubPath outline = drawing.shapes().get(candidate.index()).subPaths().get(candidate.subPath());
-            boolean inside = pieces.stream().anyMatch(piece -> piece.holds(outline));
+        List<Candidate> pieces = new ArrayList<>();
+        for (Candidate candidate : candidates(drawing, findings)) {
+            SubPath line = new SubPath(candidate.area().outline().segments(), true);
+            boolean inside = pieces.stream().anyMatch(piece -> piece.area().holds(line));
             if (!inside && pieces.size() < MOST_PIECES) {
                 pieces.add(candidate);
-                taken.add(candidate.index());
-                riders.put(candidate, ownRiders(drawing.shapes().get(candidate.index()), candidate.subPath()));
             }
         }
-        for (int i = 0; i < drawing.shapes().size(); i++) {
-            if (!taken.contains(i)) {
-                addRiders(drawing.shapes().get(i), pieces, riders);
-            }
-        }
-        pieces.sort(Comparator.comparingInt(Area::index));
+        tellLoose(drawing, pieces, findings);
+        Map<Candidate, List<Rider>> riders = riders(drawing, pieces);
+        pieces.sort(Comparator.comparingInt(Candidate::order));
         Set<String> names = new HashSet<>();
         List<Piece> made = new ArrayList<>();
-        for (Area area : pieces) {
-            DrawnShape shape = drawing.shapes().get(area.index());
-            made.add(Piece.bare(shape.id(), area.outline()).toBuilder()
-                    .name(unique(name(shape), names))
-                    .riders(riders.get(area))
+        for (Candidate piece : pieces) {
+            made.add(Piece.bare(piece.id(), piece.area().outline()).toBuilder()
+                    .name(unique(piece.name(), names))
+                    .riders(riders.get(piece))
                     .build());
         }
-        if (made.isEmpty() && !drawing.shapes().isEmpty()) {
+        if (made.isEmpty() && drawing.all().stream().anyMatch(DrawnShape::shown)) {
             findings.add(Finding.of("no-pieces", Severity.FAULT, ""));
         }
         return new BarePattern(Pattern.bare(made, drawing.scale()), findings);
     }
 
-    /** Largest first; of equals, the one drawn first. */
-    private static List<Area> candidates(Drawing drawing, List<Finding> findings) {
-        List<Area> candidates = new ArrayList<>();
-        for (int i = 0; i < drawing.shapes().size(); i++) {
-            Area.largest(drawing.shapes().get(i), i)
-                    .filter(area -> area.area() >= LEAST_AREA)
-                    .ifPresent(candidates::add);
+    /** Says which pieces were put together from loose lines, and where that could not be done. */
+    private static void tellLoose(Drawing drawing, List<Candidate> pieces, List<Finding> findings) {
+        for (Candidate piece : pieces) {
+            if (piece.joined().isPresent()) {
+                JoinedOutline joined = piece.joined().get();
+                Severity severity = joined.gap() > Closing.MEET ? Severity.CAUTION : Severity.NOTE;
+                findings.add(Finding.of("outline-joined", severity, piece.name())
+                        .with("count", joined.parts().size())
+                        .with("gap.number", joined.gap()));
+                if (joined.doubled() > 0) {
+                    findings.add(Finding.of("line-doubled", Severity.NOTE, piece.name())
+                            .with("count", joined.doubled()));
+                }
+            }
         }
-        candidates.sort(Comparator.comparingDouble(Area::area).reversed().thenComparingInt(Area::index));
-        List<Area> all = List.copyOf(candidates);
-        candidates.removeIf(area -> {
-            boolean frame = all.size() > 1
+        for (JoinedLines.Tangle tangle : drawing.joined().tangles()) {
+            DrawnShape shape = drawing.all().get(tangle.shape());
+            SubPath line = shape.subPaths().get(tangle.subPath());
+            if (pieces.stream().noneMatch(piece -> piece.area().holds(line))) {
+                String code = tangle.branches() ? "outline-branches" : "outline-many-parts";
+                findings.add(Finding.of(code, Severity.CAUTION, name(shape)).with("count", tangle.count()));
+            }
+        }
+    }
+
+    /** Largest first; of equals, the one drawn first. */
+    private static List<Candidate> candidates(Drawing drawing, List<Finding> findings) {
+        List<DrawnShape> all = drawing.all();
+        List<Candidate> candidates = new ArrayList<>();
+        for (int i = 0; i < all.size(); i++) {
+            DrawnShape shape = all.get(i);
+            if (shape.shown()) {
+                int order = i;
+                Area.largest(shape, i)
+                        .filter(area -> area.area() >= LEAST_AREA)
+                        .ifPresent(area -> candidates.add(
+                                new Candidate(area, order, Optional.empty(), area.subPath(), shape.id(), name(shape))));
+            }
+        }
+        for (JoinedOutline joined : drawing.joined().outlines()) {
+            int first = joined.parts().get(0).shape();
+            Outline outline = joined.outline();
+            Area area = Area.of(outline, first, 0);
+            if (area.area() >= LEAST_AREA) {
+                String name = joined.label().isEmpty() ? name(all.get(first)) : joined.label();
+                candidates.add(new Candidate(area, first, Optional.of(joined), 0, joined.ref(all), name));
+            }
+        }
+        candidates.sort(Comparator.comparingDouble((Candidate c) -> c.area().area())
+                .reversed()
+                .thenComparingInt(Candidate::order));
+        List<Area> areas = candidates.stream().map(Candidate::area).toList();
+        candidates.removeIf(candidate -> {
+            Area area = candidate.area();
+            boolean frame = areas.size() > 1
                     && isRectangle(area)
                     && (drawing.page()
                                     .filter(page -> liesRound(area.box(), page))
                                     .isPresent()
-                            || holdsAllOthers(area, all));
+                            || holdsAllOthers(area, areas));
             if (frame) {
-                findings.add(Finding.of(
-                        "page-frame-left-out",
-                        Severity.NOTE,
-                        name(drawing.shapes().get(area.index()))));
+                findings.add(Finding.of("page-frame-left-out", Severity.NOTE, candidate.name()));
             }
             return frame;
         });
@@ -136,25 +180,39 @@ public record BarePattern(Pattern pattern, List<Finding> findings) {
         return a.maxX() < b.minX() || b.maxX() < a.minX() || a.maxY() < b.minY() || b.maxY() < a.minY();
     }
 
-    private static List<Rider> ownRiders(DrawnShape shape, int outline) {
-        List<Rider> own = new ArrayList<>();
-        for (int k = 0; k < shape.subPaths().size(); k++) {
-            if (k != outline) {
-                own.add(rider(shape, k));
+    /** Other lines of a piece's own shape ride along wherever they lie; the rest with the largest piece around them. */
+    private static Map<Candidate, List<Rider>> riders(Drawing drawing, List<Candidate> pieces) {
+        Map<Candidate, List<Rider>> riders = new IdentityHashMap<>();
+        pieces.forEach(piece -> riders.put(piece, new ArrayList<>()));
+        Map<Integer, Candidate> owners = new HashMap<>();
+        Set<List<Integer>> drawn = new HashSet<>();
+        for (Candidate piece : pieces) {
+            if (piece.joined().isEmpty()) {
+                owners.put(piece.order(), piece);
             }
+            piece.joined()
+                    .ifPresent(joined ->
+                            joined.parts().forEach(part -> drawn.add(List.of(part.shape(), part.subPath()))));
         }
-        return own;
-    }
-
-    private static void addRiders(DrawnShape shape, List<Area> pieces, Map<Area, List<Rider>> riders) {
-        for (int k = 0; k < shape.subPaths().size(); k++) {
-            for (Area piece : pieces) {
-                if (piece.holds(shape.subPaths().get(k))) {
-                    riders.get(piece).add(rider(shape, k));
-                    break;
+        for (int i = 0; i < drawing.all().size(); i++) {
+            DrawnShape shape = drawing.all().get(i);
+            Candidate owner = owners.get(i);
+            for (int k = 0; shape.shown() && k < shape.subPaths().size(); k++) {
+                SubPath line = shape.subPaths().get(k);
+                if (owner != null) {
+                    if (k != owner.subPath()) {
+                        riders.get(owner).add(rider(shape, k));
+                    }
+                } else if (!drawn.contains(List.of(i, k))) {
+                    Rider rider = rider(shape, k);
+                    pieces.stream()
+                            .filter(piece -> piece.area().holds(line))
+                            .findFirst()
+                            .ifPresent(piece -> riders.get(piece).add(rider));
                 }
             }
         }
+        return riders;
     }
 
     private static Rider rider(DrawnShape shape, int subPath) {
@@ -171,8 +229,8 @@ public record BarePattern(Pattern pattern, List<Finding> findings) {
                 || shape.id()
                         .matches(
                                 "(?i)(path|polygon|polyline|rect|circle|ellipse|shape|g|svg|use|copy)?[-_]?\\d[-_\\d]*");
-        if (numbered && !shape.layers().isEmpty()) {
-            return shape.layers().get(shape.layers().size() - 1);
+        if (numbered && !shape.groups().isEmpty()) {
+            return shape.groups().get(shape.groups().size() - 1).name();
         }
         String id = ShapeNames.readable(shape.id());
         return id.isEmpty() ? "shape-" + shape.element() : id;

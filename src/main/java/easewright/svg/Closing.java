@@ -12,6 +12,12 @@ final class Closing {
     /** Ends this near are taken to meet, mm: less than any pen or cutter shows. */
     static final double MEET = 0.01;
 
+    /** Ends up to this far apart are taken to meet too, with a caution, if the line is much longer, mm. */
+    private static final double FORGIVEN = JoinedOutline.TOLERANCE;
+
+    /** How many times longer than the gap the line must be, so that a small open mark stays open. */
+    private static final double MUCH_LONGER = 200;
+
     private Closing() {}
 
     static SubPath of(SubPath drawn, String piece, Notes notes) {
@@ -22,7 +28,7 @@ final class Closing {
         if (drawn.closed() || last == 0 && gap > MEET) {
             return drawn;
         }
-        if (gap <= MEET) {
+        if (gap <= MEET || gap <= FORGIVEN && longerThan(segments, gap * MUCH_LONGER)) {
             Segment joined = ParsedPath.ending(segments.get(last), start);
             if (!ParsedPath.hasExtent(joined)) {
                 return drawn;
@@ -30,10 +36,19 @@ final class Closing {
             List<Segment> closed = new ArrayList<>(segments);
             closed.set(last, joined);
             if (gap > ParsedPath.ROUNDING) {
-                notes.add(Finding.of("outline-closed", Severity.NOTE, piece).with("gap.number", gap));
+                notes.add(Finding.of("outline-closed", gap > MEET ? Severity.CAUTION : Severity.NOTE, piece)
+                        .with("gap.number", gap));
             }
             return new SubPath(closed, true);
         }
         return drawn;
+    }
+
+    private static boolean longerThan(List<Segment> segments, double length) {
+        double chords = 0;
+        for (Segment segment : segments) {
+            chords += segment.start().distance(segment.end());
+        }
+        return chords > length;
     }
 }

@@ -5,11 +5,13 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 
-/** The declarations of a style attribute or rule, as far as they can move or hide an outline, or set its words. */
+/** The declarations of a style attribute or rule, as far as they can move, hide or cut an outline, or set its words. */
 final class Declarations {
-    /** Properties that decide whether and where an outline is drawn; all others but those of words are passed over. */
+    /** Properties that decide whether, where and how far an outline is drawn; of others only those of words count. */
     private static final Set<String> OF_INTEREST = Set.of(
             "display",
+            "clip-path",
+            "mask",
             "visibility",
             "transform",
             "transform-origin",

@@ -29,18 +29,29 @@ final class DrawingSigns {
 
     private DrawingSigns() {}
 
-    static OptionalInt unitsPerInch(Tree tree, Optional<Length> width, Optional<Length> height) {
+    /** So many units seem to make an inch, because of that sign. */
+    record Seen(int perInch, ScaleProposal.Sign sign) {}
+
+    static Optional<Seen> of(Tree tree, Optional<Length> width, Optional<Length> height) {
         OptionalInt bySheet = bySheet(width, height);
         if (bySheet.isPresent()) {
-            return bySheet;
+            return Optional.of(new Seen(bySheet.getAsInt(), ScaleProposal.Sign.SHEET));
         }
+        OptionalInt byProgram = byProgram(tree);
+        return byProgram.isPresent()
+                ? Optional.of(new Seen(byProgram.getAsInt(), ScaleProposal.Sign.PROGRAM))
+                : Optional.empty();
+    }
+
+    private static OptionalInt byProgram(Tree tree) {
         Element root = tree.root();
         String version = root.get("inkscape:version");
         if (version != null && version.matches("0\\.(4\\d|91).*")) {
             return OptionalInt.of(90);
         }
         boolean corner = "0px".equals(root.get("x")) && "0px".equals(root.get("y"));
-        return corner || tree.generator().contains("Adobe Illustrator") ? OptionalInt.of(72) : OptionalInt.empty();
+        boolean points = corner || tree.generator().contains("Adobe Illustrator");
+        return points ? OptionalInt.of(72) : OptionalInt.empty();
     }
 
     private static OptionalInt bySheet(Optional<Length> width, Optional<Length> height) {

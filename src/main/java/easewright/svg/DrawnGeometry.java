@@ -19,8 +19,8 @@ final class DrawnGeometry implements MarksReader.Geometry {
     DrawnGeometry(Drawing drawing, Affine rescaled) {
         this.drawing = drawing;
         this.rescaled = rescaled;
-        for (int i = 0; i < drawing.shapes().size(); i++) {
-            byId.put(drawing.shapes().get(i).id(), i);
+        for (int i = 0; i < drawing.all().size(); i++) {
+            byId.put(drawing.all().get(i).id(), i);
         }
     }
 
@@ -33,7 +33,21 @@ final class DrawnGeometry implements MarksReader.Geometry {
         if (shape == null) {
             return Optional.empty();
         }
-        return Area.largest(drawing.shapes().get(shape), shape).map(area -> new Part(shape, List.of(area.subPath())));
+        return Area.largest(drawing.all().get(shape), shape).map(area -> new Part(shape, List.of(area.subPath())));
+    }
+
+    /** The loose lines whose ids, with spaces between, are given, if they join to an outline. */
+    Optional<JoinedOutline> joined(String ids) {
+        String[] names = ids.strip().split("\\s+");
+        List<int[]> lines = new ArrayList<>();
+        for (String name : names) {
+            Optional<Part> part = rider(name).filter(p -> p.subPaths().size() == 1);
+            if (part.isEmpty() || names.length < 2) {
+                return Optional.empty();
+            }
+            lines.add(new int[] {part.get().shape(), part.get().subPaths().get(0)});
+        }
+        return JoinedOutline.of(drawing.all(), lines);
     }
 
     /** The sub-paths that make up a rider. */
@@ -41,7 +55,7 @@ final class DrawnGeometry implements MarksReader.Geometry {
         Integer shape = byId.get(id);
         if (shape != null) {
             List<Integer> all = new ArrayList<>();
-            for (int k = 0; k < drawing.shapes().get(shape).subPaths().size(); k++) {
+            for (int k = 0; k < drawing.all().get(shape).subPaths().size(); k++) {
                 all.add(k);
             }
             return Optional.of(new Part(shape, all));
@@ -53,7 +67,7 @@ final class DrawnGeometry implements MarksReader.Geometry {
             return Optional.empty();
         }
         int k = Integer.parseInt(number);
-        return k < drawing.shapes().get(whole).subPaths().size()
+        return k < drawing.all().get(whole).subPaths().size()
                 ? Optional.of(new Part(whole, List.of(k)))
                 : Optional.empty();
     }
@@ -61,14 +75,16 @@ final class DrawnGeometry implements MarksReader.Geometry {
     List<Segment> segments(Part part) {
         List<Segment> all = new ArrayList<>();
         for (int k : part.subPaths()) {
-            all.addAll(drawing.shapes().get(part.shape()).subPaths().get(k).segments());
+            all.addAll(drawing.all().get(part.shape()).subPaths().get(k).segments());
         }
         return List.copyOf(all);
     }
 
     @Override
     public Optional<Outline> outline(String id) {
-        return piece(id).map(part -> new Outline(segments(part)));
+        return piece(id)
+                .map(part -> new Outline(segments(part)))
+                .or(() -> joined(id).map(JoinedOutline::outline));
     }
 
     @Override

@@ -9,8 +9,8 @@ import java.util.List;
  * @param toMm           user units of its parent to mm
  * @param viewportWidth  what 100 % across is, in user units
  * @param viewportHeight what 100 % down is
- * @param visible        whether the parent is
- * @param layers         names of the groups around it, outermost first
+ * @param sight          whether the parent is seen
+ * @param groups         the groups around it that are called something, outermost first
  * @param via            the innermost use element through which it is drawn; null if drawn where it stands
  * @param target         whether it is itself what that use element refers to
  */
@@ -19,8 +19,8 @@ record Frame(
         Affine toMm,
         double viewportWidth,
         double viewportHeight,
-        boolean visible,
-        List<String> layers,
+        Sight sight,
+        List<DrawnShape.Group> groups,
         Via via,
         boolean target) {
     /**
@@ -38,9 +38,38 @@ record Frame(
             }
             return circles;
         }
+
+        /** The use element that stands in the drawing itself. */
+        Element outermost() {
+            Via each = this;
+            while (each.outer != null) {
+                each = each.outer;
+            }
+            return each.use;
+        }
     }
 
-    Frame child(Element child, Affine map, double width, double height, boolean shown, List<String> names) {
-        return new Frame(child, map, width, height, shown, names, via, false);
+    /** The element itself once its transform and sight are known. */
+    Frame at(Affine map, Sight own) {
+        return new Frame(element, map, viewportWidth, viewportHeight, own, groups, via, false);
+    }
+
+    /** A child of the element, in the element's own units. */
+    Frame child(Element inner) {
+        return new Frame(inner, toMm, viewportWidth, viewportHeight, sight, groups, via, false);
+    }
+
+    /** The element with another viewport inside. */
+    Frame in(Viewport viewport) {
+        return new Frame(element, viewport.toMm(), viewport.width(), viewport.height(), sight, groups, via, false);
+    }
+
+    Frame within(List<DrawnShape.Group> named) {
+        return new Frame(element, toMm, viewportWidth, viewportHeight, sight, named, via, false);
+    }
+
+    /** The element that stands in the drawing itself: this one, or the use through which it is drawn. */
+    Element source() {
+        return via == null ? element : via.outermost();
     }
 }

@@ -18,12 +18,15 @@ final class LooseLines {
         Set<Stroke> taken = new HashSet<>();
         for (Piece piece : pattern.pieces()) {
             take(drawn.piece(piece.id()), taken);
+            drawn.joined(piece.id())
+                    .ifPresent(joined -> joined.parts()
+                            .forEach(part -> taken.add(new Stroke(part.shape(), part.subPath()))));
             piece.riders().forEach(rider -> take(drawn.rider(rider.id()), taken));
         }
         List<Rider> loose = new ArrayList<>();
-        for (int i = 0; i < drawing.shapes().size(); i++) {
-            DrawnShape shape = drawing.shapes().get(i);
-            for (int k = 0; k < shape.subPaths().size(); k++) {
+        for (int i = 0; i < drawing.all().size(); i++) {
+            DrawnShape shape = drawing.all().get(i);
+            for (int k = 0; shape.shown() && k < shape.subPaths().size(); k++) {
                 if (!taken.contains(new Stroke(i, k))) {
                     String id = shape.subPaths().size() == 1 ? shape.id() : shape.id() + "#" + k;
                     loose.add(new Rider(

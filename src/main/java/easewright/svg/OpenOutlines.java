@@ -25,10 +25,10 @@ final class OpenOutlines {
 
     private OpenOutlines() {}
 
-    static void tell(List<DrawnShape> shapes, Notes notes) {
+    static void tell(List<DrawnShape> shapes, List<JoinedOutline> joined, Notes notes) {
         List<Candidate> candidates = new ArrayList<>();
         for (int i = 0; i < shapes.size() && candidates.size() < MOST; i++) {
-            for (SubPath line : shapes.get(i).subPaths()) {
+            for (SubPath line : shapes.get(i).shown() ? shapes.get(i).subPaths() : List.<SubPath>of()) {
                 candidate(shapes.get(i), i, line, candidates);
             }
         }
@@ -38,10 +38,12 @@ final class OpenOutlines {
         candidates.sort(
                 Comparator.comparingDouble((Candidate c) -> c.closed().area()).reversed());
         List<Area> outer = new ArrayList<>(IntStream.range(0, shapes.size())
+                .filter(i -> shapes.get(i).shown())
                 .mapToObj(i -> Area.largest(shapes.get(i), i))
                 .flatMap(area -> area.filter(a -> a.area() >= BarePattern.LEAST_AREA).stream())
                 .limit(MOST)
                 .toList());
+        joined.forEach(outline -> outer.add(Area.of(outline.outline(), -1, 0)));
         for (Candidate candidate : candidates) {
             if (outer.stream().noneMatch(area -> area.holds(candidate.line()))) {
                 outer.add(candidate.closed());

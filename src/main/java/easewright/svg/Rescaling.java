@@ -56,9 +56,10 @@ final class Rescaling {
 
     private Outline outline(Piece piece) {
         boolean asDrawn = before.outline(piece.id()).equals(Optional.of(piece.outline()));
-        return asDrawn
-                ? after.outline(piece.id()).orElseThrow()
-                : piece.outline().transformed(map);
+        // Ends that were just near enough to join may not be at the new scale.
+        return after.outline(piece.id())
+                .filter(now -> asDrawn)
+                .orElseGet(() -> piece.outline().transformed(map));
     }
 
     private Rider rider(Rider rider) {

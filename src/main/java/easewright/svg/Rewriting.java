@@ -48,7 +48,7 @@ final class Rewriting {
     List<Finding> consequences() {
         List<Finding> found = new ArrayList<>();
         targets.geometry().forEach((index, geometry) -> {
-            DrawnShape shape = drawing.shapes().get(index);
+            DrawnShape shape = drawing.all().get(index);
             if (ShapeRewriter.becomesPath(shape, geometry)) {
                 found.add(Finding.of(
                                 "shape-becomes-path",
@@ -71,7 +71,7 @@ final class Rewriting {
             edits.addAll(shapeEdits(target.getKey(), target.getValue()));
         }
         for (int used : targets.used()) {
-            DrawnShape shape = drawing.shapes().get(used);
+            DrawnShape shape = drawing.all().get(used);
             // A copy drawn through use has no element of its own to carry an id; its made-up one stays the same.
             if (!shape.idGiven() && shape.editable()) {
                 edits.add(new ShapeRewriter(source, shape).setting("id", shape.id()));
@@ -85,7 +85,7 @@ final class Rewriting {
     }
 
     private List<Edit> shapeEdits(int index, Map<Integer, List<Segment>> geometry) throws SvgProblem {
-        DrawnShape shape = drawing.shapes().get(index);
+        DrawnShape shape = drawing.all().get(index);
         Map<String, Object> values = Map.of("piece", targets.pieces().get(index), "id", shape.id(), "file", name);
         if (!shape.editable()) {
             throw new SvgProblem("shape-not-editable", values);
@@ -138,12 +138,12 @@ final class Rewriting {
     /** Reads the new content as if it were somebody else's and compares every shape. */
     private void prove(byte[] written) throws SvgProblem {
         SvgFile again = SvgFile.read(written, name);
-        List<DrawnShape> now = again.drawing().shapes();
-        if (!again.marked() || now.size() != drawing.shapes().size()) {
+        List<DrawnShape> now = again.drawing().all();
+        if (!again.marked() || now.size() != drawing.all().size()) {
             throw unproved("", "marks");
         }
         for (int i = 0; i < now.size(); i++) {
-            DrawnShape before = drawing.shapes().get(i);
+            DrawnShape before = drawing.all().get(i);
             Map<Integer, List<Segment>> wanted = targets.geometry().getOrDefault(i, Map.of());
             boolean right = now.get(i).subPaths().size() == before.subPaths().size();
             for (int k = 0; right && k < before.subPaths().size(); k++) {

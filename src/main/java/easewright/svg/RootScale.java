@@ -8,7 +8,6 @@ import easewright.pattern.Severity;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 
 /**
  * How the outermost user units become millimetres.
@@ -17,8 +16,17 @@ import java.util.OptionalInt;
  * @param page   the page, mm, where the file states its size in any unit
  * @param width  width of the viewport in its own user units, for percentages
  * @param height the same, down
+ * @param statedWidth  width of the page as the file states it
+ * @param statedHeight the same, down
  */
-record RootScale(Affine toMm, Scale scale, Optional<Box> page, double width, double height) {
+record RootScale(
+        Affine toMm,
+        Scale scale,
+        Optional<Box> page,
+        double width,
+        double height,
+        Optional<Length> statedWidth,
+        Optional<Length> statedHeight) {
     private static final double MM_PER_PX = Length.MM_PER_INCH / Length.PX_PER_INCH;
 
     /** Two axes further apart than this are told of: the page and the viewBox have different proportions. */
@@ -45,7 +53,7 @@ record RootScale(Affine toMm, Scale scale, Optional<Box> page, double width, dou
             return read.calibrated(mmPerUnit.getAsDouble());
         }
         if (read.scale().proof() == Scale.Proof.UNPROVED) {
-            read.proposeScales(tree, width, height, notes);
+            read.tellUnproved(notes);
         }
         return read;
     }
@@ -73,7 +81,9 @@ record RootScale(Affine toMm, Scale scale, Optional<Box> page, double width, dou
                 new Scale(toMm.a(), toMm.d(), physical ? Scale.Proof.PHYSICAL_SIZE : Scale.Proof.UNPROVED),
                 stated ? Optional.of(new Box(0, 0, w, h)) : Optional.empty(),
                 box.width(),
-                box.height());
+                box.height(),
+                width,
+                height);
     }
 
     private static RootScale withoutBox(Optional<Length> width, Optional<Length> height) {
@@ -84,7 +94,9 @@ record RootScale(Affine toMm, Scale scale, Optional<Box> page, double width, dou
                 new Scale(MM_PER_PX, MM_PER_PX, Scale.Proof.UNPROVED),
                 w > 0 && h > 0 ? Optional.of(new Box(0, 0, w, h)) : Optional.empty(),
                 w / MM_PER_PX,
-                h / MM_PER_PX);
+                h / MM_PER_PX,
+                width,
+                height);
     }
 
     private static Optional<Length> size(Element root, Map<String, String> style, String name, Notes notes) {
@@ -107,21 +119,17 @@ record RootScale(Affine toMm, Scale scale, Optional<Box> page, double width, dou
                 new Scale(mmPerUnit, scale.mmPerUnitY() * factor, Scale.Proof.KNOWN_LINE),
                 page.map(p -> new Box(0, 0, p.maxX() * factor, p.maxY() * factor)),
                 width,
-                height);
+                height,
+                statedWidth,
+                statedHeight);
     }
 
-    private void proposeScales(Tree tree, Optional<Length> pageWidth, Optional<Length> pageHeight, Notes notes) {
+    private void tellUnproved(Notes notes) {
         double asPx = scale.mmPerUnitX();
         notes.add(Finding.of("scale-unproved", Severity.FAULT, "")
                 .with("unit.number", asPx)
                 .with("at72.number", asPx * Length.PX_PER_INCH / 72)
                 .with("at90.number", asPx * Length.PX_PER_INCH / 90)
                 .with("at96.number", asPx));
-        OptionalInt dots = DrawingSigns.unitsPerInch(tree, pageWidth, pageHeight);
-        if (dots.isPresent()) {
-            notes.add(Finding.of("scale-proposed", Severity.NOTE, "")
-                    .with("perInch", dots.getAsInt())
-                    .with("unit.number", asPx * Length.PX_PER_INCH / dots.getAsInt()));
-        }
     }
 }

@@ -11,9 +11,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /** What one shape element draws, in mm; what is wrong with it goes to the notes under the shape's name. */
 final class ShapeGeometry {
+    /** Properties that say an outline's form in place of the element's own attributes. */
+    private static final Set<String> ELSEWHERE = Set.of("d", "x", "y", "width", "height", "r", "rx", "ry", "cx", "cy");
+
     private final Element element;
     private final Map<String, String> style;
     private final Affine toMm;
@@ -73,12 +77,7 @@ final class ShapeGeometry {
 
     /** Whether the geometry stands in a style rather than in the element's own attributes. */
     boolean styled() {
-        return style.keySet().stream()
-                .anyMatch(name -> !name.startsWith("trans")
-                        && !name.equals("display")
-                        && !name.equals("visibility")
-                        && !name.equals("rotate")
-                        && !name.equals("scale"));
+        return style.keySet().stream().anyMatch(ELSEWHERE::contains);
     }
 
     private List<SubPath> path() {

@@ -1,5 +1,6 @@
 package easewright.svg;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -64,16 +65,31 @@ final class ShapeNames {
         return "";
     }
 
-    /** The layers inside the element: those around it, and itself where it is called something. */
-    static List<String> layersWithin(Element group, List<String> around) {
+    /** The groups inside the element: those around it, and itself where it is called something. */
+    List<DrawnShape.Group> groupsWithin(Element group, List<DrawnShape.Group> around) {
         String name = label(group);
         name = name.isEmpty() ? readable(group.id()) : name;
         if (name.isEmpty()) {
             return around;
         }
-        List<String> layers = new java.util.ArrayList<>(around);
-        layers.add(name);
-        return layers;
+        List<DrawnShape.Group> groups = new ArrayList<>(around);
+        groups.add(new DrawnShape.Group(key(group), name));
+        return groups;
+    }
+
+    /** By what a layer can be asked for: its id, or its number where it has none of its own. */
+    String key(Element group) {
+        return given(group) ? group.id() : "layer-" + group.index;
+    }
+
+    /** What an element is called in findings. */
+    static String called(Element element) {
+        String label = label(element);
+        if (!label.isEmpty()) {
+            return label;
+        }
+        String id = readable(element.id());
+        return id.isEmpty() ? "shape-" + element.index : id;
     }
 
     /** An id as a name: some editors write letters that ids must not hold as {@code _x20_}. */

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * The rules of the file's style elements that can move or hide an outline. Rules about colours and pens are passed
@@ -23,8 +24,12 @@ final class StyleSheet {
 
     private static final Set<String> MEDIA = Set.of("", "all", "screen", "only screen", "all,screen", "screen,print");
 
+    private static final Pattern MATTERS =
+            Pattern.compile("[{;\\s](display|visibility|transform|translate|rotate|scale|d)\\s*:");
+
     private final List<Rule> rules = new ArrayList<>();
     private boolean doubtful;
+    private boolean outside;
 
     /** Adds the rules of one style element's text. */
     void add(String text) {
@@ -41,6 +46,11 @@ final class StyleSheet {
         return doubtful;
     }
 
+    /** Whether it asks for rules from another file. */
+    boolean outside() {
+        return outside;
+    }
+
     private void read(String text, int from, int to, int depth) {
         int at = from;
         while (at < to) {
@@ -48,6 +58,7 @@ final class StyleSheet {
             int semicolon = next(text, at, to, ';');
             String prelude = text.substring(at, Math.min(open, semicolon)).strip();
             if (semicolon < open && (prelude.startsWith("@") || prelude.isEmpty())) {
+                outside |= prelude.toLowerCase(Locale.ROOT).startsWith("@import");
                 at = semicolon + 1;
                 continue;
             }
@@ -62,10 +73,19 @@ final class StyleSheet {
                 String media = prelude.substring("@media".length()).strip().toLowerCase(Locale.ROOT);
                 if (MEDIA.contains(media.replaceAll("\\s*,\\s*", ","))) {
                     read(text, open + 1, close, depth + 1);
+                } else {
+                    doubtful |= !media.equals("print") && movesOrHides(text.substring(open + 1, close));
                 }
+            } else {
+                doubtful |= movesOrHides(text.substring(open + 1, close));
             }
             at = close + 1;
         }
+    }
+
+    /** Whether rules that are left out might have mattered. */
+    private static boolean movesOrHides(String rules) {
+        return MATTERS.matcher(rules).find();
     }
 
     private void addRule(String selectors, String body) {

@@ -8,6 +8,7 @@ import java.util.Map;
 final class Styles {
     private final List<StyleSheet.Rule> rules;
     private final boolean doubtful;
+    private final boolean outside;
 
     Styles(Tree tree) {
         StyleSheet sheet = new StyleSheet();
@@ -20,11 +21,17 @@ final class Styles {
         }
         rules = sheet.rules();
         doubtful = sheet.doubtful();
+        outside = sheet.outside();
     }
 
     /** Whether some rule that could move or hide an outline was not understood. */
     boolean doubtful() {
         return doubtful;
+    }
+
+    /** Whether some part of the style stands in another file, which is never opened. */
+    boolean outside() {
+        return outside;
     }
 
     /** What style says of an element's place and visibility; attributes of the same names are not in it. */

@@ -1,7 +1,7 @@
 package easewright.svg;
 
 import easewright.geom.Affine;
-import easewright.geom.Box;
+import easewright.geom.Curve;
 import easewright.pattern.Caption;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
@@ -35,8 +35,8 @@ public final class SvgFile {
     private final MarksState marks;
     private final List<Finding> findings;
 
-    /** Whether the scale was given on opening and may differ from what the file says. */
-    private final boolean calibrated;
+    /** What was said on opening. */
+    private final ReadOptions options;
 
     /**
      * The marks as found.
@@ -56,7 +56,7 @@ public final class SvgFile {
             Pattern pattern,
             MarksState marks,
             List<Finding> findings,
-            boolean calibrated) {
+            ReadOptions options) {
         this.name = name;
         this.bytes = bytes;
         this.source = source;
@@ -65,7 +65,7 @@ public final class SvgFile {
         this.pattern = pattern;
         this.marks = marks;
         this.findings = List.copyOf(findings);
-        this.calibrated = calibrated;
+        this.options = options;
     }
 
     /**
@@ -88,18 +88,17 @@ public final class SvgFile {
 
     /** Opens the content of a file. */
     public static SvgFile read(byte[] bytes, String name) throws SvgProblem {
-        return read(bytes, name, OptionalDouble.empty());
+        return read(bytes, name, ReadOptions.AS_FILED);
     }
 
     /**
-     * Opens the content of a file, its scale proved by a line of known length. Marks already in the file are scaled
-     * along: their places, not the lengths stated in words, such as allowances.
-     *
-     * @param mmPerUnit mm per user unit of the root element
-     * @throws IllegalArgumentException if it is not above 0
+     * Opens the content of a file as asked. If its scale is proved by a line of known length, the places of marks
+     * already in the file are scaled along; lengths that people stated, such as allowances, stay what they are, and a
+     * finding says so.
      */
-    public static SvgFile read(byte[] bytes, String name, OptionalDouble mmPerUnit) throws SvgProblem {
-        Drawing drawing = DrawingReader.read(bytes, name, mmPerUnit);
+    public static SvgFile read(byte[] bytes, String name, ReadOptions options) throws SvgProblem {
+        OptionalDouble mmPerUnit = options.mmPerUnit();
+        Drawing drawing = DrawingReader.read(bytes, name, options);
         SourceText source = SourceText.of(PlainBytes.of(bytes, name), name);
         List<Finding> findings = new ArrayList<>();
         MarksState state = new MarksState(Optional.empty(), true, List.of());
@@ -113,7 +112,7 @@ public final class SvgFile {
         boolean knownLine = stated.isPresent() && stated.get().proof() == Scale.Proof.KNOWN_LINE;
         if (mmPerUnit.isEmpty() && knownLine) {
             drawing = DrawingReader.read(
-                    bytes, name, OptionalDouble.of(stated.get().mmPerUnitX()));
+                    bytes, name, options.withScale(stated.get().mmPerUnitX()));
         }
         DrawnGeometry drawn = new DrawnGeometry(drawing, rescaled(drawing, stated, mmPerUnit.isPresent()));
         findings.addAll(0, drawing.findings());
@@ -122,15 +121,23 @@ public final class SvgFile {
             MarksReader.Marks read = MarksReader.read(block.get(), drawn);
             pattern = read.pattern();
             findings.addAll(read.findings());
+            double factor = Math.sqrt(drawn.rescaled().determinant());
+            if (factor != 1 && options.statedToo()) {
+                pattern = StatedLengths.scaled(pattern, factor);
+            } else if (factor != 1 && StatedLengths.count(pattern) > 0) {
+                findings.add(Finding.of("stated-lengths-kept", Severity.CAUTION, "")
+                        .with("count.number", StatedLengths.count(pattern))
+                        .with("factor.number", factor));
+            }
             state = new MarksState(state.block(), true, read.kept());
             unmarked(drawing, pattern, findings);
         } else {
             BarePattern bare = BarePattern.of(drawing);
             pattern = bare.pattern();
             findings.addAll(bare.findings());
+            tellLayers(drawing, options, findings);
         }
-        return new SvgFile(
-                name, bytes.clone(), source, drawing, drawn, pattern, state, findings, mmPerUnit.isPresent());
+        return new SvgFile(name, bytes.clone(), source, drawing, drawn, pattern, state, findings, options);
     }
 
     private static Optional<MarkNode> block(SourceText source, List<Tag> blocks, List<Finding> findings) {
@@ -165,6 +172,7 @@ public final class SvgFile {
     private static void unmarked(Drawing drawing, Pattern pattern, List<Finding> findings) {
         Set<String> known = new HashSet<>();
         for (Piece piece : pattern.pieces()) {
+            known.addAll(List.of(piece.id().split(" ")));
             known.add(piece.id());
             for (Rider rider : piece.riders()) {
                 known.add(rider.id());
@@ -172,24 +180,62 @@ public final class SvgFile {
             }
         }
         for (Piece piece : BarePattern.of(drawing).pattern().pieces()) {
-            if (!known.contains(piece.id()) && !isTestSquare(piece)) {
+            boolean marked = known.contains(piece.id())
+                    || known.containsAll(List.of(piece.id().split(" ")));
+            if (!marked && !TestSquares.isSquare(piece.outline())) {
                 findings.add(Finding.of("shape-unmarked", Severity.NOTE, piece.name()));
             }
         }
     }
 
-    /** A square is drawn on paper patterns to check the size of the print. */
-    private static boolean isTestSquare(Piece piece) {
-        Box box = piece.outline().box();
-        double side = box.width();
-        return piece.outline().segments().size() == 4
-                && Math.abs(box.height() - side) < 0.1
-                && Math.abs(piece.outline().signedArea()) > 0.999 * side * side;
+    /** Several layers with outlines are often the sizes of a nest, of which one is wanted. */
+    private static void tellLayers(Drawing drawing, ReadOptions options, List<Finding> findings) {
+        List<String> names = drawing.layers().stream()
+                .filter(layer -> layer.outlines() > 0)
+                .map(Layer::name)
+                .toList();
+        if (names.size() > 1 && options.layers().isEmpty()) {
+            findings.add(Finding.of("layers-to-choose", Severity.NOTE, "").with("names", String.join(", ", names)));
+        }
     }
 
     /** The pattern: by its marks if the file holds any, else bare pieces. */
     public Pattern pattern() {
         return pattern;
+    }
+
+    /** The same file with more said about it; what was said on opening is forgotten. */
+    public SvgFile reread(ReadOptions other) throws SvgProblem {
+        return read(bytes, name, other);
+    }
+
+    /** What was said about the file on opening. */
+    public ReadOptions options() {
+        return options;
+    }
+
+    /**
+     * What one unit of the drawing must be, in mm, for a distance in it to be as long as it is known to be.
+     *
+     * @param drawnMm the distance by the present scale, mm: between two places, or {@link #drawnLength}
+     * @param realMm  what it is in truth, mm
+     */
+    public double unitFor(double drawnMm, double realMm) {
+        return drawing.scale().mmPerUnitX() * realMm / drawnMm;
+    }
+
+    /**
+     * The length of a drawn line by the present scale, mm; of a closed one, such as a test square, the width. Empty if
+     * nothing has the id.
+     */
+    public OptionalDouble drawnLength(String id) {
+        Optional<DrawnShape> shape = drawing.shape(id);
+        if (shape.isEmpty() || shape.get().subPaths().isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        SubPath line = shape.get().subPaths().get(0);
+        Curve curve = new Curve(line.segments());
+        return OptionalDouble.of(line.closed() ? curve.box().width() : curve.length());
     }
 
     /** Whether marks were read from the file. */
@@ -229,7 +275,7 @@ public final class SvgFile {
      * @throws SvgProblem {@code scale-not-writable}
      */
     public Pattern atScale(Pattern present, double mmPerUnit) throws SvgProblem {
-        SvgFile now = read(bytes, name, OptionalDouble.of(mmPerUnit));
+        SvgFile now = read(bytes, name, options.withScale(mmPerUnit));
         return new Rescaling(recalibrated(present).drawn, now.drawn).of(present);
     }
 
@@ -264,7 +310,7 @@ public final class SvgFile {
 
     /** The same as {@link #write}, together with what it means for the file. */
     public Written writing(Pattern changed) throws SvgProblem {
-        if (!calibrated && changed.equals(pattern)) {
+        if (options.mmPerUnit().isEmpty() && changed.equals(pattern)) {
             return new Written(bytes(), List.of());
         }
         SvgFile base = recalibrated(changed);
@@ -277,7 +323,7 @@ public final class SvgFile {
         if (wanted.equals(pattern.scale())) {
             return this;
         }
-        SvgFile other = read(bytes, name, OptionalDouble.of(wanted.mmPerUnitX()));
+        SvgFile other = read(bytes, name, options.withScale(wanted.mmPerUnitX()));
         if (!other.pattern.scale().equals(wanted)) {
             throw new SvgProblem("scale-not-writable", Map.of("file", name));
         }

@@ -7,6 +7,7 @@ import easewright.pattern.Rider;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -20,15 +21,17 @@ import java.util.TreeSet;
  */
 record Targets(Map<Integer, Map<Integer, List<Segment>>> geometry, Set<Integer> used, Map<Integer, String> pieces) {
     /**
-     * @throws SvgProblem {@code piece-not-drawn} or {@code rider-not-writable}
+     * @throws SvgProblem {@code piece-not-drawn}, {@code joined-not-writable} or {@code rider-not-writable}
      */
     static Targets of(Drawing drawing, DrawnGeometry drawn, Pattern pattern) throws SvgProblem {
         Targets targets = new Targets(new TreeMap<>(), new TreeSet<>(), new TreeMap<>());
         for (Piece piece : pattern.pieces()) {
-            DrawnGeometry.Part part = drawn.piece(piece.id())
-                    .orElseThrow(
-                            () -> new SvgProblem("piece-not-drawn", Map.of("piece", piece.name(), "id", piece.id())));
-            targets.add(drawing, part, List.of(piece.outline().segments()), piece.name());
+            Optional<DrawnGeometry.Part> whole = drawn.piece(piece.id());
+            if (whole.isPresent()) {
+                targets.add(drawing, whole.get(), List.of(piece.outline().segments()), piece.name());
+            } else {
+                targets.addJoined(drawing, drawn, piece);
+            }
             for (Rider rider : piece.riders()) {
                 DrawnGeometry.Part line = drawn.rider(rider.id())
                         .orElseThrow(() ->
@@ -43,8 +46,24 @@ record Targets(Map<Integer, Map<Integer, List<Segment>>> geometry, Set<Integer> 
         return targets;
     }
 
+    /** An outline drawn as several lines gives each of them its own part of the change. */
+    private void addJoined(Drawing drawing, DrawnGeometry drawn, Piece piece) throws SvgProblem {
+        Map<String, Object> values = Map.of("piece", piece.name(), "id", piece.id());
+        JoinedOutline joined = drawn.joined(piece.id()).orElseThrow(() -> new SvgProblem("piece-not-drawn", values));
+        List<List<Segment>> dealt = DealtOutline.of(joined, piece.outline().segments(), drawing.all())
+                .orElseThrow(() -> new SvgProblem("joined-not-writable", values));
+        for (int i = 0; i < dealt.size(); i++) {
+            JoinedOutline.Part part = joined.parts().get(i);
+            add(
+                    drawing,
+                    new DrawnGeometry.Part(part.shape(), List.of(part.subPath())),
+                    List.of(dealt.get(i)),
+                    piece.name());
+        }
+    }
+
     private void add(Drawing drawing, DrawnGeometry.Part part, List<List<Segment>> strokes, String piece) {
-        DrawnShape shape = drawing.shapes().get(part.shape());
+        DrawnShape shape = drawing.all().get(part.shape());
         used.add(part.shape());
         pieces.putIfAbsent(part.shape(), piece);
         for (int i = 0; i < strokes.size(); i++) {
@@ -61,7 +80,7 @@ record Targets(Map<Integer, Map<Integer, List<Segment>>> geometry, Set<Integer> 
     /** A rider's segments, dealt out to its sub-paths: as before if they are as many, else where they do not join. */
     private static List<List<Segment>> strokes(Drawing drawing, DrawnGeometry.Part line, List<Segment> segments) {
         List<SubPath> old = line.subPaths().stream()
-                .map(k -> drawing.shapes().get(line.shape()).subPaths().get(k))
+                .map(k -> drawing.all().get(line.shape()).subPaths().get(k))
                 .toList();
         List<List<Segment>> strokes = new ArrayList<>();
         if (old.stream().mapToInt(s -> s.segments().size()).sum() == segments.size()) {

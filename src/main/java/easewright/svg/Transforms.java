@@ -10,8 +10,12 @@ import java.util.Optional;
 final class Transforms {
     private Transforms() {}
 
-    /** The product of the list, left to right; empty if any part of it makes no sense. */
-    static Optional<Affine> parse(String text, boolean css) {
+    /**
+     * The product of the list, left to right; empty if any part of it makes no sense.
+     *
+     * @param reference for a CSS value, the width and height that percentages are of; empty for an attribute
+     */
+    static Optional<Affine> parse(String text, Optional<Point> reference) {
         if (text.strip().equals("none")) {
             return Optional.of(Affine.IDENTITY);
         }
@@ -21,7 +25,7 @@ final class Transforms {
         while (!in.atEnd()) {
             String name = name(in, text);
             List<Length> arguments = arguments(in, text);
-            Optional<Affine> one = arguments == null ? Optional.empty() : function(name, arguments, css);
+            Optional<Affine> one = arguments == null ? Optional.empty() : function(name, arguments, reference);
             if (one.isEmpty()) {
                 return Optional.empty();
             }
@@ -67,12 +71,14 @@ final class Transforms {
         return arguments;
     }
 
-    private static Optional<Affine> function(String name, List<Length> a, boolean css) {
+    private static Optional<Affine> function(String name, List<Length> a, Optional<Point> reference) {
         int n = a.size();
+        boolean css = reference.isPresent();
+        Point whole = reference.orElse(Point.ORIGIN);
         boolean ok = switch (name) {
             case "matrix" -> n == 6 && plain(a);
-            case "translate" -> (n == 1 || n == 2) && lengths(a, css);
-            case "translateX", "translateY" -> css && n == 1 && lengths(a, true);
+            case "translate" -> (n == 1 || n == 2) && lengths(a, reference);
+            case "translateX", "translateY" -> css && n == 1 && lengths(a, reference);
             case "scale" -> (n == 1 || n == 2) && plain(a);
             case "scaleX", "scaleY" -> css && n == 1 && plain(a);
             case "rotate" ->
@@ -96,9 +102,9 @@ final class Transforms {
                         a.get(4).value(),
                         a.get(5).value());
             case "translate" ->
-                Affine.translation(a.get(0).units(0), n > 1 ? a.get(1).units(0) : 0);
-            case "translateX" -> Affine.translation(a.get(0).units(0), 0);
-            case "translateY" -> Affine.translation(0, a.get(0).units(0));
+                Affine.translation(a.get(0).units(whole.x()), n > 1 ? a.get(1).units(whole.y()) : 0);
+            case "translateX" -> Affine.translation(a.get(0).units(whole.x()), 0);
+            case "translateY" -> Affine.translation(0, a.get(0).units(whole.y()));
             case "scale" -> Affine.scaling(first, n > 1 ? second : first);
             case "scaleX" -> Affine.scaling(first, 1);
             case "scaleY" -> Affine.scaling(1, first);
@@ -115,9 +121,14 @@ final class Transforms {
         return a.stream().allMatch(one -> one.unit().isEmpty());
     }
 
-    private static boolean lengths(List<Length> a, boolean css) {
+    private static boolean lengths(List<Length> a, Optional<Point> reference) {
+        boolean known =
+                reference.filter(whole -> whole.x() > 0 && whole.y() > 0).isPresent();
+        boolean css = reference.isPresent();
         return a.stream()
-                .allMatch(one -> one.unit().isEmpty() || (css && one.unit().equals("px")) || (css && one.physical()));
+                .allMatch(one -> one.unit().isEmpty()
+                        || (css && (one.unit().equals("px") || one.physical()))
+                        || (known && one.percent()));
     }
 
     private static boolean angle(Length a, boolean css) {

@@ -12,6 +12,7 @@ import java.util.Set;
  * @param styleSheets  contents of the style elements, in order
  * @param generator    what the comments before the root say of the program that wrote the file
  * @param fromEntities whether some element came out of an entity
+ * @param styledFromOutside whether the file names a style sheet that it does not hold
  */
 record Tree(
         Element root,
@@ -19,4 +20,5 @@ record Tree(
         Set<String> repeatedIds,
         List<Element> styleSheets,
         String generator,
-        boolean fromEntities) {}
+        boolean fromEntities,
+        boolean styledFromOutside) {}

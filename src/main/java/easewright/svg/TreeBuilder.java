@@ -54,12 +54,13 @@ final class TreeBuilder extends DefaultHandler2 {
     private int count;
     private int entityDepth;
     private boolean fromEntities;
+    private boolean styledFromOutside;
 
     /** How deep we are inside an element that is not looked at. */
     private int skipping;
 
     Tree tree() {
-        return new Tree(root, byId, repeatedIds, styleSheets, generator.toString(), fromEntities);
+        return new Tree(root, byId, repeatedIds, styleSheets, generator.toString(), fromEntities, styledFromOutside);
     }
 
     /** The line that was being read, from 1. */
@@ -144,6 +145,11 @@ final class TreeBuilder extends DefaultHandler2 {
         if (root == null && generator.length() < LONGEST_GENERATOR) {
             generator.append(text, start, Math.min(length, LONGEST_GENERATOR)).append('\n');
         }
+    }
+
+    @Override
+    public void processingInstruction(String target, String data) {
+        styledFromOutside |= target.equals("xml-stylesheet");
     }
 
     @Override

@@ -1,42 +1,64 @@
 package easewright.svg;
 
+import easewright.geom.Point;
+import easewright.pattern.Caption;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Gives unnamed closed shapes the first words written inside them. */
+/** Gives unnamed closed shapes and joined outlines the first words written inside them. */
 final class Writings {
+    /** Words and where they are anchored, mm. */
+    record Writing(Point at, Caption caption) {
+        String text() {
+            return caption.words();
+        }
+    }
+
     /** Beyond this, searching every text in every outline would be felt. */
     private static final int MOST = 2000;
 
     private Writings() {}
 
-    static List<DrawnShape> name(List<DrawnShape> shapes, List<Walker.Writing> writings) {
+    /** Shapes and joined outlines under the names that they have been given. */
+    record Named(List<DrawnShape> shapes, List<JoinedOutline> joined) {}
+
+    static Named name(List<DrawnShape> shapes, List<JoinedOutline> joined, List<Writing> writings) {
         if (writings.isEmpty() || writings.size() > MOST) {
-            return shapes;
+            return new Named(shapes, joined);
         }
         List<Area> areas = new ArrayList<>();
+        for (int i = 0; i < joined.size(); i++) {
+            areas.add(Area.of(joined.get(i).outline(), shapes.size() + i, 0));
+        }
         for (int i = 0; i < shapes.size(); i++) {
-            Area.largest(shapes.get(i), i)
-                    .filter(a -> a.area() >= BarePattern.LEAST_AREA)
-                    .ifPresent(areas::add);
+            if (shapes.get(i).shown()) {
+                Area.largest(shapes.get(i), i)
+                        .filter(a -> a.area() >= BarePattern.LEAST_AREA)
+                        .ifPresent(areas::add);
+            }
             if (areas.size() > MOST) {
-                return shapes;
+                return new Named(shapes, joined);
             }
         }
         List<DrawnShape> named = new ArrayList<>(shapes);
-        for (Walker.Writing writing : writings) {
+        List<JoinedOutline> namedJoined = new ArrayList<>(joined);
+        for (Writing writing : writings) {
             Area smallest = null;
             for (Area area : areas) {
                 if ((smallest == null || area.area() < smallest.area()) && area.contains(writing.at())) {
                     smallest = area;
                 }
             }
-            if (smallest != null && named.get(smallest.index()).label().isEmpty()) {
-                named.set(
-                        smallest.index(),
-                        named.get(smallest.index()).withLabel(writing.caption().words()));
+            if (smallest == null) {
+                continue;
+            }
+            int j = smallest.index() - shapes.size();
+            if (j >= 0 && namedJoined.get(j).label().isEmpty()) {
+                namedJoined.set(j, namedJoined.get(j).withLabel(writing.text()));
+            } else if (j < 0 && named.get(smallest.index()).label().isEmpty()) {
+                named.set(smallest.index(), named.get(smallest.index()).withLabel(writing.text()));
             }
         }
-        return named;
+        return new Named(named, namedJoined);
     }
 }

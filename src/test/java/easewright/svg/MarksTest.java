@@ -222,7 +222,7 @@ class MarksTest {
     @Test
     void aKnownLineSetsTheScaleAndTakesTheMarksAlong() throws SvgProblem {
         byte[] marked = open("").write(full());
-        SvgFile twice = SvgFile.read(marked, "m", OptionalDouble.of(2));
+        SvgFile twice = SvgFile.read(marked, "m", ReadOptions.AS_FILED.withScale(2));
         Pattern pattern = twice.pattern();
         assertThat(pattern.scale().proof()).isEqualTo(Scale.Proof.KNOWN_LINE);
         assertThat(pattern.piece("front").orElseThrow().edges().get(0).to()).isEqualTo(new Point(220.2, 20));

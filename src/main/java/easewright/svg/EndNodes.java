@@ -1,0 +1,89 @@
+package easewright.svg;
+
+import easewright.geom.Point;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Places at which loose lines end: those as near as makes no difference are one. */
+final class EndNodes {
+    /** More free ends than this in one spot are hatching, not gaps. */
+    private static final int CROWD = 16;
+
+    private final List<Point> places = new ArrayList<>();
+    private final Map<Long, List<Integer>> cells = new HashMap<>();
+
+    int count() {
+        return places.size();
+    }
+
+    /** The node at a place, made if there is none within {@link Closing#MEET}. */
+    int at(Point p) {
+        for (int dx = -1; dx <= 1; dx++) {
+            for (int dy = -1; dy <= 1; dy++) {
+                for (int node : cells.getOrDefault(cell(p, Closing.MEET, dx, dy), List.of())) {
+                    if (places.get(node).distance(p) <= Closing.MEET) {
+                        return node;
+                    }
+                }
+            }
+        }
+        places.add(p);
+        cells.computeIfAbsent(cell(p, Closing.MEET, 0, 0), c -> new ArrayList<>(1))
+                .add(places.size() - 1);
+        return places.size() - 1;
+    }
+
+    /**
+     * Brings free ends together across gaps of up to {@link JoinedOutline#TOLERANCE}, each with the one nearest to
+     * it if that also has it for its nearest.
+     *
+     * @param degree how many lines end at each node
+     * @return for each node the one that now stands for it
+     */
+    int[] bridged(int[] degree) {
+        Map<Long, List<Integer>> free = new HashMap<>();
+        for (int i = 0; i < degree.length; i++) {
+            if (degree[i] == 1) {
+                free.computeIfAbsent(cell(places.get(i), JoinedOutline.TOLERANCE, 0, 0), c -> new ArrayList<>(1))
+                        .add(i);
+            }
+        }
+        int[] nearest = new int[degree.length];
+        Arrays.setAll(nearest, i -> degree[i] == 1 ? nearest(i, free) : -1);
+        int[] stands = new int[degree.length];
+        Arrays.setAll(stands, i -> nearest[i] >= 0 && nearest[nearest[i]] == i ? Math.min(i, nearest[i]) : i);
+        return stands;
+    }
+
+    /** The nearest other free end, or -1. */
+    private int nearest(int node, Map<Long, List<Integer>> free) {
+        Point p = places.get(node);
+        int best = -1;
+        double distance = JoinedOutline.TOLERANCE;
+        for (int dx = -1; dx <= 1; dx++) {
+            for (int dy = -1; dy <= 1; dy++) {
+                List<Integer> there = free.getOrDefault(cell(p, JoinedOutline.TOLERANCE, dx, dy), List.of());
+                if (there.size() > CROWD) {
+                    return -1;
+                }
+                for (int other : there) {
+                    double away = places.get(other).distance(p);
+                    if (other != node && away <= distance) {
+                        best = other;
+                        distance = away;
+                    }
+                }
+            }
+        }
+        return best;
+    }
+
+    private static long cell(Point p, double size, int dx, int dy) {
+        long x = (long) Math.floor(p.x() / size) + dx;
+        long y = (long) Math.floor(p.y() / size) + dy;
+        return x * 0x9E3779B97F4A7C15L + y * 0xC2B2AE3D27D4EB4FL;
+    }
+}

@@ -1,0 +1,39 @@
+package easewright.svg;
+
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/**
+ * What a person said about a file on opening it.
+ *
+ * @param mmPerUnit what a line of known length shows: mm per user unit of the root element, if anything
+ * @param statedToo whether another scale than before also changes the lengths that were stated, such as allowances:
+ *                  right where they were taken from the drawing, wrong where they are what the paper says
+ * @param layers    keys of the layers to read, hidden ones among them; empty for all that are shown
+ */
+public record ReadOptions(OptionalDouble mmPerUnit, Set<String> layers, boolean statedToo) {
+    /** The file as it stands. */
+    public static final ReadOptions AS_FILED = new ReadOptions(OptionalDouble.empty(), Set.of(), false);
+
+    /**
+     * @throws IllegalArgumentException if {@code mmPerUnit} is not above 0
+     */
+    public ReadOptions {
+        if (mmPerUnit.isPresent() && !(mmPerUnit.getAsDouble() > 0 && Double.isFinite(mmPerUnit.getAsDouble()))) {
+            throw new IllegalArgumentException("Millimetres per unit must be above 0");
+        }
+        layers = Set.copyOf(layers);
+    }
+
+    public ReadOptions withScale(double mm) {
+        return new ReadOptions(OptionalDouble.of(mm), layers, statedToo);
+    }
+
+    public ReadOptions withLayers(Set<String> chosen) {
+        return new ReadOptions(mmPerUnit, chosen, statedToo);
+    }
+
+    public ReadOptions withStatedToo(boolean too) {
+        return new ReadOptions(mmPerUnit, layers, too);
+    }
+}

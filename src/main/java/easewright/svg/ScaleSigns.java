@@ -1,0 +1,56 @@
+package easewright.svg;
+
+import easewright.pattern.Finding;
+import easewright.pattern.Scale;
+import easewright.pattern.Severity;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Gathers what speaks for a scale that the file does not prove, and what speaks against one that it does. */
+final class ScaleSigns {
+    private static final int[] USUAL = {72, 90, 96};
+
+    /** A test square that is off by more than this part of its size is told of. */
+    private static final double OFF = 0.005;
+
+    private ScaleSigns() {}
+
+    /** Proposals, the likeliest first; none where the scale is proved. */
+    static List<ScaleProposal> of(
+            RootScale read, Tree tree, List<DrawnShape> shapes, List<Writings.Writing> writings, Notes notes) {
+        double mmPerUnit = read.scale().mmPerUnitX();
+        List<TestSquares.Marked> squares = TestSquares.find(shapes, writings);
+        if (read.scale().proof() != Scale.Proof.UNPROVED) {
+            for (TestSquares.Marked square : squares) {
+                if (Math.abs(square.side() / square.mm() - 1) > OFF) {
+                    notes.add(Finding.of("test-square-differs", Severity.CAUTION, "")
+                            .with("text", square.seen())
+                            .with("wanted", square.mm())
+                            .with("drawn", square.side()));
+                }
+            }
+            return List.of();
+        }
+        List<ScaleProposal> proposals = new ArrayList<>();
+        for (TestSquares.Marked square : squares) {
+            proposals.add(new ScaleProposal(
+                    mmPerUnit * square.mm() / square.side(), ScaleProposal.Sign.TEST_SQUARE, square.seen()));
+        }
+        // Without a size of its own the unit was taken for a pixel.
+        double inch = mmPerUnit * Length.PX_PER_INCH;
+        DrawingSigns.of(tree, read.statedWidth(), read.statedHeight())
+                .ifPresent(sign -> proposals.add(
+                        new ScaleProposal(inch / sign.perInch(), sign.sign(), String.valueOf(sign.perInch()))));
+        if (!proposals.isEmpty()) {
+            ScaleProposal best = proposals.get(0);
+            boolean square = best.sign() == ScaleProposal.Sign.TEST_SQUARE;
+            notes.add(Finding.of(square ? "scale-by-test-square" : "scale-proposed", Severity.NOTE, "")
+                    .with(square ? "text" : "perInch", square ? best.seen() : Integer.valueOf(best.seen()))
+                    .with("unit.number", best.mmPerUnit()));
+        }
+        for (int perInch : USUAL) {
+            proposals.add(new ScaleProposal(inch / perInch, ScaleProposal.Sign.USUAL, String.valueOf(perInch)));
+        }
+        return proposals;
+    }
+}

@@ -1,0 +1,92 @@
+package easewright.svg;
+
+import easewright.geom.Box;
+import easewright.geom.Line;
+import easewright.geom.Outline;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Squares that are drawn on paper patterns so that the size of the print can be checked. */
+final class TestSquares {
+    /** Beyond this many squares or texts the drawing is some other kind of thing. */
+    private static final int MOST = 1000;
+
+    /** How much the sides may differ, as a part of the side. */
+    private static final double EQUAL = 0.002;
+
+    private static final Pattern SIZE = Pattern.compile(
+            "(?<![\\d.,/])(\\d{1,4}(?:[.,]\\d{1,3})?)\\s*"
+                    + "(?:(?:mm|cm|in|\")?\\s*[x\u00d7]\\s*\\d{1,4}(?:[.,]\\d{1,3})?\\s*)?(mm|cm|inch(?:es)?|in\\b|[\"\u2033])");
+
+    /**
+     * A square with its size written to it.
+     *
+     * @param side as drawn, in mm at the scale by which the drawing was read
+     * @param mm   as written
+     * @param seen the words that say so
+     */
+    record Marked(double side, double mm, String seen) {}
+
+    private TestSquares() {}
+
+    /** Whether an outline is an upright square of straight lines. */
+    static boolean isSquare(Outline outline) {
+        Box box = outline.box();
+        double side = box.width();
+        return outline.segments().size() == 4
+                && outline.segments().stream().allMatch(Line.class::isInstance)
+                && Math.abs(box.height() - side) < Math.max(0.1, EQUAL * side)
+                && Math.abs(outline.signedArea()) > 0.995 * side * side;
+    }
+
+    /** Squares with a size written inside or near them. */
+    static List<Marked> find(List<DrawnShape> shapes, List<Writings.Writing> writings) {
+        List<Writings.Writing> sizes = writings.stream()
+                .filter(writing -> mm(writing.text()).isPresent())
+                .limit(MOST)
+                .toList();
+        if (sizes.isEmpty()) {
+            return List.of();
+        }
+        List<Box> squares = new ArrayList<>();
+        for (DrawnShape shape : shapes) {
+            for (SubPath line : shape.shown() ? shape.subPaths() : List.<SubPath>of()) {
+                if (line.segments().size() == 4 && squares.size() < MOST) {
+                    line.outline().filter(TestSquares::isSquare).ifPresent(outline -> squares.add(outline.box()));
+                }
+            }
+        }
+        List<Marked> found = new ArrayList<>();
+        for (Writings.Writing size : sizes) {
+            Box nearest = null;
+            for (Box square : squares) {
+                boolean near = square.distance(size.at()) <= square.width() / 2;
+                if (near && (nearest == null || square.distance(size.at()) < nearest.distance(size.at()))) {
+                    nearest = square;
+                }
+            }
+            if (nearest != null) {
+                found.add(new Marked(nearest.width(), mm(size.text()).orElseThrow(), size.text()));
+            }
+        }
+        return found;
+    }
+
+    private static Optional<Double> mm(String text) {
+        Matcher size = SIZE.matcher(text.toLowerCase(Locale.ROOT));
+        if (!size.find()) {
+            return Optional.empty();
+        }
+        double number = Double.parseDouble(size.group(1).replace(',', '.'));
+        double mm = switch (size.group(2)) {
+            case "mm" -> number;
+            case "cm" -> number * 10;
+            default -> number * Length.MM_PER_INCH;
+        };
+        return mm > 0 ? Optional.of(mm) : Optional.empty();
+    }
+}
