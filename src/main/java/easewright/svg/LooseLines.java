@@ -19,8 +19,8 @@ final class LooseLines {
         for (Piece piece : pattern.pieces()) {
             take(drawn.piece(piece.id()), taken);
             drawn.joined(piece.id())
-                    .ifPresent(joined -> joined.parts()
-                            .forEach(part -> taken.add(new Stroke(part.shape(), part.subPath()))));
+                    .ifPresent(joined ->
+                            joined.parts().forEach(part -> taken.add(new Stroke(part.shape(), part.subPath()))));
             piece.riders().forEach(rider -> take(drawn.rider(rider.id()), taken));
         }
         List<Rider> loose = new ArrayList<>();
