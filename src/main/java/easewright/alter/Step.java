@@ -4,9 +4,7 @@ import easewright.pattern.ChangeNote;
 import easewright.pattern.Pattern;
 import easewright.pattern.SetAside;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
 
 /**
@@ -15,9 +13,6 @@ import java.util.OptionalDouble;
  * @param on whether the change is made; else it is set aside
  */
 public record Step(ChangeNote note, boolean on) {
-    /** The settings that say how much, mm. */
-    private static final List<String> AMOUNTS = List.of("amount", "gap");
-
     /** The whole course of a pattern, oldest first, with what is set aside in its place. */
     public static List<Step> course(Pattern pattern) {
         List<Step> steps = new ArrayList<>();
@@ -52,32 +47,22 @@ public record Step(ChangeNote note, boolean on) {
         return new Step(note, onNow);
     }
 
-    /** By how much, mm; empty where the change is not known by one number. */
+    /** By how much, mm; empty where the change is of a kind not known here, or its amount cannot be read. */
     public OptionalDouble amount() {
-        for (String key : AMOUNTS) {
-            String text = note.settings().get(key);
-            if (text != null) {
-                try {
-                    return OptionalDouble.of(Double.parseDouble(text));
-                } catch (NumberFormatException notANumber) {
-                    return OptionalDouble.empty();
-                }
-            }
-        }
-        return OptionalDouble.empty();
+        return Ways.of(note.method())
+                .flatMap(way -> way.amountOf(note))
+                .map(OptionalDouble::of)
+                .orElse(OptionalDouble.empty());
     }
 
-    /** The same change by another amount, mm; itself where it has none. */
+    /** The same change by another amount, mm; itself where its kind is not known here. */
     public Step withAmount(double mm) {
-        Map<String, String> settings = new LinkedHashMap<>(note.settings());
-        for (String key : AMOUNTS) {
-            settings.computeIfPresent(key, (k, old) -> Settings.plain(mm));
-        }
-        return new Step(new ChangeNote(note.method(), settings), on);
+        return new Step(
+                Ways.of(note.method()).map(way -> way.withAmount(note, mm)).orElse(note), on);
     }
 
     /** Whether it changes lengths along the grain, which is settled before widths (E-372, docs/sources.md 4.4). */
     public boolean isLength() {
-        return note.method().equals(Lengthen.METHOD);
+        return Ways.of(note.method()).filter(way -> way.aim() == Way.Aim.LENGTH).isPresent();
     }
 }

@@ -17,6 +17,7 @@ import easewright.editor.panel.ViewButtons;
 import java.io.File;
 import java.util.List;
 import java.util.Objects;
+import javafx.application.Application;
 import javafx.geometry.Pos;
 import javafx.scene.Scene;
 import javafx.scene.input.DragEvent;
@@ -78,16 +79,22 @@ final class EditorWindow {
     }
 
     private void show(Stage stage, Desk desk) {
-        String theme = (desk.dark() ? new PrimerDark() : new PrimerLight()).getUserAgentStylesheet();
-        if (!theme.equals(scene.getUserAgentStylesheet())) {
-            scene.setUserAgentStylesheet(theme);
-            scene.getRoot().getStyleClass().removeAll("by-day", "by-lamp");
-            scene.getRoot().getStyleClass().add(desk.dark() ? "by-lamp" : "by-day");
-        }
+        light(desk.dark());
         String name = desk.words().of("editor.title");
         stage.setTitle(desk.file()
                 .map(f -> (desk.isSaved() ? "" : "\u2022 ") + f.name() + " \u2013 " + name)
                 .orElse(name));
+    }
+
+    /** The look by day or by lamplight, for the whole application, so that lists, menus and hints go with it. */
+    private void light(boolean dark) {
+        String now = dark ? "by-lamp" : "by-day";
+        List<String> classes = scene.getRoot().getStyleClass();
+        if (!classes.contains(now)) {
+            Application.setUserAgentStylesheet((dark ? new PrimerDark() : new PrimerLight()).getUserAgentStylesheet());
+            classes.removeAll(List.of("by-day", "by-lamp"));
+            classes.add(now);
+        }
     }
 
     private void keys() {

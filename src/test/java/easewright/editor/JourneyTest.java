@@ -179,6 +179,34 @@ class JourneyTest {
         assertThat(line("hip").finished()).isCloseTo(finished, within(1e-6));
     }
 
+    /** Another way: chosen from the list, its places shown on the table, tried and kept. */
+    @Test
+    void aCutIsShownOnTheTable(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        double finished = line("hip").finished();
+        write(robot, "#amount", "12mm");
+        robot.clickOn("#way").clickOn("Slash and spread");
+        until(d -> d.trial().isEmpty());
+        CuttingTable table = robot.lookup("#table").queryAs(CuttingTable.class);
+        robot.clickOn("#pick-slash");
+        for (Point place : new Point[] {new Point(180, 729), new Point(180, 130)}) {
+            Point at = table.view().toScreen(place);
+            robot.clickOn(table.localToScreen(at.x(), at.y()));
+        }
+        until(d -> d.shownTrial().isPresent());
+        assertThat(line("hip").finished()).isCloseTo(finished + 12, within(0.01));
+        robot.clickOn("#keep");
+        until(d -> d.pattern().changes().size() == 1);
+
+        robot.clickOn("#pick-slash");
+        assertThat(app.session().picking().isAsking()).isTrue();
+        robot.push(KeyCode.ESCAPE);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(app.session().picking().isAsking()).isFalse();
+        robot.clickOn("#way").clickOn("At the seams");
+        until(d -> !d.holds().isEmpty());
+    }
+
     @Test
     void whatIsTypedWrongStaysAndIsExplained(FxRobot robot) throws Exception {
         openTheSkirt(robot);

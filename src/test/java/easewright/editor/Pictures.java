@@ -1,8 +1,10 @@
 package easewright.editor;
 
 import easewright.alter.StepRefused;
+import easewright.alter.Ways;
 import easewright.editor.model.Course;
 import easewright.editor.model.Desk;
+import easewright.editor.model.OtherWay;
 import easewright.editor.model.Sample;
 import easewright.pattern.Level;
 import easewright.text.LengthUnit;
@@ -10,6 +12,8 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.CountDownLatch;
 import javafx.animation.PauseTransition;
@@ -77,6 +81,20 @@ public final class Pictures extends Application {
             act(() -> app.session()
                     .want(app.session().desk().wanted().orElseThrow().withAmount(40)));
             picture("trial", 1);
+            act(() -> {
+                var wanted = app.session().desk().wanted().orElseThrow();
+                app.session().want(wanted.withOther(Ways.of("slash").map(OtherWay::of)));
+            });
+            picture("way", 1);
+            act(() -> {
+                var wanted = app.session().desk().wanted().orElseThrow();
+                app.session()
+                        .want(wanted.withOther(
+                                wanted.other().map(o -> o.with("slash", List.of("Back/hem@50% > Back/waist@50%")))));
+            });
+            picture("way-trial", 1);
+            act(() -> app.session()
+                    .want(app.session().desk().wanted().orElseThrow().withOther(Optional.empty())));
             size(1920, 1080);
             picture("trial-large", 1);
             picture("trial-double", 2);

@@ -78,7 +78,8 @@ public record Desk(
 
     /** Where the seams at the level at work can be taken hold of, on the pattern to be seen. */
     public List<Hold> holds() {
-        return wanted.flatMap(w -> shownReading().measures().girths().stream()
+        return wanted.filter(Wanted::atSeams)
+                .flatMap(w -> shownReading().measures().girths().stream()
                         .filter(g -> g.level().name().equals(w.level()))
                         .findFirst())
                 .map(g -> Hold.of(shown(), g))
@@ -120,7 +121,7 @@ public record Desk(
         Reading now = changed.present().equals(pattern()) ? reading : Reading.of(changed.present());
         Optional<Wanted> kept = wanted.filter(
                         w -> changed.present().level(w.level()).isPresent())
-                .map(w -> w.withAmount(0).withOpenUp(false));
+                .map(Wanted::done);
         return new Desk(file, changed, now, kept, Optional.empty(), Optional.empty(), notice, unit, dark);
     }
 

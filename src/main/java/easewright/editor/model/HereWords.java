@@ -1,9 +1,12 @@
 package easewright.editor.model;
 
+import easewright.alter.Way;
 import easewright.ease.EaseLine;
+import easewright.measure.Girth;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Piece;
 import easewright.text.Words;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,6 +14,9 @@ import java.util.OptionalDouble;
 
 /** What "this much, here" says about a change that is being tried. */
 public final class HereWords {
+    /** Half of what a tape shows, mm. */
+    private static final double NOTICED = 0.5;
+
     private HereWords() {}
 
     /** What the girth and ease become and how far each seam moves; an invitation while nothing is tried. */
@@ -18,7 +24,19 @@ public final class HereWords {
         Words words = desk.words();
         Optional<Wanted> wanted = desk.wanted();
         if (wanted.isEmpty() || wanted.get().amount() == 0) {
-            return words.of("editor.here.invite");
+            return words.of(wanted.map(Wanted::atSeams).orElse(true) ? "editor.here.invite" : "editor.here.invite-way");
+        }
+        String still =
+                wanted.get().other().map(o -> WayForm.stillToChoose(o, words)).orElse("");
+        if (!still.isEmpty()) {
+            return still;
+        }
+        boolean aims =
+                wanted.get().other().map(o -> o.way().aim() == Way.Aim.GIRTH).orElse(true);
+        if (!aims) {
+            return desk.shownTrial()
+                    .map(t -> girths(desk.reading(), t.reading(), words))
+                    .orElse("");
         }
         Optional<EaseLine> before = line(desk.reading(), wanted.get().level());
         Optional<EaseLine> after =
@@ -29,10 +47,6 @@ public final class HereWords {
         List<Hold> taking = desk.holds().stream()
                 .filter(h -> !wanted.get().leftOut().contains(h.edge()))
                 .toList();
-        int sewn = Math.max(1, Hold.sewn(taking));
-        String each = words.of(
-                sewn == 1 ? "editor.here.each.one" : "editor.here.each",
-                Map.of("seams", sewn, "amount.signed", wanted.get().amount() / sewn));
         OptionalDouble from = before.get().ease();
         OptionalDouble to = after.get().ease();
         String what = from.isPresent() && to.isPresent()
@@ -45,7 +59,30 @@ public final class HereWords {
                                 "level", wanted.get().level(),
                                 "from", before.get().finished(),
                                 "to", after.get().finished()));
-        return what + " " + each;
+        return wanted.get().atSeams() ? what + " " + each(taking, wanted.get(), words) : what;
+    }
+
+    private static String each(List<Hold> taking, Wanted wanted, Words words) {
+        int sewn = Math.max(1, Hold.sewn(taking));
+        return words.of(
+                sewn == 1 ? "editor.here.each.one" : "editor.here.each",
+                Map.of("seams", sewn, "amount.signed", wanted.amount() / sewn));
+    }
+
+    /** Which girths changed by a change that does not aim at one. */
+    private static String girths(Reading before, Reading after, Words words) {
+        List<String> changed = new ArrayList<>();
+        for (Girth now : after.measures().girths()) {
+            String level = now.level().name();
+            double by = now.finished()
+                    - before.measures().girth(level).map(Girth::finished).orElse(now.finished());
+            if (Math.abs(by) >= NOTICED) {
+                changed.add(words.of("editor.here.girth-by", Map.of("level", level, "by.signed", by)));
+            }
+        }
+        return changed.isEmpty()
+                ? words.of("editor.here.no-girth")
+                : words.of("editor.here.girths", Map.of("girths", String.join(", ", changed)));
     }
 
     /** A seam as a chip names it. */

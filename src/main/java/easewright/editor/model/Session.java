@@ -27,6 +27,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
  */
 public final class Session {
     private final ReadOnlyObjectWrapper<Desk> desk;
+    private final Picking picking = new Picking();
 
     public Session(LengthUnit unit, boolean dark) {
         desk = new ReadOnlyObjectWrapper<>(Desk.empty(unit, dark));
@@ -38,6 +39,11 @@ public final class Session {
 
     public Desk desk() {
         return desk.get();
+    }
+
+    /** Places that are asked for on the table. */
+    public Picking picking() {
+        return picking;
     }
 
     private void change(UnaryOperator<Desk> step) {
@@ -56,7 +62,8 @@ public final class Session {
         Optional<Level> level = desk().pattern().level(name);
         boolean already = desk().wanted().map(w -> w.level().equals(name)).orElse(false);
         if (level.isPresent() && !already) {
-            change(d -> d.withWanted(Optional.of(Wanted.at(name, level.get().kind()))));
+            Wanted fresh = Wanted.at(name, level.get().kind());
+            change(d -> d.withWanted(Optional.of(fresh.withOther(d.wanted().flatMap(Wanted::other)))));
         }
     }
 
@@ -74,7 +81,7 @@ public final class Session {
 
     /** Leaves everything as it was before the trial. */
     public void leave() {
-        change(d -> d.withWanted(d.wanted().map(w -> w.withAmount(0).withOpenUp(false))));
+        change(d -> d.withWanted(d.wanted().map(Wanted::done)));
     }
 
     /** Another pattern with other marks, body or wishes; one step that can be undone. */

@@ -41,7 +41,8 @@ public sealed interface Trial {
      * @param last what the last wish on the same pattern came to
      */
     static Optional<Trial> of(Pattern pattern, Reading reading, Wanted wanted, Optional<Trial> last) {
-        if (wanted.amount() == 0) {
+        boolean unready = wanted.other().map(o -> !o.missing().isEmpty()).orElse(false);
+        if (wanted.amount() == 0 || unready) {
             return Optional.empty();
         }
         // Finding the largest amount that works takes some twenty tries; a hand that pulls on need not wait for it.
@@ -54,7 +55,7 @@ public sealed interface Trial {
                 .map(g -> Hold.of(pattern, g))
                 .orElse(List.of());
         try {
-            Altered altered = wanted.change(holds).apply(pattern);
+            Altered altered = wanted.change(pattern, holds).apply(pattern);
             Reading after = Reading.quick(altered.pattern());
             List<Finding> findings = new ArrayList<>(altered.findings());
             findings.addAll(Reading.drift(pattern, reading, altered.pattern(), after));

@@ -1,11 +1,15 @@
 package easewright.editor.model;
 
+import easewright.alter.Alteration;
+import easewright.alter.Refusal;
 import easewright.alter.SeamChange;
 import easewright.alter.Share;
 import easewright.alter.Taper;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.LevelKind;
+import easewright.pattern.Pattern;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -16,6 +20,7 @@ import java.util.Set;
  * @param carry    whether the change goes on parallel down to the hem
  * @param oneSide  whether only one side of the garment changes
  * @param openUp   whether protected edges may move after all
+ * @param other    another way than at the seams, or that way with all its settings
  */
 public record Wanted(
         String level,
@@ -24,14 +29,18 @@ public record Wanted(
         Taper taper,
         boolean carry,
         boolean oneSide,
-        boolean openUp) {
+        boolean openUp,
+        Optional<OtherWay> other) {
+    /** The setting by which every way lets protected edges change. */
+    private static final String ACCEPT = "accept-protected";
+
     public Wanted {
         leftOut = Set.copyOf(leftOut);
     }
 
     /** Nothing yet, with the settings most often right at such a level. */
     public static Wanted at(String level, LevelKind kind) {
-        return new Wanted(level, 0, Set.of(), Taper.SMOOTH, belowTheWaist(kind), false, false);
+        return new Wanted(level, 0, Set.of(), Taper.SMOOTH, belowTheWaist(kind), false, false, Optional.empty());
     }
 
     private static boolean belowTheWaist(LevelKind kind) {
@@ -39,27 +48,41 @@ public record Wanted(
     }
 
     public Wanted withAmount(double mm) {
-        return new Wanted(level, mm, leftOut, taper, carry, oneSide, openUp);
+        return new Wanted(level, mm, leftOut, taper, carry, oneSide, openUp, other);
     }
 
     public Wanted withLeftOut(Set<EdgeRef> edges) {
-        return new Wanted(level, amount, edges, taper, carry, oneSide, openUp);
+        return new Wanted(level, amount, edges, taper, carry, oneSide, openUp, other);
     }
 
     public Wanted withTaper(Taper shape) {
-        return new Wanted(level, amount, leftOut, shape, carry, oneSide, openUp);
+        return new Wanted(level, amount, leftOut, shape, carry, oneSide, openUp, other);
     }
 
     public Wanted withCarry(boolean toHem) {
-        return new Wanted(level, amount, leftOut, taper, toHem, oneSide, openUp);
+        return new Wanted(level, amount, leftOut, taper, toHem, oneSide, openUp, other);
     }
 
     public Wanted withOneSide(boolean only) {
-        return new Wanted(level, amount, leftOut, taper, carry, only, openUp);
+        return new Wanted(level, amount, leftOut, taper, carry, only, openUp, other);
     }
 
     public Wanted withOpenUp(boolean allowed) {
-        return new Wanted(level, amount, leftOut, taper, carry, oneSide, allowed);
+        return new Wanted(level, amount, leftOut, taper, carry, oneSide, allowed, other);
+    }
+
+    public Wanted withOther(Optional<OtherWay> way) {
+        return new Wanted(level, amount, leftOut, taper, carry, oneSide, openUp, way);
+    }
+
+    /** Nothing more is wanted here for now; the way stays chosen. */
+    Wanted done() {
+        return withAmount(0).withOpenUp(false).withOther(other.map(OtherWay::withoutPlaces));
+    }
+
+    /** Whether it is at the seams, where they can be taken hold of. */
+    public boolean atSeams() {
+        return other.isEmpty();
     }
 
     /** Whether this is the same wish by as much or more in the same direction. */
@@ -69,8 +92,23 @@ public record Wanted(
                 && Math.abs(amount) >= Math.abs(other.amount);
     }
 
-    /** The change that does this on the edges that remain. */
-    public SeamChange change(List<Hold> holds) {
+    /**
+     * The change that does this.
+     *
+     * @param holds the seams at the level
+     * @throws Refusal if a setting of another way is missing or not understood
+     */
+    public Alteration change(Pattern pattern, List<Hold> holds) throws Refusal {
+        if (other.isEmpty()) {
+            return atSeams(holds);
+        }
+        OtherWay way = other.get();
+        boolean mayMove = way.way().setting(ACCEPT).isPresent();
+        return (openUp && mayMove ? way.with(ACCEPT, List.of("yes")) : way).change(pattern, level, amount);
+    }
+
+    /** The change at the seams that remain. */
+    private SeamChange atSeams(List<Hold> holds) {
         List<Share> shares = leftOut.isEmpty()
                 ? List.of()
                 : holds.stream()

@@ -39,7 +39,7 @@ public record NamePlace(Point at, double width, double height) {
             lines.add(new Line(dart.mouth2(), dart.point()));
         }
         for (Rider rider : piece.riders()) {
-            if (rider.kind() == Rider.Kind.INNER) {
+            if (rider.kind() != Rider.Kind.ATTACHED) {
                 lines.addAll(rider.segments());
             }
         }

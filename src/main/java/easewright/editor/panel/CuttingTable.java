@@ -37,6 +37,7 @@ public final class CuttingTable extends Region {
     private final Canvas ground = new Canvas();
     private final Canvas overlay = new Canvas();
     private final SeamPull pull;
+    private final PlaceHand places;
     private final AnimationTimer painter = new AnimationTimer() {
         @Override
         public void handle(long now) {
@@ -63,6 +64,8 @@ public final class CuttingTable extends Region {
     public CuttingTable(Session session) {
         this.session = session;
         this.pull = new SeamPull(session);
+        this.places = new PlaceHand(session);
+        session.picking().askProperty().addListener((o, before, now) -> asked());
         setId("table");
         getStyleClass().add("cutting-table");
         setFocusTraversable(true);
@@ -138,6 +141,7 @@ public final class CuttingTable extends Region {
         TablePainter.paint(ground.getGraphicsContext2D(), getWidth(), getHeight(), view, ink, scene);
         OverlayPainter.paint(
                 overlay.getGraphicsContext2D(), getWidth(), getHeight(), view, ink, grips(), amountWords(desk));
+        places.paint(overlay.getGraphicsContext2D(), view, ink);
         hand.ifPresent(h -> MarkPainter.paint(overlay.getGraphicsContext2D(), view, ink, h.scene()));
     }
 
@@ -278,6 +282,9 @@ public final class CuttingTable extends Region {
 
     private void pressed(MouseEvent e) {
         requestFocus();
+        if (places.pressed(e, view)) {
+            return;
+        }
         if (hand.map(h -> h.pressed(e, view)).orElse(false)) {
             return;
         }
@@ -322,6 +329,13 @@ public final class CuttingTable extends Region {
             setCursor(marking.get());
             return;
         }
+        if (places.moved(e, view)) {
+            repaint();
+        }
+        if (places.isAsked()) {
+            setCursor(Cursor.CROSSHAIR);
+            return;
+        }
         int over = holdAt(e.getX(), e.getY());
         if (over >= 0) {
             setCursor(Cursor.H_RESIZE);
@@ -334,6 +348,14 @@ public final class CuttingTable extends Region {
         }
     }
 
+    /** A place is asked for, or no more: the keys go to the table, so that Escape is heard. */
+    private void asked() {
+        if (places.isAsked()) {
+            requestFocus();
+        }
+        repaint();
+    }
+
     private void scrolled(ScrollEvent e) {
         if (e.getDeltaY() != 0) {
             zoomAt(Math.pow(1.0018, e.getDeltaY()), e.getX(), e.getY());
@@ -344,6 +366,8 @@ public final class CuttingTable extends Region {
     /** Lets go of a seam that is being pulled and leaves it as it was. */
     void letGo() {
         pull.end();
-        session.leave();
+        if (!places.letGo()) {
+            session.leave();
+        }
     }
 }

@@ -38,7 +38,7 @@ public final class SheetPanel extends VBox {
         StackPane stack = new StackPane();
         stack.getChildren().setAll(pages.values());
         VBox.setVgrow(stack, Priority.ALWAYS);
-        stack.setMinHeight(0);
+        stack.setMinHeight(190);
         HBox row = new HBox();
         row.getStyleClass().add("sheet-tabs");
         ToggleGroup group = new ToggleGroup();

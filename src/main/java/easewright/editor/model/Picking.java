@@ -1,0 +1,48 @@
+package easewright.editor.model;
+
+import easewright.geom.Point;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+
+/** A place on the table that is asked for: who asks says what it is for, and the next click there answers. */
+public final class Picking {
+    private final ReadOnlyObjectWrapper<Optional<Ask>> ask = new ReadOnlyObjectWrapper<>(Optional.empty());
+
+    /**
+     * A question for a place.
+     *
+     * @param what    what the place is for, in words
+     * @param stopped run when no answer will come
+     */
+    public record Ask(String what, Consumer<Point> taker, Runnable stopped) {}
+
+    public ReadOnlyObjectProperty<Optional<Ask>> askProperty() {
+        return ask.getReadOnlyProperty();
+    }
+
+    public boolean isAsking() {
+        return ask.get().isPresent();
+    }
+
+    /** Asks for a place, instead of what was asked before. */
+    public void ask(String what, Consumer<Point> taker, Runnable stopped) {
+        stop();
+        ask.set(Optional.of(new Ask(what, taker, stopped)));
+    }
+
+    /** Answers with a place on the table, mm. */
+    public void give(Point place) {
+        Optional<Ask> asked = ask.get();
+        ask.set(Optional.empty());
+        asked.ifPresent(a -> a.taker().accept(place));
+    }
+
+    /** Asks no more. */
+    public void stop() {
+        Optional<Ask> asked = ask.get();
+        ask.set(Optional.empty());
+        asked.ifPresent(a -> a.stopped().run());
+    }
+}

@@ -1,0 +1,106 @@
+package easewright.editor.model;
+
+import easewright.alter.PlaceText;
+import easewright.alter.Refusal;
+import easewright.alter.Setting;
+import easewright.geom.Nearest;
+import easewright.geom.Point;
+import easewright.pattern.Edge;
+import easewright.pattern.Notch;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import easewright.text.LengthUnit;
+import easewright.text.Lengths;
+import easewright.text.Unreadable;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Places chosen in the form of a way: where they lie on the table, and how a click becomes one. */
+public final class WayPlaces {
+    private WayPlaces() {}
+
+    /**
+     * A place that was chosen.
+     *
+     * @param label what it is for, in words
+     */
+    public record Chosen(Point at, String label) {}
+
+    /** All places that stand in the form and can be read. */
+    public static List<Chosen> of(Desk desk) {
+        List<Chosen> places = new ArrayList<>();
+        desk.wanted().flatMap(Wanted::other).ifPresent(other -> {
+            for (Setting setting : other.way().settings()) {
+                List<String> texts = other.texts(setting.key());
+                if (setting.kind() == Setting.Kind.SLASHES) {
+                    cuts(desk, texts, places);
+                } else if (setting.kind() == Setting.Kind.PLACE || setting.kind() == Setting.Kind.PLACES) {
+                    String key = "way." + other.method() + ".setting." + setting.key();
+                    texts.forEach(t -> add(desk, t, desk.words().of(key), places));
+                }
+            }
+        });
+        return List.copyOf(places);
+    }
+
+    /** Both ends of each cut. */
+    private static void cuts(Desk desk, List<String> texts, List<Chosen> places) {
+        for (int i = 0; i < texts.size(); i++) {
+            String[] ends = texts.get(i).split("=")[0].split(">");
+            Map<String, Object> number = Map.of("number", i + 1);
+            add(desk, ends[0], desk.words().of("editor.way.cut.opens", number), places);
+            if (ends.length > 1) {
+                add(desk, ends[1], desk.words().of("editor.way.cut.ends", number), places);
+            }
+        }
+    }
+
+    private static void add(Desk desk, String text, String label, List<Chosen> places) {
+        read(desk.pattern(), text).ifPresent(p -> places.add(new Chosen(p, label)));
+    }
+
+    private static Optional<Point> read(Pattern pattern, String text) {
+        try {
+            return Optional.of(PlaceText.read(pattern, text, t -> Lengths.parse(t, LengthUnit.MM)));
+        } catch (Refusal | Unreadable unreadable) {
+            // The trial says what is wrong with it.
+            return Optional.empty();
+        }
+    }
+
+    /** The place as a form writes it. */
+    public static String text(Desk desk, Point place) {
+        return PlaceText.write(desk.pattern(), place);
+    }
+
+    /** The notch, corner or line that a click means, or the very place clicked where none is near. */
+    public static Point meant(Pattern pattern, Point click, double near) {
+        Point best = click;
+        double least = near;
+        for (Piece piece : pattern.pieces()) {
+            Stream<Point> marks = Stream.concat(
+                    piece.notches().stream().map(Notch::at),
+                    piece.edges().stream().map(Edge::from));
+            for (Point mark : marks.toList()) {
+                if (mark.distance(click) < least) {
+                    least = mark.distance(click);
+                    best = mark;
+                }
+            }
+        }
+        if (!best.equals(click)) {
+            return best;
+        }
+        for (Piece piece : pattern.pieces()) {
+            Nearest line = piece.outline().nearest(click);
+            if (line.distance() < least) {
+                least = line.distance();
+                best = line.point();
+            }
+        }
+        return best;
+    }
+}

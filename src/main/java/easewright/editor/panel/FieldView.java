@@ -1,0 +1,181 @@
+package easewright.editor.panel;
+
+import easewright.editor.model.Session;
+import easewright.editor.model.WayForm;
+import easewright.text.LengthUnit;
+import easewright.text.Lengths;
+import easewright.text.Unreadable;
+import easewright.text.Words;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.BiConsumer;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Control;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import javafx.util.StringConverter;
+
+/** One setting of a way, in the control that suits its kind. */
+final class FieldView extends VBox {
+    private final Session session;
+    private final BiConsumer<String, List<String>> taker;
+    private WayForm.Field shown;
+
+    /**
+     * @param taker takes the key and the texts that stand there now
+     */
+    FieldView(Session session, BiConsumer<String, List<String>> taker) {
+        this.session = session;
+        this.taker = taker;
+        getStyleClass().add("way-field");
+    }
+
+    void show(WayForm.Field field, Words words) {
+        if (field.equals(shown)) {
+            return;
+        }
+        boolean hadFocus = isFocusWithin();
+        shown = field;
+        Label wrong = new Label();
+        Node control = switch (field.kind()) {
+            case FLAG -> flag(field);
+            case CHOICE -> chips(field, false);
+            case SHARES, DARTS, PIECES, NAMES -> chips(field, true);
+            case LEVEL, EDGE, PIECE, NAME -> list(field, words);
+            case SIGNED_LENGTH -> length(field, words, wrong);
+            case PLACE, PLACES, SLASHES -> new PlaceField(session, field, words, this::take);
+            default -> written(field);
+        };
+        if (control instanceof CheckBox) {
+            getChildren().setAll(control);
+        } else {
+            Label label = new Label(field.label());
+            label.setMinWidth(86);
+            label.setPrefWidth(86);
+            label.setWrapText(true);
+            label.setTooltip(new Tooltip(field.hint()));
+            label.getStyleClass().add(field.missing() ? "field-missing" : "field-label");
+            HBox row = new HBox(8, label, control);
+            row.setAlignment(Pos.CENTER_LEFT);
+            HBox.setHgrow(control, Priority.ALWAYS);
+            wrong.setVisible(false);
+            wrong.setManaged(false);
+            getChildren().setAll(row, wrong);
+        }
+        if (hadFocus && control.isFocusTraversable()) {
+            control.requestFocus();
+        }
+    }
+
+    private void take(List<String> texts) {
+        taker.accept(shown.key(), texts);
+    }
+
+    private void name(Control control, String id, WayForm.Field field, String label) {
+        control.setId("field-" + field.key() + id);
+        control.setAccessibleText(label);
+        control.setTooltip(new Tooltip(field.hint()));
+    }
+
+    private CheckBox flag(WayForm.Field field) {
+        CheckBox box = new CheckBox(field.label());
+        box.setSelected(field.texts().contains("yes"));
+        name(box, "", field, field.label());
+        box.setOnAction(e -> take(box.isSelected() ? List.of("yes") : List.of()));
+        return box;
+    }
+
+    private FlowPane chips(WayForm.Field field, boolean several) {
+        FlowPane chips = new FlowPane(6, 6);
+        for (WayForm.Option option : field.options()) {
+            ToggleButton chip = new ToggleButton(option.label());
+            chip.getStyleClass().addAll("small", "chip");
+            chip.setSelected(field.texts().contains(option.text()));
+            name(chip, "-" + option.text(), field, field.label() + ": " + option.label());
+            chip.setOnAction(e -> take(several ? toggled(field, option.text()) : List.of(option.text())));
+            chips.getChildren().add(chip);
+        }
+        return chips;
+    }
+
+    private static List<String> toggled(WayForm.Field field, String text) {
+        List<String> texts = new ArrayList<>(field.texts());
+        if (!texts.remove(text)) {
+            texts.add(text);
+        }
+        return texts;
+    }
+
+    private ComboBox<WayForm.Option> list(WayForm.Field field, Words words) {
+        ComboBox<WayForm.Option> box = new ComboBox<>();
+        WayForm.Option none = new WayForm.Option("", words.of("editor.way.none"));
+        box.setConverter(new StringConverter<>() {
+            @Override
+            public String toString(WayForm.Option option) {
+                return option == null ? "" : option.label();
+            }
+
+            @Override
+            public WayForm.Option fromString(String text) {
+                return none;
+            }
+        });
+        box.getItems().add(none);
+        box.getItems().addAll(field.options());
+        box.setValue(field.options().stream()
+                .filter(o -> field.texts().contains(o.text()))
+                .findFirst()
+                .orElse(none));
+        box.setMaxWidth(Double.MAX_VALUE);
+        name(box, "", field, field.label());
+        box.setOnAction(e -> take(
+                box.getValue() == null || box.getValue().text().isEmpty()
+                        ? List.of()
+                        : List.of(box.getValue().text())));
+        return box;
+    }
+
+    /** A setting for which there is no better control: several with semicolons between them. */
+    private TextField written(WayForm.Field field) {
+        TextField text = new TextField(String.join("; ", field.texts()));
+        name(text, "", field, field.label());
+        text.setOnAction(e -> take(
+                text.getText().isBlank() ? List.of() : List.of(text.getText().strip())));
+        return text;
+    }
+
+    private LengthField length(WayForm.Field field, Words words, Label wrong) {
+        LengthField length =
+                new LengthField(wrong, mm -> take(mm.isPresent() ? List.of(written(mm.getAsDouble())) : List.of()));
+        length.setId("field-" + field.key());
+        length.setPrefWidth(104);
+        OptionalDouble now =
+                field.texts().stream().findFirst().map(FieldView::mm).orElse(OptionalDouble.empty());
+        length.show(now.isPresent() ? words.signed(now.getAsDouble()) : "", words.unit());
+        length.describe(field.label(), field.hint());
+        return length;
+    }
+
+    private static String written(double mm) {
+        return new BigDecimal(Double.toString(mm)).toPlainString() + " mm";
+    }
+
+    private static OptionalDouble mm(String text) {
+        try {
+            return OptionalDouble.of(Lengths.parse(text, LengthUnit.MM));
+        } catch (Unreadable unreadable) {
+            return OptionalDouble.empty();
+        }
+    }
+}

@@ -1,0 +1,115 @@
+package easewright.editor.panel;
+
+import easewright.alter.Setting;
+import easewright.editor.model.Session;
+import easewright.editor.model.WayForm;
+import easewright.editor.model.WayPlaces;
+import easewright.geom.Point;
+import easewright.text.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import javafx.scene.control.Button;
+import javafx.scene.control.TextField;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** A place, several places, or cuts from place to place: picked on the table, or written. */
+final class PlaceField extends VBox {
+    private final Session session;
+    private final WayForm.Field field;
+    private final Consumer<List<String>> taker;
+    private final boolean one;
+    private final boolean cuts;
+
+    PlaceField(Session session, WayForm.Field field, Words words, Consumer<List<String>> taker) {
+        super(4);
+        this.session = session;
+        this.field = field;
+        this.taker = taker;
+        this.one = field.kind() == Setting.Kind.PLACE;
+        this.cuts = field.kind() == Setting.Kind.SLASHES;
+        List<String> texts = field.texts();
+        int rows = one ? 1 : texts.size();
+        for (int i = 0; i < rows; i++) {
+            getChildren().add(row(i, i < texts.size() ? texts.get(i) : "", words));
+        }
+        if (!one) {
+            getChildren().add(picker(texts.size(), words));
+        }
+    }
+
+    private HBox row(int index, String text, Words words) {
+        TextField written = new TextField(text);
+        written.setId("field-" + field.key() + (one ? "" : "-" + index));
+        written.setPromptText(words.of(cuts ? "editor.way.cut.prompt" : "editor.way.place.prompt"));
+        written.setAccessibleText(field.label());
+        written.setTooltip(
+                new Tooltip(field.hint() + " " + words.of(cuts ? "editor.way.cut.hint" : "editor.way.place.hint")));
+        written.getStyleClass().add("place-text");
+        written.setOnAction(e -> put(index, written.getText()));
+        written.focusedProperty().addListener((o, was, is) -> {
+            if (!is) {
+                put(index, written.getText());
+            }
+        });
+        HBox.setHgrow(written, Priority.ALWAYS);
+        HBox row = new HBox(6, written);
+        if (one) {
+            row.getChildren().add(picker(0, words));
+        } else {
+            Button away = new Button();
+            away.setGraphic(Icons.of(Icons.AWAY));
+            away.getStyleClass().addAll("flat", "small-icon");
+            away.setAccessibleText(words.of("editor.way.remove", Map.of("what", text)));
+            away.setTooltip(new Tooltip(words.of("editor.way.remove.hint")));
+            away.setOnAction(e -> put(index, ""));
+            row.getChildren().add(away);
+        }
+        return row;
+    }
+
+    private Button picker(int index, Words words) {
+        String idle = words.of(one ? "editor.way.pick" : cuts ? "editor.way.add-cut" : "editor.way.add");
+        Button pick = new Button(idle);
+        pick.setId("pick-" + field.key());
+        pick.setMinWidth(USE_PREF_SIZE);
+        pick.getStyleClass().add("small");
+        pick.setAccessibleText(words.of("editor.way.pick.name", Map.of("what", field.label())));
+        pick.setTooltip(new Tooltip(field.hint() + " " + words.of("editor.way.pick.hint")));
+        pick.setOnAction(e -> {
+            pick.setText(words.of(cuts ? "editor.way.picking.from" : "editor.way.picking"));
+            Runnable stopped = () -> pick.setText(idle);
+            session.picking().ask(field.label(), p -> picked(index, p, pick, words, stopped), stopped);
+        });
+        return pick;
+    }
+
+    private void picked(int index, Point place, Button pick, Words words, Runnable stopped) {
+        String text = WayPlaces.text(session.desk(), place);
+        if (!cuts) {
+            put(index, text);
+            return;
+        }
+        pick.setText(words.of("editor.way.picking.to"));
+        session.picking()
+                .ask(field.label(), end -> put(index, text + " > " + WayPlaces.text(session.desk(), end)), stopped);
+    }
+
+    /** Puts a text at its place in the list; an empty one goes. */
+    private void put(int index, String text) {
+        List<String> texts = new ArrayList<>(field.texts());
+        if (index < texts.size()) {
+            texts.set(index, text.strip());
+        } else {
+            texts.add(text.strip());
+        }
+        texts.removeIf(String::isEmpty);
+        if (!texts.equals(field.texts())) {
+            taker.accept(texts);
+        }
+    }
+}

@@ -1,0 +1,127 @@
+package easewright.editor.panel;
+
+import easewright.alter.Taper;
+import easewright.editor.model.Desk;
+import easewright.editor.model.HereWords;
+import easewright.editor.model.Hold;
+import easewright.editor.model.Wanted;
+import easewright.pattern.EdgeRef;
+import easewright.text.Words;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
+import javafx.geometry.Pos;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** How a change at the seams is made: which seams take part, how it dies away, how far down it goes. */
+final class SeamSettings extends VBox {
+    private final Consumer<UnaryOperator<Wanted>> changer;
+    private final Label seamsTitle = new Label();
+    private final FlowPane seams = new FlowPane(6, 6);
+    private final Label shapeTitle = new Label();
+    private final ToggleButton smooth = new ToggleButton();
+    private final ToggleButton straight = new ToggleButton();
+    private final CheckBox carry = new CheckBox();
+    private final CheckBox oneSide = new CheckBox();
+    private List<Object> chipsShown = List.of();
+
+    /**
+     * @param changer alters the wish
+     */
+    SeamSettings(Consumer<UnaryOperator<Wanted>> changer) {
+        super(8);
+        this.changer = changer;
+        ToggleGroup shapes = new ToggleGroup();
+        smooth.setToggleGroup(shapes);
+        straight.setToggleGroup(shapes);
+        smooth.setId("taper-smooth");
+        straight.setId("taper-straight");
+        smooth.getStyleClass().addAll("small", "chip");
+        straight.getStyleClass().addAll("small", "chip");
+        smooth.setOnAction(e -> changer.accept(w -> w.withTaper(Taper.SMOOTH)));
+        straight.setOnAction(e -> changer.accept(w -> w.withTaper(Taper.STRAIGHT)));
+        carry.setId("carry");
+        carry.setOnAction(e -> changer.accept(w -> w.withCarry(carry.isSelected())));
+        oneSide.setId("one-side");
+        oneSide.setOnAction(e -> changer.accept(w -> w.withOneSide(oneSide.isSelected())));
+        HBox which = new HBox(8, seamsTitle, seams);
+        which.setAlignment(Pos.CENTER_LEFT);
+        HBox.setHgrow(seams, Priority.ALWAYS);
+        seamsTitle.setMinWidth(USE_PREF_SIZE);
+        HBox how = new HBox(6, shapeTitle, smooth, straight);
+        how.setAlignment(Pos.CENTER_LEFT);
+        shapeTitle.setMinWidth(USE_PREF_SIZE);
+        getChildren().setAll(which, how, new HBox(16, carry, oneSide));
+    }
+
+    void show(Desk desk, Wanted wanted) {
+        words(desk.words());
+        chips(desk, wanted);
+        smooth.setSelected(wanted.taper() == Taper.SMOOTH);
+        straight.setSelected(wanted.taper() == Taper.STRAIGHT);
+        carry.setSelected(wanted.carry());
+        oneSide.setSelected(wanted.oneSide());
+    }
+
+    private void words(Words words) {
+        seamsTitle.setText(words.of("editor.here.seams"));
+        shapeTitle.setText(words.of("editor.here.shape"));
+        smooth.setText(words.of("editor.here.smooth"));
+        smooth.setTooltip(new Tooltip(words.of("editor.here.smooth.hint")));
+        straight.setText(words.of("editor.here.straight"));
+        straight.setTooltip(new Tooltip(words.of("editor.here.straight.hint")));
+        carry.setText(words.of("editor.here.carry"));
+        carry.setTooltip(new Tooltip(words.of("editor.here.carry.hint")));
+        oneSide.setText(words.of("editor.here.one-side"));
+        oneSide.setTooltip(new Tooltip(words.of("editor.here.one-side.hint")));
+    }
+
+    /** One chip a seam edge at the level; a chip that is off leaves its seam alone. */
+    private void chips(Desk desk, Wanted wanted) {
+        List<EdgeRef> edges = desk.holds().stream().map(Hold::edge).distinct().toList();
+        List<Object> wish = List.of(edges, wanted.leftOut());
+        if (wish.equals(chipsShown) && !edges.isEmpty()) {
+            return;
+        }
+        chipsShown = wish;
+        seams.getChildren().clear();
+        for (EdgeRef edge : edges) {
+            String name = HereWords.seam(desk, edge);
+            ToggleButton chip = new ToggleButton(name);
+            chip.getStyleClass().addAll("small", "chip");
+            chip.setId("seam-" + edge);
+            chip.setSelected(!wanted.leftOut().contains(edge));
+            chip.setTooltip(new Tooltip(desk.words().of("editor.here.seam.hint")));
+            chip.setOnAction(
+                    e -> changer.accept(w -> w.withLeftOut(leftOut(w, edge, chip.isSelected(), edges.size()))));
+            seams.getChildren().add(chip);
+        }
+        if (edges.isEmpty()) {
+            Label none = new Label(desk.words().of("editor.here.no-seam"));
+            none.setWrapText(true);
+            none.getStyleClass().add("quiet");
+            seams.getChildren().add(none);
+        }
+    }
+
+    /** One seam at least takes part. */
+    private static Set<EdgeRef> leftOut(Wanted wanted, EdgeRef edge, boolean takesPart, int edges) {
+        Set<EdgeRef> out = new HashSet<>(wanted.leftOut());
+        if (takesPart) {
+            out.remove(edge);
+        } else if (out.size() + 1 < edges) {
+            out.add(edge);
+        }
+        return out;
+    }
+}

@@ -1,0 +1,66 @@
+package easewright.editor.panel;
+
+import easewright.alter.Ways;
+import easewright.editor.model.Desk;
+import easewright.editor.model.OtherWay;
+import easewright.editor.model.Wanted;
+import easewright.editor.model.WayForm;
+import easewright.text.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Tooltip;
+import javafx.util.StringConverter;
+
+/** The choice of the way in which a change is made: at the seams, which can be taken hold of, or another. */
+final class WayChoice extends ComboBox<WayForm.Option> {
+    private boolean showing;
+
+    WayChoice(Consumer<UnaryOperator<Wanted>> changer) {
+        setId("way");
+        setConverter(new StringConverter<>() {
+            @Override
+            public String toString(WayForm.Option option) {
+                return option == null ? "" : option.label();
+            }
+
+            @Override
+            public WayForm.Option fromString(String text) {
+                return null;
+            }
+        });
+        setOnAction(e -> {
+            if (!showing && getValue() != null) {
+                changer.accept(w -> w.withOther(chosen(getValue().text())));
+            }
+        });
+    }
+
+    private static Optional<OtherWay> chosen(String method) {
+        return Ways.of(method).map(OtherWay::of);
+    }
+
+    void show(Desk desk, Wanted wanted) {
+        showing = true;
+        Words words = desk.words();
+        List<WayForm.Option> options = new ArrayList<>();
+        options.add(new WayForm.Option("", words.of("editor.way.seams")));
+        for (WayForm.Option way : WayForm.ways(words)) {
+            boolean seams = way.text().equals(Ways.all().get(0).method());
+            options.add(seams ? new WayForm.Option(way.text(), words.of("editor.way.seams-all")) : way);
+        }
+        if (!getItems().equals(options)) {
+            getItems().setAll(options);
+        }
+        String method = wanted.other().map(OtherWay::method).orElse("");
+        options.stream().filter(o -> o.text().equals(method)).findFirst().ifPresent(this::setValue);
+        setAccessibleText(words.of("editor.way"));
+        String hint =
+                wanted.other().map(o -> words.of("way." + o.method() + ".hint")).orElse("");
+        setTooltip(new Tooltip(hint.isEmpty() ? words.of("editor.way.hint") : hint));
+        showing = false;
+    }
+}

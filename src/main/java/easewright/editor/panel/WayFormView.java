@@ -1,0 +1,61 @@
+package easewright.editor.panel;
+
+import easewright.editor.model.Desk;
+import easewright.editor.model.Session;
+import easewright.editor.model.Wanted;
+import easewright.editor.model.WayForm;
+import easewright.text.Words;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.control.Label;
+import javafx.scene.layout.VBox;
+
+/** The settings of a way, asked for in the form that its description makes. */
+final class WayFormView extends VBox {
+    private final Session session;
+    private Optional<WayForm> shown = Optional.empty();
+
+    WayFormView(Session session) {
+        this.session = session;
+        setId("way-form");
+        getStyleClass().add("way-form");
+        setVisible(false);
+        setManaged(false);
+    }
+
+    void show(Desk desk) {
+        Optional<WayForm> form = desk.wanted().flatMap(Wanted::other).map(o -> WayForm.of(o, desk));
+        setVisible(form.isPresent());
+        setManaged(form.isPresent());
+        if (form.isPresent() && !form.equals(shown)) {
+            build(form.get(), desk.words());
+        }
+        shown = form;
+    }
+
+    private void build(WayForm form, Words words) {
+        boolean same = shown.isPresent() && keys(shown.get()).equals(keys(form));
+        if (!same) {
+            session.picking().stop();
+            Label what = new Label(form.what());
+            what.setWrapText(true);
+            what.getStyleClass().add("quiet");
+            getChildren().setAll(what);
+            form.fields().forEach(f -> getChildren().add(new FieldView(session, this::changed)));
+        }
+        for (int i = 0; i < form.fields().size(); i++) {
+            ((FieldView) getChildren().get(i + 1)).show(form.fields().get(i), words);
+        }
+    }
+
+    private static List<Object> keys(WayForm form) {
+        return List.of(
+                form.what(), form.fields().stream().map(WayForm.Field::key).toList());
+    }
+
+    private void changed(String key, List<String> texts) {
+        session.desk()
+                .wanted()
+                .ifPresent(w -> session.want(w.withOther(w.other().map(o -> o.with(key, texts)))));
+    }
+}

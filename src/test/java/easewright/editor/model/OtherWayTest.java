@@ -1,0 +1,162 @@
+package easewright.editor.model;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import easewright.alter.Setting;
+import easewright.alter.Way;
+import easewright.alter.Ways;
+import easewright.geom.Point;
+import easewright.text.LengthUnit;
+import easewright.text.Words;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class OtherWayTest {
+    private final Session session = new Session(LengthUnit.CM, false);
+
+    @BeforeEach
+    void openTheSkirt() throws Exception {
+        Sample skirt = Sample.all().get(0);
+        session.open(new OpenFile(skirt.read(), Optional.empty(), skirt.fileName()));
+        session.chooseLevel("hip");
+    }
+
+    private static List<Way> ways() {
+        return Ways.all();
+    }
+
+    private void want(String method, double mm) {
+        OtherWay way = OtherWay.of(Ways.of(method).orElseThrow());
+        session.want(session.desk()
+                .wanted()
+                .orElseThrow()
+                .withOther(Optional.of(way))
+                .withAmount(mm));
+    }
+
+    private void set(String key, String... texts) {
+        Wanted wanted = session.desk().wanted().orElseThrow();
+        session.want(wanted.withOther(wanted.other().map(o -> o.with(key, List.of(texts)))));
+    }
+
+    private double hip() {
+        return session.desk()
+                .shownReading()
+                .measures()
+                .girth("hip")
+                .orElseThrow()
+                .finished();
+    }
+
+    /** Every form is made of words and can be filled from what it offers. */
+    @ParameterizedTest
+    @MethodSource("ways")
+    void everyWayHasAFormInWords(Way way) {
+        want(way.method(), 10);
+        Words words = session.desk().words();
+        WayForm form = WayForm.of(session.desk().wanted().orElseThrow().other().orElseThrow(), session.desk());
+        assertThat(form.what() + form.hint()).doesNotContain(way.method() + ".");
+        for (WayForm.Field field : form.fields()) {
+            assertThat(field.label() + field.hint()).as(field.key()).doesNotContain(".setting.");
+            assertThat(field.options()).allSatisfy(o -> assertThat(o.label()).doesNotContain(".setting."));
+            boolean offers = List.of(
+                            Setting.Kind.EDGE,
+                            Setting.Kind.SHARES,
+                            Setting.Kind.DARTS,
+                            Setting.Kind.PIECE,
+                            Setting.Kind.PIECES,
+                            Setting.Kind.NAME,
+                            Setting.Kind.NAMES,
+                            Setting.Kind.CHOICE)
+                    .contains(field.kind());
+            assertThat(field.options().isEmpty()).as(field.key()).isNotEqualTo(offers);
+        }
+        assertThat(WayForm.ways(words)).anySatisfy(o -> assertThat(o.text()).isEqualTo(way.method()));
+        assertThat(HereWords.outcome(session.desk()))
+                .doesNotContain(".setting.")
+                .doesNotContain("editor.");
+    }
+
+    @Test
+    void aCentreLineMovesOnceItIsChosen() {
+        double before = hip();
+        want("centre", 12);
+        assertThat(session.desk().trial()).isEmpty();
+        assertThat(HereWords.outcome(session.desk())).contains("Centre line");
+        set("edge", "skirt-back/centre back");
+        assertThat(hip()).isCloseTo(before + 12, within(0.01));
+        assertThat(session.desk().holds()).isEmpty();
+        session.keep();
+        assertThat(session.desk().pattern().changes().get(0).method()).isEqualTo("centre");
+        assertThat(session.desk().wanted().orElseThrow().other()).isPresent();
+    }
+
+    @Test
+    void theLevelStaysWithTheWay() {
+        want("centre", 0);
+        session.chooseLevel("waist");
+        assertThat(session.desk().wanted().orElseThrow().other().map(OtherWay::method))
+                .contains("centre");
+    }
+
+    @Test
+    void lengthAimsAtNoGirthAndSaysWhichChange() {
+        want("lengthen", 40);
+        set("below", "100 mm");
+        assertThat(session.desk().shownTrial()).isPresent();
+        assertThat(HereWords.outcome(session.desk())).isEqualTo("No girth changes.");
+    }
+
+    @Test
+    void aCutIsPickedOnTheTable() {
+        double before = hip();
+        want("slash", 10);
+        Desk desk = session.desk();
+        Point waist = WayPlaces.meant(desk.pattern(), new Point(180, 128), 40);
+        Point hem = WayPlaces.meant(desk.pattern(), new Point(180, 741), 40);
+        assertThat(hem.distance(new Point(180, 730))).isLessThan(1e-9);
+        set("slash", WayPlaces.text(desk, hem) + " > " + WayPlaces.text(desk, waist));
+        assertThat(WayPlaces.of(session.desk())).hasSize(2);
+        assertThat(hip()).isCloseTo(before + 10, within(0.01));
+        session.keep();
+        assertThat(WayPlaces.of(session.desk())).isEmpty();
+    }
+
+    @Test
+    void aPlaceThatCannotBeReadIsRefusedInWordsAndKept() {
+        want("slash", 10);
+        set("slash", "somewhere > elsewhere");
+        var refusal = session.desk().refusedTrial().orElseThrow().refusal();
+        assertThat(session.desk().words().problem(refusal.code(), refusal.values()))
+                .doesNotContain("problem.")
+                .doesNotContain("{");
+        assertThat(session.desk().wanted().orElseThrow().other().orElseThrow().texts("slash"))
+                .containsExactly("somewhere > elsewhere");
+    }
+
+    @Test
+    void aClickFarFromEveryLineMeansThePlaceItself() {
+        Point free = new Point(200, 500);
+        assertThat(WayPlaces.meant(session.desk().pattern(), free, 5)).isEqualTo(free);
+        Point corner = session.desk().pattern().pieces().get(0).edges().get(0).from();
+        assertThat(WayPlaces.meant(session.desk().pattern(), corner.plus(new Point(2, 1)), 5))
+                .isEqualTo(corner);
+    }
+
+    @Test
+    void aPlaceAskedForIsGivenOnceOrLeft() {
+        Picking picking = session.picking();
+        StringBuilder heard = new StringBuilder();
+        picking.ask("one", p -> heard.append("given "), () -> heard.append("stopped "));
+        picking.ask("two", p -> heard.append("two "), () -> heard.append("left "));
+        picking.give(Point.ORIGIN);
+        picking.give(Point.ORIGIN);
+        picking.stop();
+        assertThat(heard.toString()).isEqualTo("stopped two ");
+    }
+}
