@@ -6,7 +6,15 @@ import java.util.Optional;
 
 /** One change to a pattern, with all its settings. */
 public sealed interface Alteration
-        permits SeamChange, CentreChange, HingedSlash, ParallelSlash, SpreadSlashes, DartIntake, DartToSeam, Lengthen {
+        permits SeamChange,
+                CentreChange,
+                HingedSlash,
+                ParallelSlash,
+                SpreadSlashes,
+                DartIntake,
+                DartToSeam,
+                SleeveWidth,
+                Lengthen {
     /** The record that is kept in the pattern; {@link Ways#from} makes an equal alteration of it. */
     ChangeNote note();
 

@@ -47,4 +47,43 @@ final class Root {
         }
         return best;
     }
+
+    /**
+     * The amount between two others at which a miss that only grows becomes 0, by false position with the Illinois
+     * weight, which keeps it between them.
+     *
+     * @throws Refusal with the given code where it does not lie between them
+     */
+    static double between(Miss miss, double low, double high, double close, String code) throws Refusal {
+        double left = low;
+        double right = high;
+        double leftMiss = miss.at(low);
+        double rightMiss = miss.at(high);
+        if (leftMiss > 0 || rightMiss < 0) {
+            throw Refusal.of(code);
+        }
+        double best = left;
+        double bestMiss = Math.abs(leftMiss);
+        int side = 0;
+        for (int i = 0; i < 3 * STEPS && bestMiss > close && right > left; i++) {
+            double middle = (left * rightMiss - right * leftMiss) / (rightMiss - leftMiss);
+            double found = miss.at(middle);
+            if (Math.abs(found) < bestMiss) {
+                best = middle;
+                bestMiss = Math.abs(found);
+            }
+            if (found > 0) {
+                right = middle;
+                rightMiss = found;
+                leftMiss = side == 1 ? leftMiss / 2 : leftMiss;
+                side = 1;
+            } else {
+                left = middle;
+                leftMiss = found;
+                rightMiss = side == -1 ? rightMiss / 2 : rightMiss;
+                side = -1;
+            }
+        }
+        return best;
+    }
 }

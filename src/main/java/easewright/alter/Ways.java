@@ -12,6 +12,7 @@ public final class Ways {
             SpreadSlashes.WAY,
             DartIntake.WAY,
             DartToSeam.WAY,
+            SleeveWidth.WAY,
             HingedSlash.WAY,
             ParallelSlash.WAY,
             Lengthen.WAY);
