@@ -260,8 +260,15 @@ class SlashExamplesTest extends Topic {
     /** The cap of a folded dart, and its intake w(1 − y/L) at levels. */
     private void dart() {
         Source w8 = worked("W8");
-        fold("dart, legs 3 1/2 in, 1 in wide", 3.5 * INCH, INCH, 16.42642, 0.072169 * INCH, 5e-7 * INCH);
-        fold("dart, legs 12 cm, 2 cm wide", 120, 20, 9.56038, 0.83624, 5e-6);
+        DartFold inches = fold("dart, legs 3 1/2 in, 1 in wide", 3.5, 1, 16.42642, 0.072169, "in", INCH);
+        add(
+                "the same: cap from the point",
+                w8,
+                "in",
+                3.536270,
+                (deep(3.5, 1) * INCH - inches.peak().y()) / INCH,
+                5e-7);
+        fold("dart, legs 12 cm, 2 cm wide", 12, 2, 9.56038, 0.083624, "cm", 10);
         Piece plain = square(20).toBuilder()
                 .darts(List.of(new Dart("d", in(4, 0), in(5, 0), in(4.5, 3.5), Optional.empty(), Optional.of("top"))))
                 .build();
@@ -277,16 +284,20 @@ class SlashExamplesTest extends Topic {
         }
     }
 
-    private void fold(String subject, double leg, double intake, double angle, double cap, double allowed) {
-        double deep = Math.sqrt(leg * leg - intake * intake / 4);
+    private static double deep(double leg, double intake) {
+        return Math.sqrt(leg * leg - intake * intake / 4);
+    }
+
+    private DartFold fold(String subject, double leg, double intake, double angle, double cap, String unit, double mm) {
         DartFold fold = DartFold.of(new Dart(
                 "d",
-                new Point(-intake / 2, 0),
-                new Point(intake / 2, 0),
-                new Point(0, deep),
+                new Point(-intake / 2 * mm, 0),
+                new Point(intake / 2 * mm, 0),
+                new Point(0, deep(leg, intake) * mm),
                 Optional.empty(),
                 Optional.empty()));
         add(subject + ": angle", worked("W8"), "°", angle, Math.toDegrees(fold.angle()), 5e-6);
-        add(subject + ": cap beyond the mouth", worked("W8"), "mm", cap, fold.overChord(), allowed);
+        add(subject + ": cap beyond the mouth", worked("W8"), unit, cap, fold.overChord() / mm, 5e-7);
+        return fold;
     }
 }
