@@ -30,7 +30,8 @@ class EvidencePageTest {
             new CircleSkirtsTest(),
             new SeamExamplesTest(),
             new SlashExamplesTest(),
-            new HandbookSkirtTest());
+            new HandbookSkirtTest(),
+            new SleeveTest());
 
     @Test
     void pageIsUpToDate() throws Exception {
