@@ -1,0 +1,52 @@
+package easewright.print.sheet;
+
+import easewright.geom.Point;
+import easewright.print.ink.Mark.Anchor;
+import easewright.print.ink.Pen;
+import easewright.print.ink.Pencil;
+import easewright.print.ink.Picture;
+import easewright.print.ink.Tone;
+import easewright.text.LengthUnit;
+import easewright.text.Lengths;
+import easewright.text.Words;
+import java.util.Map;
+
+/**
+ * A long straight line of stated length, across or down: a test square proves one sheet, this proves the joining.
+ *
+ * @param length mm
+ */
+record ControlLine(Point from, boolean down, double length) {
+    private static final double TICK = 2.5;
+
+    /** The longest line of whole centimetres, or inches, that ends before {@code end}. */
+    static ControlLine of(Point from, boolean down, double end, LengthUnit unit) {
+        double room = end - (down ? from.y() : from.x());
+        double step = unit == LengthUnit.INCH ? 25.4 : 10;
+        return new ControlLine(from, down, Math.max(step, Math.floor(room / step + 1e-9) * step));
+    }
+
+    Point to() {
+        return down ? from.plus(new Point(0, length)) : from.plus(new Point(length, 0));
+    }
+
+    /** The length in both units, exact in the user's. */
+    String said(Words words) {
+        LengthUnit other = words.unit() == LengthUnit.INCH ? LengthUnit.CM : LengthUnit.INCH;
+        return words.length(length) + " (" + Lengths.format(length, other) + ")";
+    }
+
+    Picture picture(Words words) {
+        Point along = to().minus(from).unit();
+        Point side = along.quarterTurned().times(TICK);
+        Pencil pencil = new Pencil().line(from, to(), Pen.CONTROL);
+        for (Point end : java.util.List.of(from, to())) {
+            pencil.line(end.minus(side), end.plus(side), Pen.CONTROL);
+        }
+        pencil.arrowHead(from, along.times(-1), 3, Tone.BLACK).arrowHead(to(), along, 3, Tone.BLACK);
+        double turn = Math.atan2(along.y(), along.x());
+        Point at = from.plus(along.times(6)).plus(along.quarterTurned().times(-1.1));
+        String text = words.of("print.control", Map.of("length", said(words)));
+        return pencil.write(text, at, 2.8, Anchor.START, turn, false, Tone.DARK).picture();
+    }
+}

@@ -1,0 +1,61 @@
+package easewright.print.sheet;
+
+import easewright.geom.Affine;
+import easewright.geom.Box;
+import easewright.geom.Point;
+import easewright.print.Cautions.Caution;
+import easewright.print.ink.Lettering;
+import easewright.print.ink.Pencil;
+import easewright.print.ink.Picture;
+import easewright.print.ink.Tone;
+import easewright.text.LengthUnit;
+import easewright.text.Words;
+import java.util.List;
+
+/** Title, test square and cautions in one block, which is laid among the pieces of a sheet that has no plan page. */
+final class InfoBlock {
+    private static final double TEXT = 3;
+
+    private final Picture picture;
+    private final double width;
+    private final double height;
+
+    /** @param notes what to say besides the cautions, each a paragraph */
+    InfoBlock(Job job, List<String> notes, double large) {
+        Words words = job.words();
+        double side = TestSquare.side(words.unit());
+        width = side * Math.max(1, large * 0.75);
+        Pencil pencil = new Pencil();
+        double title = 7 * large;
+        pencil.writeBold(Lettering.of(true).fitted(job.title(), title, width), 0, title * 0.9, title, Tone.BLACK);
+        double top = title * 1.5;
+        pencil.write(job.byline(), 0, top + 2 * large, 3.4 * large, Tone.DARK);
+        top += 6 * large;
+        pencil.add(TestSquare.of(words.unit()).transformed(Affine.translation(0, top)));
+        TextColumn text = new TextColumn(pencil, 0, top + side + 4, width);
+        boolean inch = words.unit() == LengthUnit.INCH;
+        text.paragraph(words.of(inch ? "print.plan.square-inch" : "print.plan.square"), TEXT * large, Tone.BLACK);
+        notes.forEach(note -> text.paragraph(note, TEXT * large, Tone.BLACK));
+        for (Caution caution : job.cautions()) {
+            if (!caution.code().equals("test-square")) {
+                text.paragraph(words.of("caution." + caution.code(), caution.values()), 2.6 * large, Tone.DARK);
+            }
+        }
+        height = text.bottom();
+        picture = pencil.picture();
+    }
+
+    Picture at(Affine place) {
+        return picture.transformed(place);
+    }
+
+    Cutout cutout() {
+        List<Point> corners = List.of(
+                new Point(0, 0), new Point(width, 0), new Point(width, height), new Point(0, height));
+        return new Cutout(corners, List.of(Cutout.AS_DRAWN), false);
+    }
+
+    Box box() {
+        return new Box(0, 0, width, height);
+    }
+}

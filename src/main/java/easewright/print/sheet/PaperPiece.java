@@ -1,0 +1,42 @@
+package easewright.print.sheet;
+
+import easewright.geom.Affine;
+import easewright.geom.Point;
+import easewright.measure.PieceMeasures;
+import easewright.pattern.Piece;
+import java.util.List;
+
+/**
+ * A piece made ready for paper.
+ *
+ * @param cut     where it is cut out
+ * @param upright the turn that sets its grain upright
+ * @param label   what is written on it
+ */
+record PaperPiece(Piece piece, PieceMeasures measures, CutLine cut, Affine upright, List<PieceLabel.Line> label) {
+    /** A grain this near to upright, or to level, is taken as exactly so, and coordinates keep their digits, radians. */
+    private static final double STRAIGHT = 1e-12;
+
+    static PaperPiece of(Piece piece, PieceMeasures measures, List<PieceLabel.Line> label) {
+        return new PaperPiece(piece, measures, CutLine.of(piece), upright(piece), label);
+    }
+
+    static Affine upright(Piece piece) {
+        Point grain = piece.grainDirection();
+        if (Math.abs(grain.x()) < STRAIGHT) {
+            return Affine.IDENTITY;
+        }
+        if (Math.abs(grain.y()) < STRAIGHT) {
+            return new Affine(0, 1, -1, 0, 0, 0);
+        }
+        // A grainline has no up or down, so it never takes more than a quarter turn.
+        Point down = grain.y() < 0 ? grain.times(-1) : grain;
+        return Affine.rotation(Math.atan2(down.x(), down.y()), Point.ORIGIN);
+    }
+
+    Cutout cutout() {
+        List<Point> corners =
+                Corners.of(cut.outline()).stream().map(upright::apply).toList();
+        return new Cutout(corners, List.of(Cutout.AS_DRAWN, Cutout.UPSIDE_DOWN), false);
+    }
+}

@@ -1,0 +1,181 @@
+package easewright.print.sheet;
+
+import easewright.geom.Affine;
+import easewright.geom.Box;
+import easewright.geom.Outline;
+import easewright.geom.Point;
+import easewright.pattern.Piece;
+import easewright.print.Cautions.Caution;
+import easewright.print.ink.Leaf;
+import easewright.print.ink.Leaf.Layer;
+import easewright.print.ink.Lettering;
+import easewright.print.ink.Mark.Anchor;
+import easewright.print.ink.Pen;
+import easewright.print.ink.Pencil;
+import easewright.print.ink.Tone;
+import easewright.print.sheet.Nest.Laid;
+import easewright.print.sheet.TileGrid.Tile;
+import easewright.text.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The first page of a tiled print: what it is, the test square, how to join the sheets, and a map of them. */
+final class PlanPage {
+    private static final double TEXT = 3.2;
+    private static final double SMALL = 2.7;
+    private static final double GUTTER = 8;
+
+    private final Job job;
+    private final Words words;
+    private final TilePlan plan;
+    private final Joins joins;
+    private final List<ControlLine> controls;
+    private final Pencil pencil = new Pencil();
+
+    PlanPage(Job job, TilePlan plan, Joins joins, List<ControlLine> controls) {
+        this.job = job;
+        this.words = job.words();
+        this.plan = plan;
+        this.joins = joins;
+        this.controls = controls;
+    }
+
+    Leaf leaf() {
+        PrintOrder order = job.order();
+        double width = order.paper().width() - 2 * order.margin();
+        double height = order.paper().height() - 2 * order.margin();
+        double top = title(width);
+        double side = TestSquare.side(words.unit());
+        pencil.add(TestSquare.of(words.unit()).transformed(Affine.translation(0, top)));
+        double right = side + GUTTER;
+        TextColumn steps = new TextColumn(pencil, right, top - 1, width - right);
+        steps.heading(words.of("print.plan.first")).numbered(steps(), TEXT);
+        double below = Math.max(top + side, steps.bottom()) + 7;
+        double foot = foot(width, height);
+        map(new Box(0, below, width, foot - 6));
+        Affine inside = Affine.translation(order.margin(), order.margin());
+        Layer layer = new Layer(List.of(), pencil.picture(), inside, Optional.empty());
+        return new Leaf(order.paper().width(), order.paper().height(), List.of(layer));
+    }
+
+    private double title(double width) {
+        String name = Lettering.of(true).fitted(job.title(), 9, width);
+        pencil.writeBold(name, 0, 8, 9, Tone.BLACK);
+        pencil.write(job.byline(), 0, 14.5, 3.8, Tone.DARK);
+        String what = words.of(
+                "print.plan.what",
+                Map.of(
+                        "count", plan.tiles().size(),
+                        "paper", job.order().paper().label(),
+                        "across", plan.across(),
+                        "down", plan.down()));
+        pencil.write(what, new Point(width, 14.5), 3.8, Anchor.END, 0, false, Tone.DARK);
+        pencil.line(0, 18, width, 18, Pen.RULE);
+        return 24;
+    }
+
+    private List<String> steps() {
+        String square = words.of(
+                words.unit() == easewright.text.LengthUnit.INCH ? "print.plan.square-inch" : "print.plan.square");
+        return List.of(
+                words.of("print.plan.scale"),
+                square,
+                words.of("print.plan.trim"),
+                words.of("print.plan.join"),
+                words.of(
+                        "print.plan.control",
+                        Map.of(
+                                "across", controls.get(0).said(words),
+                                "down", controls.get(1).said(words))),
+                words.of("print.plan.lines"));
+    }
+
+    /** Pieces and cautions, set upwards from the foot of the page; gives their upper border. */
+    private double foot(double width, double height) {
+        double column = (width - GUTTER) / 2;
+        double left = set(new Pencil(), 0, 0, column, true);
+        double right = set(new Pencil(), 0, 0, column, false);
+        double top = height - Math.max(left, right);
+        set(pencil, 0, top, column, true);
+        set(pencil, column + GUTTER, top, column, false);
+        pencil.line(0, top - 3, width, top - 3, Pen.RULE);
+        return top - 3;
+    }
+
+    private double set(Pencil on, double x, double top, double width, boolean pieces) {
+        TextColumn text = new TextColumn(on, x, top, width);
+        text.heading(words.of(pieces ? "print.plan.pieces" : "print.plan.care"));
+        if (pieces) {
+            List<String> names = new ArrayList<>();
+            for (PaperPiece paper : job.pieces()) {
+                Piece piece = paper.piece();
+                names.add(words.of(
+                        "print.plan.piece",
+                        Map.of("piece", piece.name(), "cutting", PieceLabel.cutting(piece, words))));
+            }
+            text.paragraph(String.join("   ", names), TEXT, Tone.BLACK);
+        } else {
+            for (Caution caution : job.cautions()) {
+                if (!caution.code().equals("test-square")) {
+                    text.paragraph(words.of("caution." + caution.code(), caution.values()), SMALL, Tone.DARK);
+                }
+            }
+            text.paragraph(words.of("print.plan.read"), SMALL, Tone.DARK);
+        }
+        return text.bottom() - top;
+    }
+
+    private void map(Box room) {
+        TileGrid grid = plan.grid();
+        double width = grid.joinedWidth(plan.across());
+        double height = plan.down() * grid.stepY() + grid.overlap();
+        double scale = Math.min(room.width() / width, Math.max(10, room.height()) / height);
+        Affine small = Affine.translation((room.width() - width * scale) / 2, room.minY())
+                .after(Affine.scaling(scale, scale));
+        for (Laid laid : plan.laid()) {
+            PaperPiece paper = job.pieces().get(laid.shape());
+            Outline outline = paper.cut().outline().transformed(small.after(laid.place().after(paper.upright())));
+            pencil.fill(outline, Tone.PALE).around(outline, Pen.INNER);
+        }
+        for (Tile tile : plan.tiles()) {
+            Box area = shrunk(grid.area(tile), small);
+            pencil.box(area, Pen.JOIN);
+        }
+        for (Tile tile : plan.tiles()) {
+            Box area = shrunk(grid.area(tile), small);
+            double size = Math.min(6, Math.min(area.width(), area.height()) / 3);
+            Point middle = area.centre().plus(new Point(0, size * 0.35));
+            pencil.write(String.valueOf(joins.number(tile)), middle, size, Anchor.MIDDLE, 0, true, Tone.MID);
+            double letter = Math.min(3, size / 2);
+            Point drop = new Point(0, letter * 0.35);
+            joins.right(tile).ifPresent(j -> sign(j, new Point(area.maxX(), area.centre().y()).plus(drop), letter));
+            joins.below(tile).ifPresent(j -> sign(j, new Point(area.centre().x(), area.maxY()).plus(drop), letter));
+        }
+        names(small);
+    }
+
+    private void names(Affine small) {
+        for (Laid laid : plan.laid()) {
+            PaperPiece paper = job.pieces().get(laid.shape());
+            Box box = Box.around(laid.corners().stream().map(small::apply).toList());
+            double size = Math.min(3, box.width() / 4);
+            Point at = new Point(box.centre().x(), box.minY() + box.height() * 0.36);
+            boolean upright = box.width() > Lettering.of(false).width(paper.piece().name(), size) + 1;
+            double turn = upright ? 0 : Math.PI / 2;
+            pencil.write(paper.piece().name(), at, upright ? size : 2.6, Anchor.MIDDLE, turn, false, Tone.BLACK);
+        }
+    }
+
+    private void sign(String letter, Point at, double size) {
+        Point middle = at.minus(new Point(0, size * 0.35));
+        pencil.fill(Pencil.circle(middle, size * 0.75), Tone.WHITE);
+        pencil.write(letter, at, size, Anchor.MIDDLE, 0, true, Tone.DARK);
+    }
+
+    private static Box shrunk(Box box, Affine small) {
+        return Box.around(List.of(
+                small.apply(new Point(box.minX(), box.minY())), small.apply(new Point(box.maxX(), box.maxY()))));
+    }
+}

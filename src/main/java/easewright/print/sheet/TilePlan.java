@@ -1,0 +1,153 @@
+package easewright.print.sheet;
+
+import easewright.geom.Affine;
+import easewright.geom.Point;
+import easewright.print.sheet.Nest.Laid;
+import easewright.print.sheet.Nest.Layout;
+import easewright.print.sheet.TileGrid.Tile;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * A layout that spreads the pieces over as few sheets as were found.
+ *
+ * @param laid on the plane of the joined sheets
+ */
+record TilePlan(TileGrid grid, List<Laid> laid, Set<Tile> tiles) {
+    /** Strip along the top and the left of the plane for the control lines, mm. */
+    static final double STRIP = 10;
+
+    /** So far inside the sheets' border a line is printed in its full width, mm. */
+    private static final double BORDER = 1;
+
+    private static final double ENDLESS = 100_000;
+
+    private static final int MOST_ACROSS = 8;
+
+    /** Joining more is no pleasure, and a wrong scale is likelier than such a garment. */
+    static final int MOST_SHEETS = 300;
+
+    static TilePlan of(Job job) throws PrintProblem {
+        List<Cutout> shapes = job.cutouts();
+        PrintOrder order = job.order();
+        TileGrid upright =
+                new TileGrid(order.paper().width(), order.paper().height(), order.margin(), order.overlap());
+        TilePlan best = null;
+        for (TileGrid grid : List.of(upright, upright.turned())) {
+            int most = most(grid, shapes);
+            for (int across = least(grid, shapes); across <= most; across++) {
+                TilePlan plan = of(grid, shapes, across);
+                if (best == null || plan.cost() < best.cost()) {
+                    best = plan;
+                }
+            }
+        }
+        if (best.tiles.size() > MOST_SHEETS) {
+            throw PrintProblem.of("print-too-many-sheets")
+                    .with("count", best.tiles.size())
+                    .with("most", MOST_SHEETS);
+        }
+        return best;
+    }
+
+    private static double usable(TileGrid grid, int across) {
+        return grid.joinedWidth(across) - STRIP - BORDER;
+    }
+
+    private static int least(TileGrid grid, List<Cutout> shapes) {
+        double widest = shapes.stream().mapToDouble(s -> s.box(0).width()).max().orElse(0);
+        int across = 1;
+        while (usable(grid, across) < widest) {
+            across++;
+        }
+        return across;
+    }
+
+    /** All side by side, but for a large pattern no wider than a floor. */
+    private static int most(TileGrid grid, List<Cutout> shapes) {
+        double all = shapes.stream().mapToDouble(s -> s.box(0).width() + Job.GAP).sum();
+        int across = least(grid, shapes);
+        while (across < MOST_ACROSS && usable(grid, across) < all) {
+            across++;
+        }
+        return across;
+    }
+
+    private static TilePlan of(TileGrid grid, List<Cutout> shapes, int across) {
+        Nest nest = new Nest(shapes, usable(grid, across), ENDLESS, Job.GAP);
+        Layout layout = nest.best(() -> new Sheets(grid), l -> plan(grid, l).cost());
+        return plan(grid, layout);
+    }
+
+    private static TilePlan plan(TileGrid grid, Layout layout) {
+        List<Laid> laid = new ArrayList<>();
+        Set<Tile> tiles = new TreeSet<>();
+        for (Laid one : layout.laid()) {
+            Laid moved = below(one);
+            laid.add(moved);
+            tiles.addAll(grid.needed(moved.corners()));
+        }
+        return new TilePlan(grid, laid, tiles);
+    }
+
+    /** Clear of the strip. */
+    private static Laid below(Laid laid) {
+        Affine shift = Affine.translation(STRIP, STRIP);
+        return new Laid(
+                laid.shape(),
+                shift.after(laid.place()),
+                laid.corners().stream().map(shift::apply).toList());
+    }
+
+    /** Sheets first, then joins, then the paper's area. */
+    private double cost() {
+        long joins = tiles.stream().filter(t -> tiles.contains(t.right())).count()
+                + tiles.stream().filter(t -> tiles.contains(t.below())).count();
+        double lowest = laid.stream().mapToDouble(Laid::bottom).max().orElse(0);
+        return tiles.size() * 1000.0 + joins + lowest * 1e-5;
+    }
+
+    int across() {
+        return tiles.stream().mapToInt(Tile::column).max().orElse(0) + 1;
+    }
+
+    int down() {
+        return tiles.stream().mapToInt(Tile::row).max().orElse(0) + 1;
+    }
+
+    /** A place costs the sheets that it adds; among those that add as many, the upper left one is best. */
+    private static final class Sheets implements Nest.Price {
+        private final TileGrid grid;
+        private final Set<Tile> used = new TreeSet<>();
+
+        Sheets(TileGrid grid) {
+            this.grid = grid;
+        }
+
+        @Override
+        public double of(Laid next) {
+            Set<Tile> needed = grid.needed(below(next).corners());
+            needed.removeAll(used);
+            double x = next.corners().stream().mapToDouble(Point::x).min().orElse(0);
+            return needed.size() * 1e5 + next.bottom() + x * 1e-3;
+        }
+
+        @Override
+        public void paid(Laid next) {
+            used.addAll(grid.needed(below(next).corners()));
+        }
+
+        /** Every row of sheets up to the first empty one. */
+        @Override
+        public List<Double> starts() {
+            List<Double> starts = new ArrayList<>(List.of(0.0));
+            int last = used.stream().mapToInt(Tile::row).max().orElse(-1);
+            for (int row = 1; row <= last + 1; row++) {
+                starts.add(grid.own(new Tile(row, 0)).minY() + BORDER - STRIP);
+            }
+            return starts;
+        }
+    }
+}
