@@ -19,7 +19,7 @@ public final class Commands {
     /** The command line is wrong. */
     public static final int USAGE = 64;
 
-    private static final List<String> ALL = List.of("measure", "ease", "change", "methods", "check", "report", "draft");
+    private static final List<String> ALL = List.of("measure", "ease", "change", "methods", "check", "print", "report", "draft");
 
     private Commands() {}
 
@@ -31,6 +31,7 @@ public final class Commands {
                     case "change" -> new ChangeCommand();
                     case "methods" -> new MethodsCommand();
                     case "check" -> new CheckCommand();
+                    case "print" -> new PrintCommand();
                     case "report" -> new ReportCommand();
                     case "draft" -> new DraftCommand();
                     default -> null;

@@ -15,6 +15,7 @@ import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
 import easewright.print.EaseText;
 import easewright.print.Reading;
+import easewright.print.sheet.PrintJob;
 import easewright.text.Words;
 import java.util.Locale;
 import java.util.Map;
@@ -52,6 +53,21 @@ final class Json {
         ObjectNode root = reading(reading);
         root.set("scale", scale(opened.pattern()));
         root.set("findings", findings(noticed));
+        return root;
+    }
+
+    /** What can be measured on a print. */
+    static ObjectNode prints(PrintJob.Prints prints) {
+        ObjectNode root = NODES.objectNode();
+        root.put("pages", prints.leaves().size());
+        root.put("sheets", prints.sheets());
+        ArrayNode at = root.putArray("sheets_at");
+        prints.at().forEach(s -> at.addObject().put("row", s.row()).put("column", s.column()));
+        root.put("test_square_mm", prints.square());
+        ArrayNode controls = root.putArray("control_lines_mm");
+        prints.controls().forEach(controls::add);
+        ArrayNode pieces = root.putArray("pieces");
+        prints.pieces().forEach(pieces::add);
         return root;
     }
 

@@ -24,7 +24,7 @@ public final class Cautions {
     private static final Map<LevelKind, Double> CHILD_BELOW =
             Map.of(LevelKind.BUST, 760.0, LevelKind.WAIST, 580.0, LevelKind.HIP, 820.0);
 
-    /** A child is at most this tall, mm: the greater height of EN 14682 (boys to 14 years; second-hand). */
+    /** A small child is at most this tall, mm: EN 14682 forbids cords at the neck up to there (second-hand). */
     private static final double CHILD_HEIGHT = 1340;
 
     /** A change of girth that counts, mm. */

@@ -208,7 +208,7 @@ class BadInputTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "measure", "ease", "change", "methods", "check", "report", "draft"})
+    @ValueSource(strings = {"", "measure", "ease", "change", "methods", "check", "print", "report", "draft"})
     void everyCommandHasHelp(String command) {
         Run run = command.isEmpty() ? Run.of("--help") : Run.of(command, "--help");
         assertThat(run.code()).isEqualTo(Commands.DONE);

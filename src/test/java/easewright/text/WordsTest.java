@@ -23,9 +23,9 @@ class WordsTest {
     private static final Path BUNDLE = Path.of("src/main/resources/easewright/text/messages.properties");
     private static final Pattern LITERAL = Pattern.compile("\"([a-z][a-z0-9]*(?:-[a-z0-9]+)*)\"");
     /** Where a code is first given: to a finding or a problem, directly or through one of the rooms' own factories. */
-    private static final Pattern GIVEN =
-            Pattern.compile("\\b(?:(?:new )?(?:Finding|Unreadable|SvgProblem|Refusal|Trouble|Misuse"
-                    + "|EaseTableProblem)(?:\\.of)?|about|below|problem|notes\\.add)\\(\\s*\"([a-z][a-z0-9-]*)\"");
+    private static final Pattern GIVEN = Pattern.compile(
+            "\\b(?:(?:new )?(?:Finding|Unreadable|SvgProblem|Refusal|Trouble|Misuse"
+                    + "|EaseTableProblem|PrintProblem)(?:\\.of)?|about|below|problem|notes\\.add)\\(\\s*\"([a-z][a-z0-9-]*)\"");
 
     @Test
     void fillsByNameInTheUsersUnit() {

@@ -57,8 +57,11 @@ public final class Lettering {
         boolean fromRight = direction == Character.DIRECTIONALITY_RIGHT_TO_LEFT
                 || direction == Character.DIRECTIONALITY_RIGHT_TO_LEFT_ARABIC;
         int type = Character.getType(c);
-        return !fromRight && type != Character.NON_SPACING_MARK && type != Character.COMBINING_SPACING_MARK
-                && type != Character.CONTROL && type != Character.FORMAT;
+        return !fromRight
+                && type != Character.NON_SPACING_MARK
+                && type != Character.COMBINING_SPACING_MARK
+                && type != Character.CONTROL
+                && type != Character.FORMAT;
     }
 
     /** Width of a line of writing of the size given, mm. Letters that are missing count as wide as a capital. */
@@ -75,22 +78,42 @@ public final class Lettering {
         }
     }
 
-    /** The text in lines that are no wider than {@code width} where words allow it, broken between words. */
+    /** The text in lines no wider than {@code width}, broken between words, or inside a word that is too long. */
     public List<String> wrapped(String text, double size, double width) {
         List<String> lines = new ArrayList<>();
-        StringBuilder line = new StringBuilder();
+        String line = "";
         for (String word : text.split(" ")) {
-            boolean full = line.length() > 0 && width(line + " " + word, size) > width;
-            if (full) {
-                lines.add(line.toString());
-                line.setLength(0);
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (!line.isEmpty() && width(longer, size) > width) {
+                lines.add(line);
+                longer = word;
             }
-            line.append(line.length() > 0 ? " " : "").append(word);
+            while (width(longer, size) > width && longer.codePointCount(0, longer.length()) > 1) {
+                int end = fitting(longer, size, width);
+                lines.add(longer.substring(0, end));
+                longer = longer.substring(end);
+            }
+            line = longer;
         }
-        if (line.length() > 0) {
-            lines.add(line.toString());
+        if (!line.isEmpty()) {
+            lines.add(line);
         }
         return lines;
+    }
+
+    /** How much of the text fits, at least one letter. */
+    private int fitting(String text, double size, double width) {
+        double used = 0;
+        int end = 0;
+        while (end < text.length()) {
+            int letter = text.codePointAt(end);
+            used += advance(letter) * size / perEm;
+            if (used > width && end > 0) {
+                return end;
+            }
+            end += Character.charCount(letter);
+        }
+        return end;
     }
 
     /** The text, shortened at its end to fit the width. */
@@ -98,10 +121,7 @@ public final class Lettering {
         if (width(text, size) <= width) {
             return text;
         }
-        int end = text.length();
-        while (end > 1 && width(text.substring(0, end).stripTrailing() + "\u2026", size) > width) {
-            end = text.offsetByCodePoints(end, -1);
-        }
-        return text.substring(0, end).stripTrailing() + "\u2026";
+        return text.substring(0, fitting(text, size, width - width("\u2026", size)))
+                        .stripTrailing() + "\u2026";
     }
 }

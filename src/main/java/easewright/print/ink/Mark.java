@@ -52,13 +52,7 @@ public sealed interface Mark {
         public Mark transformed(Affine map) {
             Point along = map.applyToDirection(new Point(Math.cos(turn), Math.sin(turn)));
             return new Writing(
-                    text,
-                    map.apply(at),
-                    size * along.norm(),
-                    anchor,
-                    Math.atan2(along.y(), along.x()),
-                    bold,
-                    tone);
+                    text, map.apply(at), size * along.norm(), anchor, Math.atan2(along.y(), along.x()), bold, tone);
         }
     }
 

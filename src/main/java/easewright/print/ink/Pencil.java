@@ -100,7 +100,11 @@ public final class Pencil {
     /** A circle of four cubics. */
     public static Outline circle(Point centre, double radius) {
         Point[] ends = {
-            new Point(radius, 0), new Point(0, radius), new Point(-radius, 0), new Point(0, -radius), new Point(radius, 0)
+            new Point(radius, 0),
+            new Point(0, radius),
+            new Point(-radius, 0),
+            new Point(0, -radius),
+            new Point(radius, 0)
         };
         List<Segment> quarters = new ArrayList<>();
         for (int i = 0; i < 4; i++) {

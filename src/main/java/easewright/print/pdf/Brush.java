@@ -107,12 +107,11 @@ final class Brush {
         Optional<Drawn> drawn = face.canWrite(text) ? Optional.empty() : Drawn.of(text, writing.bold());
         String typed = drawn.isPresent() || face.canWrite(text) ? text : withoutMissing(text, face);
         double width = drawn.map(d -> d.width() * writing.size()).orElseGet(() -> face.width(typed, writing.size()));
-        double back =
-                switch (writing.anchor()) {
-                    case START -> 0;
-                    case MIDDLE -> width / 2;
-                    case END -> width;
-                };
+        double back = switch (writing.anchor()) {
+            case START -> 0;
+            case MIDDLE -> width / 2;
+            case END -> width;
+        };
         Point along = new Point(Math.cos(writing.turn()), Math.sin(writing.turn()));
         Point start = writing.at().minus(along.times(back));
         if (drawn.isPresent()) {

@@ -31,8 +31,8 @@ record Drawn(List<Segment> outlines, double width) {
                 return Optional.empty();
             }
             TextLayout layout = new TextLayout(text, font, new FontRenderContext(null, true, true));
-            return Optional.of(new Drawn(
-                    segments(layout.getOutline(null).getPathIterator(null)), layout.getAdvance() / SIZE));
+            return Optional.of(
+                    new Drawn(segments(layout.getOutline(null).getPathIterator(null)), layout.getAdvance() / SIZE));
         } catch (RuntimeException | LinkageError | InternalError e) {
             // A machine without any font set-up; the caller shows signs for the missing letters.
             return Optional.empty();

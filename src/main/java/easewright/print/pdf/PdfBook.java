@@ -130,14 +130,11 @@ public final class PdfBook {
                 list.add(under.computeIfAbsent(id, o -> new COSArray()));
             }
         });
-        ((COSDictionary) all.getCOSObject())
-                .getCOSDictionary(COSName.D)
-                .setItem(COSName.ORDER, order);
+        ((COSDictionary) all.getCOSObject()).getCOSDictionary(COSName.D).setItem(COSName.ORDER, order);
     }
 
     private static boolean isOuter(String id, Map<String, List<Group>> inside) {
-        return inside.values().stream()
-                .anyMatch(outer -> outer.stream().anyMatch(g -> g.id().equals(id)));
+        return inside.values().stream().anyMatch(outer -> outer.stream().anyMatch(g -> g.id().equals(id)));
     }
 
     private static void describe(PDDocument document, String title, LocalDate date) {

@@ -9,6 +9,7 @@ import easewright.print.ink.Tone;
 import easewright.text.LengthUnit;
 import easewright.text.Lengths;
 import easewright.text.Words;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -36,17 +37,20 @@ record ControlLine(Point from, boolean down, double length) {
         return words.length(length) + " (" + Lengths.format(length, other) + ")";
     }
 
-    Picture picture(Words words) {
+    /** @param joined whether it runs over several sheets */
+    Picture picture(Words words, boolean joined) {
         Point along = to().minus(from).unit();
         Point side = along.quarterTurned().times(TICK);
         Pencil pencil = new Pencil().line(from, to(), Pen.CONTROL);
-        for (Point end : java.util.List.of(from, to())) {
+        for (Point end : List.of(from, to())) {
             pencil.line(end.minus(side), end.plus(side), Pen.CONTROL);
         }
         pencil.arrowHead(from, along.times(-1), 3, Tone.BLACK).arrowHead(to(), along, 3, Tone.BLACK);
-        double turn = Math.atan2(along.y(), along.x());
-        Point at = from.plus(along.times(6)).plus(along.quarterTurned().times(-1.1));
-        String text = words.of("print.control", Map.of("length", said(words)));
+        Point reading = down ? along.times(-1) : along;
+        Point start = down ? to() : from;
+        Point at = start.plus(reading.times(6)).plus(reading.quarterTurned().times(-1.1));
+        String text = words.of(joined ? "print.control" : "print.control-one", Map.of("length", said(words)));
+        double turn = Math.atan2(reading.y(), reading.x());
         return pencil.write(text, at, 2.8, Anchor.START, turn, false, Tone.DARK).picture();
     }
 }

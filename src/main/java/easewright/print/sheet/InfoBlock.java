@@ -8,7 +8,6 @@ import easewright.print.ink.Lettering;
 import easewright.print.ink.Pencil;
 import easewright.print.ink.Picture;
 import easewright.print.ink.Tone;
-import easewright.text.LengthUnit;
 import easewright.text.Words;
 import java.util.List;
 
@@ -20,7 +19,7 @@ final class InfoBlock {
     private final double width;
     private final double height;
 
-    /** @param notes what to say besides the cautions, each a paragraph */
+    /** @param notes what to say before the cautions, each a paragraph */
     InfoBlock(Job job, List<String> notes, double large) {
         Words words = job.words();
         double side = TestSquare.side(words.unit());
@@ -33,8 +32,6 @@ final class InfoBlock {
         top += 6 * large;
         pencil.add(TestSquare.of(words.unit()).transformed(Affine.translation(0, top)));
         TextColumn text = new TextColumn(pencil, 0, top + side + 4, width);
-        boolean inch = words.unit() == LengthUnit.INCH;
-        text.paragraph(words.of(inch ? "print.plan.square-inch" : "print.plan.square"), TEXT * large, Tone.BLACK);
         notes.forEach(note -> text.paragraph(note, TEXT * large, Tone.BLACK));
         for (Caution caution : job.cautions()) {
             if (!caution.code().equals("test-square")) {
@@ -50,8 +47,8 @@ final class InfoBlock {
     }
 
     Cutout cutout() {
-        List<Point> corners = List.of(
-                new Point(0, 0), new Point(width, 0), new Point(width, height), new Point(0, height));
+        List<Point> corners =
+                List.of(new Point(0, 0), new Point(width, 0), new Point(width, height), new Point(0, height));
         return new Cutout(corners, List.of(Cutout.AS_DRAWN), false);
     }
 

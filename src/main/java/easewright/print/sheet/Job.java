@@ -15,7 +15,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /** An order with all that is needed to fill it. */
-record Job(PrintOrder order, Reading reading, List<PaperPiece> pieces, Sizes sizes, List<Caution> cautions, Words words) {
+record Job(
+        PrintOrder order, Reading reading, List<PaperPiece> pieces, Sizes sizes, List<Caution> cautions, Words words) {
     /** Least distance between pieces, mm: room for the scissors. */
     static final double GAP = 6;
 
@@ -57,7 +58,9 @@ record Job(PrintOrder order, Reading reading, List<PaperPiece> pieces, Sizes siz
             if (meant.isEmpty()) {
                 throw PrintProblem.of("print-piece-unknown")
                         .with("piece", name.strip())
-                        .with("known", pattern.pieces().stream().map(Piece::name).toList());
+                        .with(
+                                "known",
+                                pattern.pieces().stream().map(Piece::name).toList());
             }
             meant.stream().filter(p -> !chosen.contains(p)).forEach(chosen::add);
         }

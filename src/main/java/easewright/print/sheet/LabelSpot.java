@@ -52,8 +52,7 @@ final class LabelSpot {
         for (int i = 0; i < corners.size(); i++) {
             Point a = corners.get(i);
             Point b = corners.get((i + 1) % corners.size());
-            if (a.y() > p.y() != b.y() > p.y()
-                    && a.x() + (b.x() - a.x()) * (p.y() - a.y()) / (b.y() - a.y()) > p.x()) {
+            if (a.y() > p.y() != b.y() > p.y() && a.x() + (b.x() - a.x()) * (p.y() - a.y()) / (b.y() - a.y()) > p.x()) {
                 inside = !inside;
             }
         }

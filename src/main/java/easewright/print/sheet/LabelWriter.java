@@ -12,7 +12,9 @@ import java.util.List;
 /** Writes a label into a piece, as large as there is room for; along a narrow piece where it does not fit across. */
 final class LabelWriter {
     private static final double LEADING = 1.35;
-    private static final double[] WIDTHS = {95, 70, 125, 52};
+    /** Widths of the label to try, in heights of its body text. */
+    private static final double[] WIDTHS = {26, 20, 34, 15};
+
     private static final double[] LARGE = {1, 0.85, 0.7};
     private static final double[] SMALL = {0.55, 0.45};
     private static final double CLEAR = 3;
@@ -42,19 +44,17 @@ final class LabelWriter {
                 || written(pencil, over, short2, LARGE)
                 || written(pencil, over, short2, new double[] {0.55, 0.45, 0.35, 0.25});
         if (!done) {
-            Block block = block(short2, 0.25, WIDTHS[0]);
+            Block block = block(short2, 0.25, WIDTHS[0] * body());
             draw(pencil, block, Box.around(corners).centre(), 0);
         }
     }
 
     private boolean written(Pencil pencil, LabelSpot spot, List<PieceLabel.Line> text, double[] scales) {
-        for (double turn : new double[] {0, Math.PI / 2}) {
+        for (double turn : new double[] {0, -Math.PI / 2}) {
             for (double scale : scales) {
                 for (double width : WIDTHS) {
-                    Block block = block(text, scale, width * scale);
-                    Point at = turn == 0
-                            ? spot.find(block.width, block.height)
-                            : spot.find(block.height, block.width);
+                    Block block = block(text, scale, width * scale * body());
+                    Point at = turn == 0 ? spot.find(block.width, block.height) : spot.find(block.height, block.width);
                     if (at != null) {
                         draw(pencil, block, at, turn);
                         return true;
@@ -63,6 +63,10 @@ final class LabelWriter {
             }
         }
         return false;
+    }
+
+    private double body() {
+        return lines.stream().mapToDouble(PieceLabel.Line::size).min().orElse(1);
     }
 
     private record Block(List<PieceLabel.Line> lines, double width, double height) {}
@@ -92,7 +96,13 @@ final class LabelWriter {
             // The body of the letters stands a little above the base line.
             Point at = base.minus(down.times(line.size() * 0.35));
             pencil.write(
-                    line.text(), at, line.size(), Anchor.MIDDLE, turn, line.bold(), line.bold() ? Tone.BLACK : Tone.DARK);
+                    line.text(),
+                    at,
+                    line.size(),
+                    Anchor.MIDDLE,
+                    turn,
+                    line.bold(),
+                    line.bold() ? Tone.BLACK : Tone.DARK);
         }
     }
 }

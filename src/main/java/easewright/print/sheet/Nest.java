@@ -4,9 +4,12 @@ import easewright.geom.Affine;
 import easewright.geom.Box;
 import easewright.geom.Point;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
 
@@ -17,7 +20,7 @@ import java.util.function.Supplier;
  */
 final class Nest {
     /** Aimed-at size of a square of the grid, mm; coarser where there are many shapes. */
-    private static final double CELL = 5;
+    private static final double CELL = 7.5;
 
     private static final int MANY = 40;
     private static final int SHUFFLES = 12;
@@ -28,6 +31,7 @@ final class Nest {
     private final double cell;
     private final int columns;
     private final List<List<Stencil>> stencils = new ArrayList<>();
+    private final List<List<Footprint>> footprints = new ArrayList<>();
 
     /**
      * @param width   of the strip, mm
@@ -43,10 +47,13 @@ final class Nest {
         cell = (width + gap) / columns;
         for (Cutout shape : shapes) {
             List<Stencil> ways = new ArrayList<>();
+            List<Footprint> prints = new ArrayList<>();
             for (int turn = 0; turn < shape.turns().size(); turn++) {
                 ways.add(Stencil.of(shape.turned(turn), cell, gap));
+                prints.add(Footprint.of(shape.turned(turn)));
             }
             stencils.add(ways);
+            footprints.add(prints);
         }
     }
 
@@ -71,10 +78,11 @@ final class Nest {
 
     /** What a place for a shape costs, given what lies already; less is better. */
     interface Price {
-        double of(Laid next);
+        /** @param x where the left side of the shape would lie, @param y where its top would lie */
+        double of(Footprint shape, double x, double y);
 
         /** The place was taken. */
-        void paid(Laid next);
+        void paid(Footprint shape, double x, double y);
 
         /** Where down the strip to start looking, mm: at each the next place that is free is tried. */
         default List<Double> starts() {
@@ -84,7 +92,7 @@ final class Nest {
 
     /** The shortest layout found. */
     Layout shortest() {
-        return best(Length::new, l -> l.left().size() * 1e9 + l.length());
+        return best(Length::new, l -> l.left().size() * 1e9 + l.length(), true);
     }
 
     /**
@@ -92,11 +100,12 @@ final class Nest {
      *
      * @param prices makes a fresh price for each try
      * @param score  of a whole layout; less is better
+     * @param patient whether to try many orders rather than the few best ones
      */
-    Layout best(Supplier<? extends Price> prices, Function<Layout, Double> score) {
+    Layout best(Supplier<? extends Price> prices, Function<Layout, Double> score, boolean patient) {
         Layout best = null;
         double least = Double.POSITIVE_INFINITY;
-        for (List<Integer> order : orders()) {
+        for (List<Integer> order : orders(patient)) {
             Layout layout = laid(order, prices.get());
             double cost = score.apply(layout);
             if (cost < least - 1e-9) {
@@ -107,18 +116,18 @@ final class Nest {
         return best;
     }
 
-    private List<List<Integer>> orders() {
+    private Set<List<Integer>> orders(boolean patient) {
         List<Box> boxes = shapes.stream().map(s -> s.box(0)).toList();
-        List<List<Integer>> orders = new ArrayList<>();
+        Set<List<Integer>> orders = new LinkedHashSet<>();
         orders.add(sorted(i -> boxes.get(i).height()));
         orders.add(sorted(i -> boxes.get(i).width() * boxes.get(i).height()));
         orders.add(sorted(i -> boxes.get(i).width()));
-        if (shapes.size() <= MANY) {
+        if (patient && shapes.size() <= MANY) {
             // The same shuffles on every run: a print must not differ from the preview.
             Random random = new Random(1);
             for (int i = 0; i < SHUFFLES; i++) {
-                List<Integer> shuffled = new ArrayList<>(orders.get(1));
-                java.util.Collections.shuffle(shuffled, random);
+                List<Integer> shuffled = sorted(s -> 0.0);
+                Collections.shuffle(shuffled, random);
                 orders.add(shuffled);
             }
         }
@@ -146,20 +155,21 @@ final class Nest {
                 left.add(shape);
             } else {
                 board.lay(stencils.get(shape).get(spot.turn), spot.column, spot.row);
-                price.paid(spot.laid);
-                laid.add(spot.laid);
+                price.paid(footprints.get(shape).get(spot.turn), spot.column * cell, spot.row * cell);
+                laid.add(at(shape, spot.turn, spot.column, spot.row));
             }
         }
         return new Layout(laid, left);
     }
 
-    private record Spot(int turn, int column, int row, Laid laid, double cost) {}
+    private record Spot(int turn, int column, int row, double cost) {}
 
     private Spot cheapest(Board board, int shape, Price price) {
         Spot best = null;
         Cutout cutout = shapes.get(shape);
         for (int turn = 0; turn < cutout.turns().size(); turn++) {
             Stencil stencil = stencils.get(shape).get(turn);
+            Footprint footprint = footprints.get(shape).get(turn);
             int rightmost = cutout.leftFirst() ? 0 : columns - stencil.columns();
             for (int column = 0; column <= rightmost; column++) {
                 int last = -1;
@@ -169,10 +179,9 @@ final class Nest {
                         break;
                     }
                     last = row;
-                    Laid laid = at(shape, turn, column, row);
-                    double cost = price.of(laid);
+                    double cost = price.of(footprint, column * cell, row * cell);
                     if (best == null || cost < best.cost - 1e-9) {
-                        best = new Spot(turn, column, row, laid, cost);
+                        best = new Spot(turn, column, row, cost);
                     }
                 }
             }
@@ -192,13 +201,12 @@ final class Nest {
     /** Higher up is better, then farther left. */
     static final class Length implements Price {
         @Override
-        public double of(Laid next) {
-            Box box = Box.around(next.corners());
-            return box.maxY() + box.minX() * 1e-4;
+        public double of(Footprint shape, double x, double y) {
+            return y + shape.height() + x * 1e-4;
         }
 
         @Override
-        public void paid(Laid next) {
+        public void paid(Footprint shape, double x, double y) {
             // Only where a shape ends counts, not what lies there already.
         }
     }

@@ -62,7 +62,8 @@ final class PieceMarks {
         grain();
         piece.edges().stream().filter(e -> e.role() == EdgeRole.FOLD).forEach(this::fold);
         Outline room = paper.measures().stitch().outline();
-        new LabelWriter(PieceLabel.enlarged(paper.label(), large), Corners.of(room.transformed(place)), obstacles).write(pencil);
+        new LabelWriter(PieceLabel.enlarged(paper.label(), large), Corners.of(room.transformed(place)), obstacles)
+                .write(pencil);
         return pencil.picture();
     }
 
@@ -80,7 +81,8 @@ final class PieceMarks {
 
     private void levels() {
         for (LevelWidth width : paper.measures().levels()) {
-            boolean straight = piece.level(width.level()).flatMap(m -> m.through()).isPresent();
+            boolean straight =
+                    piece.level(width.level()).flatMap(m -> m.through()).isPresent();
             if (straight) {
                 width.spans().forEach(span -> level(width.level(), span));
             }
@@ -97,7 +99,8 @@ final class PieceMarks {
         Point at = left.plus(along.times(5)).plus(along.quarterTurned().times(-1.2));
         double turn = Math.atan2(along.y(), along.x());
         pencil.write(name, at, 3.2 * large, Anchor.START, turn, false, Tone.DARK);
-        obstacles.add(new Point[] {at.plus(new Point(0, -2)), at.plus(along.times(12)).plus(new Point(0, -2))});
+        obstacles.add(
+                new Point[] {at.plus(new Point(0, -2)), at.plus(along.times(12)).plus(new Point(0, -2))});
     }
 
     /** A line that the label keeps clear of. */
@@ -176,8 +179,9 @@ final class PieceMarks {
             line(top, foot, Pen.GRAIN);
             Point down = foot.minus(top).unit();
             pencil.arrowHead(foot, down, 5, Tone.BLACK).arrowHead(top, down.times(-1), 5, Tone.BLACK);
-            Point beside = top.plus(down.times(9)).plus(down.quarterTurned().times(-1.4));
-            pencil.write(words.of("print.grain"), beside, 3.2 * large, Anchor.START, angle(down), false, Tone.DARK);
+            Point up = down.times(-1);
+            Point beside = foot.plus(up.times(9)).plus(up.quarterTurned().times(-1.4));
+            pencil.write(words.of("print.grain"), beside, 3.2 * large, Anchor.START, angle(up), false, Tone.DARK);
         });
     }
 
@@ -203,8 +207,11 @@ final class PieceMarks {
         pencil.arrowHead(a.plus(in.times(0.8)), in.times(-1), 4, Tone.BLACK)
                 .arrowHead(b.plus(in.times(0.8)), in.times(-1), 4, Tone.BLACK);
         obstacles.add(new Point[] {a.plus(in.times(room)), b.plus(in.times(room))});
-        Point reading = along.y() < 0 || (along.y() == 0 && along.x() < 0) ? along.times(-1) : along;
-        Point beside = a.towards(b, 0.5).plus(in.times(room / 2)).plus(reading.quarterTurned().times(1.3));
+        // Read from below, like all writing that stands on end.
+        Point reading = along.y() > 0 ? along.times(-1) : along;
+        Point beside = a.towards(b, 0.5)
+                .plus(in.times(room / 2))
+                .plus(reading.quarterTurned().times(1.3));
         pencil.write(words.of("print.fold"), beside, 3.6 * large, Anchor.MIDDLE, angle(reading), false, Tone.DARK);
     }
 

@@ -77,11 +77,9 @@ final class PlanPage {
     }
 
     private List<String> steps() {
-        String square = words.of(
-                words.unit() == easewright.text.LengthUnit.INCH ? "print.plan.square-inch" : "print.plan.square");
         return List.of(
                 words.of("print.plan.scale"),
-                square,
+                words.of(TestSquare.words(words.unit())),
                 words.of("print.plan.trim"),
                 words.of("print.plan.join"),
                 words.of(
@@ -136,7 +134,8 @@ final class PlanPage {
                 .after(Affine.scaling(scale, scale));
         for (Laid laid : plan.laid()) {
             PaperPiece paper = job.pieces().get(laid.shape());
-            Outline outline = paper.cut().outline().transformed(small.after(laid.place().after(paper.upright())));
+            Outline outline =
+                    paper.cut().outline().transformed(small.after(laid.place().after(paper.upright())));
             pencil.fill(outline, Tone.PALE).around(outline, Pen.INNER);
         }
         for (Tile tile : plan.tiles()) {
@@ -150,7 +149,8 @@ final class PlanPage {
             pencil.write(String.valueOf(joins.number(tile)), middle, size, Anchor.MIDDLE, 0, true, Tone.MID);
             double letter = Math.min(3, size / 2);
             Point drop = new Point(0, letter * 0.35);
-            joins.right(tile).ifPresent(j -> sign(j, new Point(area.maxX(), area.centre().y()).plus(drop), letter));
+            joins.right(tile)
+                    .ifPresent(j -> sign(j, new Point(area.maxX(), area.centre().y()).plus(drop), letter));
             joins.below(tile).ifPresent(j -> sign(j, new Point(area.centre().x(), area.maxY()).plus(drop), letter));
         }
         names(small);
@@ -162,9 +162,12 @@ final class PlanPage {
             Box box = Box.around(laid.corners().stream().map(small::apply).toList());
             double size = Math.min(3, box.width() / 4);
             Point at = new Point(box.centre().x(), box.minY() + box.height() * 0.36);
-            boolean upright = box.width() > Lettering.of(false).width(paper.piece().name(), size) + 1;
-            double turn = upright ? 0 : Math.PI / 2;
-            pencil.write(paper.piece().name(), at, upright ? size : 2.6, Anchor.MIDDLE, turn, false, Tone.BLACK);
+            Lettering face = Lettering.of(false);
+            boolean upright = box.width() > face.width(paper.piece().name(), size) + 1;
+            double turn = upright ? 0 : -Math.PI / 2;
+            double letters = upright ? size : 2.6;
+            String name = face.fitted(paper.piece().name(), letters, upright ? box.width() : box.height() * 0.6);
+            pencil.write(name, at, letters, Anchor.MIDDLE, turn, false, Tone.BLACK);
         }
     }
 

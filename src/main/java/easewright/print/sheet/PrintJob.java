@@ -15,8 +15,8 @@ public final class PrintJob {
      * The pages, and what can be measured on them.
      *
      * @param sheets   number of sheets that carry the pattern (a tiled print has one more, with the plan)
-     * @param across   sheets side by side, of a tiled print; else 1
-     * @param down     sheets one below the other
+     * @param at       where each sheet lies among those that are joined, in the order of the pages; empty where
+     *                 nothing is joined
      * @param controls lengths of the control lines, mm
      * @param square   side of the test square, mm
      */
@@ -24,16 +24,19 @@ public final class PrintJob {
             List<Leaf> leaves,
             List<String> pieces,
             int sheets,
-            int across,
-            int down,
+            List<SheetAt> at,
             List<Double> controls,
             double square) {
         public Prints {
             leaves = List.copyOf(leaves);
             pieces = List.copyOf(pieces);
+            at = List.copyOf(at);
             controls = List.copyOf(controls);
         }
     }
+
+    /** Row and column of a sheet, counted from 0. */
+    public record SheetAt(int row, int column) {}
 
     /**
      * Fills an order.

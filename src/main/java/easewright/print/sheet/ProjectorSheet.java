@@ -68,8 +68,7 @@ final class ProjectorSheet {
                 List.of(new Leaf(width, height, layers, BOLD)),
                 job.pieces().stream().map(p -> p.piece().name()).toList(),
                 1,
-                1,
-                1,
+                List.of(),
                 List.of(width, height),
                 TestSquare.side(job.words().unit()));
     }
@@ -80,7 +79,8 @@ final class ProjectorSheet {
         double all = shapes.stream().mapToDouble(s -> s.box(0).width() + GAP).sum();
         Layout best = null;
         double least = Double.POSITIVE_INFINITY;
-        for (double width = widest; width <= Math.min(most, all + 300); width += 150) {
+        boolean fits = shapes.stream().allMatch(s -> s.box(0).height() <= most);
+        for (double width = widest; fits && width <= Math.min(most, all + 300); width += 150) {
             Layout layout = new Nest(shapes, width, most, GAP).shortest();
             double cost = Math.max(width, layout.length() * WIDE) * Math.max(width / WIDE, layout.length());
             if (layout.left().isEmpty() && cost < least) {

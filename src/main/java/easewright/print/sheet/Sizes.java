@@ -16,7 +16,7 @@ import java.util.regex.Pattern;
  */
 final class Sizes {
     private static final Pattern ENDING = Pattern.compile(
-            "(?<stem>.*\\S)[\\s,:–-]+(?:size\\s*)?(?<size>(?:(?:EU|UK|US|DE|FR|IT)\\s?)?\\d{1,3}|[2-6]?X{0,3}[SL]|M)",
+            "(?<stem>.*?\\S)[\\s,:–-]+(?:size\\s*)?(?<size>(?:(?:EU|UK|US|DE|FR|IT)\\s?)?\\d{1,3}|[2-6]?X{0,3}[SL]|M)",
             Pattern.CASE_INSENSITIVE);
 
     private final Map<String, String> byPiece = new LinkedHashMap<>();

@@ -22,6 +22,11 @@ final class TestSquare {
         return unit == LengthUnit.INCH ? INCHES : METRIC;
     }
 
+    /** The line of the bundle that says how to check a print by it. */
+    static String words(LengthUnit unit) {
+        return unit == LengthUnit.INCH ? "print.plan.square-inch" : "print.plan.square";
+    }
+
     /** The square with its upper left corner at 0, 0. */
     static Picture of(LengthUnit unit) {
         boolean inch = unit == LengthUnit.INCH;
@@ -40,7 +45,7 @@ final class TestSquare {
         return pencil.picture();
     }
 
-    /** The size, across above the lower and along the left line of the square that ends at {@code right}. */
+    /** The size, in the middle of what is free of the square. */
     private static void label(Pencil pencil, String text, double from, double right, double size) {
         double middle = (from + right) / 2;
         Point at = size > 5 ? new Point(middle, 14) : new Point(middle, middle + size / 3);

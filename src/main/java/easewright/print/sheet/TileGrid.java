@@ -1,10 +1,9 @@
 package easewright.print.sheet;
 
 import easewright.geom.Box;
-import easewright.geom.Point;
-import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Consumer;
 
 /**
  * How a plane is cut into sheets. Each sheet shows {@link #areaWidth()} by {@link #areaHeight()}; neighbours both show
@@ -86,63 +85,34 @@ record TileGrid(double pageWidth, double pageHeight, double margin, double overl
                 area.maxY());
     }
 
-    /** The sheets on whose own part something of the shape lies. */
-    Set<Tile> needed(List<Point> corners) {
-        Box box = Box.around(corners).grown(NEAR);
+    /** The sheets on whose own part something of the shape lies, its box at x and y. */
+    Set<Tile> needed(Footprint shape, double x, double y) {
         Set<Tile> needed = new TreeSet<>();
-        for (int row = index(box.minY(), stepY()); row <= index(box.maxY(), stepY()); row++) {
-            for (int column = index(box.minX(), stepX()); column <= index(box.maxX(), stepX()); column++) {
-                Tile tile = new Tile(row, column);
-                if (touches(corners, own(tile).grown(NEAR))) {
-                    needed.add(tile);
-                }
-            }
-        }
+        visit(shape, x, y, Set.of(), needed::add);
         return needed;
     }
 
-    private int index(double at, double step) {
+    /** How many sheets besides those used already the shape needs there. */
+    int more(Footprint shape, double x, double y, Set<Tile> used) {
+        int[] count = {0};
+        visit(shape, x, y, used, tile -> count[0]++);
+        return count[0];
+    }
+
+    private void visit(Footprint shape, double x, double y, Set<Tile> except, Consumer<Tile> each) {
+        for (int row = index(y - overlap - NEAR, stepY()); row <= index(y + shape.height() + NEAR, stepY()); row++) {
+            for (int column = index(x - overlap - NEAR, stepX());
+                    column <= index(x + shape.width() + NEAR, stepX());
+                    column++) {
+                Tile tile = new Tile(row, column);
+                if (!except.contains(tile) && shape.touches(x, y, own(tile).grown(NEAR))) {
+                    each.accept(tile);
+                }
+            }
+        }
+    }
+
+    private static int index(double at, double step) {
         return (int) Math.max(0, Math.floor(at / step));
-    }
-
-    private static boolean touches(List<Point> corners, Box box) {
-        Point middle = box.centre();
-        boolean inside = false;
-        for (int i = 0; i < corners.size(); i++) {
-            Point a = corners.get(i);
-            Point b = corners.get((i + 1) % corners.size());
-            if (crosses(a, b, box)) {
-                return true;
-            }
-            if (a.y() > middle.y() != b.y() > middle.y()
-                    && a.x() + (b.x() - a.x()) * (middle.y() - a.y()) / (b.y() - a.y()) > middle.x()) {
-                inside = !inside;
-            }
-        }
-        return inside;
-    }
-
-    /** Whether any part of the stretch lies in the box. */
-    private static boolean crosses(Point a, Point b, Box box) {
-        double dx = b.x() - a.x();
-        double dy = b.y() - a.y();
-        double[] range = {0, 1};
-        return clipped(-dx, a.x() - box.minX(), range)
-                && clipped(dx, box.maxX() - a.x(), range)
-                && clipped(-dy, a.y() - box.minY(), range)
-                && clipped(dy, box.maxY() - a.y(), range);
-    }
-
-    private static boolean clipped(double p, double q, double[] range) {
-        if (p == 0) {
-            return q >= 0;
-        }
-        double t = q / p;
-        if (p < 0) {
-            range[0] = Math.max(range[0], t);
-        } else {
-            range[1] = Math.min(range[1], t);
-        }
-        return range[0] <= range[1];
     }
 }

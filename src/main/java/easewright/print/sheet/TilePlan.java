@@ -1,11 +1,14 @@
 package easewright.print.sheet;
 
 import easewright.geom.Affine;
-import easewright.geom.Point;
+import easewright.geom.Box;
+import easewright.geom.Outline;
 import easewright.print.sheet.Nest.Laid;
 import easewright.print.sheet.Nest.Layout;
 import easewright.print.sheet.TileGrid.Tile;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -13,9 +16,10 @@ import java.util.TreeSet;
 /**
  * A layout that spreads the pieces over as few sheets as were found.
  *
- * @param laid on the plane of the joined sheets
+ * @param columns most sheets side by side
+ * @param laid    on the plane of the joined sheets
  */
-record TilePlan(TileGrid grid, List<Laid> laid, Set<Tile> tiles) {
+record TilePlan(TileGrid grid, int columns, List<Laid> laid, Set<Tile> tiles) {
     /** Strip along the top and the left of the plane for the control lines, mm. */
     static final double STRIP = 10;
 
@@ -24,6 +28,7 @@ record TilePlan(TileGrid grid, List<Laid> laid, Set<Tile> tiles) {
 
     private static final double ENDLESS = 100_000;
 
+    private static final int PROMISING = 2;
     private static final int MOST_ACROSS = 8;
 
     /** Joining more is no pleasure, and a wrong scale is likelier than such a garment. */
@@ -32,24 +37,38 @@ record TilePlan(TileGrid grid, List<Laid> laid, Set<Tile> tiles) {
     static TilePlan of(Job job) throws PrintProblem {
         List<Cutout> shapes = job.cutouts();
         PrintOrder order = job.order();
-        TileGrid upright =
-                new TileGrid(order.paper().width(), order.paper().height(), order.margin(), order.overlap());
-        TilePlan best = null;
+        TileGrid upright = new TileGrid(order.paper().width(), order.paper().height(), order.margin(), order.overlap());
+        requireFew(fewest(upright, shapes));
+        List<TilePlan> plans = new ArrayList<>();
         for (TileGrid grid : List.of(upright, upright.turned())) {
             int most = most(grid, shapes);
             for (int across = least(grid, shapes); across <= most; across++) {
-                TilePlan plan = of(grid, shapes, across);
-                if (best == null || plan.cost() < best.cost()) {
-                    best = plan;
-                }
+                plans.add(of(grid, shapes, across, false));
             }
         }
-        if (best.tiles.size() > MOST_SHEETS) {
-            throw PrintProblem.of("print-too-many-sheets")
-                    .with("count", best.tiles.size())
-                    .with("most", MOST_SHEETS);
+        plans.sort(Comparator.comparingDouble(TilePlan::cost));
+        // Patience is spent on the most promising widths only.
+        TilePlan best = plans.get(0);
+        for (TilePlan plan : plans.subList(0, Math.min(PROMISING, plans.size()))) {
+            TilePlan better = of(plan.grid, shapes, plan.columns, true);
+            best = better.cost() < best.cost() ? better : best;
         }
+        requireFew(best.tiles.size());
         return best;
+    }
+
+    private static void requireFew(int sheets) throws PrintProblem {
+        if (sheets > MOST_SHEETS) {
+            throw PrintProblem.of("print-too-many-sheets").with("count", sheets).with("most", MOST_SHEETS);
+        }
+    }
+
+    /** Fewer sheets than this cannot do, by the area of the pieces: asked first, since planning thousands takes long. */
+    private static int fewest(TileGrid grid, List<Cutout> shapes) {
+        double area = shapes.stream()
+                .mapToDouble(s -> Math.abs(Outline.polygon(s.corners()).signedArea()))
+                .sum();
+        return (int) Math.min(1e6, Math.ceil(area / (grid.areaWidth() * grid.areaHeight())));
     }
 
     private static double usable(TileGrid grid, int across) {
@@ -67,7 +86,8 @@ record TilePlan(TileGrid grid, List<Laid> laid, Set<Tile> tiles) {
 
     /** All side by side, but for a large pattern no wider than a floor. */
     private static int most(TileGrid grid, List<Cutout> shapes) {
-        double all = shapes.stream().mapToDouble(s -> s.box(0).width() + Job.GAP).sum();
+        double all =
+                shapes.stream().mapToDouble(s -> s.box(0).width() + Job.GAP).sum();
         int across = least(grid, shapes);
         while (across < MOST_ACROSS && usable(grid, across) < all) {
             across++;
@@ -75,21 +95,23 @@ record TilePlan(TileGrid grid, List<Laid> laid, Set<Tile> tiles) {
         return across;
     }
 
-    private static TilePlan of(TileGrid grid, List<Cutout> shapes, int across) {
+    private static TilePlan of(TileGrid grid, List<Cutout> shapes, int across, boolean patient) {
         Nest nest = new Nest(shapes, usable(grid, across), ENDLESS, Job.GAP);
-        Layout layout = nest.best(() -> new Sheets(grid), l -> plan(grid, l).cost());
-        return plan(grid, layout);
+        Layout layout =
+                nest.best(() -> new Sheets(grid), l -> plan(grid, across, l).cost(), patient);
+        return plan(grid, across, layout);
     }
 
-    private static TilePlan plan(TileGrid grid, Layout layout) {
+    private static TilePlan plan(TileGrid grid, int across, Layout layout) {
         List<Laid> laid = new ArrayList<>();
         Set<Tile> tiles = new TreeSet<>();
         for (Laid one : layout.laid()) {
             Laid moved = below(one);
             laid.add(moved);
-            tiles.addAll(grid.needed(moved.corners()));
+            Box box = Box.around(moved.corners());
+            tiles.addAll(grid.needed(Footprint.of(moved.corners()), box.minX(), box.minY()));
         }
-        return new TilePlan(grid, laid, tiles);
+        return new TilePlan(grid, across, laid, tiles);
     }
 
     /** Clear of the strip. */
@@ -120,23 +142,21 @@ record TilePlan(TileGrid grid, List<Laid> laid, Set<Tile> tiles) {
     /** A place costs the sheets that it adds; among those that add as many, the upper left one is best. */
     private static final class Sheets implements Nest.Price {
         private final TileGrid grid;
-        private final Set<Tile> used = new TreeSet<>();
+        private final Set<Tile> used = new HashSet<>();
 
         Sheets(TileGrid grid) {
             this.grid = grid;
         }
 
         @Override
-        public double of(Laid next) {
-            Set<Tile> needed = grid.needed(below(next).corners());
-            needed.removeAll(used);
-            double x = next.corners().stream().mapToDouble(Point::x).min().orElse(0);
-            return needed.size() * 1e5 + next.bottom() + x * 1e-3;
+        public double of(Footprint shape, double x, double y) {
+            int more = grid.more(shape, x + STRIP, y + STRIP, used);
+            return more * 1e5 + y + shape.height() + x * 1e-3;
         }
 
         @Override
-        public void paid(Laid next) {
-            used.addAll(grid.needed(below(next).corners()));
+        public void paid(Footprint shape, double x, double y) {
+            used.addAll(grid.needed(shape, x + STRIP, y + STRIP));
         }
 
         /** Every row of sheets up to the first empty one. */

@@ -13,6 +13,7 @@ import easewright.print.ink.Picture;
 import easewright.print.ink.Tone;
 import easewright.print.sheet.Nest.Laid;
 import easewright.print.sheet.PrintJob.Prints;
+import easewright.print.sheet.PrintJob.SheetAt;
 import easewright.print.sheet.TileGrid.Tile;
 import java.util.ArrayList;
 import java.util.List;
@@ -52,8 +53,7 @@ final class TiledSheets {
                 leaves,
                 job.pieces().stream().map(p -> p.piece().name()).toList(),
                 plan.tiles().size(),
-                plan.across(),
-                plan.down(),
+                plan.tiles().stream().map(t -> new SheetAt(t.row(), t.column())).toList(),
                 controls.stream().map(ControlLine::length).toList(),
                 TestSquare.side(job.words().unit()));
     }
@@ -84,7 +84,8 @@ final class TiledSheets {
         }
         for (ControlLine control : controls) {
             Box box = Box.around(List.of(control.from(), control.to())).grown(REACH);
-            drawn.add(new Drawn(Layer.of(control.picture(job.words())), box));
+            drawn.add(
+                    new Drawn(Layer.of(control.picture(job.words(), plan.tiles().size() > 1)), box));
         }
         return drawn;
     }
@@ -105,8 +106,10 @@ final class TiledSheets {
         Point across = new Point(own.minX() + TilePlan.STRIP, own.minY() + in);
         Point down = new Point(own.minX() + in, own.minY() + TilePlan.STRIP);
         return List.of(
-                ControlLine.of(across, false, grid.area(right).maxX() - in, job.words().unit()),
-                ControlLine.of(down, true, grid.area(foot).maxY() - in, job.words().unit()));
+                ControlLine.of(
+                        across, false, grid.area(right).maxX() - in, job.words().unit()),
+                ControlLine.of(
+                        down, true, grid.area(foot).maxY() - in, job.words().unit()));
     }
 
     private Leaf sheet(TilePlan plan, Joins joins, List<Drawn> drawn, Tile tile) {
@@ -114,10 +117,7 @@ final class TiledSheets {
         Box area = grid.area(tile);
         Affine onPage = Affine.translation(grid.margin() - area.minX(), grid.margin() - area.minY());
         Box seen = new Box(
-                grid.margin(),
-                grid.margin(),
-                grid.margin() + grid.areaWidth(),
-                grid.margin() + grid.areaHeight());
+                grid.margin(), grid.margin(), grid.margin() + grid.areaWidth(), grid.margin() + grid.areaHeight());
         List<Layer> layers = new ArrayList<>();
         layers.add(Layer.of(numeral(seen, joins.number(tile))));
         for (Drawn one : drawn) {
@@ -158,13 +158,13 @@ final class TiledSheets {
             pencil.line(stepX, seen.minY(), stepX, seen.maxY(), Pen.JOIN);
             Point at = new Point(stepX, seen.centre().y());
             sign(pencil, join, at, false, false);
-            neighbour(pencil, joins.number(tile.right()), at.plus(new Point(-1.4, 26)), -Math.PI / 2);
+            neighbour(pencil, joins.number(tile.right()), at.plus(new Point(3.4, 26)), -Math.PI / 2);
         });
         joins.below(tile).ifPresent(join -> {
             pencil.line(seen.minX(), stepY, seen.maxX(), stepY, Pen.JOIN);
             Point at = new Point(seen.centre().x(), stepY);
             sign(pencil, join, at, true, false);
-            neighbour(pencil, joins.number(tile.below()), at.plus(new Point(26, -1.4)), 0);
+            neighbour(pencil, joins.number(tile.below()), at.plus(new Point(26, 3.4)), 0);
         });
         String foot = job.words()
                 .of(
@@ -174,7 +174,7 @@ final class TiledSheets {
                                 "count", plan.tiles().size(),
                                 "name", order.name()));
         double lift = joins.below(tile).isPresent() ? plan.grid().overlap() : 0;
-        pencil.write(foot, seen.minX() + 3, seen.maxY() - lift - 2.4, 2.8, Tone.MID);
+        pencil.write(foot, seen.minX() + TilePlan.STRIP + 3, seen.maxY() - lift - 2.4, 2.8, Tone.MID);
         return pencil.picture();
     }
 

@@ -10,6 +10,7 @@ import easewright.print.pdf.PdfBook;
 import easewright.print.sheet.Nest.Laid;
 import easewright.print.sheet.Nest.Layout;
 import easewright.print.sheet.PrintJob.Prints;
+import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -25,8 +26,10 @@ final class WholeSheets {
 
     WholeSheets(Job job) {
         this.job = job;
-        this.info = new InfoBlock(
-                job, List.of(job.words().of("print.plan.scale"), job.words().of("print.plan.lines")), 1);
+        Words words = job.words();
+        List<String> notes = List.of(
+                words.of("print.plan.scale"), words.of(TestSquare.words(words.unit())), words.of("print.plan.lines"));
+        this.info = new InfoBlock(job, notes, 1);
     }
 
     /** The pieces by their number in the job, and where they lie; the block of information is the last shape. */
@@ -51,8 +54,7 @@ final class WholeSheets {
                 leaves,
                 job.pieces().stream().map(p -> p.piece().name()).toList(),
                 sheets.size(),
-                1,
-                1,
+                List.of(),
                 controls,
                 TestSquare.side(job.words().unit()));
     }
@@ -83,8 +85,8 @@ final class WholeSheets {
         double margin = job.order().margin();
         double across = width - 2 * margin - STRIP - BORDER;
         double down = longest - 2 * margin - STRIP - BORDER;
-        List<Integer> waiting = new ArrayList<>(
-                IntStream.range(0, job.pieces().size()).boxed().toList());
+        List<Integer> waiting =
+                new ArrayList<>(IntStream.range(0, job.pieces().size()).boxed().toList());
         List<Sheet> sheets = new ArrayList<>();
         while (!waiting.isEmpty()) {
             List<Cutout> shapes = new ArrayList<>();
@@ -97,7 +99,8 @@ final class WholeSheets {
                             l -> (l.left().contains(block) ? 1e12 : 0)
                                     + l.left().size() * 1e7
                                     + left(shapes, l)
-                                    + l.length());
+                                    + l.length(),
+                            true);
             List<Integer> taken = layout.laid().stream()
                     .filter(l -> l.shape() != block)
                     .map(l -> waiting.get(l.shape()))
@@ -159,7 +162,7 @@ final class WholeSheets {
                 sheet.height() - in,
                 job.words().unit());
         for (ControlLine control : List.of(across, down)) {
-            layers.add(Layer.of(control.picture(job.words())));
+            layers.add(Layer.of(control.picture(job.words(), false)));
             controls.add(control.length());
         }
         return new Leaf(sheet.width(), sheet.height(), layers);
