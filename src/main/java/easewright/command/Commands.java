@@ -19,7 +19,8 @@ public final class Commands {
     /** The command line is wrong. */
     public static final int USAGE = 64;
 
-    private static final List<String> ALL = List.of("measure", "ease", "change", "methods", "check", "print", "report", "draft");
+    private static final List<String> ALL =
+            List.of("measure", "ease", "change", "methods", "check", "print", "report", "draft");
 
     private Commands() {}
 
