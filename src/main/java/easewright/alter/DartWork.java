@@ -141,7 +141,7 @@ final class DartWork {
                     own / slope(piece, dart),
                     CLOSE,
                     PROMISED,
-                    "girth-not-met");
+                    Refusal.of("girth-not-met").with("piece", piece.name()).with("level", level.name()));
             Piece done = change.by(way);
             Simple.require(piece.outline(), done);
             now.put(piece.id(), done);

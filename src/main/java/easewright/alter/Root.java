@@ -19,9 +19,11 @@ final class Root {
      * @param first   a first guess, not 0
      * @param close   how small the miss must become for the search to end early
      * @param allowed how small it must become at least
-     * @throws Refusal from the miss itself, or with the given code where it is not met
+     * @param otherwise thrown where it is not met
+     * @throws Refusal  also from the miss itself
      */
-    static double of(Miss miss, double atZero, double first, double close, double allowed, String code) throws Refusal {
+    static double of(Miss miss, double atZero, double first, double close, double allowed, Refusal otherwise)
+            throws Refusal {
         double last = 0;
         double lastMiss = atZero;
         double now = first;
@@ -43,7 +45,7 @@ final class Root {
             }
         }
         if (!(bestMiss <= allowed)) {
-            throw Refusal.of(code);
+            throw otherwise;
         }
         return best;
     }
@@ -52,15 +54,15 @@ final class Root {
      * The amount between two others at which a miss that only grows becomes 0, by false position with the Illinois
      * weight, which keeps it between them.
      *
-     * @throws Refusal with the given code where it does not lie between them
+     * @param otherwise thrown where it does not lie between them
      */
-    static double between(Miss miss, double low, double high, double close, String code) throws Refusal {
+    static double between(Miss miss, double low, double high, double close, Refusal otherwise) throws Refusal {
         double left = low;
         double right = high;
         double leftMiss = miss.at(low);
         double rightMiss = miss.at(high);
         if (leftMiss > 0 || rightMiss < 0) {
-            throw Refusal.of(code);
+            throw otherwise;
         }
         double best = left;
         double bestMiss = Math.abs(leftMiss);

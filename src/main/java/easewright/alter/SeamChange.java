@@ -21,6 +21,7 @@ import java.util.Optional;
  * @param fixed           the same as places on the outline
  * @param oneSide         only one side of the garment is to change
  * @param acceptProtected protected edges may move
+ * @param even            seam lines that are sewn together change by the same length
  */
 public record SeamChange(
         String level,
@@ -31,7 +32,8 @@ public record SeamChange(
         List<String> keep,
         List<Point> fixed,
         boolean oneSide,
-        boolean acceptProtected)
+        boolean acceptProtected,
+        boolean even)
         implements Alteration {
     static final String METHOD = "seam";
 
@@ -45,6 +47,7 @@ public record SeamChange(
                     Setting.free("edge", Setting.Kind.SHARES),
                     Setting.choice("taper", Taper.SMOOTH),
                     Setting.flag("carry-to-hem"),
+                    Setting.flag("even"),
                     Setting.flag("one-side"),
                     Setting.free("keep", Setting.Kind.NAMES),
                     Setting.free("fixed", Setting.Kind.PLACES),
@@ -61,6 +64,20 @@ public record SeamChange(
         fixed = List.copyOf(fixed);
     }
 
+    /** The same, each seam line changing as it comes. */
+    public SeamChange(
+            String level,
+            double amount,
+            List<Share> shares,
+            Taper taper,
+            boolean carryToHem,
+            List<String> keep,
+            List<Point> fixed,
+            boolean oneSide,
+            boolean acceptProtected) {
+        this(level, amount, shares, taper, carryToHem, keep, fixed, oneSide, acceptProtected, false);
+    }
+
     /** The amount at the level, on all its seams alike, with a smooth taper to the next fixed points. */
     public static SeamChange at(String level, double amount) {
         return new SeamChange(level, amount, List.of(), Taper.SMOOTH, false, List.of(), List.of(), false, false);
@@ -68,37 +85,43 @@ public record SeamChange(
 
     @Override
     public SeamChange withAmount(double mm) {
-        return new SeamChange(level, mm, shares, taper, carryToHem, keep, fixed, oneSide, acceptProtected);
+        return new SeamChange(level, mm, shares, taper, carryToHem, keep, fixed, oneSide, acceptProtected, even);
     }
 
     public SeamChange withShares(Share... among) {
-        return new SeamChange(level, amount, List.of(among), taper, carryToHem, keep, fixed, oneSide, acceptProtected);
+        return new SeamChange(
+                level, amount, List.of(among), taper, carryToHem, keep, fixed, oneSide, acceptProtected, even);
     }
 
     public SeamChange withTaper(Taper how) {
-        return new SeamChange(level, amount, shares, how, carryToHem, keep, fixed, oneSide, acceptProtected);
+        return new SeamChange(level, amount, shares, how, carryToHem, keep, fixed, oneSide, acceptProtected, even);
     }
 
     public SeamChange carriedToHem() {
-        return new SeamChange(level, amount, shares, taper, true, keep, fixed, oneSide, acceptProtected);
+        return new SeamChange(level, amount, shares, taper, true, keep, fixed, oneSide, acceptProtected, even);
     }
 
     public SeamChange keeping(String... names) {
         return new SeamChange(
-                level, amount, shares, taper, carryToHem, List.of(names), fixed, oneSide, acceptProtected);
+                level, amount, shares, taper, carryToHem, List.of(names), fixed, oneSide, acceptProtected, even);
     }
 
     public SeamChange fixedAt(Point... places) {
         return new SeamChange(
-                level, amount, shares, taper, carryToHem, keep, List.of(places), oneSide, acceptProtected);
+                level, amount, shares, taper, carryToHem, keep, List.of(places), oneSide, acceptProtected, even);
     }
 
     public SeamChange onOneSide() {
-        return new SeamChange(level, amount, shares, taper, carryToHem, keep, fixed, true, acceptProtected);
+        return new SeamChange(level, amount, shares, taper, carryToHem, keep, fixed, true, acceptProtected, even);
     }
 
     public SeamChange acceptingProtected() {
-        return new SeamChange(level, amount, shares, taper, carryToHem, keep, fixed, oneSide, true);
+        return new SeamChange(level, amount, shares, taper, carryToHem, keep, fixed, oneSide, true, even);
+    }
+
+    /** Seam lines that are sewn together change by the same length. */
+    public SeamChange evened() {
+        return new SeamChange(level, amount, shares, taper, carryToHem, keep, fixed, oneSide, acceptProtected, true);
     }
 
     @Override
@@ -114,7 +137,8 @@ public record SeamChange(
                 .text("taper", Settings.name(taper))
                 .flag("carry-to-hem", carryToHem)
                 .flag("one-side", oneSide)
-                .flag("accept-protected", acceptProtected);
+                .flag("accept-protected", acceptProtected)
+                .flag("even", even);
         return settings.shares("edge", shares)
                 .texts("keep", keep)
                 .points("fixed", fixed)
@@ -132,12 +156,24 @@ public record SeamChange(
                 settings.texts("keep"),
                 settings.points("fixed"),
                 settings.flag("one-side"),
-                settings.flag("accept-protected"));
+                settings.flag("accept-protected"),
+                settings.flag("even"));
     }
 
     @Override
     public Altered apply(Pattern pattern) throws Refusal {
         SeamWork work = new SeamWork(pattern, this);
-        return amount == 0 ? Altered.nothing(pattern) : work.done();
+        if (amount == 0) {
+            return Altered.nothing(pattern);
+        }
+        return even ? evenly(pattern) : work.done();
+    }
+
+    private Altered evenly(Pattern pattern) throws Refusal {
+        SeamChange plain =
+                new SeamChange(level, amount, shares, taper, carryToHem, keep, fixed, oneSide, acceptProtected);
+        Altered done = new Evening(pattern, plain).done();
+        return new Altered(
+                done.pattern().withChanges(pattern.changes()).withChange(note()), done.moved(), done.findings());
     }
 }

@@ -34,7 +34,11 @@ final class SlashPlaces {
 
     /** The nearest place of the outline, however far it is. */
     static Place near(Piece piece, Point p) {
-        return atNode(piece.outline(), piece.outline().nearest(p).place());
+        return near(piece.outline(), p);
+    }
+
+    static Place near(Outline outline, Point p) {
+        return atNode(outline, outline.nearest(p).place());
     }
 
     /** A place next to an end of segments is that end: it was moved and moved back. */

@@ -167,7 +167,7 @@ final class SlashWork {
                 own * own / got,
                 CLOSE,
                 PROMISED,
-                "girth-not-met");
+                Refusal.of("girth-not-met").with("piece", piece.name()).with("level", level.name()));
         return by(piece, slash, gap);
     }
 

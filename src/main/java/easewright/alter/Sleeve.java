@@ -60,8 +60,12 @@ final class Sleeve {
         if (parts.start().distance(parts.end()) + by < 1) {
             throw Refusal.of("cap-too-short").with("piece", piece().name());
         }
-        double squash =
-                Root.between(high -> capLength(lean(by, high)) - capLength, LOWEST, HIGHEST, CLOSE, "cap-too-short");
+        double squash = Root.between(
+                high -> capLength(lean(by, high)) - capLength,
+                LOWEST,
+                HIGHEST,
+                CLOSE,
+                Refusal.of("cap-too-short").with("piece", piece().name()));
         return new SleeveShape(parts, by, squash, carry);
     }
 

@@ -97,8 +97,7 @@ public record SleeveWidth(String level, double amount, List<String> pieces, bool
         }
         try {
             return with(pattern, at, sleeves, amount);
-        } catch (Refusal without) {
-            Refusal why = without.with("piece", sleeves.get(0).piece().name());
+        } catch (Refusal why) {
             if (DEPENDS_ON_AMOUNT.contains(why.code())) {
                 throw Bisect.largest(why, amount, some -> with(pattern, at, sleeves, some));
             }
@@ -144,8 +143,15 @@ public record SleeveWidth(String level, double amount, List<String> pieces, bool
         for (Sleeve sleeve : sleeves) {
             double own = some / whole;
             double base = Exact.net(sleeve.piece(), at);
-            double wider =
-                    Root.of(w -> Exact.net(sleeve.wider(w), at) - base - own, -own, own, 1e-9, 1e-6, "girth-not-met");
+            double wider = Root.of(
+                    w -> Exact.net(sleeve.wider(w), at) - base - own,
+                    -own,
+                    own,
+                    1e-9,
+                    1e-6,
+                    Refusal.of("girth-not-met")
+                            .with("piece", sleeve.piece().name())
+                            .with("level", level));
             Piece done = sleeve.wider(wider);
             Simple.require(sleeve.piece().outline(), done);
             changed = changed.withPiece(done);

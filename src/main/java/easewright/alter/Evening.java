@@ -1,0 +1,233 @@
+package easewright.alter;
+
+import easewright.measure.GarmentMeasures;
+import easewright.measure.MateWalk;
+import easewright.measure.Measures;
+import easewright.pattern.Edge;
+import easewright.pattern.EdgeRef;
+import easewright.pattern.Mate;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Makes both seam lines of every pair that a seam change moved change by the same length. The same amount on two seams
+ * of different slant makes their lengths drift (worked example W4). Where the change moved an end of them, one is made
+ * longer and the other as much shorter there, each in its own direction, as one does who walks the seam and trues its
+ * hem. Where all ends are fixed, the seam that changed less is bowed on the way to the level. Fixed points, and the
+ * directions there, stay. What a change puts on last, its opposite takes off first, so that it comes back exactly.
+ */
+final class Evening {
+    /** Seam lines and girths are met within this, mm. */
+    private static final double CLOSE = 1e-9;
+
+    private static final double PROMISED = 1e-6;
+
+    /** A drift so small is not worth a bow, mm; the promise is 0.02. */
+    private static final double ENOUGH = 0.01;
+
+    private final Pattern before;
+    private final SeamChange plain;
+    private final GarmentMeasures was;
+
+    /** One of two seam lines of a pair: its changed edge, and the end of it that the change moved. */
+    private record Side(EdgeRef edge, double change, Optional<Boolean> movedAtEnd) {}
+
+    private record Pair(MateWalk walk, Side first, Side second) {}
+
+    /**
+     * @param plain the change without evening
+     */
+    Evening(Pattern before, SeamChange plain) {
+        this.before = before;
+        this.plain = plain;
+        this.was = Measures.of(before);
+    }
+
+    /** The change with its seam lines made even and its girth exact all the same. */
+    Altered done() throws Refusal {
+        double base = girth(before);
+        double asked = Root.of(
+                a -> girth(by(a).pattern()) - base - plain.amount(),
+                -plain.amount(),
+                plain.amount(),
+                CLOSE,
+                PROMISED,
+                Refusal.of("even-not-met"));
+        return by(asked);
+    }
+
+    private double girth(Pattern pattern) {
+        return Measures.again(pattern, before, was)
+                .girth(plain.level())
+                .orElseThrow()
+                .finished();
+    }
+
+    private Altered by(double amount) throws Refusal {
+        Altered trial = plainly(before, amount);
+        List<Pair> pairs = pairs(trial.pattern());
+        if (pairs.isEmpty()) {
+            throw Refusal.of("even-without-mate");
+        }
+        List<Remedy> remedies = new ArrayList<>();
+        for (Pair pair : pairs) {
+            double drift = pair.first().change() - pair.second().change();
+            boolean fixed = pair.first().movedAtEnd().isEmpty()
+                    && pair.second().movedAtEnd().isEmpty();
+            if (Math.abs(drift) > (fixed ? ENOUGH : CLOSE)) {
+                remedies.add(fixed ? bow(amount, remedies, pair, trial) : drawOut(amount, remedies, pair));
+            }
+        }
+        return with(amount, remedies);
+    }
+
+    private Altered plainly(Pattern pattern, double amount) throws Refusal {
+        return new SeamWork(pattern, plain.withAmount(amount)).done();
+    }
+
+    /** Spreading first and evening then; pinching takes the evening off first. */
+    private Altered with(double amount, List<Remedy> remedies) throws Refusal {
+        // By next to nothing the change only makes its fixed points ends of segments, as they are afterwards.
+        Altered now = plainly(before, amount > 0 ? amount : Double.MIN_NORMAL);
+        for (Remedy remedy : remedies) {
+            now = remedy.on(now);
+        }
+        if (amount > 0) {
+            return now;
+        }
+        Altered last = plainly(now.pattern(), amount);
+        List<Moved> moved = new ArrayList<>(last.moved());
+        now.moved().stream().filter(m -> !m.before().equals(m.after())).forEach(moved::add);
+        return new Altered(last.pattern(), moved, Remedy.both(now.findings(), last.findings()));
+    }
+
+    private Remedy drawOut(double amount, List<Remedy> others, Pair pair) throws Refusal {
+        double drift = pair.first().change() - pair.second().change();
+        boolean both = pair.first().movedAtEnd().isPresent()
+                && pair.second().movedAtEnd().isPresent();
+        double found = Root.of(
+                mm -> drift(amount, others, drawnOut(pair, mm), pair),
+                drift,
+                both ? -drift / 2 : -drift,
+                CLOSE,
+                PROMISED,
+                Refusal.of("even-not-met"));
+        return drawnOut(pair, found);
+    }
+
+    private Remedy drawnOut(Pair pair, double mm) {
+        List<Remedy.End> ends = new ArrayList<>();
+        pair.first()
+                .movedAtEnd()
+                .ifPresent(atEnd -> ends.add(new Remedy.End(pair.first().edge(), atEnd, mm)));
+        pair.second()
+                .movedAtEnd()
+                .ifPresent(atEnd -> ends.add(new Remedy.End(pair.second().edge(), atEnd, -mm)));
+        return new Remedy.DrawnOut(ends, plain.acceptProtected());
+    }
+
+    private Remedy bow(double amount, List<Remedy> others, Pair pair, Altered trial) throws Refusal {
+        boolean first = Math.abs(pair.first().change()) < Math.abs(pair.second().change());
+        EdgeRef ref = first ? pair.first().edge() : pair.second().edge();
+        double drift = pair.first().change() - pair.second().change();
+        Refusal not = Refusal.of("even-not-possible")
+                .with("mate", pair.walk().mate().name())
+                .with("drift.signed", drift);
+        Piece piece = before.piece(ref.piece()).orElseThrow();
+        EdgeRun run = new EdgeRun(piece, piece.edge(ref.edge()).orElseThrow());
+        Moved moved = trial.moved().stream()
+                .filter(m -> m.pieceId().equals(piece.id())
+                        && run.holds(m.before().segments().get(0).at(0.5)))
+                .findFirst()
+                .orElseThrow(() -> not);
+        boolean spreads = amount > 0;
+        double one = drift(amount, others, new Remedy.Bowed(ref, moved, spreads, 1), pair);
+        double other = drift(amount, others, new Remedy.Bowed(ref, moved, spreads, -1), pair);
+        double way = (one - other) * drift < 0 ? 1 : -1;
+        try {
+            double found = Root.of(
+                    mm -> drift(amount, others, new Remedy.Bowed(ref, moved, spreads, mm), pair),
+                    drift,
+                    way,
+                    CLOSE,
+                    ENOUGH,
+                    not);
+            Remedy bow = new Remedy.Bowed(ref, moved, spreads, found);
+            List<Remedy> all = new ArrayList<>(others);
+            all.add(bow);
+            if (inflections(with(amount, all).pattern(), ref) > inflections(trial.pattern(), ref)) {
+                throw not;
+            }
+            return bow;
+        } catch (Refusal bent) {
+            throw not;
+        }
+    }
+
+    private static int inflections(Pattern pattern, EdgeRef ref) {
+        Piece piece = pattern.piece(ref.piece()).orElseThrow();
+        return SeamBow.inflections(piece.edge(ref.edge()).orElseThrow().on(piece.outline()));
+    }
+
+    /** By how much more the first seam line of a pair changes than the second. */
+    private double drift(double amount, List<Remedy> others, Remedy tried, Pair pair) throws Refusal {
+        List<Remedy> all = new ArrayList<>(others);
+        all.add(tried);
+        GarmentMeasures is = Measures.again(with(amount, all).pattern(), before, was);
+        return is.mates().stream()
+                        .filter(w -> w.mate().equals(pair.walk().mate()))
+                        .mapToDouble(MateWalk::drift)
+                        .findFirst()
+                        .orElseThrow()
+                - pair.walk().drift();
+    }
+
+    private List<Pair> pairs(Pattern after) {
+        GarmentMeasures is = Measures.again(after, before, was);
+        List<Pair> pairs = new ArrayList<>();
+        for (MateWalk walk : was.mates()) {
+            Mate mate = walk.mate();
+            Optional<Side> first = side(mate.first(), after, is);
+            Optional<Side> second = side(mate.second(), after, is);
+            if (first.isPresent() && second.isPresent()) {
+                pairs.add(new Pair(walk, first.get(), second.get()));
+            }
+        }
+        return pairs;
+    }
+
+    /** A seam line as far as the change moved it; empty where it did not. */
+    private Optional<Side> side(List<EdgeRef> refs, Pattern after, GarmentMeasures is) {
+        double change = 0;
+        EdgeRef changed = null;
+        for (EdgeRef ref : refs) {
+            double own = length(is, after, ref) - length(was, after, ref);
+            change += ref.times() * own;
+            if (Math.abs(own) > CLOSE && changed == null) {
+                changed = ref;
+            }
+        }
+        return changed == null ? Optional.empty() : Optional.of(new Side(changed, change, movedEnd(changed, after)));
+    }
+
+    private static double length(GarmentMeasures measures, Pattern pattern, EdgeRef ref) {
+        String id = pattern.piece(ref.piece()).orElseThrow().id();
+        return measures.piece(id).flatMap(p -> p.edge(ref.edge())).orElseThrow().mm();
+    }
+
+    /** Whether its end or else its start moved; of both, the lower one. */
+    private Optional<Boolean> movedEnd(EdgeRef ref, Pattern after) {
+        Edge old = before.edge(ref).orElseThrow();
+        Edge now = after.edge(ref).orElseThrow();
+        boolean end = !now.to().equals(old.to());
+        boolean start = !now.from().equals(old.from());
+        if (end && start) {
+            var down = Downwards.of(after.piece(ref.piece()).orElseThrow());
+            return Optional.of(down.dot(now.to()) > down.dot(now.from()));
+        }
+        return end || start ? Optional.of(end) : Optional.empty();
+    }
+}

@@ -1,0 +1,251 @@
+package easewright.alter;
+
+import static easewright.alter.Cloths.INCH;
+import static easewright.alter.Cloths.girth;
+import static easewright.alter.Cloths.in;
+import static easewright.alter.Cloths.pattern;
+import static easewright.alter.Cloths.polygon;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.assertj.core.api.Assertions.within;
+
+import easewright.geom.Affine;
+import easewright.geom.Cubic;
+import easewright.geom.Line;
+import easewright.geom.Outline;
+import easewright.geom.Point;
+import easewright.geom.Segment;
+import easewright.measure.Measures;
+import easewright.pattern.Edge;
+import easewright.pattern.EdgeRef;
+import easewright.pattern.EdgeRole;
+import easewright.pattern.Level;
+import easewright.pattern.LevelKind;
+import easewright.pattern.LevelMark;
+import easewright.pattern.Mate;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Both seam lines of a pair change by the same length: design section 3, "equal mates"; worked example W4. */
+class EvenSeamsTest {
+    private static final List<Level> LEVELS = List.of(Cloths.WAIST, Cloths.HIP);
+
+    /** Half a skirt on the fold whose side slants by {@code slant} over the 8 in from waist to hip, then falls straight. */
+    private static Piece half(String id, double slant) {
+        return polygon(
+                        id,
+                        List.of(in(-10, 0), in(0, 0), in(slant, 8), in(slant, 22), in(-10, 22)),
+                        "waist",
+                        EdgeRole.WAIST,
+                        "side",
+                        EdgeRole.SEAM,
+                        "lower side",
+                        EdgeRole.SEAM,
+                        "hem",
+                        EdgeRole.HEM,
+                        "fold",
+                        EdgeRole.FOLD)
+                .toBuilder()
+                .cut(1, true)
+                .edges(List.of(
+                        Edge.of("waist", EdgeRole.WAIST, in(-10, 0), in(0, 0)),
+                        Edge.of("side", EdgeRole.SEAM, in(0, 0), in(slant, 22)),
+                        Edge.of("hem", EdgeRole.HEM, in(slant, 22), in(-10, 22)),
+                        Edge.of("fold", EdgeRole.FOLD, in(-10, 22), in(-10, 0))))
+                .levels(List.of(LevelMark.along("waist", "waist"), LevelMark.through("hip", in(-9, 8))))
+                .build();
+    }
+
+    private static Pattern sewn(Piece front, Piece back) {
+        return pattern(LEVELS, front, back)
+                .withMates(List.of(new Mate(
+                        "side seam",
+                        List.of(EdgeRef.of(front.id(), "side")),
+                        List.of(EdgeRef.of(back.id(), "side")),
+                        0)));
+    }
+
+    private static double side(Pattern pattern, int piece) {
+        return Measures.of(pattern)
+                .pieces()
+                .get(piece)
+                .edge("side")
+                .orElseThrow()
+                .mm();
+    }
+
+    @Test
+    void w4TheDriftAndItsCure() throws Refusal {
+        Pattern before = sewn(half("front", 1.5), half("back", 0.75));
+        SeamChange plain =
+                SeamChange.at("hip", 2 * INCH).withTaper(Taper.STRAIGHT).carriedToHem();
+        Pattern drifted = plain.apply(before).pattern();
+        double front = side(drifted, 0) - side(before, 0);
+        double back = side(drifted, 1) - side(before, 1);
+        assertThat(front).isCloseTo(0.106801 * INCH, within(5e-7 * INCH));
+        assertThat(back).isCloseTo(0.061988 * INCH, within(5e-7 * INCH));
+        assertThat(front - back).isCloseTo(1.138, within(5e-4));
+
+        Altered altered = plain.evened().apply(before);
+        Pattern after = altered.pattern();
+        assertThat(side(after, 0) - side(before, 0)).isCloseTo((front + back) / 2, within(1e-6));
+        assertThat(side(after, 1) - side(before, 1)).isCloseTo((front + back) / 2, within(1e-6));
+        assertThat(girth(after, "hip") - girth(before, "hip")).isCloseTo(2 * INCH, within(1e-6));
+        assertThat(girth(after, "waist")).isEqualTo(girth(before, "waist"));
+        for (int i = 0; i < 2; i++) {
+            List<Segment> now = after.pieces().get(i).outline().segments();
+            List<Segment> was = drifted.pieces().get(i).outline().segments();
+            assertThat(now.get(1)).isEqualTo(was.get(1));
+            assertThat(now.get(0))
+                    .isSameAs(before.pieces().get(i).outline().segments().get(0));
+            assertThat(now.get(2).tangent(1)).isEqualTo(was.get(2).tangent(1));
+        }
+        assertThat(altered.findings())
+                .filteredOn(f -> f.code().equals("seam-evened"))
+                .hasSize(2);
+        assertThat(after.changes()).containsExactly(plain.evened().note());
+        Pattern back2 = plain.evened().opposite().orElseThrow().apply(after).pattern();
+        for (int i = 0; i < 2; i++) {
+            assertThat(Likeness.sameLine(
+                            back2.pieces().get(i).outline(),
+                            before.pieces().get(i).outline()))
+                    .isTrue();
+        }
+        assertThat(Ways.from(plain.evened().note())).isEqualTo(plain.evened());
+    }
+
+    @Test
+    void atTheWaistTheGirthIsSolvedAnew() throws Refusal {
+        Pattern before = sewn(half("front", 1.5), half("back", 0.75));
+        SeamChange even = SeamChange.at("waist", -30).keeping("hip").evened();
+        Pattern after = even.apply(before).pattern();
+        assertThat(girth(after, "waist") - girth(before, "waist")).isCloseTo(-30, within(1e-6));
+        assertThat(side(after, 0) - side(before, 0)).isCloseTo(side(after, 1) - side(before, 1), within(1e-6));
+        assertThat(girth(after, "hip")).isCloseTo(girth(before, "hip"), within(1e-6));
+    }
+
+    /** Fixed at both ends, a curved seam takes the drift up in its bow. */
+    @Test
+    void betweenFixedEndsTheSeamThatGrewLessIsBowed() throws Refusal {
+        Pattern before = pattern(
+                        List.of(Level.of("bust", LevelKind.BUST)), bodice("front", 12, 6), bodice("back", 9, 9))
+                .withMates(List.of(new Mate(
+                        "side seam", List.of(EdgeRef.of("front", "side")), List.of(EdgeRef.of("back", "side")), 0)));
+        SeamChange plain = SeamChange.at("bust", 40);
+        Pattern drifted = plain.apply(before).pattern();
+        double drift = Measures.of(drifted).mates().get(0).drift()
+                - Measures.of(before).mates().get(0).drift();
+        assertThat(Math.abs(drift)).isBetween(0.02, 0.3);
+        Altered altered = plain.evened().apply(before);
+        double left = Measures.of(altered.pattern()).mates().get(0).drift()
+                - Measures.of(before).mates().get(0).drift();
+        assertThat(left).isCloseTo(0, within(1e-6));
+        assertThat(girth(altered.pattern(), "bust") - girth(before, "bust")).isCloseTo(40, within(1e-6));
+        assertThat(altered.findings()).anyMatch(f -> f.code().equals("seam-bowed"));
+        for (int i = 0; i < 2; i++) {
+            Piece was = drifted.pieces().get(i);
+            Piece is = altered.pattern().pieces().get(i);
+            Edge side = is.edge("side").orElseThrow();
+            assertThat(SeamBow.inflections(side.on(is.outline())))
+                    .isLessThanOrEqualTo(
+                            SeamBow.inflections(was.edge("side").orElseThrow().on(was.outline())));
+            Segment first = side.on(is.outline()).segments().get(0);
+            Segment old =
+                    was.edge("side").orElseThrow().on(was.outline()).segments().get(0);
+            assertThat(first.tangent(0).cross(old.tangent(0))).isCloseTo(0, within(1e-9));
+        }
+    }
+
+    /** Half a bodice: a side seam of 220 mm fixed at underarm and waist, hollowed by so much above and below. */
+    private static Piece bodice(String id, double high, double low) {
+        Point top = new Point(0, 0);
+        Point underarm = new Point(240, 0);
+        Point waistSide = new Point(215, 220);
+        Point waist = new Point(0, 220);
+        Cubic side = new Cubic(underarm, new Point(236 - high, 70), new Point(226 - low, 150), waistSide);
+        return Piece.bare(
+                        id,
+                        new Outline(List.of(
+                                new Line(top, underarm), side, new Line(waistSide, waist), new Line(waist, top))))
+                .toBuilder()
+                .cut(1, true)
+                .edges(List.of(
+                        Edge.of("armhole", EdgeRole.ARMHOLE, top, underarm),
+                        Edge.of("side", EdgeRole.SEAM, underarm, waistSide),
+                        Edge.of("waist", EdgeRole.WAIST, waistSide, waist),
+                        Edge.of("fold", EdgeRole.FOLD, waist, top)))
+                .levels(List.of(LevelMark.through("bust", new Point(20, 90))))
+                .build();
+    }
+
+    @Test
+    void withoutAMateOrAWayItIsRefused() {
+        Pattern loose = pattern(LEVELS, half("front", 1.5), half("back", 0.75));
+        Refusal none = catchThrowableOfType(
+                Refusal.class, () -> SeamChange.at("hip", 20).evened().apply(loose));
+        assertThat(none.code()).isEqualTo("even-without-mate");
+        Piece front = half("front", 1.5);
+        Piece held = front.withEdges(front.edges().stream()
+                .map(e -> e.name().equals("hem") ? e.withProtected(true) : e)
+                .toList());
+        Refusal hem = catchThrowableOfType(
+                Refusal.class,
+                () -> SeamChange.at("hip", 2 * INCH).carriedToHem().evened().apply(sewn(held, half("back", 0.75))));
+        assertThat(hem.code()).isEqualTo("edge-protected");
+    }
+
+    /** Random slants, curves, amounts and tapers; each case is named by its seed. */
+    @Test
+    void promisesOnRandomPairs() throws Refusal {
+        Worst girth = new Worst("even seams, girth, mm");
+        Worst drift = new Worst("even seams, drift, mm");
+        Worst back = new Worst("even seams there and back, mm");
+        int refused = 0;
+        for (long seed = 1; seed <= 160; seed++) {
+            RandomCloth random = new RandomCloth(seed);
+            Piece one = random.piece("front");
+            Piece two = RandomCloth.mapped(random.piece("back"), Affine.translation(1000, 0));
+            List<Level> levels = List.of(Level.of("level", LevelKind.HIP), Level.of("top", LevelKind.WAIST));
+            Pattern before = pattern(levels, one, two)
+                    .withMates(List.of(new Mate(
+                            "side seam",
+                            List.of(EdgeRef.of("front", "side")),
+                            List.of(EdgeRef.of("back", "side")),
+                            one.edge("side").orElseThrow().on(one.outline()).length()
+                                    - two.edge("side")
+                                            .orElseThrow()
+                                            .on(two.outline())
+                                            .length())));
+            SeamChange change = SeamChange.at("level", random.between(-50, 60))
+                    .withTaper(random.chance(0.5) ? Taper.SMOOTH : Taper.STRAIGHT)
+                    .evened();
+            change = random.chance(0.8) ? change.carriedToHem() : change;
+            Pattern after;
+            try {
+                after = change.apply(before).pattern();
+            } catch (Refusal refusal) {
+                assertThat(refusal.code()).as("seed %d", seed).isNotBlank();
+                refused++;
+                continue;
+            }
+            girth.meet(seed, Math.abs(girth(after, "level") - girth(before, "level") - change.amount()));
+            drift.meet(seed, Math.abs(Measures.of(after).mates().get(0).drift()));
+            if (change.carryToHem()) {
+                Pattern restored = change.opposite().orElseThrow().apply(after).pattern();
+                for (int i = 0; i < 2; i++) {
+                    Outline was = before.pieces().get(i).outline();
+                    for (Segment s : restored.pieces().get(i).outline().segments()) {
+                        back.meet(seed, was.nearest(s.at(0.3)).distance());
+                        back.meet(seed, was.nearest(s.start()).distance());
+                    }
+                }
+            }
+        }
+        assertThat(refused).isLessThan(48);
+        girth.within(1e-6);
+        drift.within(0.02);
+        back.within(1e-6);
+    }
+}
