@@ -1,8 +1,10 @@
 package easewright.editor;
 
+import easewright.editor.file.Asking;
+import easewright.editor.file.Dialogs;
+import easewright.editor.file.FileWork;
 import easewright.editor.model.Session;
 import easewright.editor.model.Settings;
-import easewright.editor.panel.FileWork;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.application.Application;
@@ -32,9 +34,16 @@ public final class EditorApp extends Application {
      * @param folder where settings are kept
      */
     void start(Stage stage, Path folder) {
+        start(stage, folder, new Dialogs(stage, () -> session.desk().words()));
+    }
+
+    /**
+     * @param asking answers what the window asks about files
+     */
+    void start(Stage stage, Path folder, Asking asking) {
         Settings settings = Settings.read(folder);
         session = new Session(settings.unit(), settings.dark());
-        files = new FileWork(session, stage, settings, folder);
+        files = new FileWork(session, asking, settings, folder);
         new EditorWindow(stage, session, files);
         stage.show();
     }

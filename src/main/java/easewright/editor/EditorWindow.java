@@ -2,12 +2,14 @@ package easewright.editor;
 
 import atlantafx.base.theme.PrimerDark;
 import atlantafx.base.theme.PrimerLight;
+import easewright.editor.file.FileWork;
 import easewright.editor.mark.Marker;
 import easewright.editor.model.Desk;
 import easewright.editor.model.Session;
+import easewright.editor.panel.BusyBar;
 import easewright.editor.panel.CuttingTable;
-import easewright.editor.panel.FileWork;
 import easewright.editor.panel.HintBar;
+import easewright.editor.panel.LeftBehindBar;
 import easewright.editor.panel.MarkHand;
 import easewright.editor.panel.NoticeBar;
 import easewright.editor.panel.SheetPanel;
@@ -48,12 +50,16 @@ final class EditorWindow {
         HintBar hint = new HintBar(session, marker);
         StartPanel start = new StartPanel(session, files);
         NoticeBar notice = new NoticeBar(session);
-        StackPane middle = new StackPane(table, start, view, hint, notice);
+        BusyBar busy = new BusyBar(session, files.background());
+        LeftBehindBar left = new LeftBehindBar(files);
+        StackPane middle = new StackPane(table, start, view, hint, notice, busy, left);
         middle.getStyleClass().add("middle");
         middle.setMinSize(0, 0);
         StackPane.setAlignment(view, Pos.BOTTOM_LEFT);
         StackPane.setAlignment(hint, Pos.TOP_CENTER);
         StackPane.setAlignment(notice, Pos.BOTTOM_CENTER);
+        StackPane.setAlignment(busy, Pos.BOTTOM_CENTER);
+        StackPane.setAlignment(left, Pos.TOP_CENTER);
         BorderPane root = new BorderPane(middle);
         root.getStyleClass().add("editor");
         root.setTop(new TopBar(session, files));
@@ -70,6 +76,12 @@ final class EditorWindow {
         stage.setScene(scene);
         stage.setMinWidth(940);
         stage.setMinHeight(620);
+        stage.setOnHidden(e -> files.close());
+        stage.focusedProperty().addListener((o, was, is) -> {
+            if (is) {
+                files.lookAgain();
+            }
+        });
         stage.setOnCloseRequest(e -> {
             if (!session.desk().isSaved()) {
                 e.consume();

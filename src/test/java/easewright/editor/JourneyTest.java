@@ -3,16 +3,12 @@ package easewright.editor;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import easewright.ease.EaseLine;
 import easewright.editor.model.Desk;
 import easewright.editor.panel.CuttingTable;
 import easewright.geom.Point;
 import easewright.svg.SvgFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
-import java.util.function.Predicate;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -21,56 +17,15 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
-import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
-import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** Whole tasks with mouse and keyboard in the window. */
-@ExtendWith(ApplicationExtension.class)
-class JourneyTest {
-    @TempDir
-    static Path folder;
-
-    private final EditorApp app = new EditorApp();
-    private Stage stage;
-
+class JourneyTest extends Journey {
     @Start
     void start(Stage shown) throws Exception {
-        stage = shown;
-        app.start(stage, Files.createTempDirectory(folder, "settings"));
-        stage.requestFocus();
-    }
-
-    private Desk desk() {
-        return app.session().desk();
-    }
-
-    private void until(Predicate<Desk> wanted) throws TimeoutException {
-        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> wanted.test(desk()));
-        WaitForAsyncUtils.waitForFxEvents();
-    }
-
-    private EaseLine line(String level) {
-        return desk().shownReading().sheet().lines().stream()
-                .filter(l -> l.level().name().equals(level))
-                .findFirst()
-                .orElseThrow();
-    }
-
-    private void openTheSkirt(FxRobot robot) throws TimeoutException {
-        robot.clickOn("#sample-skirt");
-        until(Desk::isOpen);
-        robot.clickOn("#ease-hip .level-name");
-        until(d -> d.wanted().filter(w -> w.level().equals("hip")).isPresent());
-    }
-
-    private static void write(FxRobot robot, String field, String text) {
-        robot.clickOn(field);
-        robot.push(KeyCode.SHORTCUT, KeyCode.A).write(text).push(KeyCode.ENTER);
-        WaitForAsyncUtils.waitForFxEvents();
+        open(shown);
     }
 
     @Test
@@ -187,11 +142,9 @@ class JourneyTest {
         write(robot, "#amount", "12mm");
         robot.clickOn("#way").clickOn("Slash and spread");
         until(d -> d.trial().isEmpty());
-        CuttingTable table = robot.lookup("#table").queryAs(CuttingTable.class);
         robot.clickOn("#pick-slash");
         for (Point place : new Point[] {new Point(180, 729), new Point(180, 130)}) {
-            Point at = table.view().toScreen(place);
-            robot.clickOn(table.localToScreen(at.x(), at.y()));
+            robot.clickOn(onScreen(robot, place));
         }
         until(d -> d.shownTrial().isPresent());
         assertThat(line("hip").finished()).isCloseTo(finished + 12, within(0.01));

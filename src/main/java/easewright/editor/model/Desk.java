@@ -116,6 +116,22 @@ public record Desk(
         return new Desk(Optional.of(changed), history, reading, wanted, trial, pointed, notice, unit, dark);
     }
 
+    /** With a state of the history counted as saved: the very pattern that was written. */
+    Desk withSaved(Pattern written) {
+        int at = -1;
+        for (int i = 0; i < history.states().size(); i++) {
+            at = history.states().get(i) == written ? i : at;
+        }
+        History<Pattern> saved = new History<>(history.states(), history.index(), at);
+        return new Desk(file, saved, reading, wanted, trial, pointed, notice, unit, dark);
+    }
+
+    /** The same with no state counted as saved. */
+    Desk withUnsaved() {
+        History<Pattern> unsaved = new History<>(history.states(), history.index(), -1);
+        return new Desk(file, unsaved, reading, wanted, trial, pointed, notice, unit, dark);
+    }
+
     /** Another state of the pattern; the trial is dropped. */
     Desk withHistory(History<Pattern> changed) {
         Reading now = changed.present().equals(pattern()) ? reading : Reading.of(changed.present());

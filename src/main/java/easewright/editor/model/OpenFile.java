@@ -1,5 +1,6 @@
 package easewright.editor.model;
 
+import easewright.svg.Fingerprint;
 import easewright.svg.SvgFile;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -9,9 +10,21 @@ import java.util.Optional;
  *
  * @param path empty for a sample that was never saved
  * @param name what to call it in the window's title
+ * @param seen by what the file on disk was known when it was last read or written here
  */
-public record OpenFile(SvgFile svg, Optional<Path> path, String name) {
-    public OpenFile withPath(Path saved) {
-        return new OpenFile(svg, Optional.of(saved), saved.getFileName().toString());
+public record OpenFile(SvgFile svg, Optional<Path> path, String name, Optional<Fingerprint> seen) {
+    /** A file just read. */
+    public OpenFile(SvgFile svg, Optional<Path> path, String name) {
+        this(svg, path, name, path.map(p -> Fingerprint.of(svg.bytes())));
+    }
+
+    /** The same work, now saved at a path. */
+    public OpenFile savedAt(Path place, Fingerprint fingerprint) {
+        return new OpenFile(svg, Optional.of(place), place.getFileName().toString(), Optional.of(fingerprint));
+    }
+
+    /** The user's file, or for work that was never saved the name it would have. */
+    public Path known() {
+        return path.map(p -> p.toAbsolutePath().normalize()).orElse(Path.of(name));
     }
 }

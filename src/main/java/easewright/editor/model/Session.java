@@ -9,6 +9,7 @@ import easewright.pattern.BodyMeasure;
 import easewright.pattern.Cloth;
 import easewright.pattern.Level;
 import easewright.pattern.Pattern;
+import easewright.svg.Fingerprint;
 import easewright.text.LengthUnit;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -55,6 +56,12 @@ public final class Session {
         Pattern pattern = file.svg().pattern();
         change(d -> Desk.empty(d.unit(), d.dark()).withFile(file).withHistory(History.of(pattern)));
         pattern.levels().stream().findFirst().ifPresent(l -> chooseLevel(l.name()));
+    }
+
+    /** Puts work on the table that was never saved, such as what a crash left behind. */
+    public void restore(OpenFile file) {
+        open(file);
+        change(d -> d.withUnsaved());
     }
 
     /** Puts the level to work: highlighted on the table and ready in "this much, here". */
@@ -114,10 +121,14 @@ public final class Session {
         }
     }
 
-    /** The present state has been written to the path. */
-    public void saved(Path path) {
-        change(d -> d.withFile(d.file().orElseThrow().withPath(path))
-                .withHistory(d.history().saved()));
+    /**
+     * A state has been written to the path; others may have been gone to since.
+     *
+     * @param written the very pattern that was written
+     */
+    public void saved(Path path, Fingerprint fingerprint, Pattern written) {
+        change(d ->
+                d.withFile(d.file().orElseThrow().savedAt(path, fingerprint)).withSaved(written));
     }
 
     /** Enters, or with empty takes away, the body girth at a level. */

@@ -1,5 +1,6 @@
 package easewright.editor.panel;
 
+import easewright.editor.file.FileWork;
 import easewright.editor.model.Desk;
 import easewright.editor.model.Sample;
 import easewright.editor.model.Session;
@@ -8,12 +9,14 @@ import java.util.List;
 import java.util.Map;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
+import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
-import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import javafx.scene.shape.SVGPath;
 
 /** What lies on the table while it is empty: three steps, a file to open, samples to try. */
 public final class StartPanel extends VBox {
@@ -52,16 +55,30 @@ public final class StartPanel extends VBox {
         open.setOnAction(e -> files.choose());
         Label or = new Label(words.of("editor.start.or"));
         or.getStyleClass().add("quiet");
-        FlowPane tries = new FlowPane(8, 8);
+        HBox tries = new HBox(10);
         tries.setAlignment(Pos.CENTER);
         for (Sample sample : samples) {
-            Button button = new Button(sample.title());
-            button.setId("sample-" + sample.id());
-            button.setTooltip(new Tooltip(words.of("editor.start.sample.hint", Map.of("title", sample.title()))));
-            button.setOnAction(e -> files.openSample(sample));
-            tries.getChildren().add(button);
+            tries.getChildren().add(card(sample, words));
         }
         getChildren().setAll(title, line, steps, open, or, tries);
+    }
+
+    private Button card(Sample sample, Words words) {
+        String title = sample.title(words);
+        SVGPath picture = new SVGPath();
+        picture.setContent(sample.picture());
+        picture.getStyleClass().add("sample-pieces");
+        StackPane frame = new StackPane(picture);
+        frame.setMinSize(Sample.WIDE, Sample.HIGH);
+        Button card = new Button(title, frame);
+        card.setId("sample-" + sample.id());
+        card.setContentDisplay(ContentDisplay.TOP);
+        card.setWrapText(true);
+        card.setMaxHeight(Double.MAX_VALUE);
+        card.getStyleClass().add("sample-card");
+        card.setTooltip(new Tooltip(words.of("editor.start.sample.hint", Map.of("title", title))));
+        card.setOnAction(e -> files.openSample(sample));
+        return card;
     }
 
     private static HBox step(Words words, int number) {

@@ -1,5 +1,6 @@
 package easewright.editor.panel;
 
+import easewright.editor.file.FileWork;
 import easewright.editor.model.Desk;
 import easewright.editor.model.Session;
 import easewright.text.LengthUnit;

@@ -8,6 +8,7 @@ import easewright.geom.Point;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Level;
 import easewright.print.ChangeWords;
+import easewright.svg.Fingerprint;
 import easewright.text.LengthUnit;
 import java.nio.file.Path;
 import java.util.List;
@@ -80,7 +81,10 @@ class SessionTest {
     void savingMarksThePresentStateAsSaved() {
         session.want(wanted().withAmount(10));
         session.keep();
-        session.saved(Path.of("/tmp/skirt-of-mine.svg"));
+        session.saved(
+                Path.of("/tmp/skirt-of-mine.svg"),
+                Fingerprint.of(new byte[0]),
+                session.desk().pattern());
         assertThat(session.desk().isSaved()).isTrue();
         assertThat(session.desk().file().orElseThrow().name()).isEqualTo("skirt-of-mine.svg");
     }

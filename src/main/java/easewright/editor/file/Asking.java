@@ -1,0 +1,41 @@
+package easewright.editor.file;
+
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** What the user is asked about files. The window shows dialogs; a test gives its answers. */
+public interface Asking {
+    /** The file to open; empty for none after all. */
+    Optional<Path> whichToOpen();
+
+    /**
+     * Where to save; empty for nowhere after all.
+     *
+     * @param name proposed
+     */
+    Optional<Path> whereToSave(String name);
+
+    /** What to do about changes that are not saved. */
+    Leave leaving();
+
+    /**
+     * What to do about a file that another program has changed since it was read here.
+     *
+     * @param file its name
+     */
+    Meanwhile changedMeanwhile(String file);
+
+    /** Before unsaved work is left. */
+    enum Leave {
+        SAVE_FIRST,
+        WITHOUT_SAVING,
+        STAY
+    }
+
+    /** Before a file is saved over what somebody else made of it. */
+    enum Meanwhile {
+        OTHER_NAME,
+        REPLACE,
+        STAY
+    }
+}

@@ -1,0 +1,81 @@
+package easewright.editor.file;
+
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.function.Consumer;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.concurrent.Task;
+
+/**
+ * Work away from the window's thread, one piece at a time to be seen. A piece that is cancelled is forgotten: it may
+ * run to its end, but nobody hears of what came out. For the window's thread only.
+ */
+public final class Background {
+    private final ExecutorService workers = Executors.newCachedThreadPool(task -> {
+        Thread thread = new Thread(task, "files");
+        thread.setDaemon(true);
+        return thread;
+    });
+    private final ReadOnlyObjectWrapper<Optional<Work>> work = new ReadOnlyObjectWrapper<>(Optional.empty());
+
+    /**
+     * A piece of work that is going on.
+     *
+     * @param what   in the bundle under {@code editor.busy.<what>}
+     * @param file   the file it is about
+     * @param cancel gives it up; empty where that would leave things half done
+     */
+    public record Work(String what, String file, Optional<Runnable> cancel) {}
+
+    /** What is going on, if anything is. */
+    public ReadOnlyObjectProperty<Optional<Work>> workProperty() {
+        return work.getReadOnlyProperty();
+    }
+
+    /** Work that can be given up; whatever could be given up before is. */
+    <T> void whileWaiting(String what, String file, Callable<T> job, Consumer<T> done, Consumer<Throwable> failed) {
+        work.get().flatMap(Work::cancel).ifPresent(Runnable::run);
+        Task<T> task = task(job, done, failed);
+        start(task, new Work(what, file, Optional.of(() -> giveUp(task))));
+    }
+
+    /** Work that has to come to its end. */
+    <T> void throughout(String what, String file, Callable<T> job, Consumer<T> done, Consumer<Throwable> failed) {
+        start(task(job, done, failed), new Work(what, file, Optional.empty()));
+    }
+
+    private void giveUp(Task<?> task) {
+        task.cancel(false);
+        work.set(Optional.empty());
+    }
+
+    private void start(Task<?> task, Work shown) {
+        work.set(Optional.of(shown));
+        task.stateProperty().addListener(o -> {
+            if (task.isDone() && work.get().filter(shown::equals).isPresent()) {
+                work.set(Optional.empty());
+            }
+        });
+        workers.execute(task);
+    }
+
+    /** Work that nobody waits for, and that is not shown. */
+    <T> void quietly(Callable<T> job, Consumer<T> done, Consumer<Throwable> failed) {
+        workers.execute(task(job, done, failed));
+    }
+
+    private static <T> Task<T> task(Callable<T> job, Consumer<T> done, Consumer<Throwable> failed) {
+        Task<T> task = new Task<>() {
+            @Override
+            protected T call() throws Exception {
+                return job.call();
+            }
+        };
+        task.setOnSucceeded(e -> done.accept(task.getValue()));
+        task.setOnFailed(e -> failed.accept(task.getException()));
+        return task;
+    }
+}

@@ -1,0 +1,84 @@
+package easewright.editor.file;
+
+import easewright.text.Words;
+import java.io.File;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javafx.scene.control.Alert;
+import javafx.scene.control.ButtonBar;
+import javafx.scene.control.ButtonType;
+import javafx.stage.FileChooser;
+import javafx.stage.Window;
+
+/** Asks in dialogs over the window. */
+public final class Dialogs implements Asking {
+    private final Window window;
+    private final Supplier<Words> words;
+
+    public Dialogs(Window window, Supplier<Words> words) {
+        this.window = window;
+        this.words = words;
+    }
+
+    @Override
+    public Optional<Path> whichToOpen() {
+        return Optional.ofNullable(chooser("editor.open.title").showOpenDialog(window))
+                .map(File::toPath);
+    }
+
+    @Override
+    public Optional<Path> whereToSave(String name) {
+        FileChooser chooser = chooser("editor.save.title");
+        chooser.setInitialFileName(name);
+        return Optional.ofNullable(chooser.showSaveDialog(window)).map(File::toPath);
+    }
+
+    private FileChooser chooser(String title) {
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle(words.get().of(title));
+        chooser.getExtensionFilters()
+                .add(new FileChooser.ExtensionFilter(words.get().of("editor.file-kind"), "*.svg", "*.svgz"));
+        return chooser;
+    }
+
+    @Override
+    public Leave leaving() {
+        Map<Leave, ButtonType> answers = new LinkedHashMap<>();
+        answers.put(Leave.SAVE_FIRST, button("editor.leave.save", ButtonBar.ButtonData.YES));
+        answers.put(Leave.WITHOUT_SAVING, button("editor.leave.without", ButtonBar.ButtonData.NO));
+        answers.put(Leave.STAY, button("editor.leave.stay", ButtonBar.ButtonData.CANCEL_CLOSE));
+        return ask("editor.leave", Map.of(), answers, Leave.STAY);
+    }
+
+    @Override
+    public Meanwhile changedMeanwhile(String file) {
+        Map<Meanwhile, ButtonType> answers = new LinkedHashMap<>();
+        answers.put(Meanwhile.OTHER_NAME, button("editor.meanwhile.other", ButtonBar.ButtonData.YES));
+        answers.put(Meanwhile.REPLACE, button("editor.meanwhile.replace", ButtonBar.ButtonData.NO));
+        answers.put(Meanwhile.STAY, button("editor.meanwhile.stay", ButtonBar.ButtonData.CANCEL_CLOSE));
+        return ask("editor.meanwhile", Map.of("file", file), answers, Meanwhile.STAY);
+    }
+
+    private ButtonType button(String key, ButtonBar.ButtonData side) {
+        return new ButtonType(words.get().of(key), side);
+    }
+
+    private <T> T ask(String key, Map<String, ?> values, Map<T, ButtonType> answers, T otherwise) {
+        Alert alert = new Alert(
+                Alert.AlertType.NONE,
+                words.get().of(key + ".text", values),
+                answers.values().toArray(ButtonType[]::new));
+        alert.initOwner(window);
+        alert.setTitle(words.get().of("editor.title"));
+        alert.setHeaderText(words.get().of(key + ".title", values));
+        Optional<ButtonType> given = alert.showAndWait();
+        return answers.entrySet().stream()
+                .filter(e -> given.filter(e.getValue()::equals).isPresent())
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .orElse(otherwise);
+    }
+}

@@ -1,0 +1,261 @@
+package easewright.editor.file;
+
+import easewright.editor.model.Desk;
+import easewright.editor.model.OpenFile;
+import easewright.editor.model.Sample;
+import easewright.editor.model.Session;
+import easewright.editor.model.Settings;
+import easewright.svg.AtomicSave;
+import easewright.svg.Fingerprint;
+import easewright.svg.KeptWork;
+import easewright.svg.SvgFile;
+import easewright.svg.SvgProblem;
+import easewright.text.Words;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+
+/** Opening and saving. Reading and writing happen away from the window's thread; a failure leaves the desk as it was. */
+public final class FileWork {
+    private final Session session;
+    private final Asking asking;
+    private final Path folder;
+    private final Background background = new Background();
+    private final SafeKeeping safe;
+    private Settings settings;
+
+    /**
+     * @param folder where settings and unsaved work are kept
+     */
+    public FileWork(Session session, Asking asking, Settings settings, Path folder) {
+        this.session = session;
+        this.asking = asking;
+        this.settings = settings;
+        this.folder = folder;
+        this.safe = new SafeKeeping(session, background, folder);
+        session.deskProperty().addListener((o, before, now) -> remember(now));
+    }
+
+    /** What is going on away from the window's thread. */
+    public Background background() {
+        return background;
+    }
+
+    private void remember(Desk desk) {
+        Settings now = settings.withUnit(desk.unit()).withDark(desk.dark());
+        if (!now.equals(settings)) {
+            settings = now;
+            settings.write(folder);
+        }
+    }
+
+    public Words words() {
+        return session.desk().words();
+    }
+
+    /** Files opened lately that are still there. */
+    public List<Path> recent() {
+        return settings.recent().stream().filter(Files::isReadable).toList();
+    }
+
+    /** Work that a crash left behind, the latest first. */
+    public List<KeptWork> leftBehind() {
+        return safe.leftBehind();
+    }
+
+    /** Asks which file to open. */
+    public void choose() {
+        asking.whichToOpen().ifPresent(this::open);
+    }
+
+    /** Opens a file, after asking about unsaved changes. */
+    public void open(Path path) {
+        String name = path.getFileName().toString();
+        read(() -> SvgFile.read(path), Optional.of(path), name);
+    }
+
+    /** Opens one of the samples that come with the program. */
+    public void openSample(Sample sample) {
+        read(sample::read, Optional.empty(), sample.fileName());
+    }
+
+    private void read(Callable<SvgFile> reading, Optional<Path> path, String name) {
+        leaving(() -> background.whileWaiting(
+                "reading",
+                name,
+                reading,
+                svg -> laid(new OpenFile(svg, path, name)),
+                problem -> failed(problem, name)));
+    }
+
+    private void laid(OpenFile file) {
+        safe.settled();
+        session.open(file);
+        file.path().ifPresent(this::remember);
+        if (!safe.claim(file.path())) {
+            session.say(true, "editor.said.open-elsewhere", Map.of("file", file.name()));
+        }
+    }
+
+    /** Puts work that a crash left behind back on the table. */
+    public void restore(KeptWork work) {
+        String name = work.original().getFileName().toString();
+        leaving(() -> background.whileWaiting(
+                "reading",
+                name,
+                () -> SvgFile.read(work.bytes(), name),
+                svg -> restored(work, svg, name),
+                problem -> failed(problem, name)));
+    }
+
+    private void restored(KeptWork work, SvgFile svg, String name) {
+        // Where the file was changed since, its place is not taken for granted: the user says where to save.
+        boolean itsPlace = work.original().isAbsolute() && !work.originalChanged();
+        Optional<Path> path = itsPlace ? Optional.of(work.original()) : Optional.empty();
+        session.restore(new OpenFile(svg, path, name, path.flatMap(FileWork::fingerprint)));
+        safe.claim(path);
+        safe.discard(work);
+        boolean changed = work.original().isAbsolute() && !itsPlace;
+        session.say(changed, changed ? "editor.said.restored-changed" : "editor.said.restored", Map.of("file", name));
+    }
+
+    private static Optional<Fingerprint> fingerprint(Path file) {
+        try {
+            return Optional.of(Fingerprint.of(Files.readAllBytes(file)));
+        } catch (IOException gone) {
+            return Optional.empty();
+        }
+    }
+
+    /** Throws away work that a crash left behind. */
+    public void discard(KeptWork work) {
+        safe.discard(work);
+    }
+
+    private void remember(Path path) {
+        settings = settings.withRecent(path);
+        settings.write(folder);
+    }
+
+    /** Saves to the same file, or asks for one where there is none yet. */
+    public void save() {
+        saveThen(() -> {});
+    }
+
+    private void saveThen(Runnable next) {
+        Optional<OpenFile> file = session.desk().file();
+        Optional<Path> path = file.flatMap(OpenFile::path);
+        if (path.isPresent()) {
+            save(path.get(), file.get().seen(), next);
+        } else {
+            saveAsThen(next);
+        }
+    }
+
+    /** Asks where to save. */
+    public void saveAs() {
+        saveAsThen(() -> {});
+    }
+
+    private void saveAsThen(Runnable next) {
+        session.desk().file().flatMap(f -> asking.whereToSave(f.name())).ifPresent(path -> save(path, next));
+    }
+
+    /** Writes the present pattern, trial left out, to the path. */
+    public void save(Path path) {
+        save(path, () -> {});
+    }
+
+    private void save(Path path, Runnable next) {
+        OpenFile file = session.desk().file().orElseThrow();
+        boolean same = file.path().filter(path::equals).isPresent();
+        save(path, same ? file.seen() : Optional.empty(), next);
+    }
+
+    /**
+     * @param seen what the file must still be; empty where the user has agreed to replace whatever is there
+     */
+    private void save(Path path, Optional<Fingerprint> seen, Runnable next) {
+        Desk desk = session.desk();
+        SvgFile svg = desk.file().orElseThrow().svg();
+        String name = path.getFileName().toString();
+        background.throughout(
+                "saving",
+                name,
+                () -> {
+                    byte[] bytes = svg.write(desk.pattern());
+                    return seen.isPresent() ? AtomicSave.save(path, bytes, seen.get()) : AtomicSave.save(path, bytes);
+                },
+                saved -> saved(path, saved, desk, next),
+                problem -> notSaved(problem, path, next));
+    }
+
+    private void saved(Path path, AtomicSave.Saved saved, Desk written, Runnable next) {
+        session.saved(path, saved.fingerprint(), written.pattern());
+        remember(path);
+        safe.claim(Optional.of(path));
+        session.say(
+                false, "editor.said.saved", Map.of("file", path.getFileName().toString()));
+        next.run();
+    }
+
+    private void notSaved(Throwable problem, Path path, Runnable next) {
+        String name = path.getFileName().toString();
+        if (!(problem instanceof SvgProblem svg) || !svg.code().equals("save-changed-meanwhile")) {
+            failed(problem, name);
+            return;
+        }
+        switch (asking.changedMeanwhile(name)) {
+            case OTHER_NAME -> saveAsThen(next);
+            case REPLACE -> save(path, Optional.empty(), next);
+            case STAY -> failed(problem, name);
+        }
+    }
+
+    private void failed(Throwable problem, String name) {
+        if (problem instanceof SvgProblem svg) {
+            session.say(true, "problem." + svg.code(), svg.values());
+        } else {
+            String reason = problem.getMessage() == null ? problem.getClass().getSimpleName() : problem.getMessage();
+            session.say(true, "editor.said.failed", Map.of("file", name, "reason", reason));
+        }
+    }
+
+    /** Looks whether another program has changed the file on the table, and says so. */
+    public void lookAgain() {
+        session.desk()
+                .file()
+                .ifPresent(file -> file.path()
+                        .ifPresent(path -> background.quietly(
+                                () -> fingerprint(path),
+                                now -> {
+                                    boolean same = session.desk().file().equals(Optional.of(file));
+                                    if (same && now.isPresent() && !now.equals(file.seen())) {
+                                        session.say(true, "editor.said.changed-outside", Map.of("file", file.name()));
+                                    }
+                                },
+                                unreadable -> {})));
+    }
+
+    /** Does the next thing at once if all is saved; else asks whether to save first, to go without, or to stay. */
+    public void leaving(Runnable next) {
+        if (session.desk().isSaved()) {
+            next.run();
+            return;
+        }
+        switch (asking.leaving()) {
+            case SAVE_FIRST -> saveThen(next);
+            case WITHOUT_SAVING -> next.run();
+            case STAY -> {}
+        }
+    }
+
+    /** The window ends in good order. */
+    public void close() {
+        safe.close();
+    }
+}

@@ -1,0 +1,131 @@
+package easewright.editor.file;
+
+import easewright.editor.model.Desk;
+import easewright.editor.model.OpenFile;
+import easewright.editor.model.Session;
+import easewright.pattern.Pattern;
+import easewright.svg.FileClaim;
+import easewright.svg.KeptWork;
+import easewright.svg.Recovery;
+import easewright.svg.SvgProblem;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javafx.animation.PauseTransition;
+import javafx.util.Duration;
+
+/** Keeps unsaved work safe from a crash, and says which file this window has open. */
+final class SafeKeeping {
+    /** So long after the last step the work is kept: soon enough to lose little, and not at every touch. */
+    private static final Duration REST = Duration.seconds(1.5);
+
+    private final Session session;
+    private final Background background;
+    private final Path folder;
+    private final PauseTransition rest = new PauseTransition(REST);
+    private Optional<Recovery> recovery = Optional.empty();
+    private Optional<FileClaim> claim = Optional.empty();
+    private Optional<Path> kept = Optional.empty();
+
+    /**
+     * @param folder where the program keeps what it remembers
+     */
+    SafeKeeping(Session session, Background background, Path folder) {
+        this.session = session;
+        this.background = background;
+        this.folder = folder;
+        try {
+            recovery = Optional.of(new Recovery(folder));
+        } catch (SvgProblem problem) {
+            session.say(true, "problem." + problem.code(), problem.values());
+        }
+        rest.setOnFinished(e -> keep());
+        session.deskProperty().addListener((o, before, now) -> follow(before, now));
+    }
+
+    /** Work left behind by windows that did not end in good order, the latest first. */
+    List<KeptWork> leftBehind() {
+        return recovery.map(Recovery::leftBehind).orElse(List.of());
+    }
+
+    void discard(KeptWork work) {
+        recovery.ifPresent(r -> r.discard(work));
+    }
+
+    private void follow(Desk before, Desk now) {
+        if (!now.pattern().equals(before.pattern()) || now.isSaved() != before.isSaved()) {
+            if (now.isSaved()) {
+                settled();
+            } else {
+                rest.playFromStart();
+            }
+        }
+    }
+
+    /** Keeps the present state, away from the window's thread. */
+    private void keep() {
+        Desk desk = session.desk();
+        if (desk.isSaved() || desk.file().isEmpty() || recovery.isEmpty()) {
+            return;
+        }
+        OpenFile file = desk.file().get();
+        Pattern pattern = desk.pattern();
+        Recovery keeper = recovery.get();
+        kept.filter(p -> !p.equals(file.known())).ifPresent(keeper::done);
+        kept = Optional.of(file.known());
+        background.quietly(
+                () -> {
+                    keeper.keep(file.known(), file.svg().write(pattern));
+                    return file;
+                },
+                done -> forgetIfSettled(done.known()),
+                this::failed);
+    }
+
+    /** Saved or given up while it was being kept: then there is nothing to keep. */
+    private void forgetIfSettled(Path file) {
+        boolean wanted = !session.desk().isSaved() && kept.filter(file::equals).isPresent();
+        if (!wanted) {
+            recovery.ifPresent(r -> r.done(file));
+        }
+    }
+
+    private void failed(Throwable problem) {
+        if (problem instanceof SvgProblem svg) {
+            session.say(true, "problem." + svg.code(), svg.values());
+        } else {
+            session.say(true, "editor.said.not-kept", Map.of("reason", String.valueOf(problem.getMessage())));
+        }
+    }
+
+    /** What was kept is saved, or not wanted any more. */
+    void settled() {
+        rest.stop();
+        kept.ifPresent(p -> recovery.ifPresent(r -> r.done(p)));
+        kept = Optional.empty();
+    }
+
+    /** This window now has the file open; whether no other window has. */
+    boolean claim(Optional<Path> file) {
+        claim.ifPresent(FileClaim::close);
+        claim = Optional.empty();
+        if (file.isEmpty()) {
+            return true;
+        }
+        try {
+            claim = FileClaim.take(file.get(), folder);
+            return claim.isPresent();
+        } catch (SvgProblem problem) {
+            // Where claims cannot be kept, saving still notices what changed meanwhile.
+            return true;
+        }
+    }
+
+    /** The window ends in good order. */
+    void close() {
+        settled();
+        claim.ifPresent(FileClaim::close);
+        recovery.ifPresent(Recovery::close);
+    }
+}

@@ -1,0 +1,84 @@
+package easewright.editor;
+
+import easewright.ease.EaseLine;
+import easewright.editor.model.Desk;
+import easewright.editor.panel.CuttingTable;
+import easewright.geom.Point;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.function.Predicate;
+import javafx.geometry.Point2D;
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** A whole task in the window, with mouse and keyboard. Settings and unsaved work are kept in a folder of its own. */
+@ExtendWith({Swift.class, ApplicationExtension.class})
+abstract class Journey {
+    @TempDir
+    static Path folder;
+
+    final EditorApp app = new EditorApp();
+    final Answers answers = new Answers();
+    Stage stage;
+
+    /** Opens the window. Each test class calls it from its own start method, where the extension looks for one. */
+    void open(Stage shown) throws Exception {
+        stage = shown;
+        app.start(stage, state(), answers);
+        stage.requestFocus();
+    }
+
+    @AfterEach
+    void close() {
+        WaitForAsyncUtils.waitForAsyncFx(5000, () -> app.files().close());
+    }
+
+    /** Where settings and unsaved work are kept. */
+    Path state() throws Exception {
+        return Files.createTempDirectory(folder, "state");
+    }
+
+    Desk desk() {
+        return app.session().desk();
+    }
+
+    void until(Predicate<Desk> wanted) throws TimeoutException {
+        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> wanted.test(desk()));
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    EaseLine line(String level) {
+        return desk().shownReading().sheet().lines().stream()
+                .filter(l -> l.level().name().equals(level))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    void openTheSkirt(FxRobot robot) throws TimeoutException {
+        robot.clickOn("#sample-skirt");
+        until(Desk::isOpen);
+        robot.clickOn("#ease-hip .level-name");
+        until(d -> d.wanted().filter(w -> w.level().equals("hip")).isPresent());
+    }
+
+    static void write(FxRobot robot, String field, String text) {
+        robot.clickOn(field);
+        robot.push(KeyCode.SHORTCUT, KeyCode.A).write(text).push(KeyCode.ENTER);
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    /** Where a place of the table lies on the screen. */
+    static Point2D onScreen(FxRobot robot, Point place) {
+        CuttingTable table = robot.lookup("#table").queryAs(CuttingTable.class);
+        Point at = table.view().toScreen(place);
+        return table.localToScreen(at.x(), at.y());
+    }
+}
