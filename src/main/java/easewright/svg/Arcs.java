@@ -15,6 +15,12 @@ final class Arcs {
 
     private static final int MOST_PARTS = 4096;
 
+    /** An arc whose half chord is a smaller part of its radius is straight to 1e-8 of the chord. */
+    private static final double STRAIGHT = 1e-8;
+
+    /** Where the radius is this many times the half chord, the way round is longer than numbers can tell. */
+    private static final double WIDEST = 1e60;
+
     private Arcs() {}
 
     /**
@@ -23,6 +29,7 @@ final class Arcs {
      * ends give nothing.
      *
      * @param mmPerUnit the largest number of mm that one unit becomes
+     * @throws IllegalArgumentException if the arc reaches beyond what numbers can hold
      */
     static List<Segment> between(
             Point start,
@@ -50,8 +57,11 @@ final class Arcs {
         double ux = (cos * halfX + sin * halfY) / rx;
         double uy = (cos * halfY - sin * halfX) / ry;
         double square = ux * ux + uy * uy;
-        if (!(square > 0 && square < 1e300)) {
+        if (!(square < 1e300) || square < STRAIGHT * STRAIGHT && !large) {
             return List.of(new Line(start, end));
+        }
+        if (square < 1 / (WIDEST * WIDEST) || Math.max(rx, ry) > WIDEST) {
+            throw new IllegalArgumentException("The arc goes round a circle that is too wide");
         }
         if (square > 1) {
             double grow = Math.sqrt(square);

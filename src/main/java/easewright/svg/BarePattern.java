@@ -28,6 +28,9 @@ public record BarePattern(Pattern pattern, List<Finding> findings) {
     /** Smallest area of a piece, mm² (4 cm²). */
     public static final double LEAST_AREA = 400;
 
+    /** A piece with more lines inside is hatched or traced, and marks that name each of them would swamp the file. */
+    private static final int MOST_RIDERS = 5000;
+
     private static final int MOST_PIECES = 2000;
 
     /** How near a rectangle must come to the page to be its frame, mm. */
@@ -62,6 +65,13 @@ public record BarePattern(Pattern pattern, List<Finding> findings) {
         }
         tellLoose(drawing, pieces, findings);
         Map<Candidate, List<Rider>> riders = riders(drawing, pieces);
+        for (Candidate piece : pieces) {
+            if (riders.get(piece).size() > MOST_RIDERS) {
+                findings.add(Finding.of("inner-lines-many", Severity.CAUTION, piece.name())
+                        .with("count", riders.get(piece).size()));
+                riders.put(piece, List.of());
+            }
+        }
         pieces.sort(Comparator.comparingInt(Candidate::order));
         Set<String> names = new HashSet<>();
         List<Piece> made = new ArrayList<>();
@@ -91,6 +101,9 @@ public record BarePattern(Pattern pattern, List<Finding> findings) {
                             .with("count", joined.doubled()));
                 }
             }
+        }
+        if (drawing.joined().givenUp()) {
+            findings.add(Finding.of("loose-lines-many", Severity.CAUTION, ""));
         }
         for (JoinedLines.Tangle tangle : drawing.joined().tangles()) {
             DrawnShape shape = drawing.all().get(tangle.shape());

@@ -6,9 +6,11 @@ import easewright.geom.Segment;
 import easewright.pattern.Scale;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Finds drawn lines by the ids that pieces and riders use: {@code ID}, or {@code ID#k} for one sub-path of it. */
 final class DrawnGeometry implements MarksReader.Geometry {
@@ -40,9 +42,10 @@ final class DrawnGeometry implements MarksReader.Geometry {
     Optional<JoinedOutline> joined(String ids) {
         String[] names = ids.strip().split("\\s+");
         List<int[]> lines = new ArrayList<>();
+        Set<Part> once = new HashSet<>();
         for (String name : names) {
             Optional<Part> part = rider(name).filter(p -> p.subPaths().size() == 1);
-            if (part.isEmpty() || names.length < 2) {
+            if (part.isEmpty() || names.length < 2 || !once.add(part.get())) {
                 return Optional.empty();
             }
             lines.add(new int[] {part.get().shape(), part.get().subPaths().get(0)});

@@ -12,6 +12,9 @@ final class EndNodes {
     /** More free ends than this in one spot are hatching, not gaps. */
     private static final int CROWD = 16;
 
+    /** Large enough that most places have no other cell within reach, small enough that cells stay short, mm. */
+    private static final double CELL = 8 * Closing.MEET;
+
     private final List<Point> places = new ArrayList<>();
     private final Map<Long, List<Integer>> cells = new HashMap<>();
 
@@ -21,9 +24,11 @@ final class EndNodes {
 
     /** The node at a place, made if there is none within {@link Closing#MEET}. */
     int at(Point p) {
-        for (int dx = -1; dx <= 1; dx++) {
-            for (int dy = -1; dy <= 1; dy++) {
-                for (int node : cells.getOrDefault(cell(p, Closing.MEET, dx, dy), List.of())) {
+        long lastX = (long) Math.floor((p.x() + Closing.MEET) / CELL);
+        long lastY = (long) Math.floor((p.y() + Closing.MEET) / CELL);
+        for (long x = (long) Math.floor((p.x() - Closing.MEET) / CELL); x <= lastX; x++) {
+            for (long y = (long) Math.floor((p.y() - Closing.MEET) / CELL); y <= lastY; y++) {
+                for (int node : cells.getOrDefault(key(x, y), List.of())) {
                     if (places.get(node).distance(p) <= Closing.MEET) {
                         return node;
                     }
@@ -31,8 +36,7 @@ final class EndNodes {
             }
         }
         places.add(p);
-        cells.computeIfAbsent(cell(p, Closing.MEET, 0, 0), c -> new ArrayList<>(1))
-                .add(places.size() - 1);
+        cells.computeIfAbsent(cell(p, CELL, 0, 0), c -> new ArrayList<>(1)).add(places.size() - 1);
         return places.size() - 1;
     }
 
@@ -84,6 +88,10 @@ final class EndNodes {
     private static long cell(Point p, double size, int dx, int dy) {
         long x = (long) Math.floor(p.x() / size) + dx;
         long y = (long) Math.floor(p.y() / size) + dy;
+        return key(x, y);
+    }
+
+    private static long key(long x, long y) {
         return x * 0x9E3779B97F4A7C15L + y * 0xC2B2AE3D27D4EB4FL;
     }
 }

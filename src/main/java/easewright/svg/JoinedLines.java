@@ -7,8 +7,9 @@ import java.util.List;
  *
  * @param outlines those that could be told for certain
  * @param tangles  sets of lines that may hold outlines which could not
+ * @param givenUp  whether there were so many lines that none was looked at
  */
-public record JoinedLines(List<JoinedOutline> outlines, List<Tangle> tangles) {
+public record JoinedLines(List<JoinedOutline> outlines, List<Tangle> tangles, boolean givenUp) {
     public JoinedLines {
         outlines = List.copyOf(outlines);
         tangles = List.copyOf(tangles);
@@ -25,6 +26,6 @@ public record JoinedLines(List<JoinedOutline> outlines, List<Tangle> tangles) {
     public record Tangle(int shape, int subPath, int count, boolean branches) {}
 
     JoinedLines withOutlines(List<JoinedOutline> named) {
-        return new JoinedLines(named, tangles);
+        return new JoinedLines(named, tangles, givenUp);
     }
 }

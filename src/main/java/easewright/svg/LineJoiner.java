@@ -23,6 +23,9 @@ final class LineJoiner {
     /** More different lines between the same two places than this are not looked through for doubles. */
     private static final int MOST_BETWEEN = 16;
 
+    /** With more loose lines than this the drawing is a picture, or shattered beyond putting together. */
+    private static final long MOST_LINES = 100_000;
+
     private static final int MOST_OUTLINES = 2000;
 
     private final List<DrawnShape> shapes;
@@ -41,6 +44,15 @@ final class LineJoiner {
 
     /** The outlines found, layer by layer, in the order in which their first lines are drawn. */
     static JoinedLines find(List<DrawnShape> shapes) {
+        long lines = 0;
+        for (DrawnShape shape : shapes) {
+            lines += shape.shown()
+                    ? shape.subPaths().stream().filter(line -> !line.closed()).count()
+                    : 0;
+        }
+        if (lines > MOST_LINES) {
+            return new JoinedLines(List.of(), List.of(), true);
+        }
         Map<String, List<Integer>> layers = new LinkedHashMap<>();
         for (int i = 0; i < shapes.size(); i++) {
             if (shapes.get(i).shown()) {
@@ -58,7 +70,7 @@ final class LineJoiner {
             outlines.addAll(joiner.among(members));
             tangles.addAll(joiner.tangles);
         }
-        return new JoinedLines(outlines, tangles);
+        return new JoinedLines(outlines, tangles, false);
     }
 
     /** Lines of two sizes meet at the same places without belonging together. */

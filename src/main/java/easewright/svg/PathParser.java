@@ -150,7 +150,13 @@ public final class PathParser {
                 newQuadraticControl = places.length == 2 ? places[0] : mirrored(quadraticControl);
                 drawn = quadratic(newQuadraticControl, target);
             }
-            case 'A' -> drawn = Arcs.between(pen, target, v[0], v[1], v[2], v[3] == 1, v[4] == 1, mmPerUnit);
+            case 'A' -> {
+                try {
+                    drawn = Arcs.between(pen, target, v[0], v[1], v[2], v[3] == 1, v[4] == 1, mmPerUnit);
+                } catch (IllegalArgumentException beyondNumbers) {
+                    return false;
+                }
+            }
             case 'M' -> drawn = List.of();
             default -> drawn = pen.equals(target) ? List.of() : List.of(new Line(pen, target));
         }

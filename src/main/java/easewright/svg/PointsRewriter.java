@@ -104,7 +104,24 @@ final class PointsRewriter {
         while (done < alignment.changed().size()) {
             edits.add(new Edit(end, end, " " + text(alignment.changed().get(done++))));
         }
-        return Splices.joined(edits);
+        return Splices.joined(edits).stream().map(this::apart).toList();
+    }
+
+    /** Numbers may stand side by side without a space where a point or sign tells them apart; new ones may not. */
+    private Edit apart(Edit edit) {
+        boolean afterNumber = edit.from() > 0 && inNumber(data.charAt(edit.from() - 1));
+        boolean beforeNumber = edit.to() < data.length() && inNumber(data.charAt(edit.to()));
+        String text = edit.text();
+        if (text.isEmpty()) {
+            return afterNumber && beforeNumber ? new Edit(edit.from(), edit.to(), " ") : edit;
+        }
+        String before = afterNumber && inNumber(text.charAt(0)) ? " " : "";
+        String after = beforeNumber && inNumber(text.charAt(text.length() - 1)) ? " " : "";
+        return new Edit(edit.from(), edit.to(), before + text + after);
+    }
+
+    private static boolean inNumber(char c) {
+        return NumberScanner.isDigit(c) || c == '.' || c == '-' || c == '+';
     }
 
     private static boolean keptLater(Alignment<Point> alignment, int j) {

@@ -90,6 +90,12 @@ final class Rewriting {
         if (!shape.editable()) {
             throw new SvgProblem("shape-not-editable", values);
         }
+        // A use element draws the same element again: a change would show there too, unasked.
+        for (DrawnShape other : drawing.all()) {
+            if (other != shape && other.element() == shape.element()) {
+                throw new SvgProblem("shape-copied", values);
+            }
+        }
         try {
             return new ShapeRewriter(source, shape).edits(geometry);
         } catch (IllegalArgumentException | ArithmeticException e) {

@@ -85,8 +85,10 @@ final class SourceText {
                     "encoding-not-kept",
                     Map.of("file", name, "encoding", encoding.charset().name()));
         }
-        List<Edit> ordered =
-                edits.stream().sorted(Comparator.comparingInt(Edit::from)).toList();
+        // What is put in at a place comes before what is taken out from there on.
+        List<Edit> ordered = edits.stream()
+                .sorted(Comparator.comparingInt(Edit::from).thenComparingInt(Edit::to))
+                .toList();
         ByteArrayOutputStream out = new ByteArrayOutputStream(bytes.length + 1024);
         out.write(bytes, 0, encoding.mark());
         int at = 0;

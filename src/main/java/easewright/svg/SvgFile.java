@@ -294,7 +294,7 @@ public final class SvgFile {
      * read again and measured: what was not to change is identical bit for bit, the rest right within 1e-6 mm.
      *
      * @throws SvgProblem {@code marks-not-understood}, {@code piece-not-drawn}, {@code rider-not-writable},
-     *                    {@code shape-not-editable}, {@code scale-not-writable}, {@code text-unwritable},
+     *                    {@code shape-not-editable}, {@code shape-copied}, {@code scale-not-writable}, {@code text-unwritable},
      *                    {@code encoding-not-kept} or {@code write-unproved}
      */
     public byte[] write(Pattern changed) throws SvgProblem {

@@ -31,9 +31,14 @@ record Tag(
      * @param from      index of the first character of the name
      * @param valueFrom just after the opening quote
      * @param valueTo   index of the closing quote
-     * @param raw       the value as written, references not resolved
+     * @param text      the whole text, which all attributes share
      */
-    record Attribute(String name, int from, int valueFrom, int valueTo, String raw) {
+    record Attribute(String name, int from, int valueFrom, int valueTo, String text) {
+        /** The value as written, references not resolved. */
+        String raw() {
+            return text.substring(valueFrom, valueTo);
+        }
+
         /** Just after the closing quote. */
         int to() {
             return valueTo + 1;

@@ -3,7 +3,9 @@ package easewright.svg;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Finds tags and their attributes in XML text that is already known to be well-formed. It keeps what XML parsers
@@ -11,6 +13,7 @@ import java.util.List;
  */
 final class TagScanner {
     private final String text;
+    private final Map<String, String> names = new HashMap<>();
     private final List<Open> tags = new ArrayList<>();
     private final Deque<Open> open = new ArrayDeque<>();
 
@@ -125,7 +128,7 @@ final class TagScanner {
         while (at < text.length() && !isSpace(text.charAt(at)) && text.charAt(at) != '>' && text.charAt(at) != '/') {
             at++;
         }
-        String name = text.substring(from + 1, at);
+        String name = name(from + 1, at);
         List<Tag.Attribute> attributes = new ArrayList<>();
         while (true) {
             at = pastSpace(at);
@@ -141,8 +144,7 @@ final class TagScanner {
                 throw new IllegalArgumentException("An attribute of <" + name + "> has no quoted value");
             }
             int end = past(String.valueOf(text.charAt(quote)), quote + 1) - 1;
-            attributes.add(
-                    new Tag.Attribute(text.substring(at, nameEnd), at, quote + 1, end, text.substring(quote + 1, end)));
+            attributes.add(new Tag.Attribute(name(at, nameEnd), at, quote + 1, end, text));
             at = end + 1;
         }
         boolean selfClosed = text.charAt(at) == '/';
@@ -157,6 +159,13 @@ final class TagScanner {
             open.push(tag);
         }
         return to;
+    }
+
+    /** The same few names come again and again. */
+    private String name(int from, int to) {
+        String name = text.substring(from, to);
+        String known = names.putIfAbsent(name, name);
+        return known == null ? name : known;
     }
 
     private int pastSpace(int from) {
