@@ -117,7 +117,8 @@ public record CentreChange(
         if (!piece.level(level).map(m -> m.counts()).orElse(false)) {
             throw Refusal.of("piece-not-counted").with("piece", piece.name()).with("level", level);
         }
-        LevelReach reach = LevelReach.of(piece, centre, at)
+        SewnPiece sewn = new SewnPiece(piece, pattern.levels());
+        LevelReach reach = LevelReach.of(sewn, centre, at)
                 .orElseThrow(() -> Refusal.of("edge-not-at-level")
                         .with("piece", piece.name())
                         .with("edge", centre.name())
@@ -125,7 +126,7 @@ public record CentreChange(
         if (amount == 0) {
             return Altered.nothing(pattern);
         }
-        EdgeShift work = new EdgeShift(piece, centre, reach.outward(), List.of(), acceptProtected);
+        EdgeShift work = new EdgeShift(sewn, centre, reach.outward(), Stops.marksOnly(), acceptProtected);
         Shift shift = (wedge ? work.wedge(fixedAtStart(piece, centre)) : work.parallel()).build();
         try {
             return with(amount, pattern, piece, centre, at, shift);

@@ -4,11 +4,10 @@ import easewright.geom.Outline;
 import easewright.geom.Place;
 import easewright.geom.Point;
 import easewright.geom.Segment;
+import easewright.measure.StitchOutline.Hold;
 import easewright.pattern.Dart;
 import easewright.pattern.Edge;
-import easewright.pattern.Notch;
 import easewright.pattern.Piece;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -67,50 +66,38 @@ final class EdgeRun {
         return outline.nearest(mark).distance() <= Shift.ON_OUTLINE && holds(place(mark));
     }
 
-    /** Notches and dart mouths on the edge: where a change ends unless the user says otherwise. */
-    List<Point> marks() {
-        List<Point> marks = new ArrayList<>();
-        for (Notch notch : piece.notches()) {
-            marks.add(notch.at());
-        }
-        for (Dart dart : piece.darts()) {
-            marks.add(dart.mouth1());
-            marks.add(dart.mouth2());
-        }
-        marks.removeIf(m -> !holds(m));
-        return marks;
-    }
-
-    /** The first of the stops met from a point of the edge, going with or against the drawn direction. */
-    Optional<Point> stop(Point from, boolean forward, List<Point> stops) {
-        double here = position(from, !forward);
+    /** The first of the stops met from a place of the edge, going with or against the drawn direction. */
+    Optional<Hold> stop(Hold from, boolean forward, List<SewnPiece.Mark> stops) {
+        double here = position(from.across(forward), !forward);
         double least = Double.POSITIVE_INFINITY;
-        Point best = null;
-        for (Point stop : stops) {
-            if (!holds(stop) || stop.distance(from) <= Shift.ON_OUTLINE) {
+        Hold best = null;
+        for (SewnPiece.Mark mark : stops) {
+            Hold stop = mark.hold();
+            Point near = stop.across(!forward);
+            if (!holds(mark.drawn()) || !holds(near) || stop.sewn().distance(from.sewn()) <= Shift.ON_OUTLINE) {
                 continue;
             }
-            double way = (position(stop, forward) - here) * (forward ? 1 : -1);
+            double way = (position(near, forward) - here) * (forward ? 1 : -1);
             if (way > 0 && way < least) {
-                best = outline.point(place(stop));
+                best = stop;
                 least = way;
             }
         }
         return Optional.ofNullable(best);
     }
 
-    /** Darts cut out of the outline, or only drawn, whose mouth lies between two points of the edge. */
-    Optional<Dart> dartBetween(Point one, Point two) {
+    /** The dart whose mouth lies between two places of the edge, if there is one. */
+    Optional<Dart> dartBetween(Point one, Point two, List<SewnPiece.Mouth> mouths) {
         double low = Math.min(position(one, false), position(two, true));
         double high = Math.max(position(one, false), position(two, true));
-        for (Dart dart : piece.darts()) {
-            if (!holds(dart.mouth1()) || !holds(dart.mouth2())) {
+        for (SewnPiece.Mouth mouth : mouths) {
+            if (!holds(mouth.one().before()) || !holds(mouth.two().after())) {
                 continue;
             }
-            double a = position(dart.mouth1(), false);
-            double b = position(dart.mouth2(), false);
+            double a = position(mouth.one().before(), false);
+            double b = position(mouth.two().after(), false);
             if (Math.min(a, b) < high - 1e-9 && Math.max(a, b) > low + 1e-9) {
-                return Optional.of(dart);
+                return Optional.of(mouth.dart());
             }
         }
         return Optional.empty();

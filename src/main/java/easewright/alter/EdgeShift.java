@@ -1,6 +1,7 @@
 package easewright.alter;
 
 import easewright.geom.Point;
+import easewright.measure.StitchOutline.Hold;
 import easewright.pattern.Dart;
 import easewright.pattern.Edge;
 import easewright.pattern.EdgeRole;
@@ -9,25 +10,28 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Builds the shift of one edge of one piece: the edge itself, and what has to give way beside it. */
+/**
+ * Builds the shift of one edge of one piece: the edge itself, and what has to give way beside it. All places are sewn
+ * ones; where the drawn line is the cutting line, the stretch of it that holds a place moves, or stays, as a whole, so
+ * that the stitching line there moves by exactly the amount, or by nothing.
+ */
 final class EdgeShift {
+    private final SewnPiece sewn;
     private final Piece piece;
-    private final EdgeRun run;
+    private final Edge edge;
     private final Point outward;
+    private final Stops stops;
     private final boolean acceptProtected;
     private final ShiftBuilder builder;
-    private final List<Point> keep;
     private final List<Step> steps = new ArrayList<>();
     private double shortestTaper = Double.POSITIVE_INFINITY;
 
-    /**
-     * @param keep points at which the change must have died away, besides the ends; empty: notches and dart mouths
-     */
-    EdgeShift(Piece piece, Edge edge, Point outward, List<Point> keep, boolean acceptProtected) {
-        this.piece = piece;
-        this.run = new EdgeRun(piece, edge);
+    EdgeShift(SewnPiece sewn, Edge edge, Point outward, Stops stops, boolean acceptProtected) {
+        this.sewn = sewn;
+        this.piece = sewn.piece();
+        this.edge = edge;
         this.outward = outward;
-        this.keep = keep;
+        this.stops = stops;
         this.acceptProtected = acceptProtected;
         this.builder = new ShiftBuilder(piece.outline(), outward);
     }
@@ -39,52 +43,44 @@ final class EdgeShift {
 
     /** Most at the point, nothing at the next stop on either side. */
     EdgeShift most(LevelReach reach, Taper taper) throws Refusal {
-        touch(run.edge());
-        Point at = builder.split(reach.at());
-        for (boolean forward : new boolean[] {true, false}) {
-            if (isEnd(at, forward)) {
-                giveWay(at, forward, taper);
-            } else {
-                die(at, forward, taper);
-            }
-        }
+        touch(edge);
+        Hold at = reach.hold();
+        rigid(leave(at, false, taper), leave(at, true, taper));
         return this;
     }
 
     /** Most from the point on to the lower end, where the edge there gives way; nothing at the stop above. */
     EdgeShift carried(LevelReach reach, Taper taper) throws Refusal {
-        touch(run.edge());
-        Point at = builder.split(reach.at());
+        touch(edge);
         boolean down = hemIsAhead();
-        if (!isEnd(at, down)) {
-            Point end = builder.split(down ? run.end() : run.start());
-            steps.add(() -> builder.rigid(down ? at : end, down ? end : at));
-        }
-        giveWay(down ? run.end() : run.start(), down, taper);
-        if (isEnd(at, !down)) {
-            giveWay(at, !down, taper);
-        } else {
-            die(at, !down, taper);
-        }
+        Point low = leave(sewn.corner(edge, down), down, taper);
+        Point high = leave(reach.hold(), !down, taper);
+        rigid(down ? high : low, down ? low : high);
         return this;
     }
 
     /** The whole edge moves as one. */
     EdgeShift parallel() throws Refusal {
-        Point start = builder.split(run.start());
-        Point end = builder.split(run.end());
-        steps.add(() -> builder.rigid(start, end));
-        giveWay(end, true, Taper.STRAIGHT);
-        giveWay(start, false, Taper.STRAIGHT);
+        rigid(
+                leave(sewn.corner(edge, false), false, Taper.STRAIGHT),
+                leave(sewn.corner(edge, true), true, Taper.STRAIGHT));
         return this;
     }
 
     /** The edge swings about one of its ends; weight 1 at the other. */
     EdgeShift wedge(boolean fixedAtStart) throws Refusal {
-        Point start = builder.split(run.start());
-        Point end = builder.split(run.end());
-        steps.add(() -> builder.taper(start, end, fixedAtStart ? 0 : 1, fixedAtStart ? 1 : 0, Taper.STRAIGHT));
-        giveWay(fixedAtStart ? end : start, fixedAtStart, Taper.STRAIGHT);
+        Hold still = sewn.corner(edge, !fixedAtStart);
+        Hold swings = sewn.corner(edge, fixedAtStart);
+        Point pivot = builder.split(fixedAtStart ? still.last() : still.first());
+        Point near = builder.split(fixedAtStart ? swings.first() : swings.last());
+        steps.add(() -> builder.taper(
+                fixedAtStart ? pivot : near,
+                fixedAtStart ? near : pivot,
+                fixedAtStart ? 0 : 1,
+                fixedAtStart ? 1 : 0,
+                Taper.STRAIGHT));
+        Point far = leave(swings, fixedAtStart, Taper.STRAIGHT);
+        rigid(fixedAtStart ? near : far, fixedAtStart ? far : near);
         return this;
     }
 
@@ -94,7 +90,7 @@ final class EdgeShift {
                 step.lay();
             }
         } catch (Refusal r) {
-            throw r.with("piece", piece.name()).with("edge", run.edge().name());
+            throw r.with("piece", piece.name()).with("edge", edge.name());
         }
         return builder.build();
     }
@@ -104,103 +100,82 @@ final class EdgeShift {
         return shortestTaper;
     }
 
-    private boolean isEnd(Point at, boolean forward) {
-        return at.equals(forward ? run.end() : run.start());
-    }
-
-    private void die(Point at, boolean forward, Taper taper) throws Refusal {
-        Point stop = builder.split(stop(run, at, forward));
-        refuseDart(run, at, stop);
-        steps.add(() -> {
-            shortestTaper = Math.min(shortestTaper, forward ? builder.extent(at, stop) : builder.extent(stop, at));
-            if (forward) {
-                builder.taper(at, stop, 1, 0, taper);
-            } else {
-                builder.taper(stop, at, 0, 1, taper);
-            }
-        });
+    private void rigid(Point from, Point to) {
+        steps.add(() -> builder.rigid(from, to));
     }
 
     /**
-     * The edge beside the corner follows it: stretched along the level up to its next stop, or, where it runs on more
-     * down than across, tapered like the edge itself.
+     * Lets the change die away from a place on, along the edge itself or, at its end, along the edge beside it.
+     *
+     * @return the node from which it dies away
      */
-    private void giveWay(Point corner, boolean forward, Taper taper) throws Refusal {
-        Edge beside = beside(corner, forward);
-        touch(beside);
-        EdgeRun next = new EdgeRun(piece, beside);
-        Point from = builder.split(corner);
-        Point stop = builder.split(stop(next, from, forward));
-        refuseDart(next, from, stop);
-        Point way = stop.minus(from);
-        boolean across = Math.abs(way.dot(outward)) >= Math.abs(way.cross(outward));
+    private Point leave(Hold at, boolean forward, Taper taper) throws Refusal {
+        boolean end = at.sewn().equals(sewn.corner(edge, forward).sewn());
+        Edge on = end ? beside(forward) : edge;
+        touch(on);
+        Stops.Stop stop = stops.next(sewn, on, at, forward, outward, end);
+        refuseDart(on, at, stop.hold(), forward);
+        Point from = builder.split(stop.clear() ? at.end(forward) : at.across(forward));
+        Point to = builder.split(
+                stop.clear() ? stop.hold().end(!forward) : stop.hold().across(!forward));
+        Point first = forward ? from : to;
+        Point last = forward ? to : from;
+        double weight = forward ? 1 : 0;
         steps.add(() -> {
-            if (!across) {
-                shortestTaper =
-                        Math.min(shortestTaper, forward ? builder.extent(from, stop) : builder.extent(stop, from));
-            }
-            Point first = forward ? from : stop;
-            Point last = forward ? stop : from;
-            double weight = forward ? 1 : 0;
-            if (across) {
+            if (stop.sideways()) {
                 builder.stretch(first, last, weight, 1 - weight);
             } else {
+                shortestTaper = Math.min(shortestTaper, builder.extent(first, last));
                 builder.taper(first, last, weight, 1 - weight, taper);
             }
         });
+        return from;
     }
 
-    private Edge beside(Point corner, boolean forward) throws Refusal {
-        for (Edge edge : piece.edges()) {
-            EdgeRun other = new EdgeRun(piece, edge);
-            boolean meets = (forward ? other.start() : other.end()).equals(corner);
-            if (meets && !edge.name().equals(run.edge().name())) {
-                return edge;
+    private Edge beside(boolean forward) throws Refusal {
+        return besideIfAny(forward)
+                .orElseThrow(() ->
+                        Refusal.of("no-edge-beside").with("piece", piece.name()).with("edge", edge.name()));
+    }
+
+    private Optional<Edge> besideIfAny(boolean forward) {
+        Point corner = forward ? sewn.run(edge).end() : sewn.run(edge).start();
+        for (Edge other : piece.edges()) {
+            Point meets = forward ? sewn.run(other).start() : sewn.run(other).end();
+            if (meets.equals(corner) && !other.name().equals(edge.name())) {
+                return Optional.of(other);
             }
         }
-        throw Refusal.of("no-edge-beside")
-                .with("piece", piece.name())
-                .with("edge", run.edge().name());
+        return Optional.empty();
     }
 
-    /** Where the change ends: at a place the user named on this side, else a notch or dart mouth, else the end. */
-    private Point stop(EdgeRun on, Point from, boolean forward) {
-        return on.stop(from, forward, keep)
-                .or(() -> on.stop(from, forward, on.marks()))
-                .orElse(forward ? on.end() : on.start());
-    }
-
-    private void refuseDart(EdgeRun on, Point from, Point to) throws Refusal {
-        Optional<Dart> dart = on.dartBetween(from, to);
+    private void refuseDart(Edge on, Hold from, Hold to, boolean forward) throws Refusal {
+        Optional<Dart> dart = sewn.run(on).dartBetween(from.across(forward), to.across(!forward), sewn.mouths());
         if (dart.isPresent()) {
             throw Refusal.of("change-crosses-dart")
                     .with("piece", piece.name())
-                    .with("edge", on.edge().name())
+                    .with("edge", on.name())
                     .with("dart", dart.get().name());
         }
     }
 
-    private void touch(Edge edge) throws Refusal {
-        if (edge.isProtected() && !acceptProtected) {
-            throw Refusal.of("edge-protected").with("piece", piece.name()).with("edge", edge.name());
+    private void touch(Edge touched) throws Refusal {
+        if (touched.isProtected() && !acceptProtected) {
+            throw Refusal.of("edge-protected").with("piece", piece.name()).with("edge", touched.name());
         }
     }
 
     /** Which way the hem lies: the end with a hem beside it, or else the one lower down the grain. */
     private boolean hemIsAhead() {
-        boolean ahead = isHem(run.end(), true);
-        if (ahead != isHem(run.start(), false)) {
+        boolean ahead = isHem(true);
+        if (ahead != isHem(false)) {
             return ahead;
         }
         Point down = Downwards.of(piece);
-        return down.dot(run.end()) > down.dot(run.start());
+        return down.dot(sewn.run(edge).end()) > down.dot(sewn.run(edge).start());
     }
 
-    private boolean isHem(Point corner, boolean forward) {
-        try {
-            return beside(corner, forward).role() == EdgeRole.HEM;
-        } catch (Refusal noneBeside) {
-            return false;
-        }
+    private boolean isHem(boolean forward) {
+        return besideIfAny(forward).filter(e -> e.role() == EdgeRole.HEM).isPresent();
     }
 }

@@ -3,6 +3,7 @@ package easewright.alter;
 import easewright.measure.LevelWidth;
 import easewright.measure.Measures;
 import easewright.pattern.Level;
+import easewright.pattern.LineKind;
 import easewright.pattern.Piece;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
@@ -10,7 +11,10 @@ import java.util.function.DoubleFunction;
 /** Finds the amount of a shift at which a piece has exactly the width asked for. */
 final class Exact {
     /** Widths are met within this; the promise to the user is 0.01 mm. */
-    private static final double CLOSE = 1e-8;
+    private static final double CLOSE = 1e-9;
+
+    /** A stitching line found inside a cutting line is true to about this, so that nothing nearer can be asked for. */
+    private static final double CLOSE_INSIDE = 2e-7;
 
     private static final double PROMISED = 0.01;
     private static final int STEPS = 30;
@@ -21,7 +25,7 @@ final class Exact {
     record Met(Piece piece, double amount) {}
 
     /**
-     * Solves by the secant; for a piece drawn by its stitching line the first guess is exact already.
+     * Solves by the secant; where the level crosses the edge the first guess is exact already.
      *
      * @param make   the piece for an amount
      * @param now  net width at the level at amount 0, mm
@@ -31,13 +35,14 @@ final class Exact {
         double wanted = now + more;
         double amount = more;
         Piece piece = make.apply(amount);
+        double close = piece.drawn() == LineKind.CUTTING ? CLOSE_INSIDE : CLOSE;
         double miss = net(piece, level) - wanted;
         double lastAmount = 0;
         double lastMiss = -more;
         Piece best = piece;
         double bestMiss = miss;
         double bestAmount = amount;
-        for (int i = 0; i < STEPS && Math.abs(miss) > CLOSE; i++) {
+        for (int i = 0; i < STEPS && Math.abs(miss) > close; i++) {
             double slope = (miss - lastMiss) / (amount - lastAmount);
             if (!Double.isFinite(slope) || slope == 0) {
                 break;
@@ -60,10 +65,16 @@ final class Exact {
     }
 
     static double net(Piece piece, Level level) throws Refusal {
-        Optional<LevelWidth> width = Measures.width(piece, level);
-        if (width.isEmpty()) {
-            throw Refusal.of("level-lost").with("piece", piece.name()).with("level", level.name());
-        }
-        return width.get().net();
+        return net(piece, level, Measures.width(piece, level));
+    }
+
+    static double net(SewnPiece sewn, Level level) throws Refusal {
+        return net(sewn.piece(), level, sewn.width(level));
+    }
+
+    private static double net(Piece piece, Level level, Optional<LevelWidth> width) throws Refusal {
+        return width.orElseThrow(() ->
+                        Refusal.of("level-lost").with("piece", piece.name()).with("level", level.name()))
+                .net();
     }
 }

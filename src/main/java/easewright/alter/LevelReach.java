@@ -1,10 +1,11 @@
 package easewright.alter;
 
-import easewright.geom.Crossing;
+import easewright.geom.Place;
 import easewright.geom.Point;
 import easewright.measure.LevelWidth;
-import easewright.measure.Measures;
 import easewright.measure.Span;
+import easewright.measure.StitchOutline;
+import easewright.measure.StitchOutline.Hold;
 import easewright.pattern.Edge;
 import easewright.pattern.Level;
 import easewright.pattern.LevelMark;
@@ -14,27 +15,27 @@ import java.util.Optional;
 /**
  * Where an edge meets the measured stretch of a level.
  *
- * @param at      the point of the edge on the level, or the corner of the edge where it lies within half a millimetre
+ * @param hold    the sewn point of the edge on the level, or the corner of the edge where it lies within half a
+ *                millimetre, and what of the drawn line holds it
  * @param outward unit direction of the level there, pointing away from the cloth
  * @param corner  whether the point is an end of the edge
  */
-record LevelReach(Point at, Point outward, boolean corner) {
+record LevelReach(Hold hold, Point outward, boolean corner) {
     /** A level this close to an end of an edge is taken to meet it at that end, mm. */
     private static final double AT_CORNER = 0.5;
 
     /** How the edge meets the level; empty if it bounds no stretch that is measured there. */
-    static Optional<LevelReach> of(Piece piece, Edge edge, Level level) {
-        Optional<LevelMark> mark = piece.level(level.name());
-        Optional<LevelWidth> width = Measures.width(piece, level);
+    static Optional<LevelReach> of(SewnPiece sewn, Edge edge, Level level) {
+        Optional<LevelMark> mark = sewn.piece().level(level.name());
+        Optional<LevelWidth> width = sewn.width(level);
         if (mark.isEmpty() || width.isEmpty()) {
             return Optional.empty();
         }
-        Point direction = direction(piece, mark.get());
+        Point direction = direction(sewn.piece(), mark.get());
         if (mark.get().along().isPresent()) {
-            return piece.edge(mark.get().along().get())
-                    .flatMap(along -> atAlong(new EdgeRun(piece, edge), new EdgeRun(piece, along), direction));
+            return sewn.piece().edge(mark.get().along().get()).flatMap(along -> atAlong(sewn, edge, along, direction));
         }
-        return across(piece, new EdgeRun(piece, edge), mark.get().through().orElseThrow(), direction, width.get());
+        return across(sewn, edge, direction, width.get());
     }
 
     /** Unit direction of a level on a piece: square to the grain unless turned (common practice). */
@@ -45,54 +46,47 @@ record LevelReach(Point at, Point outward, boolean corner) {
     }
 
     /** The edge meets the level's own edge at a corner; outward is away from that edge's other end. */
-    private static Optional<LevelReach> atAlong(EdgeRun edge, EdgeRun along, Point direction) {
-        for (Point corner : new Point[] {edge.start(), edge.end()}) {
+    private static Optional<LevelReach> atAlong(SewnPiece sewn, Edge edge, Edge along, Point direction) {
+        for (boolean end : new boolean[] {false, true}) {
+            Hold corner = sewn.corner(edge, end);
             for (boolean first : new boolean[] {true, false}) {
-                Point near = first ? along.start() : along.end();
-                Point far = first ? along.end() : along.start();
-                if (near.equals(corner) && !near.equals(far)) {
-                    return Optional.of(new LevelReach(corner, away(direction, far, corner), true));
+                Hold near = sewn.corner(along, !first);
+                Hold far = sewn.corner(along, first);
+                if (near.sewn().equals(corner.sewn()) && !near.sewn().equals(far.sewn())) {
+                    return Optional.of(new LevelReach(corner, away(direction, far.sewn(), corner.sewn()), true));
                 }
             }
         }
         return Optional.empty();
     }
 
-    private static Optional<LevelReach> across(
-            Piece piece, EdgeRun edge, Point through, Point direction, LevelWidth width) {
-        LevelReach best = null;
-        // The drawn line lies outside the measured stretch by the allowance, slantwise by a few times as much.
-        double least = 1 + 4 * piece.allowanceInside(edge.edge());
+    private static Optional<LevelReach> across(SewnPiece sewn, Edge edge, Point direction, LevelWidth width) {
         for (Span span : width.spans()) {
             for (boolean first : new boolean[] {true, false}) {
                 Point end = first ? span.from() : span.to();
                 Point outward = away(direction, first ? span.to() : span.from(), end);
-                for (Crossing crossing : piece.outline().crossings(through, direction)) {
-                    double distance = crossing.point().distance(end);
-                    if (distance < least && edge.holds(crossing.place())) {
-                        best = snapped(edge, crossing.point(), outward);
-                        least = distance;
+                for (boolean corner : new boolean[] {false, true}) {
+                    Hold at = sewn.corner(edge, corner);
+                    if (at.sewn().distance(end) <= AT_CORNER) {
+                        return Optional.of(new LevelReach(at, outward, true));
                     }
                 }
-                for (Point corner : new Point[] {edge.start(), edge.end()}) {
-                    double off = Math.abs(direction.cross(corner.minus(through)));
-                    if (off <= AT_CORNER && corner.distance(end) < least - AT_CORNER) {
-                        best = new LevelReach(corner, outward, true);
-                        least = corner.distance(end);
-                    }
+                if (holds(sewn.stitch(), edge, end)) {
+                    return Optional.of(new LevelReach(sewn.sewnAt(end), outward, false));
                 }
             }
         }
-        return Optional.ofNullable(best);
+        return Optional.empty();
     }
 
-    private static LevelReach snapped(EdgeRun edge, Point at, Point outward) {
-        for (Point corner : new Point[] {edge.start(), edge.end()}) {
-            if (corner.distance(at) <= AT_CORNER) {
-                return new LevelReach(corner, outward, true);
-            }
+    private static boolean holds(StitchOutline stitch, Edge edge, Point sewn) {
+        Place from = stitch.place(edge.from());
+        Place to = stitch.place(edge.to());
+        Place at = stitch.outline().nearest(sewn).place();
+        if (from.compareTo(to) < 0) {
+            return from.compareTo(at) <= 0 && at.compareTo(to) <= 0;
         }
-        return new LevelReach(at, outward, false);
+        return from.compareTo(at) <= 0 || at.compareTo(to) <= 0;
     }
 
     private static Point away(Point direction, Point from, Point to) {

@@ -10,10 +10,10 @@ import java.util.List;
 /** How far the trade goes before a change distorts the garment (docs/sources.md 4.3; common practice unless said). */
 final class Practice {
     /** Taper length at least 10 times the added width: about 5.7°, common practice. */
-    private static final double LEAST_RATIO = 10;
+    static final double LEAST_RATIO = 10;
 
     /** A swing of 20.56° is to be warned of, one of 7.13° is acceptable (worked example W14); drawn between them at 1:5. */
-    private static final double STEEP_RATIO = 5;
+    static final double STEEP_RATIO = 5;
 
     /** Up to 1/2 in on one seam edge is routine, common practice. */
     private static final double ROUTINE = 12.7;
@@ -50,6 +50,13 @@ final class Practice {
                     .with("limit", ROUTINE));
         }
         return findings;
+    }
+
+    /** A level that a change runs past, since dying away before it would be steeper than is practice. */
+    static Finding passed(Piece piece, Edge edge, String level, double amount) {
+        return of("taper-passes-level", Severity.NOTE, piece, edge)
+                .with("level", level)
+                .with("needed", LEAST_RATIO * Math.abs(amount));
     }
 
     private static Finding of(String code, Severity severity, Piece piece, Edge edge) {

@@ -17,7 +17,8 @@ import java.util.Optional;
  * @param taper           how it dies away
  * @param carryToHem      keep the whole amount from the level down to the lower end of the edge
  * @param keep            names of notches, levels or neighbouring edges at which the change must have died away; on a
- *                        side where none lies, the next notch, dart mouth or end of the edge
+ *                        side where none lies, the next notch, dart mouth or other level with room to taper, or the end
+ *                        of the edge (docs/decisions/0011)
  * @param fixed           the same as places on the outline
  * @param oneSide         only one side of the garment is to change
  * @param acceptProtected protected edges may move

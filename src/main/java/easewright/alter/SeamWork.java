@@ -10,6 +10,7 @@ import easewright.pattern.Notch;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +25,12 @@ final class SeamWork {
 
     /** An edge that takes part. */
     private record Part(Piece piece, Edge edge, double weight, int count) {}
+
+    private final Map<String, SewnPiece> sewn = new HashMap<>();
+
+    private SewnPiece sewn(Piece piece) {
+        return sewn.computeIfAbsent(piece.id(), id -> new SewnPiece(piece, pattern.levels()));
+    }
 
     SeamWork(Pattern pattern, SeamChange change) throws Refusal {
         this.pattern = pattern;
@@ -63,8 +70,10 @@ final class SeamWork {
         for (Part part : parts) {
             Piece piece = now.getOrDefault(part.piece().id(), part.piece());
             double own = amount * part.weight() / whole;
-            double before = wanted.containsKey(piece.id()) ? wanted.get(piece.id()) : Exact.net(piece, level);
-            EdgeShift work = shift(piece, part.edge().name());
+            SewnPiece seen = piece == part.piece() ? sewn(piece) : new SewnPiece(piece, pattern.levels());
+            double before = wanted.containsKey(piece.id()) ? wanted.get(piece.id()) : Exact.net(seen, level);
+            Stops stops = Stops.around(named(seen), level, own);
+            EdgeShift work = shift(seen, part.edge().name(), stops);
             Shift shift = work.build();
             Exact.Met met = Exact.width(a -> Carry.along(piece, shift, a), level, before, own);
             Simple.require(shift.base(), met.piece());
@@ -72,6 +81,9 @@ final class SeamWork {
             wanted.put(piece.id(), before + own);
             moved.addAll(shift.moved(piece.id(), met.amount()));
             findings.addAll(Practice.edge(piece, part.edge(), met.amount(), work.shortestTaper()));
+            for (String passed : stops.passed()) {
+                findings.add(Practice.passed(piece, part.edge(), passed, own));
+            }
         }
         Pattern changed = pattern;
         for (Piece piece : now.values()) {
@@ -80,14 +92,14 @@ final class SeamWork {
         return new Altered(changed.withChange(change.note()), moved, findings);
     }
 
-    private EdgeShift shift(Piece piece, String edgeName) throws Refusal {
-        Edge edge = piece.edge(edgeName).orElseThrow();
-        LevelReach reach = LevelReach.of(piece, edge, level)
+    private EdgeShift shift(SewnPiece seen, String edgeName, Stops stops) throws Refusal {
+        Edge edge = seen.piece().edge(edgeName).orElseThrow();
+        LevelReach reach = LevelReach.of(seen, edge, level)
                 .orElseThrow(() -> Refusal.of("edge-not-at-level")
-                        .with("piece", piece.name())
+                        .with("piece", seen.piece().name())
                         .with("edge", edgeName)
                         .with("level", level.name()));
-        EdgeShift work = new EdgeShift(piece, edge, reach.outward(), stops(piece), change.acceptProtected());
+        EdgeShift work = new EdgeShift(seen, edge, reach.outward(), stops, change.acceptProtected());
         return change.carryToHem() ? work.carried(reach, change.taper()) : work.most(reach, change.taper());
     }
 
@@ -101,9 +113,9 @@ final class SeamWork {
             List<Point> taken = new ArrayList<>();
             for (Edge edge : piece.edges()) {
                 Optional<LevelReach> reach =
-                        edge.role() == EdgeRole.SEAM ? LevelReach.of(piece, edge, level) : Optional.empty();
-                if (reach.isPresent() && !taken.contains(reach.get().at())) {
-                    taken.add(reach.get().at());
+                        edge.role() == EdgeRole.SEAM ? LevelReach.of(sewn(piece), edge, level) : Optional.empty();
+                if (reach.isPresent() && !taken.contains(reach.get().hold().sewn())) {
+                    taken.add(reach.get().hold().sewn());
                     found.add(new Part(piece, edge, 1, piece.count(level)));
                 }
             }
@@ -147,7 +159,7 @@ final class SeamWork {
         for (String name : change.keep()) {
             boolean known = false;
             for (Part part : parts) {
-                known |= !named(part.piece(), name).isEmpty();
+                known |= !named(sewn(part.piece()), name).isEmpty();
             }
             if (!known) {
                 throw Refusal.of("keep-unknown").with("name", name);
@@ -164,26 +176,33 @@ final class SeamWork {
         }
     }
 
-    private List<Point> stops(Piece piece) {
-        List<Point> stops = new ArrayList<>(change.fixed());
+    /** The places that the user named, by name or by place. */
+    private List<SewnPiece.Mark> named(SewnPiece seen) {
+        List<SewnPiece.Mark> stops = new ArrayList<>();
+        for (Point place : change.fixed()) {
+            stops.add(seen.mark(place));
+        }
         for (String name : change.keep()) {
-            stops.addAll(named(piece, name));
+            stops.addAll(named(seen, name));
         }
         return stops;
     }
 
     /** All places of a piece that a name may mean: a notch, both ends of an edge, or a level on any of its edges. */
-    private List<Point> named(Piece piece, String name) {
-        List<Point> places = new ArrayList<>();
-        for (Notch notch : piece.notches()) {
+    private List<SewnPiece.Mark> named(SewnPiece seen, String name) {
+        List<SewnPiece.Mark> places = new ArrayList<>();
+        for (Notch notch : seen.piece().notches()) {
             if (notch.name().equals(name)) {
-                places.add(notch.at());
+                places.add(seen.mark(notch.at()));
             }
         }
-        piece.edge(name).ifPresent(edge -> places.addAll(List.of(edge.from(), edge.to())));
+        seen.piece().edge(name).ifPresent(edge -> {
+            places.add(new SewnPiece.Mark(edge.from(), seen.corner(edge, false)));
+            places.add(new SewnPiece.Mark(edge.to(), seen.corner(edge, true)));
+        });
         pattern.level(name).ifPresent(other -> {
-            for (Edge edge : piece.edges()) {
-                LevelReach.of(piece, edge, other).ifPresent(reach -> places.add(reach.at()));
+            for (Edge edge : seen.piece().edges()) {
+                LevelReach.of(seen, edge, other).ifPresent(reach -> places.add(SewnPiece.Mark.of(reach.hold())));
             }
         });
         return places;

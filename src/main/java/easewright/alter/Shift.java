@@ -20,6 +20,9 @@ final class Shift {
     /** Marks farther than this from the outline are not on it, mm. */
     static final double ON_OUTLINE = 0.5;
 
+    /** A mark found beside a fixed point by rounding does not move. */
+    private static final double ROUNDING = 1e-9;
+
     private final Outline base;
     private final Point direction;
     private final double[][] weights;
@@ -82,7 +85,11 @@ final class Shift {
     /** Where a mark goes: with its place if it lies on the outline, else nowhere. */
     Point carry(Point mark, double amount) {
         Place place = Nodes.place(base, mark);
-        return base.point(place).distance(mark) > ON_OUTLINE ? mark : moved(mark, weight(place), amount);
+        if (base.point(place).distance(mark) > ON_OUTLINE) {
+            return mark;
+        }
+        double weight = weight(place);
+        return Math.abs(weight) < ROUNDING ? mark : moved(mark, weight, amount);
     }
 
     /** A line drawn beside the outline: it goes with the nearest place, sampled at thirds of each segment. */

@@ -12,8 +12,11 @@ import java.util.List;
  * the runs are given their weights; a run may be given weights once. Not thread-safe.
  */
 final class ShiftBuilder {
-    /** A place this close to a node is that node: it was found again after rounding, mm. */
-    private static final double SAME_NODE = 1e-6;
+    /**
+     * A place this close to a node is that node, found again after rounding, mm: a change taken back must use the nodes
+     * that it made, and a shorter segment than this would be no use to anyone.
+     */
+    private static final double SAME_NODE = 0.01;
 
     /** A run that extends less than this square to the level has no room to taper, mm. */
     private static final double NO_EXTENT = 0.5;
@@ -78,8 +81,11 @@ final class ShiftBuilder {
         } while (i != end);
     }
 
-    /** Weight 1 over the whole run. */
+    /** Weight 1 over the whole run, if it is more than one node. */
     void rigid(Point from, Point to) throws Refusal {
+        if (from.equals(to)) {
+            return;
+        }
         int end = node(to);
         int i = node(from);
         do {

@@ -6,6 +6,7 @@
  * <p>Promises: the finished girth changes by the amount asked to 0.01 mm (in practice 1e-6); an amount of 0 returns
  * the very pattern it was given; segments outside the fixed points stay the same objects; the result is a valid
  * outline; protected edges keep their place unless the caller accepts otherwise, and then a finding says by how much
- * they drifted. Lengths are millimetres.
+ * they drifted. All of it is meant of the stitching line, also where the drawn line is the cutting line. Lengths are
+ * millimetres.
  */
 package easewright.alter;

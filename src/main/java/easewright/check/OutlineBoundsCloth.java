@@ -1,5 +1,6 @@
 package easewright.check;
 
+import easewright.geom.Outline;
 import easewright.pattern.Finding;
 import easewright.pattern.Piece;
 import easewright.pattern.Severity;
@@ -8,13 +9,17 @@ import easewright.topology.Validity;
 import java.util.ArrayList;
 import java.util.List;
 
-/** An outline that crosses or touches itself cannot be cut out. */
+/** An outline that crosses or touches itself cannot be cut out. A slit drawn as a notch touches itself and may. */
 final class OutlineBoundsCloth implements Rule {
     @Override
     public List<Finding> look(Sight sight) {
         List<Finding> findings = new ArrayList<>();
         for (Piece piece : sight.pattern().pieces()) {
-            List<Meeting> meetings = Validity.meetings(piece.outline());
+            Outline outline = sight.measures()
+                    .piece(piece.id())
+                    .map(measured -> measured.stitch().withoutNotches())
+                    .orElse(piece.outline());
+            List<Meeting> meetings = Validity.meetings(outline);
             if (!meetings.isEmpty()) {
                 findings.add(Finding.of("outline-meets-itself", Severity.FAULT, piece.name())
                         .with("count", meetings.size())

@@ -38,11 +38,11 @@ public record Point(double x, double y) {
     }
 
     public double norm() {
-        return Math.hypot(x, y);
+        return Math.sqrt(x * x + y * y);
     }
 
     public double distance(Point other) {
-        return Math.hypot(x - other.x, y - other.y);
+        return Math.sqrt((x - other.x) * (x - other.x) + (y - other.y) * (y - other.y));
     }
 
     /** The place at fraction {@code t} of the way to {@code other}; exactly this at 0 and exactly other at 1. */

@@ -51,10 +51,11 @@ record DartCuts(Outline closed, Map<Integer, Curve> cut) {
         }
         double legs = LEG_SLACK
                 * (dart.mouth1().distance(dart.point()) + dart.mouth2().distance(dart.point()));
-        if (Places.between(one.place(), point.place(), two.place())) {
-            return cutOut(outline, one.place(), two.place(), legs);
-        }
-        return cutOut(outline, two.place(), one.place(), legs);
+        Place first = Places.corner(outline, dart.mouth1());
+        Place second = Places.corner(outline, dart.mouth2());
+        return Places.between(first, point.place(), second)
+                ? cutOut(outline, first, second, legs)
+                : cutOut(outline, second, first, legs);
     }
 
     private static Optional<V> cutOut(Outline outline, Place from, Place to, double longest) {

@@ -16,6 +16,9 @@ import java.util.Optional;
 
 /** Measures one piece and notes what cannot be measured. */
 final class PieceTape {
+    /** A notch marked this near the tip of a drawn one is that one, mm. */
+    private static final double NOTCH_MARKED = 10;
+
     private final Piece piece;
     private final StitchOutline stitch;
     private final List<Finding> findings = new ArrayList<>();
@@ -51,6 +54,13 @@ final class PieceTape {
                 findings.add(Finding.of("dart-off-edge", Severity.CAUTION, piece.name())
                         .with("dart", dart.dart().name())
                         .with("distance", dart.offEdge()));
+            }
+        }
+        for (Point tip : stitch.notchTips()) {
+            if (piece.notches().stream().noneMatch(n -> n.at().distance(tip) <= NOTCH_MARKED)) {
+                findings.add(Finding.of("notch-in-cutting-line", Severity.NOTE, piece.name())
+                        .with("x", tip.x())
+                        .with("y", tip.y()));
             }
         }
         return new PieceMeasures(piece.id(), edges, widths, findings, stitch);

@@ -70,6 +70,73 @@ public final class StitchOutline {
         return outline.point(place(drawn));
     }
 
+    /**
+     * What of the drawn line settles where a place of the stitching line lies; all one point where the drawn line is
+     * the stitching line.
+     *
+     * @param sewn   the place on the stitching line
+     * @param before the drawn place square across from the stitching line that arrives there
+     * @param after  the drawn place square across from the one that leaves; another one only at a corner
+     * @param first  a little before {@code before}: while the drawn line from here
+     * @param last   to here, a little after {@code after}, keeps its shape, so does the sewn place, whatever the lines
+     *               on either side do
+     */
+    public record Hold(Point sewn, Point before, Point after, Point first, Point last) {
+        /** A place that is drawn where it is sewn. */
+        public static Hold point(Point p) {
+            return new Hold(p, p, p, p, p);
+        }
+
+        /** The drawn place across from it on the side that lies ahead, or behind. */
+        public Point across(boolean ahead) {
+            return ahead ? after : before;
+        }
+
+        /** Where what must keep its shape ends on that side. */
+        public Point end(boolean ahead) {
+            return ahead ? last : first;
+        }
+    }
+
+    /** What holds a place of the stitching line where it is. */
+    public Hold hold(Place sewn) {
+        Point p = outline.point(sewn);
+        if (inset.isEmpty()) {
+            return Hold.point(p);
+        }
+        Allowance.Across across = inset.get().across(sewn);
+        Point before = cutting.outline().point(across.before());
+        Point after = cutting.outline().point(across.after());
+        return new Hold(
+                p,
+                before,
+                after,
+                cutting.kept(across.before(), before.distance(p), true),
+                cutting.kept(across.after(), after.distance(p), false));
+    }
+
+    /** What holds the ends of a dart's mouth, in the drawn direction; empty for a dart inside the piece. */
+    public Optional<List<Hold>> mouth(Dart dart) {
+        int i = piece.darts().indexOf(dart);
+        return i < 0
+                ? Optional.empty()
+                : darts.get(i).mouth().map(mouth -> List.of(hold(mouth.from()), hold(mouth.to())));
+    }
+
+    /** The drawn outline; where notches are drawn as part of it, it is led past them and over cut-out darts. */
+    public Outline withoutNotches() {
+        return cutting.notches().isEmpty() ? piece.outline() : cutting.outline();
+    }
+
+    /** The tips of the notches that are drawn as part of the cutting line. */
+    List<Point> notchTips() {
+        List<Point> tips = new ArrayList<>();
+        for (NotchCuts.Cut notch : cutting.notches()) {
+            tips.add(notch.tip());
+        }
+        return tips;
+    }
+
     /** The run of an edge on the stitching line; dart mouths on it are still part of it. */
     public Curve edge(Edge edge) {
         return isDartLeg(edge) ? edge.on(piece.outline()) : outline.run(place(edge.from()), place(edge.to()));

@@ -11,11 +11,14 @@ import java.util.Optional;
 
 /**
  * The line parallel to an outline, at a distance of its own from each segment: the stitching line inside a cutting
- * line, or a cutting line around a stitching line. Lines stay lines and curves stay curves, true to 1e-6 mm. Corners
+ * line, or a cutting line around a stitching line. Lines stay lines and curves stay curves, true to 1e-7 mm. Corners
  * are sharp: both sides are cut off where they meet or go straight on until they do. Loops, which arise where a hollow
  * is tighter than the distance, are cut away.
  */
 public final class Allowance {
+    /** Parts shorter than this are rounding, mm. */
+    private static final double JOINED = 1e-7;
+
     private final Outline drawn;
     private final double[] distances;
     private final double side;
@@ -100,5 +103,31 @@ public final class Allowance {
         }
         Nearest any = outline.nearest(across);
         return best == null || any.distance() < distance - 1e-3 ? any.place() : best;
+    }
+
+    /** Two places of the drawn outline; one and the same but where the parallel has a corner. */
+    public record Across(Place before, Place after) {}
+
+    /**
+     * The places of the drawn outline that a place of the parallel lies square across from: at a corner of the parallel
+     * one on the segment along which it arrives and one on that along which it leaves.
+     */
+    public Across across(Place onParallel) {
+        Point p = outline.point(onParallel);
+        int count = parts.size();
+        int before = onParallel.segment();
+        int after = before;
+        for (int i = 0; i < count && p.distance(parts.get(before).segment().start()) <= JOINED; i++) {
+            before = (before + count - 1) % count;
+        }
+        for (int i = 0; i < count && p.distance(parts.get(after).segment().end()) <= JOINED; i++) {
+            after = (after + 1) % count;
+        }
+        return new Across(foot(before, p), foot(after, p));
+    }
+
+    private Place foot(int part, Point p) {
+        int source = parts.get(part).source();
+        return new Place(source, drawn.segments().get(source).nearest(p));
     }
 }

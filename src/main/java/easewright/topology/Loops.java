@@ -125,7 +125,7 @@ final class Loops {
                 longest = part.segment();
             }
         }
-        if (longest.start().equals(longest.end()) && chord(longest) == 0) {
+        if (chord(longest) <= StrandMeetings.SAME) {
             return false;
         }
         Point middle = longest.at(0.5);

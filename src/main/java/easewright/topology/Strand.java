@@ -13,13 +13,16 @@ import java.util.TreeSet;
  * fits the box between its ends, which makes the search for meetings cheap and safe.
  */
 record Strand(int segment, double from, double to, Segment whole, Point start, Point end) {
+    /** A line shorter than this is a place: its direction is rounding, mm. */
+    private static final double SHORTEST = 1e-12;
+
     static List<Strand> of(List<Segment> segments) {
         List<Strand> strands = new ArrayList<>(segments.size());
         for (int i = 0; i < segments.size(); i++) {
             Segment segment = segments.get(i);
             if (segment instanceof Cubic cubic) {
                 cut(strands, i, cubic);
-            } else if (!segment.start().equals(segment.end())) {
+            } else if (segment.start().distance(segment.end()) > SHORTEST) {
                 strands.add(new Strand(i, 0, 1, segment, segment.start(), segment.end()));
             }
         }

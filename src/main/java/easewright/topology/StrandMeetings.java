@@ -80,6 +80,9 @@ final class StrandMeetings {
         double um = (u0 + u1) / 2;
         double bendA = bend(first, t0, tm, t1, p);
         double bendB = bend(second, u0, um, u1, q);
+        if (beside(p, bendA, q, bendB, b0.minus(a0))) {
+            return;
+        }
         boolean tiny = p.norm() < TINY && q.norm() < TINY;
         if (tiny || depth >= DEEPEST || Math.abs(p.cross(q)) > 1.2 * (bendA + bendB) * p.norm() * q.norm()) {
             // No two directions on these parts are the same, so they meet once at most.
@@ -95,6 +98,18 @@ final class StrandMeetings {
             search(t0, t1, a0, a1, u0, um, b0, bm, depth + 1);
             search(t0, t1, a0, a1, um, u1, bm, b1, depth + 1);
         }
+    }
+
+    /** Whether the second part lies wholly to one side of the first: boxes say little of two parts side by side. */
+    private static boolean beside(Point p, double bendA, Point q, double bendB, Point gap) {
+        double length = p.norm();
+        if (length == 0) {
+            return false;
+        }
+        double first = p.cross(gap) / length;
+        double last = first + p.cross(q) / length;
+        double nearest = first * last <= 0 ? 0 : Math.min(Math.abs(first), Math.abs(last));
+        return nearest > 1.2 * (bendA * length + bendB * q.norm()) + SAME;
     }
 
     /** How far, as a sine, the directions on a part stray from its chord. */

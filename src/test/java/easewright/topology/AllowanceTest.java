@@ -79,7 +79,7 @@ class AllowanceTest {
                 .isCloseTo(area + blob.length() * d + Math.PI * d * d, within(2e-3 * blob.length() / 1000 * 10));
     }
 
-    /** Distance of the parallel from the drawn line: true to 1e-5 mm. */
+    /** Distance of the parallel from the drawn line: true to 2e-7 mm. */
     @Test
     void parallelKeepsItsDistance() {
         Random random = new Random(11);
@@ -94,7 +94,31 @@ class AllowanceTest {
                 }
             }
         }
-        assertThat(worst).isLessThan(1e-5);
+        assertThat(worst).isLessThan(2e-7);
+    }
+
+    /** Every place of the parallel lies square across from the drawn place it names, on either side of a corner. */
+    @Test
+    void placesOfTheParallelKnowWhatTheyLieAcrossFrom() {
+        Outline piece = Sketch.outline("0,0 100,0 (140,30 120,80) 90,120 0,120");
+        double[] own = {10, 12, 20, 0};
+        Outline stitched = Allowance.of(piece, own).orElseThrow().outline();
+        Allowance allowance = Allowance.of(piece, own).orElseThrow();
+        for (int i = 0; i < stitched.segments().size(); i++) {
+            for (double t : new double[] {0, 0.3, 0.7, 1}) {
+                Point p = stitched.point(new Place(i, t));
+                Allowance.Across across = allowance.across(new Place(i, t));
+                for (Place drawn : List.of(across.before(), across.after())) {
+                    assertThat(piece.point(drawn).distance(p)).isCloseTo(own[drawn.segment()], within(2e-7));
+                }
+                if (t == 0.3) {
+                    assertThat(across.before()).isEqualTo(across.after());
+                }
+            }
+        }
+        Allowance.Across corner = allowance.across(allowance.place(new Place(0, 0)));
+        assertThat(corner.before().segment()).isEqualTo(3);
+        assertThat(corner.after().segment()).isZero();
     }
 
     /** A skirt-like piece with a hollow corner and unequal allowances, against the buffer of JTS as another witness. */
