@@ -10,6 +10,7 @@ import easewright.pattern.Edge;
 import easewright.pattern.Level;
 import easewright.pattern.LevelMark;
 import easewright.pattern.Piece;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -23,6 +24,16 @@ import java.util.Optional;
 record LevelReach(Hold hold, Point outward, boolean corner) {
     /** A level this close to an end of an edge is taken to meet it at that end, mm. */
     private static final double AT_CORNER = 0.5;
+
+    /** The same for one edge of a piece that is not otherwise looked at. */
+    static Optional<LevelReach> of(Piece piece, Edge edge, Level level) {
+        return of(new SewnPiece(piece, List.of(level)), edge, level);
+    }
+
+    /** The place of the drawn line square across from the sewn one. */
+    Point drawn() {
+        return hold.before();
+    }
 
     /** How the edge meets the level; empty if it bounds no stretch that is measured there. */
     static Optional<LevelReach> of(SewnPiece sewn, Edge edge, Level level) {

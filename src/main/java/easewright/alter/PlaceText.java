@@ -97,7 +97,7 @@ public final class PlaceText {
                 .findFirst();
         if (level.isPresent()) {
             return LevelReach.of(piece, edge, level.get())
-                    .map(LevelReach::at)
+                    .map(LevelReach::drawn)
                     .orElseThrow(() -> Refusal.of("edge-not-at-level")
                             .with("piece", piece.name())
                             .with("edge", edge.name())
