@@ -6,25 +6,22 @@ import easewright.pattern.Edge;
 import easewright.pattern.EdgeRole;
 import easewright.pattern.Piece;
 import java.util.Comparator;
-import java.util.Optional;
 
 /** From where the distance of a level on a piece is best stated. */
 public final class Reference {
     private Reference() {}
 
     /**
-     * The end of the waist edge at the fold or centre; without a waist, the end of the neck edge there, or the highest
+     * The end of the waist or neck edge at the fold or centre, of several the highest; without such an edge the highest
      * place of the piece. A crotch stands for the centre.
      */
     public static Point of(Piece piece) {
-        return edge(piece, EdgeRole.WAIST)
-                .or(() -> edge(piece, EdgeRole.NECK))
+        Run.Frame frame = Run.Frame.along(piece.grainDirection());
+        return piece.edges().stream()
+                .filter(e -> e.role() == EdgeRole.WAIST || e.role() == EdgeRole.NECK)
                 .map(e -> centreEnd(piece, e))
+                .min(Comparator.comparingDouble(p -> frame.of(p).y()))
                 .orElseGet(() -> highest(piece));
-    }
-
-    private static Optional<Edge> edge(Piece piece, EdgeRole role) {
-        return piece.edges().stream().filter(e -> e.role() == role).findFirst();
     }
 
     private static Point centreEnd(Piece piece, Edge edge) {

@@ -50,12 +50,31 @@ public final class MarkPictures extends Application {
             act(() -> app.session()
                     .open(new OpenFile(
                             svg, Optional.empty(), drawing.getFileName().toString())));
+            press("#step-scale");
             picture("scale");
             press("#scale-check");
             press("#scale-offer-0");
             picture("scale-done");
-            press("#mark-next");
+            press("#step-suggested");
             picture("suggested");
+            press("#suggest-accept");
+            picture("accepted");
+            press("#step-pieces");
+            picture("pieces");
+            press("#tool-dart");
+            picture("dart");
+            press("#step-seams");
+            picture("seams");
+            press("#step-levels");
+            picture("levels");
+            press("#mark-next");
+            picture("ease");
+            act(() -> app.session().setDark(true));
+            size(1920, 1080);
+            press("#page-marks");
+            picture("levels-dark");
+            press("#step-pieces");
+            picture("pieces-dark");
         } catch (Exception e) {
             e.printStackTrace();
         }

@@ -42,7 +42,7 @@ public final class MarkScenes {
                 state.on() && !words
                         ? edges(suggestions.map(Suggestions::outcome).orElse(desk.pattern()))
                         : List.of(),
-                pointed(suggestions, state),
+                strong(desk, state),
                 dots,
                 tape(desk, state));
     }
@@ -69,14 +69,19 @@ public final class MarkScenes {
         return names;
     }
 
-    private static List<Segment> pointed(Optional<Suggestions> suggestions, MarkState state) {
-        if (suggestions.isEmpty() || state.pointed().isEmpty()) {
-            return List.of();
+    /** What a list points at, and what would come of the next click. */
+    private static List<Segment> strong(Desk desk, MarkState state) {
+        List<Segment> strong = new ArrayList<>(state.lit());
+        state.line().flatMap(l -> Tape.along(desk.pattern(), l)).ifPresent(strong::addAll);
+        boolean drawsLines = state.tool() == Tool.DART || state.tool() == Tool.GRAIN;
+        if (drawsLines && state.over().isPresent()) {
+            Point over = state.over().get().at();
+            state.picks().stream()
+                    .map(Snap::at)
+                    .filter(p -> !p.equals(over))
+                    .forEach(p -> strong.add(new Line(p, over)));
         }
-        return suggestions.get().all().stream()
-                .filter(s -> s.key().equals(state.pointed().get()))
-                .flatMap(s -> s.shown().stream())
-                .toList();
+        return strong;
     }
 
     private static MarkScene.Sign sign(Snap over) {
@@ -93,6 +98,6 @@ public final class MarkScenes {
         if (line.isEmpty() && measures && !state.picks().isEmpty()) {
             line = state.over().map(o -> new Line(state.picks().get(0).at(), o.at()));
         }
-        return line.map(l -> new MarkScene.Tape(l.start(), l.end(), desk.words().length(l.length())));
+        return line.map(l -> new MarkScene.Tape(l.start(), l.end(), Tape.words(desk, l)));
     }
 }

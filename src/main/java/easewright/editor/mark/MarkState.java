@@ -1,6 +1,8 @@
 package easewright.editor.mark;
 
 import easewright.geom.Line;
+import easewright.geom.Segment;
+import easewright.pattern.Pattern;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -17,7 +19,10 @@ import java.util.Set;
  * @param over    what the hand is over while it has a tool
  * @param line    the line that is being measured
  * @param leftOut keys of suggestions that are not to be taken
- * @param pointed key of the suggestion that the list points at
+ * @param lit     lines that a list points at
+ * @param piece   id of the piece whose marks are listed
+ * @param level   name of the level that is being put on pieces
+ * @param moving  a level in the hand
  */
 public record MarkState(
         boolean on,
@@ -27,11 +32,17 @@ public record MarkState(
         Optional<Snap> over,
         Optional<Line> line,
         Set<String> leftOut,
-        Optional<String> pointed) {
+        List<Segment> lit,
+        Optional<String> piece,
+        Optional<String> level,
+        Optional<Moving> moving) {
     /** The parts of marking, in the order in which they are best done. */
     public enum Step {
         SCALE,
-        SUGGESTED;
+        SUGGESTED,
+        PIECES,
+        SEAMS,
+        LEVELS;
 
         /** The last part of the step's keys in the bundle. */
         public String key() {
@@ -39,46 +50,90 @@ public record MarkState(
         }
     }
 
+    /**
+     * A level that is being dragged.
+     *
+     * @param shown the pattern as it would be if it were let go now
+     */
+    public record Moving(String piece, String level, Pattern shown) {}
+
     public static final MarkState OFF = new MarkState(
-            false, Step.SCALE, Tool.NONE, List.of(), Optional.empty(), Optional.empty(), Set.of(), Optional.empty());
+            false,
+            Step.SCALE,
+            Tool.NONE,
+            List.of(),
+            Optional.empty(),
+            Optional.empty(),
+            Set.of(),
+            List.of(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
 
     public MarkState {
         picks = List.copyOf(picks);
         leftOut = Set.copyOf(leftOut);
+        lit = List.copyOf(lit);
+    }
+
+    /** With empty hands. */
+    private MarkState idle(boolean open, Step now) {
+        return new MarkState(
+                open,
+                now,
+                Tool.NONE,
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                leftOut,
+                List.of(),
+                piece,
+                level,
+                Optional.empty());
     }
 
     MarkState withOn(boolean open) {
-        return new MarkState(
-                open, step, Tool.NONE, List.of(), Optional.empty(), Optional.empty(), leftOut, Optional.empty());
+        return idle(open, step);
     }
 
     MarkState withStep(Step other) {
-        return new MarkState(
-                on, other, Tool.NONE, List.of(), Optional.empty(), Optional.empty(), leftOut, Optional.empty());
+        return idle(on, other);
     }
 
     MarkState withTool(Tool other) {
-        return new MarkState(on, step, other, List.of(), Optional.empty(), line, leftOut, pointed);
+        return new MarkState(on, step, other, List.of(), Optional.empty(), line, leftOut, lit, piece, level, moving);
     }
 
     MarkState withPicks(List<Snap> places) {
-        return new MarkState(on, step, tool, places, over, line, leftOut, pointed);
+        return new MarkState(on, step, tool, places, over, line, leftOut, lit, piece, level, moving);
     }
 
     MarkState withOver(Optional<Snap> place) {
-        return new MarkState(on, step, tool, picks, place, line, leftOut, pointed);
+        return new MarkState(on, step, tool, picks, place, line, leftOut, lit, piece, level, moving);
     }
 
     MarkState withLine(Optional<Line> measured) {
-        return new MarkState(on, step, tool, picks, over, measured, leftOut, pointed);
+        return new MarkState(on, step, tool, picks, over, measured, leftOut, lit, piece, level, moving);
     }
 
     MarkState withLeftOut(Set<String> keys) {
-        return new MarkState(on, step, tool, picks, over, line, keys, pointed);
+        return new MarkState(on, step, tool, picks, over, line, keys, lit, piece, level, moving);
     }
 
-    MarkState withPointed(Optional<String> key) {
-        return new MarkState(on, step, tool, picks, over, line, leftOut, key);
+    MarkState withLit(List<Segment> lines) {
+        return new MarkState(on, step, tool, picks, over, line, leftOut, lines, piece, level, moving);
+    }
+
+    MarkState withPiece(Optional<String> id) {
+        return new MarkState(on, step, tool, picks, over, line, leftOut, List.of(), id, level, moving);
+    }
+
+    MarkState withLevel(Optional<String> name) {
+        return new MarkState(on, step, tool, picks, over, line, leftOut, lit, piece, name, moving);
+    }
+
+    MarkState withMoving(Optional<Moving> dragged) {
+        return new MarkState(on, step, tool, picks, over, line, leftOut, lit, piece, level, dragged);
     }
 
     /** With the suggestion taken, or left out. */

@@ -3,6 +3,7 @@ package easewright.editor.mark;
 import easewright.editor.model.Session;
 import easewright.geom.Line;
 import easewright.geom.Point;
+import easewright.geom.Segment;
 import easewright.pattern.Pattern;
 import easewright.pattern.Scale;
 import easewright.suggest.Sheet;
@@ -11,6 +12,7 @@ import easewright.svg.SvgProblem;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
@@ -40,6 +42,9 @@ public final class Marker {
                 state.set(MarkState.OFF);
             } else if (otherScale) {
                 change(s -> s.withTool(Tool.NONE).withLine(Optional.empty()));
+            } else if (!before.pattern().equals(now.pattern())) {
+                // What was pointed at may lie elsewhere now.
+                light(List.of());
             }
         });
     }
@@ -107,11 +112,58 @@ public final class Marker {
         change(s -> s.withLeftOut(keys));
     }
 
-    /** Shows on the table what a suggestion speaks of. */
-    public void pointAt(Optional<String> key) {
-        if (!key.equals(state().pointed())) {
-            change(s -> s.withPointed(key));
+    /** Shows on the table what a list speaks of. */
+    public void light(List<Segment> lines) {
+        if (!lines.equals(state().lit())) {
+            change(s -> s.withLit(lines));
         }
+    }
+
+    /** Shows on the table what a suggestion speaks of. */
+    public void lightSuggestion(String key) {
+        suggestions().all().stream()
+                .filter(s -> s.key().equals(key))
+                .findFirst()
+                .ifPresent(s -> light(s.shown()));
+    }
+
+    /** Lists the marks of this piece. */
+    public void choosePiece(String id) {
+        if (!state().piece().equals(Optional.of(id))) {
+            change(s -> s.withPiece(Optional.of(id)));
+        }
+    }
+
+    /** Something done to the pattern that may be refused. */
+    public interface Edit {
+        Pattern of(Pattern present) throws MarkRefused;
+    }
+
+    /** Does it, as one step that can be undone; says in words why not if it is refused, else nothing. */
+    public String attempt(Edit edit) {
+        try {
+            session.edit(edit.of(session.desk().pattern()));
+            return "";
+        } catch (MarkRefused refused) {
+            return session.desk().words().problem(refused.code(), refused.values());
+        }
+    }
+
+    /** Does it, or tells at the foot of the table why not. */
+    public boolean tryTo(Edit edit) {
+        try {
+            session.edit(edit.of(session.desk().pattern()));
+            return true;
+        } catch (MarkRefused refused) {
+            session.say(true, "problem." + refused.code(), refused.values());
+            return false;
+        }
+    }
+
+    /** Takes the tool that puts this level on pieces, or puts it away. */
+    public void takeLevel(String level) {
+        boolean held = state().tool() == Tool.LEVEL && state().level().equals(Optional.of(level));
+        change(s -> s.withTool(held ? Tool.NONE : Tool.LEVEL).withLevel(Optional.of(level)));
     }
 
     /** Makes all the marks that are ticked; one step that can be undone. */
@@ -141,10 +193,19 @@ public final class Marker {
         }
     }
 
+    /** The piece that lies at a place of the table. */
+    public Optional<String> pieceAt(Point at) {
+        return snaps().pieceAt(at);
+    }
+
+    private Aim aim() {
+        return new Aim(session.desk(), sheet(), state());
+    }
+
     /** The hand moves over the table. */
     public void hover(Point at, double reach) {
         if (state().tool() != Tool.NONE) {
-            hover(snaps().at(at, reach));
+            hover(aim().at(at, reach));
         }
     }
 
@@ -156,8 +217,8 @@ public final class Marker {
 
     /** Goes to the next certain place, for the keyboard. */
     public void step(int by) {
-        List<Snap> points = snaps().points();
-        if (state().tool() != Tool.NONE && !points.isEmpty()) {
+        List<Snap> points = state().tool() == Tool.NONE ? List.of() : aim().places();
+        if (!points.isEmpty()) {
             int now = state().over().map(points::indexOf).orElse(-1);
             int first = by > 0 ? -1 : 0;
             hover(points.get(Math.floorMod((now < 0 ? first : now) + by, points.size())));
@@ -166,9 +227,7 @@ public final class Marker {
 
     /** Moves the place under the hand, for the keyboard, mm. */
     public void nudge(double dx, double dy) {
-        state().over()
-                .map(s -> s.at().plus(new Point(dx, dy)))
-                .ifPresent(p -> hover(new Snap(Snap.Kind.FREE, p, snaps().pieceAt(p), Optional.empty())));
+        state().over().ifPresent(s -> hover(aim().at(s.at().plus(new Point(dx, dy)), 0)));
     }
 
     /** Clicks where the keyboard has gone. */
@@ -178,13 +237,65 @@ public final class Marker {
 
     /** Clicks on the table. */
     public void click(Point at, double reach) {
-        click(snaps().at(at, reach));
+        if (state().tool() != Tool.NONE) {
+            click(aim().at(at, reach));
+        }
     }
 
     private void click(Snap snap) {
-        switch (state().tool()) {
-            case KNOWN_LINE, TAPE -> measure(snap);
-            case NONE -> {}
+        Tool tool = state().tool();
+        if (tool == Tool.KNOWN_LINE || tool == Tool.TAPE) {
+            measure(snap);
+            return;
+        }
+        List<Snap> picks = new ArrayList<>(state().picks());
+        picks.add(snap);
+        boolean wrongPlace = snap.piece().isEmpty() || tool.wantsOutline(picks.size() - 1) && !aim().isOnOutline(snap);
+        if (wrongPlace) {
+            String code = tool.wantsOutline(picks.size() - 1) ? "not-on-edge" : "not-on-piece";
+            session.say(true, "problem." + code, Map.of());
+        } else if (picks.size() < tool.clicks()) {
+            change(s -> s.withPicks(picks));
+        } else {
+            Optional<String> level = state().level();
+            tryTo(pattern -> Clicks.done(tool, picks, level, pattern));
+            change(s -> s.withPicks(List.of()));
+        }
+    }
+
+    // ---- a level in the hand ----
+
+    /** Takes hold of a level's line; says whether there was one. */
+    public boolean grab(Point at, double reach) {
+        if (state().step() != MarkState.Step.LEVELS || state().tool() != Tool.NONE) {
+            return false;
+        }
+        Optional<LevelPull> pull = LevelPull.at(session.desk(), at, reach);
+        pull.ifPresent(p -> change(s -> s.withLevel(Optional.of(p.level()))
+                .withMoving(Optional.of(new MarkState.Moving(
+                        p.piece(), p.level(), session.desk().pattern())))));
+        return pull.isPresent();
+    }
+
+    /**
+     * Moves the level in the hand.
+     *
+     * @param free without being drawn to corners and notches
+     */
+    public void drag(Point at, double reach, boolean free) {
+        state().moving().ifPresent(m -> {
+            LevelPull pull = new LevelPull(m.piece(), m.level());
+            Pattern moved = pull.to(session.desk().pattern(), snaps(), at, free ? 0 : reach);
+            change(s -> s.withMoving(Optional.of(new MarkState.Moving(m.piece(), m.level(), moved))));
+        });
+    }
+
+    /** Lets go of the level. */
+    public void drop() {
+        Optional<MarkState.Moving> moving = state().moving();
+        if (moving.isPresent()) {
+            change(s -> s.withMoving(Optional.empty()));
+            session.edit(moving.get().shown());
         }
     }
 

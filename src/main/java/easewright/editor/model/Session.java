@@ -94,7 +94,9 @@ public final class Session {
     /** Another pattern with other marks, body or wishes; one step that can be undone. */
     public void edit(Pattern pattern) {
         change(d -> {
-            Optional<Wanted> wanted = d.wanted();
+            Optional<Wanted> wanted = d.wanted()
+                    .filter(w -> pattern.level(w.level()).isPresent())
+                    .or(() -> pattern.levels().stream().findFirst().map(l -> Wanted.at(l.name(), l.kind())));
             return d.withHistory(d.history().to(pattern)).withWanted(wanted);
         });
     }

@@ -14,9 +14,6 @@ import javafx.scene.text.TextAlignment;
 public final class MarkPainter {
     private static final double SMALLEST_LETTERS = 7;
 
-    /** Edges shorter than this on the screen go without their name, pixels. */
-    private static final double SHORTEST_EDGE = 34;
-
     private final GraphicsContext gc;
     private final Viewport view;
     private final Ink ink;
@@ -62,29 +59,33 @@ public final class MarkPainter {
         }
     }
 
-    /** Inside the piece beside its edge, with a rim of paper so that a line below does not cross it out. */
+    /** Along its edge, inside the piece, with a rim of paper so that a line below does not cross it out. */
     private void edge(MarkScene.EdgeName edge) {
-        if (edge.length() * view.scale() < SHORTEST_EDGE) {
-            return;
-        }
         Font font = Font.font(11);
         Text ruler = new Text(edge.words());
         ruler.setFont(font);
-        double wide = ruler.getLayoutBounds().getWidth() / 2;
-        double tall = ruler.getLayoutBounds().getHeight() / 2;
-        // As far in as the words reach towards the edge.
-        double off =
-                7 + Math.abs(edge.inward().x()) * wide + Math.abs(edge.inward().y()) * tall;
-        Point at = view.toScreen(edge.at()).plus(edge.inward().times(off));
+        // Words longer than their edge would say nothing of where it lies.
+        if (edge.length() * view.scale() < ruler.getLayoutBounds().getWidth() + 6) {
+            return;
+        }
+        Point at = view.toScreen(edge.at()).plus(edge.inward().times(14));
+        // Along the edge, and never upside down.
+        double turn =
+                Math.toDegrees(Math.atan2(edge.inward().x(), -edge.inward().y()));
+        double upright = turn > 90 ? turn - 180 : turn <= -90 ? turn + 180 : turn;
+        gc.save();
+        gc.translate(at.x(), at.y());
+        gc.rotate(upright);
         gc.setFont(font);
         gc.setTextAlign(TextAlignment.CENTER);
         gc.setTextBaseline(VPos.CENTER);
         gc.setLineDashes();
         gc.setStroke(ink.paper());
         gc.setLineWidth(4);
-        gc.strokeText(edge.words(), at.x(), at.y());
+        gc.strokeText(edge.words(), 0, 0);
         gc.setFill(ink.guard());
-        gc.fillText(edge.words(), at.x(), at.y());
+        gc.fillText(edge.words(), 0, 0);
+        gc.restore();
     }
 
     private void strong(MarkScene scene) {

@@ -215,7 +215,7 @@ public final class CuttingTable extends Region {
     /** Lets a hand that makes marks work on the table. */
     public void give(MarkHand marks) {
         hand = Optional.of(marks);
-        marks.follow(this::look);
+        marks.follow(this::look, this::requestFocus);
     }
 
     /** Another tool, tick or step may show other things. */

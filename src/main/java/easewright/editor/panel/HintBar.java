@@ -2,9 +2,11 @@ package easewright.editor.panel;
 
 import easewright.editor.mark.MarkState;
 import easewright.editor.mark.Marker;
+import easewright.editor.mark.Tape;
 import easewright.editor.mark.Tool;
 import easewright.editor.model.Session;
 import easewright.text.Words;
+import java.util.Map;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -35,6 +37,16 @@ public final class HintBar extends HBox {
         show();
     }
 
+    private static String next(MarkState state, Words words) {
+        return words.of(
+                "editor.tool." + state.tool().key() + "." + (state.picks().size() + 1));
+    }
+
+    private String measured(MarkState state, Words words) {
+        String length = Tape.words(session.desk(), state.line().orElseThrow());
+        return words.of("editor.tool.tape.measured", Map.of("measured", length));
+    }
+
     private void show() {
         MarkState state = marker.state();
         boolean any = state.tool() != Tool.NONE;
@@ -42,8 +54,8 @@ public final class HintBar extends HBox {
         setManaged(any);
         if (any) {
             Words words = session.desk().words();
-            text.setText(words.of(
-                    "editor.tool." + state.tool().key() + "." + (state.picks().size() + 1)));
+            boolean measured = state.tool() == Tool.TAPE && state.line().isPresent();
+            text.setText(measured ? measured(state, words) : next(state, words));
             stop.setText(words.of("editor.tool.stop"));
             stop.setTooltip(new Tooltip(words.of("editor.tool.stop.hint")));
         }

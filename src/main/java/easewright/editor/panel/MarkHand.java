@@ -8,6 +8,7 @@ import easewright.editor.model.Desk;
 import easewright.editor.model.Session;
 import easewright.editor.paint.MarkScene;
 import easewright.editor.paint.Viewport;
+import easewright.geom.Point;
 import easewright.pattern.Pattern;
 import easewright.suggest.Suggestions;
 import java.util.Optional;
@@ -41,8 +42,17 @@ public final class MarkHand {
         return marker.state().tool() != Tool.NONE;
     }
 
-    void follow(Runnable changed) {
-        marker.stateProperty().addListener(o -> changed.run());
+    /**
+     * @param changed something else is to be seen
+     * @param taken   a tool was taken, so that the keyboard is wanted on the table
+     */
+    void follow(Runnable changed, Runnable taken) {
+        marker.stateProperty().addListener((o, before, now) -> {
+            changed.run();
+            if (before.tool() != now.tool() && now.tool() != Tool.NONE) {
+                taken.run();
+            }
+        });
     }
 
     MarkScene scene() {
@@ -58,7 +68,10 @@ public final class MarkHand {
 
     /** What is to be seen on the table: while suggestions are looked at, what would come of them. */
     Desk seen(Desk desk) {
-        Optional<Pattern> outcome = suggestions().map(Suggestions::outcome);
+        Optional<Pattern> outcome = marker.state()
+                .moving()
+                .map(MarkState.Moving::shown)
+                .or(() -> suggestions().map(Suggestions::outcome));
         if (outcome.isEmpty()) {
             return desk;
         }
@@ -70,20 +83,39 @@ public final class MarkHand {
         return seen;
     }
 
-    /** Says whether the press was for a tool. */
+    /** Says whether the press was for a tool or took hold of something. */
     boolean pressed(MouseEvent e, Viewport view) {
-        if (!hasTool() || e.getButton() != MouseButton.PRIMARY) {
+        if (e.getButton() != MouseButton.PRIMARY || !isMarking()) {
             return false;
         }
-        marker.click(view.toTable(e.getX(), e.getY()), REACH / view.scale());
-        return true;
+        Point at = view.toTable(e.getX(), e.getY());
+        double reach = REACH / view.scale();
+        if (hasTool()) {
+            marker.click(at, reach);
+            return true;
+        }
+        return marker.grab(at, reach) || choose(at);
+    }
+
+    /** A click on a piece lists its marks; the table may still be pushed about from there. */
+    private boolean choose(Point at) {
+        if (marker.state().step() == MarkState.Step.PIECES) {
+            marker.pieceAt(at).ifPresent(marker::choosePiece);
+        }
+        return false;
     }
 
     boolean dragged(MouseEvent e, Viewport view) {
+        if (marker.state().moving().isPresent()) {
+            marker.drag(view.toTable(e.getX(), e.getY()), REACH / 2 / view.scale(), e.isAltDown());
+            return true;
+        }
         return hasTool() && e.isPrimaryButtonDown();
     }
 
-    void released() {}
+    void released() {
+        marker.drop();
+    }
 
     /** The pointer's form, if it is for a tool. */
     Optional<Cursor> hovered(MouseEvent e, Viewport view) {

@@ -1,5 +1,6 @@
 package easewright.editor.panel;
 
+import easewright.editor.mark.MarkProgress;
 import easewright.editor.mark.MarkState;
 import easewright.editor.mark.Marker;
 import easewright.editor.model.Session;
@@ -38,6 +39,9 @@ public final class MarksPanel extends VBox {
         getStyleClass().add("marks");
         pages.put(MarkState.Step.SCALE, page(new ScaleStep(session, marker)));
         pages.put(MarkState.Step.SUGGESTED, page(new SuggestStep(session, marker, shower)));
+        pages.put(MarkState.Step.PIECES, page(new PiecesStep(session, marker)));
+        pages.put(MarkState.Step.SEAMS, page(new SeamsStep(session, marker)));
+        pages.put(MarkState.Step.LEVELS, page(new LevelsStep(session, marker)));
         HBox row = new HBox(4);
         row.getStyleClass().add("mark-steps");
         ToggleGroup group = new ToggleGroup();
@@ -94,7 +98,8 @@ public final class MarksPanel extends VBox {
         Words words = session.desk().words();
         MarkState.Step now = marker.state().step();
         tabs.forEach((step, tab) -> {
-            tab.setText(words.of("editor.step." + step.key()));
+            String label = words.of("editor.step." + step.key());
+            tab.setText(MarkProgress.isDone(step, session.desk().pattern()) ? "\u2713 " + label : label);
             tab.setTooltip(new Tooltip(words.of("editor.step." + step.key() + ".hint")));
             tab.setSelected(step == now);
         });

@@ -22,11 +22,12 @@ public final class SheetPanel extends VBox {
     private final Map<String, ToggleButton> tabs = new LinkedHashMap<>();
 
     private final Marker marker;
-    private final HerePanel here;
+    /** The place for "this much, here", which makes room while marks are made. */
+    private final StackPane here;
 
     public SheetPanel(Session session, CuttingTable table, Marker marker) {
         this.marker = marker;
-        here = new HerePanel(session);
+        here = new StackPane(new HerePanel(session));
         setId("sheet");
         getStyleClass().add("sheet");
         pages.put("marks", new MarksPanel(session, marker, table::show, () -> turnTo("ease")));

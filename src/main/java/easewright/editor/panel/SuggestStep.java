@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -160,9 +159,9 @@ final class SuggestStep extends VBox {
 
     private void point(SuggestView.Row row, boolean on) {
         if (on) {
-            marker.pointAt(Optional.of(row.key()));
-        } else if (marker.state().pointed().equals(Optional.of(row.key()))) {
-            marker.pointAt(Optional.empty());
+            marker.lightSuggestion(row.key());
+        } else {
+            marker.light(List.of());
         }
     }
 }

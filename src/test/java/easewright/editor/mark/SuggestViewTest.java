@@ -94,7 +94,7 @@ class SuggestViewTest {
                 .filter(s -> s.kind() == Suggestion.Kind.GRAIN)
                 .findFirst()
                 .orElseThrow();
-        bare.marker.pointAt(Optional.of(grain.key()));
+        bare.marker.lightSuggestion(grain.key());
         assertThat(MarkScenes.of(
                                 bare.session.desk(),
                                 bare.marker.sheet(),

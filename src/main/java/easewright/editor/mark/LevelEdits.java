@@ -1,0 +1,182 @@
+package easewright.editor.mark;
+
+import easewright.geom.Point;
+import easewright.pattern.Level;
+import easewright.pattern.LevelKind;
+import easewright.pattern.LevelMark;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import easewright.suggest.Reference;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+
+/** What can be done to levels: where they lie, from where they are measured, which pieces count. */
+public final class LevelEdits {
+    private LevelEdits() {}
+
+    /**
+     * @throws MarkRefused {@code name-empty}, {@code name-taken}
+     */
+    public static Pattern add(Pattern pattern, String name, LevelKind kind) throws MarkRefused {
+        String wanted = name.strip();
+        if (wanted.isEmpty()) {
+            throw new MarkRefused("name-empty", Map.of());
+        }
+        if (pattern.level(wanted).isPresent()) {
+            throw new MarkRefused("name-taken", Map.of("name", wanted));
+        }
+        List<Level> levels = new ArrayList<>(pattern.levels());
+        levels.add(Level.of(wanted, kind));
+        return pattern.withLevels(levels);
+    }
+
+    /**
+     * Without the level, its places and its wish.
+     *
+     * @throws MarkRefused {@code level-in-changes}
+     */
+    public static Pattern remove(Pattern pattern, String name) throws MarkRefused {
+        boolean changed = pattern.changes().stream()
+                .anyMatch(note -> name.equals(note.settings().get("level")));
+        if (changed) {
+            throw new MarkRefused("level-in-changes", Map.of("level", name));
+        }
+        List<Level> levels =
+                pattern.levels().stream().filter(l -> !l.name().equals(name)).toList();
+        List<Piece> pieces = pattern.pieces().stream()
+                .map(p -> p.level(name).isEmpty() ? p : without(p, name))
+                .toList();
+        Map<String, Double> wishes = new TreeMap<>(pattern.wishes());
+        wishes.remove(name);
+        return new Pattern(
+                pieces,
+                levels,
+                pattern.mates(),
+                pattern.body(),
+                pattern.cloth(),
+                wishes,
+                pattern.scale(),
+                pattern.changes());
+    }
+
+    private static Piece without(Piece piece, String level) {
+        return piece.withLevels(
+                piece.levels().stream().filter(l -> !l.level().equals(level)).toList());
+    }
+
+    /** Takes a level off one piece. */
+    public static Pattern takeOff(Pattern pattern, String pieceId, String level) {
+        return pattern.withPiece(without(EdgeEdits.piece(pattern, pieceId), level));
+    }
+
+    /** Puts a level on a piece, straight across through a place, or moves it there. */
+    public static Pattern place(Pattern pattern, String pieceId, String level, Point wanted) {
+        Piece piece = EdgeEdits.piece(pattern, pieceId);
+        Point within = inside(piece, wanted);
+        Point at = within == null || piece.outline().contains(wanted) ? wanted : within;
+        LevelMark old = piece.level(level).orElse(null);
+        Point reference =
+                old != null && old.reference().isPresent() ? old.reference().get() : Reference.of(piece);
+        LevelMark mark = LevelMark.through(level, at).withReference(reference);
+        if (old != null && old.along().isEmpty()) {
+            mark = new LevelMark(
+                    level,
+                    Optional.of(at),
+                    Optional.empty(),
+                    old.turn(),
+                    old.counts(),
+                    old.overlap(),
+                    old.span(),
+                    Optional.of(reference));
+        }
+        return pattern.withPiece(EdgeEdits.withLevel(piece, mark));
+    }
+
+    /** Measures a level along an edge, such as a shaped waist. */
+    public static Pattern along(Pattern pattern, String pieceId, String level, String edge) {
+        Piece piece = EdgeEdits.piece(pattern, pieceId);
+        return pattern.withPiece(EdgeEdits.withLevel(piece, LevelMark.along(level, edge)));
+    }
+
+    /** How far down the grain from its reference a straight level lies on a piece, mm. */
+    public static OptionalDouble distance(Piece piece, String level) {
+        return piece.level(level)
+                .filter(m -> m.through().isPresent())
+                .map(m -> OptionalDouble.of(m.through()
+                        .get()
+                        .minus(m.reference().orElseGet(() -> Reference.of(piece)))
+                        .dot(down(piece))))
+                .orElse(OptionalDouble.empty());
+    }
+
+    /** Moves a straight level so that it lies that far down the grain from its reference, mm. */
+    public static Pattern distance(Pattern pattern, String pieceId, String level, double mm) {
+        Piece piece = EdgeEdits.piece(pattern, pieceId);
+        double now = distance(piece, level).orElse(0);
+        Point through =
+                piece.level(level).flatMap(LevelMark::through).orElseThrow(() -> new IllegalArgumentException(level));
+        return place(pattern, pieceId, level, through.plus(down(piece).times(mm - now)));
+    }
+
+    /**
+     * Puts a level that far below another one, on every piece that has the other and reaches there.
+     *
+     * @param mm below 0: above it
+     * @throws MarkRefused {@code level-reaches-no-piece}
+     */
+    public static Pattern below(Pattern pattern, String level, String other, double mm) throws MarkRefused {
+        Pattern placed = pattern;
+        for (Piece piece : pattern.pieces()) {
+            Optional<LevelMark> base = piece.level(other).filter(LevelMark::counts);
+            if (base.isPresent()) {
+                Point reference = base.get().through().orElseGet(() -> Reference.of(piece));
+                Point at = inside(piece, reference.plus(down(piece).times(mm)));
+                if (at != null) {
+                    LevelMark mark = LevelMark.through(level, at).withReference(reference);
+                    placed = placed.withPiece(EdgeEdits.withLevel(piece, mark));
+                }
+            }
+        }
+        if (placed.equals(pattern)) {
+            throw new MarkRefused("level-reaches-no-piece", Map.of("level", level, "other", other));
+        }
+        return placed;
+    }
+
+    /** The middle of the widest stretch of the piece on the line across the grain through a place, or null. */
+    private static Point inside(Piece piece, Point at) {
+        var crossings = piece.outline().crossings(at, down(piece).quarterTurned());
+        Point best = null;
+        double widest = 0;
+        for (int i = 0; i + 1 < crossings.size(); i++) {
+            Point one = crossings.get(i).point();
+            Point two = crossings.get(i + 1).point();
+            Point middle = one.towards(two, 0.5);
+            if (one.distance(two) > widest && piece.outline().contains(middle)) {
+                widest = one.distance(two);
+                best = middle;
+            }
+        }
+        return best;
+    }
+
+    /** Down the grain, the page showing which way that is. */
+    static Point down(Piece piece) {
+        Point grain = piece.grainDirection();
+        boolean flip = Math.abs(grain.y()) > 0.1 ? grain.y() < 0 : grain.x() < 0;
+        return flip ? grain.times(-1) : grain;
+    }
+
+    /** Whether a piece is part of the girth at a level. */
+    public static Pattern counts(Pattern pattern, String pieceId, String level, boolean counts) {
+        Piece piece = EdgeEdits.piece(pattern, pieceId);
+        LevelMark m = piece.level(level).orElseThrow(() -> new IllegalArgumentException(level));
+        LevelMark mark = new LevelMark(
+                m.level(), m.through(), m.along(), m.turn(), counts, m.overlap(), m.span(), m.reference());
+        return pattern.withPiece(EdgeEdits.withLevel(piece, mark));
+    }
+}

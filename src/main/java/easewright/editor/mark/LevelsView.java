@@ -1,0 +1,120 @@
+package easewright.editor.mark;
+
+import easewright.editor.model.Desk;
+import easewright.measure.LevelWidth;
+import easewright.pattern.Edge;
+import easewright.pattern.EdgeRole;
+import easewright.pattern.Level;
+import easewright.pattern.LevelKind;
+import easewright.pattern.LevelMark;
+import easewright.pattern.Piece;
+import easewright.suggest.Reference;
+import easewright.text.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The levels of the garment and where they lie, in words.
+ *
+ * @param kinds levels that could be added
+ */
+public record LevelsView(List<Row> levels, List<Kind> kinds) {
+    public LevelsView {
+        levels = List.copyOf(levels);
+        kinds = List.copyOf(kinds);
+    }
+
+    /** A kind of level to add, under its usual name. */
+    public record Kind(LevelKind kind, String name) {}
+
+    /**
+     * One level.
+     *
+     * @param girth  the finished girth there; empty while it lies on no piece
+     * @param places where it lies
+     * @param others other levels below which it can be put: those that lie on its pieces
+     */
+    public record Row(String name, String girth, List<Place> places, List<String> others) {
+        public Row {
+            places = List.copyOf(places);
+            others = List.copyOf(others);
+        }
+    }
+
+    /**
+     * A level on one piece.
+     *
+     * @param distance from its reference, down; empty where it runs along an edge
+     * @param how      from where it is measured, or along which edge it runs
+     */
+    public record Place(String piece, String name, String distance, String how, String width, boolean counts) {}
+
+    public static LevelsView of(Desk desk) {
+        Words words = desk.words();
+        List<Row> rows = new ArrayList<>();
+        List<Level> levels = desk.pattern().levels();
+        for (Level level : levels) {
+            List<Place> places = new ArrayList<>();
+            for (Piece piece : desk.pattern().pieces()) {
+                piece.level(level.name()).ifPresent(m -> places.add(place(desk, piece, m)));
+            }
+            String girth = places.isEmpty()
+                    ? ""
+                    : desk.reading()
+                            .measures()
+                            .girth(level.name())
+                            .map(g -> words.length(g.finished()))
+                            .orElse("");
+            List<String> others = levels.stream()
+                    .map(Level::name)
+                    .filter(n -> !n.equals(level.name()))
+                    .filter(n -> desk.pattern().pieces().stream()
+                            .filter(p ->
+                                    places.isEmpty() || p.level(level.name()).isPresent())
+                            .anyMatch(p -> p.level(n).isPresent()))
+                    .toList();
+            rows.add(new Row(level.name(), girth, places, others));
+        }
+        return new LevelsView(rows, kinds(levels, words));
+    }
+
+    private static List<Kind> kinds(List<Level> levels, Words words) {
+        List<Kind> kinds = new ArrayList<>();
+        for (LevelKind kind : LevelKind.values()) {
+            boolean there = levels.stream().anyMatch(l -> l.kind() == kind);
+            if (kind != LevelKind.OTHER && !there) {
+                kinds.add(new Kind(kind, words.of("editor.level.kind", Map.of("kind", kind))));
+            }
+        }
+        return kinds;
+    }
+
+    private static Place place(Desk desk, Piece piece, LevelMark mark) {
+        Words words = desk.words();
+        OptionalDouble distance = LevelEdits.distance(piece, mark.level());
+        String how = mark.along().isPresent()
+                ? words.of("editor.level.along", Map.of("edge", mark.along().get()))
+                : words.of("editor.level.from", Map.of("place", reference(piece, mark, words)));
+        Optional<LevelWidth> width = desk.reading().measures().piece(piece.id()).flatMap(m -> m.level(mark.level()));
+        return new Place(
+                piece.id(),
+                piece.name(),
+                distance.isPresent() ? words.length(distance.getAsDouble()) : "",
+                how,
+                width.map(w -> words.length(w.net())).orElse(""),
+                mark.counts());
+    }
+
+    /** The edge at whose end the reference lies, or the top of the piece. */
+    private static String reference(Piece piece, LevelMark mark, Words words) {
+        var at = mark.reference().orElseGet(() -> Reference.of(piece));
+        Optional<Edge> edge = piece.edges().stream()
+                .filter(e -> e.from().distance(at) < 1 || e.to().distance(at) < 1)
+                .filter(e -> e.role() == EdgeRole.WAIST || e.role() == EdgeRole.NECK || e.role() == EdgeRole.CAP)
+                .findFirst();
+        return edge.map(Edge::name).orElseGet(() -> words.of("editor.level.ring"));
+    }
+}

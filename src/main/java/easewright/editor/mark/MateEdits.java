@@ -1,0 +1,133 @@
+package easewright.editor.mark;
+
+import easewright.pattern.EdgeRef;
+import easewright.pattern.Mate;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.UnaryOperator;
+
+/** What can be done to seams that are sewn together. */
+public final class MateEdits {
+    private MateEdits() {}
+
+    /**
+     * Two edges sewn together, named after them.
+     *
+     * @throws MarkRefused {@code edge-to-itself}, {@code sewn-already}
+     */
+    public static Pattern sew(Pattern pattern, EdgeRef first, EdgeRef second) throws MarkRefused {
+        if (first.equals(second)) {
+            throw new MarkRefused("edge-to-itself", Map.of());
+        }
+        for (Mate mate : pattern.mates()) {
+            boolean one = has(mate.first(), first, pattern) && has(mate.second(), second, pattern);
+            boolean two = has(mate.first(), second, pattern) && has(mate.second(), first, pattern);
+            if (one || two) {
+                throw new MarkRefused("sewn-already", Map.of("name", mate.name()));
+            }
+        }
+        String stem = first.edge().equals(second.edge()) ? first.edge() : first.edge() + " and " + second.edge();
+        List<Mate> mates = new ArrayList<>(pattern.mates());
+        mates.add(new Mate(unused(stem, pattern), List.of(first), List.of(second), 0));
+        return pattern.withMates(mates);
+    }
+
+    private static boolean has(List<EdgeRef> side, EdgeRef wanted, Pattern pattern) {
+        return side.stream()
+                .anyMatch(e -> e.edge().equals(wanted.edge())
+                        && pattern.piece(e.piece())
+                                .map(Piece::id)
+                                .equals(pattern.piece(wanted.piece()).map(Piece::id)));
+    }
+
+    private static String unused(String stem, Pattern pattern) {
+        List<String> names = pattern.mates().stream().map(Mate::name).toList();
+        String name = stem;
+        for (int i = 2; names.contains(name); i++) {
+            name = stem + " " + i;
+        }
+        return name;
+    }
+
+    /**
+     * @throws MarkRefused {@code name-empty}, {@code name-taken}
+     */
+    public static Pattern rename(Pattern pattern, String name, String newName) throws MarkRefused {
+        String wanted = newName.strip();
+        if (wanted.isEmpty()) {
+            throw new MarkRefused("name-empty", Map.of());
+        }
+        if (!wanted.equals(name)
+                && pattern.mates().stream().anyMatch(m -> m.name().equals(wanted))) {
+            throw new MarkRefused("name-taken", Map.of("name", wanted));
+        }
+        return replaced(pattern, name, m -> new Mate(wanted, m.first(), m.second(), m.declaredEase()));
+    }
+
+    /** By how much the first side is meant to be longer than the second, mm. */
+    public static Pattern ease(Pattern pattern, String name, double mm) {
+        return replaced(pattern, name, m -> new Mate(m.name(), m.first(), m.second(), mm));
+    }
+
+    /** Adds an edge to a side. */
+    public static Pattern addEdge(Pattern pattern, String name, boolean toFirst, EdgeRef edge) {
+        return replaced(pattern, name, m -> {
+            List<EdgeRef> side = new ArrayList<>(toFirst ? m.first() : m.second());
+            if (!side.contains(edge)) {
+                side.add(edge);
+            }
+            return toFirst
+                    ? new Mate(m.name(), side, m.second(), m.declaredEase())
+                    : new Mate(m.name(), m.first(), side, m.declaredEase());
+        });
+    }
+
+    /**
+     * Takes an edge off a side.
+     *
+     * @throws MarkRefused {@code last-edge-of-seam}
+     */
+    public static Pattern removeEdge(Pattern pattern, String name, boolean ofFirst, EdgeRef edge) throws MarkRefused {
+        Mate mate = pattern.mates().stream()
+                .filter(m -> m.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException(name));
+        if ((ofFirst ? mate.first() : mate.second()).size() < 2) {
+            throw new MarkRefused("last-edge-of-seam", Map.of("name", name));
+        }
+        return replaced(pattern, name, m -> {
+            List<EdgeRef> side = new ArrayList<>(ofFirst ? m.first() : m.second());
+            side.remove(edge);
+            return ofFirst
+                    ? new Mate(m.name(), side, m.second(), m.declaredEase())
+                    : new Mate(m.name(), m.first(), side, m.declaredEase());
+        });
+    }
+
+    /** How often the drawn edge counts in the sum of its side. */
+    public static Pattern times(Pattern pattern, String name, EdgeRef edge, int times) {
+        EdgeRef now = new EdgeRef(edge.piece(), edge.edge(), times);
+        return replaced(
+                pattern,
+                name,
+                m -> new Mate(
+                        m.name(),
+                        m.first().stream().map(e -> e.equals(edge) ? now : e).toList(),
+                        m.second().stream().map(e -> e.equals(edge) ? now : e).toList(),
+                        m.declaredEase()));
+    }
+
+    public static Pattern remove(Pattern pattern, String name) {
+        return pattern.withMates(
+                pattern.mates().stream().filter(m -> !m.name().equals(name)).toList());
+    }
+
+    private static Pattern replaced(Pattern pattern, String name, UnaryOperator<Mate> change) {
+        return pattern.withMates(pattern.mates().stream()
+                .map(m -> m.name().equals(name) ? change.apply(m) : m)
+                .toList());
+    }
+}

@@ -1,0 +1,169 @@
+package easewright.editor.mark;
+
+import easewright.editor.model.Desk;
+import easewright.geom.Line;
+import easewright.geom.Point;
+import easewright.geom.Segment;
+import easewright.measure.PieceMeasures;
+import easewright.pattern.Dart;
+import easewright.pattern.Edge;
+import easewright.pattern.EdgeRole;
+import easewright.pattern.LineKind;
+import easewright.pattern.Notch;
+import easewright.pattern.Piece;
+import easewright.text.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What is marked on one piece, in words.
+ *
+ * @param pieces    all pieces to choose from
+ * @param id        of the piece shown; empty if there is none
+ * @param cutting   whether the drawn line is the cutting line
+ * @param allowance of the piece
+ * @param outline   the piece's own line, to be shown on the table
+ */
+public record PieceView(
+        List<Choice> pieces,
+        String id,
+        String name,
+        String times,
+        boolean onFold,
+        boolean cutting,
+        String allowance,
+        List<EdgeRow> edges,
+        List<MarkRow> darts,
+        List<MarkRow> notches,
+        String grain,
+        List<Segment> outline) {
+    public PieceView {
+        pieces = List.copyOf(pieces);
+        edges = List.copyOf(edges);
+        darts = List.copyOf(darts);
+        notches = List.copyOf(notches);
+        outline = List.copyOf(outline);
+    }
+
+    /** A piece to choose. */
+    public record Choice(String id, String name) {
+        @Override
+        public String toString() {
+            return name;
+        }
+    }
+
+    /**
+     * One edge.
+     *
+     * @param allowance empty where it is the piece's own
+     * @param kept      whether it is protected
+     * @param run       to be shown on the table
+     */
+    public record EdgeRow(
+            String name, EdgeRole role, String allowance, String length, boolean kept, List<Segment> run) {
+        public EdgeRow {
+            run = List.copyOf(run);
+        }
+    }
+
+    /**
+     * A dart or a notch.
+     *
+     * @param where what else there is to say of it
+     */
+    public record MarkRow(String name, String where, List<Segment> shown) {
+        public MarkRow {
+            shown = List.copyOf(shown);
+        }
+    }
+
+    /** The piece chosen, or else the first. */
+    public static PieceView of(Desk desk, MarkState state) {
+        Words words = desk.words();
+        List<Piece> all = desk.pattern().pieces();
+        List<Choice> choices =
+                all.stream().map(p -> new Choice(p.id(), p.name())).toList();
+        Optional<Piece> chosen = all.stream()
+                .filter(p -> state.piece().equals(Optional.of(p.id())))
+                .findFirst()
+                .or(() -> all.stream().findFirst());
+        if (chosen.isEmpty()) {
+            return new PieceView(choices, "", "", "", false, false, "", List.of(), List.of(), List.of(), "", List.of());
+        }
+        Piece piece = chosen.get();
+        return new PieceView(
+                choices,
+                piece.id(),
+                piece.name(),
+                String.valueOf(piece.times()),
+                piece.onFold(),
+                piece.drawn() == LineKind.CUTTING,
+                words.length(piece.allowance()),
+                edges(desk, piece),
+                darts(piece, words),
+                notches(piece, words),
+                words.of(piece.grain().isPresent() ? "editor.piece.grain" : "editor.piece.no-grain"),
+                piece.outline().segments());
+    }
+
+    private static List<EdgeRow> edges(Desk desk, Piece piece) {
+        Words words = desk.words();
+        Optional<PieceMeasures> measures = desk.reading().measures().piece(piece.id());
+        List<EdgeRow> rows = new ArrayList<>();
+        for (Edge edge : piece.edges()) {
+            double mm = measures.flatMap(m -> m.edge(edge.name()))
+                    .map(e -> e.mm())
+                    .orElseGet(() -> edge.on(piece.outline()).length());
+            rows.add(new EdgeRow(
+                    edge.name(),
+                    edge.role(),
+                    edge.allowance().isPresent() ? words.length(edge.allowance().getAsDouble()) : "",
+                    words.length(mm),
+                    edge.isProtected(),
+                    edge.on(piece.outline()).segments()));
+        }
+        return rows;
+    }
+
+    private static List<MarkRow> darts(Piece piece, Words words) {
+        List<MarkRow> rows = new ArrayList<>();
+        for (Dart dart : piece.darts()) {
+            double length = dart.mouth1().towards(dart.mouth2(), 0.5).distance(dart.point());
+            List<Segment> legs = List.of(new Line(dart.mouth1(), dart.point()), new Line(dart.point(), dart.mouth2()));
+            rows.add(new MarkRow(
+                    dart.name(),
+                    words.of("editor.piece.dart", Map.of("intake", dart.intake(), "length", length)),
+                    legs));
+        }
+        return rows;
+    }
+
+    private static List<MarkRow> notches(Piece piece, Words words) {
+        List<MarkRow> rows = new ArrayList<>();
+        for (Notch notch : piece.notches()) {
+            Point at = notch.at();
+            Point arm = new Point(5, 5);
+            List<Segment> cross = List.of(
+                    new Line(at.minus(arm), at.plus(arm)),
+                    new Line(at.plus(new Point(-5, 5)), at.plus(new Point(5, -5))));
+            Optional<Edge> edge =
+                    EdgeEdits.at(piece, piece.outline().nearest(at).point());
+            String where = edge.map(
+                            e -> words.of("editor.piece.notch", Map.of("edge", e.name(), "from", along(piece, e, at))))
+                    .orElse("");
+            rows.add(new MarkRow(notch.name(), where, cross));
+        }
+        return rows;
+    }
+
+    /** How far along the drawn edge from its start. */
+    private static double along(Piece piece, Edge edge, Point at) {
+        var outline = piece.outline();
+        var from = outline.nearest(edge.from()).place();
+        var to = outline.nearest(at).place();
+        return from.equals(to) ? 0 : outline.run(from, to).length();
+    }
+}

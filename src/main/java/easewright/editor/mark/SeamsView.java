@@ -1,0 +1,111 @@
+package easewright.editor.mark;
+
+import easewright.editor.model.Desk;
+import easewright.geom.Segment;
+import easewright.measure.MateWalk;
+import easewright.pattern.EdgeRef;
+import easewright.pattern.Mate;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import easewright.text.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What is sewn together, in words.
+ *
+ * @param edges all edges to choose from
+ */
+public record SeamsView(List<Seam> seams, List<EdgeChoice> edges) {
+    public SeamsView {
+        seams = List.copyOf(seams);
+        edges = List.copyOf(edges);
+    }
+
+    /** An edge to choose, or one of a side. */
+    public record EdgeChoice(EdgeRef ref, String words) {
+        @Override
+        public String toString() {
+            return words;
+        }
+    }
+
+    /**
+     * One seam.
+     *
+     * @param ease    declared
+     * @param verdict how the two sides fit, in words
+     * @param fits    whether they fit within what is common at the cutting table (3 mm)
+     * @param shown   its edges on the table
+     */
+    public record Seam(
+            String name,
+            List<EdgeChoice> first,
+            List<EdgeChoice> second,
+            String ease,
+            String verdict,
+            boolean fits,
+            List<Segment> shown) {
+        public Seam {
+            first = List.copyOf(first);
+            second = List.copyOf(second);
+            shown = List.copyOf(shown);
+        }
+    }
+
+    /** A drift smaller than this is sewn away, mm; common practice. */
+    private static final double FITS = 3;
+
+    public static SeamsView of(Desk desk) {
+        Words words = desk.words();
+        Pattern pattern = desk.pattern();
+        List<Seam> seams = new ArrayList<>();
+        for (Mate mate : pattern.mates()) {
+            Optional<MateWalk> walk = desk.reading().measures().mate(mate.name());
+            boolean fits = walk.map(w -> Math.abs(w.drift()) <= FITS).orElse(false);
+            seams.add(new Seam(
+                    mate.name(),
+                    choices(pattern, mate.first(), words),
+                    choices(pattern, mate.second(), words),
+                    words.length(mate.declaredEase()),
+                    walk.map(w -> verdict(w, fits, words)).orElse(words.of("editor.seam.unwalked")),
+                    fits,
+                    shown(pattern, mate)));
+        }
+        List<EdgeChoice> edges = new ArrayList<>();
+        for (Piece piece : pattern.pieces()) {
+            piece.edges().forEach(e -> edges.add(choice(pattern, EdgeRef.of(piece.id(), e.name()), words)));
+        }
+        return new SeamsView(seams, edges);
+    }
+
+    private static String verdict(MateWalk walk, boolean fits, Words words) {
+        return words.of(
+                fits ? "editor.seam.fits" : "editor.seam.drifts",
+                Map.of("first", walk.first(), "second", walk.second(), "drift.signed", walk.drift()));
+    }
+
+    private static List<EdgeChoice> choices(Pattern pattern, List<EdgeRef> refs, Words words) {
+        return refs.stream().map(ref -> choice(pattern, ref, words)).toList();
+    }
+
+    private static EdgeChoice choice(Pattern pattern, EdgeRef ref, Words words) {
+        String piece = pattern.piece(ref.piece()).map(Piece::name).orElse(ref.piece());
+        String key = ref.times() == 1 ? "editor.here.seam" : "editor.seam.times";
+        return new EdgeChoice(ref, words.of(key, Map.of("piece", piece, "edge", ref.edge(), "times", ref.times())));
+    }
+
+    private static List<Segment> shown(Pattern pattern, Mate mate) {
+        List<Segment> shown = new ArrayList<>();
+        for (List<EdgeRef> side : List.of(mate.first(), mate.second())) {
+            for (EdgeRef ref : side) {
+                pattern.piece(ref.piece())
+                        .ifPresent(p -> p.edge(ref.edge())
+                                .ifPresent(e -> shown.addAll(e.on(p.outline()).segments())));
+            }
+        }
+        return shown;
+    }
+}

@@ -1,0 +1,199 @@
+package easewright.editor.panel;
+
+import easewright.editor.mark.LevelEdits;
+import easewright.editor.mark.LevelsView;
+import easewright.editor.mark.MarkState;
+import easewright.editor.mark.Marker;
+import easewright.editor.mark.SeamsView;
+import easewright.editor.mark.Tool;
+import easewright.editor.model.Desk;
+import easewright.editor.model.Session;
+import easewright.text.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import javafx.geometry.Pos;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** One level: put it on all pieces by its distance from another one, or piece by piece. */
+final class LevelCard extends VBox {
+    private final Session session;
+    private final Marker marker;
+    private final Label title = new Label();
+    private final Label girth = new Label();
+    private final ToggleButton place = new ToggleButton();
+    private final MenuButton along = new MenuButton();
+    private final HBox top;
+    private final HBox belowRow;
+    private final Label belowLead = new Label();
+    private final ComboBox<String> other = new ComboBox<>();
+    private final LengthField below;
+    private final VBox places = new VBox(2);
+    private final List<PlaceRow> rows = new ArrayList<>();
+    private LevelsView.Row row;
+
+    LevelCard(Session session, Marker marker) {
+        super(6);
+        this.session = session;
+        this.marker = marker;
+        getStyleClass().add("mark-card");
+        title.getStyleClass().add("section-title");
+        girth.getStyleClass().add("quiet");
+        place.getStyleClass().add("small");
+        place.setMinWidth(USE_PREF_SIZE);
+        place.setOnAction(e -> marker.takeLevel(row.name()));
+        along.getStyleClass().add("small");
+        along.setMinWidth(USE_PREF_SIZE);
+        top = new HBox(6);
+        top.setAlignment(Pos.CENTER_LEFT);
+        Label wrong = new Label();
+        below = new LengthField(wrong, this::putBelow);
+        below.setPrefWidth(84);
+        other.setPrefWidth(130);
+        belowRow = new HBox(8, belowLead, below, new Label(), other);
+        belowRow.setAlignment(Pos.CENTER_LEFT);
+        getChildren().setAll(top, new HBox(6, place, along), belowRow, wrong, places);
+    }
+
+    private void putBelow(OptionalDouble mm) {
+        if (mm.isPresent() && other.getValue() != null) {
+            String base = other.getValue();
+            marker.tryTo(p -> LevelEdits.below(p, row.name(), base, mm.getAsDouble()));
+        }
+    }
+
+    void show(LevelsView.Row now, List<SeamsView.EdgeChoice> edges, Desk desk, MarkState state) {
+        Words words = desk.words();
+        boolean another = row == null || !row.name().equals(now.name());
+        row = now;
+        Map<String, Object> level = Map.of("level", now.name());
+        String id = now.name().replace(' ', '-');
+        title.setText(now.name());
+        girth.setText(now.girth());
+        girth.setTooltip(new Tooltip(words.of("editor.level.girth.hint")));
+        place.setId("level-place-" + id);
+        Parts.say(place, words, "editor.level.place");
+        place.setSelected(state.tool() == Tool.LEVEL && state.level().equals(Optional.of(now.name())));
+        Parts.say(along, words, "editor.level.put-along");
+        if (another || along.getItems().size() != edges.size()) {
+            along.getItems().clear();
+            for (SeamsView.EdgeChoice edge : edges) {
+                MenuItem item = new MenuItem(edge.words());
+                item.setMnemonicParsing(false);
+                item.setOnAction(e -> session.edit(LevelEdits.along(
+                        session.desk().pattern(),
+                        edge.ref().piece(),
+                        row.name(),
+                        edge.ref().edge())));
+                along.getItems().add(item);
+            }
+            top.getChildren()
+                    .setAll(
+                            title,
+                            girth,
+                            Parts.gap(),
+                            Parts.cross(
+                                    words.of("editor.level.away", level),
+                                    () -> marker.tryTo(p -> LevelEdits.remove(p, row.name()))));
+        }
+        belowLead.setText(words.of("editor.level.below"));
+        ((Label) belowRow.getChildren().get(2)).setText(words.of("editor.level.below.what"));
+        below.setId("level-below-" + id);
+        below.describe(words.of("editor.level.below.name", level), words.of("editor.level.below.hint"));
+        if (!other.getItems().equals(now.others())) {
+            other.getItems().setAll(now.others());
+        }
+        if (other.getValue() == null && !now.others().isEmpty()) {
+            other.setValue(
+                    now.others().contains("waist") ? "waist" : now.others().get(0));
+        }
+        other.setAccessibleText(words.of("editor.level.other"));
+        other.setTooltip(new Tooltip(words.of("editor.level.other")));
+        below.show("", desk.unit());
+        boolean alongOnly = !now.places().isEmpty()
+                && now.places().stream().allMatch(p -> p.distance().isEmpty());
+        boolean can = !now.others().isEmpty() && !alongOnly;
+        belowRow.setVisible(can);
+        belowRow.setManaged(can);
+        if (another || rows.size() != now.places().size()) {
+            rows.clear();
+            now.places().forEach(p -> rows.add(new PlaceRow(words)));
+            places.getChildren().setAll(rows);
+        }
+        for (int i = 0; i < rows.size(); i++) {
+            rows.get(i).show(now.places().get(i), desk);
+        }
+    }
+
+    /** The level on one piece. */
+    private final class PlaceRow extends VBox {
+        private final Label piece = new Label();
+        private final LengthField distance;
+        private final Label how = new Label();
+        private final Label width = new Label();
+        private final CheckBox counts = new CheckBox();
+        private LevelsView.Place at;
+
+        PlaceRow(Words words) {
+            Label wrong = new Label();
+            piece.setPrefWidth(96);
+            piece.setMinWidth(96);
+            distance = new LengthField(
+                    wrong,
+                    mm -> mm.ifPresent(d ->
+                            session.edit(LevelEdits.distance(session.desk().pattern(), at.piece(), row.name(), d))));
+            distance.setPrefWidth(86);
+            distance.setMinWidth(86);
+            how.getStyleClass().add("quiet");
+            how.setMaxWidth(Double.MAX_VALUE);
+            HBox.setHgrow(how, Priority.ALWAYS);
+            width.setMinWidth(Region.USE_PREF_SIZE);
+            counts.setOnAction(e -> session.edit(
+                    LevelEdits.counts(session.desk().pattern(), at.piece(), row.name(), counts.isSelected())));
+            HBox line = new HBox(
+                    6,
+                    piece,
+                    distance,
+                    how,
+                    width,
+                    counts,
+                    Parts.cross(
+                            words.of("editor.level.take-off"),
+                            () -> session.edit(LevelEdits.takeOff(session.desk().pattern(), at.piece(), row.name()))));
+            line.setAlignment(Pos.CENTER_LEFT);
+            getChildren().setAll(line, wrong);
+            getStyleClass().add("mark-row");
+        }
+
+        void show(LevelsView.Place now, Desk desk) {
+            Words words = desk.words();
+            at = now;
+            Map<String, Object> values = Map.of("level", row.name(), "piece", now.name());
+            piece.setText(now.name());
+            distance.setId("level-" + row.name().replace(' ', '-') + "-on-" + now.piece());
+            distance.describe(words.of("editor.level.distance", values), words.of("editor.level.distance.hint"));
+            distance.show(now.distance(), desk.unit());
+            boolean straight = !now.distance().isEmpty();
+            distance.setVisible(straight);
+            distance.setManaged(straight);
+            how.setText(now.how());
+            width.setText(now.width());
+            width.setTooltip(new Tooltip(words.of("editor.level.width.hint")));
+            counts.setSelected(now.counts());
+            counts.setAccessibleText(words.of("editor.level.counts", values));
+            counts.setTooltip(new Tooltip(words.of("editor.level.counts.hint")));
+        }
+    }
+}

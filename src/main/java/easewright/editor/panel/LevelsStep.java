@@ -1,0 +1,90 @@
+package easewright.editor.panel;
+
+import easewright.editor.mark.LevelEdits;
+import easewright.editor.mark.LevelsView;
+import easewright.editor.mark.MarkState;
+import easewright.editor.mark.Marker;
+import easewright.editor.mark.SeamsView;
+import easewright.editor.model.Desk;
+import easewright.editor.model.Session;
+import easewright.pattern.LevelKind;
+import easewright.text.Words;
+import java.util.ArrayList;
+import java.util.List;
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+
+/** The levels at which the garment is measured, and where each lies on the pieces. */
+final class LevelsStep extends VBox {
+    private final Session session;
+    private final Marker marker;
+    private final Label intro = new Label();
+    private final MenuButton add = new MenuButton();
+    private final NameField own;
+    private final VBox list = new VBox(10);
+    private final List<LevelCard> cards = new ArrayList<>();
+
+    LevelsStep(Session session, Marker marker) {
+        this.session = session;
+        this.marker = marker;
+        setSpacing(12);
+        getStyleClass().add("step-page");
+        intro.setWrapText(true);
+        add.setId("level-add");
+        add.setMinWidth(USE_PREF_SIZE);
+        Label wrong = new Label();
+        own = new NameField(wrong, this::addOwn);
+        own.setId("level-own");
+        own.setPrefWidth(170);
+        HBox row = new HBox(8, add, own);
+        row.setAlignment(Pos.CENTER_LEFT);
+        getChildren().setAll(intro, row, wrong, list);
+        session.deskProperty().addListener((o, before, now) -> show());
+        marker.stateProperty().addListener((o, before, now) -> show());
+        show();
+    }
+
+    private String addOwn(String text) {
+        if (text.isBlank()) {
+            return "";
+        }
+        String refused = marker.attempt(p -> LevelEdits.add(p, text, LevelKind.OTHER));
+        if (refused.isEmpty()) {
+            own.showAnother("");
+        }
+        return refused;
+    }
+
+    private void show() {
+        Desk desk = session.desk();
+        Words words = desk.words();
+        Parts.say(add, words, "editor.level.add");
+        own.setPromptText(words.of("editor.level.own.prompt"));
+        own.describe(words.of("editor.level.own"), words.of("editor.level.own.hint"));
+        MarkState state = marker.state();
+        if (!state.on() || state.step() != MarkState.Step.LEVELS) {
+            return;
+        }
+        LevelsView view = LevelsView.of(desk);
+        intro.setText(words.of(view.levels().isEmpty() ? "editor.levels.none" : "editor.levels.intro"));
+        add.getItems().clear();
+        for (LevelsView.Kind kind : view.kinds()) {
+            MenuItem item = new MenuItem(kind.name());
+            item.setOnAction(e -> marker.tryTo(p -> LevelEdits.add(p, kind.name(), kind.kind())));
+            add.getItems().add(item);
+        }
+        if (cards.size() != view.levels().size()) {
+            cards.clear();
+            view.levels().forEach(l -> cards.add(new LevelCard(session, marker)));
+            list.getChildren().setAll(cards);
+        }
+        List<SeamsView.EdgeChoice> edges = SeamsView.of(desk).edges();
+        for (int i = 0; i < cards.size(); i++) {
+            cards.get(i).show(view.levels().get(i), edges, desk, state);
+        }
+    }
+}

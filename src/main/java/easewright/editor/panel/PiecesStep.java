@@ -1,0 +1,222 @@
+package easewright.editor.panel;
+
+import easewright.editor.mark.MarkState;
+import easewright.editor.mark.Marker;
+import easewright.editor.mark.PieceEdits;
+import easewright.editor.mark.PieceView;
+import easewright.editor.mark.Tool;
+import easewright.editor.model.Desk;
+import easewright.editor.model.Session;
+import easewright.pattern.LineKind;
+import easewright.text.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** The marks of one piece after the other: name and count, edges, darts, notches, grain. */
+final class PiecesStep extends VBox {
+    private final Session session;
+    private final Marker marker;
+    private final ComboBox<PieceView.Choice> pieces = new ComboBox<>();
+    private final Button noPiece = new Button();
+    private final Label nameLabel = new Label();
+    private final NameField name;
+    private final Label cutLabel = new Label();
+    private final NameField times;
+    private final CheckBox fold = new CheckBox();
+    private final Label lineLabel = new Label();
+    private final ToggleButton stitching = new ToggleButton();
+    private final ToggleButton cutting = new ToggleButton();
+    private final Label allowanceLabel = new Label();
+    private final LengthField allowance;
+    private final Label edgesTitle = new Label();
+    private final ToggleButton split;
+    private final HBox heads = new HBox(4);
+    private final VBox edges = new VBox();
+    private final MarkList darts;
+    private final MarkList notches;
+    private final Label grainTitle = new Label();
+    private final Label grain = new Label();
+    private final ToggleButton drawGrain;
+    private final Button noGrain = new Button();
+    private final List<EdgeRowView> rows = new ArrayList<>();
+    private String shownPiece = "";
+    private boolean filling;
+
+    PiecesStep(Session session, Marker marker) {
+        this.session = session;
+        this.marker = marker;
+        setSpacing(10);
+        getStyleClass().add("step-page");
+        pieces.setId("piece-choice");
+        pieces.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(pieces, Priority.ALWAYS);
+        pieces.setOnAction(e -> {
+            if (!filling && pieces.getValue() != null) {
+                marker.choosePiece(pieces.getValue().id());
+            }
+        });
+        noPiece.setId("no-piece");
+        noPiece.getStyleClass().add("small");
+        noPiece.setMinWidth(USE_PREF_SIZE);
+        noPiece.setOnAction(e -> marker.tryTo(p -> PieceEdits.leaveOut(p, shownPiece)));
+        Label wrongName = new Label();
+        name = new NameField(wrongName, text -> marker.attempt(p -> PieceEdits.rename(p, shownPiece, text)));
+        name.setId("piece-name");
+        name.setPrefWidth(142);
+        Label wrongTimes = new Label();
+        times = new NameField(
+                wrongTimes, text -> marker.attempt(p -> PieceEdits.cut(p, shownPiece, text, fold.isSelected())));
+        times.setId("piece-times");
+        times.setPrefWidth(48);
+        fold.setId("piece-fold");
+        fold.setOnAction(e -> marker.attempt(p -> PieceEdits.cut(p, shownPiece, times.getText(), fold.isSelected())));
+        Label wrongAllowance = new Label();
+        allowance = new LengthField(wrongAllowance, mm -> line(cutting.isSelected(), mm));
+        allowance.setId("piece-allowance");
+        allowance.setPrefWidth(90);
+        ToggleGroup kinds = new ToggleGroup();
+        for (ToggleButton kind : List.of(stitching, cutting)) {
+            kind.setToggleGroup(kinds);
+            kind.getStyleClass().addAll("small", "chip");
+        }
+        stitching.setId("line-stitching");
+        cutting.setId("line-cutting");
+        stitching.setOnAction(e -> line(false, present()));
+        cutting.setOnAction(e -> line(true, present()));
+        split = Parts.tool(Tool.SPLIT, marker);
+        heads.getStyleClass().add("ease-heads");
+        darts = new MarkList(Tool.DART, "editor.darts", marker);
+        notches = new MarkList(Tool.NOTCH, "editor.notches", marker);
+        drawGrain = Parts.tool(Tool.GRAIN, marker);
+        noGrain.getStyleClass().add("small");
+        noGrain.setMinWidth(USE_PREF_SIZE);
+        noGrain.setOnAction(e -> session.edit(PieceEdits.noGrain(session.desk().pattern(), shownPiece)));
+        grain.getStyleClass().add("quiet");
+        HBox called = new HBox(8, nameLabel, name, Parts.gap(), cutLabel, times, fold);
+        called.setAlignment(Pos.CENTER_LEFT);
+        HBox line = new HBox(8, lineLabel, new HBox(4, stitching, cutting), Parts.gap(), allowanceLabel, allowance);
+        line.setAlignment(Pos.CENTER_LEFT);
+        HBox choice = new HBox(8, pieces, noPiece);
+        choice.setAlignment(Pos.CENTER_LEFT);
+        VBox grainBox = new VBox(2, Parts.heading(grainTitle, drawGrain, noGrain), grain);
+        VBox edgeBox = new VBox(2, Parts.heading(edgesTitle, split), heads, edges);
+        for (VBox section : List.of(edgeBox, darts, notches, grainBox)) {
+            section.getStyleClass().add("mark-card");
+        }
+        getChildren()
+                .setAll(choice, called, wrongName, wrongTimes, line, wrongAllowance, edgeBox, darts, notches, grainBox);
+        session.deskProperty().addListener((o, before, now) -> show());
+        marker.stateProperty().addListener((o, before, now) -> show());
+        show();
+    }
+
+    private OptionalDouble present() {
+        return session.desk().pattern().piece(shownPiece).stream()
+                .mapToDouble(p -> p.allowance())
+                .findFirst();
+    }
+
+    private void line(boolean cut, OptionalDouble mm) {
+        LineKind kind = cut ? LineKind.CUTTING : LineKind.STITCHING;
+        marker.attempt(p -> PieceEdits.line(p, shownPiece, kind, mm));
+    }
+
+    private void show() {
+        Desk desk = session.desk();
+        Words words = desk.words();
+        words(words);
+        MarkState state = marker.state();
+        if (!state.on() || state.step() != MarkState.Step.PIECES) {
+            return;
+        }
+        PieceView view = PieceView.of(desk, state);
+        filling = true;
+        if (!pieces.getItems().equals(view.pieces())) {
+            pieces.getItems().setAll(view.pieces());
+        }
+        view.pieces().stream().filter(c -> c.id().equals(view.id())).findFirst().ifPresent(pieces::setValue);
+        filling = false;
+        boolean another = !view.id().equals(shownPiece);
+        if (another) {
+            shownPiece = view.id();
+            name.showAnother(view.name());
+            times.showAnother(view.times());
+        }
+        name.show(view.name());
+        times.show(view.times());
+        fold.setSelected(view.onFold());
+        stitching.setSelected(!view.cutting());
+        cutting.setSelected(view.cutting());
+        allowance.show(view.allowance(), desk.unit());
+        if (another || rows.size() != view.edges().size()) {
+            rows.clear();
+            view.edges().forEach(e -> rows.add(new EdgeRowView(view.id(), marker, words)));
+            edges.getChildren().setAll(rows);
+        }
+        for (int i = 0; i < rows.size(); i++) {
+            rows.get(i).show(view.edges().get(i), view.allowance(), !view.cutting(), desk.unit());
+        }
+        darts.show(
+                view.darts(),
+                words,
+                (i, text) -> marker.attempt(p ->
+                        PieceEdits.renameDart(p, shownPiece, view.darts().get(i).name(), text)),
+                i -> session.edit(PieceEdits.removeDart(
+                        desk.pattern(), shownPiece, view.darts().get(i).name())));
+        notches.show(
+                view.notches(),
+                words,
+                (i, text) -> marker.attempt(p -> PieceEdits.renameNotch(p, shownPiece, i, text)),
+                i -> session.edit(PieceEdits.removeNotch(desk.pattern(), shownPiece, i)));
+        grain.setText(view.grain());
+    }
+
+    private void words(Words words) {
+        pieces.setTooltip(new Tooltip(words.of("editor.piece.choose.hint")));
+        pieces.setAccessibleText(words.of("editor.piece.choose"));
+        Parts.say(noPiece, words, "editor.piece.none");
+        nameLabel.setText(words.of("editor.piece.name"));
+        name.describe(words.of("editor.piece.name"), words.of("editor.piece.name.hint"));
+        cutLabel.setText(words.of("editor.piece.times"));
+        times.describe(words.of("editor.piece.times"), words.of("editor.piece.times.hint"));
+        Parts.say(fold, words, "editor.piece.on-fold");
+        lineLabel.setText(words.of("editor.piece.line"));
+        Parts.say(stitching, words, "editor.piece.stitching");
+        Parts.say(cutting, words, "editor.piece.cutting");
+        allowanceLabel.setText(words.of("editor.piece.allowance"));
+        allowance.describe(words.of("editor.piece.allowance"), words.of("editor.piece.allowance.hint"));
+        edgesTitle.setText(words.of("editor.edges"));
+        Parts.show(split, Tool.SPLIT, marker, words);
+        Parts.show(drawGrain, Tool.GRAIN, marker, words);
+        darts.words(words);
+        notches.words(words);
+        grainTitle.setText(words.of("editor.grain"));
+        Parts.say(noGrain, words, "editor.grain.away");
+        heads.getChildren()
+                .setAll(
+                        head(words, "name", EdgeRowView.NAME, Pos.CENTER_LEFT),
+                        head(words, "role", EdgeRowView.ROLE, Pos.CENTER_LEFT),
+                        head(words, "allowance", EdgeRowView.ALLOWANCE, Pos.CENTER_RIGHT),
+                        head(words, "length", EdgeRowView.LENGTH, Pos.CENTER_RIGHT));
+    }
+
+    private static Label head(Words words, String key, double width, Pos side) {
+        Label label = new Label(words.of("editor.edge.head." + key));
+        label.setMinWidth(width);
+        label.setPrefWidth(width);
+        label.setAlignment(side);
+        return label;
+    }
+}

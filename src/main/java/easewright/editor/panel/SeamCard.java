@@ -1,0 +1,129 @@
+package easewright.editor.panel;
+
+import easewright.editor.mark.Marker;
+import easewright.editor.mark.MateEdits;
+import easewright.editor.mark.SeamsView;
+import easewright.editor.model.Desk;
+import easewright.editor.model.Session;
+import easewright.text.Words;
+import java.util.List;
+import java.util.Map;
+import javafx.css.PseudoClass;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** One seam: its name, the edges on both sides, the ease between them and how they fit. */
+final class SeamCard extends VBox {
+    private static final PseudoClass AWAY = PseudoClass.getPseudoClass("away");
+    private static final PseudoClass MET = PseudoClass.getPseudoClass("met");
+    private static final int MOST_TIMES = 4;
+
+    private final Session session;
+    private final Marker marker;
+    private final NameField name;
+    private final HBox top = new HBox(8);
+    private final FlowPane first = new FlowPane(4, 4);
+    private final FlowPane second = new FlowPane(4, 4);
+    private final Label easeLabel = new Label();
+    private final LengthField ease;
+    private final Label verdict = new Label();
+    private SeamsView.Seam seam;
+
+    SeamCard(Session session, Marker marker) {
+        super(6);
+        this.session = session;
+        this.marker = marker;
+        Label wrongName = new Label();
+        name = new NameField(wrongName, text -> marker.attempt(p -> MateEdits.rename(p, seam.name(), text)));
+        name.setPrefWidth(200);
+        Label wrongEase = new Label();
+        ease = new LengthField(
+                wrongEase, mm -> session.edit(MateEdits.ease(session.desk().pattern(), seam.name(), mm.orElse(0))));
+        ease.setPrefWidth(90);
+        verdict.setWrapText(true);
+        verdict.getStyleClass().add("verdict");
+        HBox declared = new HBox(8, easeLabel, ease);
+        declared.setAlignment(Pos.CENTER_LEFT);
+        top.setAlignment(Pos.CENTER_LEFT);
+        getChildren().setAll(top, wrongName, first, second, declared, wrongEase, verdict);
+        getStyleClass().addAll("mark-card", "seam-card");
+        Parts.lights(this, marker, () -> seam.shown());
+    }
+
+    void show(SeamsView.Seam now, List<SeamsView.EdgeChoice> edges, Desk desk) {
+        Words words = desk.words();
+        boolean same = now.equals(seam);
+        seam = now;
+        Map<String, Object> values = Map.of("seam", now.name());
+        name.describe(words.of("editor.seam.name", values), words.of("editor.seam.name.hint"));
+        name.show(now.name());
+        ease.describe(words.of("editor.seam.ease.name", values), words.of("editor.seam.ease.hint"));
+        ease.show(now.ease(), desk.unit());
+        easeLabel.setText(words.of("editor.seam.ease"));
+        verdict.setText(now.verdict());
+        verdict.pseudoClassStateChanged(AWAY, !now.fits());
+        verdict.pseudoClassStateChanged(MET, now.fits());
+        if (!same || top.getChildren().isEmpty()) {
+            Button away = Parts.cross(
+                    words.of("editor.seam.away", values),
+                    () -> session.edit(MateEdits.remove(session.desk().pattern(), seam.name())));
+            top.getChildren().setAll(name, Parts.gap(), away);
+            side(first, true, now.first(), edges, words);
+            side(second, false, now.second(), edges, words);
+        }
+    }
+
+    /** Each edge as a button with its choices, and at the end one to add another. */
+    private void side(
+            FlowPane pane,
+            boolean isFirst,
+            List<SeamsView.EdgeChoice> side,
+            List<SeamsView.EdgeChoice> all,
+            Words words) {
+        pane.getChildren().clear();
+        Label lead = new Label(words.of(isFirst ? "editor.seam.first" : "editor.seam.second"));
+        lead.getStyleClass().add("quiet");
+        lead.setMinWidth(36);
+        pane.getChildren().add(lead);
+        for (SeamsView.EdgeChoice edge : side) {
+            pane.getChildren().add(edge(edge, isFirst, words));
+        }
+        MenuButton add = new MenuButton("+");
+        add.getStyleClass().addAll("small", "dots");
+        Parts.name(add, words.of("editor.seam.add"));
+        for (SeamsView.EdgeChoice each : all) {
+            MenuItem item = new MenuItem(each.words());
+            item.setMnemonicParsing(false);
+            item.setOnAction(
+                    e -> session.edit(MateEdits.addEdge(session.desk().pattern(), seam.name(), isFirst, each.ref())));
+            add.getItems().add(item);
+        }
+        pane.getChildren().add(add);
+    }
+
+    private MenuButton edge(SeamsView.EdgeChoice edge, boolean isFirst, Words words) {
+        MenuButton button = new MenuButton(edge.words());
+        button.setMnemonicParsing(false);
+        button.getStyleClass().addAll("small", "chip");
+        button.setMinWidth(Region.USE_PREF_SIZE);
+        Parts.name(button, words.of("editor.seam.edge.hint", Map.of("edge", edge.words())));
+        for (int times = 1; times <= MOST_TIMES; times++) {
+            int count = times;
+            MenuItem item = new MenuItem(words.of("editor.seam.count", Map.of("times", times)));
+            item.setOnAction(
+                    e -> session.edit(MateEdits.times(session.desk().pattern(), seam.name(), edge.ref(), count)));
+            button.getItems().add(item);
+        }
+        MenuItem away = new MenuItem(words.of("editor.seam.edge.away"));
+        away.setOnAction(e -> marker.tryTo(p -> MateEdits.removeEdge(p, seam.name(), isFirst, edge.ref())));
+        button.getItems().add(away);
+        return button;
+    }
+}

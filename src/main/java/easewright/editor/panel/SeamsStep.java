@@ -1,0 +1,58 @@
+package easewright.editor.panel;
+
+import easewright.editor.mark.MarkState;
+import easewright.editor.mark.Marker;
+import easewright.editor.mark.SeamsView;
+import easewright.editor.mark.Tool;
+import easewright.editor.model.Desk;
+import easewright.editor.model.Session;
+import easewright.text.Words;
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+
+/** Which edges are sewn together, and how much ease is meant between them. */
+final class SeamsStep extends VBox {
+    private final Session session;
+    private final Marker marker;
+    private final Label intro = new Label();
+    private final ToggleButton sew;
+    private final VBox list = new VBox(10);
+    private final List<SeamCard> cards = new ArrayList<>();
+
+    SeamsStep(Session session, Marker marker) {
+        this.session = session;
+        this.marker = marker;
+        setSpacing(12);
+        getStyleClass().add("step-page");
+        intro.setWrapText(true);
+        sew = Parts.tool(Tool.SEW, marker);
+        getChildren().setAll(intro, new HBox(sew), list);
+        session.deskProperty().addListener((o, before, now) -> show());
+        marker.stateProperty().addListener((o, before, now) -> show());
+        show();
+    }
+
+    private void show() {
+        Desk desk = session.desk();
+        Words words = desk.words();
+        Parts.show(sew, Tool.SEW, marker, words);
+        MarkState state = marker.state();
+        if (!state.on() || state.step() != MarkState.Step.SEAMS) {
+            return;
+        }
+        SeamsView view = SeamsView.of(desk);
+        intro.setText(words.of(view.seams().isEmpty() ? "editor.seams.none" : "editor.seams.intro"));
+        if (cards.size() != view.seams().size()) {
+            cards.clear();
+            view.seams().forEach(s -> cards.add(new SeamCard(session, marker)));
+            list.getChildren().setAll(cards);
+        }
+        for (int i = 0; i < cards.size(); i++) {
+            cards.get(i).show(view.seams().get(i), view.edges(), desk);
+        }
+    }
+}

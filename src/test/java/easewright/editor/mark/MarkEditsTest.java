@@ -1,0 +1,163 @@
+package easewright.editor.mark;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import easewright.geom.Point;
+import easewright.measure.Measures;
+import easewright.pattern.ChangeNote;
+import easewright.pattern.EdgeRef;
+import easewright.pattern.LevelKind;
+import easewright.pattern.LineKind;
+import easewright.pattern.Mate;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import easewright.svg.SvgProblem;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+/** Marks on pieces, levels and seams. */
+class MarkEditsTest {
+    private static Pattern marked() throws SvgProblem {
+        Bare bare = Bare.skirt();
+        bare.marker.accept();
+        return bare.session.desk().pattern();
+    }
+
+    private static Pattern bare() throws SvgProblem {
+        return Bare.twoPieces().session.desk().pattern();
+    }
+
+    @Test
+    void aPieceIsNamedAndCounted() throws Exception {
+        Pattern pattern = PieceEdits.rename(bare(), "front", " Skirt front ");
+        assertThat(pattern.piece("front").orElseThrow().name()).isEqualTo("Skirt front");
+        assertThatThrownBy(() -> PieceEdits.rename(pattern, "back", "Skirt front"))
+                .hasMessage("name-taken");
+        assertThatThrownBy(() -> PieceEdits.rename(pattern, "back", "")).hasMessage("name-empty");
+        Piece cut = PieceEdits.cut(pattern, "front", " 2 ", true).piece("front").orElseThrow();
+        assertThat(cut.times()).isEqualTo(2);
+        assertThat(cut.onFold()).isTrue();
+        for (String wrong : List.of("two", "0", "-1", "1.5", "", "100")) {
+            assertThatThrownBy(() -> PieceEdits.cut(pattern, "front", wrong, false))
+                    .hasMessage("count-wrong");
+        }
+        Piece line = PieceEdits.line(pattern, "front", LineKind.CUTTING, OptionalDouble.of(10))
+                .piece("front")
+                .orElseThrow();
+        assertThat(line.drawn()).isEqualTo(LineKind.CUTTING);
+        assertThat(line.allowance()).isEqualTo(10);
+    }
+
+    @Test
+    void seamsThatNamedAPieceByNameStillMeanIt() throws Exception {
+        Pattern pattern = marked();
+        Piece front = pattern.piece("Front").orElseThrow();
+        Pattern byName = pattern.withMates(
+                List.of(new Mate("m", List.of(EdgeRef.of("Front", "side")), List.of(EdgeRef.of("Back", "side")), 0)));
+        Pattern renamed = PieceEdits.rename(byName, front.id(), "Vorn");
+        assertThat(Measures.of(renamed).mate("m")).isPresent();
+    }
+
+    @Test
+    void leavingAPieceOutTakesItsSeamsAway() throws Exception {
+        Pattern pattern = marked();
+        Piece front = pattern.piece("Front").orElseThrow();
+        Pattern without = PieceEdits.leaveOut(pattern, front.id());
+        assertThat(without.pieces()).hasSize(2);
+        assertThat(without.mates()).noneMatch(m -> m.name().equals("side seam"));
+        Pattern changed = pattern.withChange(new ChangeNote("seam", Map.of()));
+        assertThatThrownBy(() -> PieceEdits.leaveOut(changed, front.id())).hasMessage("piece-in-changes");
+    }
+
+    @Test
+    void dartsNotchesAndGrain() throws Exception {
+        Pattern pattern = EdgeEdits.split(bare(), "front", new Point(100, 100));
+        Pattern dart = PieceEdits.dart(pattern, "front", new Point(190, 101), new Point(210, 99), new Point(200, 200));
+        Piece front = dart.piece("front").orElseThrow();
+        assertThat(front.darts().get(0).intake()).isCloseTo(20, within(1e-9));
+        assertThat(front.darts().get(0).edge()).contains("edge 1");
+        assertThatThrownBy(() -> PieceEdits.dart(
+                        pattern, "front", new Point(190, 100), new Point(191, 100), new Point(200, 200)))
+                .hasMessage("dart-too-small");
+        Pattern notch = PieceEdits.notch(dart, "front", new Point(303, 250));
+        assertThat(notch.piece("front").orElseThrow().notches().get(0).at()).isEqualTo(new Point(300, 250));
+        Pattern named = PieceEdits.renameNotch(notch, "front", 0, "hip");
+        assertThat(named.piece("front").orElseThrow().notches().get(0).name()).isEqualTo("hip");
+        assertThat(PieceEdits.removeNotch(named, "front", 0)).isEqualTo(dart);
+        assertThat(PieceEdits.removeDart(dart, "front", front.darts().get(0).name()))
+                .isEqualTo(pattern);
+        Pattern grain = PieceEdits.grain(pattern, "front", new Point(150, 150), new Point(160, 350));
+        assertThat(grain.piece("front").orElseThrow().grain()).isPresent();
+        assertThat(PieceEdits.noGrain(grain, "front")).isEqualTo(pattern);
+        assertThatThrownBy(() -> PieceEdits.grain(pattern, "front", new Point(1, 1), new Point(1.2, 1)))
+                .hasMessage("grain-too-short");
+    }
+
+    @Test
+    void aLevelIsPutBelowAnotherOnAllItsPieces() throws Exception {
+        Pattern pattern = LevelEdits.remove(marked(), "hip");
+        assertThat(pattern.level("hip")).isEmpty();
+        Pattern added = LevelEdits.add(pattern, "hip", LevelKind.HIP);
+        assertThatThrownBy(() -> LevelEdits.add(added, "hip", LevelKind.HIP)).hasMessage("name-taken");
+        Pattern placed = LevelEdits.below(added, "hip", "waist", 200);
+        for (String name : List.of("Front", "Back")) {
+            Piece piece = placed.piece(name).orElseThrow();
+            assertThat(LevelEdits.distance(piece, "hip").orElseThrow()).isCloseTo(200, within(1e-9));
+            assertThat(Measures.width(piece, placed.level("hip").orElseThrow())).isPresent();
+        }
+        assertThat(placed.piece("Waistband").orElseThrow().level("hip")).isEmpty();
+        assertThatThrownBy(() -> LevelEdits.below(added, "hip", "waist", 5000)).hasMessage("level-reaches-no-piece");
+        Piece front = placed.piece("Front").orElseThrow();
+        Pattern moved = LevelEdits.distance(placed, front.id(), "hip", 187.5);
+        assertThat(LevelEdits.distance(moved.piece("Front").orElseThrow(), "hip")
+                        .orElseThrow())
+                .isCloseTo(187.5, within(1e-9));
+        Pattern uncounted = LevelEdits.counts(moved, front.id(), "hip", false);
+        assertThat(Measures.of(uncounted).girth("hip").orElseThrow().parts()).hasSize(1);
+        assertThat(LevelEdits.takeOff(moved, front.id(), "hip")
+                        .piece("Front")
+                        .orElseThrow()
+                        .level("hip"))
+                .isEmpty();
+    }
+
+    @Test
+    void aLevelClickedAtTheOutlineRunsThroughTheCloth() throws Exception {
+        Pattern pattern = LevelEdits.add(bare(), "hip", LevelKind.HIP);
+        Pattern placed = LevelEdits.place(pattern, "front", "hip", new Point(300, 250));
+        Piece front = placed.piece("front").orElseThrow();
+        assertThat(Measures.width(front, placed.level("hip").orElseThrow())
+                        .orElseThrow()
+                        .net())
+                .isCloseTo(200, within(1e-6));
+    }
+
+    @Test
+    void seamsAreSewnEasedAndForgotten() throws Exception {
+        Pattern pattern = marked();
+        String front = pattern.piece("Front").orElseThrow().id();
+        String back = pattern.piece("Back").orElseThrow().id();
+        assertThatThrownBy(() -> MateEdits.sew(pattern, EdgeRef.of(back, "side"), EdgeRef.of("Front", "side")))
+                .hasMessage("sewn-already");
+        assertThatThrownBy(() -> MateEdits.sew(pattern, EdgeRef.of(front, "hem"), EdgeRef.of(front, "hem")))
+                .hasMessage("edge-to-itself");
+        Pattern sewn = MateEdits.sew(pattern, EdgeRef.of(front, "hem"), EdgeRef.of(back, "hem"));
+        assertThat(sewn.mates().get(sewn.mates().size() - 1).name()).isEqualTo("hem");
+        Pattern eased = MateEdits.ease(sewn, "hem", -15);
+        assertThat(Measures.of(eased).mate("hem").orElseThrow().drift()).isCloseTo(0, within(0.5));
+        Pattern twice = MateEdits.times(eased, "hem", EdgeRef.of(front, "hem"), 2);
+        assertThat(twice.mates().get(twice.mates().size() - 1).first().get(0).times())
+                .isEqualTo(2);
+        Pattern both = MateEdits.addEdge(eased, "hem", true, EdgeRef.of(front, "side"));
+        assertThat(MateEdits.removeEdge(both, "hem", true, EdgeRef.of(front, "side")))
+                .isEqualTo(eased);
+        assertThatThrownBy(() -> MateEdits.removeEdge(eased, "hem", true, EdgeRef.of(front, "hem")))
+                .hasMessage("last-edge-of-seam");
+        assertThat(MateEdits.remove(eased, "hem")).isEqualTo(pattern);
+        assertThatThrownBy(() -> MateEdits.rename(eased, "hem", "side seam")).hasMessage("name-taken");
+    }
+}

@@ -1,0 +1,210 @@
+package easewright.editor.mark;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import easewright.geom.Line;
+import easewright.geom.Point;
+import easewright.geom.Segment;
+import easewright.pattern.Edge;
+import easewright.pattern.LevelKind;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import easewright.svg.SvgFile;
+import easewright.svg.SvgProblem;
+import easewright.text.Words;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** The tools on the table, without a window. */
+class MarkerTest {
+    private static final double REACH = 3;
+
+    private static void clicks(Bare bare, Tool tool, Point... places) {
+        bare.marker.take(tool);
+        for (Point place : places) {
+            bare.marker.hover(place, REACH);
+            bare.marker.click(place, REACH);
+        }
+        if (bare.marker.state().tool() != Tool.NONE) {
+            bare.marker.take(tool);
+        }
+    }
+
+    @Test
+    void aWholePieceMarkedByHandSavedAndReadAgain() throws Exception {
+        Bare bare = Bare.twoPieces();
+        bare.marker.go(MarkState.Step.PIECES);
+        clicks(bare, Tool.SPLIT, new Point(99, 101), new Point(302, 100), new Point(300, 401), new Point(100, 399));
+        clicks(bare, Tool.SPLIT, new Point(400, 100), new Point(600, 100), new Point(600, 400), new Point(400, 400));
+        assertThat(bare.piece("front").edges()).hasSize(4);
+        clicks(bare, Tool.DART, new Point(190, 95), new Point(210, 104), new Point(200, 190));
+        clicks(bare, Tool.NOTCH, new Point(304, 260));
+        clicks(bare, Tool.GRAIN, new Point(150, 150), new Point(150, 350));
+        clicks(bare, Tool.SEW, new Point(299, 250), new Point(401, 250));
+        assertThat(bare.session.desk().pattern().mates()).hasSize(1);
+        bare.marker.tryTo(p -> LevelEdits.add(p, "hip", LevelKind.HIP));
+        bare.marker.takeLevel("hip");
+        bare.marker.click(new Point(200, 250), REACH);
+        bare.marker.click(new Point(500, 250), REACH);
+        Pattern marked = bare.session.desk().pattern();
+        Piece front = marked.piece("front").orElseThrow();
+        assertThat(front.darts()).hasSize(1);
+        assertThat(front.notches().get(0).at()).isEqualTo(new Point(300, 260));
+        assertThat(front.grain()).isPresent();
+        assertThat(bare.session
+                        .desk()
+                        .reading()
+                        .measures()
+                        .girth("hip")
+                        .orElseThrow()
+                        .finished())
+                .isCloseTo(400, within(1e-6));
+        Pattern again = SvgFile.read(bare.svg.write(marked), "again.svg").pattern();
+        assertThat(again).isEqualTo(marked);
+        while (bare.session.desk().history().canUndo()) {
+            bare.session.undo();
+        }
+        assertThat(bare.session.desk().pattern()).isEqualTo(bare.svg.pattern());
+    }
+
+    @Test
+    void theHandIsDrawnToCornersThenToLines() throws SvgProblem {
+        Bare bare = Bare.twoPieces();
+        bare.marker.take(Tool.TAPE);
+        bare.marker.hover(new Point(301.5, 98.5), REACH);
+        assertThat(bare.marker.state().over().orElseThrow().kind()).isEqualTo(Snap.Kind.CORNER);
+        bare.marker.hover(new Point(298.5, 250), REACH);
+        Snap onLine = bare.marker.state().over().orElseThrow();
+        assertThat(onLine.kind()).isEqualTo(Snap.Kind.OUTLINE);
+        assertThat(onLine.at()).isEqualTo(new Point(300, 250));
+        bare.marker.hover(new Point(200, 250), REACH);
+        assertThat(bare.marker.state().over().orElseThrow().kind()).isEqualTo(Snap.Kind.FREE);
+    }
+
+    @Test
+    void aClickInTheWrongPlaceIsExplainedAndLosesNothing() throws SvgProblem {
+        Bare bare = Bare.twoPieces();
+        Pattern before = bare.session.desk().pattern();
+        bare.marker.take(Tool.SPLIT);
+        bare.marker.click(new Point(200, 250), REACH);
+        assertThat(bare.session.desk().notice().orElseThrow().key()).isEqualTo("problem.not-on-edge");
+        bare.marker.take(Tool.DART);
+        bare.marker.click(new Point(190, 100), REACH);
+        bare.marker.click(new Point(420, 100), REACH);
+        bare.marker.click(new Point(200, 200), REACH);
+        assertThat(bare.session.desk().notice().orElseThrow().key()).isEqualTo("problem.not-one-piece");
+        assertThat(bare.session.desk().pattern()).isEqualTo(before);
+        assertThat(bare.marker.state().picks()).isEmpty();
+        assertThat(bare.marker.state().tool()).isEqualTo(Tool.DART);
+    }
+
+    @Test
+    void escapeTakesBackOneClickThenTheTool() throws SvgProblem {
+        Bare bare = Bare.twoPieces();
+        bare.marker.take(Tool.DART);
+        bare.marker.click(new Point(190, 100), REACH);
+        bare.marker.back();
+        assertThat(bare.marker.state().picks()).isEmpty();
+        assertThat(bare.marker.state().tool()).isEqualTo(Tool.DART);
+        bare.marker.back();
+        assertThat(bare.marker.state().tool()).isEqualTo(Tool.NONE);
+    }
+
+    @Test
+    void theKeyboardReachesEveryEdgeAndMovesAlongIt() throws SvgProblem {
+        Bare bare = Bare.skirt();
+        bare.marker.accept();
+        bare.marker.go(MarkState.Step.SEAMS);
+        int before = bare.session.desk().pattern().mates().size();
+        bare.marker.take(Tool.SEW);
+        int hem = edgeNumber(bare, "Back", "hem");
+        for (int i = 0; i <= hem; i++) {
+            bare.marker.step(1);
+        }
+        bare.marker.click();
+        bare.marker.step(1);
+        bare.marker.click();
+        assertThat(bare.session.desk().pattern().mates()).hasSize(before + 1);
+        bare.marker.take(Tool.NOTCH);
+        bare.marker.step(1);
+        Point from = bare.marker.state().over().orElseThrow().at();
+        bare.marker.nudge(0, 40);
+        Snap moved = bare.marker.state().over().orElseThrow();
+        assertThat(moved.at()).isNotEqualTo(from);
+        assertThat(bare.piece(moved.piece().orElseThrow())
+                        .outline()
+                        .nearest(moved.at())
+                        .distance())
+                .isLessThan(1e-6);
+    }
+
+    private static int edgeNumber(Bare bare, String piece, String name) {
+        int number = 0;
+        for (Piece p : bare.session.desk().pattern().pieces()) {
+            for (Edge e : p.edges()) {
+                if (p.name().equals(piece) && e.name().equals(name)) {
+                    return number;
+                }
+                number++;
+            }
+        }
+        throw new AssertionError(piece + "/" + name);
+    }
+
+    @Test
+    void aLevelIsDraggedAndDrawnToANotch() throws SvgProblem {
+        Bare bare = Bare.skirt();
+        bare.marker.accept();
+        bare.marker.go(MarkState.Step.LEVELS);
+        Piece front = bare.piece("Front");
+        double start = LevelEdits.distance(front, "hip").orElseThrow();
+        Point on = front.level("hip").orElseThrow().through().orElseThrow();
+        assertThat(bare.marker.grab(on.plus(new Point(20, 1)), REACH)).isTrue();
+        bare.marker.drag(on.plus(new Point(20, 41)), REACH, true);
+        Pattern shown = bare.marker.state().moving().orElseThrow().shown();
+        assertThat(LevelEdits.distance(shown.piece("Front").orElseThrow(), "hip")
+                        .orElseThrow())
+                .isCloseTo(start + 41, within(1e-6));
+        assertThat(bare.session.desk().pattern()).isNotEqualTo(shown);
+        // Back near the notch at the side seam, which lies where the level was.
+        bare.marker.drag(on.plus(new Point(20, 2)), REACH, false);
+        bare.marker.drop();
+        assertThat(LevelEdits.distance(bare.piece("Front"), "hip").orElseThrow())
+                .isCloseTo(start, within(0.01));
+        bare.marker.grab(on, REACH);
+        bare.marker.drag(on.plus(new Point(0, 30)), REACH, true);
+        bare.marker.drop();
+        assertThat(LevelEdits.distance(bare.piece("Front"), "hip").orElseThrow())
+                .isCloseTo(start + 30, within(1e-6));
+        bare.session.undo();
+        assertThat(LevelEdits.distance(bare.piece("Front"), "hip").orElseThrow())
+                .isCloseTo(start, within(0.01));
+    }
+
+    @Test
+    void everyClickOfEveryToolIsExplained() throws SvgProblem {
+        Words words = Bare.twoPieces().session.desk().words();
+        for (Tool tool : Tool.values()) {
+            for (int click = 1; click <= tool.clicks(); click++) {
+                String key = "editor.tool." + tool.key() + "." + click;
+                assertThat(words.of(key)).isNotEqualTo(key);
+            }
+        }
+    }
+
+    @Test
+    void theTapeMeasuresStraightAndAlongAnEdge() throws SvgProblem {
+        Bare bare = Bare.twoPieces();
+        bare.marker.take(Tool.TAPE);
+        bare.marker.click(new Point(100, 100), REACH);
+        bare.marker.click(new Point(300, 400), REACH);
+        Line line = bare.marker.state().line().orElseThrow();
+        assertThat(line.length()).isCloseTo(Math.hypot(200, 300), within(1e-9));
+        Optional<List<Segment>> run = Tape.along(bare.session.desk().pattern(), line);
+        assertThat(run.orElseThrow().stream().mapToDouble(Segment::length).sum())
+                .isCloseTo(500, within(1e-9));
+        assertThat(Tape.words(bare.session.desk(), line)).contains("36.06").contains("50\u00a0cm");
+    }
+}
