@@ -22,7 +22,7 @@ class SuggestViewTest {
         SuggestView view = view(bare);
         assertThat(view.groups())
                 .extracting(SuggestView.Group::title)
-                .containsExactly("Back", "Front", "Waistband", "Whole garment");
+                .containsExactly("Back", "Front", "Waistband", "All together");
         assertThat(view.taken()).isEqualTo(bare.marker.suggestions().all().size());
         for (SuggestView.Group group : view.groups()) {
             for (SuggestView.Row row : group.rows()) {
