@@ -31,7 +31,8 @@ class EvidencePageTest {
             new SeamExamplesTest(),
             new SlashExamplesTest(),
             new HandbookSkirtTest(),
-            new SleeveTest());
+            new SleeveTest(),
+            new PapersTest());
 
     @Test
     void pageIsUpToDate() throws Exception {

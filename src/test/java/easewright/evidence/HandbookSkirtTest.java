@@ -71,6 +71,7 @@ class HandbookSkirtTest extends Topic {
             for (Map.Entry<String, Change> change : changes(pattern).entrySet()) {
                 changed(size + ", " + change.getKey(), pattern, change.getValue());
             }
+            evened(size + ", hip +24 with both side seams alike", pattern);
         }
         return List.copyOf(checks);
     }
@@ -145,6 +146,16 @@ class HandbookSkirtTest extends Topic {
         if (!Double.isNaN(change.atHip())) {
             add(subject + ": hip gains", ASKED, change.atHip(), hip - hip(before, HIP), 0.01);
         }
+    }
+
+    /** Both side seams gain the same length, which an equal share of the girth alone does not give. */
+    private void evened(String subject, Pattern before) throws Exception {
+        SeamChange change = SeamChange.at("hip", 24).carriedToHem().evened();
+        Pattern after = change.apply(before).pattern();
+        add(subject + ": hip gains", ASKED, 24, hip(after, HIP) - hip(before, HIP), 0.01);
+        double back = tape(after, 0).edge("side") - tape(before, 0).edge("side");
+        double front = tape(after, 1).edge("side") - tape(before, 1).edge("side");
+        add(subject + ": front's side gains what the back's does", ASKED, back, front, 1e-3);
     }
 
     private void add(String subject, Source source, double expected, double got, double allowed) {
