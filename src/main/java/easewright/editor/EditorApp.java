@@ -3,8 +3,11 @@ package easewright.editor;
 import easewright.editor.file.Asking;
 import easewright.editor.file.Dialogs;
 import easewright.editor.file.FileWork;
+import easewright.editor.model.Desk;
+import easewright.editor.model.Sample;
 import easewright.editor.model.Session;
 import easewright.editor.model.Settings;
+import easewright.text.LengthUnit;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.application.Application;
@@ -17,7 +20,16 @@ public final class EditorApp extends Application {
 
     /** Opens the window and returns when it is closed. */
     public static void open(String... args) {
+        Thread ahead = new Thread(EditorApp::ahead, "ahead");
+        ahead.setDaemon(true);
+        ahead.start();
         launch(EditorApp.class, args);
+    }
+
+    /** What the window needs and the toolkit does not, got ready while that starts. */
+    private static void ahead() {
+        Desk.empty(LengthUnit.CM, false).words().of("editor.title");
+        Sample.all();
     }
 
     @Override

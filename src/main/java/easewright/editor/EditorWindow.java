@@ -19,7 +19,10 @@ import easewright.editor.panel.ViewButtons;
 import java.io.File;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import javafx.animation.PauseTransition;
 import javafx.application.Application;
+import javafx.application.Platform;
 import javafx.geometry.Pos;
 import javafx.scene.Scene;
 import javafx.scene.input.DragEvent;
@@ -30,29 +33,34 @@ import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
+import javafx.util.Duration;
 
 /** Puts the parts of the window together and gives them their keys. */
 final class EditorWindow {
+    /** So long after the window is shown, what is not to be seen yet is made ready. */
+    private static final Duration SETTLED = Duration.millis(700);
+
     private final Session session;
     private final FileWork files;
     private final Scene scene;
+    private final BorderPane root = new BorderPane();
     private final CuttingTable table;
-    private final SheetPanel sheet;
+    private final Marker marker;
+    private Optional<SheetPanel> sheet = Optional.empty();
 
     EditorWindow(Stage stage, Session session, FileWork files) {
         this.session = session;
         this.files = files;
+        light(session.desk().dark());
         table = new CuttingTable(session);
-        Marker marker = new Marker(session);
+        marker = new Marker(session);
         table.give(new MarkHand(session, marker));
-        sheet = new SheetPanel(session, table, marker);
         ViewButtons view = new ViewButtons(session, table, marker);
         HintBar hint = new HintBar(session, marker);
-        StartPanel start = new StartPanel(session, files);
         NoticeBar notice = new NoticeBar(session);
         BusyBar busy = new BusyBar(session, files.background());
         LeftBehindBar left = new LeftBehindBar(files);
-        StackPane middle = new StackPane(table, start, view, hint, notice, busy, left);
+        StackPane middle = new StackPane(table, view, hint, notice, busy, left);
         middle.getStyleClass().add("middle");
         middle.setMinSize(0, 0);
         StackPane.setAlignment(view, Pos.BOTTOM_LEFT);
@@ -60,10 +68,9 @@ final class EditorWindow {
         StackPane.setAlignment(notice, Pos.BOTTOM_CENTER);
         StackPane.setAlignment(busy, Pos.BOTTOM_CENTER);
         StackPane.setAlignment(left, Pos.TOP_CENTER);
-        BorderPane root = new BorderPane(middle);
+        root.setCenter(middle);
         root.getStyleClass().add("editor");
         root.setTop(new TopBar(session, files));
-        root.setRight(sheet);
         scene = new Scene(root, 1280, 800);
         scene.getStylesheets()
                 .add(Objects.requireNonNull(EditorWindow.class.getResource("editor.css"))
@@ -76,6 +83,13 @@ final class EditorWindow {
         stage.setScene(scene);
         stage.setMinWidth(940);
         stage.setMinHeight(620);
+        PauseTransition settled = new PauseTransition(SETTLED);
+        settled.setOnFinished(e -> sheet());
+        stage.setOnShown(e -> {
+            // The window is there first, and what lies in it a moment later.
+            Platform.runLater(() -> middle.getChildren().add(1, new StartPanel(session, files)));
+            settled.play();
+        });
         stage.setOnHidden(e -> files.close());
         stage.focusedProperty().addListener((o, was, is) -> {
             if (is) {
@@ -92,16 +106,28 @@ final class EditorWindow {
 
     private void show(Stage stage, Desk desk) {
         light(desk.dark());
+        if (desk.isOpen()) {
+            sheet();
+        }
         String name = desk.words().of("editor.title");
         stage.setTitle(desk.file()
                 .map(f -> (desk.isSaved() ? "" : "\u2022 ") + f.name() + " \u2013 " + name)
                 .orElse(name));
     }
 
+    /** The sheet beside the table. It has many parts and says nothing of an empty table: made once the window is there. */
+    private SheetPanel sheet() {
+        if (sheet.isEmpty()) {
+            sheet = Optional.of(new SheetPanel(session, table, marker));
+            root.setRight(sheet.get());
+        }
+        return sheet.get();
+    }
+
     /** The look by day or by lamplight, for the whole application, so that lists, menus and hints go with it. */
     private void light(boolean dark) {
         String now = dark ? "by-lamp" : "by-day";
-        List<String> classes = scene.getRoot().getStyleClass();
+        List<String> classes = root.getStyleClass();
         if (!classes.contains(now)) {
             Application.setUserAgentStylesheet((dark ? new PrimerDark() : new PrimerLight()).getUserAgentStylesheet());
             classes.removeAll(List.of("by-day", "by-lamp"));
@@ -119,7 +145,7 @@ final class EditorWindow {
             String page = pages.get(i);
             KeyCode digit = KeyCode.getKeyCode(String.valueOf(i + 1));
             scene.getAccelerators()
-                    .put(new KeyCodeCombination(digit, KeyCombination.ALT_DOWN), () -> sheet.turnTo(page));
+                    .put(new KeyCodeCombination(digit, KeyCombination.ALT_DOWN), () -> sheet().turnTo(page));
         }
         scene.getAccelerators().put(new KeyCodeCombination(KeyCode.F6), this::otherSide);
         scene.getAccelerators()
