@@ -14,6 +14,7 @@ public sealed interface Alteration
                 DartIntake,
                 DartToSeam,
                 SleeveWidth,
+                EdgeLength,
                 Lengthen {
     /** The record that is kept in the pattern; {@link Ways#from} makes an equal alteration of it. */
     ChangeNote note();

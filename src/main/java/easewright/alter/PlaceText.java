@@ -1,7 +1,6 @@
 package easewright.alter;
 
 import easewright.geom.Curve;
-import easewright.geom.Place;
 import easewright.geom.Point;
 import easewright.pattern.Edge;
 import easewright.pattern.EdgeRef;
@@ -81,7 +80,7 @@ public final class PlaceText {
                 var near = run.nearest(place);
                 if (near.distance() < least) {
                     least = near.distance();
-                    best = name + "@" + decimal(lengthTo(run, near.place())) + "mm";
+                    best = name + "@" + decimal(run.lengthTo(near.place())) + "mm";
                 }
             }
         }
@@ -140,14 +139,6 @@ public final class PlaceText {
 
     private static Edge edge(Pattern pattern, EdgeRef ref) {
         return pattern.edge(ref).orElseThrow();
-    }
-
-    private static double lengthTo(Curve run, Place place) {
-        double sum = 0;
-        for (int i = 0; i < place.segment(); i++) {
-            sum += run.segments().get(i).length();
-        }
-        return sum + run.segments().get(place.segment()).lengthTo(place.t());
     }
 
     private static String decimal(double mm) {

@@ -25,6 +25,8 @@ public record Way(String method, Aim aim, String amount, List<Setting> settings,
         LENGTH,
         /** How much is moved from one place to another while the girth stays. */
         MOVED,
+        /** By how much an edge becomes longer. */
+        EDGE,
         /** How far a slash opens. */
         GAP
     }

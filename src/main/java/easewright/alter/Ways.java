@@ -13,6 +13,7 @@ public final class Ways {
             DartIntake.WAY,
             DartToSeam.WAY,
             SleeveWidth.WAY,
+            EdgeLength.WAY,
             HingedSlash.WAY,
             ParallelSlash.WAY,
             Lengthen.WAY);

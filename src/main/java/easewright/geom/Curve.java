@@ -35,6 +35,15 @@ public record Curve(List<Segment> segments) implements Chain {
         return new Curve(segments.stream().map(s -> s.transformed(map)).toList());
     }
 
+    /** Length along the curve from its start to a place on it, mm. */
+    public double lengthTo(Place place) {
+        double sum = segments.get(place.segment()).lengthTo(place.t());
+        for (int i = 0; i < place.segment(); i++) {
+            sum += segments.get(i).length();
+        }
+        return sum;
+    }
+
     /** The point at a length along the curve from its start (clamped), mm. */
     public Point pointAtLength(double length) {
         double left = length;

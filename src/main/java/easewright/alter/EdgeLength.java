@@ -1,0 +1,153 @@
+package easewright.alter;
+
+import easewright.measure.Measures;
+import easewright.pattern.ChangeNote;
+import easewright.pattern.Edge;
+import easewright.pattern.EdgeRef;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Makes one edge of a piece longer or shorter by an exact length, so that it fits what it is sewn to: a waistband after
+ * the waist, a collar after the neck, an armhole after the cap.
+ *
+ * @param edge            the edge
+ * @param amount          change of its sewn length, mm
+ * @param how             where the length goes in
+ * @param acceptProtected protected edges beside it may change
+ */
+public record EdgeLength(EdgeRef edge, double amount, Manner how, boolean acceptProtected) implements Alteration {
+    static final String METHOD = "edge-length";
+
+    /** Where the length goes in. */
+    public enum Manner {
+        /** The piece is slashed square to the edge between its notches, and the parts moved along the edge. */
+        SLASHED,
+        /** The ends of the edge at which it meets a seam move out, and that seam with them. */
+        AT_ENDS
+    }
+
+    static final Way WAY = new Way(
+            METHOD,
+            Way.Aim.EDGE,
+            "amount",
+            List.of(
+                    Setting.needed("edge", Setting.Kind.EDGE),
+                    Setting.needed("amount", Setting.Kind.SIGNED_LENGTH),
+                    Setting.choice("how", Manner.SLASHED),
+                    Setting.flag(Way.ACCEPT)),
+            EdgeLength::from);
+
+    private static final double CLOSE = 1e-9;
+    private static final double PROMISED = 1e-6;
+
+    private static final List<String> DEPENDS_ON_AMOUNT =
+            List.of("outline-crosses-itself", "tuck-too-wide", "tuck-takes-mark", "edge-length-not-met");
+
+    /**
+     * @throws IllegalArgumentException if the amount is no number
+     */
+    public EdgeLength {
+        Amounts.require(amount);
+    }
+
+    public static EdgeLength slashed(EdgeRef edge, double amount) {
+        return new EdgeLength(edge, amount, Manner.SLASHED, false);
+    }
+
+    public static EdgeLength atEnds(EdgeRef edge, double amount) {
+        return new EdgeLength(edge, amount, Manner.AT_ENDS, false);
+    }
+
+    @Override
+    public EdgeLength withAmount(double mm) {
+        return new EdgeLength(edge, mm, how, acceptProtected);
+    }
+
+    @Override
+    public Optional<Alteration> opposite() {
+        return Optional.of(withAmount(-amount));
+    }
+
+    @Override
+    public ChangeNote note() {
+        return new Settings()
+                .text("edge", edge.toString())
+                .number("amount", amount)
+                .text("how", Settings.name(how))
+                .flag(Way.ACCEPT, acceptProtected)
+                .note(METHOD);
+    }
+
+    static EdgeLength from(ChangeNote note) throws Refusal {
+        Settings s = new Settings(note);
+        EdgeRef edge;
+        try {
+            edge = EdgeRef.parse(s.text("edge"));
+        } catch (IllegalArgumentException malformed) {
+            throw s.unreadable("edge");
+        }
+        return new EdgeLength(edge, s.number("amount"), s.choice("how", Manner.class), s.flag(Way.ACCEPT));
+    }
+
+    /** One way of putting length into an edge: a piece for some measure of it. */
+    interface Stretch {
+        Piece by(double mm) throws Refusal;
+
+        List<Moved> moved(double mm) throws Refusal;
+    }
+
+    @Override
+    public Altered apply(Pattern pattern) throws Refusal {
+        Piece piece = pattern.piece(edge.piece())
+                .orElseThrow(() -> Refusal.of("piece-unknown").with("piece", edge.piece()));
+        Edge own = piece.edge(edge.edge())
+                .orElseThrow(() ->
+                        Refusal.of("edge-unknown").with("piece", piece.name()).with("edge", edge.edge()));
+        if (amount == 0) {
+            return Altered.nothing(pattern);
+        }
+        try {
+            return with(pattern, piece, own, amount);
+        } catch (Refusal why) {
+            if (DEPENDS_ON_AMOUNT.contains(why.code())) {
+                throw Bisect.largest(why, amount, some -> with(pattern, piece, own, some));
+            }
+            throw why;
+        }
+    }
+
+    private Stretch stretch(Piece piece, Edge own, double some) throws Refusal {
+        // That the edge itself changes is what is asked for, protected or not.
+        Piece open = piece.withEdges(piece.edges().stream()
+                .map(e -> e.name().equals(own.name()) ? e.withProtected(false) : e)
+                .toList());
+        return how == Manner.SLASHED
+                ? new EdgeSlashes(open, own, acceptProtected)
+                : new EdgeEnds(open, own, some, acceptProtected);
+    }
+
+    private Altered with(Pattern pattern, Piece piece, Edge own, double some) throws Refusal {
+        Stretch stretch = stretch(piece, own, some);
+        double base = sewn(piece);
+        double found = Root.of(
+                mm -> sewn(stretch.by(mm)) - base - some,
+                -some,
+                some,
+                CLOSE,
+                PROMISED,
+                Refusal.of("edge-length-not-met").with("piece", piece.name()).with("edge", edge.edge()));
+        Piece open = stretch.by(found);
+        Piece done = open.withEdges(open.edges().stream()
+                .map(e -> e.name().equals(own.name()) ? e.withProtected(own.isProtected()) : e)
+                .toList());
+        Simple.require(piece.outline(), done);
+        return new Altered(pattern.withPiece(done).withChange(note()), stretch.moved(found), List.of());
+    }
+
+    private double sewn(Piece piece) {
+        return Measures.of(piece, List.of()).edge(edge.edge()).orElseThrow().mm();
+    }
+}
