@@ -56,6 +56,8 @@ public final class DrawingReader {
         Walker walker = new Walker(tree, styles, options.layers(), notes);
         try {
             walker.walk(scale);
+        } catch (Selector.Effort.TooMuch e) {
+            throw new SvgProblem("too-much-style", Map.of("file", name), e);
         } catch (ShapeCollector.TooMuch e) {
             throw new SvgProblem("too-many-segments", Map.of("file", name, "most", ShapeCollector.MOST_SEGMENTS), e);
         }

@@ -222,7 +222,9 @@ final class LineJoiner {
             List<LooseLine> both = live(node);
             line = both.get(0) == line ? both.get(1) : both.get(0);
         }
-        return JoinedOutline.of(shapes, order);
+        // Ids with spaces in them cannot stand in a list of ids.
+        boolean nameable = order.stream().noneMatch(l -> shapes.get(l[0]).id().matches(".*\\s.*"));
+        return nameable ? JoinedOutline.of(shapes, order) : Optional.empty();
     }
 
     private static boolean couldBePiece(List<LooseLine> reached) {

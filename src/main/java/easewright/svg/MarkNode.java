@@ -1,11 +1,16 @@
 package easewright.svg;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Supplier;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * An element of the marks block.
@@ -21,17 +26,26 @@ record MarkNode(
         Map<String, String> attributes,
         List<String> foreign,
         List<MarkNode> children,
-        String markup) {
+        Supplier<String> markup) {
     /** What all versions of our namespace begin with. */
     static final String FAMILY = "urn:easewright:marks:";
 
     /** The only version there is. */
     static final String NAMESPACE = FAMILY + "1";
 
+    private static final int MOST_CANDIDATES = 1000;
+
+    private static final Pattern PREFIX = Pattern.compile("([\\w.-]+):");
+
     /** The elements named marks in any version of our namespace, in document order. */
     static List<Tag> blocks(SourceText source) {
         List<Tag> found = new ArrayList<>();
+        int looked = 0;
         for (Tag tag : source.tags()) {
+            if (tag.localName().equals("marks") && ++looked > MOST_CANDIDATES) {
+                // Nobody could say which of so many is ours: taken for several, so that nothing is saved.
+                return List.of(tag, tag);
+            }
             if (tag.localName().equals("marks")
                     && namespaces(source, tag)
                             .getOrDefault(prefix(tag.name()), "")
@@ -80,7 +94,7 @@ record MarkNode(
                 attributes,
                 foreign,
                 children,
-                standalone(source, tag, namespaces));
+                () -> standalone(source, tag, namespaces));
     }
 
     /** Namespaces in scope inside a tag, by prefix; a value that cannot be resolved counts as not ours. */
@@ -90,6 +104,9 @@ record MarkNode(
     }
 
     private static Map<String, String> declared(Map<String, String> outer, Tag tag) {
+        if (tag.attributes().stream().noneMatch(a -> declaredPrefix(a.name()).isPresent())) {
+            return outer;
+        }
         Map<String, String> all = new TreeMap<>(outer);
         for (Tag.Attribute attribute : tag.attributes()) {
             declaredPrefix(attribute.name()).ifPresent(prefix -> all.put(prefix, literal(attribute.raw())));
@@ -120,9 +137,14 @@ record MarkNode(
         String text = source.text();
         StringBuilder out = new StringBuilder(text.substring(tag.from(), tag.afterName()));
         String body = text.substring(tag.afterName(), tag.endTo());
+        Set<String> prefixes = new HashSet<>();
+        Matcher inBody = PREFIX.matcher(body);
+        while (inBody.find()) {
+            prefixes.add(inBody.group(1));
+        }
         namespaces.forEach((prefix, uri) -> {
             String attribute = prefix.isEmpty() ? "xmlns" : "xmlns:" + prefix;
-            boolean used = prefix.isEmpty() || tag.name().startsWith(prefix + ":") || body.contains(prefix + ":");
+            boolean used = prefix.isEmpty() || tag.name().startsWith(prefix + ":") || prefixes.contains(prefix);
             boolean own = tag.attribute(attribute).isPresent();
             boolean inherited = prefix.isEmpty() && uri.equals(NAMESPACE);
             if (used && !own && !inherited) {

@@ -9,7 +9,7 @@ import java.util.Optional;
 
 /** What is noticed while the marks are read: findings, and the elements kept aside. */
 final class MarksNotes {
-    private final List<Finding> findings = new ArrayList<>();
+    private final Notes findings = new Notes();
     private final List<KeptMark> kept = new ArrayList<>();
 
     /** Reads one mark into place. */
@@ -19,7 +19,7 @@ final class MarksNotes {
     }
 
     List<Finding> findings() {
-        return List.copyOf(findings);
+        return findings.all();
     }
 
     List<KeptMark> kept() {
@@ -72,7 +72,7 @@ final class MarksNotes {
 
     private void keep(MarkNode node, Optional<String> pieceId, String name, boolean twin) {
         Optional<String> known = name.isEmpty() ? Optional.empty() : Optional.of(name);
-        kept.add(new KeptMark(pieceId, node.name(), known, twin, node.markup()));
+        kept.add(new KeptMark(pieceId, node.name(), known, twin, node.markup().get()));
     }
 
     static String called(MarkNode node, String name) {

@@ -13,6 +13,9 @@ import java.util.OptionalInt;
  * error gives the commands before it, as the recommendation asks, and says where it broke.
  */
 public final class PathParser {
+    /** Most commands, and most segments, that are read of one path. */
+    static final int MOST = ShapeCollector.MOST_SEGMENTS + 1;
+
     private final NumberScanner in;
     private final double mmPerUnit;
     private final List<Command> commands = new ArrayList<>();
@@ -25,6 +28,9 @@ public final class PathParser {
 
     private Point quadraticControl;
     private int subPath = -1;
+
+    /** Segments drawn so far. */
+    private int segments;
 
     /** Whether the next drawing begins a new sub-path: after a move or a closing. */
     private boolean penLifted = true;
@@ -48,6 +54,11 @@ public final class PathParser {
         return new PathParser(d, mmPerUnit).read();
     }
 
+    /** Whether the data holds more than any outline does: reading stops there. */
+    private boolean tooMuch() {
+        return commands.size() >= MOST || segments >= MOST;
+    }
+
     private ParsedPath read() {
         in.skipSpace();
         char letter = in.peek();
@@ -60,7 +71,7 @@ public final class PathParser {
         while (!in.atEnd()) {
             int begin = in.at();
             letter = in.peek();
-            if (arguments(letter) < 0) {
+            if (arguments(letter) < 0 || tooMuch()) {
                 return new ParsedPath(commands, OptionalInt.of(begin));
             }
             in.skip();
@@ -87,7 +98,7 @@ public final class PathParser {
                 return false;
             }
             int end = in.at();
-            if (!carryOut(effective, values, from, end)) {
+            if (tooMuch() || !carryOut(effective, values, from, end)) {
                 in.back(from);
                 return false;
             }
@@ -222,6 +233,7 @@ public final class PathParser {
             subPath++;
             penLifted = false;
         }
+        segments += drawn.size();
         commands.add(new Command(letter, from, to, pen, target, drawn, penLifted ? subPath + 1 : subPath));
         pen = target;
     }

@@ -170,7 +170,9 @@ final class Rewriting {
     }
 
     /** Whether the segments are the wanted ones within tolerance, from whichever corner a closed line begins. */
-    private static boolean lands(List<Segment> drawn, List<Segment> wanted) {
+    private static boolean lands(List<Segment> drawnAll, List<Segment> wantedAll) {
+        List<Segment> drawn = withoutSpecks(drawnAll);
+        List<Segment> wanted = withoutSpecks(wantedAll);
         int n = wanted.size();
         if (drawn.size() != n) {
             return false;
@@ -185,6 +187,21 @@ final class Rewriting {
             }
         }
         return false;
+    }
+
+    /** What is smaller than the rounding may be gone after it, and nobody could tell. */
+    private static List<Segment> withoutSpecks(List<Segment> all) {
+        List<Segment> large = all.stream().filter(s -> !isSpeck(s)).toList();
+        return large.isEmpty() ? all : large;
+    }
+
+    private static boolean isSpeck(Segment s) {
+        boolean ends = s.start().distance(s.end()) <= 2 * TOLERANCE;
+        return s instanceof Cubic c
+                ? ends
+                        && c.control1().distance(c.start()) <= 2 * TOLERANCE
+                        && c.control2().distance(c.start()) <= 2 * TOLERANCE
+                : ends;
     }
 
     private static boolean near(Segment a, Segment b) {

@@ -108,9 +108,32 @@ final class Selector {
         return specificity;
     }
 
-    /** Work grows with selector length times depth, never with their powers. */
-    boolean matches(Element element) {
-        if (!passes(element, compounds.get(0))) {
+    /** How much looking at elements one drawing's style may cost. */
+    static final class Effort {
+        private static final long MOST = 40_000_000;
+
+        /** The style sheet asks for more looking than any drawing's would. */
+        static final class TooMuch extends RuntimeException {
+            private static final long serialVersionUID = 1L;
+        }
+
+        private long spent;
+
+        private void spend(long steps) {
+            spent += steps;
+            if (spent > MOST) {
+                throw new TooMuch();
+            }
+        }
+    }
+
+    /**
+     * Whether the selector is met.
+     *
+     * @throws Effort.TooMuch if the effort is used up
+     */
+    boolean matches(Element element, Effort effort) {
+        if (!passes(element, compounds.get(0), effort)) {
             return false;
         }
         Set<Element> reached = Set.of(element);
@@ -118,40 +141,41 @@ final class Selector {
             char join = compounds.get(i - 1).join();
             Set<Element> next = new LinkedHashSet<>();
             for (Element from : reached) {
-                step(from, join, compounds.get(i), next);
+                step(from, join, compounds.get(i), next, effort);
             }
             reached = next;
         }
         return !reached.isEmpty();
     }
 
-    private static void step(Element from, char join, Compound wanted, Set<Element> next) {
+    private static void step(Element from, char join, Compound wanted, Set<Element> next, Effort effort) {
         if (join == '+') {
             if (from.parent != null && from.position > 0) {
                 Element before = from.parent.children.get(from.position - 1);
-                if (passes(before, wanted)) {
+                if (passes(before, wanted, effort)) {
                     next.add(before);
                 }
             }
             return;
         }
         for (Element up = from.parent; up != null; up = join == '>' ? null : up.parent) {
-            if (passes(up, wanted)) {
+            if (passes(up, wanted, effort)) {
                 next.add(up);
             }
         }
     }
 
-    private static boolean passes(Element element, Compound compound) {
+    private static boolean passes(Element element, Compound compound, Effort effort) {
+        effort.spend(1);
         for (Test test : compound.tests()) {
-            if (!passes(element, test)) {
+            if (!passes(element, test, effort)) {
                 return false;
             }
         }
         return true;
     }
 
-    private static boolean passes(Element element, Test test) {
+    private static boolean passes(Element element, Test test, Effort effort) {
         switch (test.kind()) {
             case "*":
                 return true;
@@ -160,11 +184,11 @@ final class Selector {
             case "#":
                 return element.id().equals(test.name());
             case ".":
-                return hasWord(element.get("class"), test.name());
+                return hasWord(spent(element.get("class"), effort), test.name());
             default:
                 break;
         }
-        String value = element.get(test.name());
+        String value = spent(element.get(test.name()), effort);
         if (value == null) {
             return false;
         }
@@ -178,6 +202,12 @@ final class Selector {
             case "$=" -> !wanted.isEmpty() && value.endsWith(wanted);
             default -> !wanted.isEmpty() && value.contains(wanted);
         };
+    }
+
+    /** Long values take long to look through. */
+    private static String spent(String value, Effort effort) {
+        effort.spend(value == null ? 0 : value.length() / 16);
+        return value;
     }
 
     private static boolean hasWord(String text, String word) {

@@ -47,6 +47,8 @@ final class ShapeCollector {
         List<SubPath> drawn;
         try {
             drawn = geometry.subPaths();
+        } catch (ShapeGeometry.TooMany e) {
+            throw new TooMuch();
         } catch (IllegalArgumentException beyondNumbers) {
             notes.add("out-of-range", Severity.CAUTION, called);
             return;

@@ -50,6 +50,11 @@ final class ShapeGeometry {
         this.notes = notes;
     }
 
+    /** A path of more commands than any outline has. */
+    static final class TooMany extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+    }
+
     static boolean draws(String tag) {
         return switch (tag) {
             case "path", "polygon", "polyline", "rect", "circle", "ellipse", "line" -> true;
@@ -86,6 +91,9 @@ final class ShapeGeometry {
             return List.of();
         }
         ParsedPath parsed = PathParser.parse(d, Stretch.largest(toMm));
+        if (parsed.commands().size() >= PathParser.MOST) {
+            throw new TooMany();
+        }
         if (parsed.brokenAt().isPresent()) {
             notes.add(Finding.of("path-broken", Severity.FAULT, piece)
                     .with("at", parsed.brokenAt().getAsInt() + 1));

@@ -9,6 +9,7 @@ final class Styles {
     private final List<StyleSheet.Rule> rules;
     private final boolean doubtful;
     private final boolean outside;
+    private final Selector.Effort effort = new Selector.Effort();
 
     Styles(Tree tree) {
         StyleSheet sheet = new StyleSheet();
@@ -42,7 +43,7 @@ final class Styles {
         }
         Map<String, Winner> winners = new HashMap<>();
         for (StyleSheet.Rule rule : rules) {
-            if (rule.selector().matches(element)) {
+            if (rule.selector().matches(element, effort)) {
                 long weight = (long) rule.selector().specificity() * (1 << 20) + rule.order();
                 rule.declarations().forEach((name, value) -> offer(winners, name, value, weight));
             }

@@ -142,9 +142,9 @@ final class Transforms {
 
     private static double degrees(Length a) {
         return switch (a.unit()) {
-            case "rad" -> Math.toDegrees(a.value());
-            case "grad" -> a.value() * 0.9;
-            case "turn" -> a.value() * 360;
+            case "rad" -> Math.toDegrees(a.value() % (2 * Math.PI));
+            case "grad" -> a.value() % 400 * 0.9;
+            case "turn" -> a.value() % 1 * 360;
             default -> a.value();
         };
     }

@@ -6,7 +6,10 @@ import java.util.Optional;
 
 /** The viewBox of an svg or symbol element: the part of the user plane that fills the viewport. */
 record ViewBox(double x, double y, double width, double height) {
-    /** Reads the attribute; empty unless it is four numbers with a width and height above 0. */
+    /** Beyond this, and below one part of it, what is drawn could not be told in numbers. */
+    private static final double WIDEST = 1e30;
+
+    /** Reads the attribute; empty unless it is four numbers with a width and height above 0 and within reason. */
     static Optional<ViewBox> parse(String text) {
         NumberScanner in = new NumberScanner(text);
         double[] v = new double[4];
@@ -18,7 +21,9 @@ record ViewBox(double x, double y, double width, double height) {
             }
             in.skipCommaSpace();
         }
-        boolean usable = in.atEnd() && v[2] > 0 && v[3] > 0 && v[2] < 1e100 && v[3] < 1e100;
+        boolean usable = in.atEnd()
+                && Math.min(v[2], v[3]) > 1 / WIDEST
+                && Math.max(Math.max(v[2], v[3]), Math.max(Math.abs(v[0]), Math.abs(v[1]))) < WIDEST;
         return usable ? Optional.of(new ViewBox(v[0], v[1], v[2], v[3])) : Optional.empty();
     }
 

@@ -77,7 +77,7 @@ final class FuzzChecks {
         Element path = new Element("path", 1, root, false, attributes);
         root.children.add(path);
         for (StyleSheet.Rule rule : sheet.rules()) {
-            rule.selector().matches(path);
+            rule.selector().matches(path, new Selector.Effort());
             assertThat(rule.declarations()).isNotEmpty();
         }
         Map<String, Declarations.Value> own = Declarations.parse(text);
