@@ -2,8 +2,8 @@ package easewright.command;
 
 import easewright.pattern.Finding;
 import easewright.pattern.Severity;
+import easewright.print.FindingWords;
 import easewright.print.Reading;
-import easewright.print.ReportPage;
 import easewright.text.Words;
 import java.io.PrintWriter;
 import java.util.ArrayList;
@@ -51,7 +51,7 @@ record Noticed(List<Finding> all) {
         out.println(words.of("command.findings"));
         for (Finding finding : all) {
             out.println("  " + words.of("severity." + finding.severity().name()) + "  "
-                    + ReportPage.sentence(finding, words));
+                    + FindingWords.sentence(finding, words));
         }
     }
 }

@@ -5,19 +5,14 @@ import easewright.print.Past;
 import easewright.print.Reading;
 import easewright.print.Use;
 import easewright.print.pdf.PdfBook;
-import easewright.print.sheet.Paper;
 import easewright.print.sheet.PrintJob;
 import easewright.print.sheet.PrintOrder;
 import easewright.print.sheet.PrintProblem;
-import easewright.text.LengthUnit;
-import easewright.text.Lengths;
-import easewright.text.Unreadable;
 import easewright.text.Words;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Arrays;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -47,7 +42,7 @@ final class PrintCommand implements Job {
         Path output = target.output().get();
         Words words = source.words();
         PrintOrder order = order(given, source);
-        Set<Use> uses = uses(given);
+        Set<Use> uses = PrintOptions.uses(given);
         Source.Opened opened = source.open();
         target.check(output, source.file(), false);
         Reading now = opened.reading(opened.pattern());
@@ -75,11 +70,6 @@ final class PrintCommand implements Job {
     }
 
     private static PrintOrder order(Given given, Source source) throws Trouble {
-        String word = given.text("--paper").orElse("a4");
-        Optional<Paper> paper = Paper.named(word);
-        if (paper.isEmpty()) {
-            throw new Misuse("paper-unknown", Map.of("word", word, "known", List.of(Paper.values())));
-        }
         List<String> pieces = given.texts("--pieces").stream()
                 .flatMap(names -> Arrays.stream(names.split(",", -1)))
                 .map(String::strip)
@@ -87,40 +77,14 @@ final class PrintCommand implements Job {
         if (pieces.stream().anyMatch(String::isEmpty)) {
             throw new Trouble("print-nothing-chosen", Map.of());
         }
-        PrintOrder order = PrintOrder.on(paper.get(), name(source.file()), LocalDate.now(ZoneId.systemDefault()))
+        PrintOrder order = PrintOrder.on(
+                        PrintOptions.paper(given),
+                        PrintOptions.name(source.file()),
+                        LocalDate.now(ZoneId.systemDefault()))
                 .withPieces(pieces)
                 .withSize(given.text("--size").orElse(""))
-                .withMargin(length(given, "--margin", PrintOrder.MARGIN, source.unit()))
-                .withOverlap(length(given, "--overlap", PrintOrder.OVERLAP, source.unit()));
+                .withMargin(PrintOptions.length(given, "--margin", PrintOrder.MARGIN, source.unit()))
+                .withOverlap(PrintOptions.length(given, "--overlap", PrintOrder.OVERLAP, source.unit()));
         return given.has("--projector") ? order.forProjector() : order;
-    }
-
-    /** What to call the pattern: its file without the ending. */
-    static String name(Path file) {
-        String name = String.valueOf(file.getFileName());
-        return name.replaceFirst("(?i)\\.svgz?$", "");
-    }
-
-    /** What the garment is said to be. */
-    static Set<Use> uses(Given given) throws Misuse {
-        Set<Use> uses = EnumSet.noneOf(Use.class);
-        for (String word : given.text("--kind").map(w -> w.split(",")).orElse(new String[0])) {
-            Optional<Use> use = Use.named(word);
-            if (use.isEmpty()) {
-                throw new Misuse("kind-unknown", Map.of("word", word.strip(), "known", List.of(Use.values())));
-            }
-            uses.add(use.get());
-        }
-        return uses;
-    }
-
-    private static double length(Given given, String option, double otherwise, LengthUnit unit) throws Trouble {
-        try {
-            return given.text(option).isEmpty()
-                    ? otherwise
-                    : Lengths.parse(given.text(option).get(), unit);
-        } catch (Unreadable e) {
-            throw Said.of(e);
-        }
     }
 }

@@ -1,6 +1,4 @@
-package easewright.print;
-
-import java.util.List;
+package easewright.print.report;
 
 /** Writes HTML text; every word from outside passes through {@link #escaped}. */
 final class Html {
@@ -43,18 +41,9 @@ final class Html {
         return this;
     }
 
-    Html row(String cell, List<String> texts) {
-        out.append("<tr>");
-        for (String text : texts) {
-            out.append('<')
-                    .append(cell)
-                    .append('>')
-                    .append(escaped(text))
-                    .append("</")
-                    .append(cell)
-                    .append('>');
-        }
-        out.append("</tr>\n");
+    /** Text from outside, made harmless. */
+    Html text(String text) {
+        out.append(escaped(text));
         return this;
     }
 

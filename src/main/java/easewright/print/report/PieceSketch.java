@@ -1,0 +1,111 @@
+package easewright.print.report;
+
+import easewright.geom.Affine;
+import easewright.geom.Box;
+import easewright.geom.Line;
+import easewright.geom.Outline;
+import easewright.geom.Point;
+import easewright.geom.Segment;
+import easewright.measure.LevelWidth;
+import easewright.measure.PieceMeasures;
+import easewright.measure.Span;
+import easewright.pattern.Dart;
+import easewright.pattern.Piece;
+import easewright.print.Reading;
+import easewright.print.ink.Mark.Anchor;
+import easewright.print.ink.Pen;
+import easewright.print.ink.Pencil;
+import easewright.print.ink.Tone;
+import easewright.print.report.Part.Figure;
+import easewright.text.Words;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** A changed piece over its old self, small, with its widths at the levels. */
+final class PieceSketch {
+    private static final double WIDTH = 84;
+    private static final double HEIGHT = 96;
+    private static final double BORDER = 5;
+
+    private final Reading before;
+    private final Reading after;
+    private final Words words;
+
+    PieceSketch(Reading before, Reading after, Words words) {
+        this.before = before;
+        this.after = after;
+        this.words = words;
+    }
+
+    /** The sketch; empty where the piece has not changed. */
+    Optional<Figure> of(Piece now) {
+        Optional<Piece> old = before.pattern().piece(now.id());
+        if (old.isEmpty() || old.get().outline().equals(now.outline())) {
+            return Optional.empty();
+        }
+        Box room = old.get().outline().box().union(now.outline().box());
+        double scale = Math.min((WIDTH - 2 * BORDER) / room.width(), (HEIGHT - 2 * BORDER) / room.height());
+        double width = room.width() * scale + 2 * BORDER;
+        double height = room.height() * scale + 2 * BORDER;
+        Affine small = Affine.translation(BORDER, BORDER)
+                .after(Affine.scaling(scale, scale))
+                .after(Affine.translation(-room.minX(), -room.minY()));
+        Pencil pencil = new Pencil();
+        Outline outline = now.outline().transformed(small);
+        pencil.fill(outline, Tone.PALE);
+        pencil.around(old.get().outline().transformed(small), Pen.GHOST);
+        pencil.around(outline, Pen.EDGE);
+        for (Dart dart : now.darts()) {
+            pencil.line(small.apply(dart.mouth1()), small.apply(dart.point()), Pen.MEASURE);
+            pencil.line(small.apply(dart.mouth2()), small.apply(dart.point()), Pen.MEASURE);
+        }
+        for (Segment segment : now.outline().segments()) {
+            if (!old.get().outline().segments().contains(segment)) {
+                pencil.run(List.of(segment.transformed(small)), Pen.MOVED);
+            }
+        }
+        now.grain().ifPresent(g -> {
+            Point from = small.apply(g.from());
+            Point to = small.apply(g.to());
+            pencil.line(from, to, Pen.MEASURE);
+            pencil.arrowHead(to, to.minus(from), 2, Tone.DARK).arrowHead(from, from.minus(to), 2, Tone.DARK);
+        });
+        StringBuilder said = new StringBuilder(now.name());
+        after.measures().piece(now.id()).ifPresent(m -> levels(pencil, m, small, said));
+        String caption =
+                words.of("report.sketch", Map.of("piece", now.name(), "scale", Math.max(2, Math.round(1 / scale))));
+        return Optional.of(new Figure(pencil.picture(), Math.max(width, 60), height, caption, said.toString()));
+    }
+
+    private void levels(Pencil pencil, PieceMeasures measures, Affine small, StringBuilder said) {
+        for (LevelWidth width : measures.levels()) {
+            if (width.spans().isEmpty() || width.count() == 0) {
+                continue;
+            }
+            Span span = width.spans().get(0);
+            Optional<LevelWidth> old =
+                    before.measures().piece(measures.pieceId()).flatMap(p -> p.level(width.level()));
+            String text = old.filter(o -> Math.abs(o.net() - width.net()) >= 0.05)
+                    .map(o -> words.of(
+                            "report.sketch.level-changed",
+                            Map.of("level", width.level(), "from", o.net(), "to", width.net())))
+                    .orElseGet(() ->
+                            words.of("report.sketch.level", Map.of("level", width.level(), "width", width.net())));
+            said.append("; ").append(text);
+            dimension(pencil, new Line(small.apply(span.from()), small.apply(span.to())), text);
+        }
+    }
+
+    /** A thin line from end to end with arrow heads, and its length above it. */
+    private static void dimension(Pencil pencil, Line line, String text) {
+        Line right = line.start().x() <= line.end().x() ? line : (Line) line.reversed();
+        Point along = right.end().minus(right.start()).unit();
+        pencil.run(List.of(right), Pen.MEASURE);
+        pencil.arrowHead(right.end(), along, 1.8, Tone.DARK).arrowHead(right.start(), along.times(-1), 1.8, Tone.DARK);
+        Point middle = right.start()
+                .towards(right.end(), 0.5)
+                .plus(along.quarterTurned().times(-1.2));
+        pencil.write(text, middle, 2.7, Anchor.MIDDLE, Math.atan2(along.y(), along.x()), false, Tone.BLACK);
+    }
+}

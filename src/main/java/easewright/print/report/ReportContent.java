@@ -1,0 +1,228 @@
+package easewright.print.report;
+
+import easewright.ease.EaseLine;
+import easewright.measure.MateWalk;
+import easewright.pattern.Finding;
+import easewright.print.Cautions.Caution;
+import easewright.print.ChangeWords;
+import easewright.print.EaseText;
+import easewright.print.FindingWords;
+import easewright.print.Reading;
+import easewright.print.report.Part.Figure;
+import easewright.print.report.Part.Figures;
+import easewright.print.report.Part.Grid;
+import easewright.print.report.Part.Heading;
+import easewright.print.report.Part.Paragraph;
+import easewright.print.report.Part.Points;
+import easewright.text.Words;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What a report says, from top to bottom.
+ *
+ * @param title  the pattern's name
+ * @param byline for whom, and when
+ * @param order  with which it was made
+ */
+public record ReportContent(String title, String byline, List<Part> parts, ReportOrder order) {
+    private static final String NONE = "\u2013";
+
+    public ReportContent {
+        parts = List.copyOf(parts);
+    }
+
+    /**
+     * Puts a report together.
+     *
+     * @param before   the pattern before the recorded changes, if there are any
+     * @param findings all that is to be noticed, the weightiest first
+     */
+    public static ReportContent of(
+            ReportOrder order,
+            Optional<Reading> before,
+            Reading after,
+            List<Finding> findings,
+            List<Caution> cautions,
+            Words words) {
+        Writer writer = new Writer(words);
+        writer.ease(before, after);
+        writer.changes(before, after);
+        before.ifPresent(b -> {
+            writer.sketches(b, after);
+            writer.mates(b, after);
+            Unchanged.of(b, after, words).ifPresent(kept -> writer.points("report.unchanged", kept, false));
+        });
+        writer.parts.addAll(ClothNeeded.of(order, before, after, words));
+        writer.points(
+                "report.cautions",
+                cautions.stream()
+                        .map(c -> words.of("caution." + c.code(), c.values()))
+                        .toList(),
+                false);
+        writer.points(
+                "report.findings", findings.stream().map(f -> said(f, words)).toList(), false);
+        writer.tables(after);
+        String day = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH).format(order.date());
+        String wearer = after.pattern().body().name();
+        String byline = wearer.isBlank() ? day : words.of("print.byline", Map.of("wearer", wearer, "date", day));
+        return new ReportContent(words.of("report.title", Map.of("name", order.name())), byline, writer.parts, order);
+    }
+
+    private static String said(Finding finding, Words words) {
+        String severity = words.of("report.severity." + finding.severity().name());
+        return severity + ": " + FindingWords.sentence(finding, words);
+    }
+
+    /** Writes the parts one after the other. */
+    private static final class Writer {
+        private final Words words;
+        private final EaseText easeText;
+        private final List<Part> parts = new ArrayList<>();
+
+        Writer(Words words) {
+            this.words = words;
+            this.easeText = new EaseText(words);
+        }
+
+        void points(String heading, List<String> texts, boolean numbered) {
+            if (!texts.isEmpty()) {
+                parts.add(new Heading(words.of(heading)));
+                parts.add(new Points(texts, numbered));
+            }
+        }
+
+        void ease(Optional<Reading> before, Reading after) {
+            List<EaseLine> now = after.sheet().lines();
+            if (now.isEmpty()) {
+                parts.add(new Paragraph(words.of("report.no-level"), false));
+                return;
+            }
+            parts.add(new Heading(words.of("report.ease")));
+            List<EaseLine> old = before.map(b -> b.sheet().lines()).orElse(List.of());
+            List<Figure> cards = new ArrayList<>(LevelCard.of(old, now, words));
+            cards.add(LevelCard.key(words));
+            parts.add(new Figures(cards));
+            parts.add(before.isPresent() ? compared(old, now) : plain(now));
+        }
+
+        private Grid plain(List<EaseLine> now) {
+            List<List<String>> rows = new ArrayList<>();
+            for (EaseLine line : now) {
+                rows.add(List.of(
+                        line.level().name(),
+                        body(line),
+                        words.length(line.finished()),
+                        ease(line),
+                        percent(line),
+                        wish(line)));
+            }
+            return new Grid(head("level", "body", "garment", "ease", "percent", "wish"), rows, 1);
+        }
+
+        private Grid compared(List<EaseLine> old, List<EaseLine> now) {
+            List<List<String>> rows = new ArrayList<>();
+            for (EaseLine line : now) {
+                Optional<EaseLine> was = old.stream()
+                        .filter(l -> l.level().name().equals(line.level().name()))
+                        .findFirst();
+                rows.add(List.of(
+                        line.level().name(),
+                        body(line),
+                        was.map(w -> words.length(w.finished())).orElse(NONE),
+                        words.length(line.finished()),
+                        was.map(this::ease).orElse(NONE),
+                        ease(line),
+                        percent(line),
+                        wish(line)));
+            }
+            return new Grid(
+                    head("level", "body", "before", "after", "ease-before", "ease-after", "percent", "wish"), rows, 1);
+        }
+
+        private String body(EaseLine line) {
+            return line.body().isPresent() ? words.length(line.body().getAsDouble()) : NONE;
+        }
+
+        private String ease(EaseLine line) {
+            return line.ease().isPresent() ? words.signed(line.ease().getAsDouble()) : NONE;
+        }
+
+        private String percent(EaseLine line) {
+            return line.percent().isPresent() ? easeText.percent(line) : NONE;
+        }
+
+        private String wish(EaseLine line) {
+            return line.wish().isPresent() ? words.signed(line.wish().getAsDouble()) : NONE;
+        }
+
+        private List<String> head(String... keys) {
+            List<String> head = new ArrayList<>();
+            for (String key : keys) {
+                head.add(words.of("report.column." + key));
+            }
+            return head;
+        }
+
+        void changes(Optional<Reading> before, Reading after) {
+            List<String> told = new ChangeWords(words).of(after.pattern());
+            if (!told.isEmpty()) {
+                points("report.changes", told, true);
+            } else if (before.isEmpty()) {
+                parts.add(new Paragraph(words.of("report.no-change"), false));
+            }
+        }
+
+        void sketches(Reading before, Reading after) {
+            PieceSketch sketch = new PieceSketch(before, after, words);
+            List<Figure> figures = after.pattern().pieces().stream()
+                    .flatMap(p -> sketch.of(p).stream())
+                    .toList();
+            if (!figures.isEmpty()) {
+                parts.add(new Heading(words.of("report.drawings")));
+                parts.add(new Paragraph(words.of("report.drawings-key"), true));
+                parts.add(new Figures(figures));
+            }
+        }
+
+        void mates(Reading before, Reading after) {
+            if (after.measures().mates().isEmpty()) {
+                return;
+            }
+            parts.add(new Heading(words.of("report.mates")));
+            List<List<String>> rows = new ArrayList<>();
+            for (MateWalk walk : after.measures().mates()) {
+                Optional<MateWalk> old = before.measures().mate(walk.mate().name());
+                rows.add(List.of(
+                        walk.mate().name(),
+                        fromTo(old.map(MateWalk::first), walk.first()),
+                        fromTo(old.map(MateWalk::second), walk.second()),
+                        words.length(walk.mate().declaredEase()),
+                        old.map(o -> words.signed(o.drift())).orElse(NONE),
+                        words.signed(walk.drift())));
+            }
+            parts.add(new Grid(head("mate", "first", "second", "meant", "drift-before", "drift-after"), rows, 1));
+            parts.add(new Paragraph(words.of("report.care"), true));
+        }
+
+        private String fromTo(Optional<Double> from, double to) {
+            return from.filter(f -> Math.abs(f - to) >= 0.05)
+                    .map(f -> words.of("report.from-to", Map.of("from", f, "to", to)))
+                    .orElse(words.length(to));
+        }
+
+        /** What each table says of each level, with its source: a class word never stands alone. */
+        void tables(Reading after) {
+            List<String> told = new ArrayList<>();
+            for (EaseLine line : after.sheet().lines()) {
+                easeText.details(line)
+                        .forEach(detail -> told.add(line.level().name() + ", " + ease(line) + ": " + detail));
+            }
+            points("report.tables", told, false);
+        }
+    }
+}

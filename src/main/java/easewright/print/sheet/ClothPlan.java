@@ -1,0 +1,165 @@
+package easewright.print.sheet;
+
+import easewright.geom.Affine;
+import easewright.geom.Box;
+import easewright.geom.Outline;
+import easewright.geom.Point;
+import easewright.pattern.Edge;
+import easewright.pattern.EdgeRole;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import easewright.print.sheet.Nest.Laid;
+import easewright.print.sheet.Nest.Layout;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The pieces of one garment laid on cloth, grain along its length: on cloth folded lengthwise if all fit (fold pieces at
+ * the fold, one of each pair on both layers), else on the open cloth, every piece by itself.
+ *
+ * @param width   of the whole cloth, mm
+ * @param folded  laid on folded cloth: then what is drawn is half as wide
+ * @param length  needed, mm, before shrinkage is added
+ * @param oneWay  all pieces lie the same way up, as for cloth with a nap or a print
+ * @param pieces  in order of laying
+ */
+public record ClothPlan(double width, boolean folded, double length, boolean oneWay, List<OnCloth> pieces) {
+    private static final Affine ASIDE = new Affine(-1, 0, 0, 1, 0, 0);
+
+    public ClothPlan {
+        pieces = List.copyOf(pieces);
+    }
+
+    /** A piece on the cloth: x across from the fold or one selvedge, y along. */
+    public record OnCloth(String name, Outline outline) {}
+
+    /** One shape to be laid, with its outline and name. */
+    private record Shape(String name, Outline outline, Cutout cutout) {}
+
+    /** Width of what is drawn, mm. */
+    public double drawnWidth() {
+        return folded ? width / 2 : width;
+    }
+
+    /** The plan for all pieces of a pattern; empty where a piece is too wide even for the open cloth. */
+    public static Optional<ClothPlan> of(Pattern pattern, double width, boolean oneWay) {
+        Optional<List<Shape>> halves = onFold(pattern, oneWay);
+        Optional<ClothPlan> folded = halves.flatMap(shapes -> laid(shapes, width, true, oneWay));
+        return folded.isPresent() ? folded : laid(onOpen(pattern, oneWay), width, false, oneWay);
+    }
+
+    private static Optional<ClothPlan> laid(List<Shape> shapes, double width, boolean folded, boolean oneWay) {
+        Layout layout = new Nest(
+                        shapes.stream().map(Shape::cutout).toList(), folded ? width / 2 : width, 100_000, Job.GAP)
+                .shortest();
+        if (!layout.left().isEmpty()) {
+            return Optional.empty();
+        }
+        List<OnCloth> pieces = new ArrayList<>();
+        for (Laid laid : layout.laid()) {
+            Shape shape = shapes.get(laid.shape());
+            pieces.add(new OnCloth(shape.name(), shape.outline().transformed(laid.place())));
+        }
+        return Optional.of(new ClothPlan(width, folded, layout.length(), oneWay, pieces));
+    }
+
+    /** Empty where a piece on the fold has no straight fold edge along its grain to lay there. */
+    private static Optional<List<Shape>> onFold(Pattern pattern, boolean oneWay) {
+        List<Shape> shapes = new ArrayList<>();
+        for (Piece piece : pattern.pieces()) {
+            Outline cut = CutLine.of(piece).outline().transformed(PaperPiece.upright(piece));
+            if (piece.onFold()) {
+                Optional<Outline> left = foldAtLeft(piece, cut);
+                if (left.isEmpty()) {
+                    return Optional.empty();
+                }
+                add(shapes, piece, left.get(), piece.times(), ways(oneWay, new Affine(1, 0, 0, -1, 0, 0)), true);
+            } else {
+                // Paper may lie on either side where both layers are cut at once.
+                List<Affine> ways = new ArrayList<>(ways(oneWay, Cutout.UPSIDE_DOWN));
+                ways.addAll(ways.stream().map(ASIDE::after).toList());
+                add(shapes, piece, cut, (piece.times() + 1) / 2, ways, false);
+            }
+        }
+        return Optional.of(shapes);
+    }
+
+    private static List<Shape> onOpen(Pattern pattern, boolean oneWay) {
+        List<Shape> shapes = new ArrayList<>();
+        for (Piece piece : pattern.pieces()) {
+            Outline cut = CutLine.of(piece).outline().transformed(PaperPiece.upright(piece));
+            Optional<Outline> left = piece.onFold() ? foldAtLeft(piece, cut) : Optional.empty();
+            Outline whole = left.map(ClothPlan::unfolded).orElse(cut);
+            List<Affine> ways = ways(oneWay, Cutout.UPSIDE_DOWN);
+            for (int i = 0; i < piece.times(); i++) {
+                // Every other one of a pair is cut with the paper turned over.
+                Outline side = i % 2 == 0 ? whole : whole.transformed(ASIDE);
+                add(shapes, piece, side, 1, ways, false);
+            }
+        }
+        return shapes;
+    }
+
+    private static List<Affine> ways(boolean oneWay, Affine other) {
+        return oneWay ? List.of(Cutout.AS_DRAWN) : List.of(Cutout.AS_DRAWN, other);
+    }
+
+    private static void add(
+            List<Shape> shapes, Piece piece, Outline outline, int times, List<Affine> ways, boolean left) {
+        for (int i = 0; i < times; i++) {
+            shapes.add(new Shape(piece.name(), outline, new Cutout(Corners.of(outline), ways, left)));
+        }
+    }
+
+    /** The upright piece with its fold edge at its left side; empty where that edge is not straight along the grain. */
+    private static Optional<Outline> foldAtLeft(Piece piece, Outline upright) {
+        Optional<Edge> fold =
+                piece.edges().stream().filter(e -> e.role() == EdgeRole.FOLD).findFirst();
+        if (fold.isEmpty()) {
+            return Optional.empty();
+        }
+        Box edge = fold.get()
+                .on(piece.outline())
+                .transformed(PaperPiece.upright(piece))
+                .box();
+        Box whole = upright.box();
+        boolean straight = edge.width() < 1;
+        if (straight && Math.abs(edge.minX() - whole.minX()) < 1) {
+            return Optional.of(upright);
+        }
+        return straight && Math.abs(edge.maxX() - whole.maxX()) < 1
+                ? Optional.of(upright.transformed(ASIDE))
+                : Optional.empty();
+    }
+
+    /** The whole of a half whose fold lies at its left side, as a polygon. */
+    private static Outline unfolded(Outline half) {
+        double fold = half.box().minX();
+        List<Point> corners = Corners.of(half);
+        int start = 0;
+        // Start on the fold, at the corner from which the outline leaves it.
+        for (int i = 0; i < corners.size(); i++) {
+            boolean on = corners.get(i).x() < fold + 1;
+            boolean leaves = corners.get((i + 1) % corners.size()).x() >= fold + 1;
+            if (on && leaves) {
+                start = i;
+            }
+        }
+        List<Point> all = new ArrayList<>();
+        for (int i = 0; i < corners.size(); i++) {
+            Point p = corners.get((start + i) % corners.size());
+            if (i == 0 || p.x() >= fold + 1 || all.get(all.size() - 1).x() >= fold + 1) {
+                all.add(p);
+            }
+        }
+        List<Point> back = new ArrayList<>(all);
+        for (int i = all.size() - 1; i >= 0; i--) {
+            Point p = all.get(i);
+            if (p.x() >= fold + 1) {
+                back.add(new Point(2 * fold - p.x(), p.y()));
+            }
+        }
+        return Outline.polygon(back);
+    }
+}

@@ -1,0 +1,204 @@
+package easewright.print.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import easewright.alter.Refusal;
+import easewright.alter.SeamChange;
+import easewright.ease.EaseTables;
+import easewright.pattern.Body;
+import easewright.pattern.Cloth;
+import easewright.pattern.Level;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import easewright.print.Cautions;
+import easewright.print.Past;
+import easewright.print.Reading;
+import easewright.print.Use;
+import easewright.print.ink.Leaf;
+import easewright.print.ink.Lettering;
+import easewright.print.ink.Mark;
+import easewright.svg.SvgFile;
+import easewright.svg.SvgProblem;
+import easewright.text.LengthUnit;
+import easewright.text.Words;
+import java.io.IOException;
+import java.io.StringReader;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.xml.sax.InputSource;
+
+class ReportTest {
+    private static final LocalDate DAY = LocalDate.of(2026, 5, 17);
+
+    private static Pattern sample(String id) {
+        try {
+            return SvgFile.read(Path.of("sample-pieces", id + ".svg")).pattern();
+        } catch (SvgProblem e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    private static Pattern wider(Pattern pattern, double mm) {
+        try {
+            return SeamChange.at(
+                            pattern.levels().get(pattern.levels().size() - 1).name(), mm)
+                    .apply(pattern)
+                    .pattern();
+        } catch (Refusal e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    private static ReportContent content(Pattern pattern, Words words, ReportOrder order) {
+        EaseTables tables = EaseTables.standard();
+        Reading after = Reading.of(pattern, tables);
+        Optional<Reading> before = Past.of(pattern).map(p -> Reading.of(p, tables));
+        return ReportContent.of(
+                order, before, after, after.findings(), Cautions.of(before, after, Set.of(Use.CORDS)), words);
+    }
+
+    private static ReportContent content(Pattern pattern) {
+        return content(pattern, Words.english(LengthUnit.CM), ReportOrder.of("Skirt", DAY));
+    }
+
+    private static String text(byte[] pdf) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            return plain(new PDFTextStripper().getText(document));
+        }
+    }
+
+    private static String plain(String text) {
+        return text.replaceAll("[\\s\u00a0]+", " ");
+    }
+
+    /** Both ways of setting it say the same. */
+    @Test
+    void tellsWhatWasDoneWhatItDidAndWhatStayed() throws Exception {
+        ReportContent content = content(wider(sample("skirt"), 24));
+        String html = plain(HtmlReport.of(content)
+                .replaceAll("(?s)<style>.*</style>|<[^>]*>", " ")
+                .replace("&quot;", "\""));
+        String pdf = text(PdfReport.of(content, share -> {}));
+        for (String said : List.of(html, pdf)) {
+            assertThat(said)
+                    .contains("Ease report: Skirt")
+                    .contains("For Maren Holt, 17 May 2026")
+                    .contains("ease 5 cm \u2192 7.4 cm")
+                    .contains("hip: +2.4 cm all round")
+                    .contains("hip 27 cm \u2192 27.6 cm")
+                    .contains("61.59 cm \u2192 61.71 cm")
+                    .contains("Waistband: the whole piece")
+                    .contains("of cloth 140 cm wide")
+                    .contains("Cords")
+                    .contains("toile")
+                    .contains("Threads 221")
+                    .doesNotContain("report.")
+                    .doesNotContain("{");
+        }
+    }
+
+    @Test
+    void anUnchangedPatternIsReportedToo() throws Exception {
+        ReportContent content = content(sample("knit-top"));
+        assertThat(HtmlReport.of(content)).contains("Nothing has been changed").doesNotContain("\u2192");
+        assertThat(text(PdfReport.of(content, share -> {}))).contains("Nothing has been changed");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"skirt", "bodice", "trousers", "knit-top"})
+    void everySampleIsSetInsideItsPages(String id) {
+        ReportContent content = content(
+                wider(sample(id), 20),
+                Words.english(LengthUnit.INCH),
+                ReportOrder.of(id, DAY).on(easewright.print.sheet.Paper.LETTER));
+        List<Leaf> leaves = PdfReport.leaves(content);
+        assertThat(leaves).hasSizeBetween(2, 8);
+        for (Leaf leaf : leaves) {
+            for (Mark mark : leaf.layers().get(0).picture().marks()) {
+                if (mark instanceof Mark.Writing w && w.turn() == 0) {
+                    double width = Lettering.of(w.bold()).width(w.text(), w.size());
+                    double left = switch (w.anchor()) {
+                        case START -> w.at().x();
+                        case MIDDLE -> w.at().x() - width / 2;
+                        case END -> w.at().x() - width;
+                    };
+                    assertThat(left).as(w.text()).isGreaterThan(12);
+                    assertThat(left + width).as(w.text()).isLessThan(leaf.width() - 12);
+                    assertThat(w.at().y()).as(w.text()).isBetween(12.0, leaf.height() - 12);
+                }
+            }
+        }
+    }
+
+    @Test
+    void markupInNamesIsOnlyText() throws Exception {
+        String nasty = "</svg><script>alert(1)</script>\"'&<b onload=x>";
+        Pattern skirt = wider(sample("skirt"), 24);
+        Piece piece = skirt.pieces().get(0);
+        Pattern named = skirt.withPiece(piece.withName(nasty))
+                .withBody(new Body(nasty, skirt.body().measures()));
+        ReportOrder order = ReportOrder.of(nasty, DAY);
+        ReportContent content = content(named, Words.english(LengthUnit.CM), order);
+        String html = HtmlReport.of(content);
+        assertThat(html).doesNotContain("<script").doesNotContain("<b ").contains("&lt;script&gt;");
+        assertThat(html).contains("default-src 'none'");
+        // Its pictures are whole: each is well-formed by itself.
+        int count = 0;
+        for (int at = html.indexOf("<svg"); at >= 0; at = html.indexOf("<svg", at + 1)) {
+            String svg = html.substring(at, html.indexOf("</svg>", at) + 6);
+            DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new InputSource(new StringReader(svg)));
+            count++;
+        }
+        assertThat(count).isGreaterThan(5);
+        assertThat(text(PdfReport.of(content, share -> {}))).contains("<script>alert(1)</script>");
+    }
+
+    @Test
+    void clothIsComparedAndShrinkageAdded() {
+        Pattern skirt = sample("skirt");
+        Pattern large = wider(skirt, 100);
+        String folded = paragraphs(content(skirt));
+        assertThat(folded).contains("on folded cloth");
+        Words words = Words.english(LengthUnit.CM);
+        String narrow =
+                paragraphs(content(large, words, ReportOrder.of("s", DAY).onCloth(630, false)));
+        assertThat(narrow).contains("no longer fit on the folded cloth").contains("on open cloth");
+        assertThat(paragraphs(content(large, words, ReportOrder.of("s", DAY).onCloth(250, false))))
+                .contains("do not fit on cloth 25\u00a0cm wide");
+        Cloth shrinks = new Cloth(
+                false, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.of(10));
+        String washed = paragraphs(content(skirt.withCloth(shrinks)));
+        assertThat(washed).contains("shrinks by 10\u00a0%").contains("90\u00a0cm of cloth");
+        assertThat(folded).contains("81\u00a0cm of cloth");
+    }
+
+    /** Paragraphs and captions. */
+    private static String paragraphs(ReportContent content) {
+        StringBuilder said = new StringBuilder();
+        for (Part part : content.parts()) {
+            if (part instanceof Part.Paragraph p) {
+                said.append(p.text()).append('\n');
+            } else if (part instanceof Part.Figures f) {
+                f.figures().forEach(figure -> said.append(figure.caption()).append('\n'));
+            }
+        }
+        return said.toString();
+    }
+
+    @Test
+    void aBarePatternWithoutLevelsIsReported() {
+        Pattern bare = Pattern.bare(sample("skirt").pieces(), sample("skirt").scale());
+        assertThat(HtmlReport.of(content(bare.withLevels(List.<Level>of())))).contains("No level is marked");
+    }
+}
