@@ -9,7 +9,6 @@ import easewright.geom.Point;
 import easewright.svg.SvgFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.image.WritableImage;
@@ -186,23 +185,6 @@ class JourneyTest extends Journey {
                                 desk().notice().orElseThrow().key(),
                                 desk().notice().orElseThrow().values()))
                 .doesNotContain("problem.");
-    }
-
-    @Test
-    void everyControlHasANameAndAHint(FxRobot robot) throws Exception {
-        openTheSkirt(robot);
-        for (Button button : robot.lookup(".button").queryAllAs(Button.class)) {
-            if (button.isVisible()) {
-                assertThat(button.getText() + button.getAccessibleText())
-                        .as("name of %s", button)
-                        .isNotBlank()
-                        .doesNotContain("editor.");
-            }
-        }
-        for (TextField field : robot.lookup(".length-field").queryAllAs(TextField.class)) {
-            assertThat(field.getAccessibleText()).as("name of %s", field).isNotBlank();
-            assertThat(field.getTooltip()).as("hint of %s", field).isNotNull();
-        }
     }
 
     @Test

@@ -78,6 +78,11 @@ public final class Pictures extends Application {
                 app.session().chooseLevel(last.name());
             });
             picture("measured", 1);
+            fire("#ask-where");
+            fire("#feels-pulls");
+            fire("#sign-seat");
+            picture("where", 1);
+            fire("#ask-where");
             act(() -> app.session()
                     .want(app.session().desk().wanted().orElseThrow().withAmount(40)));
             picture("trial", 1);
@@ -124,6 +129,15 @@ public final class Pictures extends Application {
             e.printStackTrace();
         }
         Platform.exit();
+    }
+
+    private void fire(String id) throws InterruptedException {
+        rest();
+        act(() -> {
+            if (stage.getScene().lookup(id) instanceof ToggleButton button) {
+                button.fire();
+            }
+        });
     }
 
     private void turn(String page) throws InterruptedException {

@@ -20,6 +20,7 @@ import java.util.Set;
  * @param carry    whether the change goes on parallel down to the hem
  * @param oneSide  whether only one side of the garment changes
  * @param openUp   whether protected edges may move after all
+ * @param even     whether seams that are sewn together shall change by the same length
  * @param other    another way than at the seams, or that way with all its settings
  */
 public record Wanted(
@@ -30,6 +31,7 @@ public record Wanted(
         boolean carry,
         boolean oneSide,
         boolean openUp,
+        boolean even,
         Optional<OtherWay> other) {
     /** The setting by which every way lets protected edges change. */
     private static final String ACCEPT = "accept-protected";
@@ -40,7 +42,7 @@ public record Wanted(
 
     /** Nothing yet, with the settings most often right at such a level. */
     public static Wanted at(String level, LevelKind kind) {
-        return new Wanted(level, 0, Set.of(), Taper.SMOOTH, belowTheWaist(kind), false, false, Optional.empty());
+        return new Wanted(level, 0, Set.of(), Taper.SMOOTH, belowTheWaist(kind), false, false, false, Optional.empty());
     }
 
     private static boolean belowTheWaist(LevelKind kind) {
@@ -48,31 +50,35 @@ public record Wanted(
     }
 
     public Wanted withAmount(double mm) {
-        return new Wanted(level, mm, leftOut, taper, carry, oneSide, openUp, other);
+        return new Wanted(level, mm, leftOut, taper, carry, oneSide, openUp, even, other);
     }
 
     public Wanted withLeftOut(Set<EdgeRef> edges) {
-        return new Wanted(level, amount, edges, taper, carry, oneSide, openUp, other);
+        return new Wanted(level, amount, edges, taper, carry, oneSide, openUp, even, other);
     }
 
     public Wanted withTaper(Taper shape) {
-        return new Wanted(level, amount, leftOut, shape, carry, oneSide, openUp, other);
+        return new Wanted(level, amount, leftOut, shape, carry, oneSide, openUp, even, other);
     }
 
     public Wanted withCarry(boolean toHem) {
-        return new Wanted(level, amount, leftOut, taper, toHem, oneSide, openUp, other);
+        return new Wanted(level, amount, leftOut, taper, toHem, oneSide, openUp, even, other);
     }
 
     public Wanted withOneSide(boolean only) {
-        return new Wanted(level, amount, leftOut, taper, carry, only, openUp, other);
+        return new Wanted(level, amount, leftOut, taper, carry, only, openUp, even, other);
     }
 
     public Wanted withOpenUp(boolean allowed) {
-        return new Wanted(level, amount, leftOut, taper, carry, oneSide, allowed, other);
+        return new Wanted(level, amount, leftOut, taper, carry, oneSide, allowed, even, other);
+    }
+
+    public Wanted withEven(boolean alike) {
+        return new Wanted(level, amount, leftOut, taper, carry, oneSide, openUp, alike, other);
     }
 
     public Wanted withOther(Optional<OtherWay> way) {
-        return new Wanted(level, amount, leftOut, taper, carry, oneSide, openUp, way);
+        return new Wanted(level, amount, leftOut, taper, carry, oneSide, openUp, even, way);
     }
 
     /** Nothing more is wanted here for now; the way stays chosen. */
@@ -117,6 +123,6 @@ public record Wanted(
                         .filter(e -> !leftOut.contains(e))
                         .map(e -> new Share(e, 1))
                         .toList();
-        return new SeamChange(level, amount, shares, taper, carry, List.of(), List.of(), oneSide, openUp);
+        return new SeamChange(level, amount, shares, taper, carry, List.of(), List.of(), oneSide, openUp, even);
     }
 }

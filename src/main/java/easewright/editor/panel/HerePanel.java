@@ -17,6 +17,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -36,6 +37,8 @@ public final class HerePanel extends VBox {
     private final EffectView effect = new EffectView();
     private final SeamSettings seams = new SeamSettings(this::change);
     private final WayFormView form;
+    private final WhereView where;
+    private final ToggleButton ask = new ToggleButton();
     private final Label refusal = new Label();
     private final Button largest = new Button();
     private final Button openUp = new Button();
@@ -46,6 +49,7 @@ public final class HerePanel extends VBox {
     public HerePanel(Session session) {
         this.session = session;
         this.form = new WayFormView(session);
+        this.where = new WhereView(session);
         setId("here");
         getStyleClass().add("here");
         Label wrong = new Label();
@@ -75,6 +79,13 @@ public final class HerePanel extends VBox {
         openUp.setId("open-up");
         openUp.getStyleClass().add("small");
         openUp.setOnAction(e -> change(w -> w.withOpenUp(true)));
+        ask.setId("ask-where");
+        ask.getStyleClass().addAll("small", "chip");
+        ask.setOnAction(e -> {
+            where.open(ask.isSelected());
+            show(session.desk());
+        });
+        where.visibleProperty().addListener((o, was, is) -> ask.setSelected(is));
         title.getStyleClass().add("section-title");
         outcome.setId("outcome");
         outcome.getStyleClass().add("outcome");
@@ -90,11 +101,13 @@ public final class HerePanel extends VBox {
     private void lay(Label wrong) {
         Region between = new Region();
         HBox.setHgrow(between, Priority.ALWAYS);
-        HBox head = new HBox(8, title, between, way);
+        title.setMinWidth(USE_PREF_SIZE);
+        ask.setMinWidth(USE_PREF_SIZE);
+        HBox head = new HBox(8, title, ask, between, way);
         head.setAlignment(Pos.CENTER_LEFT);
         HBox what = new HBox(6, level, amount, less, more);
         what.setAlignment(Pos.CENTER_LEFT);
-        ScrollPane settings = new FittedScroll(new VBox(8, effect, seams, form));
+        ScrollPane settings = new FittedScroll(new VBox(8, where, effect, seams, form));
         settings.getStyleClass().add("here-settings");
         settings.setMinHeight(72);
         VBox.setVgrow(settings, Priority.ALWAYS);
@@ -142,7 +155,7 @@ public final class HerePanel extends VBox {
                 desk.unit() == LengthUnit.INCH ? "editor.here.amount.prompt.inch" : "editor.here.amount.prompt"));
         outcome.setText(HereWords.outcome(desk));
         effect.show(Effect.of(desk), words);
-        visible(seams, wanted.atSeams());
+        visible(seams, wanted.atSeams() && !where.isOpen());
         if (wanted.atSeams()) {
             seams.show(desk, wanted);
         }
@@ -168,6 +181,8 @@ public final class HerePanel extends VBox {
 
     private void words(Words words) {
         title.setText(words.of("editor.here.title"));
+        ask.setText(words.of("editor.where"));
+        ask.setTooltip(new Tooltip(words.of("editor.where.hint")));
         level.setAccessibleText(words.of("editor.here.level"));
         level.setTooltip(new Tooltip(words.of("editor.here.level.hint")));
         amount.describe(words.of("editor.here.amount"), words.of("editor.here.amount.hint"));

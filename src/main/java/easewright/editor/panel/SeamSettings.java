@@ -33,6 +33,7 @@ final class SeamSettings extends VBox {
     private final ToggleButton straight = new ToggleButton();
     private final CheckBox carry = new CheckBox();
     private final CheckBox oneSide = new CheckBox();
+    private final CheckBox even = new CheckBox();
     private List<Object> chipsShown = List.of();
 
     /**
@@ -54,6 +55,8 @@ final class SeamSettings extends VBox {
         carry.setOnAction(e -> changer.accept(w -> w.withCarry(carry.isSelected())));
         oneSide.setId("one-side");
         oneSide.setOnAction(e -> changer.accept(w -> w.withOneSide(oneSide.isSelected())));
+        even.setId("even");
+        even.setOnAction(e -> changer.accept(w -> w.withEven(even.isSelected())));
         HBox which = new HBox(8, seamsTitle, seams);
         which.setAlignment(Pos.CENTER_LEFT);
         HBox.setHgrow(seams, Priority.ALWAYS);
@@ -61,7 +64,7 @@ final class SeamSettings extends VBox {
         HBox how = new HBox(6, shapeTitle, smooth, straight);
         how.setAlignment(Pos.CENTER_LEFT);
         shapeTitle.setMinWidth(USE_PREF_SIZE);
-        getChildren().setAll(which, how, new HBox(16, carry, oneSide));
+        getChildren().setAll(which, how, new HBox(16, carry, oneSide), even);
     }
 
     void show(Desk desk, Wanted wanted) {
@@ -71,6 +74,7 @@ final class SeamSettings extends VBox {
         straight.setSelected(wanted.taper() == Taper.STRAIGHT);
         carry.setSelected(wanted.carry());
         oneSide.setSelected(wanted.oneSide());
+        even.setSelected(wanted.even());
     }
 
     private void words(Words words) {
@@ -84,6 +88,8 @@ final class SeamSettings extends VBox {
         carry.setTooltip(new Tooltip(words.of("editor.here.carry.hint")));
         oneSide.setText(words.of("editor.here.one-side"));
         oneSide.setTooltip(new Tooltip(words.of("editor.here.one-side.hint")));
+        even.setText(words.of("way.seam.setting.even"));
+        even.setTooltip(new Tooltip(words.of("way.seam.setting.even.hint")));
     }
 
     /** One chip a seam edge at the level; a chip that is off leaves its seam alone. */

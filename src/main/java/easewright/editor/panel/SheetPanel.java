@@ -39,7 +39,9 @@ public final class SheetPanel extends VBox {
         StackPane stack = new StackPane();
         stack.getChildren().setAll(pages.values());
         VBox.setVgrow(stack, Priority.ALWAYS);
+        // The page takes what the place to say "this much, here" leaves.
         stack.setMinHeight(190);
+        stack.setPrefHeight(190);
         HBox row = new HBox();
         row.getStyleClass().add("sheet-tabs");
         ToggleGroup group = new ToggleGroup();

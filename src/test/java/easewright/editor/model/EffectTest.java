@@ -59,6 +59,18 @@ class EffectTest {
                 .anySatisfy(f -> assertThat(f.code()).isEqualTo("mate-drifted"));
     }
 
+    /** Trouser legs: front and back seams of different slant drift apart unless they are evened out. */
+    @Test
+    void seamsThatAreEvenedOutStillFit() throws Exception {
+        open(2, "thigh");
+        assertThat(words(tried(60), Effect.Kind.DRIFTED)).isNotEmpty();
+        session.want(session.desk().wanted().orElseThrow().withEven(true));
+        assertThat(session.desk().shownTrial()).isPresent();
+        Effect effect = Effect.of(session.desk());
+        assertThat(words(effect, Effect.Kind.DRIFTED)).isEmpty();
+        assertThat(words(effect, Effect.Kind.FITS)).hasSize(1);
+    }
+
     @Test
     void protectedEdgesThatStayAreShownOnTheTable() throws Exception {
         open(1, "wrist");

@@ -1,0 +1,123 @@
+package easewright.editor.panel;
+
+import easewright.editor.model.Advice;
+import easewright.editor.model.Desk;
+import easewright.editor.model.FitSign;
+import easewright.editor.model.Session;
+import easewright.text.Words;
+import java.util.List;
+import java.util.Locale;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.VBox;
+
+/** Where to put it: asks how it shows and where, and proposes a place and a way with its source. */
+final class WhereView extends VBox {
+    private final Session session;
+    private final Label question = new Label();
+    private final FlowPane feels = new FlowPane(6, 6);
+    private final FlowPane signs = new FlowPane(6, 6);
+    private final VBox advice = new VBox(6);
+    private Desk shown;
+
+    WhereView(Session session) {
+        super(8);
+        this.session = session;
+        setId("where");
+        question.setWrapText(true);
+        advice.getStyleClass().add("advice");
+        getChildren().setAll(question, feels, signs, advice);
+        open(false);
+    }
+
+    /** Begins anew, or goes away. */
+    void open(boolean is) {
+        setVisible(is);
+        setManaged(is);
+        if (is) {
+            ask();
+        }
+    }
+
+    boolean isOpen() {
+        return isVisible();
+    }
+
+    private void ask() {
+        shown = session.desk();
+        Words words = shown.words();
+        question.setText(words.of("editor.where.question"));
+        feels.getChildren().clear();
+        signs.getChildren().clear();
+        advise(null);
+        for (FitSign.Feels kind : FitSign.Feels.values()) {
+            String name = kind.name().toLowerCase(Locale.ROOT);
+            ToggleButton chip = chip("feels-" + name, words.of("editor.where." + name));
+            chip.setTooltip(new Tooltip(words.of("editor.where." + name + ".hint")));
+            chip.setOnAction(e -> {
+                only(feels, chip);
+                listSigns(kind);
+            });
+            feels.getChildren().add(chip);
+        }
+    }
+
+    private void listSigns(FitSign.Feels kind) {
+        List<Advice> all = Advice.of(shown, kind);
+        signs.getChildren().clear();
+        advise(null);
+        for (Advice each : all) {
+            ToggleButton chip = chip("sign-" + each.about().id(), each.sign());
+            chip.setTooltip(new Tooltip(shown.words().of("editor.where.sign.hint")));
+            chip.setOnAction(e -> {
+                only(signs, chip);
+                advise(each);
+            });
+            signs.getChildren().add(chip);
+        }
+        if (all.isEmpty()) {
+            Label none = new Label(shown.words().of("editor.where.none"));
+            none.setWrapText(true);
+            signs.getChildren().add(none);
+        }
+    }
+
+    private void advise(Advice chosen) {
+        advice.getChildren().clear();
+        advice.setVisible(chosen != null);
+        advice.setManaged(chosen != null);
+        if (chosen == null) {
+            return;
+        }
+        Label said = new Label(chosen.words());
+        said.setWrapText(true);
+        said.setMinHeight(USE_PREF_SIZE);
+        Label source = new Label(chosen.source());
+        source.setWrapText(true);
+        source.setMinHeight(USE_PREF_SIZE);
+        source.getStyleClass().add("quiet");
+        Button take = new Button(shown.words().of("editor.where.take"));
+        take.setId("where-take");
+        take.getStyleClass().addAll("small", "accent");
+        take.setTooltip(new Tooltip(shown.words().of("editor.where.take.hint")));
+        take.setOnAction(e -> {
+            session.want(chosen.taken(session.desk().pattern()));
+            open(false);
+        });
+        advice.getChildren().setAll(said, source, take);
+    }
+
+    private static ToggleButton chip(String id, String text) {
+        ToggleButton chip = new ToggleButton(text);
+        chip.setId(id);
+        chip.getStyleClass().addAll("small", "chip");
+        return chip;
+    }
+
+    private static void only(FlowPane chips, ToggleButton chosen) {
+        chips.getChildren().forEach(c -> ((ToggleButton) c).setSelected(c == chosen));
+    }
+}

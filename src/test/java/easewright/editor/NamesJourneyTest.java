@@ -1,0 +1,114 @@
+package easewright.editor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import easewright.alter.Way;
+import easewright.alter.Ways;
+import easewright.editor.model.Desk;
+import easewright.editor.model.OtherWay;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.control.ButtonBase;
+import javafx.scene.control.ComboBoxBase;
+import javafx.scene.control.Control;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.TextField;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** Every control has a name for those who do not see it, and a hint in plain words for those who do. */
+class NamesJourneyTest extends Journey {
+    @Start
+    void start(Stage shown) throws Exception {
+        open(shown);
+    }
+
+    private List<Control> controls() {
+        List<Control> found = new ArrayList<>();
+        collect(stage.getScene().getRoot(), found);
+        return found;
+    }
+
+    /** Down to controls that are to be seen; what a control is built of is its own affair. */
+    private static void collect(Node node, List<Control> found) {
+        if (!node.isVisible()) {
+            return;
+        }
+        if (node instanceof ButtonBase || node instanceof TextField || node instanceof ComboBoxBase<?>) {
+            found.add((Control) node);
+        } else if (node instanceof Parent parent) {
+            parent.getChildrenUnmodifiable().forEach(child -> collect(child, found));
+        }
+    }
+
+    private static String name(Control control) {
+        String own = control.getAccessibleText() == null ? "" : control.getAccessibleText();
+        String text = control instanceof Labeled labeled && labeled.getText() != null ? labeled.getText() : "";
+        return own + text;
+    }
+
+    private void allAreNamed(String when) {
+        List<String> faults = new ArrayList<>();
+        for (Control control : controls()) {
+            String name = name(control);
+            String hint =
+                    control.getTooltip() == null ? "" : control.getTooltip().getText();
+            if (name.strip().length() < 2 || isKey(name)) {
+                faults.add("no name: " + control);
+            }
+            if (hint == null || hint.isBlank() || isKey(hint)) {
+                faults.add("no hint: " + control);
+            }
+        }
+        assertThat(faults).as(when).isEmpty();
+    }
+
+    private static boolean isKey(String words) {
+        return words.contains("editor.") || words.contains(".setting.") || words.contains("{");
+    }
+
+    @Test
+    void onTheEmptyTableAndOnEveryPage(FxRobot robot) throws Exception {
+        WaitForAsyncUtils.waitForFxEvents();
+        robot.lookup("#sample-skirt").query();
+        robot.interact(() -> allAreNamed("start"));
+        openTheSkirt(robot);
+        write(robot, "#body-hip", "98 cm");
+        write(robot, "#wish-hip", "9 cm");
+        write(robot, "#amount", "2 cm");
+        robot.interact(() -> allAreNamed("trial"));
+        write(robot, "#amount", "9 m");
+        robot.interact(() -> allAreNamed("refused"));
+        write(robot, "#amount", "2 cm");
+        robot.clickOn("#keep");
+        until(d -> !d.pattern().changes().isEmpty());
+        robot.interact(() -> app.session().say(true, "editor.said.failed", Map.of("file", "x", "reason", "y")));
+        for (String page : List.of("marks", "ease", "rings", "size", "changes", "notes")) {
+            robot.clickOn("#page-" + page);
+            robot.interact(() -> allAreNamed(page));
+        }
+        robot.clickOn("#ask-where").clickOn("#feels-pulls").clickOn("#sign-seat");
+        robot.interact(() -> allAreNamed("where"));
+        robot.clickOn("#where-take");
+        until(d -> d.wanted().flatMap(w -> w.other()).isPresent());
+    }
+
+    @Test
+    void inTheFormOfEveryWay(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        for (Way way : Ways.all()) {
+            robot.interact(() -> {
+                Desk desk = desk();
+                app.session().want(desk.wanted().orElseThrow().withOther(Optional.of(OtherWay.of(way))));
+                allAreNamed(way.method());
+            });
+        }
+    }
+}
