@@ -203,7 +203,8 @@ class EvenSeamsTest {
         Worst drift = new Worst("even seams, drift, mm");
         Worst back = new Worst("even seams there and back, mm");
         int refused = 0;
-        for (long seed = 1; seed <= 160; seed++) {
+        int cases = RandomCloth.cases(160);
+        for (long seed = 1; seed <= cases; seed++) {
             RandomCloth random = new RandomCloth(seed);
             Piece one = random.piece("front");
             Piece two = RandomCloth.mapped(random.piece("back"), Affine.translation(1000, 0));
@@ -243,7 +244,7 @@ class EvenSeamsTest {
                 }
             }
         }
-        assertThat(refused).isLessThan(48);
+        assertThat(refused).isLessThan(cases / 3);
         girth.within(1e-6);
         drift.within(0.02);
         back.within(1e-6);

@@ -136,6 +136,51 @@ class SpreadSlashesTest {
         return Measures.width(pattern.pieces().get(piece), MIDDLE).orElseThrow().net();
     }
 
+    /**
+     * Worked example W14: 0.375 in an inch below a fixed underarm would swing the side seam by 20.56°. A slash from the hem
+     * to a hinge at the shoulder gives the same girth and leaves armhole and side seam as long as they were.
+     */
+    @Test
+    void w14TheSlashInsteadOfTheSteepSeam() throws Refusal {
+        Level bust = Level.of("bust", LevelKind.BUST);
+        Piece front = polygon(
+                        "front",
+                        List.of(in(2.5, 0), in(6, 1.5), in(6.5, 6), in(9, 8), in(9, 16), in(0, 16), in(0, 2.5)),
+                        "shoulder",
+                        EdgeRole.SHOULDER,
+                        "upper armhole",
+                        EdgeRole.ARMHOLE,
+                        "armhole",
+                        EdgeRole.ARMHOLE,
+                        "side",
+                        EdgeRole.SEAM,
+                        "waist",
+                        EdgeRole.WAIST,
+                        "fold",
+                        EdgeRole.FOLD,
+                        "neck",
+                        EdgeRole.NECK)
+                .toBuilder()
+                .cut(1, true)
+                .levels(List.of(LevelMark.through("bust", in(1, 9))))
+                .build();
+        Pattern before = pattern(List.of(bust), front);
+        Altered steep =
+                SeamChange.at("bust", 0.75 * INCH).withTaper(Taper.STRAIGHT).apply(before);
+        assertThat(steep.findings()).anySatisfy(f -> {
+            assertThat(f.code()).isEqualTo("taper-steep");
+            assertThat((Double) f.values().get("slope.degrees")).isCloseTo(20.56, within(0.005));
+        });
+        Altered slashed = SpreadSlashes.hinged("bust", 0.75 * INCH, Slash.of("front", in(6, 16), in(5, 1.071428571)))
+                .apply(before);
+        assertThat(girth(slashed.pattern(), "bust") - girth(before, "bust")).isCloseTo(0.75 * INCH, within(1e-6));
+        Piece after = slashed.pattern().pieces().get(0);
+        for (String edge : List.of("shoulder", "upper armhole", "armhole", "side", "neck", "fold")) {
+            assertThat(length(after, edge)).as(edge).isCloseTo(length(front, edge), within(1e-9));
+        }
+        assertThat(slashed.findings()).noneMatch(f -> f.code().startsWith("taper"));
+    }
+
     @Test
     void slashesThatDoNotHelpAreRefused() {
         Pattern before = just(square(EdgeRole.SEAM, 1, false));
