@@ -142,7 +142,8 @@ public final class AtomicSave {
                 && !view.readAttributes().permissions().contains(PosixFilePermission.OWNER_WRITE)
                 && !view.readAttributes().permissions().contains(PosixFilePermission.GROUP_WRITE);
         if (locked || !Files.isWritable(place)) {
-            throw problem("save-write-protected", target, null);
+            boolean disk = Files.getFileStore(place).isReadOnly();
+            throw problem(disk ? "save-disk-read-only" : "save-write-protected", target, null);
         }
         if (view != null && Files.getAttribute(place, "unix:nlink") instanceof Integer links && links > 1) {
             throw problem("save-hard-link", target, null);

@@ -9,8 +9,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Supplier;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * An element of the marks block.
@@ -35,7 +33,8 @@ record MarkNode(
 
     private static final int MOST_CANDIDATES = 1000;
 
-    private static final Pattern PREFIX = Pattern.compile("([\\w.-]+):");
+    /** Longer ones are not declared for marks that are kept as they stand. */
+    private static final int LONGEST_PREFIX = 200;
 
     /** The elements named marks in any version of our namespace, in document order. */
     static List<Tag> blocks(SourceText source) {
@@ -133,15 +132,24 @@ record MarkNode(
         return name.substring(0, Math.max(0, name.indexOf(':')));
     }
 
+    /** Everything in a text that may be a namespace prefix: what stands before a colon. */
+    private static Set<String> prefixes(String body) {
+        Set<String> prefixes = new HashSet<>();
+        for (int colon = body.indexOf(':'); colon >= 0; colon = body.indexOf(':', colon + 1)) {
+            int from = colon;
+            while (from > 0 && colon - from < LONGEST_PREFIX && " \t\r\n<>/=\"':".indexOf(body.charAt(from - 1)) < 0) {
+                from--;
+            }
+            prefixes.add(body.substring(from, colon));
+        }
+        return prefixes;
+    }
+
     private static String standalone(SourceText source, Tag tag, Map<String, String> namespaces) {
         String text = source.text();
         StringBuilder out = new StringBuilder(text.substring(tag.from(), tag.afterName()));
         String body = text.substring(tag.afterName(), tag.endTo());
-        Set<String> prefixes = new HashSet<>();
-        Matcher inBody = PREFIX.matcher(body);
-        while (inBody.find()) {
-            prefixes.add(inBody.group(1));
-        }
+        Set<String> prefixes = prefixes(body);
         namespaces.forEach((prefix, uri) -> {
             String attribute = prefix.isEmpty() ? "xmlns" : "xmlns:" + prefix;
             boolean used = prefix.isEmpty() || tag.name().startsWith(prefix + ":") || prefixes.contains(prefix);

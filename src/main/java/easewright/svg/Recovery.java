@@ -73,6 +73,7 @@ public final class Recovery implements AutoCloseable {
             disk.replace(fresh, place);
             disk.forceFolder(folder);
         } catch (IOException e) {
+            remove(fresh);
             throw new SvgProblem("recovery-not-kept", Map.of("file", original.toString(), "reason", reason(e)), e);
         }
     }

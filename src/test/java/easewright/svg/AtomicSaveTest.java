@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.nio.file.attribute.UserDefinedFileAttributeView;
 import java.util.stream.Stream;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
@@ -81,5 +83,63 @@ class AtomicSaveTest {
         Path directory = Files.createDirectory(folder.resolve("d.svg"));
         refused("save-not-a-file", () -> AtomicSave.save(directory, bytes("x")));
         assertThat(names()).containsExactly("d.svg");
+    }
+
+    @Test
+    void aFileChangedByAnotherProgramIsNotReplaced() throws Exception {
+        Path file = folder.resolve("a.svg");
+        Fingerprint first = AtomicSave.save(file, bytes("one")).fingerprint();
+        Files.write(file, bytes("two"));
+        refused("save-changed-meanwhile", () -> AtomicSave.save(file, bytes("mine"), first));
+        assertThat(file).hasContent("two");
+        assertThat(names()).containsExactly("a.svg");
+        Fingerprint seen = Fingerprint.of(bytes("two"));
+        AtomicSave.Saved saved = AtomicSave.save(file, bytes("mine"), seen);
+        assertThat(saved.findings()).isEmpty();
+        AtomicSave.save(file, bytes("mine too"), saved.fingerprint());
+        assertThat(file).hasContent("mine too");
+        Files.delete(file);
+        AtomicSave.save(file, bytes("again"), saved.fingerprint());
+        assertThat(file).hasContent("again");
+    }
+
+    @Test
+    void aWriteProtectedFileAndOneOfTwoNamesAreLeftAlone() throws Exception {
+        Path file = folder.resolve("a.svg");
+        Files.write(file, bytes("one"));
+        Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("r--r--r--"));
+        refused("save-write-protected", () -> AtomicSave.save(file, bytes("two")));
+        Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-r--r--"));
+        Files.createLink(folder.resolve("b.svg"), file);
+        refused("save-hard-link", () -> AtomicSave.save(file, bytes("two")));
+        assertThat(file).hasContent("one");
+        assertThat(names()).containsExactly("a.svg", "b.svg");
+    }
+
+    @Test
+    void ownerGroupAndExtendedAttributesAreKept() throws Exception {
+        Path file = folder.resolve("a.svg");
+        Files.write(file, bytes("one"));
+        UserDefinedFileAttributeView extra = Files.getFileAttributeView(file, UserDefinedFileAttributeView.class);
+        boolean extended = Files.getFileStore(file).supportsFileAttributeView("user");
+        if (extended) {
+            extra.write("note", ByteBuffer.wrap(bytes("mine")));
+        }
+        Integer owner = (Integer) Files.getAttribute(file, "unix:uid");
+        boolean given = owner == 0;
+        if (given) {
+            Files.setAttribute(file, "unix:uid", 65534);
+            Files.setAttribute(file, "unix:gid", 65534);
+        }
+        AtomicSave.save(file, bytes("two"));
+        for (String name : names()) {
+            Path one = folder.resolve(name);
+            assertThat(Files.getAttribute(one, "unix:uid")).isEqualTo(given ? 65534 : owner);
+            if (extended) {
+                assertThat(Files.getFileAttributeView(one, UserDefinedFileAttributeView.class)
+                                .list())
+                        .containsExactly("note");
+            }
+        }
     }
 }
