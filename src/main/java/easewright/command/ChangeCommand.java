@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import easewright.alter.Altered;
 import easewright.alter.Refusal;
 import easewright.check.Checks;
+import easewright.check.Offers;
 import easewright.ease.EaseTables;
 import easewright.pattern.ChangeNote;
 import easewright.pattern.Finding;
@@ -58,6 +59,7 @@ final class ChangeCommand implements Job {
         Reading readAfter = opened.reading(after);
         findings.addAll(
                 Checks.compare(before, readBefore.measures(), after, readAfter.measures(), EaseTables.standard()));
+        findings.addAll(Offers.of(before, after));
         Noticed noticed = Noticed.in(opened, readAfter).and(findings);
         if (!onlyTry) {
             Target.save(chosen, bytes);
