@@ -70,12 +70,14 @@ final class EditorWindow {
         StackPane.setAlignment(left, Pos.TOP_CENTER);
         root.setCenter(middle);
         root.getStyleClass().add("editor");
-        root.setTop(new TopBar(session, files));
+        TopBar bar = new TopBar(session, files);
+        root.setTop(bar);
         scene = new Scene(root, 1280, 800);
         scene.getStylesheets()
                 .add(Objects.requireNonNull(EditorWindow.class.getResource("editor.css"))
                         .toExternalForm());
         keys();
+        key(KeyCode.P, () -> bar.print(session));
         root.setOnDragOver(this::over);
         root.setOnDragDropped(this::dropped);
         session.deskProperty().addListener((o, before, now) -> show(stage, now));

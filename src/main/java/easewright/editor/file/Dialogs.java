@@ -25,22 +25,27 @@ public final class Dialogs implements Asking {
 
     @Override
     public Optional<Path> whichToOpen() {
-        return Optional.ofNullable(chooser("editor.open.title").showOpenDialog(window))
+        return Optional.ofNullable(chooser("editor.open.title", "editor.file-kind", "*.svg", "*.svgz")
+                        .showOpenDialog(window))
                 .map(File::toPath);
     }
 
     @Override
     public Optional<Path> whereToSave(String name) {
-        FileChooser chooser = chooser("editor.save.title");
+        FileChooser chooser = name.endsWith(".pdf")
+                ? chooser("editor.print.where", "editor.file-kind.pdf", "*.pdf")
+                : name.endsWith(".html")
+                        ? chooser("editor.print.where", "editor.file-kind.html", "*.html")
+                        : chooser("editor.save.title", "editor.file-kind", "*.svg", "*.svgz");
         chooser.setInitialFileName(name);
         return Optional.ofNullable(chooser.showSaveDialog(window)).map(File::toPath);
     }
 
-    private FileChooser chooser(String title) {
+    private FileChooser chooser(String title, String kind, String... endings) {
         FileChooser chooser = new FileChooser();
         chooser.setTitle(words.get().of(title));
         chooser.getExtensionFilters()
-                .add(new FileChooser.ExtensionFilter(words.get().of("editor.file-kind"), "*.svg", "*.svgz"));
+                .add(new FileChooser.ExtensionFilter(words.get().of(kind), endings));
         return chooser;
     }
 

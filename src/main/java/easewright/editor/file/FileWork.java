@@ -40,6 +40,11 @@ public final class FileWork {
         session.deskProperty().addListener((o, before, now) -> remember(now));
     }
 
+    /** Where the user is asked about files. */
+    public Asking asking() {
+        return asking;
+    }
+
     /** What is going on away from the window's thread. */
     public Background background() {
         return background;

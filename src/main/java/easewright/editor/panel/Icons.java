@@ -13,6 +13,9 @@ final class Icons {
     /** A sheet with an arrow leaving it. */
     static final String EXPORT = "M11 4.5h-7.5v12h12v-7M10 10.5l7-7M12.5 3.5h4.5v4.5";
 
+    /** A sheet coming out of a printer. */
+    static final String PRINT = "M6 7v-4.5h8v4.5M6 13.5h-2.5v-6.5h13v6.5h-2.5M6 11.5h8v6h-8z";
+
     static final String UNDO = "M4 8.5h8.5a4 4 0 0 1 0 8h-4M7.5 4.5l-4 4 4 4";
     static final String REDO = "M16 8.5h-8.5a4 4 0 0 0 0 8h4M12.5 4.5l4 4-4 4";
     /** A lamp. */

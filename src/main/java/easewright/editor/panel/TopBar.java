@@ -25,6 +25,7 @@ public final class TopBar extends HBox {
     private final SplitMenuButton open = new SplitMenuButton();
     private final Button save = new Button();
     private final Button export = new Button();
+    private final Button print = new Button();
     private final Button undo = new Button();
     private final Button redo = new Button();
     private final Label name = new Label();
@@ -44,6 +45,7 @@ public final class TopBar extends HBox {
         open.setOnShowing(e -> recent());
         icon(save, "save", Icons.SAVE, files::save);
         icon(export, "export", Icons.EXPORT, files::saveAs);
+        icon(print, "print", Icons.PRINT, () -> print(session));
         icon(undo, "undo", Icons.UNDO, session::undo);
         icon(redo, "redo", Icons.REDO, session::redo);
         ToggleGroup units = new ToggleGroup();
@@ -69,7 +71,7 @@ public final class TopBar extends HBox {
         gap.setMinWidth(12);
         HBox unit = new HBox(cm, inch);
         unit.setAlignment(Pos.CENTER);
-        getChildren().setAll(open, save, export, gap, undo, redo, middle, unit, lamp);
+        getChildren().setAll(open, save, export, print, gap, undo, redo, middle, unit, lamp);
         session.deskProperty().addListener((o, before, now) -> show(now));
         show(session.desk());
     }
@@ -79,6 +81,13 @@ public final class TopBar extends HBox {
         button.setGraphic(Icons.of(path));
         button.getStyleClass().add("flat");
         button.setOnAction(e -> act.run());
+    }
+
+    /** Opens the window for prints and reports of what lies on the table. */
+    public void print(Session session) {
+        if (session.desk().isOpen()) {
+            PrintPanel.open(session.desk(), files.asking(), getScene().getWindow());
+        }
     }
 
     private void recent() {
@@ -106,10 +115,12 @@ public final class TopBar extends HBox {
         }
         named(save, words, "editor.save");
         named(export, words, "editor.save-as");
+        named(print, words, "editor.print");
         named(undo, words, "editor.undo");
         named(redo, words, "editor.redo");
         save.setDisable(!desk.isOpen());
         export.setDisable(!desk.isOpen());
+        print.setDisable(!desk.isOpen());
         undo.setDisable(!desk.history().canUndo());
         redo.setDisable(!desk.history().canRedo());
         cm.setText(words.of("editor.unit.cm"));

@@ -15,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TimeZone;
+import java.util.concurrent.CancellationException;
 import java.util.function.DoubleConsumer;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -42,7 +43,7 @@ public final class PdfBook {
      * @param title    as shown by viewers
      * @param date     the day it is dated
      * @param progress told after each page which share is done, 0 to 1
-     * @throws java.util.concurrent.CancellationException if the thread was interrupted
+     * @throws CancellationException if the thread was interrupted
      */
     public static byte[] of(List<Leaf> leaves, String title, LocalDate date, DoubleConsumer progress) {
         try (PDDocument document = new PDDocument()) {
@@ -50,7 +51,7 @@ public final class PdfBook {
             Map<String, PDOptionalContentGroup> groups = groups(document, leaves);
             for (int i = 0; i < leaves.size(); i++) {
                 if (Thread.currentThread().isInterrupted()) {
-                    throw new java.util.concurrent.CancellationException();
+                    throw new CancellationException();
                 }
                 page(document, letters, groups, leaves.get(i));
                 progress.accept((i + 1.0) / leaves.size());

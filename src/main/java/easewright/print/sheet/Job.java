@@ -74,7 +74,7 @@ record Job(
                     && !sizes.of(p).equalsIgnoreCase(order.size().strip()));
         }
         if (chosen.isEmpty()) {
-            throw PrintProblem.of("print-nothing-chosen");
+            throw PrintProblem.nothingChosen();
         }
         return chosen;
     }

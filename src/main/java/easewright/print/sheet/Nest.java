@@ -10,6 +10,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
 import java.util.function.Function;
 import java.util.function.Supplier;
 
@@ -106,6 +107,9 @@ final class Nest {
         Layout best = null;
         double least = Double.POSITIVE_INFINITY;
         for (List<Integer> order : orders(patient)) {
+            if (Thread.currentThread().isInterrupted()) {
+                throw new CancellationException();
+            }
             Layout layout = laid(order, prices.get());
             double cost = score.apply(layout);
             if (cost < least - 1e-9) {

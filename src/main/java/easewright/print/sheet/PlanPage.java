@@ -92,37 +92,40 @@ final class PlanPage {
 
     /** Pieces and cautions, set upwards from the foot of the page; gives their upper border. */
     private double foot(double width, double height) {
-        double column = (width - GUTTER) / 2;
-        double left = set(new Pencil(), 0, 0, column, true);
-        double right = set(new Pencil(), 0, 0, column, false);
-        double top = height - Math.max(left, right);
-        set(pencil, 0, top, column, true);
-        set(pencil, column + GUTTER, top, column, false);
+        double top = height - set(new Pencil(), 0, width);
+        set(pencil, top, width);
         pencil.line(0, top - 3, width, top - 3, Pen.RULE);
         return top - 3;
     }
 
-    private double set(Pencil on, double x, double top, double width, boolean pieces) {
-        TextColumn text = new TextColumn(on, x, top, width);
-        text.heading(words.of(pieces ? "print.plan.pieces" : "print.plan.care"));
-        if (pieces) {
-            List<String> names = new ArrayList<>();
-            for (PaperPiece paper : job.pieces()) {
-                Piece piece = paper.piece();
-                names.add(words.of(
-                        "print.plan.piece",
-                        Map.of("piece", piece.name(), "cutting", PieceLabel.cutting(piece, words))));
-            }
-            text.paragraph(String.join("   ", names), TEXT, Tone.BLACK);
-        } else {
-            for (Caution caution : job.cautions()) {
-                if (!caution.code().equals("test-square")) {
-                    text.paragraph(words.of("caution." + caution.code(), caution.values()), SMALL, Tone.DARK);
-                }
-            }
-            text.paragraph(words.of("print.plan.read"), SMALL, Tone.DARK);
+    /** Pieces across the page, cautions in two columns below; gives the height of it all. */
+    private double set(Pencil on, double top, double width) {
+        List<String> names = new ArrayList<>();
+        for (PaperPiece paper : job.pieces()) {
+            Piece piece = paper.piece();
+            names.add(words.of(
+                    "print.plan.piece", Map.of("piece", piece.name(), "cutting", PieceLabel.cutting(piece, words))));
         }
-        return text.bottom() - top;
+        double below = new TextColumn(on, 0, top, width)
+                .heading(words.of("print.plan.pieces"))
+                .paragraph(String.join("   ", names), TEXT, Tone.BLACK)
+                .gap(2)
+                .heading(words.of("print.plan.care"))
+                .bottom();
+        double column = (width - GUTTER) / 2;
+        TextColumn left = new TextColumn(on, 0, below, column);
+        TextColumn right = new TextColumn(on, column + GUTTER, below, column);
+        List<String> cautions = new ArrayList<>();
+        for (Caution caution : job.cautions()) {
+            if (!caution.code().equals("test-square")) {
+                cautions.add(words.of("caution." + caution.code(), caution.values()));
+            }
+        }
+        cautions.add(words.of("print.plan.read"));
+        for (String caution : cautions) {
+            (left.bottom() <= right.bottom() ? left : right).paragraph(caution, SMALL, Tone.DARK);
+        }
+        return Math.max(left.bottom(), right.bottom()) - top;
     }
 
     private void map(Box room) {
@@ -144,9 +147,13 @@ final class PlanPage {
         }
         for (Tile tile : plan.tiles()) {
             Box area = shrunk(grid.area(tile), small);
-            double size = Math.min(6, Math.min(area.width(), area.height()) / 3);
-            Point middle = area.centre().plus(new Point(0, size * 0.35));
-            pencil.write(String.valueOf(joins.number(tile)), middle, size, Anchor.MIDDLE, 0, true, Tone.MID);
+            double size = Math.min(5.5, Math.min(area.width(), area.height()) / 3);
+            pencil.writeBold(
+                    String.valueOf(joins.number(tile)),
+                    area.minX() + size * 0.3,
+                    area.minY() + size * 1.15,
+                    size,
+                    Tone.MID);
             double letter = Math.min(3, size / 2);
             Point drop = new Point(0, letter * 0.35);
             joins.right(tile)

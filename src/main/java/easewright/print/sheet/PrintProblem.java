@@ -16,6 +16,11 @@ public final class PrintProblem extends Exception {
         this.values = Map.copyOf(values);
     }
 
+    /** No piece is wanted. */
+    public static PrintProblem nothingChosen() {
+        return of("print-nothing-chosen");
+    }
+
     static PrintProblem of(String code) {
         return new PrintProblem(code, Map.of());
     }

@@ -1,0 +1,190 @@
+package easewright.editor.panel;
+
+import easewright.editor.model.Desk;
+import easewright.editor.paper.PaperChoice;
+import easewright.editor.paper.PaperChoice.Surface;
+import easewright.pattern.Piece;
+import easewright.print.Use;
+import easewright.text.LengthUnit;
+import easewright.text.Words;
+import java.util.Locale;
+import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.ChoiceBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import javafx.util.StringConverter;
+
+/** What can be chosen for a print or a report. */
+final class PrintOptions extends VBox {
+    private final Desk desk;
+    private final Words words;
+    private final Consumer<PaperChoice> chosen;
+    private final VBox print = new VBox(8);
+    private final VBox report = new VBox(8);
+    private final Node margin;
+    private final Node overlap;
+    private PaperChoice choice;
+
+    /** @param chosen told whenever something else is chosen */
+    PrintOptions(Desk desk, Consumer<PaperChoice> chosen) {
+        super(12);
+        this.desk = desk;
+        this.words = desk.words();
+        this.chosen = chosen;
+        choice = PaperChoice.first(desk.unit() == LengthUnit.INCH);
+        getStyleClass().add("print-options");
+        margin = length("margin", choice.margin(), (c, mm) -> c.withMargin(mm));
+        overlap = length("overlap", choice.overlap(), (c, mm) -> c.withOverlap(mm));
+        print.getChildren().setAll(surface(), margin, overlap, title("editor.print.pieces"));
+        desk.pattern().pieces().forEach(p -> print.getChildren().add(piece(p)));
+        CheckBox oneWay = new CheckBox(words.of("editor.print.one-way"));
+        oneWay.setId("print-one-way");
+        oneWay.setTooltip(new Tooltip(words.of("editor.print.one-way.hint")));
+        oneWay.setOnAction(e -> choose(c -> c.withCloth(c.clothWidth(), oneWay.isSelected())));
+        report.getChildren()
+                .setAll(length("cloth", choice.clothWidth(), (c, mm) -> c.withCloth(mm, c.oneWay())), oneWay);
+        VBox uses = new VBox(8, title("editor.print.garment"));
+        for (Use use : Use.values()) {
+            uses.getChildren().add(use(use));
+        }
+        getChildren().setAll(kinds(), print, report, uses);
+        show();
+    }
+
+    PaperChoice choice() {
+        return choice;
+    }
+
+    ScrollPane scrolled() {
+        ScrollPane scroll = new ScrollPane(this);
+        scroll.setFitToWidth(true);
+        scroll.getStyleClass().add("sheet-page");
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        return scroll;
+    }
+
+    private void choose(UnaryOperator<PaperChoice> step) {
+        PaperChoice next = step.apply(choice);
+        if (!next.equals(choice)) {
+            choice = next;
+            show();
+            chosen.accept(choice);
+        }
+    }
+
+    private void show() {
+        seen(print, !choice.report());
+        seen(report, choice.report());
+        seen(margin, choice.onPaper());
+        seen(overlap, choice.joined());
+    }
+
+    private static void seen(Node node, boolean is) {
+        node.setVisible(is);
+        node.setManaged(is);
+    }
+
+    private Label title(String key) {
+        Label title = new Label(words.of(key));
+        title.getStyleClass().add("section-title");
+        return title;
+    }
+
+    private HBox kinds() {
+        ToggleGroup group = new ToggleGroup();
+        ToggleButton pieces = kind(group, "pieces", false);
+        ToggleButton record = kind(group, "report", true);
+        pieces.setSelected(true);
+        group.selectedToggleProperty().addListener((o, was, is) -> {
+            if (is == null) {
+                was.setSelected(true);
+            }
+        });
+        pieces.getStyleClass().add("left-pill");
+        record.getStyleClass().add("right-pill");
+        return new HBox(pieces, record);
+    }
+
+    private ToggleButton kind(ToggleGroup group, String name, boolean isReport) {
+        ToggleButton button = new ToggleButton(words.of("editor.print.kind." + name));
+        button.setId("print-kind-" + name);
+        button.setTooltip(new Tooltip(words.of("editor.print.kind." + name + ".hint")));
+        button.setToggleGroup(group);
+        button.setOnAction(e -> choose(c -> c.withReport(isReport)));
+        return button;
+    }
+
+    private Node surface() {
+        ChoiceBox<Surface> box = new ChoiceBox<>();
+        box.setId("print-surface");
+        box.setMaxWidth(Double.MAX_VALUE);
+        box.getItems().setAll(Surface.values());
+        box.setConverter(new StringConverter<>() {
+            @Override
+            public String toString(Surface surface) {
+                return surface == null ? "" : words.of("editor.print.surface." + key(surface));
+            }
+
+            @Override
+            public Surface fromString(String text) {
+                return box.getValue();
+            }
+        });
+        box.setValue(choice.surface());
+        box.setTooltip(new Tooltip(words.of("editor.print.surface.hint")));
+        box.setAccessibleText(words.of("editor.print.surface.hint"));
+        box.valueProperty().addListener((o, was, is) -> choose(c -> c.withSurface(is)));
+        return box;
+    }
+
+    private Node length(String name, double mm, LengthStep step) {
+        Label complaint = new Label();
+        LengthField field = new LengthField(complaint, value -> value.ifPresent(v -> choose(c -> step.with(c, v))));
+        field.setId("print-" + name);
+        field.setPrefColumnCount(7);
+        field.describe(words.of("editor.print." + name), words.of("editor.print." + name + ".hint"));
+        field.show(words.length(mm), desk.unit());
+        Label label = new Label(words.of("editor.print." + name));
+        label.setMinWidth(150);
+        label.setWrapText(true);
+        label.setLabelFor(field);
+        HBox row = new HBox(8, label, field);
+        row.setAlignment(Pos.CENTER_LEFT);
+        return new VBox(2, row, complaint);
+    }
+
+    private Node piece(Piece piece) {
+        CheckBox box = new CheckBox(piece.name());
+        box.setMnemonicParsing(false);
+        box.setId("print-piece-" + piece.id());
+        box.setSelected(true);
+        box.setOnAction(e -> choose(c -> c.withPiece(piece.id(), box.isSelected())));
+        return box;
+    }
+
+    private Node use(Use use) {
+        CheckBox box = new CheckBox(words.of("editor.print.use." + key(use)));
+        box.setId("print-use-" + key(use));
+        box.setWrapText(true);
+        box.setOnAction(e -> choose(c -> c.withUse(use, box.isSelected())));
+        return box;
+    }
+
+    private static String key(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT);
+    }
+
+    /** Sets a length of the choice. */
+    private interface LengthStep {
+        PaperChoice with(PaperChoice choice, double mm);
+    }
+}

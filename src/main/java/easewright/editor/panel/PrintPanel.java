@@ -1,0 +1,194 @@
+package easewright.editor.panel;
+
+import easewright.editor.file.Asking;
+import easewright.editor.model.Desk;
+import easewright.editor.paper.PaperChoice;
+import easewright.editor.paper.PaperPages;
+import easewright.editor.paper.PaperPress;
+import easewright.print.sheet.PrintProblem;
+import easewright.svg.SvgProblem;
+import easewright.text.Words;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import javafx.css.PseudoClass;
+import javafx.geometry.Pos;
+import javafx.scene.Scene;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ProgressBar;
+import javafx.scene.control.Tooltip;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import javafx.stage.Modality;
+import javafx.stage.Stage;
+import javafx.stage.Window;
+
+/** A window over the table in which prints and reports are chosen, looked at and saved. */
+public final class PrintPanel {
+    private static final PseudoClass BAD = PseudoClass.getPseudoClass("bad");
+
+    private final Desk desk;
+    private final Words words;
+    private final Asking asking;
+    private final Stage stage = new Stage();
+    private final PaperPress press = new PaperPress();
+    private final PagePreview preview;
+    private final PrintOptions options;
+    private final Label said = new Label();
+    private final Button pdf = new Button();
+    private final Button page = new Button();
+    private final Button cancel = new Button();
+    private final ProgressBar bar = new ProgressBar();
+    private Optional<PaperPages> pages = Optional.empty();
+
+    /**
+     * Opens the window for what lies on the table.
+     *
+     * @param asking where to save
+     */
+    public static void open(Desk desk, Asking asking, Window over) {
+        new PrintPanel(desk, asking).show(over);
+    }
+
+    private PrintPanel(Desk desk, Asking asking) {
+        this.desk = desk;
+        this.words = desk.words();
+        this.asking = asking;
+        preview = new PagePreview(words);
+        options = new PrintOptions(desk, this::make);
+        said.setId("print-said");
+        said.setWrapText(true);
+        said.getStyleClass().add("print-said");
+        button(pdf, "print-save", "editor.print.save", () -> save(".pdf"));
+        pdf.setDefaultButton(true);
+        button(page, "print-save-page", "editor.print.save-page", () -> save(".html"));
+        button(cancel, "print-cancel", "editor.print.cancel", this::giveUp);
+        bar.setId("print-progress");
+        bar.setMaxWidth(Double.MAX_VALUE);
+        press.progressProperty().addListener(o -> busy());
+    }
+
+    private void button(Button button, String id, String key, Runnable act) {
+        button.setId(id);
+        button.setText(words.of(key));
+        button.setTooltip(new Tooltip(words.of(key + ".hint")));
+        button.setOnAction(e -> act.run());
+    }
+
+    private void show(Window over) {
+        Button close = new Button(words.of("editor.print.close"));
+        close.setId("print-close");
+        close.setCancelButton(true);
+        close.setOnAction(e -> stage.close());
+        HBox progress = new HBox(8, bar, cancel);
+        progress.setAlignment(Pos.CENTER_LEFT);
+        HBox.setHgrow(bar, Priority.ALWAYS);
+        FlowPane buttons = new FlowPane(8, 8, pdf, page, close);
+        VBox foot = new VBox(8, said, progress, buttons);
+        foot.getStyleClass().add("print-foot");
+        BorderPane side = new BorderPane(options.scrolled());
+        side.setBottom(foot);
+        side.getStyleClass().add("print-side");
+        BorderPane root = new BorderPane(preview);
+        root.setLeft(side);
+        root.getStyleClass().addAll("editor", desk.dark() ? "by-lamp" : "by-day");
+        Scene scene = new Scene(root, 1060, 720);
+        scene.getStylesheets()
+                .add(Objects.requireNonNull(PrintPanel.class.getResource("/easewright/editor/editor.css"))
+                        .toExternalForm());
+        scene.setOnKeyPressed(e -> {
+            if (e.getCode() == KeyCode.ESCAPE) {
+                stage.close();
+            }
+        });
+        stage.initOwner(over);
+        stage.initModality(Modality.WINDOW_MODAL);
+        stage.setTitle(words.of("editor.print.title", Map.of("name", PaperPages.name(desk))));
+        stage.setMinWidth(760);
+        stage.setMinHeight(520);
+        stage.setOnHidden(e -> press.close());
+        stage.setScene(scene);
+        stage.show();
+        make(options.choice());
+    }
+
+    private void make(PaperChoice choice) {
+        pages = Optional.empty();
+        page.setVisible(choice.report());
+        page.setManaged(choice.report());
+        say(words.of("editor.print.making"), false);
+        press.make(desk, choice, this::made, this::failed);
+        busy();
+    }
+
+    private void made(PaperPages made) {
+        pages = Optional.of(made);
+        preview.give(made.leaves());
+        say(made.said(), false);
+        busy();
+    }
+
+    private void failed(Throwable problem) {
+        if (problem instanceof PrintProblem print) {
+            preview.give(List.of());
+            say(words.problem(print.code(), print.values()), true);
+        } else if (problem instanceof SvgProblem svg) {
+            say(words.problem(svg.code(), svg.values()), true);
+        } else {
+            String what = problem.getClass().getSimpleName()
+                    + (problem.getMessage() == null ? "" : ": " + problem.getMessage());
+            say(words.problem("not-foreseen", Map.of("what", what)), true);
+        }
+        busy();
+    }
+
+    private void save(String ending) {
+        if (pages.isEmpty()) {
+            return;
+        }
+        String name = PaperPages.name(desk) + (options.choice().report() ? words.of("editor.print.report-name") : "");
+        Optional<Path> where = asking.whereToSave(name + ending);
+        where.ifPresent(path -> {
+            say(
+                    words.of(
+                            "editor.print.saving",
+                            Map.of("file", path.getFileName().toString())),
+                    false);
+            press.save(pages.get(), path, this::saved, this::failed);
+            busy();
+        });
+    }
+
+    private void saved(Path path) {
+        say(words.of("editor.print.saved", Map.of("file", path.toString())), false);
+        busy();
+    }
+
+    private void giveUp() {
+        press.cancel();
+        say(words.of(pages.isPresent() ? "editor.print.not-saved" : "editor.print.not-made"), false);
+        busy();
+    }
+
+    private void busy() {
+        double share = press.progressProperty().get();
+        boolean going = share < PaperPress.IDLE;
+        bar.setProgress(going ? share : 0);
+        bar.setVisible(going);
+        cancel.setVisible(going);
+        pdf.setDisable(going || pages.isEmpty());
+        page.setDisable(going || pages.isEmpty());
+    }
+
+    private void say(String text, boolean bad) {
+        said.setText(text);
+        said.pseudoClassStateChanged(BAD, bad);
+    }
+}

@@ -1,0 +1,129 @@
+package easewright.editor.paper;
+
+import easewright.print.Use;
+import easewright.print.report.ReportOrder;
+import easewright.print.sheet.Paper;
+import easewright.print.sheet.PrintOrder;
+import java.time.LocalDate;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * What is to be put on paper, and how. Immutable.
+ *
+ * @param report     the record of the change, in place of the pieces
+ * @param surface    what the pieces are printed on
+ * @param margin     what the printer leaves blank, mm
+ * @param overlap    how far joined sheets lie over each other, mm
+ * @param without    ids of the pieces that are not wanted
+ * @param uses       what the garment is said to be
+ * @param clothWidth usable width of the cloth, mm
+ * @param oneWay     all pieces lie the same way up on the cloth
+ */
+public record PaperChoice(
+        boolean report,
+        Surface surface,
+        double margin,
+        double overlap,
+        Set<String> without,
+        Set<Use> uses,
+        double clothWidth,
+        boolean oneWay) {
+    /** What pieces can be printed on, in the order offered. */
+    public enum Surface {
+        A4,
+        LETTER,
+        A1,
+        A0,
+        ROLL,
+        PROJECTOR
+    }
+
+    /** All pieces on joined sheets of A4, or of Letter for those who measure in inches. */
+    public static PaperChoice first(boolean inches) {
+        return new PaperChoice(
+                false,
+                inches ? Surface.LETTER : Surface.A4,
+                PrintOrder.MARGIN,
+                PrintOrder.OVERLAP,
+                Set.of(),
+                Set.of(),
+                ReportOrder.CLOTH_WIDTH,
+                false);
+    }
+
+    public PaperChoice {
+        without = Set.copyOf(without);
+        uses = Set.copyOf(uses);
+    }
+
+    public PaperChoice withReport(boolean wanted) {
+        return new PaperChoice(wanted, surface, margin, overlap, without, uses, clothWidth, oneWay);
+    }
+
+    public PaperChoice withSurface(Surface chosen) {
+        return new PaperChoice(report, chosen, margin, overlap, without, uses, clothWidth, oneWay);
+    }
+
+    public PaperChoice withMargin(double mm) {
+        return new PaperChoice(report, surface, mm, overlap, without, uses, clothWidth, oneWay);
+    }
+
+    public PaperChoice withOverlap(double mm) {
+        return new PaperChoice(report, surface, margin, mm, without, uses, clothWidth, oneWay);
+    }
+
+    public PaperChoice withPiece(String id, boolean wanted) {
+        Set<String> others = new TreeSet<>(without);
+        if (wanted) {
+            others.remove(id);
+        } else {
+            others.add(id);
+        }
+        return new PaperChoice(report, surface, margin, overlap, others, uses, clothWidth, oneWay);
+    }
+
+    public PaperChoice withUse(Use use, boolean is) {
+        Set<Use> others = EnumSet.noneOf(Use.class);
+        others.addAll(uses);
+        if (is) {
+            others.add(use);
+        } else {
+            others.remove(use);
+        }
+        return new PaperChoice(report, surface, margin, overlap, without, others, clothWidth, oneWay);
+    }
+
+    public PaperChoice withCloth(double widthMm, boolean sameWay) {
+        return new PaperChoice(report, surface, margin, overlap, without, uses, widthMm, sameWay);
+    }
+
+    /** Whether sheets are joined, so that an overlap counts. */
+    public boolean joined() {
+        return surface == Surface.A4 || surface == Surface.LETTER;
+    }
+
+    /** Whether a printer's margin counts. */
+    public boolean onPaper() {
+        return surface != Surface.PROJECTOR;
+    }
+
+    /** @param ids of all pieces of the pattern */
+    PrintOrder printOrder(String name, LocalDate date, List<String> ids) {
+        Paper paper = onPaper() ? Paper.valueOf(surface.name()) : Paper.A4;
+        List<String> wanted = ids.stream().filter(id -> !without.contains(id)).toList();
+        PrintOrder order = PrintOrder.on(paper, name, date)
+                .withMargin(margin)
+                .withOverlap(overlap)
+                .withPieces(wanted);
+        return onPaper() ? order : order.forProjector();
+    }
+
+    ReportOrder reportOrder(String name, LocalDate date) {
+        return ReportOrder.of(name, date)
+                .onCloth(clothWidth, oneWay)
+                .on(surface == Surface.LETTER ? Paper.LETTER : Paper.A4);
+    }
+}

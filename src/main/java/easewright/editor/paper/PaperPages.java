@@ -1,0 +1,87 @@
+package easewright.editor.paper;
+
+import easewright.ease.EaseTables;
+import easewright.editor.model.Desk;
+import easewright.pattern.Finding;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import easewright.print.Cautions;
+import easewright.print.Cautions.Caution;
+import easewright.print.Past;
+import easewright.print.Reading;
+import easewright.print.ink.Leaf;
+import easewright.print.report.HtmlReport;
+import easewright.print.report.PdfReport;
+import easewright.print.report.ReportContent;
+import easewright.print.sheet.PrintJob;
+import easewright.print.sheet.PrintProblem;
+import easewright.text.Words;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Pages made of a pattern as chosen.
+ *
+ * @param title for the file
+ * @param said  in a sentence, what came out
+ * @param html  the report as a page for a browser; empty for a print
+ */
+public record PaperPages(List<Leaf> leaves, String title, LocalDate date, String said, Optional<byte[]> html) {
+    public PaperPages {
+        leaves = List.copyOf(leaves);
+    }
+
+    /**
+     * Makes them. Takes a while: not for the window's thread.
+     *
+     * @throws PrintProblem where nothing sound can be printed
+     */
+    static PaperPages of(Desk desk, PaperChoice choice, LocalDate date) throws PrintProblem {
+        EaseTables tables = EaseTables.standard();
+        Pattern pattern = desk.pattern();
+        Reading now = Reading.of(pattern, tables);
+        Optional<Reading> before = Past.of(pattern).map(p -> Reading.of(p, tables));
+        List<Caution> cautions = Cautions.of(before, now, choice.uses());
+        Words words = desk.words();
+        String name = name(desk);
+        if (choice.report()) {
+            ReportContent content =
+                    ReportContent.of(choice.reportOrder(name, date), before, now, findings(desk, now), cautions, words);
+            List<Leaf> leaves = PdfReport.leaves(content);
+            String said = words.of("editor.print.said.report", Map.of("count", leaves.size()));
+            byte[] html = HtmlReport.of(content).getBytes(StandardCharsets.UTF_8);
+            return new PaperPages(leaves, content.title(), date, said, Optional.of(html));
+        }
+        List<String> ids = pattern.pieces().stream().map(Piece::id).toList();
+        if (choice.without().containsAll(ids)) {
+            throw PrintProblem.nothingChosen();
+        }
+        PrintJob.Prints prints = PrintJob.of(choice.printOrder(name, date, ids), before, now, cautions, words);
+        String key = "editor.print.said." + (choice.joined() ? "joined" : choice.onPaper() ? "whole" : "projector");
+        Leaf first = prints.leaves().get(0);
+        String said = words.of(key, Map.of("count", prints.sheets(), "width", first.width(), "height", first.height()));
+        return new PaperPages(prints.leaves(), name, date, said, Optional.empty());
+    }
+
+    /** What the file told and what was read off the pattern, each once, the weightiest first. */
+    private static List<Finding> findings(Desk desk, Reading now) {
+        Set<Finding> all = new LinkedHashSet<>();
+        desk.file().ifPresent(f -> all.addAll(f.svg().findings()));
+        all.addAll(now.findings());
+        List<Finding> sorted = new ArrayList<>(all);
+        sorted.sort(Comparator.comparing(Finding::severity).reversed());
+        return sorted;
+    }
+
+    /** What the pattern is called: its file without the ending. */
+    public static String name(Desk desk) {
+        return desk.file().map(f -> f.name().replaceFirst("(?i)\\.svgz?$", "")).orElse("");
+    }
+}
