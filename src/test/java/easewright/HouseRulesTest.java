@@ -68,11 +68,10 @@ class HouseRulesTest {
                 .check(CLASSES);
     }
 
+    /** JTS bears witness in tests only (docs/decisions/0012). */
     @Test
-    void onlyTopologySeesJts() {
+    void theProgramDoesWithoutJts() {
         noClasses()
-                .that()
-                .resideOutsideOfPackage("easewright.topology..")
                 .should()
                 .dependOnClassesThat()
                 .resideInAPackage("org.locationtech.jts..")

@@ -4,7 +4,6 @@ import easewright.geom.Nearest;
 import easewright.geom.Point;
 import easewright.measure.LevelWidth;
 import easewright.measure.Measures;
-import easewright.measure.PieceMeasures;
 import easewright.measure.StitchOutline;
 import easewright.measure.StitchOutline.Hold;
 import easewright.pattern.Dart;
@@ -18,13 +17,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** A piece seen along its stitching line: where its edges, levels, notches and darts are sewn. Measured once. */
+/** A piece seen along its stitching line: where its edges, levels, notches and darts are sewn. */
 final class SewnPiece {
     private final Piece piece;
     private final List<Level> levels;
-    private final PieceMeasures measures;
+    private final StitchOutline stitch;
+    private final Map<Level, Optional<LevelWidth>> widths = new HashMap<>();
     private final Map<String, EdgeRun> runs = new HashMap<>();
     private final Map<Point, Hold> corners = new HashMap<>();
+    private Optional<List<Mouth>> mouths = Optional.empty();
 
     /**
      * @param levels the pattern's levels
@@ -32,7 +33,7 @@ final class SewnPiece {
     SewnPiece(Piece piece, List<Level> levels) {
         this.piece = piece;
         this.levels = levels;
-        this.measures = Measures.of(piece, levels);
+        this.stitch = StitchOutline.of(piece);
     }
 
     Piece piece() {
@@ -44,11 +45,11 @@ final class SewnPiece {
     }
 
     StitchOutline stitch() {
-        return measures.stitch();
+        return stitch;
     }
 
     Optional<LevelWidth> width(Level level) {
-        return measures.level(level.name());
+        return widths.computeIfAbsent(level, l -> Measures.width(stitch, l));
     }
 
     EdgeRun run(Edge edge) {
@@ -63,28 +64,36 @@ final class SewnPiece {
 
     /** What holds a place marked on the drawn line. */
     Hold drawnAt(Point mark) {
-        return piece.drawn() == LineKind.STITCHING ? Hold.point(mark) : stitch().hold(stitch().place(mark));
+        return piece.drawn() == LineKind.STITCHING ? Hold.point(mark) : stitch.hold(stitch.place(mark));
     }
 
     /** What holds a place of the stitching line. */
     Hold sewnAt(Point sewn) {
-        Nearest nearest = stitch().outline().nearest(sewn);
-        return piece.drawn() == LineKind.STITCHING ? Hold.point(sewn) : stitch().hold(nearest.place());
+        Nearest nearest = stitch.outline().nearest(sewn);
+        return piece.drawn() == LineKind.STITCHING ? Hold.point(sewn) : stitch.hold(nearest.place());
     }
 
     /** Both ends of each dart's mouth. */
     List<Mouth> mouths() {
-        List<Mouth> mouths = new ArrayList<>();
+        if (mouths.isPresent()) {
+            return mouths.get();
+        }
+        mouths = Optional.of(seekMouths());
+        return mouths.get();
+    }
+
+    private List<Mouth> seekMouths() {
+        List<Mouth> found = new ArrayList<>();
         for (Dart dart : piece.darts()) {
             if (piece.drawn() == LineKind.STITCHING) {
-                mouths.add(new Mouth(dart, Hold.point(dart.mouth1()), Hold.point(dart.mouth2())));
+                found.add(new Mouth(dart, Hold.point(dart.mouth1()), Hold.point(dart.mouth2())));
             } else {
-                stitch().mouth(dart)
+                stitch.mouth(dart)
                         .ifPresent(ends ->
-                                mouths.add(new Mouth(dart, withMark(ends.get(0), dart), withMark(ends.get(1), dart))));
+                                found.add(new Mouth(dart, withMark(ends.get(0), dart), withMark(ends.get(1), dart))));
             }
         }
-        return mouths;
+        return found;
     }
 
     /**

@@ -32,15 +32,19 @@ public sealed interface Chain permits Curve, Outline {
         List<Segment> all = segments();
         // The nearest start first: marks mostly lie on one, and its distance rules out nearly all segments.
         int first = 0;
-        double distance = Double.POSITIVE_INFINITY;
+        double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < all.size(); i++) {
-            double away = all.get(i).start().distance(wanted);
-            if (away < distance) {
-                distance = away;
+            Point start = all.get(i).start();
+            double dx = start.x() - wanted.x();
+            double dy = start.y() - wanted.y();
+            double square = dx * dx + dy * dy;
+            if (square < least) {
+                least = square;
                 first = i;
             }
         }
-        Nearest best = new Nearest(new Place(first, 0), all.get(first).start(), distance);
+        Point corner = all.get(first).start();
+        Nearest best = new Nearest(new Place(first, 0), corner, corner.distance(wanted));
         for (int i = 0; i < all.size() && best.distance() > 0; i++) {
             Segment segment = all.get(i);
             if (segment.atLeastFrom(wanted) < best.distance()) {

@@ -58,6 +58,11 @@ public final class Measures {
         return piece.level(level.name()).flatMap(mark -> new PieceTape(piece).width(mark, level));
     }
 
+    /** The same where the stitching line of the piece is known already. */
+    public static Optional<LevelWidth> width(StitchOutline stitch, Level level) {
+        return stitch.piece().level(level.name()).flatMap(mark -> new PieceTape(stitch).width(mark, level));
+    }
+
     private static GarmentMeasures together(Pattern pattern, List<PieceMeasures> pieces) {
         Map<String, PieceMeasures> byId = new HashMap<>();
         List<Finding> findings = new ArrayList<>();

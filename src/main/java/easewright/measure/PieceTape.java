@@ -24,8 +24,12 @@ final class PieceTape {
     private final List<Finding> findings = new ArrayList<>();
 
     PieceTape(Piece piece) {
-        this.piece = piece;
-        this.stitch = StitchOutline.of(piece);
+        this(StitchOutline.of(piece));
+    }
+
+    PieceTape(StitchOutline stitch) {
+        this.piece = stitch.piece();
+        this.stitch = stitch;
     }
 
     PieceMeasures all(List<Level> levels) {

@@ -9,7 +9,9 @@ import easewright.pattern.Edge;
 import easewright.pattern.Piece;
 import easewright.topology.Allowance;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -24,6 +26,9 @@ public final class StitchOutline {
     private final Outline outline;
     private final List<ClosedDart> darts;
 
+    /** The ends of the edges are asked for again and again. */
+    private final Map<Point, Place> ends = new HashMap<>();
+
     private StitchOutline(Piece piece) {
         this.piece = piece;
         cuts = DartCuts.of(piece.outline(), piece.darts());
@@ -36,6 +41,13 @@ public final class StitchOutline {
             found.add(ClosedDart.on(outline, piece.darts().get(i), cut, cutting.widest()));
         }
         darts = List.copyOf(found);
+        for (Edge edge : piece.edges()) {
+            for (Point end : new Point[] {edge.from(), edge.to()}) {
+                if (!ends.containsKey(end)) {
+                    ends.put(end, sewn(end));
+                }
+            }
+        }
     }
 
     public static StitchOutline of(Piece piece) {
@@ -59,6 +71,11 @@ public final class StitchOutline {
 
     /** Where on the stitching line a place marked on the drawn outline is sewn. */
     public Place place(Point drawn) {
+        Place known = ends.get(drawn);
+        return known == null ? sewn(drawn) : known;
+    }
+
+    private Place sewn(Point drawn) {
         if (inset.isEmpty()) {
             return outline.nearest(drawn).place();
         }

@@ -15,7 +15,6 @@ final class OffsetSegments {
     static final double TRUE_TO = 1e-7;
 
     private static final int DEEPEST = 10;
-    private static final int CLOSER = 1;
 
     private final Cubic source;
     private final double distance;
@@ -44,53 +43,44 @@ final class OffsetSegments {
     }
 
     private void fit(double from, double to, int depth) {
-        Cubic cubic = closer(
-                Cubic.hermite(
-                        place(source, from, distance),
-                        slope(from, 1e-5 * (to - from)).times(to - from),
-                        place(source, to, distance),
-                        slope(to, -1e-5 * (to - from)).times(to - from)),
-                from,
-                to);
-        if (depth == DEEPEST || fits(cubic, from, to)) {
+        Cubic first = Cubic.hermite(
+                place(source, from, distance),
+                slope(from, 1e-5 * (to - from)).times(to - from),
+                place(source, to, distance),
+                slope(to, -1e-5 * (to - from)).times(to - from));
+        Miss middle = miss(first, 0.5, from, to);
+        Cubic cubic = closer(first, middle);
+        if (depth == DEEPEST || fits(cubic, cubic == first ? middle.by() : 0, from, to)) {
             Point joined = parts.isEmpty()
                     ? cubic.start()
                     : parts.get(parts.size() - 1).end();
             parts.add(new Cubic(joined, cubic.control1(), cubic.control2(), cubic.end()));
             return;
         }
-        double middle = (from + to) / 2;
-        fit(from, middle, depth + 1);
-        fit(middle, to, depth + 1);
+        double half = (from + to) / 2;
+        fit(from, half, depth + 1);
+        fit(half, to, depth + 1);
     }
 
     /**
      * Lengthens or shortens both arms of a first fit alike until its middle lies on the true parallel too. The error
      * left by the first fit has the same shape along it, so nearly all of it goes, and few parts are needed.
      */
-    private Cubic closer(Cubic first, double from, double to) {
+    private static Cubic closer(Cubic first, Miss middle) {
         Point arm0 = first.control1().minus(first.start());
         Point arm1 = first.control2().minus(first.end());
-        double scale = 1;
-        Cubic cubic = first;
-        for (int i = 0; i < CLOSER; i++) {
-            Miss middle = miss(cubic, 0.5, from, to);
-            double more = -middle.by() / (0.375 * arm0.plus(arm1).dot(middle.across()));
-            if (!(Math.abs(more) < 0.1)) {
-                return first;
-            }
-            scale += more;
-            cubic = new Cubic(
-                    first.start(),
-                    first.start().plus(arm0.times(scale)),
-                    first.end().plus(arm1.times(scale)),
-                    first.end());
-        }
-        return cubic;
+        double more = -middle.by() / (0.375 * arm0.plus(arm1).dot(middle.across()));
+        return Math.abs(more) < 0.1
+                ? new Cubic(
+                        first.start(),
+                        first.start().plus(arm0.times(1 + more)),
+                        first.end().plus(arm1.times(1 + more)),
+                        first.end())
+                : first;
     }
 
-    private boolean fits(Cubic cubic, double from, double to) {
-        return Math.abs(miss(cubic, 0.5, from, to).by()) <= TRUE_TO
+    private boolean fits(Cubic cubic, double middle, double from, double to) {
+        return Math.abs(middle) <= TRUE_TO
                 && Math.abs(miss(cubic, 0.25, from, to).by()) <= TRUE_TO
                 && Math.abs(miss(cubic, 0.75, from, to).by()) <= TRUE_TO;
     }
@@ -101,13 +91,11 @@ final class OffsetSegments {
     private Miss miss(Cubic cubic, double u, double from, double to) {
         Point p = cubic.at(u);
         double t = from + (to - from) * u;
-        for (int i = 0; i < 2; i++) {
-            Point off = p.minus(source.at(t));
-            Point d1 = source.derivative(t);
-            double bend = d1.dot(d1) - off.dot(source.secondDerivative(t));
-            if (bend <= 0) {
-                break;
-            }
+        Point off = p.minus(source.at(t));
+        Point d1 = source.derivative(t);
+        double bend = d1.dot(d1) - off.dot(source.secondDerivative(t));
+        if (bend > 0) {
+            // The places at t and u lie nearly across from one another already: one step of Newton's method is enough.
             t = Math.min(1, Math.max(0, t + off.dot(d1) / bend));
         }
         Point across = source.tangent(t).quarterTurned();

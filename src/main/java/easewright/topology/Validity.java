@@ -6,13 +6,9 @@ import easewright.geom.Point;
 import easewright.geom.Segment;
 import java.util.ArrayList;
 import java.util.List;
-import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.index.hprtree.HPRtree;
 
 /** Whether an outline can be cut out: it must not meet itself. Worked out on the curves, not on a flattening. */
 public final class Validity {
-    private static final int FEW = 24;
-
     private Validity() {}
 
     /** Whether the outline neither crosses nor touches itself. */
@@ -31,47 +27,14 @@ public final class Validity {
     static List<Meeting> meetings(List<Segment> closed) {
         List<Strand> strands = Strand.of(closed);
         List<Meeting> found = new ArrayList<>();
-        if (strands.size() <= FEW) {
-            for (int i = 0; i < strands.size(); i++) {
-                for (int j = i + 1; j < strands.size(); j++) {
-                    pair(strands, i, j, found);
-                }
-            }
-        } else {
-            HPRtree index = new HPRtree();
-            for (int i = 0; i < strands.size(); i++) {
-                index.insert(envelope(strands.get(i)), i);
-            }
-            for (int i = 0; i < strands.size(); i++) {
-                int self = i;
-                index.query(envelope(strands.get(i)), item -> {
-                    int other = (Integer) item;
-                    if (other > self) {
-                        pair(strands, self, other, found);
-                    }
-                });
-            }
-        }
+        new StrandPairs(strands, (i, j) -> pair(strands, i, j, found)).all();
         found.sort((a, b) -> a.first().compareTo(b.first()));
         return distinct(found);
-    }
-
-    private static Envelope envelope(Strand strand) {
-        Envelope envelope = new Envelope(
-                strand.start().x(),
-                strand.end().x(),
-                strand.start().y(),
-                strand.end().y());
-        envelope.expandBy(StrandMeetings.SAME);
-        return envelope;
     }
 
     private static void pair(List<Strand> strands, int i, int j, List<Meeting> found) {
         Strand one = strands.get(i);
         Strand two = strands.get(j);
-        if (one.apart(two, StrandMeetings.SAME)) {
-            return;
-        }
         boolean follows = j == i + 1;
         boolean precedes = i == 0 && j == strands.size() - 1;
         if ((follows && one.keepsOn(two)) || (precedes && two.keepsOn(one))) {
