@@ -1,5 +1,6 @@
 package easewright.alter;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -73,7 +74,12 @@ public record Setting(String key, Kind kind, boolean required, String standard, 
     }
 
     static Setting length(String key, double standard) {
-        return new Setting(key, Kind.SIGNED_LENGTH, false, Settings.plain(standard) + " mm", List.of());
+        return new Setting(
+                key,
+                Kind.SIGNED_LENGTH,
+                false,
+                new BigDecimal(Settings.plain(standard)).stripTrailingZeros().toPlainString() + " mm",
+                List.of());
     }
 
     static Setting flag(String key) {

@@ -1,5 +1,6 @@
 package easewright.command;
 
+import easewright.alter.AllSizes;
 import easewright.alter.Alteration;
 import easewright.alter.Refusal;
 import easewright.alter.Setting;
@@ -73,6 +74,17 @@ record Asked(Way way, Map<String, List<String>> texts) {
     /** What a setting is for, in words. */
     String hint(Setting setting) {
         return Commands.english().of("way." + way.method() + ".setting." + setting.key() + ".hint");
+    }
+
+    /** The same change for each size of a nest, where a * stands for the size; else only itself. */
+    List<Asked> eachSize(Pattern pattern) throws Trouble {
+        try {
+            return AllSizes.of(texts, pattern).stream()
+                    .map(each -> new Asked(way, each))
+                    .toList();
+        } catch (Refusal e) {
+            throw Said.of(e);
+        }
     }
 
     /** The alteration of this pattern that was meant. */

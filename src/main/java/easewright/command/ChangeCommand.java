@@ -95,7 +95,11 @@ final class ChangeCommand implements Job {
     private static Pattern changed(Pattern before, List<Asked> asked, LengthUnit unit, List<Finding> findings)
             throws Trouble {
         Pattern pattern = before;
+        List<Asked> forEachSize = new ArrayList<>();
         for (Asked each : asked) {
+            forEachSize.addAll(each.eachSize(before));
+        }
+        for (Asked each : forEachSize) {
             try {
                 Altered altered = each.alteration(pattern, unit).apply(pattern);
                 findings.addAll(altered.findings());

@@ -1,0 +1,79 @@
+package easewright.alter;
+
+import easewright.pattern.Level;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.stream.Stream;
+
+/**
+ * One change for all sizes of a nest. Where each size has levels and pieces of its own, named alike but for the size
+ * ({@code hip 38} and {@code hip 40}, {@code front 38} and {@code front 40}), a {@code *} in the written settings stands
+ * for the size: {@code hip *}, {@code front *}{@code /side}. Each size is then changed by the amount, exactly and on its own.
+ */
+public final class AllSizes {
+    private static final String STAR = "*";
+
+    private AllSizes() {}
+
+    /**
+     * The settings for each size, in the order of the pattern's levels and pieces; the given ones alone where they have
+     * no {@code *}.
+     *
+     * @param texts as {@link SettingText#read} takes them
+     * @throws Refusal if no level and no piece is named so
+     */
+    public static List<Map<String, List<String>>> of(Map<String, List<String>> texts, Pattern pattern) throws Refusal {
+        Optional<String> starred = Stream.concat(
+                        texts.getOrDefault("level", List.of()).stream(),
+                        texts.values().stream().flatMap(List::stream))
+                .filter(t -> t.contains(STAR))
+                .findFirst();
+        if (starred.isEmpty()) {
+            return List.of(texts);
+        }
+        List<Map<String, List<String>>> all = new ArrayList<>();
+        for (String size : sizes(starred.get(), pattern)) {
+            Map<String, List<String>> one = new LinkedHashMap<>();
+            texts.forEach((key, values) ->
+                    one.put(key, values.stream().map(v -> v.replace(STAR, size)).toList()));
+            all.add(one);
+        }
+        return all;
+    }
+
+    /** What the star stands for in the names of levels, or else of pieces. */
+    private static Set<String> sizes(String text, Pattern pattern) throws Refusal {
+        int slash = text.indexOf('/');
+        String name = (slash < 0 ? text : text.substring(0, slash)).strip();
+        int star = name.indexOf(STAR);
+        if (star < 0) {
+            throw Refusal.of("size-form").with("text", text);
+        }
+        java.util.regex.Pattern form = java.util.regex.Pattern.compile(
+                java.util.regex.Pattern.quote(name.substring(0, star)) + "(.+)"
+                        + java.util.regex.Pattern.quote(name.substring(star + 1)),
+                java.util.regex.Pattern.CASE_INSENSITIVE | java.util.regex.Pattern.UNICODE_CASE);
+        List<String> names = slash < 0
+                ? pattern.levels().stream().map(Level::name).toList()
+                : pattern.pieces().stream().map(Piece::name).toList();
+        Set<String> sizes = new LinkedHashSet<>();
+        for (String each : names) {
+            Matcher matcher = form.matcher(each);
+            if (matcher.matches()) {
+                sizes.add(matcher.group(1));
+            }
+        }
+        if (sizes.isEmpty()) {
+            throw Refusal.of("size-unknown").with("text", name).with("known", names);
+        }
+        return sizes;
+    }
+}
