@@ -1,0 +1,55 @@
+package easewright.alter;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import easewright.geom.Point;
+import easewright.geom.Sketch;
+import easewright.pattern.Edge;
+import easewright.pattern.EdgeRole;
+import easewright.pattern.Finding;
+import easewright.pattern.Piece;
+import easewright.pattern.Severity;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Where practice stops (docs/sources.md 4.3): 1/2 in is routine, 1 in the ceiling, a taper 10 times as long. */
+class PracticeTest {
+    private static final Piece PIECE = Piece.bare("p", Sketch.outline("0,0 100,0 100,100 0,100"));
+    private static final Edge EDGE = Edge.of("side", EdgeRole.SEAM, new Point(100, 0), new Point(100, 100));
+    private static final double NONE = Double.POSITIVE_INFINITY;
+
+    private static List<String> codes(double amount, double taper) {
+        return Practice.edge(PIECE, EDGE, amount, taper).stream()
+                .map(Finding::code)
+                .toList();
+    }
+
+    @Test
+    void amountsAtTheLimits() {
+        assertThat(codes(12.7, NONE)).isEmpty();
+        assertThat(codes(-12.7, NONE)).isEmpty();
+        assertThat(codes(12.71, NONE)).containsExactly("edge-past-routine");
+        assertThat(codes(25.4, NONE)).containsExactly("edge-past-routine");
+        assertThat(codes(-25.41, NONE)).containsExactly("edge-past-practice");
+        Finding past = Practice.edge(PIECE, EDGE, -30, NONE).get(0);
+        assertThat(past.severity()).isEqualTo(Severity.CAUTION);
+        assertThat(past.values()).containsEntry("amount.signed", -30.0).containsEntry("limit", 25.4);
+        assertThat(past.values()).containsEntry("edge", "side");
+        assertThat(past.piece()).isEqualTo("p");
+    }
+
+    @Test
+    void tapersAtTheLimits() {
+        assertThat(codes(10, 100)).isEmpty();
+        assertThat(codes(10, 99.9)).containsExactly("taper-short");
+        assertThat(codes(-10, 50)).containsExactly("taper-short");
+        assertThat(codes(10, 49.9)).containsExactly("taper-steep");
+        Finding steep = Practice.edge(PIECE, EDGE, 10, 40).get(0);
+        assertThat(steep.severity()).isEqualTo(Severity.CAUTION);
+        assertThat((Double) steep.values().get("slope.degrees")).isCloseTo(14.036, within(1e-3));
+        assertThat(steep.values()).containsEntry("taper", 40.0).containsEntry("needed", 100.0);
+        assertThat(Practice.edge(PIECE, EDGE, 10, 60).get(0).severity()).isEqualTo(Severity.NOTE);
+        assertThat(codes(30, 100)).containsExactly("taper-steep", "edge-past-practice");
+    }
+}
