@@ -43,6 +43,15 @@ public record Suggestions(List<Suggestion> all, Pattern outcome) {
         return of(sheet, suggestion -> taken.contains(suggestion.key()));
     }
 
+    /** The pattern with nothing but the names of its pieces, for whoever has to speak of them before they are marked. */
+    public static Pattern named(Sheet sheet) {
+        Pattern pattern = sheet.pattern();
+        for (Suggestion suggestion : WordsOnPieces.find(sheet)) {
+            pattern = suggestion.kind() == Suggestion.Kind.NAME ? suggestion.apply(pattern) : pattern;
+        }
+        return pattern;
+    }
+
     private static Suggestions of(Sheet sheet, Predicate<Suggestion> taken) {
         List<Suggestion> all = new ArrayList<>();
         Sheet now = sheet;

@@ -18,7 +18,7 @@ final class Ticks {
     private static final double LONGEST = 15;
 
     /** A tick comes this near to the outline, mm. */
-    private static final double TOUCHES = 2;
+    private static final double TOUCHES = 3;
 
     /** A tick may stand on the cutting line this far from the stitching line, mm. */
     private static final double ALLOWANCE = 30;

@@ -7,6 +7,7 @@ import easewright.geom.Curve;
 import easewright.geom.Line;
 import easewright.geom.Point;
 import easewright.geom.Segment;
+import easewright.pattern.Caption;
 import easewright.pattern.Edge;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
@@ -38,13 +39,21 @@ public final class MarkScenes {
         boolean words = state.on() && state.step() == MarkState.Step.SCALE;
         return new MarkScene(
                 state.on() ? loose : List.of(),
-                words ? sheet.captions() : List.of(),
+                words ? captions(sheet) : List.of(),
                 state.on() && !words
                         ? edges(suggestions.map(Suggestions::outcome).orElse(desk.pattern()))
                         : List.of(),
                 strong(desk, state),
                 dots,
                 tape(desk, state));
+    }
+
+    /** Words outside the pieces; those on them are in their names. */
+    private static List<Caption> captions(Sheet sheet) {
+        return sheet.captions().stream()
+                .filter(c -> sheet.pattern().pieces().stream()
+                        .noneMatch(p -> p.outline().box().contains(c.middle())))
+                .toList();
     }
 
     private static List<MarkScene.EdgeName> edges(Pattern pattern) {
@@ -57,7 +66,7 @@ public final class MarkScenes {
             for (Edge edge : piece.edges()) {
                 Curve run = edge.on(piece.outline());
                 double length = run.length();
-                double middle = length * (strip && length > box.width() / 2 ? 0.27 : 0.5);
+                double middle = length * (strip && length > box.width() / 2 ? 0.14 : 0.5);
                 Point at = run.pointAtLength(middle);
                 Point along = run.pointAtLength(middle + 0.5).minus(run.pointAtLength(middle - 0.5));
                 if (along.norm() > 0) {

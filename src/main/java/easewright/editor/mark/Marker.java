@@ -94,6 +94,11 @@ public final class Marker {
         return thoughts.of(sheet(), state().leftOut());
     }
 
+    /** The pattern with its pieces called what is written on them. */
+    public Pattern named() {
+        return thoughts.named(sheet());
+    }
+
     /** Ticks a suggestion, or leaves it out. */
     public void tick(String key, boolean taken) {
         change(s -> s.withTaken(key, taken));

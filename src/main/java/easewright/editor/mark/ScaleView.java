@@ -9,6 +9,7 @@ import easewright.pattern.Piece;
 import easewright.pattern.Scale;
 import easewright.suggest.KnownLength;
 import easewright.suggest.Sheet;
+import easewright.suggest.Suggestions;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -54,7 +55,9 @@ public record ScaleView(
         lines = List.copyOf(lines);
     }
 
-    public static ScaleView of(Desk desk, Sheet sheet) {
+    public static ScaleView of(Desk desk, Sheet drawn) {
+        // Pieces without marks are spoken of by the words written on them.
+        Sheet sheet = new Sheet(Suggestions.named(drawn), drawn.loose(), drawn.captions());
         Words words = desk.words();
         Scale scale = desk.pattern().scale();
         boolean proved = scale.proof() != Scale.Proof.UNPROVED;
@@ -70,7 +73,7 @@ public record ScaleView(
         if (!changed) {
             known.forEach(k -> offer(k, scale, words).ifPresent(offers::add));
             if (!proved) {
-                offers.addAll(usual(desk, scale, words));
+                offers.addAll(usual(desk, sheet, words));
             }
         }
         return new ScaleView(
@@ -97,8 +100,8 @@ public record ScaleView(
     }
 
     /** What drawing programs usually write, the likely one first, each with what it would make of the largest piece. */
-    private static List<Offer> usual(Desk desk, Scale scale, Words words) {
-        Optional<Piece> largest = desk.pattern().pieces().stream()
+    private static List<Offer> usual(Desk desk, Sheet sheet, Words words) {
+        Optional<Piece> largest = sheet.pattern().pieces().stream()
                 .max(Comparator.comparingDouble(p -> Math.abs(p.outline().signedArea())));
         List<Offer> usual = new ArrayList<>();
         if (largest.isEmpty()) {
@@ -120,7 +123,7 @@ public record ScaleView(
                     box.height() * factor);
             String key = perInch == likely ? "editor.scale.usual.likely" : "editor.scale.usual";
             Offer offer =
-                    new Offer(words.of(key, values), words.of("editor.scale.usual.take"), scale.mmPerUnitX() * factor);
+                    new Offer(words.of(key, values), words.of("editor.scale.usual.take"), sheet.pattern().scale().mmPerUnitX() * factor);
             usual.add(perInch == likely ? 0 : usual.size(), offer);
         }
         return usual;

@@ -1,5 +1,6 @@
 package easewright.editor.mark;
 
+import easewright.pattern.Pattern;
 import easewright.suggest.Sheet;
 import easewright.suggest.Suggestions;
 import java.util.Set;
@@ -9,19 +10,23 @@ final class Thoughts {
     private Sheet sheet;
     private Set<String> leftOut = Set.of();
     private Suggestions last;
+    private Sheet namedSheet;
+    private Pattern named;
 
     Suggestions of(Sheet now, Set<String> without) {
-        // Lists that were not made anew are the same objects: comparing those is quick.
-        boolean same = sheet != null
-                && now.pattern().equals(sheet.pattern())
-                && now.loose().equals(sheet.loose())
-                && now.captions().equals(sheet.captions())
-                && without.equals(leftOut);
-        if (!same) {
+        if (last == null || !now.equals(sheet) || !without.equals(leftOut)) {
             sheet = now;
             leftOut = without;
             last = Suggestions.of(now, without);
         }
         return last;
+    }
+
+    Pattern named(Sheet now) {
+        if (named == null || !now.equals(namedSheet)) {
+            namedSheet = now;
+            named = Suggestions.named(now);
+        }
+        return named;
     }
 }

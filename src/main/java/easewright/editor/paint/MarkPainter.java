@@ -12,7 +12,11 @@ import javafx.scene.text.TextAlignment;
 
 /** Draws a {@link MarkScene} over the pieces. */
 public final class MarkPainter {
-    private static final double SMALLEST_LETTERS = 7;
+    /** Words smaller than this on the screen are left out, pixels. */
+    private static final double SMALLEST_LETTERS = 4;
+
+    /** Those that are shown are at least this large, pixels. */
+    private static final double READABLE = 11;
 
     private final GraphicsContext gc;
     private final Viewport view;
@@ -45,10 +49,11 @@ public final class MarkPainter {
     }
 
     private void caption(Caption caption) {
-        double size = caption.height() * view.scale();
-        if (size < SMALLEST_LETTERS) {
+        double drawn = caption.height() * view.scale();
+        if (drawn < SMALLEST_LETTERS) {
             return;
         }
+        double size = Math.max(drawn, READABLE);
         gc.setFont(Font.font(size));
         gc.setFill(ink.quiet());
         gc.setTextAlign(TextAlignment.CENTER);

@@ -66,12 +66,19 @@ public final class MarkHand {
                 : Optional.empty();
     }
 
+    /** While the scale is proved, pieces are called what is written on them. */
+    private Optional<Pattern> named() {
+        MarkState state = marker.state();
+        return state.on() && state.step() == MarkState.Step.SCALE ? Optional.of(marker.named()) : Optional.empty();
+    }
+
     /** What is to be seen on the table: while suggestions are looked at, what would come of them. */
     Desk seen(Desk desk) {
         Optional<Pattern> outcome = marker.state()
                 .moving()
                 .map(MarkState.Moving::shown)
-                .or(() -> suggestions().map(Suggestions::outcome));
+                .or(() -> suggestions().map(Suggestions::outcome))
+                .or(this::named);
         if (outcome.isEmpty()) {
             return desk;
         }
