@@ -177,9 +177,7 @@ class MarkingJourneyTest {
         robot.clickOn("#tool-notch").clickOn(onScreen(new Point(300, 250)));
         until(d -> d.pattern().pieces().get(0).notches().size() == 1);
         robot.push(KeyCode.ESCAPE);
-        robot.clickOn("#tool-grain")
-                .clickOn(onScreen(new Point(150, 150)))
-                .clickOn(onScreen(new Point(150, 350)));
+        robot.clickOn("#tool-grain").clickOn(onScreen(new Point(150, 150))).clickOn(onScreen(new Point(150, 350)));
         until(d -> d.pattern().pieces().get(0).grain().isPresent());
 
         // The other piece by keyboard alone: from place to place, Enter clicks.
@@ -194,7 +192,9 @@ class MarkingJourneyTest {
 
         robot.clickOn("#view-tape").clickOn(onScreen(new Point(100, 100))).clickOn(onScreen(new Point(300, 400)));
         WaitForAsyncUtils.waitForFxEvents();
-        assertThat(robot.lookup("#hint-bar .label").queryAs(javafx.scene.control.Label.class).getText())
+        assertThat(robot.lookup("#hint-bar .label")
+                        .queryAs(javafx.scene.control.Label.class)
+                        .getText())
                 .contains("36.06")
                 .contains("50\u00a0cm");
         robot.push(KeyCode.ESCAPE);

@@ -122,8 +122,10 @@ public record ScaleView(
                     "tall",
                     box.height() * factor);
             String key = perInch == likely ? "editor.scale.usual.likely" : "editor.scale.usual";
-            Offer offer =
-                    new Offer(words.of(key, values), words.of("editor.scale.usual.take"), sheet.pattern().scale().mmPerUnitX() * factor);
+            Offer offer = new Offer(
+                    words.of(key, values),
+                    words.of("editor.scale.usual.take"),
+                    sheet.pattern().scale().mmPerUnitX() * factor);
             usual.add(perInch == likely ? 0 : usual.size(), offer);
         }
         return usual;

@@ -10,7 +10,6 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressIndicator;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.util.Duration;
@@ -50,7 +49,7 @@ public final class BusyBar extends HBox {
         Background.Work now = work.get();
         what.setText(words.of("editor.busy." + now.what(), Map.of("file", now.file())));
         cancel.setText(words.of("editor.busy.cancel"));
-        cancel.setTooltip(new Tooltip(words.of("editor.busy.cancel.hint")));
+        Hints.on(cancel, words.of("editor.busy.cancel.hint"));
         cancel.setVisible(now.cancel().isPresent());
         cancel.setManaged(now.cancel().isPresent());
         cancel.setOnAction(e -> now.cancel().ifPresent(Runnable::run));

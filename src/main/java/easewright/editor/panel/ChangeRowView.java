@@ -10,7 +10,6 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -45,7 +44,7 @@ final class ChangeRowView extends VBox {
         on.setId("change-on-" + step);
         on.setSelected(line.on());
         on.setAccessibleText(words.of("editor.changes.on", named));
-        on.setTooltip(new Tooltip(words.of("editor.changes.on.hint")));
+        Hints.on(on, words.of("editor.changes.on.hint"));
         on.setOnAction(e -> asked.switched(step, on.isSelected()));
         Label said = new Label(line.words());
         said.getStyleClass().add("change-words");
@@ -107,7 +106,7 @@ final class ChangeRowView extends VBox {
         button.setGraphic(Icons.of(icon));
         button.getStyleClass().addAll("flat", "small-icon");
         button.setAccessibleText(words.of(key, named));
-        button.setTooltip(new Tooltip(words.of(key + ".hint")));
+        Hints.on(button, words.of(key + ".hint"));
         return button;
     }
 

@@ -12,7 +12,6 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
@@ -52,10 +51,10 @@ public final class ChangesPanel extends ScrollPane {
             rows(words);
         }
         undo.setText(words.of("editor.undo"));
-        undo.setTooltip(new Tooltip(words.of("editor.undo.hint")));
+        Hints.on(undo, words.of("editor.undo.hint"));
         undo.setDisable(!desk.history().canUndo());
         redo.setText(words.of("editor.redo"));
-        redo.setTooltip(new Tooltip(words.of("editor.redo.hint")));
+        Hints.on(redo, words.of("editor.redo.hint"));
         redo.setDisable(!desk.history().canRedo());
     }
 

@@ -11,7 +11,6 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
@@ -78,8 +77,8 @@ final class ClothPanel extends VBox {
         title.setText(words.of("editor.cloth.title"));
         woven.setText(words.of("editor.cloth.woven"));
         knit.setText(words.of("editor.cloth.knit"));
-        woven.setTooltip(new Tooltip(words.of("editor.cloth.woven.hint")));
-        knit.setTooltip(new Tooltip(words.of("editor.cloth.knit.hint")));
+        Hints.on(woven, words.of("editor.cloth.woven.hint"));
+        Hints.on(knit, words.of("editor.cloth.knit.hint"));
         woven.setSelected(!cloth.knit());
         knit.setSelected(cloth.knit());
         test.setVisible(cloth.knit());

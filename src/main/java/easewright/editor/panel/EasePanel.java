@@ -14,7 +14,6 @@ import javafx.application.Platform;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -46,7 +45,9 @@ public final class EasePanel extends ScrollPane {
 
     private void show(Desk desk) {
         Words words = desk.words();
-        heads(words);
+        if (heads.getChildren().isEmpty()) {
+            heads(words);
+        }
         List<EaseLine> lines = desk.shownReading().sheet().lines();
         none.setText(words.of("editor.ease.none"));
         none.setVisible(lines.isEmpty());
@@ -95,7 +96,7 @@ public final class EasePanel extends ScrollPane {
 
     private static Label head(Words words, String key, double width, Pos side) {
         Label label = new Label(words.of("editor.ease.head." + key));
-        label.setTooltip(new Tooltip(words.of("editor.ease.head." + key + ".hint")));
+        Hints.on(label, words.of("editor.ease.head." + key + ".hint"));
         label.setMinWidth(Region.USE_PREF_SIZE);
         label.setPrefWidth(width);
         label.setAlignment(side);

@@ -32,6 +32,7 @@ final class EaseRowView extends VBox {
     private final Label verdict = new Label();
     private final Label classes = new Label();
     private final EaseBar bar = new EaseBar();
+    private final Tooltip barHint = new Tooltip();
     private final LengthField body;
     private final LengthField wish;
     private final Button give = new Button();
@@ -70,6 +71,7 @@ final class EaseRowView extends VBox {
         HBox.setHgrow(gap, Priority.ALWAYS);
         HBox judged = new HBox(8, verdict, gap, percent, give);
         judged.setAlignment(Pos.CENTER_LEFT);
+        Tooltip.install(bar, barHint);
         getChildren().setAll(numbers, bodyWrong, wishWrong, bar, judged, classes);
         setOnMouseClicked(e -> session.chooseLevel(level));
     }
@@ -95,7 +97,7 @@ final class EaseRowView extends VBox {
         Words words = desk.words();
         Map<String, String> named = Map.of("level", level);
         name.setText(level);
-        name.setTooltip(new Tooltip(words.of("editor.ease.show", named)));
+        Hints.on(name, words.of("editor.ease.show", named));
         body.show(row.body(), desk.unit());
         body.setPromptText(words.of("editor.ease.body.prompt"));
         body.describe(words.of("editor.ease.body.name", named), words.of("editor.ease.body.hint"));
@@ -107,7 +109,7 @@ final class EaseRowView extends VBox {
         percent.setText(row.percent());
         verdict.setText(row.verdict());
         give.setText(words.of("editor.ease.give"));
-        give.setTooltip(new Tooltip(words.of("editor.ease.give.hint")));
+        Hints.on(give, words.of("editor.ease.give.hint"));
         boolean away = row.standing() == EaseRow.Standing.AWAY && desk.trial().isEmpty();
         give.setVisible(away);
         give.setManaged(away);
@@ -136,8 +138,8 @@ final class EaseRowView extends VBox {
         classes.setText(row.classes().isEmpty() ? "" : row.classes().get(0));
         classes.setVisible(!row.classes().isEmpty());
         classes.setManaged(!row.classes().isEmpty());
-        Tooltip.install(bar, new Tooltip(words.of("editor.ease.bar") + "\n" + String.join("\n", all)));
-        classes.setTooltip(all.isEmpty() ? null : new Tooltip(String.join("\n", all)));
+        barHint.setText(words.of("editor.ease.bar") + "\n" + String.join("\n", all));
+        Hints.on(classes, String.join("\n", all));
     }
 
     private static void fix(Region node, double width) {

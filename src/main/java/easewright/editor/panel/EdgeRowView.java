@@ -14,7 +14,6 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -103,14 +102,14 @@ final class EdgeRowView extends VBox {
         role.setValue(use(now.role()));
         filling = false;
         role.setAccessibleText(words.of("editor.edge.role", edge));
-        role.setTooltip(new Tooltip(words.of("editor.edge.role.hint")));
+        Hints.on(role, words.of("editor.edge.role.hint"));
         allowance.describe(
                 words.of("editor.edge.allowance", edge),
                 words.of(stitching ? "editor.edge.allowance.hint" : "editor.edge.allowance.cutting.hint"));
         allowance.setPromptText(ownAllowance);
         allowance.show(now.allowance(), unit);
         length.setText(now.length());
-        length.setTooltip(new Tooltip(words.of("editor.edge.length.hint")));
+        Hints.on(length, words.of("editor.edge.length.hint"));
         kept.setSelected(now.kept());
         Parts.name(more, words.of("editor.edge.more", edge));
     }

@@ -5,7 +5,6 @@ import easewright.text.Words;
 import java.util.List;
 import java.util.Locale;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -34,7 +33,7 @@ final class EffectView extends VBox {
             Label sign = new Label(sign(line.kind()));
             sign.getStyleClass().addAll("effect-sign", kind);
             sign.setAccessibleText(words.of("editor.effect." + kind + ".sign"));
-            sign.setTooltip(new Tooltip(words.of("editor.effect." + kind + ".sign")));
+            Hints.on(sign, words.of("editor.effect." + kind + ".sign"));
             Label said = new Label(line.words());
             said.getStyleClass().add("effect-words");
             said.setWrapText(true);

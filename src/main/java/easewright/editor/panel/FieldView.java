@@ -19,7 +19,6 @@ import javafx.scene.control.Control;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -64,7 +63,7 @@ final class FieldView extends VBox {
             label.setMinWidth(86);
             label.setPrefWidth(86);
             label.setWrapText(true);
-            label.setTooltip(new Tooltip(field.hint()));
+            Hints.on(label, field.hint());
             label.getStyleClass().add(field.missing() ? "field-missing" : "field-label");
             HBox row = new HBox(8, label, control);
             row.setAlignment(Pos.CENTER_LEFT);
@@ -85,7 +84,7 @@ final class FieldView extends VBox {
     private void name(Control control, String id, WayForm.Field field, String label) {
         control.setId("field-" + field.key() + id);
         control.setAccessibleText(label);
-        control.setTooltip(new Tooltip(field.hint()));
+        Hints.on(control, field.hint());
     }
 
     private CheckBox flag(WayForm.Field field) {

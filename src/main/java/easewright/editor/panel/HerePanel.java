@@ -18,7 +18,6 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -174,7 +173,7 @@ public final class HerePanel extends VBox {
         visible(largest, reach.isPresent());
         reach.ifPresent(l -> {
             largest.setText(words.of("editor.here.largest", Map.of("amount.signed", l.getAsDouble())));
-            largest.setTooltip(new Tooltip(words.of("editor.here.largest.hint")));
+            Hints.on(largest, words.of("editor.here.largest.hint"));
             largest.setOnAction(e -> change(w -> w.withAmount(l.getAsDouble())));
         });
     }
@@ -182,20 +181,20 @@ public final class HerePanel extends VBox {
     private void words(Words words) {
         title.setText(words.of("editor.here.title"));
         ask.setText(words.of("editor.where"));
-        ask.setTooltip(new Tooltip(words.of("editor.where.hint")));
+        Hints.on(ask, words.of("editor.where.hint"));
         level.setAccessibleText(words.of("editor.here.level"));
-        level.setTooltip(new Tooltip(words.of("editor.here.level.hint")));
+        Hints.on(level, words.of("editor.here.level.hint"));
         amount.describe(words.of("editor.here.amount"), words.of("editor.here.amount.hint"));
-        less.setTooltip(new Tooltip(words.of("editor.here.less")));
+        Hints.on(less, words.of("editor.here.less"));
         less.setAccessibleText(words.of("editor.here.less"));
-        more.setTooltip(new Tooltip(words.of("editor.here.more")));
+        Hints.on(more, words.of("editor.here.more"));
         more.setAccessibleText(words.of("editor.here.more"));
         keep.setText(words.of("editor.here.keep"));
-        keep.setTooltip(new Tooltip(words.of("editor.here.keep.hint")));
+        Hints.on(keep, words.of("editor.here.keep.hint"));
         leave.setText(words.of("editor.here.leave"));
-        leave.setTooltip(new Tooltip(words.of("editor.here.leave.hint")));
+        Hints.on(leave, words.of("editor.here.leave.hint"));
         openUp.setText(words.of("editor.here.open-up"));
-        openUp.setTooltip(new Tooltip(words.of("editor.here.open-up.hint")));
+        Hints.on(openUp, words.of("editor.here.open-up.hint"));
     }
 
     private static void visible(Region node, boolean is) {

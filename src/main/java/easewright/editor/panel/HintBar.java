@@ -10,7 +10,6 @@ import java.util.Map;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 
@@ -57,7 +56,7 @@ public final class HintBar extends HBox {
             boolean measured = state.tool() == Tool.TAPE && state.line().isPresent();
             text.setText(measured ? measured(state, words) : next(state, words));
             stop.setText(words.of("editor.tool.stop"));
-            stop.setTooltip(new Tooltip(words.of("editor.tool.stop.hint")));
+            Hints.on(stop, words.of("editor.tool.stop.hint"));
         }
     }
 }

@@ -11,7 +11,6 @@ import java.util.Map;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -69,7 +68,7 @@ public final class LeftBehindBar extends VBox {
         button.getStyleClass().add("small");
         button.setMinWidth(USE_PREF_SIZE);
         button.setAccessibleText(words.of(key) + ": " + file);
-        button.setTooltip(new Tooltip(words.of(key + ".hint")));
+        Hints.on(button, words.of(key + ".hint"));
         return button;
     }
 

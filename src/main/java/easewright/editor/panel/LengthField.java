@@ -9,7 +9,6 @@ import java.util.function.Consumer;
 import javafx.css.PseudoClass;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
-import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 
@@ -54,7 +53,7 @@ final class LengthField extends TextField {
     /** Names the field for screen readers and for the pointer. */
     void describe(String name, String hint) {
         setAccessibleText(name);
-        setTooltip(new Tooltip(hint));
+        Hints.on(this, hint);
     }
 
     /** Shows a value, unless the user is typing another one. */

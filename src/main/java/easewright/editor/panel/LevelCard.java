@@ -21,7 +21,6 @@ import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -82,7 +81,7 @@ final class LevelCard extends VBox {
         String id = now.name().replace(' ', '-');
         title.setText(now.name());
         girth.setText(now.girth());
-        girth.setTooltip(new Tooltip(words.of("editor.level.girth.hint")));
+        Hints.on(girth, words.of("editor.level.girth.hint"));
         place.setId("level-place-" + id);
         Parts.say(place, words, "editor.level.place");
         place.setSelected(state.tool() == Tool.LEVEL && state.level().equals(Optional.of(now.name())));
@@ -120,7 +119,7 @@ final class LevelCard extends VBox {
                     now.others().contains("waist") ? "waist" : now.others().get(0));
         }
         other.setAccessibleText(words.of("editor.level.other"));
-        other.setTooltip(new Tooltip(words.of("editor.level.other")));
+        Hints.on(other, words.of("editor.level.other"));
         below.show("", desk.unit());
         boolean alongOnly = !now.places().isEmpty()
                 && now.places().stream().allMatch(p -> p.distance().isEmpty());
@@ -190,10 +189,10 @@ final class LevelCard extends VBox {
             distance.setManaged(straight);
             how.setText(now.how());
             width.setText(now.width());
-            width.setTooltip(new Tooltip(words.of("editor.level.width.hint")));
+            Hints.on(width, words.of("editor.level.width.hint"));
             counts.setSelected(now.counts());
             counts.setAccessibleText(words.of("editor.level.counts", values));
-            counts.setTooltip(new Tooltip(words.of("editor.level.counts.hint")));
+            Hints.on(counts, words.of("editor.level.counts.hint"));
         }
     }
 }

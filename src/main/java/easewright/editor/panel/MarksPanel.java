@@ -13,7 +13,6 @@ import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -100,13 +99,13 @@ public final class MarksPanel extends VBox {
         tabs.forEach((step, tab) -> {
             String label = words.of("editor.step." + step.key());
             tab.setText(MarkProgress.isDone(step, session.desk().pattern()) ? "\u2713 " + label : label);
-            tab.setTooltip(new Tooltip(words.of("editor.step." + step.key() + ".hint")));
+            Hints.on(tab, words.of("editor.step." + step.key() + ".hint"));
             tab.setSelected(step == now);
         });
         pages.forEach((step, page) -> page.setVisible(step == now));
         MarkState.Step[] steps = MarkState.Step.values();
         boolean last = now.ordinal() + 1 == steps.length;
         next.setText(words.of(last ? "editor.marks.onwards" : "editor.marks.next." + steps[now.ordinal() + 1].key()));
-        next.setTooltip(new Tooltip(words.of("editor.marks.next.hint")));
+        Hints.on(next, words.of("editor.marks.next.hint"));
     }
 }

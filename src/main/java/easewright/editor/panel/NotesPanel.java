@@ -11,7 +11,6 @@ import java.util.function.Consumer;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -64,7 +63,7 @@ public final class NotesPanel extends ScrollPane {
             Button show = new Button(words.of("editor.notes.show"));
             show.getStyleClass().add("small");
             show.setMinWidth(USE_PREF_SIZE);
-            show.setTooltip(new Tooltip(words.of("editor.notes.show.hint")));
+            Hints.on(show, words.of("editor.notes.show.hint"));
             show.setOnAction(e -> {
                 session.point(Optional.of(id));
                 shower.accept(id);

@@ -13,7 +13,6 @@ import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -55,7 +54,7 @@ final class Parts {
     /** Words and hint from the bundle. */
     static void say(Labeled control, Words words, String key) {
         control.setText(words.of(key));
-        control.setTooltip(new Tooltip(words.of(key + ".hint")));
+        Hints.on(control, words.of(key + ".hint"));
     }
 
     /** A small cross that takes something away. */
@@ -71,7 +70,7 @@ final class Parts {
     /** A name for those who do not see the sign, and the same as a hint. */
     static void name(ButtonBase button, String name) {
         button.setAccessibleText(name);
-        button.setTooltip(new Tooltip(name));
+        Hints.on(button, name);
     }
 
     /** Shows on the table what a row speaks of, while the pointer or the keyboard is in it. */

@@ -19,7 +19,6 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -184,7 +183,7 @@ final class PiecesStep extends VBox {
     }
 
     private void words(Words words) {
-        pieces.setTooltip(new Tooltip(words.of("editor.piece.choose.hint")));
+        Hints.on(pieces, words.of("editor.piece.choose.hint"));
         pieces.setAccessibleText(words.of("editor.piece.choose"));
         Parts.say(noPiece, words, "editor.piece.none");
         nameLabel.setText(words.of("editor.piece.name"));
@@ -204,12 +203,14 @@ final class PiecesStep extends VBox {
         notches.words(words);
         grainTitle.setText(words.of("editor.grain"));
         Parts.say(noGrain, words, "editor.grain.away");
-        heads.getChildren()
-                .setAll(
-                        head(words, "name", EdgeRowView.NAME, Pos.CENTER_LEFT),
-                        head(words, "role", EdgeRowView.ROLE, Pos.CENTER_LEFT),
-                        head(words, "allowance", EdgeRowView.ALLOWANCE, Pos.CENTER_RIGHT),
-                        head(words, "length", EdgeRowView.LENGTH, Pos.CENTER_RIGHT));
+        if (heads.getChildren().isEmpty()) {
+            heads.getChildren()
+                    .setAll(
+                            head(words, "name", EdgeRowView.NAME, Pos.CENTER_LEFT),
+                            head(words, "role", EdgeRowView.ROLE, Pos.CENTER_LEFT),
+                            head(words, "allowance", EdgeRowView.ALLOWANCE, Pos.CENTER_RIGHT),
+                            head(words, "length", EdgeRowView.LENGTH, Pos.CENTER_RIGHT));
+        }
     }
 
     private static Label head(Words words, String key, double width, Pos side) {

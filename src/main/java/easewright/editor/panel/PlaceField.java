@@ -12,7 +12,6 @@ import java.util.Map;
 import java.util.function.Consumer;
 import javafx.scene.control.Button;
 import javafx.scene.control.TextField;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -47,8 +46,7 @@ final class PlaceField extends VBox {
         written.setId("field-" + field.key() + (one ? "" : "-" + index));
         written.setPromptText(words.of(cuts ? "editor.way.cut.prompt" : "editor.way.place.prompt"));
         written.setAccessibleText(field.label());
-        written.setTooltip(
-                new Tooltip(field.hint() + " " + words.of(cuts ? "editor.way.cut.hint" : "editor.way.place.hint")));
+        Hints.on(written, field.hint() + " " + words.of(cuts ? "editor.way.cut.hint" : "editor.way.place.hint"));
         written.getStyleClass().add("place-text");
         written.setOnAction(e -> put(index, written.getText()));
         written.focusedProperty().addListener((o, was, is) -> {
@@ -65,7 +63,7 @@ final class PlaceField extends VBox {
             away.setGraphic(Icons.of(Icons.AWAY));
             away.getStyleClass().addAll("flat", "small-icon");
             away.setAccessibleText(words.of("editor.way.remove", Map.of("what", text)));
-            away.setTooltip(new Tooltip(words.of("editor.way.remove.hint")));
+            Hints.on(away, words.of("editor.way.remove.hint"));
             away.setOnAction(e -> put(index, ""));
             row.getChildren().add(away);
         }
@@ -79,7 +77,7 @@ final class PlaceField extends VBox {
         pick.setMinWidth(USE_PREF_SIZE);
         pick.getStyleClass().add("small");
         pick.setAccessibleText(words.of("editor.way.pick.name", Map.of("what", field.label())));
-        pick.setTooltip(new Tooltip(field.hint() + " " + words.of("editor.way.pick.hint")));
+        Hints.on(pick, field.hint() + " " + words.of("editor.way.pick.hint"));
         pick.setOnAction(e -> {
             pick.setText(words.of(cuts ? "editor.way.picking.from" : "editor.way.picking"));
             Runnable stopped = () -> pick.setText(idle);

@@ -12,7 +12,6 @@ import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -87,7 +86,7 @@ final class ScaleStep extends VBox {
             fill(view, words);
         }
         pick.setText(words.of("editor.scale.pick"));
-        pick.setTooltip(new Tooltip(words.of("editor.scale.pick.hint")));
+        Hints.on(pick, words.of("editor.scale.pick.hint"));
         pick.setSelected(marker.state().tool() == Tool.KNOWN_LINE);
         boolean any = marker.state().line().isPresent();
         measureLine.setText(marker.state()
@@ -116,7 +115,7 @@ final class ScaleStep extends VBox {
             see.setId("scale-check");
             see.getStyleClass().add("small");
             see.setMinWidth(USE_PREF_SIZE);
-            see.setTooltip(new Tooltip(words.of("editor.scale.check.hint")));
+            Hints.on(see, words.of("editor.scale.check.hint"));
             see.setOnAction(e -> marker.choose(c.line()));
             HBox row = new HBox(8, line, see);
             row.setAlignment(Pos.CENTER_LEFT);
@@ -134,7 +133,7 @@ final class ScaleStep extends VBox {
         measure.getChildren().stream().skip(1).forEach(n -> n.setDisable(!open));
         lines.getItems().setAll(view.lines());
         lines.setPromptText(words.of("editor.scale.lines"));
-        lines.setTooltip(new Tooltip(words.of("editor.scale.lines.hint")));
+        Hints.on(lines, words.of("editor.scale.lines.hint"));
         lines.setAccessibleText(words.of("editor.scale.lines"));
     }
 
@@ -147,7 +146,7 @@ final class ScaleStep extends VBox {
         take.setId("scale-offer-" + number);
         take.getStyleClass().add("small");
         take.setMinWidth(USE_PREF_SIZE);
-        take.setTooltip(new Tooltip(words.of("editor.scale.take.hint")));
+        Hints.on(take, words.of("editor.scale.take.hint"));
         take.setOnAction(e -> marker.scale(offer.mmPerUnit()));
         HBox row = new HBox(10, line, take);
         row.setAlignment(Pos.CENTER_LEFT);

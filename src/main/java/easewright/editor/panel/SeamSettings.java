@@ -17,7 +17,6 @@ import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -81,15 +80,15 @@ final class SeamSettings extends VBox {
         seamsTitle.setText(words.of("editor.here.seams"));
         shapeTitle.setText(words.of("editor.here.shape"));
         smooth.setText(words.of("editor.here.smooth"));
-        smooth.setTooltip(new Tooltip(words.of("editor.here.smooth.hint")));
+        Hints.on(smooth, words.of("editor.here.smooth.hint"));
         straight.setText(words.of("editor.here.straight"));
-        straight.setTooltip(new Tooltip(words.of("editor.here.straight.hint")));
+        Hints.on(straight, words.of("editor.here.straight.hint"));
         carry.setText(words.of("editor.here.carry"));
-        carry.setTooltip(new Tooltip(words.of("editor.here.carry.hint")));
+        Hints.on(carry, words.of("editor.here.carry.hint"));
         oneSide.setText(words.of("editor.here.one-side"));
-        oneSide.setTooltip(new Tooltip(words.of("editor.here.one-side.hint")));
+        Hints.on(oneSide, words.of("editor.here.one-side.hint"));
         even.setText(words.of("way.seam.setting.even"));
-        even.setTooltip(new Tooltip(words.of("way.seam.setting.even.hint")));
+        Hints.on(even, words.of("way.seam.setting.even.hint"));
     }
 
     /** One chip a seam edge at the level; a chip that is off leaves its seam alone. */
@@ -107,7 +106,7 @@ final class SeamSettings extends VBox {
             chip.getStyleClass().addAll("small", "chip");
             chip.setId("seam-" + edge);
             chip.setSelected(!wanted.leftOut().contains(edge));
-            chip.setTooltip(new Tooltip(desk.words().of("editor.here.seam.hint")));
+            Hints.on(chip, desk.words().of("editor.here.seam.hint"));
             chip.setOnAction(
                     e -> changer.accept(w -> w.withLeftOut(leftOut(w, edge, chip.isSelected(), edges.size()))));
             seams.getChildren().add(chip);

@@ -10,7 +10,6 @@ import java.util.Map;
 import javafx.scene.Node;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
@@ -86,7 +85,7 @@ public final class SheetPanel extends VBox {
         Words words = desk.words();
         tabs.forEach((key, tab) -> {
             tab.setText(words.of("editor.page." + key));
-            tab.setTooltip(new Tooltip(words.of("editor.page." + key + ".hint")));
+            Hints.on(tab, words.of("editor.page." + key + ".hint"));
         });
         long weighty = Notes.weighty(Notes.of(desk));
         if (weighty > 0) {

@@ -8,7 +8,6 @@ import java.util.List;
 import javafx.geometry.HPos;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
@@ -62,7 +61,7 @@ public final class SizePanel extends ScrollPane {
         List<String> heads = List.of("measure", "before", "here", "across", "both");
         for (int i = 0; i < heads.size(); i++) {
             Label head = new Label(words.of("editor.size.head." + heads.get(i)));
-            head.setTooltip(new Tooltip(words.of("editor.size.head." + heads.get(i) + ".hint")));
+            Hints.on(head, words.of("editor.size.head." + heads.get(i) + ".hint"));
             head.getStyleClass().add("size-head");
             head.setWrapText(true);
             grid.add(head, i, 0);

@@ -11,7 +11,6 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
@@ -51,7 +50,7 @@ public final class StartPanel extends VBox {
         Button open = new Button(words.of("editor.start.open"));
         open.setId("start-open");
         open.getStyleClass().add("accent");
-        open.setTooltip(new Tooltip(words.of("editor.open.hint")));
+        Hints.on(open, words.of("editor.open.hint"));
         open.setOnAction(e -> files.choose());
         Label or = new Label(words.of("editor.start.or"));
         or.getStyleClass().add("quiet");
@@ -76,7 +75,7 @@ public final class StartPanel extends VBox {
         card.setWrapText(true);
         card.setMaxHeight(Double.MAX_VALUE);
         card.getStyleClass().add("sample-card");
-        card.setTooltip(new Tooltip(words.of("editor.start.sample.hint", Map.of("title", title))));
+        Hints.on(card, words.of("editor.start.sample.hint", Map.of("title", title)));
         card.setOnAction(e -> files.openSample(sample));
         return card;
     }

@@ -14,7 +14,6 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -69,10 +68,10 @@ final class SuggestStep extends VBox {
     private void show() {
         Words words = session.desk().words();
         all.setText(words.of("editor.suggest.all"));
-        all.setTooltip(new Tooltip(words.of("editor.suggest.all.hint")));
+        Hints.on(all, words.of("editor.suggest.all.hint"));
         none.setText(words.of("editor.suggest.none-of-them"));
-        none.setTooltip(new Tooltip(words.of("editor.suggest.none-of-them.hint")));
-        accept.setTooltip(new Tooltip(words.of("editor.suggest.accept.hint")));
+        Hints.on(none, words.of("editor.suggest.none-of-them.hint"));
+        Hints.on(accept, words.of("editor.suggest.accept.hint"));
         MarkState state = marker.state();
         if (!state.on() || state.step() != MarkState.Step.SUGGESTED) {
             return;
@@ -117,7 +116,7 @@ final class SuggestStep extends VBox {
             Button take = new Button(words.of("editor.suggest.take"));
             take.getStyleClass().add("small");
             take.setMinWidth(USE_PREF_SIZE);
-            take.setTooltip(new Tooltip(words.of("editor.suggest.take.hint")));
+            Hints.on(take, words.of("editor.suggest.take.hint"));
             take.setAccessibleText(words.of("editor.suggest.take.name", Map.of("piece", group.title())));
             take.setOnAction(e -> marker.accept(group));
             top.getChildren().add(take);
@@ -133,7 +132,7 @@ final class SuggestStep extends VBox {
         tick.setSelected(row.taken());
         tick.setAccessibleText(row.what());
         tick.setAccessibleHelp(row.why());
-        tick.setTooltip(new Tooltip(words.of("editor.suggest.tick.hint")));
+        Hints.on(tick, words.of("editor.suggest.tick.hint"));
         tick.setOnAction(e -> marker.tick(row.key(), tick.isSelected()));
         tick.focusedProperty().addListener((o, was, is) -> point(row, is));
         boxes.put(row.key(), tick);

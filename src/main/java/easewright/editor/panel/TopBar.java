@@ -14,7 +14,6 @@ import javafx.scene.control.MenuItem;
 import javafx.scene.control.SplitMenuButton;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -109,7 +108,7 @@ public final class TopBar extends HBox {
     private void show(Desk desk) {
         Words words = desk.words();
         open.setText(words.of("editor.open"));
-        open.setTooltip(new Tooltip(words.of("editor.open.hint")));
+        Hints.on(open, words.of("editor.open.hint"));
         if (open.getItems().isEmpty()) {
             recent();
         }
@@ -125,13 +124,13 @@ public final class TopBar extends HBox {
         redo.setDisable(!desk.history().canRedo());
         cm.setText(words.of("editor.unit.cm"));
         inch.setText(words.of("editor.unit.inch"));
-        cm.setTooltip(new Tooltip(words.of("editor.unit.cm.hint")));
-        inch.setTooltip(new Tooltip(words.of("editor.unit.inch.hint")));
+        Hints.on(cm, words.of("editor.unit.cm.hint"));
+        Hints.on(inch, words.of("editor.unit.inch.hint"));
         cm.setSelected(desk.unit() != LengthUnit.INCH);
         inch.setSelected(desk.unit() == LengthUnit.INCH);
         lamp.setSelected(desk.dark());
         lamp.setAccessibleText(words.of("editor.lamp"));
-        lamp.setTooltip(new Tooltip(words.of("editor.lamp.hint")));
+        Hints.on(lamp, words.of("editor.lamp.hint"));
         name.setText(desk.file().map(f -> f.name()).orElse(words.of("editor.title")));
         state.setText(desk.isOpen() ? words.of(desk.isSaved() ? "editor.state.saved" : "editor.state.unsaved") : "");
         state.setVisible(desk.isOpen());
@@ -140,6 +139,6 @@ public final class TopBar extends HBox {
 
     private static void named(Button button, Words words, String key) {
         button.setAccessibleText(words.of(key));
-        button.setTooltip(new Tooltip(words.of(key + ".hint")));
+        Hints.on(button, words.of(key + ".hint"));
     }
 }

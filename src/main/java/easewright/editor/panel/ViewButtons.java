@@ -5,7 +5,6 @@ import easewright.editor.mark.Tool;
 import easewright.editor.model.Session;
 import easewright.text.Words;
 import javafx.scene.control.Button;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 
@@ -31,7 +30,7 @@ public final class ViewButtons extends HBox {
         button.setGraphic(Icons.of(icon));
         button.getStyleClass().add("flat");
         button.setAccessibleText(words.of("editor.view." + key));
-        button.setTooltip(new Tooltip(words.of("editor.view." + key + ".hint")));
+        Hints.on(button, words.of("editor.view." + key + ".hint"));
         button.setOnAction(e -> act.run());
         return button;
     }

@@ -12,7 +12,6 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import javafx.scene.control.ComboBox;
-import javafx.scene.control.Tooltip;
 import javafx.util.StringConverter;
 
 /** The choice of the way in which a change is made: at the seams, which can be taken hold of, or another. */
@@ -60,7 +59,7 @@ final class WayChoice extends ComboBox<WayForm.Option> {
         setAccessibleText(words.of("editor.way"));
         String hint =
                 wanted.other().map(o -> words.of("way." + o.method() + ".hint")).orElse("");
-        setTooltip(new Tooltip(hint.isEmpty() ? words.of("editor.way.hint") : hint));
+        Hints.on(this, hint.isEmpty() ? words.of("editor.way.hint") : hint);
         showing = false;
     }
 }
