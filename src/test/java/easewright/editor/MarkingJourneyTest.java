@@ -55,7 +55,11 @@ class MarkingJourneyTest {
     }
 
     private void until(Predicate<Desk> wanted) throws TimeoutException {
-        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> wanted.test(desk()));
+        try {
+            WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> wanted.test(desk()));
+        } catch (TimeoutException e) {
+            throw new AssertionError(desk().notice() + " " + desk().pattern(), e);
+        }
         WaitForAsyncUtils.waitForFxEvents();
     }
 

@@ -6,7 +6,6 @@ import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -41,7 +40,7 @@ public final class NoticeBar extends HBox {
             text.setText(desk.words().of(n.key(), n.values()));
             pseudoClassStateChanged(BAD, n.bad());
             away.setAccessibleText(desk.words().of("editor.notice.away"));
-            away.setTooltip(new Tooltip(desk.words().of("editor.notice.away")));
+            Hints.on(away, desk.words().of("editor.notice.away"));
         });
     }
 }

@@ -59,16 +59,21 @@ public final class SheetPanel extends VBox {
         session.deskProperty().addListener((o, before, now) -> {
             boolean other = !before.file().map(f -> f.svg()).equals(now.file().map(f -> f.svg()));
             if (other && now.isOpen()) {
-                boolean marked = now.file().orElseThrow().svg().marked();
-                turnTo(marked ? "ease" : "marks");
-                if (!marked) {
-                    marker.begin();
-                }
+                begin(now);
             }
             show(now);
         });
         show(session.desk());
-        turnTo("ease");
+        begin(session.desk());
+    }
+
+    /** A drawing without marks has to be marked first; else the ease is what is looked for. */
+    private void begin(Desk desk) {
+        boolean bare = desk.file().map(f -> !f.svg().marked()).orElse(false);
+        turnTo(bare ? "marks" : "ease");
+        if (bare) {
+            marker.begin();
+        }
     }
 
     /** Turns to a page: marks, ease, rings, size, changes or notes. */

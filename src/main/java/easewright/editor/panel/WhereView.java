@@ -10,7 +10,6 @@ import java.util.Locale;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 
@@ -56,7 +55,7 @@ final class WhereView extends VBox {
         for (FitSign.Feels kind : FitSign.Feels.values()) {
             String name = kind.name().toLowerCase(Locale.ROOT);
             ToggleButton chip = chip("feels-" + name, words.of("editor.where." + name));
-            chip.setTooltip(new Tooltip(words.of("editor.where." + name + ".hint")));
+            Hints.on(chip, words.of("editor.where." + name + ".hint"));
             chip.setOnAction(e -> {
                 only(feels, chip);
                 listSigns(kind);
@@ -71,7 +70,7 @@ final class WhereView extends VBox {
         advise(null);
         for (Advice each : all) {
             ToggleButton chip = chip("sign-" + each.about().id(), each.sign());
-            chip.setTooltip(new Tooltip(shown.words().of("editor.where.sign.hint")));
+            Hints.on(chip, shown.words().of("editor.where.sign.hint"));
             chip.setOnAction(e -> {
                 only(signs, chip);
                 advise(each);
@@ -102,7 +101,7 @@ final class WhereView extends VBox {
         Button take = new Button(shown.words().of("editor.where.take"));
         take.setId("where-take");
         take.getStyleClass().addAll("small", "accent");
-        take.setTooltip(new Tooltip(shown.words().of("editor.where.take.hint")));
+        Hints.on(take, shown.words().of("editor.where.take.hint"));
         take.setOnAction(e -> {
             session.want(chosen.taken(session.desk().pattern()));
             open(false);
