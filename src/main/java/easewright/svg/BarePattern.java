@@ -56,12 +56,20 @@ public record BarePattern(Pattern pattern, List<Finding> findings) {
     public static BarePattern of(Drawing drawing) {
         List<Finding> findings = new ArrayList<>();
         List<Candidate> pieces = new ArrayList<>();
+        int leftOut = 0;
         for (Candidate candidate : candidates(drawing, findings)) {
             SubPath line = new SubPath(candidate.area().outline().segments(), true);
             boolean inside = pieces.stream().anyMatch(piece -> piece.area().holds(line));
             if (!inside && pieces.size() < MOST_PIECES) {
                 pieces.add(candidate);
+            } else if (!inside) {
+                leftOut++;
             }
+        }
+        if (leftOut > 0) {
+            findings.add(Finding.of("pieces-left-out", Severity.FAULT, "")
+                    .with("most", MOST_PIECES)
+                    .with("count", leftOut));
         }
         tellLoose(drawing, pieces, findings);
         Map<Candidate, List<Rider>> riders = riders(drawing, pieces);
