@@ -36,7 +36,7 @@ class PapersTest extends Topic {
 
     @Override
     String words() {
-        return "Sizes of paper, and the size of the first page of the handbook's skirt printed on it, as it stands in"
+        return "Sizes of paper, and the size of the first page when the front of the handbook's skirt is printed on it, as it stands in"
                 + " the PDF file.";
     }
 
@@ -75,7 +75,7 @@ class PapersTest extends Topic {
         Reading reading =
                 Reading.of(new HandbookSkirt("12", 32.25 * 25.4, 40.75 * 25.4).pattern(), EaseTables.standard());
         PrintJob.Prints prints = PrintJob.of(
-                PrintOrder.on(paper, "skirt", DAY),
+                PrintOrder.on(paper, "skirt", DAY).withPieces(List.of("front")),
                 Optional.empty(),
                 reading,
                 Cautions.of(Optional.empty(), reading, Set.of()),
