@@ -9,6 +9,7 @@ import easewright.geom.Point;
 import easewright.geom.Segment;
 import easewright.pattern.Caption;
 import easewright.pattern.Edge;
+import easewright.pattern.LevelMark;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.suggest.Sheet;
@@ -43,9 +44,10 @@ public final class MarkScenes {
                 state.on() && !words
                         ? edges(suggestions.map(Suggestions::outcome).orElse(desk.pattern()))
                         : List.of(),
+                soft(desk, state),
                 strong(desk, state),
                 dots,
-                tape(desk, state));
+                state.moving().flatMap(m -> dragged(desk, m)).or(() -> tape(desk, state)));
     }
 
     /** Words outside the pieces; those on them are in their names. */
@@ -71,11 +73,19 @@ public final class MarkScenes {
                 Point along = run.pointAtLength(middle + 0.5).minus(run.pointAtLength(middle - 0.5));
                 if (along.norm() > 0) {
                     Point in = along.unit().quarterTurned().times(clockwise ? 1 : -1);
-                    names.add(new MarkScene.EdgeName(at, in, length, edge.name()));
+                    double room = strip ? Math.max(box.width(), box.height()) : Math.min(box.width(), box.height());
+                    names.add(new MarkScene.EdgeName(at, in, length, room, edge.name()));
                 }
             }
         }
         return names;
+    }
+
+    private static List<Segment> soft(Desk desk, MarkState state) {
+        boolean pieces = state.on() && state.step() == MarkState.Step.PIECES;
+        return pieces
+                ? PieceView.chosen(desk, state).map(p -> p.outline().segments()).orElse(List.of())
+                : List.of();
     }
 
     /** What a list points at, and what would come of the next click. */
@@ -98,6 +108,19 @@ public final class MarkScenes {
             return MarkScene.Sign.CAUGHT;
         }
         return over.kind() == Snap.Kind.FREE ? MarkScene.Sign.FREE : MarkScene.Sign.ON_LINE;
+    }
+
+    /** A level in the hand, with how far it lies from where its distance is measured. */
+    private static Optional<MarkScene.Tape> dragged(Desk desk, MarkState.Moving moving) {
+        Optional<Piece> piece = moving.shown().piece(moving.piece());
+        Optional<Point> reference = piece.flatMap(p -> p.level(moving.level())).flatMap(LevelMark::reference);
+        if (piece.isEmpty() || reference.isEmpty()) {
+            return Optional.empty();
+        }
+        double mm = LevelEdits.distance(piece.get(), moving.level()).orElse(0);
+        Point foot = reference.get().plus(LevelEdits.down(piece.get()).times(mm));
+        return Optional.of(
+                new MarkScene.Tape(reference.get(), foot, desk.words().length(mm)));
     }
 
     /** The line measured, or while the second place is not clicked yet, from the first to the hand. */

@@ -24,7 +24,6 @@ import java.util.Optional;
  * @param id        of the piece shown; empty if there is none
  * @param cutting   whether the drawn line is the cutting line
  * @param allowance of the piece
- * @param outline   the piece's own line, to be shown on the table
  */
 public record PieceView(
         List<Choice> pieces,
@@ -37,14 +36,12 @@ public record PieceView(
         List<EdgeRow> edges,
         List<MarkRow> darts,
         List<MarkRow> notches,
-        String grain,
-        List<Segment> outline) {
+        String grain) {
     public PieceView {
         pieces = List.copyOf(pieces);
         edges = List.copyOf(edges);
         darts = List.copyOf(darts);
         notches = List.copyOf(notches);
-        outline = List.copyOf(outline);
     }
 
     /** A piece to choose. */
@@ -86,12 +83,9 @@ public record PieceView(
         List<Piece> all = desk.pattern().pieces();
         List<Choice> choices =
                 all.stream().map(p -> new Choice(p.id(), p.name())).toList();
-        Optional<Piece> chosen = all.stream()
-                .filter(p -> state.piece().equals(Optional.of(p.id())))
-                .findFirst()
-                .or(() -> all.stream().findFirst());
+        Optional<Piece> chosen = chosen(desk, state);
         if (chosen.isEmpty()) {
-            return new PieceView(choices, "", "", "", false, false, "", List.of(), List.of(), List.of(), "", List.of());
+            return new PieceView(choices, "", "", "", false, false, "", List.of(), List.of(), List.of(), "");
         }
         Piece piece = chosen.get();
         return new PieceView(
@@ -105,8 +99,15 @@ public record PieceView(
                 edges(desk, piece),
                 darts(piece, words),
                 notches(piece, words),
-                words.of(piece.grain().isPresent() ? "editor.piece.grain" : "editor.piece.no-grain"),
-                piece.outline().segments());
+                words.of(piece.grain().isPresent() ? "editor.piece.grain" : "editor.piece.no-grain"));
+    }
+
+    static Optional<Piece> chosen(Desk desk, MarkState state) {
+        List<Piece> all = desk.pattern().pieces();
+        return all.stream()
+                .filter(p -> state.piece().equals(Optional.of(p.id())))
+                .findFirst()
+                .or(() -> all.stream().findFirst());
     }
 
     private static List<EdgeRow> edges(Desk desk, Piece piece) {

@@ -12,6 +12,9 @@ import javafx.scene.text.TextAlignment;
 
 /** Draws a {@link MarkScene} over the pieces. */
 public final class MarkPainter {
+    /** A piece less wide than this on the screen goes without names of edges, pixels. */
+    private static final double LEAST_ROOM = 110;
+
     /** Words smaller than this on the screen are left out, pixels. */
     private static final double SMALLEST_LETTERS = 4;
 
@@ -33,6 +36,7 @@ public final class MarkPainter {
         MarkPainter painter = new MarkPainter(gc, view, ink);
         painter.loose(scene);
         scene.captions().forEach(painter::caption);
+        painter.soft(scene);
         scene.edges().forEach(painter::edge);
         painter.strong(scene);
         scene.dots().forEach(painter::dot);
@@ -69,8 +73,9 @@ public final class MarkPainter {
         Font font = Font.font(11);
         Text ruler = new Text(edge.words());
         ruler.setFont(font);
-        // Words longer than their edge would say nothing of where it lies.
-        if (edge.length() * view.scale() < ruler.getLayoutBounds().getWidth() + 6) {
+        // Words longer than their edge would say nothing of where it lies, and on a small piece they would cover it.
+        if (edge.length() * view.scale() < ruler.getLayoutBounds().getWidth() + 6
+                || edge.room() * view.scale() < LEAST_ROOM) {
             return;
         }
         Point at = view.toScreen(edge.at()).plus(edge.inward().times(14));
@@ -91,6 +96,15 @@ public final class MarkPainter {
         gc.setFill(ink.guard());
         gc.fillText(edge.words(), 0, 0);
         gc.restore();
+    }
+
+    private void soft(MarkScene scene) {
+        gc.setStroke(ink.level().deriveColor(0, 1, 1, 0.28));
+        gc.setLineWidth(9);
+        gc.setLineDashes();
+        gc.beginPath();
+        Tracer.trace(gc, view, scene.soft(), false);
+        gc.stroke();
     }
 
     private void strong(MarkScene scene) {

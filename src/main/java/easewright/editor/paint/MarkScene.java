@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param loose    drawn lines that belong to no piece
  * @param captions words written on the drawing
  * @param edges    names of edges, where they lie
+ * @param soft     the outline of the piece that is being marked
  * @param strong   lines that a list or the hand points at
  * @param dots     places
  * @param tape     what is being measured
@@ -20,16 +21,18 @@ public record MarkScene(
         List<Segment> loose,
         List<Caption> captions,
         List<EdgeName> edges,
+        List<Segment> soft,
         List<Segment> strong,
         List<Dot> dots,
         Optional<Tape> tape) {
     public static final MarkScene EMPTY =
-            new MarkScene(List.of(), List.of(), List.of(), List.of(), List.of(), Optional.empty());
+            new MarkScene(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), Optional.empty());
 
     public MarkScene {
         loose = List.copyOf(loose);
         captions = List.copyOf(captions);
         edges = List.copyOf(edges);
+        soft = List.copyOf(soft);
         strong = List.copyOf(strong);
         dots = List.copyOf(dots);
     }
@@ -52,8 +55,9 @@ public record MarkScene(
      * @param at     about the middle of the edge, mm
      * @param inward unit direction into the piece
      * @param length of the edge, mm
+     * @param room   how wide the piece is there, mm
      */
-    public record EdgeName(Point at, Point inward, double length, String words) {}
+    public record EdgeName(Point at, Point inward, double length, double room, String words) {}
 
     public record Dot(Point at, Sign sign) {}
 

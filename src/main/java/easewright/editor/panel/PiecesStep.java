@@ -1,5 +1,6 @@
 package easewright.editor.panel;
 
+import easewright.editor.mark.LoosePieces;
 import easewright.editor.mark.MarkState;
 import easewright.editor.mark.Marker;
 import easewright.editor.mark.PieceEdits;
@@ -7,16 +8,21 @@ import easewright.editor.mark.PieceView;
 import easewright.editor.mark.Tool;
 import easewright.editor.model.Desk;
 import easewright.editor.model.Session;
+import easewright.geom.Box;
 import easewright.pattern.LineKind;
+import easewright.pattern.Piece;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.HBox;
@@ -29,6 +35,7 @@ final class PiecesStep extends VBox {
     private final Marker marker;
     private final ComboBox<PieceView.Choice> pieces = new ComboBox<>();
     private final Button noPiece = new Button();
+    private final MenuButton more = new MenuButton("+");
     private final Label nameLabel = new Label();
     private final NameField name;
     private final Label cutLabel = new Label();
@@ -107,7 +114,10 @@ final class PiecesStep extends VBox {
         called.setAlignment(Pos.CENTER_LEFT);
         HBox line = new HBox(8, lineLabel, new HBox(4, stitching, cutting), Parts.gap(), allowanceLabel, allowance);
         line.setAlignment(Pos.CENTER_LEFT);
-        HBox choice = new HBox(8, pieces, noPiece);
+        more.setId("more-pieces");
+        more.getStyleClass().addAll("small", "dots");
+        more.setMinWidth(USE_PREF_SIZE);
+        HBox choice = new HBox(8, pieces, noPiece, more);
         choice.setAlignment(Pos.CENTER_LEFT);
         VBox grainBox = new VBox(2, Parts.heading(grainTitle, drawGrain, noGrain), grain);
         VBox edgeBox = new VBox(2, Parts.heading(edgesTitle, split), heads, edges);
@@ -147,6 +157,9 @@ final class PiecesStep extends VBox {
         }
         view.pieces().stream().filter(c -> c.id().equals(view.id())).findFirst().ifPresent(pieces::setValue);
         filling = false;
+        List<Piece> loose = LoosePieces.on(marker.sheet());
+        more.setDisable(loose.isEmpty());
+        more.getItems().setAll(loose.stream().map(p -> item(p, words)).toList());
         boolean another = !view.id().equals(shownPiece);
         if (another) {
             shownPiece = view.id();
@@ -182,7 +195,20 @@ final class PiecesStep extends VBox {
         grain.setText(view.grain());
     }
 
+    private MenuItem item(Piece loose, Words words) {
+        Box box = loose.outline().box();
+        MenuItem item = new MenuItem(words.of(
+                "editor.piece.loose", Map.of("name", loose.name(), "wide", box.width(), "tall", box.height())));
+        item.setMnemonicParsing(false);
+        item.setOnAction(e -> {
+            session.edit(LoosePieces.with(session.desk().pattern(), loose));
+            marker.choosePiece(loose.id());
+        });
+        return item;
+    }
+
     private void words(Words words) {
+        Parts.name(more, words.of("editor.piece.more"));
         Hints.on(pieces, words.of("editor.piece.choose.hint"));
         pieces.setAccessibleText(words.of("editor.piece.choose"));
         Parts.say(noPiece, words, "editor.piece.none");

@@ -74,6 +74,19 @@ class MarkEditsTest {
     }
 
     @Test
+    void whatWasLeftOutCanBecomeAPieceAgain() throws Exception {
+        Bare bare = Bare.twoPieces();
+        Pattern both = bare.session.desk().pattern();
+        assertThat(LoosePieces.on(bare.marker.sheet())).isEmpty();
+        bare.marker.tryTo(p -> PieceEdits.leaveOut(p, "back"));
+        assertThat(LoosePieces.on(bare.marker.sheet())).extracting(Piece::id).containsExactly("back");
+        bare.session.edit(LoosePieces.with(
+                bare.session.desk().pattern(),
+                LoosePieces.on(bare.marker.sheet()).get(0)));
+        assertThat(bare.session.desk().pattern()).isEqualTo(both);
+    }
+
+    @Test
     void dartsNotchesAndGrain() throws Exception {
         Pattern pattern = EdgeEdits.split(bare(), "front", new Point(100, 100));
         Pattern dart = PieceEdits.dart(pattern, "front", new Point(190, 101), new Point(210, 99), new Point(200, 200));
