@@ -8,6 +8,7 @@ import easewright.geom.Point;
 import easewright.geom.Segment;
 import easewright.pattern.Edge;
 import easewright.pattern.EdgeRole;
+import easewright.pattern.LineKind;
 import easewright.pattern.Piece;
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +19,9 @@ final class SlashPlaces {
     private static final double REACH = 5;
 
     private static final double AT_END = 1e-6;
+
+    /** Outside a hinge on the stitching line the cutting line's corner lies no farther than this from where it was, mm. */
+    private static final double CORNER_NEAR = 2.5;
 
     /** A corner this close to a line lies on it, mm: what was moved and moved back. */
     private static final double ON_LINE = 1e-7;
@@ -30,6 +34,25 @@ final class SlashPlaces {
             throw Refusal.of("slash-off-outline").with("piece", piece.name());
         }
         return atNode(piece.outline(), nearest.place());
+    }
+
+    /**
+     * The place of a hinge. On a cutting line it is the corner there, if there is one: that is where a slash that was
+     * opened before has its hinge now.
+     */
+    static Place hinge(Piece piece, Point p) throws Refusal {
+        Place place = onOutline(piece, p);
+        Place best = place;
+        double least = piece.drawn() == LineKind.CUTTING ? CORNER_NEAR : 0;
+        List<Segment> all = piece.outline().segments();
+        for (int i = 0; i < all.size(); i++) {
+            double away = all.get(i).start().distance(p);
+            if (away < least) {
+                least = away;
+                best = new Place(i, 0);
+            }
+        }
+        return best;
     }
 
     /** The nearest place of the outline, however far it is. */

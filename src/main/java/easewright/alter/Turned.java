@@ -8,6 +8,7 @@ import easewright.geom.Point;
 import easewright.geom.Segment;
 import easewright.pattern.Edge;
 import easewright.pattern.Finding;
+import easewright.pattern.LineKind;
 import easewright.pattern.Piece;
 import easewright.pattern.Severity;
 import java.util.ArrayList;
@@ -38,9 +39,11 @@ record Turned(Piece piece, Moved moved, Affine map, List<Finding> findings) {
             Piece cloth, Point hinge, Point opening, double gap, Optional<Point> turning, boolean acceptProtected)
             throws Refusal {
         Outline outline = cloth.outline();
-        Place hingePlace = SlashPlaces.onOutline(cloth, hinge);
+        Place hingePlace = SlashPlaces.hinge(cloth, hinge);
         Place openingPlace = SlashPlaces.onOutline(cloth, opening);
-        Point about = outline.point(hingePlace);
+        Point corner = outline.point(hingePlace);
+        // A cutting line is slashed to the stitching line and clipped from outside, so that the seam keeps its length.
+        Point about = cloth.drawn() == LineKind.CUTTING ? HingeJoint.pivot(cloth, hingePlace) : corner;
         Point open = outline.point(openingPlace);
         if (about.distance(open) < 1) {
             throw Refusal.of("slash-without-length").with("piece", cloth.name());
@@ -62,11 +65,12 @@ record Turned(Piece piece, Moved moved, Affine map, List<Finding> findings) {
                 ? parting
                 : folded(cloth, parting, after, about, map.inverse().apply(open));
         PartMove move = new PartMove(cloth, parting, map);
-        Outline joined = cut.joined(map, outline.segments().get(0));
+        HingeJoint joint = HingeJoint.of(cut, after, corner, map);
+        Outline joined = joint.parting().joined(map, outline.segments().get(0));
         if (!Simple.stays(outline, joined)) {
             throw Refusal.of("outline-crosses-itself").with("piece", cloth.name());
         }
-        Piece done = move.done(joined);
+        Piece done = joint.marked(move.done(joined));
         List<Finding> findings = new ArrayList<>(move.findings());
         findings.addAll(remarks(cloth, hingePlace, Math.toDegrees(Math.abs(angle))));
         Curve before = new Curve(cut.moves());

@@ -10,6 +10,7 @@ import easewright.geom.Curve;
 import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.geom.Segment;
+import easewright.measure.Measures;
 import easewright.pattern.Level;
 import easewright.pattern.LevelKind;
 import easewright.pattern.Pattern;
@@ -187,5 +188,40 @@ class SpreadSlashesPropertiesTest {
 
     private static Point farthest(Altered altered) {
         return altered.pattern().pieces().get(0).edge("side").orElseThrow().to();
+    }
+
+    /** A piece drawn by its cutting line turns about its stitching line, so that the seam at the hinge keeps its length. */
+    @Test
+    void cuttingLinesKeepTheSewnSeamAtTheHinge() throws Refusal {
+        Worst seam = new Worst("slashes of cutting lines, sewn seam at the hinge, mm");
+        Worst back = new Worst("slashes of cutting lines there and back, mm");
+        Worst girth = new Worst("slashes of cutting lines, girth, mm");
+        for (long seed = 90_001; seed < 90_001 + RandomCloth.cases(120); seed++) {
+            RandomCloth random = new RandomCloth(seed);
+            Piece piece = RandomCloth.cutting(random.piece("cloth"), random.between(5, 20));
+            Pattern before = pattern(LEVELS, piece);
+            boolean up = random.chance(0.5);
+            Point hem = along(piece, "hem", 0.5);
+            Point top = along(piece, "top", 0.3);
+            SpreadSlashes change = SpreadSlashes.hinged(
+                    "level", random.between(5, 40), Slash.of("cloth", up ? hem : top, up ? top : hem));
+            Pattern after = change.apply(before).pattern();
+            String far = up ? "top" : "hem";
+            seam.meet(seed, Math.abs(sewn(after, far) - sewn(before, far)));
+            girth.meet(seed, Math.abs(girth(after, "level") - girth(before, "level") - change.amount()));
+            Pattern restored = change.opposite().orElseThrow().apply(after).pattern();
+            for (Segment s : restored.pieces().get(0).outline().segments()) {
+                for (int i = 0; i < 4; i++) {
+                    back.meet(seed, piece.outline().nearest(s.at(i / 4.0)).distance());
+                }
+            }
+        }
+        girth.within(1e-6);
+        seam.within(0.02);
+        back.within(1e-6);
+    }
+
+    private static double sewn(Pattern pattern, String edge) {
+        return Measures.of(pattern).pieces().get(0).edge(edge).orElseThrow().mm();
     }
 }
