@@ -1,5 +1,6 @@
 package easewright.alter;
 
+import easewright.geom.Box;
 import easewright.geom.Cubic;
 import easewright.geom.Curve;
 import easewright.geom.Line;
@@ -8,7 +9,9 @@ import easewright.geom.Place;
 import easewright.geom.Point;
 import easewright.geom.Segment;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A displacement of part of an outline along one direction: each moved segment carries the four Bernstein
@@ -26,11 +29,14 @@ final class Shift {
     private final Outline base;
     private final Point direction;
     private final double[][] weights;
+    private final Box reach;
+    private final Map<Point, Double> beside = new HashMap<>();
 
     Shift(Outline base, Point direction, double[][] weights) {
         this.base = base;
         this.direction = direction;
         this.weights = weights;
+        this.reach = reach(base, weights);
     }
 
     Outline base() {
@@ -94,10 +100,10 @@ final class Shift {
 
     /** A line drawn beside the outline: it goes with the nearest place, sampled at thirds of each segment. */
     Segment carryBeside(Segment segment, double amount) {
-        double w0 = weight(base.nearest(segment.start()).place());
-        double w1 = weight(base.nearest(segment.at(1 / 3.0)).place());
-        double w2 = weight(base.nearest(segment.at(2 / 3.0)).place());
-        double w3 = weight(base.nearest(segment.end()).place());
+        double w0 = weightBeside(segment.start());
+        double w1 = weightBeside(segment.at(1 / 3.0));
+        double w2 = weightBeside(segment.at(2 / 3.0));
+        double w3 = weightBeside(segment.end());
         if (w0 == 0 && w1 == 0 && w2 == 0 && w3 == 0) {
             return segment;
         }
@@ -109,12 +115,38 @@ final class Shift {
 
     /** A mark drawn at the outline: each end goes with the place nearest to it, and what lies between in proportion. */
     Segment carryEnds(Segment segment, double amount) {
-        double w0 = weight(base.nearest(segment.start()).place());
-        double w3 = weight(base.nearest(segment.end()).place());
+        double w0 = weightBeside(segment.start());
+        double w3 = weightBeside(segment.end());
         if (w0 == 0 && w3 == 0) {
             return segment;
         }
         return displaced(segment, new double[] {w0, (2 * w0 + w3) / 3, (w0 + 2 * w3) / 3, w3}, amount);
+    }
+
+    /** The weight at the place of the outline nearest to a point. It is asked for again with every amount tried. */
+    private double weightBeside(Point p) {
+        return beside.computeIfAbsent(p, this::weightNearest);
+    }
+
+    private double weightNearest(Point p) {
+        double near = Double.POSITIVE_INFINITY;
+        for (Segment segment : base.segments()) {
+            near = Math.min(near, segment.start().distance(p));
+        }
+        // Something of the outline is nearer than all that moves: most places beside it are done with here.
+        return reach.distance(p) > near ? 0 : weight(base.nearest(p).place());
+    }
+
+    /** Holds all that moves. */
+    private static Box reach(Outline base, double[][] weights) {
+        Box box = null;
+        for (int i = 0; i < weights.length; i++) {
+            if (weights[i] != null) {
+                Box own = base.segments().get(i).box();
+                box = box == null ? own : box.union(own);
+            }
+        }
+        return box == null ? base.box() : box;
     }
 
     /** The stretches that move, each with its displaced self. */

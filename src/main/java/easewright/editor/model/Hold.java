@@ -12,7 +12,9 @@ import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -53,18 +55,18 @@ public record Hold(String pieceId, EdgeRef edge, Point at, Point outward, int co
 
     /** The seam that may move at the place. At a corner with another edge, such as a hem, the seam is meant. */
     private static Optional<Edge> seamAt(Piece piece, Point at) {
-        double nearest = piece.edges().stream()
-                .mapToDouble(e -> distance(piece, e, at))
-                .min()
-                .orElse(0);
+        Map<Edge, Double> distances = new IdentityHashMap<>();
+        double nearest = Double.POSITIVE_INFINITY;
+        for (Edge edge : piece.edges()) {
+            double away = edge.on(piece.outline()).nearest(at).distance();
+            distances.put(edge, away);
+            nearest = Math.min(nearest, away);
+        }
+        double near = nearest + CORNER;
         return piece.edges().stream()
                 .filter(e -> e.role() == EdgeRole.SEAM && !e.isProtected())
-                .filter(e -> distance(piece, e, at) <= nearest + CORNER)
-                .min(Comparator.comparingDouble(e -> distance(piece, e, at)));
-    }
-
-    private static double distance(Piece piece, Edge edge, Point at) {
-        return edge.on(piece.outline()).nearest(at).distance();
+                .filter(e -> distances.get(e) <= near)
+                .min(Comparator.comparingDouble(distances::get));
     }
 
     /** By how much the finished girth grows when each of these seams moves outward by 1 mm. */

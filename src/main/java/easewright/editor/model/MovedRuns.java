@@ -12,11 +12,14 @@ final class MovedRuns {
     /** Less than this cannot be seen or cut, mm. */
     private static final double SEEN = 0.02;
 
-    private static final int LOOKS = 16;
+    private static final int MOST_LOOKS = 16;
+
+    /** Looks no closer together than this, mm. */
+    private static final double STEP = 3;
 
     private MovedRuns() {}
 
-    /** The stretches of {@code after} that leave the line of {@code before}, to a sixteenth of a segment. */
+    /** The stretches of {@code after} that leave the line of {@code before}, to a sixteenth of a segment or 3 mm. */
     static List<Segment> between(Outline before, Outline after) {
         Set<Segment> old = new HashSet<>(before.segments());
         List<Segment> moved = new ArrayList<>();
@@ -30,14 +33,16 @@ final class MovedRuns {
 
     /** Adds the parts that lie off the line: a hem that only became longer has moved at its end alone. */
     private static void addParts(Segment segment, Outline line, List<Segment> moved) {
+        double reach = segment.start().distance(segment.end());
+        int looks = (int) Math.max(1, Math.min(MOST_LOOKS, Math.ceil(reach / STEP)));
         double from = -1;
         boolean wasOff = off(segment, line, 0);
-        for (int i = 1; i <= LOOKS; i++) {
-            boolean isOff = off(segment, line, i);
+        for (int i = 1; i <= looks; i++) {
+            boolean isOff = off(segment, line, (double) i / looks);
             if ((wasOff || isOff) && from < 0) {
-                from = (double) (i - 1) / LOOKS;
+                from = (double) (i - 1) / looks;
             } else if (!wasOff && !isOff && from >= 0) {
-                moved.add(segment.between(from, (double) (i - 1) / LOOKS));
+                moved.add(segment.between(from, (double) (i - 1) / looks));
                 from = -1;
             }
             wasOff = isOff;
@@ -47,7 +52,7 @@ final class MovedRuns {
         }
     }
 
-    private static boolean off(Segment segment, Outline line, int look) {
-        return line.nearest(segment.at((double) look / LOOKS)).distance() > SEEN;
+    private static boolean off(Segment segment, Outline line, double t) {
+        return line.nearest(segment.at(t)).distance() > SEEN;
     }
 }

@@ -38,8 +38,16 @@ public final class ChangesPanel extends ScrollPane {
         undo.setOnAction(e -> session.undo());
         redo.setOnAction(e -> session.redo());
         setContent(new VBox(12, title, list, new HBox(8, undo, redo)));
-        session.deskProperty().addListener((o, before, now) -> show(now));
+        // A page that is not looked at waits until it is.
+        session.deskProperty().addListener((o, before, now) -> showIfSeen(now));
+        visibleProperty().addListener(o -> showIfSeen(session.desk()));
         show(session.desk());
+    }
+
+    private void showIfSeen(Desk desk) {
+        if (isVisible()) {
+            show(desk);
+        }
     }
 
     private void show(Desk desk) {

@@ -36,6 +36,7 @@ final class EaseRowView extends VBox {
     private final LengthField body;
     private final LengthField wish;
     private final Button give = new Button();
+    private List<Object> shown = List.of();
 
     EaseRowView(EaseRow row, Session session) {
         this.level = row.level().name();
@@ -94,6 +95,13 @@ final class EaseRowView extends VBox {
     }
 
     void show(EaseRow row, Desk desk) {
+        boolean chosenNow = desk.wanted().map(w -> w.level().equals(level)).orElse(false);
+        List<Object> now =
+                List.of(row, chosenNow, desk.unit(), desk.dark(), desk.trial().isEmpty());
+        if (now.equals(shown)) {
+            return;
+        }
+        shown = now;
         Words words = desk.words();
         Map<String, String> named = Map.of("level", level);
         name.setText(level);

@@ -43,6 +43,7 @@ public final class HerePanel extends VBox {
     private final Button openUp = new Button();
     private final Button keep = new Button();
     private final Button leave = new Button();
+    private LengthUnit told;
     private boolean showing;
 
     public HerePanel(Session session) {
@@ -147,7 +148,10 @@ public final class HerePanel extends VBox {
     }
 
     private void show(Desk desk, Wanted wanted, Words words) {
-        words(words);
+        if (words.unit() != told) {
+            told = words.unit();
+            words(words);
+        }
         way.show(desk, wanted);
         amount.show(wanted.amount() == 0 ? "" : words.signed(wanted.amount()), desk.unit());
         amount.setPromptText(words.of(

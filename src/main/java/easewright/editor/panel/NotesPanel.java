@@ -34,8 +34,16 @@ public final class NotesPanel extends ScrollPane {
         intro.getStyleClass().add("page-intro");
         intro.setWrapText(true);
         setContent(new VBox(12, intro, list));
-        session.deskProperty().addListener((o, before, now) -> show(now));
+        // A page that is not looked at waits until it is.
+        session.deskProperty().addListener((o, before, now) -> showIfSeen(now));
+        visibleProperty().addListener(o -> showIfSeen(session.desk()));
         show(session.desk());
+    }
+
+    private void showIfSeen(Desk desk) {
+        if (isVisible()) {
+            show(desk);
+        }
     }
 
     private void show(Desk desk) {

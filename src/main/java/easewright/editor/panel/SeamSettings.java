@@ -6,6 +6,7 @@ import easewright.editor.model.HereWords;
 import easewright.editor.model.Hold;
 import easewright.editor.model.Wanted;
 import easewright.pattern.EdgeRef;
+import easewright.text.LengthUnit;
 import easewright.text.Words;
 import java.util.HashSet;
 import java.util.List;
@@ -34,6 +35,7 @@ final class SeamSettings extends VBox {
     private final CheckBox oneSide = new CheckBox();
     private final CheckBox even = new CheckBox();
     private List<Object> chipsShown = List.of();
+    private LengthUnit told;
 
     /**
      * @param changer alters the wish
@@ -67,7 +69,10 @@ final class SeamSettings extends VBox {
     }
 
     void show(Desk desk, Wanted wanted) {
-        words(desk.words());
+        if (desk.unit() != told) {
+            told = desk.unit();
+            words(desk.words());
+        }
         chips(desk, wanted);
         smooth.setSelected(wanted.taper() == Taper.SMOOTH);
         straight.setSelected(wanted.taper() == Taper.STRAIGHT);
