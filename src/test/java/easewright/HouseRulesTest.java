@@ -68,10 +68,11 @@ class HouseRulesTest {
                 .check(CLASSES);
     }
 
-    /** JTS bears witness in tests only (docs/decisions/0012). */
     @Test
-    void theProgramDoesWithoutJts() {
+    void onlyTopologySeesJts() {
         noClasses()
+                .that()
+                .resideOutsideOfPackage("easewright.topology..")
                 .should()
                 .dependOnClassesThat()
                 .resideInAPackage("org.locationtech.jts..")

@@ -2,89 +2,61 @@ package easewright.topology;
 
 import easewright.geom.Point;
 import java.util.List;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.index.hprtree.HPRtree;
 
-/**
- * Finds the pairs of strands whose boxes meet. Strands that follow one another lie beside one another, so boxes around
- * halves of the line, quarters and so on rule out nearly all pairs; nothing has to be sorted, and on the outline of a
- * piece the work grows with the number of strands.
- */
+/** Finds the pairs of strands whose boxes meet. */
 final class StrandPairs {
+    /** Up to so many, comparing all boxes is quicker than building an index: 12,720 comparisons, some 20 microseconds. */
+    private static final int FEW = 160;
+
     /** Takes a pair, the earlier strand first. */
     interface Sink {
         void pair(int first, int second);
     }
 
-    private final Sink sink;
-    private final int count;
-    private final double[] left;
-    private final double[] top;
-    private final double[] right;
-    private final double[] bottom;
+    private StrandPairs() {}
 
-    StrandPairs(List<Strand> strands, Sink sink) {
-        this.sink = sink;
-        count = strands.size();
-        int nodes = Math.max(1, 4 * count);
-        left = new double[nodes];
-        top = new double[nodes];
-        right = new double[nodes];
-        bottom = new double[nodes];
-        if (count > 0) {
-            build(strands, 1, 0, count);
-        }
-    }
-
-    private void build(List<Strand> strands, int node, int from, int to) {
-        if (to - from == 1) {
-            Point a = strands.get(from).start();
-            Point b = strands.get(from).end();
-            left[node] = Math.min(a.x(), b.x()) - StrandMeetings.SAME;
-            right[node] = Math.max(a.x(), b.x()) + StrandMeetings.SAME;
-            top[node] = Math.min(a.y(), b.y()) - StrandMeetings.SAME;
-            bottom[node] = Math.max(a.y(), b.y()) + StrandMeetings.SAME;
-            return;
-        }
-        int middle = (from + to) >>> 1;
-        build(strands, 2 * node, from, middle);
-        build(strands, 2 * node + 1, middle, to);
-        left[node] = Math.min(left[2 * node], left[2 * node + 1]);
-        right[node] = Math.max(right[2 * node], right[2 * node + 1]);
-        top[node] = Math.min(top[2 * node], top[2 * node + 1]);
-        bottom[node] = Math.max(bottom[2 * node], bottom[2 * node + 1]);
-    }
-
-    void all() {
-        within(1, 0, count);
-    }
-
-    private void within(int node, int from, int to) {
-        if (to - from < 2) {
-            return;
-        }
-        int middle = (from + to) >>> 1;
-        within(2 * node, from, middle);
-        within(2 * node + 1, middle, to);
-        between(2 * node, from, middle, 2 * node + 1, middle, to);
-    }
-
-    private void between(int one, int from, int to, int other, int otherFrom, int otherTo) {
-        if (right[one] < left[other]
-                || right[other] < left[one]
-                || bottom[one] < top[other]
-                || bottom[other] < top[one]) {
-            return;
-        }
-        boolean single = to - from == 1;
-        if (single && otherTo - otherFrom == 1) {
-            sink.pair(from, otherFrom);
-        } else if (single || otherTo - otherFrom > to - from) {
-            int middle = (otherFrom + otherTo) >>> 1;
-            between(one, from, to, 2 * other, otherFrom, middle);
-            between(one, from, to, 2 * other + 1, middle, otherTo);
+    static void each(List<Strand> strands, Sink sink) {
+        if (strands.size() <= FEW) {
+            compared(strands, sink);
         } else {
-            int middle = (from + to) >>> 1;
-            between(2 * one, from, middle, other, otherFrom, otherTo);
-            between(2 * one + 1, middle, to, other, otherFrom, otherTo);
+            indexed(strands, sink);
         }
+    }
+
+    private static void compared(List<Strand> strands, Sink sink) {
+        for (int i = 0; i < strands.size(); i++) {
+            Strand one = strands.get(i);
+            for (int j = i + 1; j < strands.size(); j++) {
+                if (!one.apart(strands.get(j), StrandMeetings.SAME)) {
+                    sink.pair(i, j);
+                }
+            }
+        }
+    }
+
+    private static void indexed(List<Strand> strands, Sink sink) {
+        HPRtree index = new HPRtree();
+        for (int i = 0; i < strands.size(); i++) {
+            index.insert(box(strands.get(i)), i);
+        }
+        for (int i = 0; i < strands.size(); i++) {
+            int self = i;
+            index.query(box(strands.get(i)), item -> {
+                int other = (Integer) item;
+                if (other > self) {
+                    sink.pair(self, other);
+                }
+            });
+        }
+    }
+
+    private static Envelope box(Strand strand) {
+        Point a = strand.start();
+        Point b = strand.end();
+        Envelope box = new Envelope(a.x(), b.x(), a.y(), b.y());
+        box.expandBy(StrandMeetings.SAME);
+        return box;
     }
 }

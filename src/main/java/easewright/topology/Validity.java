@@ -27,7 +27,7 @@ public final class Validity {
     static List<Meeting> meetings(List<Segment> closed) {
         List<Strand> strands = Strand.of(closed);
         List<Meeting> found = new ArrayList<>();
-        new StrandPairs(strands, (i, j) -> pair(strands, i, j, found)).all();
+        StrandPairs.each(strands, (i, j) -> pair(strands, i, j, found));
         found.sort((a, b) -> a.first().compareTo(b.first()));
         return distinct(found);
     }

@@ -72,6 +72,22 @@ class ValidityTest {
                 .isFalse();
     }
 
+    /** A saw whose back crosses itself once: few strands are compared, many are looked up. */
+    @Test
+    void oneCrossingIsFoundAmongFewAndAmongManyLines() {
+        for (int teeth : new int[] {5, 70, 90, 2_000}) {
+            StringBuilder saw = new StringBuilder();
+            for (int i = 0; i < teeth; i++) {
+                saw.append(2 * i + ",0 " + (2 * i + 1) + ",5 ");
+            }
+            String body = 2 * teeth + ",-20 0,-20";
+            assertThat(Validity.isSimple(Sketch.outline(saw + body))).isTrue();
+            assertThat(Validity.meetings(Sketch.outline(saw.toString() + 2 * teeth + ",-20 5,-20 5,-30 8,-10 0,-10")))
+                    .as(teeth + " teeth")
+                    .hasSize(1);
+        }
+    }
+
     @Test
     void segmentWithoutLengthIsNoFault() {
         assertThat(Validity.isSimple(Sketch.outline("0,0 100,0 100,0 100,200 0,200")))
