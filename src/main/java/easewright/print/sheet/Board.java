@@ -31,11 +31,20 @@ final class Board {
         return -1;
     }
 
-    /** −1 where the stencil fits, or else the next row that is worth a try. */
+    /**
+     * −1 where the stencil fits, or else the next row that is worth a try: down to there the lowest row of the board
+     * that is in the way stays in the way.
+     */
     private int blockedBelow(Stencil stencil, int column, int y) {
-        for (int i = stencil.height() - 1; i >= 0; i--) {
-            if (y + i < rows.size() && blocked(stencil.row(i), column, rows.get(y + i))) {
-                return y + 1;
+        int foot = Math.min(stencil.height(), rows.size() - y) - 1;
+        for (int i = foot; i >= 0; i--) {
+            BitSet taken = rows.get(y + i);
+            if (blocked(stencil.row(i), column, taken)) {
+                int above = i - 1;
+                while (above >= 0 && blocked(stencil.row(above), column, taken)) {
+                    above--;
+                }
+                return y + i - above;
             }
         }
         return -1;

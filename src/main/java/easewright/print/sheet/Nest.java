@@ -23,8 +23,13 @@ final class Nest {
     /** Aimed-at size of a square of the grid, mm; coarser where there are many shapes. */
     private static final double CELL = 7.5;
 
+    private static final double ENDLESS = Double.POSITIVE_INFINITY;
+
     private static final int MANY = 40;
-    private static final int SHUFFLES = 12;
+    /** Orders tried at random besides the sorted ones: fewer for more shapes, since each then takes longer. */
+    private static final int SHUFFLES = 16;
+
+    private static final int FEW_SHUFFLES = 3;
 
     private final List<Cutout> shapes;
     private final double longest;
@@ -79,8 +84,12 @@ final class Nest {
 
     /** What a place for a shape costs, given what lies already; less is better. */
     interface Price {
-        /** @param x where the left side of the shape would lie, @param y where its top would lie */
-        double of(Footprint shape, double x, double y);
+        /**
+         * What it costs to lay the shape with its left side at x and its top at y.
+         *
+         * @param least what the best place found so far costs: a price that is higher need not be exact
+         */
+        double of(Footprint shape, double x, double y, double least);
 
         /** The place was taken. */
         void paid(Footprint shape, double x, double y);
@@ -129,7 +138,7 @@ final class Nest {
         if (patient && shapes.size() <= MANY) {
             // The same shuffles on every run: a print must not differ from the preview.
             Random random = new Random(1);
-            for (int i = 0; i < SHUFFLES; i++) {
+            for (int i = 0; i < Math.max(FEW_SHUFFLES, SHUFFLES - shapes.size()); i++) {
                 List<Integer> shuffled = sorted(s -> 0.0);
                 Collections.shuffle(shuffled, random);
                 orders.add(shuffled);
@@ -183,7 +192,7 @@ final class Nest {
                         break;
                     }
                     last = row;
-                    double cost = price.of(footprint, column * cell, row * cell);
+                    double cost = price.of(footprint, column * cell, row * cell, best == null ? ENDLESS : best.cost);
                     if (best == null || cost < best.cost - 1e-9) {
                         best = new Spot(turn, column, row, cost);
                     }
@@ -205,7 +214,7 @@ final class Nest {
     /** Higher up is better, then farther left. */
     static final class Length implements Price {
         @Override
-        public double of(Footprint shape, double x, double y) {
+        public double of(Footprint shape, double x, double y, double least) {
             return y + shape.height() + x * 1e-4;
         }
 

@@ -29,6 +29,9 @@ final class ProjectorSheet {
     /** A page much longer than wide, or the other way round, is awkward to push about under the projector. */
     private static final double WIDE = 1.5;
 
+    /** Widths to try, as shares of that of a page of this shape which the pieces' boxes would fill. */
+    private static final double[] SHARES = {0.8, 0.9, 1, 1.15, 1.3};
+
     private final Job job;
     private final double step;
     private final InfoBlock info;
@@ -76,13 +79,18 @@ final class ProjectorSheet {
     private Layout best(List<Cutout> shapes) throws PrintProblem {
         double most = PdfBook.LONGEST_MM - 2 * BORDER - step;
         double widest = shapes.stream().mapToDouble(s -> s.box(0).width()).max().orElse(0);
-        double all = shapes.stream().mapToDouble(s -> s.box(0).width() + GAP).sum();
+        double area = shapes.stream()
+                .mapToDouble(s -> (s.box(0).width() + GAP) * (s.box(0).height() + GAP))
+                .sum();
         Layout best = null;
         double least = Double.POSITIVE_INFINITY;
-        boolean fits = shapes.stream().allMatch(s -> s.box(0).height() <= most);
-        for (double width = widest; fits && width <= Math.min(most, all + 300); width += 150) {
+        boolean fits = widest <= most && shapes.stream().allMatch(s -> s.box(0).height() <= most);
+        for (double share : fits ? SHARES : new double[0]) {
+            double width = Math.min(most, Math.max(widest, share * Math.sqrt(area * WIDE)));
             Layout layout = new Nest(shapes, width, most, GAP).shortest();
-            double cost = Math.max(width, layout.length() * WIDE) * Math.max(width / WIDE, layout.length());
+            double length = Math.max(1, layout.length());
+            double awkward = Math.max(width / length / WIDE, length * WIDE / width);
+            double cost = width * length * Math.sqrt(awkward);
             if (layout.left().isEmpty() && cost < least) {
                 least = cost;
                 best = layout;

@@ -3,7 +3,7 @@ package easewright.print.sheet;
 import easewright.geom.Box;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.Consumer;
+import java.util.function.Predicate;
 
 /**
  * How a plane is cut into sheets. Each sheet shows {@link #areaWidth()} by {@link #areaHeight()}; neighbours both show
@@ -88,25 +88,26 @@ record TileGrid(double pageWidth, double pageHeight, double margin, double overl
     /** The sheets on whose own part something of the shape lies, its box at x and y. */
     Set<Tile> needed(Footprint shape, double x, double y) {
         Set<Tile> needed = new TreeSet<>();
-        visit(shape, x, y, Set.of(), needed::add);
+        visit(shape, x, y, Set.of(), tile -> !needed.add(tile));
         return needed;
     }
 
-    /** How many sheets besides those used already the shape needs there. */
-    int more(Footprint shape, double x, double y, Set<Tile> used) {
+    /** How many sheets besides those used already the shape needs there; counting stops at {@code enough}. */
+    int more(Footprint shape, double x, double y, Set<Tile> used, int enough) {
         int[] count = {0};
-        visit(shape, x, y, used, tile -> count[0]++);
+        visit(shape, x, y, used, tile -> ++count[0] >= enough);
         return count[0];
     }
 
-    private void visit(Footprint shape, double x, double y, Set<Tile> except, Consumer<Tile> each) {
+    /** @param last told each sheet that is needed; says whether that is enough */
+    private void visit(Footprint shape, double x, double y, Set<Tile> except, Predicate<Tile> last) {
         for (int row = index(y - overlap - NEAR, stepY()); row <= index(y + shape.height() + NEAR, stepY()); row++) {
             for (int column = index(x - overlap - NEAR, stepX());
                     column <= index(x + shape.width() + NEAR, stepX());
                     column++) {
                 Tile tile = new Tile(row, column);
-                if (!except.contains(tile) && shape.touches(x, y, own(tile).grown(NEAR))) {
-                    each.accept(tile);
+                if (!except.contains(tile) && shape.touches(x, y, own(tile).grown(NEAR)) && last.test(tile)) {
+                    return;
                 }
             }
         }

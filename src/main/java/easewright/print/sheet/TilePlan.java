@@ -30,6 +30,8 @@ record TilePlan(TileGrid grid, int columns, List<Laid> laid, Set<Tile> tiles) {
 
     private static final int PROMISING = 2;
     private static final int MOST_ACROSS = 8;
+    /** Widths tried beyond the narrowest. */
+    private static final int MORE_ACROSS = 4;
 
     /** Joining more is no pleasure, and a wrong scale is likelier than such a garment. */
     static final int MOST_SHEETS = 300;
@@ -89,7 +91,8 @@ record TilePlan(TileGrid grid, int columns, List<Laid> laid, Set<Tile> tiles) {
         double all =
                 shapes.stream().mapToDouble(s -> s.box(0).width() + Job.GAP).sum();
         int across = least(grid, shapes);
-        while (across < MOST_ACROSS && usable(grid, across) < all) {
+        int widest = Math.min(MOST_ACROSS, across + MORE_ACROSS);
+        while (across < widest && usable(grid, across) < all) {
             across++;
         }
         return across;
@@ -141,6 +144,9 @@ record TilePlan(TileGrid grid, int columns, List<Laid> laid, Set<Tile> tiles) {
 
     /** A place costs the sheets that it adds; among those that add as many, the upper left one is best. */
     private static final class Sheets implements Nest.Price {
+        /** Price of a sheet: more than any difference in place. */
+        private static final double SHEET = 1e5;
+
         private final TileGrid grid;
         private final Set<Tile> used = new HashSet<>();
 
@@ -149,9 +155,10 @@ record TilePlan(TileGrid grid, int columns, List<Laid> laid, Set<Tile> tiles) {
         }
 
         @Override
-        public double of(Footprint shape, double x, double y) {
-            int more = grid.more(shape, x + STRIP, y + STRIP, used);
-            return more * 1e5 + y + shape.height() + x * 1e-3;
+        public double of(Footprint shape, double x, double y, double least) {
+            int enough = (int) Math.min(1000, least / SHEET) + 1;
+            int more = grid.more(shape, x + STRIP, y + STRIP, used, enough);
+            return more * SHEET + y + shape.height() + x * 1e-3;
         }
 
         @Override
