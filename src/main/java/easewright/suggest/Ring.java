@@ -5,6 +5,7 @@ import easewright.geom.Outline;
 import easewright.geom.Place;
 import easewright.geom.Point;
 import easewright.geom.Segment;
+import java.util.Arrays;
 
 /** An outline as a ring with lengths along it, mm. */
 final class Ring {
@@ -44,10 +45,8 @@ final class Ring {
 
     Place place(double along) {
         double s = along - Math.floor(along / length) * length;
-        int i = 0;
-        while (i + 1 < starts.length && starts[i + 1] <= s) {
-            i++;
-        }
+        int found = Arrays.binarySearch(starts, s);
+        int i = found >= 0 ? found : -found - 2;
         Segment segment = outline.segments().get(i);
         return new Place(i, segment.parameterAtLength(s - starts[i]));
     }

@@ -22,6 +22,7 @@ import javafx.scene.layout.VBox;
 final class LevelsStep extends VBox {
     private final Session session;
     private final Marker marker;
+    private Seen seen;
     private final Label intro = new Label();
     private final MenuButton add = new MenuButton();
     private final NameField own;
@@ -60,6 +61,11 @@ final class LevelsStep extends VBox {
     }
 
     private void show() {
+        Seen now = Seen.of(session.desk(), marker.state());
+        if (now.equals(seen)) {
+            return;
+        }
+        seen = now;
         Desk desk = session.desk();
         Words words = desk.words();
         Parts.say(add, words, "editor.level.add");

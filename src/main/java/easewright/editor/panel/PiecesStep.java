@@ -33,6 +33,7 @@ import javafx.scene.layout.VBox;
 final class PiecesStep extends VBox {
     private final Session session;
     private final Marker marker;
+    private Seen seen;
     private final ComboBox<PieceView.Choice> pieces = new ComboBox<>();
     private final Button noPiece = new Button();
     private final MenuButton more = new MenuButton("+");
@@ -143,6 +144,11 @@ final class PiecesStep extends VBox {
     }
 
     private void show() {
+        Seen now = Seen.of(session.desk(), marker.state());
+        if (now.equals(seen)) {
+            return;
+        }
+        seen = now;
         Desk desk = session.desk();
         Words words = desk.words();
         words(words);

@@ -33,6 +33,7 @@ final class ScaleStep extends VBox {
     private final LengthField length;
     private final VBox measure;
     private ScaleView shown;
+    private Desk shownFor;
 
     ScaleStep(Session session, Marker marker) {
         this.session = session;
@@ -80,10 +81,13 @@ final class ScaleStep extends VBox {
         if (!marker.state().on()) {
             return;
         }
-        ScaleView view = ScaleView.of(desk, marker.sheet());
-        if (!view.equals(shown)) {
-            shown = view;
-            fill(view, words);
+        if (desk != shownFor) {
+            shownFor = desk;
+            ScaleView view = ScaleView.of(desk, marker.sheet());
+            if (!view.equals(shown)) {
+                shown = view;
+                fill(view, words);
+            }
         }
         pick.setText(words.of("editor.scale.pick"));
         Hints.on(pick, words.of("editor.scale.pick.hint"));

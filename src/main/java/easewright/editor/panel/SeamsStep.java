@@ -18,6 +18,7 @@ import javafx.scene.layout.VBox;
 final class SeamsStep extends VBox {
     private final Session session;
     private final Marker marker;
+    private Seen seen;
     private final Label intro = new Label();
     private final ToggleButton sew;
     private final VBox list = new VBox(10);
@@ -37,6 +38,11 @@ final class SeamsStep extends VBox {
     }
 
     private void show() {
+        Seen now = Seen.of(session.desk(), marker.state());
+        if (now.equals(seen)) {
+            return;
+        }
+        seen = now;
         Desk desk = session.desk();
         Words words = desk.words();
         Parts.show(sew, Tool.SEW, marker, words);

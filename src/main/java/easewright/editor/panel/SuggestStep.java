@@ -23,6 +23,7 @@ import javafx.scene.layout.VBox;
 final class SuggestStep extends VBox {
     private final Session session;
     private final Marker marker;
+    private Seen seen;
     private final Consumer<String> shower;
     private final Label intro = new Label();
     private final Button accept = new Button();
@@ -66,6 +67,11 @@ final class SuggestStep extends VBox {
     }
 
     private void show() {
+        Seen now = Seen.of(session.desk(), marker.state());
+        if (now.equals(seen)) {
+            return;
+        }
+        seen = now;
         Words words = session.desk().words();
         all.setText(words.of("editor.suggest.all"));
         Hints.on(all, words.of("editor.suggest.all.hint"));
