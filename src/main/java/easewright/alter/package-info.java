@@ -7,6 +7,10 @@
  * the very pattern it was given; segments outside the fixed points stay the same objects; the result is a valid
  * outline; protected edges keep their place unless the caller accepts otherwise, and then a finding says by how much
  * they drifted. All of it is meant of the stitching line, also where the drawn line is the cutting line. Lengths are
- * millimetres.
+ * millimetres. What takes a change back restores the outline within 1e-6 mm where anything does.
+ *
+ * <p>{@link easewright.alter.Ways} is the one list of all ways; {@link easewright.alter.SettingText} reads their settings
+ * as a person writes them, {@link easewright.alter.AllSizes} for all sizes of a nest; {@link easewright.alter.Coupled}
+ * says what a change asks of the pieces sewn to the changed one.
  */
 package easewright.alter;
