@@ -1,0 +1,161 @@
+package easewright.bench;
+
+import easewright.draft.Recipe;
+import easewright.draft.Samples;
+import easewright.geom.Affine;
+import easewright.geom.Cubic;
+import easewright.geom.Line;
+import easewright.geom.Outline;
+import easewright.geom.Point;
+import easewright.geom.Segment;
+import easewright.pattern.Dart;
+import easewright.pattern.Edge;
+import easewright.pattern.Grain;
+import easewright.pattern.LevelMark;
+import easewright.pattern.LineKind;
+import easewright.pattern.Notch;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import easewright.pattern.Rider;
+import easewright.svg.MarksBlock;
+import easewright.svg.SvgFile;
+import easewright.svg.SvgProblem;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Large drawings, fully marked: every size of a nest holds the twelve pieces of our samples and gores beside them. */
+final class Sheets {
+    private static final int PER_SIZE = 20;
+    private static final double ROW = 1200;
+
+    private Sheets() {}
+
+    /**
+     * A nest as an SVG file.
+     *
+     * @param pieces a multiple of 20
+     */
+    static byte[] nest(int pieces) throws SvgProblem {
+        List<Piece> all = new ArrayList<>();
+        for (int size = 0; size < pieces / PER_SIZE; size++) {
+            for (Recipe recipe : Recipe.all()) {
+                for (Piece piece : SvgFile.read(
+                                Samples.svg(recipe.draft(recipe.sample(), java.util.Map.of(), java.util.Map.of())
+                                                .draft())
+                                        .getBytes(StandardCharsets.UTF_8),
+                                recipe.garment())
+                        .pattern()
+                        .pieces()) {
+                    all.add(moved(piece, "s" + size + "-", all.size() % PER_SIZE * 1000.0, size * ROW));
+                }
+            }
+            Pattern gores = Gores.skirt(PER_SIZE - all.size() % PER_SIZE, 40 * PER_SIZE, LineKind.STITCHING);
+            for (Piece piece : gores.pieces()) {
+                all.add(moved(piece, "s" + size + "-", all.size() % PER_SIZE * 1000.0, size * ROW));
+            }
+        }
+        return drawing(Gores.skirt(1, 8, LineKind.STITCHING).withMates(List.of()).withPieces(all));
+    }
+
+    /** A pattern as a drawing in millimetres: outlines, the lines that go along, and marks. */
+    static byte[] drawing(Pattern pattern) throws SvgProblem {
+        StringBuilder out = new StringBuilder();
+        out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"30000mm\" height=\"60000mm\"")
+                .append(" viewBox=\"0 0 30000 60000\">\n")
+                .append(MarksBlock.text(pattern));
+        for (Piece piece : pattern.pieces()) {
+            out.append("  <g fill=\"none\" stroke=\"#1f2933\" stroke-width=\"0.4\">\n");
+            for (Rider rider : piece.riders()) {
+                path(out, rider.id(), rider.segments(), rider.kind() == Rider.Kind.PARALLEL);
+            }
+            path(out, piece.id(), piece.outline().segments(), true);
+            out.append("  </g>\n");
+        }
+        return out.append("</svg>\n").toString().getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static void path(StringBuilder out, String id, List<Segment> segments, boolean closed) {
+        out.append("    <path id=\"").append(id).append("\" d=\"");
+        Point pen = null;
+        for (Segment segment : segments) {
+            if (!segment.start().equals(pen)) {
+                out.append('M').append(number(segment.start()));
+            }
+            if (segment instanceof Cubic c) {
+                out.append(" C").append(number(c.control1())).append(' ').append(number(c.control2()));
+                out.append(' ').append(number(c.end()));
+            } else {
+                out.append(" L").append(number(segment.end()));
+            }
+            pen = segment.end();
+        }
+        out.append(closed ? " Z\"/>\n" : "\"/>\n");
+    }
+
+    private static String number(Point p) {
+        return p.x() + "," + p.y();
+    }
+
+    /** The piece elsewhere on the sheet, under another id; to the thousandth of a millimetre. */
+    private static Piece moved(Piece piece, String prefix, double dx, double dy) {
+        Affine map = Affine.translation(dx, dy);
+        return Piece.bare(prefix + piece.id(), new Outline(moved(piece.outline().segments(), map))).toBuilder()
+                .name(prefix.toUpperCase(Locale.ROOT) + piece.name())
+                .drawn(piece.drawn(), piece.allowance())
+                .cut(piece.times(), piece.onFold())
+                .edges(piece.edges().stream()
+                        .map(e -> e.withEnds(moved(e.from(), map), moved(e.to(), map)))
+                        .toList())
+                .levels(piece.levels().stream().map(l -> moved(l, map)).toList())
+                .darts(piece.darts().stream().map(d -> moved(d, map)).toList())
+                .notches(piece.notches().stream()
+                        .map(n -> new Notch(n.name(), moved(n.at(), map)))
+                        .toList())
+                .grain(piece.grain()
+                        .map(g -> new Grain(moved(g.from(), map), moved(g.to(), map)))
+                        .orElseThrow())
+                .riders(piece.riders().stream()
+                        .map(r -> new Rider(prefix + r.id(), r.kind(), moved(r.segments(), map)))
+                        .toList())
+                .build();
+    }
+
+    private static LevelMark moved(LevelMark mark, Affine map) {
+        LevelMark still = mark.through().map(p -> mark.withThrough(moved(p, map))).orElse(mark);
+        return mark.reference()
+                .map(p -> still.withReference(moved(p, map)))
+                .orElse(still);
+    }
+
+    private static Dart moved(Dart dart, Affine map) {
+        return new Dart(
+                dart.name(),
+                moved(dart.mouth1(), map),
+                moved(dart.mouth2(), map),
+                moved(dart.point(), map),
+                dart.otherPoint().map(p -> moved(p, map)),
+                dart.edge());
+    }
+
+    private static List<Segment> moved(List<Segment> segments, Affine map) {
+        List<Segment> moved = new ArrayList<>();
+        for (Segment segment : segments) {
+            moved.add(
+                    segment instanceof Cubic c
+                            ? new Cubic(
+                                    moved(c.start(), map),
+                                    moved(c.control1(), map),
+                                    moved(c.control2(), map),
+                                    moved(c.end(), map))
+                            : new Line(moved(segment.start(), map), moved(segment.end(), map)));
+        }
+        return moved;
+    }
+
+    private static Point moved(Point p, Affine map) {
+        Point there = map.apply(p);
+        return new Point(Math.rint(there.x() * 1e4) / 1e4, Math.rint(there.y() * 1e4) / 1e4);
+    }
+}
