@@ -3,19 +3,15 @@ import java.io.InputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
-import java.net.URI;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.HashSet;
 import java.util.Locale;
-import java.util.Set;
 import java.util.concurrent.TimeUnit;
-import java.util.regex.Pattern;
 import java.util.spi.ToolProvider;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
@@ -35,23 +31,6 @@ public final class BuildImage {
     /** Parts that libraries use where they are there and do without otherwise. */
     private static final List<String> DISPENSABLE = List.of("jdk.jfr", "java.sql");
 
-    /** What lies in needed parts of Java for another toolkit, sound, style sheets of XML and key stores. */
-    private static final List<String> LEFT_OUT = List.of(
-            "java.desktop/javax/swing",
-            "java.desktop/sun/swing",
-            "java.desktop/com/sun/java/swing",
-            "java.desktop/javax/sound",
-            "java.desktop/com/sun/media/sound",
-            "java.xml/com/sun/org/apache/xalan",
-            "java.xml/com/sun/org/apache/bcel",
-            "java.xml/com/sun/org/apache/xpath",
-            "java.xml/com/sun/org/apache/xml/internal/dtm",
-            "java.base/sun/security/tools");
-
-    /** Tables for reading foreign PDF files in Chinese, Japanese and Korean, charts, and a look that is not used. */
-    private static final Pattern UNUSED = Pattern.compile("org/apache/fontbox/cmap/(?!.*Identity)[^/.]+"
-            + "|javafx/scene/chart/.+|com/sun/javafx/scene/control/skin/caspian/.+");
-
     private final Path target;
     private final String version;
     private final String system;
@@ -67,7 +46,16 @@ public final class BuildImage {
         BuildImage build = new BuildImage(Path.of(arguments[0]), arguments[1]);
         Path image = build.image();
         build.stripSymbols(image);
-        build.archiveClasses(image);
+        Path launcher = image.resolve(
+                switch (build.system) {
+                    case "windows" -> NAME + ".exe";
+                    case "mac" -> "Contents/MacOS/" + NAME;
+                    default -> "bin/" + NAME;
+                });
+        archiveClasses(launcher);
+        if (build.system.equals("linux")) {
+            replaceLauncher(launcher, image.resolve("lib/app"));
+        }
         System.out.printf(Locale.ROOT, "%s  %.1f MB%n", image, size(image) / 1e6);
         if (arguments.length > 2 && !arguments[2].isBlank()) {
             build.installer(image, arguments[2]);
@@ -101,27 +89,11 @@ public final class BuildImage {
         return out.resolve(system.equals("mac") ? NAME + ".app" : NAME);
     }
 
-    private String jlinkOptions() throws IOException {
-        String options = "--strip-java-debug-attributes --strip-native-commands --no-header-files --no-man-pages"
-                + " --compress=2 --exclude-resources=@" + leftOut();
-        return system.equals("linux") ? options + " --strip-native-debug-symbols=exclude-debuginfo-files" : options;
-    }
-
-    /** A file that lists what is left out; of each package one file stays, since Java wants to find the package. */
-    private Path leftOut() throws IOException {
-        Path modules = FileSystems.getFileSystem(URI.create("jrt:/")).getPath("/modules");
-        List<String> lines = new ArrayList<>();
-        for (String part : LEFT_OUT) {
-            Set<Path> seen = new HashSet<>();
-            try (Stream<Path> all = Files.walk(modules.resolve(part))) {
-                for (Path file : all.filter(Files::isRegularFile).sorted().toList()) {
-                    if (!seen.add(file.getParent())) {
-                        lines.add("/" + modules.relativize(file));
-                    }
-                }
-            }
-        }
-        return Files.write(target.resolve("image-icon").resolve("left-out.txt"), lines);
+    private String jlinkOptions() {
+        String options = "--strip-java-debug-attributes --no-header-files --no-man-pages --compress=2";
+        return system.equals("linux")
+                ? options + " --strip-native-debug-symbols=exclude-debuginfo-files"
+                : options + " --strip-native-commands";
     }
 
     /**
@@ -135,9 +107,6 @@ public final class BuildImage {
             out.setLevel(9);
             for (ZipEntry entry : in.stream().toList()) {
                 try (InputStream content = in.getInputStream(entry)) {
-                    if (UNUSED.matcher(entry.getName()).matches()) {
-                        continue;
-                    }
                     if (NATIVE.stream().anyMatch(entry.getName()::endsWith) && !entry.getName().contains("/")) {
                         Files.copy(content, folder.resolve(entry.getName()));
                     } else {
@@ -182,52 +151,35 @@ public final class BuildImage {
         }
     }
 
-    /**
-     * Lets the program run once and keeps the classes it loaded in an archive, from which later runs take them ready
-     * made: first the archive of Java's own classes, which a Java made by jlink lacks, then that of everything else.
-     */
-    private void archiveClasses(Path image) throws IOException, InterruptedException {
-        Path launcher = image.resolve(
-                switch (system) {
-                    case "windows" -> NAME + ".exe";
-                    case "mac" -> "Contents/MacOS/" + NAME;
-                    default -> "bin/" + NAME;
-                });
-        Path app = image.resolve(
-                switch (system) {
-                    case "windows" -> "app";
-                    case "mac" -> "Contents/app";
-                    default -> "lib/app";
-                });
-        Path archive = app.resolve("easewright.jsa").toAbsolutePath();
-        Path sample = target.toAbsolutePath().getParent().resolve("sample-pieces").resolve("skirt.svg");
-        start(launcher, "-Xshare:dump", 120);
-        // With a display the window opens, and is asked to close after a while; else a command has to do.
-        start(launcher, "-XX:ArchiveClassesAtExit=" + archive, 15, sample.toString());
-        if (!Files.exists(archive)) {
-            start(launcher, "-XX:ArchiveClassesAtExit=" + archive, 60, "measure", sample.toString());
+    /** Makes the archive of Java's own classes, which a Java made by jlink lacks, and which starts take ready made. */
+    private static void archiveClasses(Path launcher) throws IOException, InterruptedException {
+        ProcessBuilder builder = new ProcessBuilder(launcher.toAbsolutePath().toString());
+        builder.redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD);
+        builder.environment().put("JAVA_TOOL_OPTIONS", "-Xshare:dump");
+        if (!builder.start().waitFor(300, TimeUnit.SECONDS)) {
+            throw new IllegalStateException("The archive of classes was not finished");
         }
-        Path settings = app.resolve(NAME + ".cfg");
-        Files.writeString(
-                settings,
-                Files.readString(settings).stripTrailing()
-                        + "\njava-options=-XX:SharedArchiveFile=$APPDIR/easewright.jsa"
-                        + "\njava-options=-Xlog:cds=off\njava-options=-Xlog:cds+dynamic=off\n");
     }
 
-    /** Starts the program with options for its Java; it is asked to end after so many seconds. */
-    private static void start(Path launcher, String javaOptions, long seconds, String... arguments)
-            throws IOException, InterruptedException {
-        List<String> line = new ArrayList<>(List.of(launcher.toAbsolutePath().toString()));
-        line.addAll(List.of(arguments));
-        ProcessBuilder builder = new ProcessBuilder(line).redirectErrorStream(true);
-        builder.redirectOutput(ProcessBuilder.Redirect.DISCARD);
-        builder.environment().put("JAVA_TOOL_OPTIONS", javaOptions);
-        Process process = builder.start();
-        if (!process.waitFor(seconds, TimeUnit.SECONDS)) {
-            process.destroy();
-            process.waitFor(60, TimeUnit.SECONDS);
+    /**
+     * On Linux the launcher that jpackage makes asks the package manager where it is before every start, which takes
+     * longer than measuring a pattern; a script takes its place.
+     */
+    private static void replaceLauncher(Path launcher, Path app) throws IOException {
+        StringBuilder path = new StringBuilder("$app/easewright.jar");
+        try (Stream<Path> jars = Files.list(app)) {
+            for (Path jar : jars.sorted().toList()) {
+                String name = jar.getFileName().toString();
+                if (name.endsWith(".jar") && !name.equals("easewright.jar")) {
+                    path.append(":$app/").append(name);
+                }
+            }
         }
+        String script = Files.readString(Path.of("src", "image", "launch.sh"));
+        Files.delete(launcher);
+        Files.writeString(launcher, script.replace("@CLASSPATH@", path));
+        Files.setPosixFilePermissions(launcher, PosixFilePermissions.fromString("rwxr-xr-x"));
+        Files.delete(launcher.resolveSibling("../lib/libapplauncher.so"));
     }
 
     /** Packs the image for the system's own way of installing, with the drawings it opens. */
@@ -236,8 +188,26 @@ public final class BuildImage {
         Path drawings = Files.writeString(
                 target.resolve("image-icon").resolve("drawings.properties"),
                 "extension=svg\nmime-type=image/svg+xml\ndescription=Pattern pieces as SVG\n");
+        // The system's own entry would start the program without the drawing that was double-clicked.
+        Path own = Files.createDirectories(target.resolve("image-icon").resolve("own"));
+        Files.writeString(
+                own.resolve(NAME + ".desktop"),
+                """
+                [Desktop Entry]
+                Type=Application
+                Name=APPLICATION_NAME
+                Comment=APPLICATION_DESCRIPTION
+                Exec=APPLICATION_LAUNCHER %f
+                Icon=APPLICATION_ICON
+                Terminal=false
+                Categories=Graphics;VectorGraphics;
+                DESKTOP_MIMES
+                """);
         List<String> line = new ArrayList<>(List.of(
                 "--type", type,
+                "--resource-dir", own.toString(),
+                "--description", "Measures and changes the ease of pattern pieces",
+                "--license-file", target.toAbsolutePath().resolveSibling("LICENSE").toString(),
                 "--name", NAME,
                 "--app-version", version,
                 "--app-image", image.toString(),

@@ -1,7 +1,5 @@
 package easewright.command;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import easewright.alter.Altered;
 import easewright.alter.Refusal;
 import easewright.check.Checks;
@@ -66,10 +64,10 @@ final class ChangeCommand implements Job {
         }
         if (source.json()) {
             Json json = new Json(words);
-            ObjectNode document = json.document(opened, readAfter, noticed);
-            document.set("changes", notes(after.changes()));
-            document.set("before", json.reading(readBefore));
-            document.set("after", json.reading(readAfter));
+            Node document = json.document(opened, readAfter, noticed);
+            document.put("changes", notes(after.changes()));
+            document.put("before", json.reading(readBefore));
+            document.put("after", json.reading(readAfter));
             voice.out().println(json.text(document));
         } else {
             new ChangeSheet(voice.out(), words).print(readBefore, readAfter);
@@ -122,10 +120,10 @@ final class ChangeCommand implements Job {
         }
     }
 
-    private static ArrayNode notes(List<ChangeNote> notes) {
-        ArrayNode array = Json.array();
+    private static Node.Rows notes(List<ChangeNote> notes) {
+        Node.Rows array = new Node.Rows();
         for (ChangeNote note : notes) {
-            ObjectNode node = array.addObject().put("method", note.method());
+            Node node = array.addObject().put("method", note.method());
             note.settings().forEach(node::put);
         }
         return array;

@@ -1,15 +1,14 @@
 package easewright.command;
 
+import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.jr.ob.JSON;
 import easewright.alter.Setting;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,49 +25,49 @@ final class ChangeList {
 
     static List<Asked> read(Path file) throws Trouble {
         String name = file.toString();
-        JsonNode root;
+        Object root;
         try {
             if (Files.size(file) > LARGEST_BYTES) {
                 throw new Trouble("change-list-unreadable", Map.of("file", name, "reason", "it is larger than 1 MB"));
             }
-            root = new ObjectMapper().readTree(Files.readAllBytes(file));
+            root = JSON.std.anyFrom(Files.readAllBytes(file));
         } catch (JsonProcessingException e) {
-            long line = e.getLocation() == null ? 0 : e.getLocation().getLineNr();
+            JsonLocation at = e.getLocation();
+            long line = at == null ? 0 : at.getLineNr();
             throw new Trouble("change-list-not-json", Map.of("file", name, "line", line));
         } catch (NoSuchFileException e) {
             throw new Trouble("change-list-unreadable", Map.of("file", name, "reason", "there is no such file"));
         } catch (IOException e) {
             throw new Trouble("change-list-unreadable", Map.of("file", name, "reason", String.valueOf(e.getMessage())));
         }
-        if (!root.isArray() || root.isEmpty()) {
+        if (!(root instanceof List<?> entries) || entries.isEmpty()) {
             throw new Trouble("change-list-empty", Map.of("file", name));
         }
         List<Asked> all = new ArrayList<>();
-        for (JsonNode entry : root) {
-            all.add(asked(entry, all.size() + 1, name));
+        for (Object entry : entries) {
+            if (!(entry instanceof Map<?, ?> written)) {
+                throw new Trouble("change-list-entry", Map.of("file", name, "number", all.size() + 1));
+            }
+            all.add(asked(written, all.size() + 1, name));
         }
         return all;
     }
 
-    private static Asked asked(JsonNode entry, int number, String file) throws Trouble {
-        Iterator<String> keys = entry.fieldNames();
-        while (keys.hasNext()) {
-            String key = keys.next();
+    private static Asked asked(Map<?, ?> entry, int number, String file) throws Trouble {
+        for (Object key : entry.keySet()) {
             if (!KEYS.contains(key)) {
                 throw new Trouble("change-list-key", Map.of("file", file, "number", number, "key", key, "known", KEYS));
             }
         }
-        if (!entry.isObject()) {
-            throw new Trouble("change-list-entry", Map.of("file", file, "number", number));
-        }
-        Asked asked = Asked.by(entry.path("method").asText("seam"));
+        Object method = entry.get("method");
+        Asked asked = Asked.by(method == null ? "seam" : method.toString());
         for (Shorthand each : Shorthand.ALL) {
-            asked = each.put(asked, texts(entry.path(each.json())));
+            asked = each.put(asked, texts(entry.get(each.json())));
         }
-        Iterator<Map.Entry<String, JsonNode>> more = entry.path("set").fields();
-        while (more.hasNext()) {
-            Map.Entry<String, JsonNode> setting = more.next();
-            asked = asked.with(setting.getKey(), texts(setting.getValue()));
+        if (entry.get("set") instanceof Map<?, ?> more) {
+            for (Map.Entry<?, ?> setting : more.entrySet()) {
+                asked = asked.with(setting.getKey().toString(), texts(setting.getValue()));
+            }
         }
         Optional<Setting> missing = asked.missing();
         if (missing.isPresent()) {
@@ -83,12 +82,12 @@ final class ChangeList {
     }
 
     /** The values of a key: one, or an array of them; yes and no may be written as true and false. */
-    private static List<String> texts(JsonNode value) {
+    private static List<String> texts(Object value) {
         List<String> texts = new ArrayList<>();
-        if (value.isArray()) {
-            value.forEach(each -> texts.add(each.asText()));
-        } else if (!value.isMissingNode() && !value.isNull()) {
-            texts.add(value.asText());
+        if (value instanceof List<?> several) {
+            several.forEach(each -> texts.add(String.valueOf(each)));
+        } else if (value != null) {
+            texts.add(value.toString());
         }
         return texts;
     }

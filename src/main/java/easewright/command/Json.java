@@ -1,10 +1,6 @@
 package easewright.command;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.jr.ob.JSON;
 import easewright.ease.EaseLine;
 import easewright.measure.EdgeLength;
 import easewright.measure.Girth;
@@ -17,6 +13,7 @@ import easewright.print.EaseText;
 import easewright.print.Reading;
 import easewright.print.sheet.PrintJob;
 import easewright.text.Words;
+import java.io.IOException;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -24,8 +21,8 @@ import java.util.TreeMap;
 
 /** The one JSON document of a command. Keys are in snake case; lengths are mm whatever the unit of the messages. */
 final class Json {
-    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
-    private static final ObjectMapper MAPPER = new ObjectMapper();
+    private static final JSON WRITER =
+            JSON.std.with(JSON.Feature.PRETTY_PRINT_OUTPUT, JSON.Feature.WRITE_NULL_PROPERTIES);
 
     private final Words words;
 
@@ -33,56 +30,48 @@ final class Json {
         this.words = words;
     }
 
-    static ObjectNode object() {
-        return NODES.objectNode();
-    }
-
-    static ArrayNode array() {
-        return NODES.arrayNode();
-    }
-
-    String text(ObjectNode document) {
+    String text(Node document) {
         try {
-            return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(document);
-        } catch (JsonProcessingException e) {
+            return WRITER.asString(document.values());
+        } catch (IOException e) {
             throw new IllegalStateException("A tree of plain values is always writable", e);
         }
     }
 
-    ObjectNode document(Source.Opened opened, Reading reading, Noticed noticed) {
-        ObjectNode root = reading(reading);
-        root.set("scale", scale(opened.pattern()));
-        root.set("findings", findings(noticed));
+    Node document(Source.Opened opened, Reading reading, Noticed noticed) {
+        Node root = reading(reading);
+        root.put("scale", scale(opened.pattern()));
+        root.put("findings", findings(noticed));
         return root;
     }
 
     /** What can be measured on a print. */
-    static ObjectNode prints(PrintJob.Prints prints) {
-        ObjectNode root = NODES.objectNode();
+    static Node prints(PrintJob.Prints prints) {
+        Node root = new Node();
         root.put("pages", prints.leaves().size());
         root.put("sheets", prints.sheets());
-        ArrayNode at = root.putArray("sheets_at");
+        Node.Rows at = root.putArray("sheets_at");
         prints.at().forEach(s -> at.addObject().put("row", s.row()).put("column", s.column()));
         root.put("test_square_mm", prints.square());
-        ArrayNode controls = root.putArray("control_lines_mm");
+        Node.Rows controls = root.putArray("control_lines_mm");
         prints.controls().forEach(controls::add);
-        ArrayNode pieces = root.putArray("pieces");
+        Node.Rows pieces = root.putArray("pieces");
         prints.pieces().forEach(pieces::add);
         return root;
     }
 
     /** Pieces, girths with ease, and mates. */
-    ObjectNode reading(Reading reading) {
-        ObjectNode root = NODES.objectNode();
-        ArrayNode pieces = root.putArray("pieces");
+    Node reading(Reading reading) {
+        Node root = new Node();
+        Node.Rows pieces = root.putArray("pieces");
         for (PieceMeasures piece : reading.measures().pieces()) {
             pieces.add(piece(piece, reading));
         }
-        ArrayNode girths = root.putArray("girths");
+        Node.Rows girths = root.putArray("girths");
         for (Girth girth : reading.measures().girths()) {
             girths.add(girth(girth, reading));
         }
-        ArrayNode mates = root.putArray("mates");
+        Node.Rows mates = root.putArray("mates");
         for (MateWalk walk : reading.measures().mates()) {
             mates.addObject()
                     .put("name", walk.mate().name())
@@ -94,12 +83,12 @@ final class Json {
         return root;
     }
 
-    private static ObjectNode piece(PieceMeasures measured, Reading reading) {
-        ObjectNode node = NODES.objectNode();
+    private static Node piece(PieceMeasures measured, Reading reading) {
+        Node node = new Node();
         node.put("name", reading.pieceName(measured.pieceId()));
         node.put("id", measured.pieceId());
         reading.pattern().piece(measured.pieceId()).ifPresent(p -> node.put("count", MeasureSheet.timesInGarment(p)));
-        ArrayNode edges = node.putArray("edges");
+        Node.Rows edges = node.putArray("edges");
         for (EdgeLength edge : measured.edges()) {
             edges.addObject()
                     .put("name", edge.edge())
@@ -107,7 +96,7 @@ final class Json {
                     .put("length_mm", edge.mm())
                     .put("dart_mm", edge.dartMm());
         }
-        ArrayNode levels = node.putArray("levels");
+        Node.Rows levels = node.putArray("levels");
         for (LevelWidth width : measured.levels()) {
             levels.addObject()
                     .put("level", width.level())
@@ -119,8 +108,8 @@ final class Json {
         return node;
     }
 
-    private ObjectNode girth(Girth girth, Reading reading) {
-        ObjectNode node = NODES.objectNode();
+    private Node girth(Girth girth, Reading reading) {
+        Node node = new Node();
         node.put("level", girth.level().name());
         node.put("kind", girth.level().kind().name().toLowerCase(Locale.ROOT));
         node.put("finished_mm", girth.finished());
@@ -129,7 +118,7 @@ final class Json {
                 ease(node, line);
             }
         }
-        ArrayNode parts = node.putArray("parts");
+        Node.Rows parts = node.putArray("parts");
         for (LevelWidth part : girth.parts()) {
             parts.addObject()
                     .put("piece", reading.pieceName(part.pieceId()))
@@ -139,7 +128,7 @@ final class Json {
         return node;
     }
 
-    private void ease(ObjectNode node, EaseLine line) {
+    private void ease(Node node, EaseLine line) {
         put(node, "body_mm", line.body());
         put(node, "ease_mm", line.ease());
         put(node, "ease_percent", line.percent());
@@ -147,36 +136,36 @@ final class Json {
         put(node, "wished_ease_mm", line.wish());
         put(node, "missing_mm", line.missing());
         EaseText text = new EaseText(words);
-        ArrayNode classes = node.putArray("classes");
+        Node.Rows classes = node.putArray("classes");
         line.classes().forEach(c -> classes.add(text.classed(c)));
-        ArrayNode minimums = node.putArray("minimums");
+        Node.Rows minimums = node.putArray("minimums");
         line.minimums().forEach(m -> minimums.add(text.minimum(m)));
     }
 
-    private static void put(ObjectNode node, String key, OptionalDouble value) {
+    private static void put(Node node, String key, OptionalDouble value) {
         if (value.isPresent()) {
             node.put(key, value.getAsDouble());
         } else {
-            node.putNull(key);
+            node.put(key, null);
         }
     }
 
-    static ObjectNode scale(Pattern pattern) {
-        return NODES.objectNode()
+    static Node scale(Pattern pattern) {
+        return new Node()
                 .put("mm_per_unit_x", pattern.scale().mmPerUnitX())
                 .put("mm_per_unit_y", pattern.scale().mmPerUnitY())
                 .put("proof", pattern.scale().proof().name().toLowerCase(Locale.ROOT));
     }
 
-    ArrayNode findings(Noticed noticed) {
-        ArrayNode nodes = NODES.arrayNode();
+    Node.Rows findings(Noticed noticed) {
+        Node.Rows nodes = new Node.Rows();
         for (Finding finding : noticed.all()) {
-            ObjectNode node = nodes.addObject()
+            Node node = nodes.addObject()
                     .put("code", finding.code())
                     .put("severity", finding.severity().name().toLowerCase(Locale.ROOT))
                     .put("piece", finding.piece())
                     .put("message", words.of(finding));
-            ObjectNode values = node.putObject("values");
+            Node values = node.putObject("values");
             for (Map.Entry<String, Object> value : new TreeMap<>(finding.values()).entrySet()) {
                 if (value.getValue() instanceof Double number) {
                     values.put(value.getKey(), number);

@@ -1,7 +1,5 @@
 package easewright.command;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import easewright.alter.Setting;
 import easewright.alter.Way;
 import easewright.alter.Ways;
@@ -69,23 +67,23 @@ final class MethodsCommand implements Job {
                 : hint + " " + words.of("methods.standard", Map.of("standard", setting.standard()));
     }
 
-    private static ObjectNode json(Words words) {
-        ObjectNode root = Json.object();
-        ArrayNode methods = root.putArray("methods");
+    private static Node json(Words words) {
+        Node root = new Node();
+        Node.Rows methods = root.putArray("methods");
         for (Way way : Ways.all()) {
-            ObjectNode node = methods.addObject()
+            Node node = methods.addObject()
                     .put("method", way.method())
                     .put("what", words.of("way." + way.method() + ".what"))
                     .put("amount", way.amount());
-            ArrayNode settings = node.putArray("settings");
+            Node.Rows settings = node.putArray("settings");
             for (Setting setting : way.settings()) {
-                ObjectNode one = settings.addObject()
+                Node one = settings.addObject()
                         .put("key", setting.key())
                         .put("kind", setting.kind().name().toLowerCase(Locale.ROOT))
                         .put("list", setting.kind().isList())
                         .put("required", setting.required())
                         .put("standard", setting.standard());
-                setting.choices().forEach(one.putArray("choices")::add);
+                one.put("choices", setting.choices());
                 Shorthand.of(way, setting).ifPresent(s -> one.put("option", s.option()));
             }
         }

@@ -25,6 +25,7 @@ record Shorthand(String option, String json, String label, boolean many, String 
             new Shorthand(AMOUNT, "by", "AMOUNT", false, ""),
             new Shorthand("--edge", "edges", "PIECE/EDGE[=SHARE]", true, "edge"),
             new Shorthand("--piece", "pieces", "PIECE", true, "piece"),
+            new Shorthand("--dart", "darts", "PIECE/DART[=SHARE]", true, "dart"),
             new Shorthand("--slash", "slashes", "PLACE>PLACE[=SHARE]", true, "slash"),
             new Shorthand(KEEP, "keep", "PLACE", true, ""),
             new Shorthand("--taper", "taper", "TAPER", false, "taper"),

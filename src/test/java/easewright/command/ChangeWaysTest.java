@@ -51,13 +51,17 @@ class ChangeWaysTest {
                             "other=back/hem@10%",
                             "--set",
                             "beyond=back/side/start"),
+            "dart", List.of("--at", "waist", "--by", "12mm"),
+            "dart-to-seam", List.of("--at", "waist", "--by", "12mm"),
+            "sleeve", List.of("--at", "upper arm", "--by", "12mm"),
             "lengthen", List.of("--at", "hip", "--by", "20mm", "--set", "below=10cm"));
 
     @TempDir
     Path folder;
 
     private static Run change(List<String> options) {
-        List<Object> line = new ArrayList<>(List.of("change", SKIRT, "--try", "--json"));
+        Path sample = options.contains("sleeve") ? Path.of("sample-pieces/bodice.svg") : SKIRT;
+        List<Object> line = new ArrayList<>(List.of("change", sample, "--try", "--json"));
         line.addAll(options);
         return Run.of(line.toArray());
     }
@@ -76,7 +80,8 @@ class ChangeWaysTest {
         assertThat(run.code()).as(run.err()).isLessThanOrEqualTo(Commands.FAULTS);
         JsonNode made = run.json().path("changes").path(0);
         assertThat(made.path("method").asText()).isEqualTo(way.method());
-        double grown = hip(run.json().path("after")) - hip(run.json().path("before"));
+        String level = options.contains("--at") ? options.get(options.indexOf("--at") + 1) : "hip";
+        double grown = girth(run.json().path("after"), level) - girth(run.json().path("before"), level);
         if (way.aim() == Way.Aim.GIRTH) {
             assertThat(grown).isCloseTo(12, within(0.01));
         } else if (way.method().equals("parallel-slash")) {
@@ -84,13 +89,13 @@ class ChangeWaysTest {
         }
     }
 
-    private static double hip(JsonNode reading) {
+    private static double girth(JsonNode reading, String level) {
         for (JsonNode girth : reading.path("girths")) {
-            if (girth.path("level").asText().equals("hip")) {
+            if (girth.path("level").asText().equals(level)) {
                 return girth.path("finished_mm").asDouble();
             }
         }
-        throw new AssertionError("No hip in " + reading);
+        throw new AssertionError("No " + level + " in " + reading);
     }
 
     @ParameterizedTest
@@ -126,7 +131,7 @@ class ChangeWaysTest {
         Run run = Run.of("change", SKIRT, "--list", list, "--try", "--json");
         assertThat(run.code()).as(run.err()).isLessThanOrEqualTo(Commands.FAULTS);
         assertThat(run.json().path("changes").findValuesAsText("method")).containsExactly("lengthen", "seam", "slash");
-        assertThat(hip(run.json().path("after")) - hip(run.json().path("before")))
+        assertThat(girth(run.json().path("after"), "hip") - girth(run.json().path("before"), "hip"))
                 .isCloseTo(6, within(0.01));
     }
 
