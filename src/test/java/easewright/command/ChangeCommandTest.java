@@ -169,12 +169,11 @@ class ChangeCommandTest {
         assertThat(run.code()).as(run.err()).isLessThanOrEqualTo(Commands.FAULTS);
         String html = Files.readString(page);
         assertThat(html)
-                .contains("a&lt;b&gt;&amp;&quot;c.svg")
+                .contains("a&lt;b&gt;&amp;&quot;c")
                 .doesNotContain("a<b>")
-                .contains("class=\"ghost\"")
-                .contains("class=\"moved\"")
                 .contains("hip: +2.4\u00a0cm")
-                .contains("Misfit after")
+                .contains("Misfit before", "Misfit now")
+                .contains("<path")
                 .doesNotContain("report.")
                 .doesNotContain("<script");
     }
