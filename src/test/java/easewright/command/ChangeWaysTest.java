@@ -53,6 +53,7 @@ class ChangeWaysTest {
                             "beyond=back/side/start"),
             "dart", List.of("--at", "waist", "--by", "12mm"),
             "dart-to-seam", List.of("--at", "waist", "--by", "12mm"),
+            "edge-length", List.of("--edge", "waistband/seam", "--by", "4mm"),
             "sleeve", List.of("--at", "upper arm", "--by", "12mm"),
             "lengthen", List.of("--at", "hip", "--by", "20mm", "--set", "below=10cm"));
 
