@@ -6,8 +6,8 @@ import easewright.editor.model.Course;
 import easewright.editor.model.Desk;
 import easewright.editor.model.OtherWay;
 import easewright.editor.model.Sample;
+import easewright.editor.model.Wanted;
 import easewright.pattern.Level;
-import easewright.text.LengthUnit;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.CountDownLatch;
+import java.util.function.UnaryOperator;
 import javafx.animation.PauseTransition;
 import javafx.application.Application;
 import javafx.application.Platform;
@@ -62,73 +63,80 @@ public final class Pictures extends Application {
             picture("start", 1);
             act(() -> app.files().openSample(Sample.all().get(Integer.getInteger("sample", 0))));
             rest();
-            picture("opened", 1);
-            act(() -> {
-                Desk desk = app.session().desk();
-                for (Level level : desk.pattern().levels()) {
-                    double finished = desk.reading()
-                            .measures()
-                            .girth(level.name())
-                            .orElseThrow()
-                            .finished();
-                    app.session().setBody(level, OptionalDouble.of(Math.round(finished / 10 - 3) * 10), level.name());
-                }
-                Level last = desk.pattern().levels().get(desk.pattern().levels().size() - 1);
-                app.session().setWish(last.name(), OptionalDouble.of(70));
-                app.session().chooseLevel(last.name());
-            });
-            picture("measured", 1);
+            rest();
+            measured();
             fire("#ask-where");
             fire("#feels-pulls");
             fire("#sign-seat");
             picture("where", 1);
             fire("#ask-where");
-            act(() -> app.session()
-                    .want(app.session().desk().wanted().orElseThrow().withAmount(40)));
+            want(w -> w.withAmount(40));
             picture("trial", 1);
-            act(() -> {
-                var wanted = app.session().desk().wanted().orElseThrow();
-                app.session().want(wanted.withOther(Ways.of("slash").map(OtherWay::of)));
-            });
-            picture("way", 1);
-            act(() -> {
-                var wanted = app.session().desk().wanted().orElseThrow();
-                app.session()
-                        .want(wanted.withOther(
-                                wanted.other().map(o -> o.with("slash", List.of("Back/hem@50% > Back/waist@50%")))));
-            });
-            picture("way-trial", 1);
-            act(() -> app.session()
-                    .want(app.session().desk().wanted().orElseThrow().withOther(Optional.empty())));
             size(1920, 1080);
-            picture("trial-large", 1);
-            picture("trial-double", 2);
+            picture("large", 1);
+            picture("large-double", 2);
             act(() -> app.session().setDark(true));
-            picture("trial-dark", 1);
-            act(() -> app.session().keep());
-            act(() -> app.session().setUnit(LengthUnit.INCH));
-            act(() -> {
-                try {
-                    Desk desk = app.session().desk();
-                    app.session().chooseLevel(desk.pattern().levels().get(0).name());
-                    app.session()
-                            .want(app.session().desk().wanted().orElseThrow().withAmount(8));
-                    app.session().keep();
-                    app.session().recast(Course.of(app.session().desk()).switched(0, false));
-                } catch (StepRefused e) {
-                    throw new IllegalStateException(e);
-                }
-            });
-            for (String page : new String[] {"rings", "size", "changes", "notes"}) {
+            picture("large-dark", 1);
+            act(() -> app.session().setDark(false));
+            size(1280, 800);
+            if (Integer.getInteger("sample", 0) == 0) {
+                cut();
+            }
+            changes();
+            for (String page : new String[] {"rings", "size", "notes", "changes"}) {
                 turn(page);
-                size(1280, 800);
-                picture("page-" + page, 1);
-                act(() -> app.session().setDark(false));
+                picture(page, 1);
             }
         } catch (Exception e) {
             e.printStackTrace();
         }
         Platform.exit();
+    }
+
+    /** Body girths that leave 3 cm of ease, and a wish at the last level. */
+    private void measured() throws InterruptedException {
+        act(() -> {
+            Desk desk = app.session().desk();
+            for (Level level : desk.pattern().levels()) {
+                double finished = desk.reading()
+                        .measures()
+                        .girth(level.name())
+                        .orElseThrow()
+                        .finished();
+                app.session().setBody(level, OptionalDouble.of(Math.round(finished / 10 - 3) * 10), level.name());
+            }
+            Level last = desk.pattern().levels().get(desk.pattern().levels().size() - 1);
+            app.session().setWish(last.name(), OptionalDouble.of(70));
+            app.session().chooseLevel(last.name());
+        });
+    }
+
+    private void want(UnaryOperator<Wanted> step) throws InterruptedException {
+        act(() -> app.session().want(step.apply(app.session().desk().wanted().orElseThrow())));
+    }
+
+    /** Another way, its cut shown on the table. */
+    private void cut() throws InterruptedException {
+        want(w -> w.withOther(Ways.of("slash").map(OtherWay::of)));
+        want(w -> w.withOther(w.other().map(o -> o.with("slash", List.of("Back/hem@50% > Back/waist@50%")))));
+        picture("way", 1);
+        want(w -> w.withOther(Optional.empty()));
+    }
+
+    /** Two changes, the first of them switched off. */
+    private void changes() throws InterruptedException {
+        act(() -> app.session().keep());
+        act(() -> app.session()
+                .chooseLevel(app.session().desk().pattern().levels().get(0).name()));
+        want(w -> w.withAmount(8));
+        act(() -> {
+            app.session().keep();
+            try {
+                app.session().recast(Course.of(app.session().desk()).switched(0, false));
+            } catch (StepRefused refused) {
+                throw new IllegalStateException(refused);
+            }
+        });
     }
 
     private void fire(String id) throws InterruptedException {
