@@ -142,4 +142,52 @@ class DartMarksTest {
         assertThat(after.edges()).isEqualTo(before.edges());
         assertThat(after.original()).contains(before.outline());
     }
+
+    private static List<Segment> cap(String cap, double by, int segments) throws Refusal {
+        return letOut("0,0 90,0 " + cap + " 110,0 200,0 200,300 0,300", by)
+                .outline()
+                .segments()
+                .subList(1, 1 + segments);
+    }
+
+    /** A bowed cap, or one of three lines, is enlarged with the mouth. */
+    @Test
+    void capsOfOtherFormsKeepTheirForm() throws Refusal {
+        for (double by : new double[] {5, -5}) {
+            List<Segment> bowed = cap("(95,-6 105,-6)", by, 1);
+            Cubic bow = (Cubic) bowed.get(0);
+            double ratio = bow.start().distance(bow.end()) / 20;
+            assertThat(ratio).isNotCloseTo(1, within(0.1));
+            assertAt(bow.control1(), bow.start().plus(new Point(5, -6).times(ratio)));
+            assertAt(bow.control2(), bow.end().plus(new Point(-5, -6).times(ratio)));
+            List<Segment> blunt = cap("95,-4 104,-5", by, 3);
+            double other = blunt.get(0).start().distance(blunt.get(2).end()) / 20;
+            assertAt(blunt.get(0).end(), blunt.get(0).start().plus(new Point(5, -4).times(other)));
+            assertAt(blunt.get(1).end(), blunt.get(0).start().plus(new Point(14, -5).times(other)));
+            assertThat(blunt.get(1).start()).isEqualTo(blunt.get(0).end());
+            assertThat(blunt.get(2).start()).isEqualTo(blunt.get(1).end());
+        }
+    }
+
+    /** A pointed cap is drawn as if folded; by how much it was higher than that is kept in proportion. */
+    @Test
+    void aPointedCapIsFoldedAnew() throws Refusal {
+        for (double by : new double[] {5, -5}) {
+            List<Segment> pointed = cap("100,-5", by, 2);
+            Point mouth = pointed.get(0).start();
+            double ratio = (100 - mouth.x()) / 10;
+            // The seam from (0, 0) to the mouth, mirrored in the leg, up to x = 100; at first the seam is level.
+            double tooHigh = 5 - folded(ONE, new Point(-1, 0));
+            double expected = folded(mouth, mouth.times(-1).unit()) + tooHigh * ratio;
+            assertThat(pointed.get(0).end().x()).isCloseTo(100, within(1e-9));
+            assertThat(-pointed.get(0).end().y()).isCloseTo(expected, within(1e-9));
+        }
+    }
+
+    /** How far above y = 0 the seam back along {@code back}, mirrored in the leg to a mouth, meets x = 100. */
+    private static double folded(Point mouth, Point back) {
+        Point leg = mouth.minus(TIP).unit();
+        Point mirrored = leg.times(2 * back.dot(leg)).minus(back);
+        return -(mouth.y() + mirrored.y() * (100 - mouth.x()) / mirrored.x());
+    }
 }
