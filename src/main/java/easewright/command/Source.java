@@ -6,6 +6,7 @@ import easewright.pattern.BodyMeasure;
 import easewright.pattern.Level;
 import easewright.pattern.Pattern;
 import easewright.print.Reading;
+import easewright.svg.Layer;
 import easewright.svg.SvgFile;
 import easewright.svg.SvgProblem;
 import easewright.text.BodyFile;
@@ -14,28 +15,45 @@ import easewright.text.Unreadable;
 import easewright.text.Words;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What all commands that read a pattern have in common: the file, and how it is to be read and shown.
  *
  * @param unit  for messages, and for lengths typed without one
  * @param scale the user's own word on the scale
+ * @param layers names of the layers to read; empty for all that are shown
  */
-record Source(Path file, LengthUnit unit, boolean json, Optional<Path> bodyFile, Optional<String> scale) {
+record Source(
+        Path file,
+        LengthUnit unit,
+        boolean json,
+        Optional<Path> bodyFile,
+        Optional<String> scale,
+        List<String> layers) {
     static Grammar grammar(String command) {
         return Grammar.of(command)
                 .place("FILE", "option.file")
                 .value("--unit", "UNIT", "option.unit")
                 .flag("--json", "option.json")
                 .value("--body", "BODYFILE", "option.body")
-                .value("--scale", "SCALE", "option.scale");
+                .value("--scale", "SCALE", "option.scale")
+                .values("--layer", "LAYER", "option.layer");
     }
 
     static Source of(Given given) throws Misuse {
-        return new Source(given.path(0), unit(given), given.has("--json"), given.path("--body"), given.text("--scale"));
+        return new Source(
+                given.path(0),
+                unit(given),
+                given.has("--json"),
+                given.path("--body"),
+                given.text("--scale"),
+                given.texts("--layer"));
     }
 
     /** The unit for messages and for lengths typed without one. */
@@ -65,6 +83,9 @@ record Source(Path file, LengthUnit unit, boolean json, Optional<Path> bodyFile,
         Rehearsal.begin();
         try {
             SvgFile svg = SvgFile.read(file);
+            if (!layers.isEmpty()) {
+                svg = svg.reread(svg.options().withLayers(keys(svg.drawing().layers())));
+            }
             if (scale.isPresent()) {
                 svg = Calibration.of(scale.get(), unit).apply(svg);
             }
@@ -78,6 +99,24 @@ record Source(Path file, LengthUnit unit, boolean json, Optional<Path> bodyFile,
         } catch (Unreadable e) {
             throw new Trouble(e.code(), e.values());
         }
+    }
+
+    /** The layers asked for, by their names or keys. */
+    private Set<String> keys(List<Layer> known) throws Trouble {
+        Set<String> keys = new HashSet<>();
+        for (String name : layers) {
+            List<String> named = known.stream()
+                    .filter(layer ->
+                            layer.name().equalsIgnoreCase(name) || layer.key().equals(name))
+                    .map(Layer::key)
+                    .toList();
+            if (named.isEmpty()) {
+                String all = known.stream().map(Layer::name).collect(Collectors.joining(", "));
+                throw new Trouble("layer-not-known", Map.of("layer", name, "known", all));
+            }
+            keys.addAll(named);
+        }
+        return keys;
     }
 
     /** The body with each girth at the pattern's own name of its level, whatever the capitals. */
