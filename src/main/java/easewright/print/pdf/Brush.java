@@ -22,6 +22,9 @@ import org.apache.pdfbox.util.Matrix;
 final class Brush {
     private static final double POINTS_PER_MM = 72 / 25.4;
 
+    /** Share of their width to which foreign letters are narrowed at most. */
+    private static final double NARROWEST = 0.75;
+
     private final PDPageContentStream out;
     private final Letters letters;
     private final Leaf leaf;
@@ -106,7 +109,11 @@ final class Brush {
         out.setNonStrokingColor(rgb[0], rgb[1], rgb[2]);
         Optional<Drawn> drawn = face.canWrite(text) ? Optional.empty() : Drawn.of(text, writing.bold());
         String typed = drawn.isPresent() || face.canWrite(text) ? text : withoutMissing(text, face);
-        double width = drawn.map(d -> d.width() * writing.size()).orElseGet(() -> face.width(typed, writing.size()));
+        double room = face.width(typed, writing.size());
+        // Room was reckoned in the narrow typeface; the machine's fonts are mostly wider.
+        double narrow = drawn.map(d -> Math.max(NARROWEST, Math.min(1, room / (d.width() * writing.size()))))
+                .orElse(1.0);
+        double width = drawn.map(d -> d.width() * writing.size() * narrow).orElse(room);
         double back = switch (writing.anchor()) {
             case START -> 0;
             case MIDDLE -> width / 2;
@@ -116,8 +123,8 @@ final class Brush {
         Point start = writing.at().minus(along.times(back));
         if (drawn.isPresent()) {
             Affine place = new Affine(
-                    along.x() * writing.size(),
-                    along.y() * writing.size(),
+                    along.x() * writing.size() * narrow,
+                    along.y() * writing.size() * narrow,
                     -along.y() * writing.size(),
                     along.x() * writing.size(),
                     start.x(),

@@ -4,10 +4,14 @@ import easewright.geom.Cubic;
 import easewright.geom.Line;
 import easewright.geom.Point;
 import easewright.geom.Segment;
+import java.awt.AWTError;
 import java.awt.Font;
+import java.awt.GraphicsEnvironment;
 import java.awt.font.FontRenderContext;
+import java.awt.font.TextAttribute;
 import java.awt.font.TextLayout;
 import java.awt.geom.PathIterator;
+import java.text.AttributedString;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -23,20 +27,35 @@ record Drawn(List<Segment> outlines, double width) {
     /** Size at which outlines are taken, so that rounding inside the fonts stays small. */
     private static final float SIZE = 1000;
 
-    /** Empty where the machine has no fonts to draw with, or none with these letters. */
+    /** Empty where the machine has no fonts to draw with. Letters that none of them has are drawn as boxes. */
     static Optional<Drawn> of(String text, boolean bold) {
         try {
-            Font font = new Font(Font.SANS_SERIF, bold ? Font.BOLD : Font.PLAIN, 1).deriveFont(SIZE);
-            if (font.canDisplayUpTo(text) >= 0) {
-                return Optional.empty();
+            int style = bold ? Font.BOLD : Font.PLAIN;
+            AttributedString set = new AttributedString(text);
+            Font usual = new Font(Font.SANS_SERIF, style, 1).deriveFont(SIZE);
+            for (int i = 0; i < text.length(); ) {
+                int letter = text.codePointAt(i);
+                int end = i + Character.charCount(letter);
+                set.addAttribute(TextAttribute.FONT, usual.canDisplay(letter) ? usual : other(letter, style), i, end);
+                i = end;
             }
-            TextLayout layout = new TextLayout(text, font, new FontRenderContext(null, true, true));
+            TextLayout layout = new TextLayout(set.getIterator(), new FontRenderContext(null, true, true));
             return Optional.of(
                     new Drawn(segments(layout.getOutline(null).getPathIterator(null)), layout.getAdvance() / SIZE));
-        } catch (RuntimeException | LinkageError | InternalError e) {
+        } catch (RuntimeException | LinkageError | InternalError | AWTError e) {
             // A machine without any font set-up; the caller shows signs for the missing letters.
             return Optional.empty();
         }
+    }
+
+    /** The first of the machine's fonts that has the letter, or else the usual one, which draws a box for it. */
+    private static Font other(int letter, int style) {
+        for (Font font : GraphicsEnvironment.getLocalGraphicsEnvironment().getAllFonts()) {
+            if (font.canDisplay(letter)) {
+                return font.deriveFont(style, SIZE);
+            }
+        }
+        return new Font(Font.SANS_SERIF, style, 1).deriveFont(SIZE);
     }
 
     private static List<Segment> segments(PathIterator path) {

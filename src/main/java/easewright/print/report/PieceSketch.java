@@ -12,6 +12,7 @@ import easewright.measure.Span;
 import easewright.pattern.Dart;
 import easewright.pattern.Piece;
 import easewright.print.Reading;
+import easewright.print.ink.Lettering;
 import easewright.print.ink.Mark.Anchor;
 import easewright.print.ink.Pen;
 import easewright.print.ink.Pencil;
@@ -27,6 +28,8 @@ final class PieceSketch {
     private static final double WIDTH = 84;
     private static final double HEIGHT = 96;
     private static final double BORDER = 5;
+    /** Size of the writing, smaller where a width is too short for it, mm. */
+    private static final double LETTERS = 2.7;
 
     private final Reading before;
     private final Reading after;
@@ -106,6 +109,8 @@ final class PieceSketch {
         Point middle = right.start()
                 .towards(right.end(), 0.5)
                 .plus(along.quarterTurned().times(-1.2));
-        pencil.write(text, middle, 2.7, Anchor.MIDDLE, Math.atan2(along.y(), along.x()), false, Tone.BLACK);
+        double wide = Lettering.of(false).width(text, LETTERS);
+        double size = LETTERS * Math.max(0.7, Math.min(1, (right.length() - 2) / wide));
+        pencil.write(text, middle, size, Anchor.MIDDLE, Math.atan2(along.y(), along.x()), false, Tone.BLACK);
     }
 }
