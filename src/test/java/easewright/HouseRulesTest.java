@@ -69,6 +69,17 @@ class HouseRulesTest {
     }
 
     @Test
+    void suggestionsAreMadeFromWhatLiesOnTheSheetAlone() {
+        noClasses()
+                .that()
+                .resideInAPackage("easewright.suggest..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("easewright.svg..")
+                .check(CLASSES);
+    }
+
+    @Test
     void onlyTopologySeesJts() {
         noClasses()
                 .that()

@@ -46,6 +46,15 @@ class SuggestionsTest {
         nearlyAll(rates);
     }
 
+    @Test
+    void theSamplesWithTheirMarksNeedNone() throws SvgProblem {
+        for (Draft draft : Samples.drafts()) {
+            assertThat(Suggestions.of(sheet(Samples.svg(draft.draft())), Set.of())
+                            .all())
+                    .isEmpty();
+        }
+    }
+
     private static List<Draft> drafts() {
         Random random = new Random(20260114);
         List<Draft> drafts = new ArrayList<>();

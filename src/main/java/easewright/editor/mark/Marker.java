@@ -8,7 +8,6 @@ import easewright.pattern.Pattern;
 import easewright.pattern.Scale;
 import easewright.suggest.Sheet;
 import easewright.suggest.Suggestions;
-import easewright.svg.SvgProblem;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -24,9 +23,6 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
  * through the session and can be undone. For the window's thread only.
  */
 public final class Marker {
-    private static final double SMALLEST_MM_PER_UNIT = 1e-4;
-    private static final double LARGEST_MM_PER_UNIT = 1000;
-
     private final Session session;
     private final Sheets sheets = new Sheets();
     private final Thoughts thoughts = new Thoughts();
@@ -339,16 +335,6 @@ public final class Marker {
      * @throws IllegalArgumentException if it cannot be right
      */
     public void scale(double mmPerUnit) {
-        if (!(mmPerUnit >= SMALLEST_MM_PER_UNIT && mmPerUnit <= LARGEST_MM_PER_UNIT)) {
-            throw new IllegalArgumentException("No drawing has " + mmPerUnit + " mm to the unit");
-        }
-        session.desk().file().ifPresent(file -> {
-            try {
-                Pattern present = session.desk().pattern();
-                session.edit(file.svg().atScale(present, mmPerUnit));
-            } catch (SvgProblem e) {
-                session.say(true, "problem." + e.code(), e.values());
-            }
-        });
+        ScaleSetting.set(session, mmPerUnit);
     }
 }

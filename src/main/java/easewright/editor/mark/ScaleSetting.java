@@ -1,0 +1,32 @@
+package easewright.editor.mark;
+
+import easewright.editor.model.Session;
+import easewright.pattern.Pattern;
+import easewright.svg.SvgProblem;
+
+/** Brings the file on the table to another scale. */
+final class ScaleSetting {
+    private static final double SMALLEST_MM_PER_UNIT = 1e-4;
+    private static final double LARGEST_MM_PER_UNIT = 1000;
+
+    private ScaleSetting() {}
+
+    /**
+     * One step that can be undone; tells at the foot of the table if the file cannot take the scale.
+     *
+     * @throws IllegalArgumentException if the scale cannot be right
+     */
+    static void set(Session session, double mmPerUnit) {
+        if (!(mmPerUnit >= SMALLEST_MM_PER_UNIT && mmPerUnit <= LARGEST_MM_PER_UNIT)) {
+            throw new IllegalArgumentException("No drawing has " + mmPerUnit + " mm to the unit");
+        }
+        session.desk().file().ifPresent(file -> {
+            try {
+                Pattern present = session.desk().pattern();
+                session.edit(file.svg().atScale(present, mmPerUnit));
+            } catch (SvgProblem e) {
+                session.say(true, "problem." + e.code(), e.values());
+            }
+        });
+    }
+}
