@@ -16,7 +16,6 @@ import easewright.editor.panel.SheetPanel;
 import easewright.editor.panel.StartPanel;
 import easewright.editor.panel.TopBar;
 import easewright.editor.panel.ViewButtons;
-import java.io.File;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -181,11 +180,7 @@ final class EditorWindow {
     }
 
     private void dropped(DragEvent e) {
-        List<File> dropped = e.getDragboard().getFiles();
-        if (!dropped.isEmpty()) {
-            files.open(dropped.get(0).toPath());
-        }
-        e.setDropCompleted(!dropped.isEmpty());
+        e.setDropCompleted(files.drop(e.getDragboard().getFiles()));
         e.consume();
     }
 }

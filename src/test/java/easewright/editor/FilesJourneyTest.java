@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.List;
 import java.util.Optional;
 import javafx.scene.control.SplitMenuButton;
 import javafx.scene.input.KeyCode;
@@ -125,6 +126,21 @@ class FilesJourneyTest extends Journey {
         until(Desk::isSaved);
         assertThat(SvgFile.read(file).pattern().changes()).hasSize(1);
         assertThat(folder.resolve("replaced.svg.bak")).hasContent("something else");
+    }
+
+    @Test
+    void aDroppedFileIsOpenedAndWhatIsNoDrawingIsRefusedWithAReason(FxRobot robot) throws Exception {
+        Path file = skirt("dropped.svg");
+        Path note = Files.writeString(folder.resolve("note.txt"), "not a drawing");
+        robot.interact(() -> {
+            assertThat(app.files().drop(List.of())).isFalse();
+            assertThat(app.files().drop(List.of(file.toFile(), note.toFile()))).isTrue();
+        });
+        until(d -> d.file().filter(f -> f.name().equals("dropped.svg")).isPresent());
+        robot.interact(() -> app.files().drop(List.of(note.toFile())));
+        until(d -> d.notice().isPresent());
+        assertThat(said()).contains("note.txt").doesNotContain("problem.");
+        assertThat(desk().file().orElseThrow().name()).isEqualTo("dropped.svg");
     }
 
     @Test

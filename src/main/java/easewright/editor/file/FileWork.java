@@ -11,6 +11,7 @@ import easewright.svg.KeptWork;
 import easewright.svg.SvgFile;
 import easewright.svg.SvgProblem;
 import easewright.text.Words;
+import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -81,6 +82,12 @@ public final class FileWork {
     public void open(Path path) {
         String name = path.getFileName().toString();
         read(() -> SvgFile.read(path), Optional.of(path), name);
+    }
+
+    /** Opens the first of some files dropped on the window; whether there was one. */
+    public boolean drop(List<File> dropped) {
+        dropped.stream().findFirst().map(File::toPath).ifPresent(this::open);
+        return !dropped.isEmpty();
     }
 
     /** Opens one of the samples that come with the program. */

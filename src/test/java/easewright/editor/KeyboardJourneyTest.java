@@ -1,0 +1,83 @@
+package easewright.editor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import easewright.editor.model.Desk;
+import easewright.svg.SvgFile;
+import java.nio.file.Path;
+import javafx.scene.Node;
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** The whole task with no hand on the mouse. */
+class KeyboardJourneyTest extends Journey {
+    private static final int MOST_STEPS = 60;
+
+    @Start
+    void start(Stage shown) throws Exception {
+        open(shown);
+    }
+
+    private String focused() {
+        Node owner = stage.getScene().getFocusOwner();
+        return owner == null || owner.getId() == null ? "" : owner.getId();
+    }
+
+    /** From control to control until the one is reached. */
+    private void tabTo(FxRobot robot, String id) {
+        for (int i = 0; i < MOST_STEPS && !focused().equals(id); i++) {
+            robot.push(KeyCode.TAB);
+            WaitForAsyncUtils.waitForFxEvents();
+        }
+        assertThat(focused()).isEqualTo(id);
+    }
+
+    private static void type(FxRobot robot, String text) {
+        robot.push(KeyCode.SHORTCUT, KeyCode.A).write(text).push(KeyCode.ENTER);
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    @Test
+    void fromTheStartToASavedFile(FxRobot robot) throws Exception {
+        WaitForAsyncUtils.waitForFxEvents();
+        tabTo(robot, "sample-skirt");
+        robot.push(KeyCode.SPACE);
+        until(Desk::isOpen);
+
+        tabTo(robot, "body-hip");
+        type(robot, "98,5 cm");
+        assertThat(line("hip").body().orElseThrow()).isCloseTo(985, within(1e-9));
+        double finished = line("hip").finished();
+
+        tabTo(robot, "here-level");
+        robot.push(KeyCode.DOWN);
+        until(d -> d.wanted().filter(w -> w.level().equals("hip")).isPresent());
+        robot.interact(() -> robot.lookup("#table").query().requestFocus());
+        robot.push(KeyCode.N).push(KeyCode.SHIFT, KeyCode.RIGHT).push(KeyCode.RIGHT);
+        until(d -> d.shownTrial().isPresent());
+        robot.push(KeyCode.F6);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(focused()).isEqualTo("amount");
+        type(robot, "24 mm");
+        assertThat(line("hip").finished()).isCloseTo(finished + 24, within(0.01));
+        tabTo(robot, "keep");
+        robot.push(KeyCode.SPACE);
+        until(d -> d.pattern().changes().size() == 1);
+
+        robot.push(KeyCode.ALT, KeyCode.DIGIT5);
+        tabTo(robot, "change-amount-0");
+        type(robot, "30 mm");
+        assertThat(line("hip").finished()).isCloseTo(finished + 30, within(0.01));
+
+        Path saved = folder.resolve("by-keyboard.svg");
+        answers.toSave.add(saved);
+        robot.push(KeyCode.SHORTCUT, KeyCode.S);
+        until(Desk::isSaved);
+        assertThat(SvgFile.read(saved).pattern().changes()).hasSize(1);
+    }
+}

@@ -1,0 +1,117 @@
+package easewright.editor.paint;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import easewright.editor.model.NamePlaces;
+import easewright.editor.model.OpenFile;
+import easewright.editor.model.Sample;
+import easewright.editor.model.Session;
+import easewright.editor.model.TableScenes;
+import easewright.geom.Box;
+import easewright.text.LengthUnit;
+import java.awt.image.BufferedImage;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.image.PixelFormat;
+import javafx.scene.image.WritableImage;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.testfx.api.FxToolkit;
+import org.testfx.util.WaitForAsyncUtils;
+
+/**
+ * The table is painted as on kept pictures. Letters and edges fall a little differently on every machine: two pictures
+ * are alike if few of their pixels differ clearly. With {@code -Dpictures.write=yes} the kept ones are written anew.
+ */
+class TablePictureTest {
+    private static final Path KEPT = Path.of("src/test/resources/pictures");
+    private static final int WIDE = 480;
+    private static final int HIGH = 360;
+
+    /** Of 255, per colour. */
+    private static final int CLEAR = 48;
+
+    /** Share of the pixels: the words on the pieces come to about as much. */
+    private static final double FEW = 0.015;
+
+    @BeforeAll
+    static void toolkit() throws Exception {
+        FxToolkit.registerPrimaryStage();
+    }
+
+    private static BufferedImage painted(double amount, Ink ink) throws Exception {
+        Session session = new Session(LengthUnit.CM, false);
+        Sample skirt = Sample.all().get(0);
+        session.open(new OpenFile(skirt.read(), Optional.empty(), skirt.fileName()));
+        session.chooseLevel("hip");
+        session.want(session.desk().wanted().orElseThrow().withAmount(amount));
+        TableScene scene = TableScenes.of(session.desk(), new NamePlaces());
+        Box all = scene.pieces().stream()
+                .map(p -> p.piece().outline().box())
+                .reduce(Box::union)
+                .orElseThrow();
+        Callable<BufferedImage> paint = () -> {
+            Canvas canvas = new Canvas(WIDE, HIGH);
+            Viewport view = Viewport.fitting(all, WIDE, HIGH, 24);
+            TablePainter.paint(canvas.getGraphicsContext2D(), WIDE, HIGH, view, ink, scene);
+            return plain(canvas.snapshot(null, null));
+        };
+        return WaitForAsyncUtils.waitForAsyncFx(10_000, paint);
+    }
+
+    private static BufferedImage plain(WritableImage image) {
+        int[] pixels = new int[WIDE * HIGH];
+        image.getPixelReader().getPixels(0, 0, WIDE, HIGH, PixelFormat.getIntArgbInstance(), pixels, 0, WIDE);
+        BufferedImage plain = new BufferedImage(WIDE, HIGH, BufferedImage.TYPE_INT_RGB);
+        plain.setRGB(0, 0, WIDE, HIGH, pixels, 0, WIDE);
+        return plain;
+    }
+
+    /** The share of pixels that differ clearly. */
+    private static double difference(BufferedImage a, BufferedImage b) {
+        int differing = 0;
+        for (int y = 0; y < HIGH; y++) {
+            for (int x = 0; x < WIDE; x++) {
+                int p = a.getRGB(x, y);
+                int q = b.getRGB(x, y);
+                int most = 0;
+                for (int shift = 0; shift <= 16; shift += 8) {
+                    most = Math.max(most, Math.abs((p >> shift & 255) - (q >> shift & 255)));
+                }
+                differing += most > CLEAR ? 1 : 0;
+            }
+        }
+        return (double) differing / (WIDE * HIGH);
+    }
+
+    private static void isLike(String name, BufferedImage painted) throws Exception {
+        Path file = KEPT.resolve(name);
+        if ("yes".equals(System.getProperty("pictures.write"))) {
+            Files.createDirectories(KEPT);
+            ImageIO.write(painted, "png", file.toFile());
+        }
+        assertThat(difference(painted, ImageIO.read(file.toFile()))).as(name).isLessThan(FEW);
+    }
+
+    @Test
+    void aTrialByDay() throws Exception {
+        isLike("table-trial.png", painted(40, Ink.LIGHT));
+    }
+
+    @Test
+    void theTableByLamplight() throws Exception {
+        isLike("table-lamp.png", painted(0, Ink.DARK));
+    }
+
+    /** A change that is not drawn, or drawn in another place, would be noticed. */
+    @Test
+    void whatDiffersIsSeen() throws Exception {
+        BufferedImage trial = painted(40, Ink.LIGHT);
+        assertThat(difference(trial, painted(0, Ink.LIGHT))).isGreaterThan(FEW);
+        assertThat(difference(trial, painted(-30, Ink.LIGHT))).isGreaterThan(FEW);
+    }
+}
