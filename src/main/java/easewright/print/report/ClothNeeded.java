@@ -41,7 +41,7 @@ final class ClothNeeded {
                             need == was ? "report.cloth.same" : "report.cloth.compared",
                             Map.of("before", was, "now", need, "more.signed", need - was, "width", order.clothWidth())),
                     false));
-            if (then.get().folded() && !now.get().folded()) {
+            if (then.get().foldable() && !now.get().foldable()) {
                 parts.add(new Paragraph(words.of("report.cloth.no-longer-folded"), false));
             }
         } else {

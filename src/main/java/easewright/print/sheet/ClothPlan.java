@@ -20,11 +20,16 @@ import java.util.Optional;
  *
  * @param width   of the whole cloth, mm
  * @param folded  laid on folded cloth: then what is drawn is half as wide
+ * @param foldable all pieces would fit on the folded cloth
  * @param length  needed, mm, before shrinkage is added
  * @param oneWay  all pieces lie the same way up, as for cloth with a nap or a print
  * @param pieces  in order of laying
  */
-public record ClothPlan(double width, boolean folded, double length, boolean oneWay, List<OnCloth> pieces) {
+public record ClothPlan(
+        double width, boolean folded, boolean foldable, double length, boolean oneWay, List<OnCloth> pieces) {
+    /** Folded cloth is easier to cut: it is opened only to save more than this, mm. */
+    private static final double WORTH_OPENING = 50;
+
     private static final Affine ASIDE = new Affine(-1, 0, 0, 1, 0, 0);
 
     public ClothPlan {
@@ -44,9 +49,13 @@ public record ClothPlan(double width, boolean folded, double length, boolean one
 
     /** The plan for all pieces of a pattern; empty where a piece is too wide even for the open cloth. */
     public static Optional<ClothPlan> of(Pattern pattern, double width, boolean oneWay) {
-        Optional<List<Shape>> halves = onFold(pattern, oneWay);
-        Optional<ClothPlan> folded = halves.flatMap(shapes -> laid(shapes, width, true, oneWay));
-        return folded.isPresent() ? folded : laid(onOpen(pattern, oneWay), width, false, oneWay);
+        Optional<ClothPlan> folded = onFold(pattern, oneWay).flatMap(shapes -> laid(shapes, width, true, oneWay));
+        Optional<ClothPlan> open = laid(onOpen(pattern, oneWay), width, false, oneWay)
+                .map(p -> new ClothPlan(width, false, folded.isPresent(), p.length(), oneWay, p.pieces()));
+        boolean saves = folded.isEmpty()
+                || open.filter(p -> p.length() < folded.get().length() - WORTH_OPENING)
+                        .isPresent();
+        return saves ? open : folded;
     }
 
     private static Optional<ClothPlan> laid(List<Shape> shapes, double width, boolean folded, boolean oneWay) {
@@ -61,7 +70,7 @@ public record ClothPlan(double width, boolean folded, double length, boolean one
             Shape shape = shapes.get(laid.shape());
             pieces.add(new OnCloth(shape.name(), shape.outline().transformed(laid.place())));
         }
-        return Optional.of(new ClothPlan(width, folded, layout.length(), oneWay, pieces));
+        return Optional.of(new ClothPlan(width, folded, folded, layout.length(), oneWay, pieces));
     }
 
     /** Empty where a piece on the fold has no straight fold edge along its grain to lay there. */
