@@ -71,7 +71,7 @@ public record BarePattern(Pattern pattern, List<Finding> findings) {
                     .with("most", MOST_PIECES)
                     .with("count", leftOut));
         }
-        tellLoose(drawing, pieces, findings);
+        tellDrawn(drawing, pieces, findings);
         Map<Candidate, List<Rider>> riders = riders(drawing, pieces);
         for (Candidate piece : pieces) {
             if (riders.get(piece).size() > MOST_RIDERS) {
@@ -95,10 +95,15 @@ public record BarePattern(Pattern pattern, List<Finding> findings) {
         return new BarePattern(Pattern.bare(made, drawing.scale()), findings);
     }
 
-    /** Says which pieces were put together from loose lines, and where that could not be done. */
-    private static void tellLoose(Drawing drawing, List<Candidate> pieces, List<Finding> findings) {
+    /** Says which outlines are not simply closed lines, and where loose lines could not be put together. */
+    private static void tellDrawn(Drawing drawing, List<Candidate> pieces, List<Finding> findings) {
         for (Candidate piece : pieces) {
-            if (piece.joined().isPresent()) {
+            if (piece.joined().isEmpty()) {
+                PenStroke.width(drawing.all().get(piece.order()), piece.area())
+                        .ifPresent(width -> findings.add(Finding.of("outline-of-a-pen", Severity.CAUTION, piece.name())
+                                .with("pen", width)
+                                .with("outside", width / 2)));
+            } else {
                 JoinedOutline joined = piece.joined().get();
                 Severity severity = joined.gap() > Closing.MEET ? Severity.CAUTION : Severity.NOTE;
                 findings.add(Finding.of("outline-joined", severity, piece.name())

@@ -218,6 +218,17 @@ class LooseLinesTest {
     }
 
     @Test
+    void theShapeOfAPenLineIsToldFromAPieceWithAnAllowance() {
+        BarePattern pen = of("<path id='p' d='M9.5 9.5H110.5V210.5H9.5ZM10.5 10.5V209.5H109.5V10.5Z'/>");
+        assertThat(pen.findings()).singleElement().satisfies(f -> {
+            assertThat(f.code()).isEqualTo("outline-of-a-pen");
+            assertThat((double) f.values().get("pen")).isCloseTo(1, within(1e-9));
+        });
+        assertThat(codes(of("<path d='M0 0H120V220H0ZM10 10V210H110V10Z'/>"))).isEmpty();
+        assertThat(codes(of("<path d='M0 0H120V220H0ZM1 1V5H5V1Z'/>"))).isEmpty();
+    }
+
+    @Test
     void aLineThatWouldVanishIsRefused() throws SvgProblem {
         SvgFile file = SvgFileTest.file(SIDES);
         Piece piece = file.pattern().pieces().get(0);
