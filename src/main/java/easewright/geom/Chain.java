@@ -33,7 +33,7 @@ public sealed interface Chain permits Curve, Outline {
         // The nearest start first: marks mostly lie on one, and its distance rules out nearly all segments.
         int first = 0;
         double least = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < all.size(); i++) {
+        for (int i = 0; i < all.size() && least > 0; i++) {
             Point start = all.get(i).start();
             double dx = start.x() - wanted.x();
             double dy = start.y() - wanted.y();

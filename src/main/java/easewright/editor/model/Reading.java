@@ -30,7 +30,15 @@ public record Reading(GarmentMeasures measures, EaseSheet sheet, List<Finding> f
 
     /** Reads only what a hand needs to follow a drag: widths and ease, without the slower checks. */
     public static Reading quick(Pattern pattern) {
-        GarmentMeasures measures = Measures.of(pattern);
+        return quick(pattern, Measures.of(pattern));
+    }
+
+    /** The same for a pattern of which most pieces are those of one that was read already. */
+    static Reading quick(Pattern pattern, Pattern before, Reading read) {
+        return quick(pattern, Measures.again(pattern, before, read.measures()));
+    }
+
+    private static Reading quick(Pattern pattern, GarmentMeasures measures) {
         return new Reading(measures, EaseSheet.of(pattern, measures, TABLES), List.of());
     }
 }

@@ -56,7 +56,7 @@ public sealed interface Trial {
                 .orElse(List.of());
         try {
             Altered altered = wanted.change(pattern, holds).apply(pattern);
-            Reading after = Reading.quick(altered.pattern());
+            Reading after = Reading.quick(altered.pattern(), pattern, reading);
             List<Finding> findings = new ArrayList<>(altered.findings());
             findings.addAll(Reading.drift(pattern, reading, altered.pattern(), after));
             return Optional.of(new Shown(wanted, altered, after, findings, EdgeFate.of(pattern, altered.pattern())));
