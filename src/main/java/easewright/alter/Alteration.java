@@ -15,11 +15,12 @@ public sealed interface Alteration
                 DartToSeam,
                 SleeveWidth,
                 EdgeLength,
-                Lengthen {
+                Lengthen,
+                Trued {
     /** The record that is kept in the pattern; {@link Ways#from} makes an equal alteration of it. */
     ChangeNote note();
 
-    /** The same change by another amount: what the way's {@link Way#amount()} setting says, mm. */
+    /** The same change by another amount: what the way's {@link Way#amount()} setting says, mm; itself if it has none. */
     Alteration withAmount(double mm);
 
     /** The change that takes this one back when made on its result; empty where there is none. */

@@ -56,7 +56,7 @@ final class DartCap {
     }
 
     /** The mean of what folding to one side and to the other asks for; they are the same for a trued seam. */
-    private Point folded(Point first, Point second, Segment to, Segment from) {
+    Point folded(Point first, Point second, Segment to, Segment from) {
         Point one = folded(first, second, to.tangent(1));
         Point other = folded(second, first, from.tangent(0).times(-1));
         return one.towards(other, 0.5);

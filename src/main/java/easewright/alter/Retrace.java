@@ -31,8 +31,9 @@ public final class Retrace {
     }
 
     private static ChangeNote opposite(ChangeNote note) throws Refusal {
-        return Ways.of(note.method())
-                .flatMap(way -> way.opposite(note))
+        return Ways.from(note)
+                .opposite()
+                .map(Alteration::note)
                 .orElseThrow(() -> Refusal.of("change-one-way").with("method", note.method()));
     }
 

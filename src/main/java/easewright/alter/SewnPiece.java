@@ -31,9 +31,13 @@ final class SewnPiece {
      * @param levels the pattern's levels
      */
     SewnPiece(Piece piece, List<Level> levels) {
-        this.piece = piece;
+        this(StitchOutline.of(piece), levels);
+    }
+
+    SewnPiece(StitchOutline stitch, List<Level> levels) {
+        this.piece = stitch.piece();
         this.levels = levels;
-        this.stitch = StitchOutline.of(piece);
+        this.stitch = stitch;
     }
 
     Piece piece() {

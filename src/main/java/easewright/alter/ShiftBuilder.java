@@ -81,6 +81,73 @@ final class ShiftBuilder {
         } while (i != end);
     }
 
+    /**
+     * Weights along a run by the cubic that has the given values at its ends and the given slopes there, the slopes
+     * counted over the whole extent of the run.
+     */
+    void cubic(Point from, Point to, double first, double slopeFirst, double last, double slopeLast) throws Refusal {
+        double whole = extent(from, to);
+        if (whole < NO_EXTENT) {
+            throw Refusal.of("no-room-to-taper");
+        }
+        double square = 3 * (last - first) - 2 * slopeFirst - slopeLast;
+        double third = 2 * (first - last) + slopeFirst + slopeLast;
+        int end = node(to);
+        double done = 0;
+        int i = node(from);
+        do {
+            double before = done / whole;
+            done += Math.abs(rise(i));
+            double after = next(i) == end ? 1 : done / whole;
+            Point[] c = controls(outline.segments().get(i));
+            double sign = Math.signum(square(c[3].minus(c[0])));
+            double in = slopeFirst + before * (2 * square + before * 3 * third);
+            double out = slopeFirst + after * (2 * square + after * 3 * third);
+            double start = first + before * (slopeFirst + before * (square + before * third));
+            double stop = next(i) == end ? last : first + after * (slopeFirst + after * (square + after * third));
+            double[] w = {
+                start,
+                start + in * sign * square(c[1].minus(c[0])) / whole,
+                stop - out * sign * square(c[3].minus(c[2])) / whole,
+                stop
+            };
+            lay(i, w, 0, 1);
+            i = next(i);
+        } while (i != end);
+    }
+
+    private double square(Point p) {
+        return square.dot(p);
+    }
+
+    /** Weights even in the parameter of each segment, from one value to another in proportion to its chord. */
+    void even(Point from, Point to, double first, double last) throws Refusal {
+        if (from.equals(to)) {
+            return;
+        }
+        int end = node(to);
+        double whole = 0;
+        int i = node(from);
+        do {
+            whole += chord(i);
+            i = next(i);
+        } while (i != end);
+        double done = 0;
+        i = node(from);
+        do {
+            double before = first + (last - first) * done / whole;
+            done += chord(i);
+            double after = first + (last - first) * done / whole;
+            lay(i, new double[] {before, (2 * before + after) / 3, (before + 2 * after) / 3, after}, 0, 1);
+            i = next(i);
+        } while (i != end);
+    }
+
+    private double chord(int i) {
+        Segment s = outline.segments().get(i);
+        return s.start().distance(s.end());
+    }
+
     /** Weight 1 over the whole run, if it is more than one node. */
     void rigid(Point from, Point to) throws Refusal {
         if (from.equals(to)) {

@@ -35,6 +35,9 @@ public final class Ways {
      * @throws Refusal if the method is unknown, or a setting is missing or unreadable
      */
     public static Alteration from(ChangeNote note) throws Refusal {
+        if (note.method().equals(Trued.METHOD)) {
+            return Trued.from(note);
+        }
         return of(note.method())
                 .orElseThrow(() -> Refusal.of("change-unknown").with("method", note.method()))
                 .from(note);

@@ -19,6 +19,7 @@ public final class Checks {
             new MatesFit(),
             new DartsFold(),
             new FoldStraight(),
+            new PlacesTrue(),
             new EaseEnough());
 
     private static final List<ChangeRule> CHANGE_RULES =

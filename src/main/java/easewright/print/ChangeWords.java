@@ -37,7 +37,13 @@ public final class ChangeWords {
             "slash",
             "back",
             "dart",
-            "dart-weight");
+            "dart-weight",
+            "matter",
+            "mate",
+            "end",
+            "notch",
+            "at",
+            "stroke");
 
     private final Words words;
 

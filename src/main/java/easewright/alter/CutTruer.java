@@ -1,0 +1,142 @@
+package easewright.alter;
+
+import easewright.geom.Curve;
+import easewright.geom.Outline;
+import easewright.geom.Point;
+import easewright.geom.Segment;
+import easewright.measure.StitchOutline;
+import easewright.pattern.Edge;
+import easewright.pattern.EdgeRole;
+import easewright.pattern.LineKind;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import easewright.pattern.Rider;
+import easewright.topology.CutAround;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Draws the line beside the outline anew at its distance: the cutting line around the stitching line, with hems mirrored
+ * about the hem line, or the stitching line inside the cutting line.
+ */
+final class CutTruer implements Trued.Truer {
+    private static final int LOOKS = 9;
+
+    /** A line beside the outline, and by how much it misses its distance at most, mm. */
+    record Beside(Piece piece, Rider rider, Edge edge, double off) {}
+
+    /** For each piece that was changed, the edge along which the line beside it strays most from its allowance. */
+    static List<Beside> strayed(Pattern pattern) {
+        List<Beside> all = new ArrayList<>();
+        for (Piece piece : pattern.pieces()) {
+            Optional<Rider> line = line(piece);
+            if (piece.original().isEmpty() || line.isEmpty()) {
+                continue;
+            }
+            Curve beside = new Curve(line.get().segments());
+            Beside worst = null;
+            for (Edge edge : piece.edges()) {
+                double off = off(piece, edge, beside);
+                if (worst == null || off > worst.off()) {
+                    worst = new Beside(piece, line.get(), edge, off);
+                }
+            }
+            if (worst != null) {
+                all.add(worst);
+            }
+        }
+        return all;
+    }
+
+    /** The one closed line that goes along. */
+    private static Optional<Rider> line(Piece piece) {
+        List<Rider> lines = piece.riders().stream()
+                .filter(r -> r.kind() == Rider.Kind.PARALLEL && isClosed(r.segments()))
+                .toList();
+        return lines.size() == 1 ? Optional.of(lines.get(0)) : Optional.empty();
+    }
+
+    private static boolean isClosed(List<Segment> segments) {
+        for (int i = 0; i < segments.size(); i++) {
+            if (!segments.get(i)
+                    .end()
+                    .equals(segments.get((i + 1) % segments.size()).start())) {
+                return false;
+            }
+        }
+        return !segments.isEmpty();
+    }
+
+    private static double off(Piece piece, Edge edge, Curve beside) {
+        Curve run = edge.on(piece.outline());
+        double allowance = allowance(piece, edge);
+        double length = run.length();
+        double most = 0;
+        // Beside a corner the nearest line is that of the next edge.
+        double clear = Math.min(1.2 * Math.max(allowance, piece.allowance()), 0.3 * length);
+        for (int i = 0; i < LOOKS; i++) {
+            Point p = run.pointAtLength(clear + (length - 2 * clear) * i / (LOOKS - 1));
+            most = Math.max(most, Math.abs(beside.nearest(p).distance() - allowance));
+        }
+        return most;
+    }
+
+    private static double allowance(Piece piece, Edge edge) {
+        return edge.allowance().orElse(edge.role() == EdgeRole.FOLD ? 0 : piece.allowance());
+    }
+
+    @Override
+    public List<Stroke> strokes(Pattern pattern, Trued what) throws Refusal {
+        String name = what.target(Trued.PIECE);
+        Piece piece = pattern.piece(name)
+                .orElseThrow(() -> Refusal.of("piece-unknown").with("piece", name));
+        Rider rider =
+                line(piece).orElseThrow(() -> Refusal.of("line-beside-missing").with("piece", piece.name()));
+        Outline drawn = piece.drawn() == LineKind.CUTTING
+                ? StitchOutline.of(piece).outline()
+                : around(piece)
+                        .orElseThrow(() -> Refusal.of("line-beside-missing").with("piece", piece.name()));
+        List<Segment> after = begunNear(drawn, rider.segments());
+        return List.of(new CutStroke(piece.id(), rider.id(), rider.segments(), after));
+    }
+
+    private static Optional<Outline> around(Piece piece) {
+        Outline outline = piece.outline();
+        for (Edge edge : piece.edges()) {
+            outline = outline.splitAt(Nodes.place(outline, edge.from()));
+            outline = outline.splitAt(Nodes.place(outline, edge.to()));
+        }
+        int count = outline.segments().size();
+        double[] widths = new double[count];
+        boolean[] hems = new boolean[count];
+        Piece split = piece.withOutline(outline);
+        java.util.Arrays.fill(widths, piece.allowance());
+        for (Edge edge : piece.edges()) {
+            EdgeRun run = new EdgeRun(split, edge);
+            for (int i = 0; i < count; i++) {
+                if (run.holds(new easewright.geom.Place(i, 0.5))) {
+                    widths[i] = allowance(piece, edge);
+                    hems[i] = edge.role() == EdgeRole.HEM;
+                }
+            }
+        }
+        return CutAround.of(outline, widths, hems);
+    }
+
+    /** In the direction of the old line, and begun at its corner nearest to where that began. */
+    private static List<Segment> begunNear(Outline line, List<Segment> old) {
+        boolean same = new Outline(old).signedArea() * line.signedArea() > 0;
+        List<Segment> all = (same ? line : line.reversed()).segments();
+        int first = 0;
+        for (int i = 1; i < all.size(); i++) {
+            if (all.get(i).start().distance(old.get(0).start())
+                    < all.get(first).start().distance(old.get(0).start())) {
+                first = i;
+            }
+        }
+        List<Segment> begun = new ArrayList<>(all.subList(first, all.size()));
+        begun.addAll(all.subList(0, first));
+        return begun;
+    }
+}

@@ -1,0 +1,28 @@
+package easewright.alter;
+
+import easewright.pattern.Finding;
+import easewright.pattern.Pattern;
+import java.util.List;
+
+/**
+ * Something untrue in a pattern, and how it could be put right.
+ *
+ * @param finding        what is untrue, for people
+ * @param truing         the change that puts it right, by itself
+ * @param protectedEdges protected edges that it would redraw, as {@code piece/edge}; it was made with the user's leave to
+ *                       do so, which has to be asked for first
+ */
+public record Proposal(Finding finding, Trued truing, List<String> protectedEdges) {
+    public Proposal {
+        protectedEdges = List.copyOf(protectedEdges);
+    }
+
+    /**
+     * The pattern with this put right and recorded.
+     *
+     * @throws Refusal if it cannot be, with the reason
+     */
+    public Altered apply(Pattern pattern) throws Refusal {
+        return truing.apply(pattern);
+    }
+}

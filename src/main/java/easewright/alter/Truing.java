@@ -1,0 +1,181 @@
+package easewright.alter;
+
+import easewright.measure.GarmentMeasures;
+import easewright.measure.Measures;
+import easewright.pattern.Dart;
+import easewright.pattern.Edge;
+import easewright.pattern.EdgeRef;
+import easewright.pattern.Finding;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import easewright.pattern.Severity;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The one door to truing: what is untrue in a pattern, with a proposal for each (docs/sources.md 4.5). */
+public final class Truing {
+    /** Angles are true within this, degrees. */
+    private static final double TRUE_WITHIN = 1;
+
+    /** An angle farther off is meant to be so: a V neck, a pointed hem. Common practice. */
+    private static final double MEANT = 20;
+
+    private static final double MEANT_JOINED = 30;
+
+    /** A cap this far off shows as a dent or peak in the seam, mm; common practice. */
+    private static final double CAP_WITHIN = 0.3;
+
+    /** Notches match within 1/16 in (Threads 200, in docs/sources.md 3), rounded. */
+    private static final double NOTCH_WITHIN = 1.5;
+
+    /** An allowance is cut as exactly as this, mm; common practice. */
+    private static final double ALLOWANCE_WITHIN = 0.5;
+
+    private Truing() {}
+
+    /** Everything untrue, seams first. */
+    public static List<Proposal> proposals(Pattern pattern) {
+        return proposals(pattern, Measures.of(pattern));
+    }
+
+    /** The same where the pattern has been measured already. */
+    public static List<Proposal> proposals(Pattern pattern, GarmentMeasures measures) {
+        List<Proposal> all = new ArrayList<>();
+        SewnPieces sewn = new SewnPieces(pattern, measures);
+        joints(pattern, measures, sewn, all);
+        corners(pattern, sewn, all);
+        darts(pattern, all);
+        blends(pattern, all);
+        notches(pattern, measures, sewn, all);
+        lines(pattern, all);
+        return List.copyOf(all);
+    }
+
+    private static void joints(Pattern pattern, GarmentMeasures measures, SewnPieces sewn, List<Proposal> all) {
+        for (JoinTruer.Joint joint : JoinTruer.joints(pattern, measures, sewn)) {
+            double missing = Math.toDegrees(joint.missing());
+            if (Math.abs(missing) > TRUE_WITHIN && Math.abs(missing) <= MEANT_JOINED) {
+                SewnCorner first = joint.first();
+                SewnCorner second = joint.second();
+                Finding finding = Finding.of(
+                                "joined-line-bends",
+                                Severity.NOTE,
+                                first.piece().name())
+                        .with("mate", joint.mate().name())
+                        .with("edge", first.edge().name())
+                        .with("other", second.piece().name())
+                        .with("degrees.degrees", Math.abs(missing))
+                        .with("x", first.hold().sewn().x())
+                        .with("y", first.hold().sewn().y());
+                List<String> kept = new ArrayList<>();
+                kept(first.piece(), first.edge(), kept);
+                kept(second.piece(), second.edge(), kept);
+                add(all, finding, Trued.join(joint.mate().name(), joint.atEnd()), kept);
+            }
+        }
+    }
+
+    private static void corners(Pattern pattern, SewnPieces sewn, List<Proposal> all) {
+        for (SewnCorner corner : SquareTruer.corners(pattern, sewn)) {
+            double off = Math.toDegrees(corner.angle()) - 90;
+            if (Math.abs(off) > TRUE_WITHIN && Math.abs(off) <= MEANT) {
+                Finding finding = Finding.of(
+                                "corner-not-square",
+                                Severity.NOTE,
+                                corner.piece().name())
+                        .with("edge", corner.edge().name())
+                        .with("guide", corner.guide().name())
+                        .with("degrees.degrees", Math.abs(off))
+                        .with("x", corner.hold().sewn().x())
+                        .with("y", corner.hold().sewn().y());
+                List<String> kept = new ArrayList<>();
+                kept(corner.piece(), corner.edge(), kept);
+                EdgeRef edge = EdgeRef.of(corner.piece().id(), corner.edge().name());
+                add(all, finding, Trued.square(edge, !corner.guideAtEnd()), kept);
+            }
+        }
+    }
+
+    private static void darts(Pattern pattern, List<Proposal> all) {
+        for (CapTruer.Folded folded : CapTruer.folded(pattern)) {
+            double bends = Math.toDegrees(folded.bends());
+            boolean bent = Math.abs(bends) > TRUE_WITHIN && Math.abs(bends) <= MEANT;
+            if (!bent && !(folded.off() > CAP_WITHIN && Math.abs(bends) <= MEANT)) {
+                continue;
+            }
+            Piece piece = folded.piece();
+            Dart dart = folded.dart();
+            Finding finding = Finding.of(bent ? "dart-seam-bends" : "dart-cap-off", Severity.NOTE, piece.name())
+                    .with("dart", dart.name())
+                    .with("degrees.degrees", Math.abs(bends))
+                    .with("off", folded.off())
+                    .with("x", dart.mouth1().towards(dart.mouth2(), 0.5).x())
+                    .with("y", dart.mouth1().towards(dart.mouth2(), 0.5).y());
+            List<String> kept = new ArrayList<>();
+            dart.edge().flatMap(piece::edge).ifPresent(e -> kept(piece, e, kept));
+            add(all, finding, Trued.cap(piece.id(), dart.name()), kept);
+        }
+    }
+
+    private static void blends(Pattern pattern, List<Proposal> all) {
+        for (BlendTruer.Corner corner : BlendTruer.corners(pattern)) {
+            Finding finding = Finding.of(
+                            "corner-within-edge", Severity.NOTE, corner.piece().name())
+                    .with("edge", corner.edge().name())
+                    .with("degrees.degrees", Math.toDegrees(Math.abs(corner.turn())))
+                    .with("x", corner.at().x())
+                    .with("y", corner.at().y());
+            List<String> kept = new ArrayList<>();
+            kept(corner.piece(), corner.edge(), kept);
+            EdgeRef edge = EdgeRef.of(corner.piece().id(), corner.edge().name());
+            add(all, finding, Trued.blend(edge, corner.at()), kept);
+        }
+    }
+
+    private static void notches(Pattern pattern, GarmentMeasures measures, SewnPieces sewn, List<Proposal> all) {
+        for (NotchTruer.Apart apart : NotchTruer.apart(pattern, measures, sewn)) {
+            if (apart.apart() > NOTCH_WITHIN) {
+                Finding finding = Finding.of(
+                                "notches-apart", Severity.NOTE, apart.moves().name())
+                        .with("mate", apart.mate().name())
+                        .with("notch", apart.notch())
+                        .with("other", apart.other().name())
+                        .with("apart", apart.apart())
+                        .with("x", apart.from().x())
+                        .with("y", apart.from().y());
+                add(
+                        all,
+                        finding,
+                        Trued.notch(
+                                apart.mate().name(),
+                                apart.notch(),
+                                apart.moves().id()),
+                        List.of());
+            }
+        }
+    }
+
+    private static void lines(Pattern pattern, List<Proposal> all) {
+        for (CutTruer.Beside beside : CutTruer.strayed(pattern)) {
+            if (beside.off() > ALLOWANCE_WITHIN) {
+                Finding finding = Finding.of(
+                                "allowance-uneven",
+                                Severity.NOTE,
+                                beside.piece().name())
+                        .with("edge", beside.edge().name())
+                        .with("off", beside.off());
+                add(all, finding, Trued.cut(beside.piece().id()), List.of());
+            }
+        }
+    }
+
+    private static void kept(Piece piece, Edge edge, List<String> kept) {
+        if (edge.isProtected()) {
+            kept.add(piece.name() + "/" + edge.name());
+        }
+    }
+
+    private static void add(List<Proposal> all, Finding finding, Trued truing, List<String> kept) {
+        all.add(new Proposal(finding, kept.isEmpty() ? truing : truing.acceptingProtected(), kept));
+    }
+}
