@@ -111,7 +111,9 @@ final class ShapeRewriter {
         String name = tag.prefix() + "path";
         edits.add(new Edit(tag.from() + 1, tag.afterName(), name + " d=\"" + data(target) + "\""));
         for (Tag.Attribute attribute : tag.attributes()) {
-            if (GEOMETRY.get(shape.tag()).contains(attribute.name())) {
+            // A stray d meant nothing on the old element, and would be a second one on the new.
+            if (GEOMETRY.get(shape.tag()).contains(attribute.name())
+                    || attribute.name().equals("d")) {
                 int from = attribute.from();
                 while (Character.isWhitespace(source.text().charAt(from - 1))) {
                     from--;
