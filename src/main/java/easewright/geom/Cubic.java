@@ -5,8 +5,6 @@ import java.util.List;
 
 /** A cubic Bézier curve. */
 public record Cubic(Point start, Point control1, Point control2, Point end) implements Segment {
-    private static final int SAMPLES = 24;
-
     /** The cubic with the given ends and derivatives at them. */
     public static Cubic hermite(Point start, Point startDerivative, Point end, Point endDerivative) {
         return new Cubic(
@@ -103,57 +101,36 @@ public record Cubic(Point start, Point control1, Point control2, Point end) impl
         if (end.equals(p)) {
             return 1;
         }
+        int samples = 24;
         double best = 0;
         double bestDistance = Double.POSITIVE_INFINITY;
-        for (int i = 0; i <= SAMPLES; i++) {
-            double t = i / (double) SAMPLES;
+        for (int i = 0; i <= samples; i++) {
+            double t = i / (double) samples;
             double distance = at(t).distance(p);
             if (distance < bestDistance) {
                 bestDistance = distance;
                 best = t;
             }
         }
-        double low = Math.max(0, best - 1.0 / SAMPLES);
-        double high = Math.min(1, best + 1.0 / SAMPLES);
-        double t = closest(p, low, high);
+        double low = Math.max(0, best - 1.0 / samples);
+        double high = Math.min(1, best + 1.0 / samples);
+        double golden = (Math.sqrt(5) - 1) / 2;
+        while (high - low > 1e-12) {
+            double left = high - golden * (high - low);
+            double right = low + golden * (high - low);
+            if (at(left).distance(p) <= at(right).distance(p)) {
+                high = right;
+            } else {
+                low = left;
+            }
+        }
+        double t = polish(p, (low + high) / 2);
         // Ends win ties, so that corners are found as corners.
         double distance = at(t).distance(p);
         if (start.distance(p) <= distance) {
             return 0;
         }
         return end.distance(p) <= distance ? 1 : t;
-    }
-
-    /** The minimum between two parameters that hold just one. */
-    private double closest(Point p, double from, double to) {
-        double low = from;
-        double high = to;
-        double golden = (Math.sqrt(5) - 1) / 2;
-        // Narrow enough, Newton's method does the rest; where it does not, closing in goes on to the end.
-        for (double narrow : new double[] {1e-4, 1e-12}) {
-            while (high - low > narrow) {
-                double left = high - golden * (high - low);
-                double right = low + golden * (high - low);
-                if (at(left).distance(p) <= at(right).distance(p)) {
-                    high = right;
-                } else {
-                    low = left;
-                }
-            }
-            double t = polish(p, (low + high) / 2);
-            if (t > low && t < high && Math.abs(step(p, t)) < 1e-12) {
-                return t;
-            }
-        }
-        return polish(p, (low + high) / 2);
-    }
-
-    /** By how much Newton's method would move a parameter on. */
-    private double step(Point p, double t) {
-        Point off = at(t).minus(p);
-        Point d1 = derivative(t);
-        double bend = d1.dot(d1) + off.dot(secondDerivative(t));
-        return bend <= 0 ? Double.POSITIVE_INFINITY : off.dot(d1) / bend;
     }
 
     /** Newton on the slope of the squared distance: comparing distances alone stops at the root of the precision. */
@@ -165,7 +142,7 @@ public record Cubic(Point start, Point control1, Point control2, Point end) impl
             Point d2 = secondDerivative(t);
             double slope = off.dot(d1);
             double bend = d1.dot(d1) + off.dot(d2);
-            if (bend <= 0 || slope == 0) {
+            if (bend <= 0) {
                 break;
             }
             t = Math.min(1, Math.max(0, t - slope / bend));
