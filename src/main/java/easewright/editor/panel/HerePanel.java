@@ -107,7 +107,7 @@ public final class HerePanel extends VBox {
         head.setAlignment(Pos.CENTER_LEFT);
         HBox what = new HBox(6, level, amount, less, more);
         what.setAlignment(Pos.CENTER_LEFT);
-        ScrollPane settings = new FittedScroll(new VBox(8, where, effect, seams, form));
+        ScrollPane settings = new FittedScroll(new VBox(8, where, new FollowUpView(session), effect, seams, form));
         settings.getStyleClass().add("here-settings");
         settings.setMinHeight(72);
         VBox.setVgrow(settings, Priority.ALWAYS);
