@@ -103,7 +103,7 @@ final class CapTruer implements Trued.Truer {
                 now = bend.on(now);
             }
         }
-        Folded again = folded(now, dart).orElseThrow();
+        Folded again = folded(now, dart).orElseThrow(() -> Refusal.of("truing-not-exact"));
         if (again.peak().isPresent() && again.off() > 1e-6) {
             DartMouth mouth = again.mouth();
             Point peak = again.peak().get();

@@ -108,7 +108,8 @@ final class CornerBend {
     private double[] miss(double m, double v, double angle, Point sewn) throws Refusal {
         SewnPiece trial = new SewnPiece(stroke(m, v).on(piece()), levels);
         Edge guide = trial.piece().edge(corner.guide().name()).orElseThrow();
-        SewnCorner there = SewnCorner.of(trial, guide, corner.guideAtEnd()).orElseThrow();
+        SewnCorner there =
+                SewnCorner.of(trial, guide, corner.guideAtEnd()).orElseThrow(() -> Refusal.of("truing-not-exact"));
         return new double[] {
             there.angle() - angle, there.hold().sewn().minus(sewn).dot(along)
         };
@@ -129,19 +130,21 @@ final class CornerBend {
         Point drawn = forward
                 ? corner.sewn().run(corner.edge()).start()
                 : corner.sewn().run(corner.edge()).end();
-        Point foot = hold.across(forward);
-        Point until = until(foot);
-        List<Lay> lays = new ArrayList<>();
-        double atCorner = v + m * away.dot(drawn.minus(foot));
+        Point own = hold.across(!forward);
+        // The drawn corner slides along the guide's line, if there is some of it beyond the sewn corner.
+        boolean slides = own.distance(drawn) > 0.05;
+        Point foot = slides ? hold.across(forward) : drawn;
         boolean apart = drawn.distance(foot) > 0.05;
-        if (apart) {
-            lays.add(lay(drawn, atCorner, m, foot, v, m));
-            Point own = hold.across(!forward);
-            if (own.distance(drawn) > 0.05) {
-                lays.add(forward ? Lay.even(own, drawn, 0, atCorner) : Lay.even(drawn, own, atCorner, 0));
-            }
+        double there = slides ? v : 0;
+        double atCorner = apart ? there + m * away.dot(drawn.minus(foot)) : there;
+        List<Lay> lays = new ArrayList<>();
+        if (slides && atCorner != 0) {
+            lays.add(forward ? Lay.even(own, drawn, 0, atCorner) : Lay.even(drawn, own, atCorner, 0));
         }
-        lays.add(lay(apart ? foot : drawn, v, m, until, 0, 0));
+        if (apart) {
+            lays.add(lay(drawn, atCorner, m, foot, there, m));
+        }
+        lays.add(lay(apart ? foot : drawn, there, m, until(foot), 0, 0));
         return new LaidStroke(piece().id(), along, lays);
     }
 

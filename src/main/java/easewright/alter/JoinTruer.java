@@ -109,7 +109,7 @@ final class JoinTruer implements Trued.Truer {
             SewnPiece sewn = new SewnPiece(piece, pattern.levels());
             SewnCorner there = SewnCorner.of(
                             sewn, piece.edge(corner.guide().name()).orElseThrow(), corner.guideAtEnd())
-                    .orElseThrow();
+                    .orElseThrow(() -> Refusal.of("truing-not-exact"));
             for (Stroke stroke : new CornerBend(there, half).strokes()) {
                 now = now.withPiece(stroke.on(now.piece(piece.id()).orElseThrow()));
                 strokes.add(stroke);

@@ -1,6 +1,7 @@
 package easewright.alter;
 
 import easewright.geom.Point;
+import easewright.geom.Segment;
 import easewright.measure.EdgeLength;
 import easewright.measure.GarmentMeasures;
 import easewright.measure.Girth;
@@ -34,6 +35,9 @@ public record Trued(Matter matter, Map<String, String> target, boolean acceptPro
 
     /** Girths at marked levels may change by this, mm. */
     private static final double GIRTH_KEPT = 0.01;
+
+    /** A truing taken back restores the outline to this, mm. */
+    private static final double WAY_BACK = 1e-6;
 
     /** A length that changes by less is not worth a word, mm. */
     private static final double NOTICED = 0.005;
@@ -189,7 +193,41 @@ public record Trued(Matter matter, Map<String, String> target, boolean acceptPro
 
     @Override
     public Altered apply(Pattern pattern) throws Refusal {
-        List<Stroke> strokes = back ? parsed() : truer().strokes(pattern, this);
+        if (back) {
+            return drawn(pattern, parsed());
+        }
+        List<Stroke> strokes;
+        Altered done;
+        try {
+            strokes = truer().strokes(pattern, this);
+            done = drawn(pattern, strokes);
+            requireWayBack(pattern, done.pattern(), strokes);
+        } catch (IllegalArgumentException tornApart) {
+            throw Refusal.of("truing-not-exact");
+        }
+        return done;
+    }
+
+    /** What cannot be taken back exactly is not done. */
+    private static void requireWayBack(Pattern before, Pattern after, List<Stroke> strokes) throws Refusal {
+        Pattern now = after;
+        for (Stroke stroke : Stroke.opposite(strokes).orElse(List.of())) {
+            now = now.withPiece(stroke.on(now.piece(stroke.piece()).orElseThrow()));
+        }
+        for (int i = 0; i < before.pieces().size(); i++) {
+            Piece was = before.pieces().get(i);
+            Piece is = now.pieces().get(i);
+            for (Segment segment : was == is ? List.<Segment>of() : is.outline().segments()) {
+                for (double t = 0; t < 1; t += 0.25) {
+                    if (was.outline().nearest(segment.at(t)).distance() > WAY_BACK) {
+                        throw Refusal.of("truing-not-exact");
+                    }
+                }
+            }
+        }
+    }
+
+    private Altered drawn(Pattern pattern, List<Stroke> strokes) throws Refusal {
         if (strokes.isEmpty()) {
             return Altered.nothing(pattern);
         }

@@ -16,6 +16,8 @@ import easewright.pattern.ChangeNote;
 import easewright.pattern.Dart;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.EdgeRole;
+import easewright.pattern.Level;
+import easewright.pattern.LevelKind;
 import easewright.pattern.LevelMark;
 import easewright.pattern.Mate;
 import easewright.pattern.Notch;
@@ -333,5 +335,40 @@ class TruingTest {
                                 armhole.truing().target().get("end").equals("end"))
                         .apply(bodice));
         assertThat(refusal.code()).isEqualTo("edge-protected");
+    }
+
+    /** On random pieces drawn by their cutting line a truing keeps its promises or is refused with a reason. */
+    @Test
+    void onCuttingLinesItIsExactOrRefused() throws Exception {
+        int done = 0;
+        for (long seed = 1; seed <= 60; seed++) {
+            List<Level> levels = List.of(Level.of("mid", LevelKind.HIP), Level.of("top", LevelKind.WAIST));
+            Pattern before = Cloths.pattern(levels, new RandomCut(seed).piece("front"));
+            for (Proposal proposal : Truing.proposals(before)) {
+                Pattern after;
+                try {
+                    after = proposal.apply(before).pattern();
+                } catch (Refusal refusal) {
+                    assertThat(refusal.code()).as("seed %d", seed).isNotBlank();
+                    continue;
+                }
+                done++;
+                assertGone(after, proposal);
+                for (Level level : levels) {
+                    assertThat(Cloths.girth(after, level.name()))
+                            .as("seed %d", seed)
+                            .isCloseTo(Cloths.girth(before, level.name()), within(0.01));
+                }
+                Pattern back = Ways.from(after.changes().get(0))
+                        .opposite()
+                        .orElseThrow()
+                        .apply(after)
+                        .pattern();
+                assertThat(apart(back.pieces().get(0), before.pieces().get(0)))
+                        .as("seed %d", seed)
+                        .isLessThan(1e-6);
+            }
+        }
+        assertThat(done).isGreaterThan(20);
     }
 }
