@@ -208,10 +208,10 @@ final class BlendTruer implements Trued.Truer {
             return with(from, to, found);
         }
 
-        private double sewn(Piece piece) {
+        private double sewn(Piece piece) throws Refusal {
             return Measures.of(piece, List.of())
                     .edge(corner.edge().name())
-                    .orElseThrow()
+                    .orElseThrow(() -> Refusal.of("truing-not-exact"))
                     .mm();
         }
 

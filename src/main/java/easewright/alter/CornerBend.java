@@ -212,10 +212,10 @@ final class CornerBend {
         return Optional.of(slide(bent, found));
     }
 
-    private double sewn(Piece of) {
+    private double sewn(Piece of) throws Refusal {
         return Measures.of(of, List.of())
                 .edge(corner.edge().name())
-                .orElseThrow()
+                .orElseThrow(() -> Refusal.of("truing-not-exact"))
                 .mm();
     }
 
