@@ -49,8 +49,14 @@ final class NotchTruer implements Trued.Truer {
                 continue;
             }
             Optional<Boolean> crossed = crossed(pattern, sewn, walk);
+            if (crossed.isEmpty()) {
+                continue;
+            }
             for (NotchMeeting meeting : walk.notches()) {
-                crossed.flatMap(c -> apart(pattern, sewn, walk, meeting, c)).ifPresent(all::add);
+                Optional<Apart> apart = apart(pattern, sewn, walk, meeting, crossed.get());
+                if (apart.isPresent()) {
+                    all.add(apart.get());
+                }
             }
         }
         return all;
@@ -129,14 +135,14 @@ final class NotchTruer implements Trued.Truer {
 
     private static boolean countsFromEnd(SewnPieces pieces, Sewn first) {
         SewnPiece sewn = pieces.of(first.piece());
-        Optional<Edge> atStart = SewnCorner.of(sewn, first.edge(), false).map(SewnCorner::edge);
-        Optional<Edge> atEnd = SewnCorner.of(sewn, first.edge(), true).map(SewnCorner::edge);
-        boolean startKept = atStart.map(Edge::isProtected).orElse(false);
-        boolean endKept = atEnd.map(Edge::isProtected).orElse(false);
+        Optional<SewnCorner> atStart = SewnCorner.of(sewn, first.edge(), false);
+        Optional<SewnCorner> atEnd = SewnCorner.of(sewn, first.edge(), true);
+        boolean startKept = atStart.isPresent() && atStart.get().edge().isProtected();
+        boolean endKept = atEnd.isPresent() && atEnd.get().edge().isProtected();
         if (startKept != endKept) {
             return endKept;
         }
-        return atStart.map(e -> e.role() == EdgeRole.HEM).orElse(false);
+        return atStart.isPresent() && atStart.get().edge().role() == EdgeRole.HEM;
     }
 
     @Override

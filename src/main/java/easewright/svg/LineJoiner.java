@@ -46,9 +46,9 @@ final class LineJoiner {
     static JoinedLines find(List<DrawnShape> shapes) {
         long lines = 0;
         for (DrawnShape shape : shapes) {
-            lines += shape.shown()
-                    ? shape.subPaths().stream().filter(line -> !line.closed()).count()
-                    : 0;
+            for (SubPath line : shape.subPaths()) {
+                lines += shape.shown() && !line.closed() ? 1 : 0;
+            }
         }
         if (lines > MOST_LINES) {
             return new JoinedLines(List.of(), List.of(), true);
@@ -170,14 +170,20 @@ final class LineJoiner {
             putAside(line);
             for (int node : new int[] {line.first, line.second}) {
                 if (degree[node] == 1) {
-                    live(node).forEach(free::add);
+                    free.addAll(live(node));
                 }
             }
         }
     }
 
     private List<LooseLine> live(int node) {
-        return atNode.get(node).stream().filter(line -> !line.aside).toList();
+        List<LooseLine> live = new ArrayList<>(2);
+        for (LooseLine line : atNode.get(node)) {
+            if (!line.aside) {
+                live.add(line);
+            }
+        }
+        return live;
     }
 
     /** The outline that the line is part of, if no lines branch off; all nodes that are reached are marked. */

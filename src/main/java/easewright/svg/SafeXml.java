@@ -4,6 +4,7 @@ import java.io.ByteArrayInputStream;
 import java.io.CharConversionException;
 import java.io.IOException;
 import java.io.UnsupportedEncodingException;
+import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.TreeMap;
 import javax.xml.XMLConstants;
@@ -27,6 +28,9 @@ final class SafeXml {
     /** Deepest nesting of elements that is read. */
     static final int DEEPEST = 256;
 
+    /** A declaration that begins later than this is not looked for, bytes. */
+    private static final int PROLOG = 1 << 16;
+
     private SafeXml() {}
 
     /**
@@ -37,6 +41,7 @@ final class SafeXml {
      */
     static Tree read(byte[] plain, String name) throws SvgProblem {
         TreeBuilder builder = new TreeBuilder();
+        requireWholeDoctype(plain, name);
         try {
             XMLReader reader = parser().getXMLReader();
             reader.setContentHandler(builder);
@@ -60,6 +65,21 @@ final class SafeXml {
             throw problem("not-well-formed", name, builder, e);
         }
         return builder.tree();
+    }
+
+    /**
+     * The JDK's parser prints a stack trace of its own where the file ends within the declaration. Taken byte by byte,
+     * without the zeros of UTF-16, the signs that matter here read the same in every encoding it knows.
+     */
+    private static void requireWholeDoctype(byte[] plain, String name) throws SvgProblem {
+        String start = rough(plain, Math.min(plain.length, PROLOG));
+        if (start.contains("<!DOCTYPE") && !TagScanner.doctypeEnds(rough(plain, plain.length))) {
+            throw new SvgProblem("not-well-formed", Map.of("file", name, "line", 1, "column", 1), null);
+        }
+    }
+
+    private static String rough(byte[] plain, int length) {
+        return new String(plain, 0, length, StandardCharsets.ISO_8859_1).replace("\0", "");
     }
 
     private static SAXParser parser() throws SAXException {

@@ -79,6 +79,27 @@ final class TagScanner {
         }
     }
 
+    /** Whether the document type declaration, if the text begins with one after comments and the like, has an end. */
+    static boolean doctypeEnds(String text) {
+        TagScanner scanner = new TagScanner(text);
+        try {
+            int at = text.indexOf('<');
+            while (at >= 0) {
+                if (text.startsWith("<?", at)) {
+                    at = scanner.past("?>", at + 2);
+                } else if (text.startsWith("<!--", at)) {
+                    at = scanner.past("-->", at + 4);
+                } else {
+                    return !text.startsWith("<!DOCTYPE", at) || scanner.pastDeclaration(at + 2) > at;
+                }
+                at = text.indexOf('<', at);
+            }
+            return true;
+        } catch (IllegalArgumentException endless) {
+            return false;
+        }
+    }
+
     private int past(String end, int from) {
         int found = text.indexOf(end, from);
         if (found < 0) {
