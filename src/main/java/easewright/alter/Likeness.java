@@ -27,13 +27,18 @@ final class Likeness {
 
     /** Every place of either outline lies within {@link #CLOSE} of the other. */
     static boolean sameLine(Outline a, Outline b) {
-        return a.equals(b) || (liesOn(a, b) && liesOn(b, a));
+        return sameLine(a, b, CLOSE);
     }
 
-    private static boolean liesOn(Outline line, Outline other) {
+    /** Every place of either outline lies within so many mm of the other. */
+    static boolean sameLine(Outline a, Outline b, double close) {
+        return a.equals(b) || (liesOn(a, b, close) && liesOn(b, a, close));
+    }
+
+    private static boolean liesOn(Outline line, Outline other, double close) {
         for (Segment segment : line.segments()) {
             for (int i = 0; i < LOOKS; i++) {
-                if (other.nearest(segment.at((double) i / LOOKS)).distance() > CLOSE) {
+                if (other.nearest(segment.at((double) i / LOOKS)).distance() > close) {
                     return false;
                 }
             }

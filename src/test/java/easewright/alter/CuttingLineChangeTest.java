@@ -3,6 +3,7 @@ package easewright.alter;
 import static easewright.alter.Cloths.girth;
 import static easewright.alter.Cloths.pattern;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import easewright.geom.Outline;
@@ -37,12 +38,28 @@ class CuttingLineChangeTest {
         for (long seed = firstSeed; seed < firstSeed + CASES; seed++) {
             RandomCut random = new RandomCut(seed);
             Piece piece = random.piece("cloth");
-            SeamChange change = SeamChange.at(random.chance(0.7) ? "mid" : "top", random.between(-40, 50))
-                    .withTaper(random.chance(0.5) ? Taper.SMOOTH : Taper.STRAIGHT);
-            change = random.chance(0.3) ? change.carriedToHem() : change;
+            SeamChange change = change(random);
             Pattern after = change.apply(pattern(LEVELS, piece)).pattern();
             property.on("seed " + seed, piece, change, after.pieces().get(0));
         }
+    }
+
+    private static SeamChange change(RandomCut random) {
+        SeamChange change = SeamChange.at(random.chance(0.7) ? "mid" : "top", random.between(-40, 50))
+                .withTaper(random.chance(0.5) ? Taper.SMOOTH : Taper.STRAIGHT);
+        return random.chance(0.3) ? change.carriedToHem() : change;
+    }
+
+    /** Taken back, this one would end 0.01 mm or more beside where it began. */
+    @Test
+    void whatCouldNotBeTakenBackExactlyIsRefused() {
+        RandomCut random = new RandomCut(503_861);
+        Piece piece = random.piece("cloth");
+        SeamChange change = change(random);
+        assertThat(change.carryToHem()).isTrue();
+        assertThatThrownBy(() -> change.apply(pattern(LEVELS, piece)))
+                .isInstanceOfSatisfying(
+                        Refusal.class, refusal -> assertThat(refusal.code()).isEqualTo("way-back-lost"));
     }
 
     @Test
