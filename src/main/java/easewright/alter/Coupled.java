@@ -51,7 +51,7 @@ public final class Coupled {
         }
     }
 
-    /** Offers for every pair of which a change altered one side only. Pairs that nothing fits are left to be trued. */
+    /** Offers for every pair of which a change altered one side only, unless they now fit. Pairs that nothing fits are left to be trued. */
     public static List<Offer> offers(Pattern before, Pattern after) {
         GarmentMeasures was = Measures.of(before);
         GarmentMeasures is = Measures.again(after, before, was);
@@ -69,7 +69,8 @@ public final class Coupled {
         double first = now.first() - then.first();
         double second = now.second() - then.second();
         boolean firstChanged = Math.abs(first) > ALTERED;
-        if (firstChanged == Math.abs(second) > ALTERED) {
+        boolean fits = Math.abs(now.drift()) <= ALTERED;
+        if (fits || firstChanged == Math.abs(second) > ALTERED) {
             return List.of();
         }
         List<EdgeRef> others = firstChanged ? now.mate().second() : now.mate().first();

@@ -7,7 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** A change made seams that are sewn together longer or shorter; by different amounts, and they drift apart (W4). */
+/** A change made seams that are sewn together longer or shorter; by different amounts, and they drift apart (W4),
+ * or come to fit again. */
 final class MatesKeptLength implements ChangeRule {
     /** A tenth of what is tolerated: what a rounded drawing may show without any change. */
     private static final double NOTICED = 0.15;
@@ -23,7 +24,12 @@ final class MatesKeptLength implements ChangeRule {
             double first = now.first() - then.get().first();
             double second = now.second() - then.get().second();
             double apart = now.drift() - then.get().drift();
-            if (Math.abs(apart) > NOTICED) {
+            if (Math.abs(apart) > NOTICED
+                    && Math.abs(now.drift()) < Math.abs(then.get().drift())) {
+                findings.add(about("mate-nearer", Severity.NOTE, now, first, second)
+                        .with("was.signed", then.get().drift())
+                        .with("now.signed", now.drift()));
+            } else if (Math.abs(apart) > NOTICED) {
                 Severity severity = Math.abs(apart) > MatesFit.TRUE_WITHIN ? Severity.CAUTION : Severity.NOTE;
                 findings.add(about("mate-drifted", severity, now, first, second).with("drift.signed", apart));
             } else if (Math.max(Math.abs(first), Math.abs(second)) > NOTICED) {

@@ -176,7 +176,7 @@ public record BarePattern(Pattern pattern, List<Finding> findings) {
     }
 
     /** A rectangle that goes round the whole page is its background or border. */
-    private static boolean liesRound(Box box, Box page) {
+    static boolean liesRound(Box box, Box page) {
         return Math.abs(box.minX() - page.minX()) < FRAME
                 && Math.abs(box.minY() - page.minY()) < FRAME
                 && Math.abs(box.maxX() - page.maxX()) < FRAME

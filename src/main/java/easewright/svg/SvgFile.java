@@ -5,7 +5,6 @@ import easewright.geom.Curve;
 import easewright.pattern.Caption;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
-import easewright.pattern.Piece;
 import easewright.pattern.Rider;
 import easewright.pattern.Scale;
 import easewright.pattern.Severity;
@@ -14,12 +13,10 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 
 /**
  * One SVG file, opened: its bytes, what they draw, and the pattern they hold. Immutable. Writing a changed pattern
@@ -130,7 +127,7 @@ public final class SvgFile {
                         .with("factor.number", factor));
             }
             state = new MarksState(state.block(), true, read.kept());
-            unmarked(drawing, pattern, findings);
+            Unmarked.tell(drawing, pattern, findings);
         } else {
             BarePattern bare = BarePattern.of(drawing);
             pattern = bare.pattern();
@@ -166,26 +163,6 @@ public final class SvgFile {
         return Affine.scaling(
                 now.mmPerUnitX() / stated.get().mmPerUnitX(),
                 now.mmPerUnitY() / stated.get().mmPerUnitY());
-    }
-
-    /** A shape that looks like a piece but has no marks in a marked file is mentioned, not guessed at. */
-    private static void unmarked(Drawing drawing, Pattern pattern, List<Finding> findings) {
-        Set<String> known = new HashSet<>();
-        for (Piece piece : pattern.pieces()) {
-            known.addAll(List.of(piece.id().split(" ")));
-            known.add(piece.id());
-            for (Rider rider : piece.riders()) {
-                known.add(rider.id());
-                known.add(rider.id().replaceFirst("#\\d+$", ""));
-            }
-        }
-        for (Piece piece : BarePattern.of(drawing).pattern().pieces()) {
-            boolean marked = known.contains(piece.id())
-                    || known.containsAll(List.of(piece.id().split(" ")));
-            if (!marked && !TestSquares.isSquare(piece.outline())) {
-                findings.add(Finding.of("shape-unmarked", Severity.NOTE, piece.name()));
-            }
-        }
     }
 
     /** Several layers with outlines are often the sizes of a nest, of which one is wanted. */

@@ -98,6 +98,7 @@ class ChecksTest {
         Pattern before = pattern(0, half("front", 60), half("back", 0));
         Pattern after = SeamChange.at("hip", 60).carriedToHem().apply(before).pattern();
         assertThat(codes(before, after)).contains("mate-drifted");
+        assertThat(codes(after, before)).contains("mate-nearer").doesNotContain("mate-drifted");
         Pattern alike = pattern(0, half("front", 0), half("back", 0));
         Pattern both = SeamChange.at("hip", 60).carriedToHem().apply(alike).pattern();
         assertThat(codes(alike, both)).contains("mate-length-changed").doesNotContain("mate-drifted");

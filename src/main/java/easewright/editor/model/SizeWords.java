@@ -33,7 +33,7 @@ public record SizeWords(String intro, List<Line> lines) {
         Words words = desk.words();
         Pattern before = desk.shownTrial().isPresent()
                 ? desk.pattern()
-                : desk.history().states().get(0);
+                : unchanged(desk.history().states());
         Optional<String> level = desk.wanted().map(Wanted::level);
         if (level.isEmpty() || desk.shown().changes().equals(before.changes())) {
             return new SizeWords(words.of("editor.size.none"), List.of());
@@ -51,6 +51,18 @@ public record SizeWords(String intro, List<Line> lines) {
         } catch (Refusal refusal) {
             return new SizeWords(words.problem(refusal.code(), refusal.values()), List.of());
         }
+    }
+
+    /** The last state before the first change was kept, with the marks that were made until then. */
+    private static Pattern unchanged(List<Pattern> states) {
+        Pattern last = states.get(0);
+        for (Pattern state : states) {
+            if (!state.changes().equals(last.changes())) {
+                break;
+            }
+            last = state;
+        }
+        return last;
     }
 
     private static Line line(SizeUp.Line line, Words words) {

@@ -7,10 +7,15 @@ import easewright.ease.EaseLine;
 import easewright.geom.Point;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Level;
+import easewright.pattern.LevelKind;
+import easewright.pattern.LevelMark;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
 import easewright.print.ChangeWords;
 import easewright.svg.Fingerprint;
 import easewright.text.LengthUnit;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -210,6 +215,28 @@ class SessionTest {
         assertThat(waist.here().same()).isTrue();
         assertThat(waist.across().same()).isFalse();
         assertThat(lines).allSatisfy(l -> assertThat(l.name()).doesNotContain("editor."));
+    }
+
+    /** What was opened may know nothing of the level yet: it is marked first, and then changed. */
+    @Test
+    void aSizeUpIsComparedWithTheMarksThatWereMadeFirst() {
+        Pattern pattern = session.desk().pattern();
+        List<Level> levels = new ArrayList<>(pattern.levels());
+        levels.add(Level.of("low hip", LevelKind.HIP));
+        Pattern marked = pattern.withLevels(levels);
+        for (Piece piece : pattern.pieces()) {
+            Optional<Point> hip = piece.level("hip").flatMap(LevelMark::through);
+            if (hip.isPresent()) {
+                List<LevelMark> marks = new ArrayList<>(piece.levels());
+                marks.add(LevelMark.through("low hip", hip.get().plus(new Point(0, 30))));
+                marked = marked.withPiece(piece.withLevels(marks));
+            }
+        }
+        session.edit(marked);
+        session.chooseLevel("low hip");
+        session.want(wanted().withAmount(20));
+        session.keep();
+        assertThat(SizeWords.of(session.desk()).lines()).isNotEmpty();
     }
 
     /** A wrist lies at the corner of underarm seam and hem; the seams are what can be pulled there. */

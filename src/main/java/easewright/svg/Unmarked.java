@@ -1,0 +1,71 @@
+package easewright.svg;
+
+import easewright.geom.Outline;
+import easewright.pattern.Finding;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import easewright.pattern.Rider;
+import easewright.pattern.Severity;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** A shape that looks like a piece but has no marks in a marked file is mentioned, not guessed at. */
+final class Unmarked {
+    private final Drawing drawing;
+    private final Set<String> known = new HashSet<>();
+
+    private Unmarked(Drawing drawing, Pattern pattern) {
+        this.drawing = drawing;
+        for (Piece piece : pattern.pieces()) {
+            known.addAll(List.of(piece.id().split(" ")));
+            known.add(piece.id());
+            for (Rider rider : piece.riders()) {
+                known.add(rider.id());
+                int subPath = rider.id().lastIndexOf('#');
+                known.add(subPath < 0 ? rider.id() : rider.id().substring(0, subPath));
+            }
+        }
+    }
+
+    static void tell(Drawing drawing, Pattern pattern, List<Finding> findings) {
+        Unmarked unmarked = new Unmarked(drawing, pattern);
+        if (!unmarked.mayBe()) {
+            return;
+        }
+        for (Piece piece : BarePattern.of(drawing).pattern().pieces()) {
+            if (!unmarked.isKnown(piece.id()) && !TestSquares.isSquare(piece.outline())) {
+                findings.add(Finding.of("shape-unmarked", Severity.NOTE, piece.name()));
+            }
+        }
+    }
+
+    private boolean isKnown(String id) {
+        return known.contains(id) || known.containsAll(List.of(id.split(" ")));
+    }
+
+    /** Mostly every closed shape has its marks, and nobody need ask which of the others are pieces. */
+    private boolean mayBe() {
+        for (DrawnShape shape : drawing.all()) {
+            if (shape.shown() && !known.contains(shape.id())) {
+                for (SubPath line : shape.subPaths()) {
+                    if (line.closed() && mayBe(new Outline(line.segments()))) {
+                        return true;
+                    }
+                }
+            }
+        }
+        for (JoinedOutline joined : drawing.joined().outlines()) {
+            if (!isKnown(joined.ref(drawing.all()))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean mayBe(Outline outline) {
+        boolean background = drawing.page().isPresent()
+                && BarePattern.liesRound(outline.box(), drawing.page().get());
+        return !background && !TestSquares.isSquare(outline);
+    }
+}
