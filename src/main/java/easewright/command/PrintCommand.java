@@ -14,6 +14,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -45,6 +46,9 @@ final class PrintCommand implements Job {
         Set<Use> uses = PrintOptions.uses(given);
         Source.Opened opened = source.open();
         target.check(output, source.file(), false);
+        if (!output.toString().toLowerCase(Locale.ROOT).endsWith(".pdf")) {
+            throw new Misuse("print-kind-unknown", Map.of("file", output.toString()));
+        }
         Reading now = opened.reading(opened.pattern());
         Optional<Reading> before = Past.of(opened.pattern()).map(opened::reading);
         PrintJob.Prints prints;

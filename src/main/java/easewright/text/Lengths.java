@@ -35,6 +35,13 @@ public final class Lengths {
         return plus ? "+" + text : text;
     }
 
+    /** A limit rounded towards 0 to what is shown in the unit, so that it holds when it is typed as it stands. */
+    static double within(double mm, LengthUnit unit) {
+        double step = unit == LengthUnit.INCH ? 25.4 / SIXTEENTHS : 0.1;
+        double down = Math.floor(Math.abs(mm) / step + 1e-9) * step;
+        return down == 0 ? mm : Math.copySign(down, mm);
+    }
+
     private static String digits(double mm, LengthUnit unit) {
         if (!Double.isFinite(mm)) {
             return "?";

@@ -20,7 +20,8 @@ import java.util.stream.Collectors;
 /**
  * Sentences from the bundle, with values filled in by name. A value of type {@code Double} is a length in mm and is
  * shown in the user's unit, unless its key ends in {@code .percent}, {@code .degrees} or {@code .number}; lists are
- * shown with commas; a key ending in {@code .signed} shows a length with its plus or minus.
+ * shown with commas; a key ending in {@code .signed} shows a length with its plus or minus; {@code largest} is a limit,
+ * and rounded towards 0.
  */
 public final class Words {
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([A-Za-z][A-Za-z0-9_.-]*)\\}");
@@ -121,6 +122,9 @@ public final class Words {
             }
             if (name.endsWith(".number")) {
                 return number(number, 3);
+            }
+            if (name.equals("largest")) {
+                return length(Lengths.within(number, unit));
             }
             return name.endsWith(".signed") ? signed(number) : length(number);
         }

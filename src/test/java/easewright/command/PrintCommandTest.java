@@ -73,6 +73,10 @@ class PrintCommandTest {
         assertThat(Run.of("print", SKIRT, "-o", folder.resolve("no/such/a.pdf")).err())
                 .contains("folder");
         assertThat(Run.of("print", SKIRT, "-o", folder).code()).isEqualTo(Commands.REFUSED);
+        Run otherName = Run.of("print", SKIRT, "-o", folder.resolve("pages.txt"));
+        assertThat(otherName.code()).isEqualTo(64);
+        assertThat(otherName.err()).contains("pages.txt").contains(".pdf");
+        assertThat(folder.resolve("pages.txt")).doesNotExist();
         assertThat(Run.of("print", SKIRT).code()).isEqualTo(Commands.USAGE);
         assertThat(Run.of("print", SKIRT, "-o", SKIRT, "--overwrite").code()).isEqualTo(Commands.REFUSED);
     }

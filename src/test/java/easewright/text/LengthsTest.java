@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Map;
 import java.util.Random;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -109,6 +112,27 @@ class LengthsTest {
                 double rounding = unit == LengthUnit.INCH ? 25.4 / 32 : 0.05;
                 assertThat(Lengths.parse(Lengths.format(mm, unit), unit)).isCloseTo(mm, within(rounding + 1e-9));
                 assertThat(Lengths.parse(Lengths.signed(mm, unit), unit)).isCloseTo(mm, within(rounding + 1e-9));
+            }
+        }
+    }
+
+    /** "The largest amount that works is …" must work when it is typed as it stands. */
+    @Test
+    void limitsAreShownRoundedTowardsNothing() throws Unreadable {
+        Random random = new Random(8);
+        for (int i = 0; i < 2000; i++) {
+            double mm = (random.nextDouble() - 0.5) * 400;
+            for (LengthUnit unit : LengthUnit.values()) {
+                String shown = Words.english(unit)
+                        .problem("girth-not-met", Map.of("piece", "Front", "level", "hip", "largest", mm));
+                Matcher amount = Pattern.compile("works here is (.*?);").matcher(shown);
+                assertThat(amount.find()).as(shown).isTrue();
+                double step = unit == LengthUnit.INCH ? 25.4 / 16 : 0.1;
+                double read = Lengths.parse(amount.group(1), unit);
+                if (Math.abs(mm) >= step) {
+                    assertThat(Math.abs(read)).as(shown).isLessThanOrEqualTo(Math.abs(mm) + 1e-7);
+                    assertThat(Math.abs(mm) - Math.abs(read)).as(shown).isLessThan(step);
+                }
             }
         }
     }
