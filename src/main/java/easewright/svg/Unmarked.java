@@ -1,5 +1,6 @@
 package easewright.svg;
 
+import easewright.geom.Box;
 import easewright.geom.Outline;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
@@ -56,7 +57,7 @@ final class Unmarked {
             }
         }
         for (JoinedOutline joined : drawing.joined().outlines()) {
-            if (!isKnown(joined.ref(drawing.all()))) {
+            if (!isKnown(joined.ref(drawing.all())) && mayBe(joined.outline())) {
                 return true;
             }
         }
@@ -64,8 +65,10 @@ final class Unmarked {
     }
 
     private boolean mayBe(Outline outline) {
+        Box box = outline.box();
+        boolean small = box.width() * box.height() < BarePattern.LEAST_AREA;
         boolean background = drawing.page().isPresent()
-                && BarePattern.liesRound(outline.box(), drawing.page().get());
-        return !background && !TestSquares.isSquare(outline);
+                && BarePattern.liesRound(box, drawing.page().get());
+        return !small && !background && !TestSquares.isSquare(outline);
     }
 }
