@@ -52,8 +52,18 @@ public final class Checks {
     public static List<Finding> compare(
             Pattern before, GarmentMeasures mBefore, Pattern after, GarmentMeasures mAfter, EaseTables t) {
         return compare(
-                new Sight(before, mBefore, EaseSheet.of(before, mBefore, t)),
-                new Sight(after, mAfter, EaseSheet.of(after, mAfter, t)));
+                before, mBefore, EaseSheet.of(before, mBefore, t), after, mAfter, EaseSheet.of(after, mAfter, t));
+    }
+
+    /** The same where the ease sheets are at hand. */
+    public static List<Finding> compare(
+            Pattern before,
+            GarmentMeasures mBefore,
+            EaseSheet sheetBefore,
+            Pattern after,
+            GarmentMeasures mAfter,
+            EaseSheet sheetAfter) {
+        return compare(new Sight(before, mBefore, sheetBefore), new Sight(after, mAfter, sheetAfter));
     }
 
     private static List<Finding> compare(Sight was, Sight is) {

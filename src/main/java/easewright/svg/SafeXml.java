@@ -73,7 +73,10 @@ final class SafeXml {
      */
     private static void requireWholeDoctype(byte[] plain, String name) throws SvgProblem {
         String start = rough(plain, Math.min(plain.length, PROLOG));
-        if (start.contains("<!DOCTYPE") && !TagScanner.doctypeEnds(rough(plain, plain.length))) {
+        // Nearly every declaration ends within the start; the whole file is looked through only where it does not.
+        if (start.contains("<!DOCTYPE")
+                && !TagScanner.doctypeEnds(start)
+                && !TagScanner.doctypeEnds(rough(plain, plain.length))) {
             throw new SvgProblem("not-well-formed", Map.of("file", name, "line", 1, "column", 1), null);
         }
     }

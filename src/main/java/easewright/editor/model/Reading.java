@@ -25,7 +25,7 @@ public record Reading(GarmentMeasures measures, EaseSheet sheet, List<Finding> f
 
     /** What a change brought about: protected edges that changed, mates that drifted, whatever is to be noticed now. */
     static List<Finding> drift(Pattern before, Reading read, Pattern after, Reading now) {
-        return Checks.compare(before, read.measures(), after, now.measures(), TABLES);
+        return Checks.compare(before, read.measures(), read.sheet(), after, now.measures(), now.sheet());
     }
 
     /** Reads only what a hand needs to follow a drag: widths and ease, without the slower checks. */
