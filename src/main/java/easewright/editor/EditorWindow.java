@@ -52,7 +52,7 @@ final class EditorWindow {
         this.files = files;
         light(session.desk().dark());
         table = new CuttingTable(session);
-        marker = new Marker(session);
+        marker = new Marker(session, files.background()::thinking);
         table.give(new MarkHand(session, marker));
         ViewButtons view = new ViewButtons(session, table, marker);
         HintBar hint = new HintBar(session, marker);

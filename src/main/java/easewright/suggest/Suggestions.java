@@ -4,13 +4,14 @@ import easewright.pattern.Pattern;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
 import java.util.function.Function;
 import java.util.function.Predicate;
 
 /**
  * The one door: everything that is suggested for a sheet, and the pattern as it would be with all of it but what is left
  * out. Later suggestions build on earlier ones: edges are those of the line that is sewn, mates those of the edges. So
- * whoever leaves one out gets others instead.
+ * whoever leaves one out gets others instead. Thinking stops between two stages when its thread is interrupted.
  *
  * @param all     in the order in which they build on each other, those left out among them
  * @param outcome the sheet's pattern with all but those left out
@@ -56,6 +57,9 @@ public record Suggestions(List<Suggestion> all, Pattern outcome) {
         List<Suggestion> all = new ArrayList<>();
         Sheet now = sheet;
         for (Function<Sheet, List<Suggestion>> stage : STAGES) {
+            if (Thread.currentThread().isInterrupted()) {
+                throw new CancellationException("Nobody waits for suggestions any more");
+            }
             Pattern pattern = now.pattern();
             for (Suggestion suggestion : stage.apply(now)) {
                 all.add(suggestion);

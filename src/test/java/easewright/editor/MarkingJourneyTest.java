@@ -63,6 +63,15 @@ class MarkingJourneyTest {
         WaitForAsyncUtils.waitForFxEvents();
     }
 
+    /** What is suggested is thought about away from the window. */
+    private static void untilThought(FxRobot robot) throws TimeoutException {
+        WaitForAsyncUtils.waitFor(
+                20,
+                TimeUnit.SECONDS,
+                () -> !robot.lookup("#suggest-accept").query().isDisabled());
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
     private void open(FxRobot robot, Path file) throws TimeoutException {
         robot.interact(() -> app.files().open(file));
         until(Desk::isOpen);
@@ -98,7 +107,9 @@ class MarkingJourneyTest {
         until(d -> d.pattern().scale().proof() == Scale.Proof.KNOWN_LINE);
         assertThat(desk().pattern().scale().mmPerUnitX()).isCloseTo(25.4 / 72, within(1e-4));
 
-        robot.clickOn("#mark-next").clickOn("#suggest-accept");
+        robot.clickOn("#mark-next");
+        untilThought(robot);
+        robot.clickOn("#suggest-accept");
         until(d -> d.pattern().pieces().stream().noneMatch(p -> p.edges().isEmpty()));
         assertThat(desk().pattern().pieces())
                 .extracting(Piece::name)
@@ -166,7 +177,9 @@ class MarkingJourneyTest {
                 "<svg xmlns='http://www.w3.org/2000/svg' width='800mm' height='600mm' viewBox='0 0 800 600'>"
                         + "<path d='M100,100 H300 V400 H100 Z'/><path d='M400,100 H600 V400 H400 Z'/></svg>");
         open(robot, file);
-        robot.clickOn("#step-suggested").clickOn("#suggest-none");
+        robot.clickOn("#step-suggested");
+        untilThought(robot);
+        robot.clickOn("#suggest-none");
         robot.clickOn("#step-pieces").clickOn("#tool-split");
         for (Point corner : new Point[] {new Point(100, 100), new Point(300, 100), new Point(300, 400)}) {
             robot.clickOn(onScreen(corner.plus(new Point(0.5, 0.5))));

@@ -42,13 +42,30 @@ public final class Background {
         start(task, new Work(what, file, Optional.of(() -> giveUp(task))));
     }
 
+    /**
+     * Thinking about what lies on the table, which can be given up.
+     *
+     * @param stopped somebody gave it up, and nothing else is thought about in its place
+     */
+    public <T> void thinking(Callable<T> job, Consumer<T> done, Runnable stopped) {
+        work.get().flatMap(Work::cancel).ifPresent(Runnable::run);
+        Task<T> task = task(job, done, problem -> {
+            throw new IllegalStateException(problem);
+        });
+        start(task, new Work("thinking", "", Optional.of(() -> {
+            giveUp(task);
+            stopped.run();
+        })));
+    }
+
     /** Work that has to come to its end. */
     <T> void throughout(String what, String file, Callable<T> job, Consumer<T> done, Consumer<Throwable> failed) {
         start(task(job, done, failed), new Work(what, file, Optional.empty()));
     }
 
     private void giveUp(Task<?> task) {
-        task.cancel(false);
+        // What can stop early does; the rest runs to its end unheard.
+        task.cancel(true);
         work.set(Optional.empty());
     }
 

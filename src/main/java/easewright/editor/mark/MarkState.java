@@ -23,6 +23,7 @@ import java.util.Set;
  * @param piece   id of the piece whose marks are listed
  * @param level   name of the level that is being put on pieces
  * @param moving  a level in the hand
+ * @param thoughts what is suggested
  */
 public record MarkState(
         boolean on,
@@ -35,7 +36,8 @@ public record MarkState(
         List<Segment> lit,
         Optional<String> piece,
         Optional<String> level,
-        Optional<Moving> moving) {
+        Optional<Moving> moving,
+        Thoughts thoughts) {
     /** The parts of marking, in the order in which they are best done. */
     public enum Step {
         SCALE,
@@ -68,7 +70,8 @@ public record MarkState(
             List.of(),
             Optional.empty(),
             Optional.empty(),
-            Optional.empty());
+            Optional.empty(),
+            Thoughts.NONE);
 
     public MarkState {
         picks = List.copyOf(picks);
@@ -89,7 +92,8 @@ public record MarkState(
                 List.of(),
                 piece,
                 level,
-                Optional.empty());
+                Optional.empty(),
+                thoughts);
     }
 
     MarkState withOn(boolean open) {
@@ -101,39 +105,44 @@ public record MarkState(
     }
 
     MarkState withTool(Tool other) {
-        return new MarkState(on, step, other, List.of(), Optional.empty(), line, leftOut, lit, piece, level, moving);
+        return new MarkState(
+                on, step, other, List.of(), Optional.empty(), line, leftOut, lit, piece, level, moving, thoughts);
     }
 
     MarkState withPicks(List<Snap> places) {
-        return new MarkState(on, step, tool, places, over, line, leftOut, lit, piece, level, moving);
+        return new MarkState(on, step, tool, places, over, line, leftOut, lit, piece, level, moving, thoughts);
     }
 
     MarkState withOver(Optional<Snap> place) {
-        return new MarkState(on, step, tool, picks, place, line, leftOut, lit, piece, level, moving);
+        return new MarkState(on, step, tool, picks, place, line, leftOut, lit, piece, level, moving, thoughts);
     }
 
     MarkState withLine(Optional<Line> measured) {
-        return new MarkState(on, step, tool, picks, over, measured, leftOut, lit, piece, level, moving);
+        return new MarkState(on, step, tool, picks, over, measured, leftOut, lit, piece, level, moving, thoughts);
     }
 
     MarkState withLeftOut(Set<String> keys) {
-        return new MarkState(on, step, tool, picks, over, line, keys, lit, piece, level, moving);
+        return new MarkState(on, step, tool, picks, over, line, keys, lit, piece, level, moving, thoughts);
     }
 
     MarkState withLit(List<Segment> lines) {
-        return new MarkState(on, step, tool, picks, over, line, leftOut, lines, piece, level, moving);
+        return new MarkState(on, step, tool, picks, over, line, leftOut, lines, piece, level, moving, thoughts);
     }
 
     MarkState withPiece(Optional<String> id) {
-        return new MarkState(on, step, tool, picks, over, line, leftOut, List.of(), id, level, moving);
+        return new MarkState(on, step, tool, picks, over, line, leftOut, List.of(), id, level, moving, thoughts);
     }
 
     MarkState withLevel(Optional<String> name) {
-        return new MarkState(on, step, tool, picks, over, line, leftOut, lit, piece, name, moving);
+        return new MarkState(on, step, tool, picks, over, line, leftOut, lit, piece, name, moving, thoughts);
     }
 
     MarkState withMoving(Optional<Moving> dragged) {
-        return new MarkState(on, step, tool, picks, over, line, leftOut, lit, piece, level, dragged);
+        return new MarkState(on, step, tool, picks, over, line, leftOut, lit, piece, level, dragged, thoughts);
+    }
+
+    MarkState withThoughts(Thoughts now) {
+        return new MarkState(on, step, tool, picks, over, line, leftOut, lit, piece, level, moving, now);
     }
 
     /** With the suggestion taken, or left out. */

@@ -5,15 +5,11 @@ import easewright.geom.Line;
 import easewright.geom.Point;
 import easewright.geom.Segment;
 import easewright.pattern.Pattern;
-import easewright.pattern.Scale;
 import easewright.suggest.Sheet;
-import easewright.suggest.Suggestions;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -25,11 +21,19 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 public final class Marker {
     private final Session session;
     private final Sheets sheets = new Sheets();
-    private final Thoughts thoughts = new Thoughts();
+    private final Suggesting suggesting;
+    private final LevelHand levelHand;
     private final ReadOnlyObjectWrapper<MarkState> state = new ReadOnlyObjectWrapper<>(MarkState.OFF);
 
-    public Marker(Session session) {
+    /** One that thinks at once, for where there is no window. */
+    Marker(Session session) {
+        this(session, Thinker.atOnce());
+    }
+
+    public Marker(Session session, Thinker thinker) {
         this.session = session;
+        this.suggesting = new Suggesting(session, thinker, this::sheet, this::state, this::change);
+        this.levelHand = new LevelHand(session);
         session.deskProperty().addListener((o, before, now) -> {
             boolean otherFile =
                     !before.file().map(f -> f.svg()).equals(now.file().map(f -> f.svg()));
@@ -42,7 +46,14 @@ public final class Marker {
                 // What was pointed at may lie elsewhere now.
                 light(List.of());
             }
+            suggesting.follow();
         });
+        state.addListener((o, before, now) -> suggesting.follow());
+    }
+
+    /** What is suggested. */
+    public Suggesting suggesting() {
+        return suggesting;
     }
 
     public ReadOnlyObjectProperty<MarkState> stateProperty() {
@@ -73,10 +84,9 @@ public final class Marker {
         }
     }
 
-    /** Begins with the part that wants to be done first: the scale if it is not proved, then what is suggested. */
+    /** Begins with what wants to be known first: how large the drawing is, even where the file says so itself. */
     public void begin() {
-        boolean proved = session.desk().pattern().scale().proof() != Scale.Proof.UNPROVED;
-        change(s -> s.withOn(true).withStep(proved ? MarkState.Step.SUGGESTED : MarkState.Step.SCALE));
+        change(s -> s.withOn(true).withStep(MarkState.Step.SCALE));
     }
 
     public void go(MarkState.Step step) {
@@ -85,47 +95,11 @@ public final class Marker {
         }
     }
 
-    /** What is suggested for what lies on the table, and what would come of it. */
-    public Suggestions suggestions() {
-        return thoughts.of(sheet(), state().leftOut());
-    }
-
-    /** The pattern with its pieces called what is written on them. */
-    public Pattern named() {
-        return thoughts.named(sheet());
-    }
-
-    /** Ticks a suggestion, or leaves it out. */
-    public void tick(String key, boolean taken) {
-        change(s -> s.withTaken(key, taken));
-    }
-
-    /** Ticks all suggestions, or none. */
-    public void tickAll(boolean taken) {
-        Set<String> keys = new HashSet<>();
-        boolean more = !taken;
-        while (more) {
-            // Where one is left out, others may be suggested in its place.
-            Set<String> all = new HashSet<>();
-            Suggestions.of(sheet(), keys).all().forEach(suggestion -> all.add(suggestion.key()));
-            more = keys.addAll(all);
-        }
-        change(s -> s.withLeftOut(keys));
-    }
-
     /** Shows on the table what a list speaks of. */
     public void light(List<Segment> lines) {
         if (!lines.equals(state().lit())) {
             change(s -> s.withLit(lines));
         }
-    }
-
-    /** Shows on the table what a suggestion speaks of. */
-    public void lightSuggestion(String key) {
-        suggestions().all().stream()
-                .filter(s -> s.key().equals(key))
-                .findFirst()
-                .ifPresent(s -> light(s.shown()));
     }
 
     /** Lists the marks of this piece. */
@@ -165,18 +139,6 @@ public final class Marker {
     public void takeLevel(String level) {
         boolean held = state().tool() == Tool.LEVEL && state().level().equals(Optional.of(level));
         change(s -> s.withTool(held ? Tool.NONE : Tool.LEVEL).withLevel(Optional.of(level)));
-    }
-
-    /** Makes all the marks that are ticked; one step that can be undone. */
-    public void accept() {
-        session.edit(suggestions().outcome());
-    }
-
-    /** Makes the ticked marks of one group of the list, and of nothing else. */
-    public void accept(SuggestView.Group group) {
-        Set<String> mine = new HashSet<>();
-        group.rows().stream().filter(SuggestView.Row::taken).forEach(row -> mine.add(row.key()));
-        session.edit(Suggestions.only(sheet(), mine).outcome());
     }
 
     /** Takes a tool in hand, or puts it away if it is the one held. */
@@ -268,14 +230,9 @@ public final class Marker {
 
     /** Takes hold of a level's line; says whether there was one. */
     public boolean grab(Point at, double reach) {
-        if (state().step() != MarkState.Step.LEVELS || state().tool() != Tool.NONE) {
-            return false;
-        }
-        Optional<LevelPull> pull = LevelPull.at(session.desk(), at, reach);
-        pull.ifPresent(p -> change(s -> s.withLevel(Optional.of(p.level()))
-                .withMoving(Optional.of(new MarkState.Moving(
-                        p.piece(), p.level(), session.desk().pattern())))));
-        return pull.isPresent();
+        Optional<MarkState> held = levelHand.grab(state(), at, reach);
+        held.ifPresent(state::set);
+        return held.isPresent();
     }
 
     /**
@@ -284,11 +241,9 @@ public final class Marker {
      * @param free without being drawn to corners and notches
      */
     public void drag(Point at, double reach, boolean free) {
-        state().moving().ifPresent(m -> {
-            LevelPull pull = new LevelPull(m.piece(), m.level());
-            Pattern moved = pull.to(session.desk().pattern(), snaps(), at, free ? 0 : reach);
-            change(s -> s.withMoving(Optional.of(new MarkState.Moving(m.piece(), m.level(), moved))));
-        });
+        if (state().moving().isPresent()) {
+            change(s -> levelHand.drag(s, snaps(), at, free ? 0 : reach));
+        }
     }
 
     /** Lets go of the level. */

@@ -10,14 +10,19 @@ import easewright.pattern.Scale;
 import easewright.suggest.Sheet;
 import easewright.svg.SvgFile;
 import java.util.List;
+import java.util.stream.Stream;
 
-/** The sheet that lies on the table: the present pattern with the lines and words around it, at the present scale. */
+/**
+ * The sheet that lies on the table: the present pattern with the lines and words around it, at the present scale. The
+ * same sheet, not only an equal one, as long as the pattern is the same.
+ */
 final class Sheets {
     private SvgFile svg;
     private List<String> ids = List.of();
     private Scale scale;
     private List<Rider> loose = List.of();
     private List<Caption> captions = List.of();
+    private Sheet last = new Sheet(Pattern.bare(List.of(), new Scale(1, 1, Scale.Proof.UNPROVED)), loose, captions);
 
     /** Remembers what is costly to find and only changes with the file, the scale and the set of pieces. */
     Sheet of(Desk desk) {
@@ -26,6 +31,9 @@ final class Sheets {
             return new Sheet(pattern, List.of(), List.of());
         }
         SvgFile now = desk.file().get().svg();
+        if (now == svg && pattern == last.pattern()) {
+            return last;
+        }
         List<String> idsNow = ids(pattern);
         if (now != svg || !pattern.scale().equals(scale) || !idsNow.equals(ids)) {
             svg = now;
@@ -37,13 +45,14 @@ final class Sheets {
             loose = svg.loose(pattern).stream().map(r -> scaled(r, map)).toList();
             captions = svg.texts().stream().map(c -> scaled(c, map)).toList();
         }
-        return new Sheet(pattern, loose, captions);
+        last = new Sheet(pattern, loose, captions);
+        return last;
     }
 
     private static List<String> ids(Pattern pattern) {
         return pattern.pieces().stream()
-                .flatMap(p -> java.util.stream.Stream.concat(
-                        java.util.stream.Stream.of(p.id()), p.riders().stream().map(Rider::id)))
+                .flatMap(p ->
+                        Stream.concat(Stream.of(p.id()), p.riders().stream().map(Rider::id)))
                 .toList();
     }
 

@@ -1,32 +1,31 @@
 package easewright.editor.mark;
 
-import easewright.pattern.Pattern;
-import easewright.suggest.Sheet;
-import easewright.suggest.Suggestions;
-import java.util.Set;
+import java.util.Optional;
 
-/** Remembers what was suggested, so that it is thought of only once. */
-final class Thoughts {
-    private Sheet sheet;
-    private Set<String> leftOut = Set.of();
-    private Suggestions last;
-    private Sheet namedSheet;
-    private Pattern named;
-
-    Suggestions of(Sheet now, Set<String> without) {
-        if (last == null || !now.equals(sheet) || !without.equals(leftOut)) {
-            sheet = now;
-            leftOut = without;
-            last = Suggestions.of(now, without);
-        }
-        return last;
+/**
+ * How far thinking about a drawing has come. Immutable.
+ *
+ * @param last what came out last, which may be about another set of ticks while the next is thought
+ * @param way  what is going on
+ */
+public record Thoughts(Optional<Thought> last, Way way) {
+    /** What is going on. */
+    public enum Way {
+        /** The last thought is about what lies there now, or none was asked for. */
+        DONE,
+        THINKING,
+        /** Somebody gave it up. */
+        STOPPED
     }
 
-    Pattern named(Sheet now) {
-        if (named == null || !now.equals(namedSheet)) {
-            namedSheet = now;
-            named = Suggestions.named(now);
-        }
-        return named;
+    public static final Thoughts NONE = new Thoughts(Optional.empty(), Way.DONE);
+
+    /** What may be accepted now. */
+    public Optional<Thought> ready() {
+        return last.filter(t -> way == Way.DONE);
+    }
+
+    Thoughts on(Way now) {
+        return new Thoughts(last, now);
     }
 }

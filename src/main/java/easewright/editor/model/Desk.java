@@ -100,16 +100,12 @@ public record Desk(
 
     /** The same desk with another pattern to be seen on it, without a trial. */
     public Desk seeing(Pattern other) {
-        return new Desk(
-                file,
-                History.of(other),
-                Reading.quick(other),
-                Optional.empty(),
-                Optional.empty(),
-                pointed,
-                notice,
-                unit,
-                dark);
+        return seeing(other, Reading.quick(other));
+    }
+
+    /** The same with what was read off the pattern. */
+    public Desk seeing(Pattern other, Reading read) {
+        return new Desk(file, History.of(other), read, Optional.empty(), Optional.empty(), pointed, notice, unit, dark);
     }
 
     Desk withFile(OpenFile changed) {

@@ -19,11 +19,7 @@ import java.util.Map;
 import java.util.Optional;
 import javafx.animation.AnimationTimer;
 import javafx.scene.AccessibleRole;
-import javafx.scene.Cursor;
 import javafx.scene.canvas.Canvas;
-import javafx.scene.input.MouseButton;
-import javafx.scene.input.MouseEvent;
-import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.Region;
 
 /**
@@ -36,7 +32,7 @@ public final class CuttingTable extends Region {
     private final Session session;
     private final Canvas ground = new Canvas();
     private final Canvas overlay = new Canvas();
-    private final SeamPull pull;
+    private final TableMouse mouse;
     private final PlaceHand places;
     private final AnimationTimer painter = new AnimationTimer() {
         @Override
@@ -57,14 +53,13 @@ public final class CuttingTable extends Region {
     private TableScene scene = new TableScene(List.of(), false);
     private List<Hold> holds = List.of();
     private int pointedHold = -1;
-    private Point panFrom;
     /** Until the user looks elsewhere, all of the pieces stay in view, however the window changes. */
     private boolean showingAll = true;
 
     public CuttingTable(Session session) {
         this.session = session;
-        this.pull = new SeamPull(session);
         this.places = new PlaceHand(session);
+        this.mouse = new TableMouse(this, session, places);
         session.picking().askProperty().addListener((o, before, now) -> asked());
         setId("table");
         getStyleClass().add("cutting-table");
@@ -80,11 +75,6 @@ public final class CuttingTable extends Region {
         session.deskProperty().addListener((o, before, now) -> follow(before, now));
         widthProperty().addListener(o -> resized());
         heightProperty().addListener(o -> resized());
-        addEventHandler(MouseEvent.MOUSE_PRESSED, this::pressed);
-        addEventHandler(MouseEvent.MOUSE_DRAGGED, this::dragged);
-        addEventHandler(MouseEvent.MOUSE_RELEASED, this::released);
-        addEventHandler(MouseEvent.MOUSE_MOVED, this::hovered);
-        addEventHandler(ScrollEvent.SCROLL, this::scrolled);
         setOnKeyPressed(e -> {
             if (!hand.map(h -> h.key(e, view)).orElse(false)) {
                 TableKeys.handle(this, session, e);
@@ -186,7 +176,7 @@ public final class CuttingTable extends Region {
         zoomAt(factor, getWidth() / 2, getHeight() / 2);
     }
 
-    private void zoomAt(double factor, double x, double y) {
+    void zoomAt(double factor, double x, double y) {
         view = view.zoomedAt(factor, x, y);
         showingAll = false;
         repaint();
@@ -232,7 +222,20 @@ public final class CuttingTable extends Region {
         return TableScenes.of(seen, names);
     }
 
-    private boolean isMarking() {
+    Optional<MarkHand> hand() {
+        return hand;
+    }
+
+    /** What is to be seen. */
+    TableScene scene() {
+        return scene;
+    }
+
+    List<Hold> holds() {
+        return holds;
+    }
+
+    boolean isMarking() {
         return hand.map(MarkHand::isMarking).orElse(false);
     }
 
@@ -249,103 +252,16 @@ public final class CuttingTable extends Region {
         }
     }
 
+    /** Gives a hold the attention; below 0 none. */
+    void pointAt(int hold) {
+        if (hold != pointedHold) {
+            pointedHold = hold;
+            repaint();
+        }
+    }
+
     boolean hasPointedHold() {
         return pointedHold >= 0;
-    }
-
-    private int holdAt(double x, double y) {
-        if (isMarking()) {
-            return -1;
-        }
-        for (int i = 0; i < holds.size(); i++) {
-            if (view.toScreen(holds.get(i).at()).distance(new Point(x, y)) <= OverlayPainter.GRIP + 5) {
-                return i;
-            }
-        }
-        return -1;
-    }
-
-    /** The level whose measuring line lies under the pointer. */
-    private Optional<String> levelAt(double x, double y) {
-        Point at = view.toTable(x, y);
-        for (TableScene.PieceSight piece : scene.pieces()) {
-            for (TableScene.LevelSight level : piece.levels()) {
-                for (var span : level.spans()) {
-                    if (span.at(span.nearest(at)).distance(at) * view.scale() < 10) {
-                        return Optional.of(level.level());
-                    }
-                }
-            }
-        }
-        return Optional.empty();
-    }
-
-    private void pressed(MouseEvent e) {
-        requestFocus();
-        if (places.pressed(e, view)) {
-            return;
-        }
-        if (hand.map(h -> h.pressed(e, view)).orElse(false)) {
-            return;
-        }
-        int hold = e.getButton() == MouseButton.PRIMARY ? holdAt(e.getX(), e.getY()) : -1;
-        if (hold >= 0) {
-            pointedHold = hold;
-            pull.begin(holds.get(hold), holds, view.toTable(e.getX(), e.getY()));
-            repaint();
-            return;
-        }
-        Optional<String> level = levelAt(e.getX(), e.getY());
-        if (e.getButton() == MouseButton.PRIMARY && level.isPresent()) {
-            session.chooseLevel(level.get());
-            return;
-        }
-        panFrom = new Point(e.getX(), e.getY());
-        setCursor(Cursor.CLOSED_HAND);
-    }
-
-    private void dragged(MouseEvent e) {
-        if (hand.map(h -> h.dragged(e, view)).orElse(false)) {
-            return;
-        }
-        if (pull.isPulling()) {
-            pull.to(view.toTable(e.getX(), e.getY()), 3 / view.scale(), e.isAltDown());
-        } else if (panFrom != null) {
-            moveView(e.getX() - panFrom.x(), e.getY() - panFrom.y());
-            panFrom = new Point(e.getX(), e.getY());
-        }
-    }
-
-    private void released(MouseEvent e) {
-        hand.ifPresent(MarkHand::released);
-        pull.end();
-        panFrom = null;
-        hovered(e);
-    }
-
-    private void hovered(MouseEvent e) {
-        Optional<Cursor> marking = hand.flatMap(h -> h.hovered(e, view));
-        if (marking.isPresent()) {
-            setCursor(marking.get());
-            return;
-        }
-        if (places.moved(e, view)) {
-            repaint();
-        }
-        if (places.isAsked()) {
-            setCursor(Cursor.CROSSHAIR);
-            return;
-        }
-        int over = holdAt(e.getX(), e.getY());
-        if (over >= 0) {
-            setCursor(Cursor.H_RESIZE);
-        } else {
-            setCursor(levelAt(e.getX(), e.getY()).isPresent() ? Cursor.HAND : Cursor.DEFAULT);
-        }
-        if (over != pointedHold && (over >= 0 || !isFocused())) {
-            pointedHold = over;
-            repaint();
-        }
     }
 
     /** A place is asked for, or no more: the keys go to the table, so that Escape is heard. */
@@ -356,16 +272,9 @@ public final class CuttingTable extends Region {
         repaint();
     }
 
-    private void scrolled(ScrollEvent e) {
-        if (e.getDeltaY() != 0) {
-            zoomAt(Math.pow(1.0018, e.getDeltaY()), e.getX(), e.getY());
-        }
-        e.consume();
-    }
-
     /** Lets go of a seam that is being pulled and leaves it as it was. */
     void letGo() {
-        pull.end();
+        mouse.letGo();
         if (!places.letGo()) {
             session.leave();
         }

@@ -3,6 +3,7 @@ package easewright.editor.panel;
 import easewright.editor.mark.MarkScenes;
 import easewright.editor.mark.MarkState;
 import easewright.editor.mark.Marker;
+import easewright.editor.mark.Thought;
 import easewright.editor.mark.Tool;
 import easewright.editor.model.Desk;
 import easewright.editor.model.Session;
@@ -10,7 +11,6 @@ import easewright.editor.paint.MarkScene;
 import easewright.editor.paint.Viewport;
 import easewright.geom.Point;
 import easewright.pattern.Pattern;
-import easewright.suggest.Suggestions;
 import java.util.Optional;
 import javafx.scene.Cursor;
 import javafx.scene.input.KeyEvent;
@@ -56,28 +56,33 @@ public final class MarkHand {
     }
 
     MarkScene scene() {
-        return MarkScenes.of(session.desk(), marker.sheet(), marker.state(), suggestions());
+        return MarkScenes.of(
+                session.desk(), marker.sheet(), marker.state(), thought().map(Thought::suggestions));
     }
 
-    private Optional<Suggestions> suggestions() {
+    /** What is suggested, where that is looked at. While it is thought about, what was suggested before. */
+    private Optional<Thought> thought() {
         MarkState state = marker.state();
         return state.on() && state.step() == MarkState.Step.SUGGESTED
-                ? Optional.of(marker.suggestions())
+                ? state.thoughts().last()
                 : Optional.empty();
     }
 
     /** While the scale is proved, pieces are called what is written on them. */
     private Optional<Pattern> named() {
         MarkState state = marker.state();
-        return state.on() && state.step() == MarkState.Step.SCALE ? Optional.of(marker.named()) : Optional.empty();
+        return state.on() && state.step() == MarkState.Step.SCALE
+                ? Optional.of(marker.suggesting().named())
+                : Optional.empty();
     }
 
     /** What is to be seen on the table: while suggestions are looked at, what would come of them. */
     Desk seen(Desk desk) {
+        Optional<Thought> thought = thought();
         Optional<Pattern> outcome = marker.state()
                 .moving()
                 .map(MarkState.Moving::shown)
-                .or(() -> suggestions().map(Suggestions::outcome))
+                .or(() -> thought.map(t -> t.suggestions().outcome()))
                 .or(this::named);
         if (outcome.isEmpty()) {
             return desk;
@@ -85,7 +90,7 @@ public final class MarkHand {
         if (desk != seenFor || outcome.get() != seenOutcome) {
             seenFor = desk;
             seenOutcome = outcome.get();
-            seen = desk.seeing(seenOutcome);
+            seen = thought.map(t -> desk.seeing(seenOutcome, t.reading())).orElseGet(() -> desk.seeing(seenOutcome));
         }
         return seen;
     }

@@ -1,6 +1,7 @@
 package easewright.editor.panel;
 
 import easewright.editor.mark.MarkState;
+import easewright.editor.mark.Thoughts;
 import easewright.editor.mark.Tool;
 import easewright.editor.model.Desk;
 import java.util.Optional;
@@ -17,8 +18,17 @@ record Seen(
         Tool tool,
         Optional<String> piece,
         Optional<String> level,
-        Set<String> leftOut) {
+        Set<String> leftOut,
+        Thoughts thoughts) {
     static Seen of(Desk desk, MarkState state) {
-        return new Seen(desk, state.on(), state.step(), state.tool(), state.piece(), state.level(), state.leftOut());
+        return new Seen(
+                desk,
+                state.on(),
+                state.step(),
+                state.tool(),
+                state.piece(),
+                state.level(),
+                state.leftOut(),
+                state.thoughts());
     }
 }

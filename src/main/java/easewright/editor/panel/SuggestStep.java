@@ -3,6 +3,7 @@ package easewright.editor.panel;
 import easewright.editor.mark.MarkState;
 import easewright.editor.mark.Marker;
 import easewright.editor.mark.SuggestView;
+import easewright.editor.mark.Thoughts;
 import easewright.editor.model.Session;
 import easewright.text.Words;
 import java.util.ArrayList;
@@ -29,6 +30,7 @@ final class SuggestStep extends VBox {
     private final Button accept = new Button();
     private final Button all = new Button();
     private final Button none = new Button();
+    private final Button again = new Button();
     private final HBox head;
     private final VBox list = new VBox();
     private final Map<String, CheckBox> boxes = new HashMap<>();
@@ -48,19 +50,21 @@ final class SuggestStep extends VBox {
         accept.setId("suggest-accept");
         accept.getStyleClass().add("accent");
         accept.setMinWidth(USE_PREF_SIZE);
-        accept.setOnAction(e -> marker.accept());
+        accept.setOnAction(e -> marker.suggesting().accept());
         all.setId("suggest-all");
         all.getStyleClass().add("small");
-        all.setOnAction(e -> marker.tickAll(true));
+        all.setOnAction(e -> marker.suggesting().tickAll(true));
         none.setId("suggest-none");
         none.getStyleClass().add("small");
-        none.setOnAction(e -> marker.tickAll(false));
+        none.setOnAction(e -> marker.suggesting().tickAll(false));
+        again.setId("suggest-again");
+        again.setOnAction(e -> marker.suggesting().again());
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
         head = new HBox(8, accept, gap, all, none);
         head.setAlignment(Pos.CENTER_LEFT);
         list.setSpacing(14);
-        getChildren().setAll(intro, head, list);
+        getChildren().setAll(intro, again, head, list);
         session.deskProperty().addListener((o, before, now) -> show());
         marker.stateProperty().addListener((o, before, now) -> show());
         show();
@@ -82,17 +86,37 @@ final class SuggestStep extends VBox {
         if (!state.on() || state.step() != MarkState.Step.SUGGESTED) {
             return;
         }
-        SuggestView view = SuggestView.of(session.desk(), marker.suggestions(), state);
-        if (!view.equals(shown)) {
-            shown = view;
-            show(view, words);
+        Thoughts thoughts = state.thoughts();
+        boolean stopped = thoughts.way() == Thoughts.Way.STOPPED;
+        again.setText(words.of("editor.suggest.again"));
+        Hints.on(again, words.of("editor.suggest.again.hint"));
+        again.setVisible(stopped);
+        again.setManaged(stopped);
+        if (thoughts.last().isPresent()) {
+            SuggestView view =
+                    SuggestView.of(session.desk(), thoughts.last().get().suggestions(), state);
+            if (!view.equals(shown)) {
+                shown = view;
+                show(view, words);
+            }
+        } else {
+            shown = null;
+            shownKeys = List.of();
+            list.getChildren().clear();
+            head.setVisible(false);
+            head.setManaged(false);
         }
+        boolean ready = thoughts.ready().isPresent();
+        if (!ready) {
+            intro.setText(words.of(stopped ? "editor.suggest.stopped" : "editor.suggest.thinking"));
+        } else if (shown != null) {
+            intro.setText(shown.intro());
+        }
+        accept.setDisable(!ready || shown == null || shown.taken() == 0);
     }
 
     private void show(SuggestView view, Words words) {
-        intro.setText(view.intro());
         accept.setText(words.of("editor.suggest.accept", Map.of("count", view.taken())));
-        accept.setDisable(view.taken() == 0);
         head.setVisible(!view.groups().isEmpty());
         head.setManaged(!view.groups().isEmpty());
         List<String> keys = new ArrayList<>();
@@ -124,7 +148,7 @@ final class SuggestStep extends VBox {
             take.setMinWidth(USE_PREF_SIZE);
             Hints.on(take, words.of("editor.suggest.take.hint"));
             take.setAccessibleText(words.of("editor.suggest.take.name", Map.of("piece", group.title())));
-            take.setOnAction(e -> marker.accept(group));
+            take.setOnAction(e -> marker.suggesting().accept(group));
             top.getChildren().add(take);
         }
         VBox box = new VBox(2, top);
@@ -139,7 +163,7 @@ final class SuggestStep extends VBox {
         tick.setAccessibleText(row.what());
         tick.setAccessibleHelp(row.why());
         Hints.on(tick, words.of("editor.suggest.tick.hint"));
-        tick.setOnAction(e -> marker.tick(row.key(), tick.isSelected()));
+        tick.setOnAction(e -> marker.suggesting().tick(row.key(), tick.isSelected()));
         tick.focusedProperty().addListener((o, was, is) -> point(row, is));
         boxes.put(row.key(), tick);
         Label what = new Label(row.what());
@@ -164,7 +188,7 @@ final class SuggestStep extends VBox {
 
     private void point(SuggestView.Row row, boolean on) {
         if (on) {
-            marker.lightSuggestion(row.key());
+            marker.suggesting().light(row.key());
         } else {
             marker.light(List.of());
         }

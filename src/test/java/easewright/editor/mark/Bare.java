@@ -20,6 +20,7 @@ final class Bare {
         this.svg = svg;
         session.open(new OpenFile(svg, Optional.empty(), "bare.svg"));
         marker.begin();
+        marker.go(MarkState.Step.SUGGESTED);
     }
 
     static Bare of(String svg) throws SvgProblem {

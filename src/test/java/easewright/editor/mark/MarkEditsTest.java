@@ -23,7 +23,7 @@ import org.junit.jupiter.api.Test;
 class MarkEditsTest {
     private static Pattern marked() throws SvgProblem {
         Bare bare = Bare.skirt();
-        bare.marker.accept();
+        bare.marker.suggesting().accept();
         return bare.session.desk().pattern();
     }
 

@@ -115,7 +115,7 @@ class MarkerTest {
     @Test
     void theKeyboardReachesEveryEdgeAndMovesAlongIt() throws SvgProblem {
         Bare bare = Bare.skirt();
-        bare.marker.accept();
+        bare.marker.suggesting().accept();
         bare.marker.go(MarkState.Step.SEAMS);
         int before = bare.session.desk().pattern().mates().size();
         bare.marker.take(Tool.SEW);
@@ -156,7 +156,7 @@ class MarkerTest {
     @Test
     void aLevelIsDraggedAndDrawnToANotch() throws SvgProblem {
         Bare bare = Bare.skirt();
-        bare.marker.accept();
+        bare.marker.suggesting().accept();
         bare.marker.go(MarkState.Step.LEVELS);
         Piece front = bare.piece("Front");
         double start = LevelEdits.distance(front, "hip").orElseThrow();

@@ -12,18 +12,19 @@ import org.junit.jupiter.api.Test;
 
 class SuggestViewTest {
     private static SuggestView view(Bare bare) {
-        return SuggestView.of(bare.session.desk(), bare.marker.suggestions(), bare.marker.state());
+        return SuggestView.of(
+                bare.session.desk(), bare.marker.suggesting().ready().orElseThrow(), bare.marker.state());
     }
 
     @Test
     void everythingIsInWordsPieceByPieceWithItsReason() throws SvgProblem {
         Bare bare = Bare.skirt();
-        assertThat(bare.marker.state().step()).isEqualTo(MarkState.Step.SUGGESTED);
         SuggestView view = view(bare);
         assertThat(view.groups())
                 .extracting(SuggestView.Group::title)
                 .containsExactly("Back", "Front", "Waistband", "All together");
-        assertThat(view.taken()).isEqualTo(bare.marker.suggestions().all().size());
+        assertThat(view.taken())
+                .isEqualTo(bare.marker.suggesting().ready().orElseThrow().all().size());
         for (SuggestView.Group group : view.groups()) {
             for (SuggestView.Row row : group.rows()) {
                 assertThat(row.what())
@@ -44,7 +45,7 @@ class SuggestViewTest {
         Pattern before = bare.session.desk().pattern();
         view(bare);
         assertThat(bare.session.desk().pattern()).isSameAs(before);
-        bare.marker.accept();
+        bare.marker.suggesting().accept();
         assertThat(bare.piece("Back").darts()).hasSize(2);
         assertThat(view(bare).groups()).isEmpty();
         bare.session.undo();
@@ -54,30 +55,30 @@ class SuggestViewTest {
     @Test
     void whatIsUntickedIsLeftOut() throws SvgProblem {
         Bare bare = Bare.skirt();
-        String dart = bare.marker.suggestions().all().stream()
+        String dart = bare.marker.suggesting().ready().orElseThrow().all().stream()
                 .filter(s -> s.kind() == Suggestion.Kind.DART)
                 .map(Suggestion::key)
                 .findFirst()
                 .orElseThrow();
-        bare.marker.tick(dart, false);
+        bare.marker.suggesting().tick(dart, false);
         assertThat(view(bare).groups().get(0).rows())
                 .filteredOn(r -> !r.taken())
                 .hasSize(1);
-        bare.marker.accept();
+        bare.marker.suggesting().accept();
         assertThat(bare.piece("Back").darts()).hasSize(1);
         bare.session.undo();
-        bare.marker.tickAll(false);
+        bare.marker.suggesting().tickAll(false);
         assertThat(view(bare).taken()).isZero();
-        assertThat(bare.marker.suggestions().outcome())
+        assertThat(bare.marker.suggesting().ready().orElseThrow().outcome())
                 .isEqualTo(bare.session.desk().pattern());
-        bare.marker.tickAll(true);
+        bare.marker.suggesting().tickAll(true);
         assertThat(view(bare).taken()).isPositive();
     }
 
     @Test
     void onePieceAlone() throws SvgProblem {
         Bare bare = Bare.skirt();
-        bare.marker.accept(view(bare).groups().get(1));
+        bare.marker.suggesting().accept(view(bare).groups().get(1));
         Piece front = bare.piece("Front");
         assertThat(front.onFold()).isTrue();
         assertThat(front.edges()).hasSize(4);
@@ -90,16 +91,16 @@ class SuggestViewTest {
     @Test
     void theTableShowsWhatASuggestionSpeaksOf() throws SvgProblem {
         Bare bare = Bare.skirt();
-        Suggestion grain = bare.marker.suggestions().all().stream()
+        Suggestion grain = bare.marker.suggesting().ready().orElseThrow().all().stream()
                 .filter(s -> s.kind() == Suggestion.Kind.GRAIN)
                 .findFirst()
                 .orElseThrow();
-        bare.marker.lightSuggestion(grain.key());
+        bare.marker.suggesting().light(grain.key());
         assertThat(MarkScenes.of(
                                 bare.session.desk(),
                                 bare.marker.sheet(),
                                 bare.marker.state(),
-                                Optional.of(bare.marker.suggestions()))
+                                Optional.of(bare.marker.suggesting().ready().orElseThrow()))
                         .strong())
                 .isEqualTo(grain.shown());
     }
@@ -107,7 +108,7 @@ class SuggestViewTest {
     @Test
     void whatWasAcceptedIsSavedAndReadAgainAsTheSame() throws SvgProblem {
         Bare bare = Bare.skirt();
-        bare.marker.accept();
+        bare.marker.suggesting().accept();
         Pattern marked = bare.session.desk().pattern();
         Pattern again = SvgFile.read(bare.svg.write(marked), "again.svg").pattern();
         assertThat(again.pieces()).isEqualTo(marked.pieces());

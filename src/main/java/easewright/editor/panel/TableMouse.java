@@ -1,0 +1,150 @@
+package easewright.editor.panel;
+
+import easewright.editor.model.Hold;
+import easewright.editor.model.Session;
+import easewright.editor.paint.OverlayPainter;
+import easewright.editor.paint.TableScene;
+import easewright.geom.Point;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.Cursor;
+import javafx.scene.input.MouseButton;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.input.ScrollEvent;
+
+/**
+ * The table by mouse: what lies under the pointer and which hand takes hold of it. A place that is asked for comes first,
+ * then marks, then seams and levels; what nobody wants pushes the table about.
+ */
+final class TableMouse {
+    private static final double NEAR_LEVEL = 10;
+
+    private final CuttingTable table;
+    private final Session session;
+    private final SeamPull pull;
+    private final PlaceHand places;
+    private Point panFrom;
+
+    TableMouse(CuttingTable table, Session session, PlaceHand places) {
+        this.table = table;
+        this.session = session;
+        this.places = places;
+        this.pull = new SeamPull(session);
+        table.addEventHandler(MouseEvent.MOUSE_PRESSED, this::pressed);
+        table.addEventHandler(MouseEvent.MOUSE_DRAGGED, this::dragged);
+        table.addEventHandler(MouseEvent.MOUSE_RELEASED, this::released);
+        table.addEventHandler(MouseEvent.MOUSE_MOVED, this::hovered);
+        table.addEventHandler(ScrollEvent.SCROLL, this::scrolled);
+    }
+
+    /** Lets go of a seam that is being pulled. */
+    void letGo() {
+        pull.end();
+    }
+
+    private Optional<MarkHand> hand() {
+        return table.hand();
+    }
+
+    private int holdAt(double x, double y) {
+        if (table.isMarking()) {
+            return -1;
+        }
+        List<Point> holds = table.holdsOnScreen();
+        for (int i = 0; i < holds.size(); i++) {
+            if (holds.get(i).distance(new Point(x, y)) <= OverlayPainter.GRIP + 5) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    /** The level whose measuring line lies under the pointer. */
+    private Optional<String> levelAt(double x, double y) {
+        Point at = table.view().toTable(x, y);
+        for (TableScene.PieceSight piece : table.scene().pieces()) {
+            for (TableScene.LevelSight level : piece.levels()) {
+                for (var span : level.spans()) {
+                    if (span.at(span.nearest(at)).distance(at) * table.view().scale() < NEAR_LEVEL) {
+                        return Optional.of(level.level());
+                    }
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private void pressed(MouseEvent e) {
+        table.requestFocus();
+        if (places.pressed(e, table.view())) {
+            return;
+        }
+        if (hand().map(h -> h.pressed(e, table.view())).orElse(false)) {
+            return;
+        }
+        int hold = e.getButton() == MouseButton.PRIMARY ? holdAt(e.getX(), e.getY()) : -1;
+        if (hold >= 0) {
+            table.pointAt(hold);
+            List<Hold> holds = table.holds();
+            pull.begin(holds.get(hold), holds, table.view().toTable(e.getX(), e.getY()));
+            return;
+        }
+        Optional<String> level = levelAt(e.getX(), e.getY());
+        if (e.getButton() == MouseButton.PRIMARY && level.isPresent()) {
+            session.chooseLevel(level.get());
+            return;
+        }
+        panFrom = new Point(e.getX(), e.getY());
+        table.setCursor(Cursor.CLOSED_HAND);
+    }
+
+    private void dragged(MouseEvent e) {
+        if (hand().map(h -> h.dragged(e, table.view())).orElse(false)) {
+            return;
+        }
+        if (pull.isPulling()) {
+            pull.to(table.view().toTable(e.getX(), e.getY()), 3 / table.view().scale(), e.isAltDown());
+        } else if (panFrom != null) {
+            table.moveView(e.getX() - panFrom.x(), e.getY() - panFrom.y());
+            panFrom = new Point(e.getX(), e.getY());
+        }
+    }
+
+    private void released(MouseEvent e) {
+        hand().ifPresent(MarkHand::released);
+        pull.end();
+        panFrom = null;
+        hovered(e);
+    }
+
+    private void hovered(MouseEvent e) {
+        Optional<Cursor> marking = hand().flatMap(h -> h.hovered(e, table.view()));
+        if (marking.isPresent()) {
+            table.setCursor(marking.get());
+            return;
+        }
+        if (places.moved(e, table.view())) {
+            table.repaint();
+        }
+        if (places.isAsked()) {
+            table.setCursor(Cursor.CROSSHAIR);
+            return;
+        }
+        int over = holdAt(e.getX(), e.getY());
+        if (over >= 0) {
+            table.setCursor(Cursor.H_RESIZE);
+        } else {
+            table.setCursor(levelAt(e.getX(), e.getY()).isPresent() ? Cursor.HAND : Cursor.DEFAULT);
+        }
+        if (over >= 0 || !table.isFocused()) {
+            table.pointAt(over);
+        }
+    }
+
+    private void scrolled(ScrollEvent e) {
+        if (e.getDeltaY() != 0) {
+            table.zoomAt(Math.pow(1.0018, e.getDeltaY()), e.getX(), e.getY());
+        }
+        e.consume();
+    }
+}
