@@ -29,25 +29,21 @@ record Area(int index, int subPath, Outline outline, double area, Box box, doubl
     private static final int SAMPLES = 12;
 
     static Optional<Area> largest(DrawnShape shape, int index) {
-        int best = -1;
-        double bestArea = 0;
-        for (int k = 0; k < shape.subPaths().size(); k++) {
-            Optional<Outline> outline = shape.subPaths().get(k).outline();
-            double area = outline.map(o -> Math.abs(o.signedArea())).orElse(0.0);
-            if (area > bestArea) {
-                best = k;
-                bestArea = area;
-            }
-        }
-        if (best < 0) {
-            return Optional.empty();
-        }
-        return Optional.of(of(new Outline(shape.subPaths().get(best).segments()), index, best));
+        return Ring.largest(shape).map(ring -> of(ring, index));
+    }
+
+    /** That of a shape large enough for a piece. */
+    static Optional<Area> ofPiece(DrawnShape shape, int index) {
+        return Ring.largest(shape).filter(Ring::forPiece).map(ring -> of(ring, index));
     }
 
     static Area of(Outline outline, int index, int subPath) {
-        List<Point> corners = corners(outline);
-        return new Area(index, subPath, outline, Math.abs(outline.signedArea()), Box.around(corners), flat(corners));
+        return of(new Ring(subPath, outline, Math.abs(outline.signedArea())), index);
+    }
+
+    private static Area of(Ring ring, int index) {
+        List<Point> corners = corners(ring.outline());
+        return new Area(index, ring.subPath(), ring.outline(), ring.area(), Box.around(corners), flat(corners));
     }
 
     private static List<Point> corners(Outline outline) {

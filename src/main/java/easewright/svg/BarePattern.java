@@ -58,7 +58,7 @@ public record BarePattern(Pattern pattern, List<Finding> findings) {
         List<Candidate> pieces = new ArrayList<>();
         int leftOut = 0;
         for (Candidate candidate : candidates(drawing, findings)) {
-            SubPath line = new SubPath(candidate.area().outline().segments(), true);
+            SubPath line = new SubPath(candidate.area().outline());
             boolean inside = pieces.stream().anyMatch(piece -> piece.area().holds(line));
             if (!inside && pieces.size() < MOST_PIECES) {
                 pieces.add(candidate);
@@ -136,8 +136,7 @@ public record BarePattern(Pattern pattern, List<Finding> findings) {
             DrawnShape shape = all.get(i);
             if (shape.shown()) {
                 int order = i;
-                Area.largest(shape, i)
-                        .filter(area -> area.area() >= LEAST_AREA)
+                Area.ofPiece(shape, i)
                         .ifPresent(area -> candidates.add(
                                 new Candidate(area, order, Optional.empty(), area.subPath(), shape.id(), name(shape))));
             }

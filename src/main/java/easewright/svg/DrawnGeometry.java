@@ -35,7 +35,7 @@ final class DrawnGeometry implements MarksReader.Geometry {
         if (shape == null) {
             return Optional.empty();
         }
-        return Area.largest(drawing.all().get(shape), shape).map(area -> new Part(shape, List.of(area.subPath())));
+        return Ring.largest(drawing.all().get(shape)).map(ring -> new Part(shape, List.of(ring.subPath())));
     }
 
     /** The loose lines whose ids, with spaces between, are given, if they join to an outline. */
@@ -76,6 +76,9 @@ final class DrawnGeometry implements MarksReader.Geometry {
     }
 
     List<Segment> segments(Part part) {
+        if (part.subPaths().size() == 1) {
+            return line(part).segments();
+        }
         List<Segment> all = new ArrayList<>();
         for (int k : part.subPaths()) {
             all.addAll(drawing.all().get(part.shape()).subPaths().get(k).segments());
@@ -83,10 +86,14 @@ final class DrawnGeometry implements MarksReader.Geometry {
         return List.copyOf(all);
     }
 
+    private SubPath line(Part part) {
+        return drawing.all().get(part.shape()).subPaths().get(part.subPaths().get(0));
+    }
+
     @Override
     public Optional<Outline> outline(String id) {
         return piece(id)
-                .map(part -> new Outline(segments(part)))
+                .flatMap(part -> line(part).outline())
                 .or(() -> joined(id).map(JoinedOutline::outline));
     }
 

@@ -20,9 +20,10 @@ public record Layer(String key, String name, int outlines, boolean shown) {
     static List<Layer> of(Tree tree, ShapeNames names, List<DrawnShape> shapes) {
         Map<String, int[]> counts = new TreeMap<>();
         for (DrawnShape shape : shapes) {
-            boolean outline = Area.largest(shape, 0)
-                    .filter(a -> a.area() >= BarePattern.LEAST_AREA)
-                    .isPresent();
+            if (shape.groups().isEmpty()) {
+                continue;
+            }
+            boolean outline = Ring.largest(shape).filter(Ring::forPiece).isPresent();
             for (DrawnShape.Group group : shape.groups()) {
                 int[] count = counts.computeIfAbsent(group.key(), key -> new int[2]);
                 count[0] += outline ? 1 : 0;

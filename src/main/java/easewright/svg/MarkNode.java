@@ -2,10 +2,9 @@ package easewright.svg;
 
 import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.ListIterator;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Supplier;
@@ -14,14 +13,14 @@ import java.util.function.Supplier;
  * An element of the marks block.
  *
  * @param name       local name
- * @param attributes those without a prefix, in the order written
+ * @param attributes names and values of those without a prefix in turn, in the order written
  * @param foreign    names of attributes with a prefix, namespace declarations left out
  * @param markup     the element as it stands, with every namespace declared that it needs
  */
 record MarkNode(
         String namespace,
         String name,
-        Map<String, String> attributes,
+        List<String> attributes,
         List<String> foreign,
         List<MarkNode> children,
         Supplier<String> markup) {
@@ -35,6 +34,22 @@ record MarkNode(
 
     /** Longer ones are not declared for marks that are kept as they stand. */
     private static final int LONGEST_PREFIX = 200;
+
+    /** The value of an attribute without a prefix, or null. */
+    String get(String attribute) {
+        for (int i = 0; i < attributes.size(); i += 2) {
+            if (attributes.get(i).equals(attribute)) {
+                return attributes.get(i + 1);
+            }
+        }
+        return null;
+    }
+
+    /** The same, or an empty text. */
+    String text(String attribute) {
+        String text = get(attribute);
+        return text == null ? "" : text;
+    }
 
     /** The elements named marks in any version of our namespace, in document order. */
     static List<Tag> blocks(SourceText source) {
@@ -61,31 +76,35 @@ record MarkNode(
      * @throws IllegalArgumentException if an attribute refers to an entity of the file's own
      */
     static MarkNode of(SourceText source, Tag tag) {
-        Map<Integer, List<Tag>> inside = new TreeMap<>();
-        for (int i = tag.index() + 1; i < source.tags().size() && source.tag(i).from() < tag.endTo(); i++) {
-            Tag child = source.tag(i);
-            inside.computeIfAbsent(child.parent(), k -> new ArrayList<>()).add(child);
-        }
-        return node(source, tag, namespaces(source, tag), inside);
+        return node(source, source.tags().listIterator(tag.index() + 1), tag, namespaces(source, tag));
     }
 
-    private static MarkNode node(
-            SourceText source, Tag tag, Map<String, String> namespaces, Map<Integer, List<Tag>> inside) {
-        Map<String, String> attributes = new LinkedHashMap<>();
-        List<String> foreign = new ArrayList<>();
+    /**
+     * @param after the tags after this one; those inside it are taken
+     */
+    private static MarkNode node(SourceText source, ListIterator<Tag> after, Tag tag, Map<String, String> namespaces) {
+        List<String> attributes = new ArrayList<>(2 * tag.attributes().size());
+        List<String> foreign = List.of();
         for (Tag.Attribute attribute : tag.attributes()) {
-            if (declaredPrefix(attribute.name()).isPresent()) {
+            if (declaredPrefix(attribute.name()) != null) {
                 continue;
             }
             if (attribute.name().indexOf(':') >= 0) {
+                foreign = foreign.isEmpty() ? new ArrayList<>() : foreign;
                 foreign.add(attribute.name());
             } else {
-                attributes.put(attribute.name(), XmlText.unescape(attribute.raw()));
+                attributes.add(attribute.name());
+                attributes.add(XmlText.unescape(attribute.raw()));
             }
         }
-        List<MarkNode> children = new ArrayList<>();
-        for (Tag child : inside.getOrDefault(tag.index(), List.of())) {
-            children.add(node(source, child, declared(namespaces, child), inside));
+        List<MarkNode> children = new ArrayList<>(0);
+        while (after.hasNext()) {
+            Tag child = after.next();
+            if (child.parent() != tag.index()) {
+                after.previous();
+                break;
+            }
+            children.add(node(source, after, child, declared(namespaces, child)));
         }
         return new MarkNode(
                 namespaces.getOrDefault(prefix(tag.name()), ""),
@@ -103,12 +122,13 @@ record MarkNode(
     }
 
     private static Map<String, String> declared(Map<String, String> outer, Tag tag) {
-        if (tag.attributes().stream().noneMatch(a -> declaredPrefix(a.name()).isPresent())) {
-            return outer;
-        }
-        Map<String, String> all = new TreeMap<>(outer);
+        Map<String, String> all = outer;
         for (Tag.Attribute attribute : tag.attributes()) {
-            declaredPrefix(attribute.name()).ifPresent(prefix -> all.put(prefix, literal(attribute.raw())));
+            String prefix = declaredPrefix(attribute.name());
+            if (prefix != null) {
+                all = all == outer ? new TreeMap<>(outer) : all;
+                all.put(prefix, literal(attribute.raw()));
+            }
         }
         return all;
     }
@@ -121,11 +141,15 @@ record MarkNode(
         }
     }
 
-    private static Optional<String> declaredPrefix(String attribute) {
-        if (attribute.equals("xmlns")) {
-            return Optional.of("");
+    /** The prefix that the attribute declares, empty for the default namespace; null if it declares none. */
+    private static String declaredPrefix(String attribute) {
+        if (!attribute.startsWith("xmlns")) {
+            return null;
         }
-        return attribute.startsWith("xmlns:") ? Optional.of(attribute.substring(6)) : Optional.empty();
+        if (attribute.length() == 5) {
+            return "";
+        }
+        return attribute.charAt(5) == ':' ? attribute.substring(6) : null;
     }
 
     private static String prefix(String name) {

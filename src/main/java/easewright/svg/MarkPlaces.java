@@ -46,9 +46,9 @@ final class MarkPlaces {
         return moved.equals(Affine.IDENTITY) ? written : moved.apply(written);
     }
 
-    /** How far a written place lies from the outline, mm. */
-    double distance(Point written) {
-        return outline.nearest(free(written)).distance();
+    /** The place of the outline nearest to a written one. */
+    Nearest nearest(Point written) {
+        return outline.nearest(free(written));
     }
 
     /**
@@ -74,14 +74,13 @@ final class MarkPlaces {
 
     /**
      * Whether the run from one place to another, in the direction in which the outline is drawn now, passes a third.
-     * Places are on the outline.
+     * The ends are on the outline.
      */
-    boolean passes(Point from, Point to, Point via) {
+    boolean passes(Point from, Point to, Place via) {
         Place a = outline.nearest(from).place();
         Place b = outline.nearest(to).place();
-        Place v = outline.nearest(free(via)).place();
         return a.compareTo(b) < 0
-                ? a.compareTo(v) <= 0 && v.compareTo(b) <= 0
-                : a.compareTo(v) <= 0 || v.compareTo(b) <= 0;
+                ? a.compareTo(via) <= 0 && via.compareTo(b) <= 0
+                : a.compareTo(via) <= 0 || via.compareTo(b) <= 0;
     }
 }

@@ -1,19 +1,18 @@
 package easewright.svg;
 
 import easewright.geom.Point;
-import java.util.LinkedHashSet;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 
 /** The attributes of one mark, each asked for once; remembers which were. */
 final class MarkValues {
     private final MarkNode node;
-    private final Set<String> asked = new LinkedHashSet<>();
+    private final List<String> asked = new ArrayList<>();
 
     MarkValues(MarkNode node) {
         this.node = node;
@@ -42,7 +41,7 @@ final class MarkValues {
 
     Optional<String> text(String name) {
         asked.add(name);
-        return Optional.ofNullable(node.attributes().get(name));
+        return Optional.ofNullable(node.get(name));
     }
 
     String needed(String name) throws Damage {
@@ -107,10 +106,7 @@ final class MarkValues {
     }
 
     int count(String name, int otherwise) throws Damage {
-        return read(
-                        name,
-                        text -> text.matches("[1-9][0-9]{0,3}") ? Optional.of(Integer.valueOf(text)) : Optional.empty())
-                .orElse(otherwise);
+        return read(name, MarkWords::count).orElse(otherwise);
     }
 
     <E extends Enum<E>> E word(String name, Class<E> type, E otherwise) throws Damage {
@@ -123,9 +119,13 @@ final class MarkValues {
 
     /** Attributes that nobody asked for. */
     List<String> unknown() {
-        Set<String> rest = new LinkedHashSet<>(node.attributes().keySet());
-        rest.removeAll(asked);
+        List<String> rest = new ArrayList<>(0);
+        for (int i = 0; i < node.attributes().size(); i += 2) {
+            if (!asked.contains(node.attributes().get(i))) {
+                rest.add(node.attributes().get(i));
+            }
+        }
         rest.addAll(node.foreign());
-        return List.copyOf(rest);
+        return rest;
     }
 }

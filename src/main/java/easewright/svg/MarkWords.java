@@ -15,7 +15,6 @@ final class MarkWords {
     private static final String NUMBER = "[+-]?(?:\\d+(?:\\.\\d*)?|\\.\\d+)";
     private static final Pattern LENGTH = Pattern.compile(
             "(?:(" + NUMBER + ")|([+-]?)(?:(\\d+)\\s+)?(\\d+)/(\\d+))\\s*(mm|cm|in)?", Pattern.CASE_INSENSITIVE);
-    private static final Pattern PAIR = Pattern.compile("(" + NUMBER + ")\\s*[\\s,]\\s*(" + NUMBER + ")");
 
     private MarkWords() {}
 
@@ -25,11 +24,24 @@ final class MarkWords {
 
     static <E extends Enum<E>> Optional<E> value(Class<E> type, String word) {
         for (E value : type.getEnumConstants()) {
-            if (word(value).equals(word)) {
+            if (spells(value.name(), word)) {
                 return Optional.of(value);
             }
         }
         return Optional.empty();
+    }
+
+    private static boolean spells(String name, String word) {
+        if (name.length() != word.length()) {
+            return false;
+        }
+        for (int i = 0; i < name.length(); i++) {
+            char c = name.charAt(i);
+            if (word.charAt(i) != (c == '_' ? '-' : Character.toLowerCase(c))) {
+                return false;
+            }
+        }
+        return true;
     }
 
     static String place(Point p) {
@@ -38,22 +50,78 @@ final class MarkWords {
 
     /** A place, mm; none if the text is not two numbers. */
     static Optional<Point> place(String text) {
-        Matcher pair = PAIR.matcher(text.strip());
-        if (!pair.matches()) {
-            return Optional.empty();
-        }
-        double x = Double.parseDouble(pair.group(1));
-        double y = Double.parseDouble(pair.group(2));
-        return Double.isFinite(x) && Double.isFinite(y) ? Optional.of(new Point(x, y)) : Optional.empty();
+        String pair = text.strip();
+        NumberScanner in = new NumberScanner(pair);
+        double x = plain(in, pair);
+        int end = in.at();
+        in.skipCommaSpace();
+        double y = in.at() > end ? plain(in, pair) : Double.NaN;
+        boolean whole = in.atEnd() && !Double.isNaN(x) && !Double.isNaN(y);
+        return whole ? Optional.of(new Point(x, y)) : Optional.empty();
     }
 
     /** A plain number. */
     static Optional<Double> number(String text) {
-        return text.strip().matches(NUMBER) ? finite(Double.parseDouble(text.strip())) : Optional.empty();
+        String stripped = text.strip();
+        NumberScanner in = new NumberScanner(stripped);
+        double value = plain(in, stripped);
+        return in.atEnd() && !Double.isNaN(value) ? Optional.of(value) : Optional.empty();
+    }
+
+    /** The sides of an upright box: left, upper, right, lower; none if the text is not four numbers. */
+    static Optional<double[]> sides(String text) {
+        String stripped = text.strip();
+        NumberScanner in = new NumberScanner(stripped);
+        double[] sides = new double[4];
+        for (int i = 0; i < 4; i++) {
+            sides[i] = plain(in, stripped);
+            int end = in.at();
+            while (in.peek() == ',' || NumberScanner.isSpace(in.peek())) {
+                in.skip();
+            }
+            if (Double.isNaN(sides[i]) || i < 3 && in.at() == end) {
+                return Optional.empty();
+            }
+        }
+        return in.atEnd() ? Optional.of(sides) : Optional.empty();
+    }
+
+    /** How often, from 1 to 9999. */
+    static Optional<Integer> count(String text) {
+        int count = 0;
+        for (int i = 0; i < text.length(); i++) {
+            if (i > 3 || !NumberScanner.isDigit(text.charAt(i)) || text.charAt(0) == '0') {
+                return Optional.empty();
+            }
+            count = 10 * count + text.charAt(i) - '0';
+        }
+        return count == 0 ? Optional.empty() : Optional.of(count);
+    }
+
+    /** A number of digits with at most one point among, before or behind them; NaN if none begins here. */
+    private static double plain(NumberScanner in, String text) {
+        int begin = in.at();
+        double value = in.number();
+        if (Double.isNaN(value)) {
+            return value;
+        }
+        if (in.peek() == '.' && text.indexOf('.', begin) == in.at()) {
+            in.skip();
+        }
+        for (int i = begin; i < in.at(); i++) {
+            if (text.charAt(i) == 'e' || text.charAt(i) == 'E') {
+                return Double.NaN;
+            }
+        }
+        return value;
     }
 
     /** A length with or without a unit, as mm: {@code 15}, {@code 15mm}, {@code 1.5cm}, {@code 5/8in}. */
     static Optional<Double> length(String text) {
+        Optional<Double> plain = number(text);
+        if (plain.isPresent()) {
+            return plain;
+        }
         Matcher m = LENGTH.matcher(text.strip());
         if (!m.matches()) {
             return Optional.empty();

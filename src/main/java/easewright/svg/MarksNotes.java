@@ -39,7 +39,7 @@ final class MarksNotes {
      */
     void attempt(MarkNode node, Optional<String> pieceId, String pieceName, String nameKey, Reading reading) {
         MarkValues values = new MarkValues(node);
-        String name = node.attributes().getOrDefault(nameKey, "");
+        String name = node.text(nameKey);
         try {
             reading.read(values);
             for (String unknown : values.unknown()) {

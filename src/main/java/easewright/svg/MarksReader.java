@@ -135,7 +135,7 @@ final class MarksReader {
     }
 
     private void attempt(MarkNode child, String nameKey, MarksNotes.Reading reading) {
-        String key = child.name() + " " + child.attributes().getOrDefault(nameKey, "");
+        String key = child.name() + " " + child.text(nameKey);
         notes.attempt(child, Optional.empty(), "", nameKey, values -> {
             if (!seen.add(key)) {
                 throw new MarkValues.Damage("mark-twice", Map.of());

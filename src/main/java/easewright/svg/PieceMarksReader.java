@@ -2,6 +2,7 @@ package easewright.svg;
 
 import easewright.geom.Affine;
 import easewright.geom.Box;
+import easewright.geom.Nearest;
 import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.geom.Segment;
@@ -109,15 +110,8 @@ final class PieceMarksReader {
 
     /** Sees whether the piece lies elsewhere than when the marks were written. */
     private void follow(String text) throws MarkValues.Damage {
-        String[] numbers = text.strip().split("[\\s,]+");
-        double[] sides = new double[4];
-        for (int i = 0; i < 4; i++) {
-            Optional<Double> side = numbers.length == 4 ? MarkWords.number(numbers[i]) : Optional.empty();
-            if (side.isEmpty()) {
-                throw new MarkValues.Damage("mark-value-bad", Map.of("attribute", "box", "text", text));
-            }
-            sides[i] = side.get();
-        }
+        double[] sides = MarkWords.sides(text)
+                .orElseThrow(() -> new MarkValues.Damage("mark-value-bad", Map.of("attribute", "box", "text", text)));
         Box now = outline.box();
         Point least = moved.apply(new Point(sides[0], sides[1]));
         Point most = moved.apply(new Point(sides[2], sides[3]));
@@ -158,7 +152,7 @@ final class PieceMarksReader {
     }
 
     private void attempt(MarkNode child, String nameKey, MarksNotes.Reading reading) {
-        String key = child.name() + " " + child.attributes().getOrDefault(nameKey, "");
+        String key = child.name() + " " + child.text(nameKey);
         notes.attempt(child, Optional.of(id), name, nameKey, values -> {
             // Notches of one name may be several: a pair of them marks the back.
             if (!seen.add(key) && !child.name().equals("notch")) {
@@ -190,12 +184,15 @@ final class PieceMarksReader {
         boolean keep = v.yesNo("protected", role.protectedByDefault());
         Optional<Double> own = v.length("allowance");
         OptionalDouble allowance = own.isPresent() ? OptionalDouble.of(own.get()) : OptionalDouble.empty();
-        boolean backwards = via.isPresent() && !from.equals(to) && !places.passes(from, to, via.get());
+        Optional<Nearest> passed = via.map(places::nearest);
+        boolean backwards = passed.isPresent()
+                && !from.equals(to)
+                && !places.passes(from, to, passed.get().place());
         edges.add(new Edge(edge, role, backwards ? to : from, backwards ? from : to, keep, allowance));
-        if (via.isPresent() && places.distance(via.get()) > MarkPlaces.TOLERANCE) {
+        if (passed.isPresent() && passed.get().distance() > MarkPlaces.TOLERANCE) {
             notes.add(Finding.of("edge-shape-differs", Severity.CAUTION, name)
                     .with("edge", edge)
-                    .with("distance", places.distance(via.get())));
+                    .with("distance", passed.get().distance()));
         }
     }
 

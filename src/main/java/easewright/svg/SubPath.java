@@ -8,22 +8,28 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * One stroke of a drawn shape, without lifting the pen; segments join end to start. Millimetres.
+ * One stroke of a drawn shape, without lifting the pen. Millimetres.
  *
- * @param closed the end meets the start exactly, and was meant to
+ * @param chain an outline if the end meets the start exactly, and was meant to; else a curve
  */
-public record SubPath(List<Segment> segments, boolean closed) {
+public record SubPath(Chain chain) {
     /**
      * @throws IllegalArgumentException if there is no segment, a gap between two, or a closed one does not close
      */
-    public SubPath {
-        segments = List.copyOf(segments);
-        Chain chain = closed ? new Outline(segments) : new Curve(segments);
-        segments = chain.segments();
+    public SubPath(List<Segment> segments, boolean closed) {
+        this(closed ? new Outline(segments) : new Curve(segments));
+    }
+
+    public List<Segment> segments() {
+        return chain.segments();
+    }
+
+    public boolean closed() {
+        return chain instanceof Outline;
     }
 
     /** The outline, if it is closed. */
     public Optional<Outline> outline() {
-        return closed ? Optional.of(new Outline(segments)) : Optional.empty();
+        return chain instanceof Outline outline ? Optional.of(outline) : Optional.empty();
     }
 }

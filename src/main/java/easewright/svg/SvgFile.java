@@ -1,7 +1,6 @@
 package easewright.svg;
 
 import easewright.geom.Affine;
-import easewright.geom.Curve;
 import easewright.pattern.Caption;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
@@ -211,8 +210,8 @@ public final class SvgFile {
             return OptionalDouble.empty();
         }
         SubPath line = shape.get().subPaths().get(0);
-        Curve curve = new Curve(line.segments());
-        return OptionalDouble.of(line.closed() ? curve.box().width() : curve.length());
+        return OptionalDouble.of(
+                line.closed() ? line.chain().box().width() : line.chain().length());
     }
 
     /** Whether marks were read from the file. */

@@ -50,7 +50,7 @@ final class Unmarked {
         for (DrawnShape shape : drawing.all()) {
             if (shape.shown() && !known.contains(shape.id())) {
                 for (SubPath line : shape.subPaths()) {
-                    if (line.closed() && mayBe(new Outline(line.segments()))) {
+                    if (line.chain() instanceof Outline outline && mayBe(outline)) {
                         return true;
                     }
                 }

@@ -32,9 +32,7 @@ final class Writings {
         }
         for (int i = 0; i < shapes.size(); i++) {
             if (shapes.get(i).shown()) {
-                Area.largest(shapes.get(i), i)
-                        .filter(a -> a.area() >= BarePattern.LEAST_AREA)
-                        .ifPresent(areas::add);
+                Area.ofPiece(shapes.get(i), i).ifPresent(areas::add);
             }
             if (areas.size() > MOST) {
                 return new Named(shapes, joined);

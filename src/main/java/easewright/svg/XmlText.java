@@ -39,6 +39,9 @@ final class XmlText {
      * @throws IllegalArgumentException if it refers to an entity other than XML's own five
      */
     static String unescape(String raw) {
+        if (!special(raw)) {
+            return raw;
+        }
         StringBuilder out = new StringBuilder(raw.length());
         for (int i = 0; i < raw.length(); i++) {
             char c = raw.charAt(i);
@@ -59,6 +62,16 @@ final class XmlText {
             }
         }
         return out.toString();
+    }
+
+    private static boolean special(String raw) {
+        for (int i = 0; i < raw.length(); i++) {
+            char c = raw.charAt(i);
+            if (c == '&' || c == '\n' || c == '\t' || c == '\r') {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static String resolved(String reference) {
