@@ -8,8 +8,6 @@ import easewright.alter.SettingText;
 import easewright.alter.Way;
 import easewright.alter.Ways;
 import easewright.pattern.Pattern;
-import easewright.text.LengthUnit;
-import easewright.text.Lengths;
 import easewright.text.Unreadable;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -88,9 +86,9 @@ record Asked(Way way, Map<String, List<String>> texts) {
     }
 
     /** The alteration of this pattern that was meant. */
-    Alteration alteration(Pattern pattern, LengthUnit unit) throws Trouble {
+    Alteration alteration(Pattern pattern, Typed typed) throws Trouble {
         try {
-            return way.from(SettingText.read(way, texts, pattern, text -> Lengths.parse(text, unit)));
+            return way.from(SettingText.read(way, texts, pattern, typed::mm));
         } catch (Refusal e) {
             throw Said.of(e);
         } catch (Unreadable e) {

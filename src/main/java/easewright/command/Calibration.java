@@ -2,8 +2,6 @@ package easewright.command;
 
 import easewright.svg.SvgFile;
 import easewright.svg.SvgProblem;
-import easewright.text.LengthUnit;
-import easewright.text.Lengths;
 import easewright.text.Unreadable;
 import java.util.Map;
 import java.util.Optional;
@@ -18,13 +16,13 @@ record Calibration(String text, Optional<String> element, double mm) {
     private static final double LARGEST_MM_PER_UNIT = 1000;
 
     /** Reads {@code 0.2646mm} or {@code test-line=100mm}. */
-    static Calibration of(String text, LengthUnit unit) throws Trouble {
+    static Calibration of(String text, Typed typed) throws Trouble {
         int equals = text.lastIndexOf('=');
         Optional<String> element = equals < 0
                 ? Optional.empty()
                 : Optional.of(text.substring(0, equals).strip());
         try {
-            double mm = Lengths.parse(text.substring(equals + 1), unit);
+            double mm = typed.mm(text.substring(equals + 1));
             if (mm > 0) {
                 return new Calibration(text, element, mm);
             }

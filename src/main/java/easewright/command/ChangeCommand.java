@@ -5,14 +5,12 @@ import easewright.alter.Refusal;
 import easewright.check.Checks;
 import easewright.check.Offers;
 import easewright.ease.EaseTables;
-import easewright.pattern.ChangeNote;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
 import easewright.pattern.Scale;
 import easewright.print.Reading;
 import easewright.svg.SvgFile;
 import easewright.svg.SvgProblem;
-import easewright.text.LengthUnit;
 import easewright.text.Words;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -51,7 +49,8 @@ final class ChangeCommand implements Job {
             throw new Trouble("scale-needed", Map.of("file", source.file().toString()));
         }
         List<Finding> findings = new ArrayList<>();
-        Pattern after = changed(before, asked, source.unit(), findings);
+        Pattern after = changed(before, asked, source.typed(), findings);
+        source.typed().tell(voice);
         byte[] bytes = written(opened, source.file(), after, findings);
         Reading readBefore = opened.reading(before);
         Reading readAfter = opened.reading(after);
@@ -65,7 +64,7 @@ final class ChangeCommand implements Job {
         if (source.json()) {
             Json json = new Json(words);
             Node document = json.document(opened, readAfter, noticed);
-            document.put("changes", notes(after.changes()));
+            document.put("changes", Json.changes(after.changes()));
             document.put("before", json.reading(readBefore));
             document.put("after", json.reading(readAfter));
             voice.out().println(json.text(document));
@@ -90,7 +89,7 @@ final class ChangeCommand implements Job {
         return List.of(ChangeOptions.asked(given));
     }
 
-    private static Pattern changed(Pattern before, List<Asked> asked, LengthUnit unit, List<Finding> findings)
+    private static Pattern changed(Pattern before, List<Asked> asked, Typed typed, List<Finding> findings)
             throws Trouble {
         Pattern pattern = before;
         List<Asked> forEachSize = new ArrayList<>();
@@ -99,7 +98,7 @@ final class ChangeCommand implements Job {
         }
         for (Asked each : forEachSize) {
             try {
-                Altered altered = each.alteration(pattern, unit).apply(pattern);
+                Altered altered = each.alteration(pattern, typed).apply(pattern);
                 findings.addAll(altered.findings());
                 pattern = altered.pattern();
             } catch (Refusal refusal) {
@@ -118,14 +117,5 @@ final class ChangeCommand implements Job {
         } catch (SvgProblem e) {
             throw Said.of(e, file);
         }
-    }
-
-    private static Node.Rows notes(List<ChangeNote> notes) {
-        Node.Rows array = new Node.Rows();
-        for (ChangeNote note : notes) {
-            Node node = array.addObject().put("method", note.method());
-            note.settings().forEach(node::put);
-        }
-        return array;
     }
 }

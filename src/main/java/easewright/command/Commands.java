@@ -61,12 +61,12 @@ public final class Commands {
         try {
             return run(voice, arguments);
         } catch (Misuse e) {
-            voice.err().println(english().problem(e.code(), e.values()));
+            say(e, voice);
             String command = job(arguments[0]).isPresent() ? "easewright " + arguments[0] : "easewright";
             voice.err().println(english().of("command.usage-hint", Map.of("command", command)));
             return USAGE;
         } catch (Trouble e) {
-            voice.err().println(english().problem(e.code(), e.values()));
+            say(e, voice);
         } catch (StackOverflowError | OutOfMemoryError e) {
             voice.err().println(english().problem("file-too-much", Map.of()));
         } catch (RuntimeException e) {
@@ -76,13 +76,22 @@ public final class Commands {
         return REFUSED;
     }
 
+    private static void say(Trouble trouble, Voice voice) {
+        voice.err().println(english().problem(trouble.code(), trouble.values()));
+        Meant.by(trouble).ifPresent(name -> voice.err().println(english().of("command.meant", Map.of("name", name))));
+    }
+
     private static int run(Voice voice, String... arguments) throws Trouble {
         Optional<Job> job = job(arguments[0]);
-        Optional<Given> given = job.isEmpty()
-                ? Optional.empty()
-                : PlainReader.read(job.get().grammar(), List.of(arguments).subList(1, arguments.length));
+        List<String> line = List.of(arguments);
+        Optional<Given> given = Optional.empty();
+        if (job.isPresent()) {
+            Grammar grammar = job.get().grammar();
+            line = Joined.amounts(grammar, line);
+            given = PlainReader.read(grammar, line.subList(1, line.size()));
+        }
         if (given.isEmpty()) {
-            given = manual(voice).read(arguments);
+            given = manual(voice).read(line);
         }
         return job.isEmpty() || given.isEmpty() ? DONE : job.get().run(given.get(), voice);
     }

@@ -6,8 +6,6 @@ import easewright.draft.Samples;
 import easewright.pattern.Body;
 import easewright.svg.SvgProblem;
 import easewright.text.BodyFile;
-import easewright.text.LengthUnit;
-import easewright.text.Lengths;
 import easewright.text.Unreadable;
 import easewright.text.Words;
 import java.io.IOException;
@@ -39,13 +37,13 @@ final class DraftCommand implements Job {
         if (target.output().isEmpty()) {
             throw new Misuse("draft-output-needed", Map.of());
         }
-        LengthUnit unit = Source.unit(given);
+        Typed typed = new Typed(Source.unit(given));
         String garment = given.places().get(0);
         try {
             if (garment.equalsIgnoreCase(SAMPLES)) {
                 samples(target.output().get(), target.overwrite(), voice);
             } else {
-                one(recipe(garment), given, unit, target, voice);
+                one(recipe(garment), given, typed, target, voice);
             }
         } catch (DraftRefused e) {
             throw new Trouble(e.code(), e.values());
@@ -68,7 +66,7 @@ final class DraftCommand implements Job {
         return recipe.get();
     }
 
-    private static void one(Recipe recipe, Given given, LengthUnit unit, Target target, Voice voice)
+    private static void one(Recipe recipe, Given given, Typed typed, Target target, Voice voice)
             throws Trouble, SvgProblem, Unreadable {
         Path output = target.output().orElseThrow();
         Optional<Path> file = given.path("--body");
@@ -78,15 +76,16 @@ final class DraftCommand implements Job {
             target.check(output);
         }
         Body body = file.isPresent() ? BodyFile.read(file.get()) : recipe.sample();
-        Map<String, Double> ease = wishes(given.texts("--ease"), recipe.ease(), recipe, unit);
-        Map<String, Double> lengths = wishes(given.texts("--length"), recipe.lengths(), recipe, unit);
+        Map<String, Double> ease = wishes(given.texts("--ease"), recipe.ease(), recipe, typed);
+        Map<String, Double> lengths = wishes(given.texts("--length"), recipe.lengths(), recipe, typed);
+        typed.tell(voice);
         String drawing = Samples.svg(recipe.draft(body, ease, lengths).draft());
-        save(output, drawing, Words.english(unit), voice);
+        save(output, drawing, Words.english(typed.unit()), voice);
     }
 
     /** Wishes written {@code NAME=AMOUNT}, each for something the garment has. */
-    private static Map<String, Double> wishes(
-            List<String> texts, List<Recipe.Wish> known, Recipe recipe, LengthUnit unit) throws Trouble, Unreadable {
+    private static Map<String, Double> wishes(List<String> texts, List<Recipe.Wish> known, Recipe recipe, Typed typed)
+            throws Trouble, Unreadable {
         Map<String, Double> wishes = new LinkedHashMap<>();
         for (String text : texts) {
             int equals = text.lastIndexOf('=');
@@ -95,11 +94,11 @@ final class DraftCommand implements Job {
                     known.stream().filter(w -> w.name().equalsIgnoreCase(name)).findFirst();
             if (wish.isEmpty() || equals < 0) {
                 List<String> forms = new ArrayList<>();
-                known.forEach(
-                        w -> forms.add(w.name() + "=" + Words.english(unit).length(w.standard())));
+                known.forEach(w ->
+                        forms.add(w.name() + "=" + Words.english(typed.unit()).length(w.standard())));
                 throw new Trouble("draft-wish", Map.of("text", text, "garment", recipe.garment(), "known", forms));
             }
-            wishes.put(wish.get().name(), Lengths.parse(text.substring(equals + 1), unit));
+            wishes.put(wish.get().name(), typed.mm(text.substring(equals + 1)));
         }
         return wishes;
     }

@@ -7,6 +7,7 @@ import easewright.measure.Girth;
 import easewright.measure.LevelWidth;
 import easewright.measure.MateWalk;
 import easewright.measure.PieceMeasures;
+import easewright.pattern.ChangeNote;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
 import easewright.print.EaseText;
@@ -14,6 +15,7 @@ import easewright.print.Reading;
 import easewright.print.sheet.PrintJob;
 import easewright.text.Words;
 import java.io.IOException;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -148,6 +150,16 @@ final class Json {
         } else {
             node.put(key, null);
         }
+    }
+
+    /** Changes as they are recorded. */
+    static Node.Rows changes(List<ChangeNote> notes) {
+        Node.Rows array = new Node.Rows();
+        for (ChangeNote note : notes) {
+            Node node = array.addObject().put("method", note.method());
+            note.settings().forEach(node::put);
+        }
+        return array;
     }
 
     static Node scale(Pattern pattern) {

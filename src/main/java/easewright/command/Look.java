@@ -21,6 +21,7 @@ abstract class Look implements Job {
     public final int run(Given given, Voice voice) throws Trouble {
         Source source = Source.of(given);
         Source.Opened opened = source.open();
+        source.typed().tell(voice);
         Reading reading = opened.reading(opened.pattern());
         Noticed noticed = Noticed.in(opened, reading);
         if (source.json()) {

@@ -12,6 +12,7 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The help, and the authority on what a command line means. */
 final class Manual {
@@ -75,19 +76,38 @@ final class Manual {
      * @return what its command was given; nothing if help or the version was asked for, which then was printed
      * @throws Misuse if the line is wrong
      */
-    Optional<Given> read(String... arguments) throws Misuse {
+    Optional<Given> read(List<String> arguments) throws Misuse {
         try {
-            ParseResult parsed = line.parseArgs(arguments);
+            ParseResult parsed = line.parseArgs(arguments.toArray(String[]::new));
             if (CommandLine.executeHelpRequest(parsed) != null) {
                 return Optional.empty();
             }
             if (parsed.hasSubcommand()) {
                 return Optional.of(given(parsed.subcommand()));
             }
+        } catch (UnmatchedArgumentException e) {
+            throw unmatched(e);
         } catch (ParameterException e) {
             throw new Misuse("command-line", Map.of("reason", e.getMessage()));
         }
         throw new Misuse("command-missing", Map.of());
+    }
+
+    /** Words that belong to nothing: a command or an option that does not exist, or something left over. */
+    private static Misuse unmatched(UnmatchedArgumentException e) {
+        CommandSpec command = e.getCommandLine().getCommandSpec();
+        String word = e.getUnmatched().get(0);
+        if (word.startsWith("-")) {
+            List<String> known = new ArrayList<>();
+            command.options().forEach(option -> known.addAll(List.of(option.names())));
+            String name = word.contains("=") ? word.substring(0, word.indexOf('=')) : word;
+            return new Misuse("option-unknown", Map.of("text", name, "command", command.name(), "known", known));
+        }
+        if (command.parent() == null) {
+            List<String> known = List.copyOf(e.getCommandLine().getSubcommands().keySet());
+            return new Misuse("command-unknown", Map.of("text", word, "known", known));
+        }
+        return new Misuse("word-left-over", Map.of("text", word));
     }
 
     private static Given given(ParseResult parsed) {

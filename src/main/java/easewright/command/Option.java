@@ -15,6 +15,11 @@ record Option(List<String> names, String label, String words, boolean many) {
         return label.isEmpty();
     }
 
+    /** Whether lengths may be written as its value, or in it. */
+    boolean mayHoldAmount() {
+        return label.contains("AMOUNT") || label.contains("LENGTH") || label.equals("SCALE") || label.contains("VALUE");
+    }
+
     /** The name its values are kept under. */
     String name() {
         return names.get(names.size() - 1);

@@ -1,79 +1,59 @@
 package easewright.command;
 
-import easewright.print.Cautions;
-import easewright.print.Past;
-import easewright.print.Reading;
-import easewright.print.Use;
 import easewright.print.pdf.PdfBook;
 import easewright.print.sheet.PrintJob;
 import easewright.print.sheet.PrintOrder;
 import easewright.print.sheet.PrintProblem;
-import easewright.text.Words;
-import java.nio.file.Path;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
 
 /** {@code print FILE -o OUT.pdf}: the pieces at full scale. */
-final class PrintCommand implements Job {
+final class PrintCommand extends OnPaper {
+    PrintCommand() {
+        super("print", "print-output-needed", "print-kind-unknown");
+    }
+
     @Override
-    public Grammar grammar() {
-        return Target.grammar(Source.grammar("print"))
-                .value("--paper", "PAPER", "option.paper")
-                .flag("--projector", "option.projector")
+    Grammar grammar(Grammar common) {
+        return common.flag("--projector", "option.projector")
                 .values("--pieces", "NAMES", "option.pieces")
                 .value("--size", "SIZE", "option.size")
                 .value("--margin", "LENGTH", "option.margin")
-                .value("--overlap", "LENGTH", "option.overlap")
-                .value("--kind", "WORDS", "option.kind");
+                .value("--overlap", "LENGTH", "option.overlap");
     }
 
     @Override
-    public int run(Given given, Voice voice) throws Trouble {
-        Source source = Source.of(given);
-        Target target = Target.of(given);
-        if (target.output().isEmpty()) {
-            throw new Misuse("print-output-needed", Map.of());
-        }
-        Path output = target.output().get();
-        Words words = source.words();
-        PrintOrder order = order(given, source);
-        Set<Use> uses = PrintOptions.uses(given);
-        Source.Opened opened = source.open();
-        target.check(output, source.file(), false);
-        if (!output.toString().toLowerCase(Locale.ROOT).endsWith(".pdf")) {
-            throw new Misuse("print-kind-unknown", Map.of("file", output.toString()));
-        }
-        Reading now = opened.reading(opened.pattern());
-        Optional<Reading> before = Past.of(opened.pattern()).map(opened::reading);
+    boolean canBeCalled(String lowerCaseName) {
+        return lowerCaseName.endsWith(".pdf");
+    }
+
+    @Override
+    Made make(Given given, Matter matter) throws Trouble {
+        PrintOrder order = order(given, matter);
         PrintJob.Prints prints;
         try {
-            prints = PrintJob.of(order, before, now, Cautions.of(before, now, uses), words);
+            prints = PrintJob.of(
+                    order,
+                    matter.before(),
+                    matter.now(),
+                    matter.cautions(),
+                    matter.source().words());
         } catch (PrintProblem e) {
             throw new Trouble(e.code(), e.values());
         }
-        Target.save(output, PdfBook.of(prints.leaves(), order.name(), order.date(), share -> {}));
-        if (source.json()) {
-            Json json = new Json(words);
-            voice.out().println(json.text(Json.prints(prints)));
-        }
-        voice.err()
-                .println(words.of(
-                        "command.printed",
-                        Map.of(
-                                "file",
-                                output.toString(),
-                                "pages",
-                                prints.leaves().size())));
-        return Noticed.in(opened, now).exitCode();
+        return new Made(
+                PdfBook.of(prints.leaves(), order.name(), order.date(), share -> {}),
+                Json.prints(prints),
+                "command.printed",
+                Map.of(
+                        "file",
+                        matter.output().toString(),
+                        "pages",
+                        prints.leaves().size()));
     }
 
-    private static PrintOrder order(Given given, Source source) throws Trouble {
+    private static PrintOrder order(Given given, Matter matter) throws Trouble {
         List<String> pieces = given.texts("--pieces").stream()
                 .flatMap(names -> Arrays.stream(names.split(",", -1)))
                 .map(String::strip)
@@ -81,14 +61,12 @@ final class PrintCommand implements Job {
         if (pieces.stream().anyMatch(String::isEmpty)) {
             throw new Trouble("print-nothing-chosen", Map.of());
         }
-        PrintOrder order = PrintOrder.on(
-                        PrintOptions.paper(given),
-                        PrintOptions.name(source.file()),
-                        LocalDate.now(ZoneId.systemDefault()))
+        Typed typed = matter.source().typed();
+        PrintOrder order = PrintOrder.on(PrintOptions.paper(given), matter.title(), matter.date())
                 .withPieces(pieces)
                 .withSize(given.text("--size").orElse(""))
-                .withMargin(PrintOptions.length(given, "--margin", PrintOrder.MARGIN, source.unit()))
-                .withOverlap(PrintOptions.length(given, "--overlap", PrintOrder.OVERLAP, source.unit()));
+                .withMargin(PrintOptions.length(given, "--margin", PrintOrder.MARGIN, typed))
+                .withOverlap(PrintOptions.length(given, "--overlap", PrintOrder.OVERLAP, typed));
         return given.has("--projector") ? order.forProjector() : order;
     }
 }

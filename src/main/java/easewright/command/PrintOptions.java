@@ -2,10 +2,7 @@ package easewright.command;
 
 import easewright.print.Use;
 import easewright.print.sheet.Paper;
-import easewright.text.LengthUnit;
-import easewright.text.Lengths;
 import easewright.text.Unreadable;
-import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -15,11 +12,6 @@ import java.util.Set;
 /** What the commands that put a pattern on paper read alike. */
 final class PrintOptions {
     private PrintOptions() {}
-
-    /** What to call the pattern: its file without the ending. */
-    static String name(Path file) {
-        return String.valueOf(file.getFileName()).replaceFirst("(?i)\\.svgz?$", "");
-    }
 
     static Paper paper(Given given) throws Misuse {
         String word = given.text("--paper").orElse("a4");
@@ -43,10 +35,10 @@ final class PrintOptions {
         return uses;
     }
 
-    static double length(Given given, String option, double otherwise, LengthUnit unit) throws Trouble {
+    static double length(Given given, String option, double otherwise, Typed typed) throws Trouble {
         try {
             Optional<String> text = given.text(option);
-            return text.isEmpty() ? otherwise : Lengths.parse(text.get(), unit);
+            return text.isEmpty() ? otherwise : typed.mm(text.get());
         } catch (Unreadable e) {
             throw Said.of(e);
         }

@@ -25,17 +25,12 @@ import java.util.stream.Collectors;
 /**
  * What all commands that read a pattern have in common: the file, and how it is to be read and shown.
  *
- * @param unit  for messages, and for lengths typed without one
+ * @param typed reads lengths; its unit is that of messages too
  * @param scale the user's own word on the scale
  * @param layers names of the layers to read; empty for all that are shown
  */
 record Source(
-        Path file,
-        LengthUnit unit,
-        boolean json,
-        Optional<Path> bodyFile,
-        Optional<String> scale,
-        List<String> layers) {
+        Path file, Typed typed, boolean json, Optional<Path> bodyFile, Optional<String> scale, List<String> layers) {
     static Grammar grammar(String command) {
         return Grammar.of(command)
                 .place("FILE", "option.file")
@@ -49,7 +44,7 @@ record Source(
     static Source of(Given given) throws Misuse {
         return new Source(
                 given.path(0),
-                unit(given),
+                new Typed(unit(given)),
                 given.has("--json"),
                 given.path("--body"),
                 given.text("--scale"),
@@ -76,7 +71,7 @@ record Source(
     }
 
     Words words() {
-        return Words.english(unit);
+        return Words.english(typed.unit());
     }
 
     Opened open() throws Trouble {
@@ -87,7 +82,7 @@ record Source(
                 svg = svg.reread(svg.options().withLayers(keys(svg.drawing().layers())));
             }
             if (scale.isPresent()) {
-                svg = Calibration.of(scale.get(), unit).apply(svg);
+                svg = Calibration.of(scale.get(), typed).apply(svg);
             }
             if (svg.pattern().pieces().isEmpty()) {
                 throw Said.noPiece(file, svg.findings(), words());

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.text.Normalizer;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -21,8 +22,16 @@ public final class Lengths {
 
     private Lengths() {}
 
-    /** The length in the unit, rounded to 0.1 mm or 1/16 in, such as {@code 2.4 cm} or {@code −1 1/2 in}. */
+    /**
+     * The length in the unit, rounded to 0.1 mm or 1/16 in, such as {@code 2.4 cm} or {@code −1 1/2 in}. Less than a
+     * millimetre is told in millimetres, as people say it: {@code 0.5 mm} rather than {@code 0.05 cm}.
+     */
     public static String format(double mm, LengthUnit unit) {
+        if (unit == LengthUnit.CM
+                && Math.abs(mm) < 0.95
+                && !digits(Math.abs(mm), LengthUnit.MM).equals("0")) {
+            return format(mm, LengthUnit.MM);
+        }
         String digits = digits(Math.abs(mm), unit);
         boolean minus = mm < 0 && !digits.equals("0");
         return (minus ? "\u2212" : "") + digits + "\u00a0" + unit.symbol();
@@ -33,6 +42,39 @@ public final class Lengths {
         String text = format(mm, unit);
         boolean plus = mm > 0 && !digits(mm, unit).equals("0");
         return plus ? "+" + text : text;
+    }
+
+    /** The same as {@link #format} without the unit, and small lengths in the same unit as large ones. */
+    static String figure(double mm, LengthUnit unit) {
+        String digits = digits(Math.abs(mm), unit);
+        return mm < 0 && !digits.equals("0") ? "\u2212" + digits : digits;
+    }
+
+    static String signedFigure(double mm, LengthUnit unit) {
+        String digits = figure(mm, unit);
+        return mm > 0 && !digits.equals("0") ? "+" + digits : digits;
+    }
+
+    /** To the millimetre, or to 1/16 in: for printed figures that were rounded before they were converted. */
+    static String coarse(double mm, LengthUnit unit) {
+        return unit == LengthUnit.INCH ? format(mm, unit) : format(Math.rint(mm), unit);
+    }
+
+    /**
+     * One of several equal parts, signed, with as many places as it takes for the parts shown to add up: hundredths of
+     * a millimetre, or 1/64 in. Empty where that is not enough.
+     */
+    static Optional<String> part(double mm, LengthUnit unit) {
+        double step = unit == LengthUnit.INCH ? 25.4 / 64 : 0.01;
+        double steps = Math.abs(mm) / step;
+        if (Math.abs(steps - Math.rint(steps)) > 1e-4) {
+            return Optional.empty();
+        }
+        String digits = unit == LengthUnit.INCH
+                ? fraction(Math.round(steps), 64)
+                : decimal(Math.abs(mm) / unit.mm(), unit == LengthUnit.CM ? 3 : 2);
+        String sign = digits.equals("0") ? "" : mm < 0 ? "\u2212" : "+";
+        return Optional.of(sign + digits + "\u00a0" + unit.symbol());
     }
 
     /** A limit rounded towards 0 to what is shown in the unit, so that it holds when it is typed as it stands. */
@@ -59,9 +101,13 @@ public final class Lengths {
             // Too little for the tape, but not nothing: a seam drift of 0.3 mm must not read as none.
             return decimal(inches, 2);
         }
-        long whole = parts / SIXTEENTHS;
-        long top = parts % SIXTEENTHS;
-        long bottom = SIXTEENTHS;
+        return fraction(parts, SIXTEENTHS);
+    }
+
+    private static String fraction(long parts, long ofWhole) {
+        long whole = parts / ofWhole;
+        long top = parts % ofWhole;
+        long bottom = ofWhole;
         if (top == 0) {
             return Long.toString(whole);
         }
@@ -100,6 +146,19 @@ public final class Lengths {
             throw new Unreadable("length-too-large", Map.of("text", shown));
         }
         return form.group("sign").equals("-") ? -size : size;
+    }
+
+    /**
+     * Whether a length says its unit itself. Nothing at all needs none; what cannot be read counts as having one, since
+     * reading it says what is wrong.
+     */
+    public static boolean saysItsUnit(String text) {
+        Matcher form = FORM.matcher(plain(text.strip()));
+        if (!form.matches()) {
+            return true;
+        }
+        String unit = form.group("unit");
+        return unit != null && !unit.isBlank() || text.chars().noneMatch(c -> c >= '1' && c <= '9' || c > 127);
     }
 
     /** The same text with one kind of minus, plain spaces, and ½ written as 1/2. */

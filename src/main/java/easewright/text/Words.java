@@ -10,6 +10,7 @@ import java.util.Collection;
 import java.util.Locale;
 import java.util.Map;
 import java.util.MissingResourceException;
+import java.util.Optional;
 import java.util.PropertyResourceBundle;
 import java.util.ResourceBundle;
 import java.util.TreeMap;
@@ -21,7 +22,8 @@ import java.util.stream.Collectors;
  * Sentences from the bundle, with values filled in by name. A value of type {@code Double} is a length in mm and is
  * shown in the user's unit, unless its key ends in {@code .percent}, {@code .degrees} or {@code .number}; lists are
  * shown with commas; a key ending in {@code .signed} shows a length with its plus or minus; {@code largest} is a limit,
- * and rounded towards 0.
+ * and rounded towards 0. A line may ask for a value in a form of its own, {@code {amount.part}} for the value
+ * {@code amount}: {@code .coarse} to the millimetre, {@code .part} as one of several that must add up.
  */
 public final class Words {
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([A-Za-z][A-Za-z0-9_.-]*)\\}");
@@ -79,10 +81,24 @@ public final class Words {
         while (place.find()) {
             String name = place.group(1);
             Object value = values.get(name);
-            String text = value == null ? place.group() : shown(name, value);
+            String text = value == null ? inForm(name, values).orElse(place.group()) : shown(name, value);
             place.appendReplacement(out, Matcher.quoteReplacement(text));
         }
         return place.appendTail(out).toString();
+    }
+
+    /** A length in the form that a line asks for. */
+    private Optional<String> inForm(String name, Map<String, ?> values) {
+        int dot = name.lastIndexOf('.');
+        if (dot > 0 && values.get(name.substring(0, dot)) instanceof Double mm) {
+            return switch (name.substring(dot + 1)) {
+                case "coarse" -> Optional.of(coarse(mm));
+                case "part" ->
+                    Optional.of(Lengths.part(mm, unit).orElse(of("length.about", Map.of("amount.signed", mm))));
+                default -> Optional.empty();
+            };
+        }
+        return Optional.empty();
     }
 
     public String of(Finding finding) {
@@ -96,6 +112,21 @@ public final class Words {
 
     public String length(double mm) {
         return Lengths.format(mm, unit);
+    }
+
+    /** To the millimetre or 1/16 in: for printed figures, which were rounded before they were converted. */
+    public String coarse(double mm) {
+        return Lengths.coarse(mm, unit);
+    }
+
+    /** Without the unit, for a column that has it at its head. */
+    public String figure(double mm) {
+        return Lengths.figure(mm, unit);
+    }
+
+    /** The same with its plus or minus. */
+    public String signedFigure(double mm) {
+        return Lengths.signedFigure(mm, unit);
     }
 
     public String signed(double mm) {

@@ -48,7 +48,7 @@ class PlainReaderTest {
         List<String> line = new ArrayList<>(words);
         line.add(0, GRAMMAR.command());
         try {
-            return manual.read(line.toArray(String[]::new));
+            return manual.read(line);
         } catch (Misuse e) {
             return Optional.empty();
         }

@@ -1,6 +1,7 @@
 package easewright.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -31,6 +32,25 @@ class ReportCommandTest {
                 .isEqualTo(Commands.DONE);
         assertThat(Files.readString(page)).contains("Ease report: wider").contains("16 CFR 1615");
         assertThat(Files.readString(sheets, StandardCharsets.ISO_8859_1)).startsWith("%PDF-");
+    }
+
+    @Test
+    void tellsAProgramWhatTheReportSays() {
+        Path changed = folder.resolve("wider.svg");
+        Run change = Run.of("change", SKIRT, "--at", "hip", "--by", "24mm", "-o", changed);
+        assertThat(change.code()).as(change.err()).isEqualTo(Commands.DONE);
+        Run run = Run.of("report", changed, "-o", folder.resolve("wider.html"), "--json");
+        assertThat(run.json().path("changes").path(0).path("method").asText()).isEqualTo("seam");
+        double now = run.json().path("girths").path(1).path("finished_mm").asDouble();
+        double before = run.json()
+                .path("before")
+                .path("girths")
+                .path(1)
+                .path("finished_mm")
+                .asDouble();
+        assertThat(now - before).isCloseTo(24, within(0.01));
+        Run plain = Run.of("report", SKIRT, "-o", folder.resolve("plain.html"), "--json");
+        assertThat(plain.json().path("before").isNull()).isTrue();
     }
 
     @ParameterizedTest

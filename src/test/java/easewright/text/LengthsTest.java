@@ -136,4 +136,36 @@ class LengthsTest {
             }
         }
     }
+
+    @Test
+    void lessThanAMillimetreIsToldInMillimetres() {
+        assertThat(Lengths.format(0.5, LengthUnit.CM)).isEqualTo("0.5\u00a0mm");
+        assertThat(Lengths.signed(-0.3, LengthUnit.CM)).isEqualTo("\u22120.3\u00a0mm");
+        assertThat(Lengths.format(0.01, LengthUnit.CM)).isEqualTo("0\u00a0cm");
+        assertThat(Lengths.format(1, LengthUnit.CM)).isEqualTo("0.1\u00a0cm");
+    }
+
+    @Test
+    void equalPartsAreShownSoThatTheyAddUp() {
+        Words words = Words.english(LengthUnit.CM);
+        assertThat(words.of("editor.here.each", Map.of("seams", 4, "amount.signed", 25 / 4.0)))
+                .contains("+0.625\u00a0cm each")
+                .doesNotContain("about");
+        assertThat(words.of("editor.here.each", Map.of("seams", 3, "amount.signed", 25 / 3.0)))
+                .contains("about +0.83\u00a0cm each");
+        assertThat(Words.english(LengthUnit.INCH)
+                        .of("editor.here.each", Map.of("seams", 4, "amount.signed", -15.875 / 4)))
+                .contains("\u22125/32\u00a0in each");
+        assertThat(Lengths.part(25 / 4.0, LengthUnit.MM)).contains("+6.25\u00a0mm");
+    }
+
+    @Test
+    void aLengthSaysItsUnitOrNot() {
+        for (String bare : new String[] {"24", "+24", "1 1/2", "1½", "−3,5"}) {
+            assertThat(Lengths.saysItsUnit(bare)).as(bare).isFalse();
+        }
+        for (String told : new String[] {"24mm", "1 1/2 in", "1½\"", "0", "0.0", "nonsense", ""}) {
+            assertThat(Lengths.saysItsUnit(told)).as(told).isTrue();
+        }
+    }
 }
