@@ -119,7 +119,7 @@ final class EditorWindow {
     /** The sheet beside the table. It has many parts and says nothing of an empty table: made once the window is there. */
     private SheetPanel sheet() {
         if (sheet.isEmpty()) {
-            sheet = Optional.of(new SheetPanel(session, table, marker));
+            sheet = Optional.of(new SheetPanel(session, table, marker, files));
             root.setRight(sheet.get());
         }
         return sheet.get();

@@ -5,7 +5,6 @@ import easewright.pattern.Severity;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.Set;
 
 /** Reads the outlines of an SVG file. Opens nothing but the bytes it is given. */
 public final class DrawingReader {
@@ -23,7 +22,10 @@ public final class DrawingReader {
      * @throws IllegalArgumentException if {@code mmPerUnit} is not above 0
      */
     public static Drawing read(byte[] bytes, String name, OptionalDouble mmPerUnit) throws SvgProblem {
-        return read(bytes, name, new ReadOptions(mmPerUnit, Set.of(), false));
+        return read(
+                bytes,
+                name,
+                mmPerUnit.isPresent() ? ReadOptions.AS_FILED.withScale(mmPerUnit.getAsDouble()) : ReadOptions.AS_FILED);
     }
 
     /**
@@ -53,7 +55,7 @@ public final class DrawingReader {
         for (String id : tree.repeatedIds()) {
             notes.add(Finding.of("same-id", Severity.CAUTION, ShapeNames.clean(id)));
         }
-        Walker walker = new Walker(tree, styles, options.layers(), notes);
+        Walker walker = new Walker(tree, styles, options, notes);
         try {
             walker.walk(scale);
         } catch (Selector.Effort.TooMuch e) {

@@ -1,6 +1,7 @@
 package easewright.svg;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -12,8 +13,9 @@ import java.util.TreeMap;
  * @param name     as people read it
  * @param outlines how many closed outlines large enough for a piece lie in it
  * @param shown    whether it was read; a hidden layer is listed too
+ * @param within   key of the layer around it; empty for one that lies in no other
  */
-public record Layer(String key, String name, int outlines, boolean shown) {
+public record Layer(String key, String name, int outlines, boolean shown, String within) {
     private static final int MOST = 500;
 
     /** The layers that hold anything drawn, in the order in which they are painted. */
@@ -31,14 +33,39 @@ public record Layer(String key, String name, int outlines, boolean shown) {
             }
         }
         List<Layer> layers = new ArrayList<>();
+        Map<Element, String> keys = new IdentityHashMap<>();
         for (Element group : groups(tree)) {
             List<DrawnShape.Group> own = names.groupsWithin(group, List.of());
             int[] count = own.isEmpty() ? null : counts.get(own.get(0).key());
             if (count != null && layers.size() < MOST) {
-                layers.add(new Layer(own.get(0).key(), own.get(0).name(), count[0], count[1] > 0));
+                keys.put(group, own.get(0).key());
+                layers.add(new Layer(
+                        own.get(0).key(), own.get(0).name(), count[0], count[1] > 0, within(group.parent, keys)));
             }
         }
         return layers;
+    }
+
+    private static String within(Element around, Map<Element, String> keys) {
+        Element up = around;
+        while (up != null && !keys.containsKey(up)) {
+            up = up.parent;
+        }
+        return up == null ? "" : keys.get(up);
+    }
+
+    /**
+     * The layers worth choosing from, such as the sizes of a nest: those that hold outlines and lie side by side, as far
+     * out as there are several. Empty where there is no choice.
+     */
+    public static List<Layer> choice(List<Layer> all) {
+        List<Layer> holding = all.stream().filter(l -> l.outlines() > 0).toList();
+        List<Layer> side = holding.stream().filter(l -> l.within().isEmpty()).toList();
+        while (side.size() == 1) {
+            String around = side.get(0).key();
+            side = holding.stream().filter(l -> l.within().equals(around)).toList();
+        }
+        return side;
     }
 
     /** Groups that an editor calls layers; without any, the groups that stand side by side right inside the root. */

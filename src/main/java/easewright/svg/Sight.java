@@ -46,4 +46,9 @@ record Sight(boolean displayed, boolean visible, boolean chosen) {
             default -> visible;
         };
     }
+
+    /** The same around a layer that is not to be read. */
+    Sight unchosen() {
+        return new Sight(displayed, visible, false);
+    }
 }

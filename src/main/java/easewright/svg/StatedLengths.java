@@ -14,23 +14,20 @@ import java.util.OptionalDouble;
  * of the paper whatever the drawing's scale; but where they were taken from a drawing at the wrong scale, they are
  * wrong by the same factor.
  */
-final class StatedLengths {
+public final class StatedLengths {
     private StatedLengths() {}
 
-    /** How many there are that are not 0. */
-    static int count(Pattern pattern) {
-        int count = 0;
+    /** Those that are not 0, mm; one for each place where it is stated. */
+    public static List<Double> of(Pattern pattern) {
+        List<Double> stated = new ArrayList<>();
         for (Piece piece : pattern.pieces()) {
-            count += piece.allowance() != 0 ? 1 : 0;
-            count += (int) piece.edges().stream()
-                    .filter(e -> e.allowance().orElse(0) != 0)
-                    .count();
-            count += (int) piece.levels().stream().filter(l -> l.overlap() != 0).count();
+            stated.add(piece.allowance());
+            piece.edges().forEach(e -> stated.add(e.allowance().orElse(0)));
+            piece.levels().forEach(l -> stated.add(l.overlap()));
         }
-        return count
-                + (int) pattern.mates().stream()
-                        .filter(m -> m.declaredEase() != 0)
-                        .count();
+        pattern.mates().forEach(m -> stated.add(m.declaredEase()));
+        stated.removeIf(mm -> mm == 0);
+        return stated;
     }
 
     static Pattern scaled(Pattern pattern, double factor) {

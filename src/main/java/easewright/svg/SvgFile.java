@@ -120,9 +120,9 @@ public final class SvgFile {
             double factor = Math.sqrt(drawn.rescaled().determinant());
             if (factor != 1 && options.statedToo()) {
                 pattern = StatedLengths.scaled(pattern, factor);
-            } else if (factor != 1 && StatedLengths.count(pattern) > 0) {
+            } else if (factor != 1 && !StatedLengths.of(pattern).isEmpty()) {
                 findings.add(Finding.of("stated-lengths-kept", Severity.CAUTION, "")
-                        .with("count.number", StatedLengths.count(pattern))
+                        .with("count.number", StatedLengths.of(pattern).size())
                         .with("factor.number", factor));
             }
             state = new MarksState(state.block(), true, read.kept());
@@ -242,17 +242,22 @@ public final class SvgFile {
     }
 
     /**
-     * The pattern as it is when the drawing has another scale, proved by a line of known length. Places move; lengths
-     * stated in numbers, such as allowances and body measurements, stay.
+     * The pattern as it is when the drawing has another scale, proved by a line of known length. Places move; body
+     * measurements and wishes stay.
      *
      * @param present   a pattern of this file, at whatever scale
      * @param mmPerUnit mm per user unit of the root element
+     * @param statedToo whether lengths stated in numbers, such as allowances, change along ({@link StatedLengths})
      * @throws IllegalArgumentException if it is not above 0
      * @throws SvgProblem {@code scale-not-writable}
      */
-    public Pattern atScale(Pattern present, double mmPerUnit) throws SvgProblem {
+    public Pattern atScale(Pattern present, double mmPerUnit, boolean statedToo) throws SvgProblem {
         SvgFile now = read(bytes, name, options.withScale(mmPerUnit));
-        return new Rescaling(recalibrated(present).drawn, now.drawn).of(present);
+        Pattern rescaled = new Rescaling(recalibrated(present).drawn, now.drawn).of(present);
+        Scale before = present.scale();
+        Scale after = rescaled.scale();
+        double factor = Math.sqrt(after.mmPerUnitX() / before.mmPerUnitX() * after.mmPerUnitY() / before.mmPerUnitY());
+        return statedToo ? StatedLengths.scaled(rescaled, factor) : rescaled;
     }
 
     /** The file as it was read. */

@@ -10,7 +10,6 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * Goes through the tree in painting order, without recursion, and hands over what is drawn. Copies made by
@@ -27,7 +26,7 @@ final class Walker {
     private final Styles styles;
     private final Notes notes;
     private final Notes unsaid = new Notes();
-    private final Set<String> chosen;
+    private final ReadOptions options;
     private final ShapeNames names;
     private final ShapeCollector shapes;
     private final PictureCollector pictures = new PictureCollector();
@@ -37,13 +36,13 @@ final class Walker {
     private boolean clipped;
 
     /**
-     * @param chosen keys of the layers asked for; empty for all that are shown
+     * @param options which layers to read
      */
-    Walker(Tree tree, Styles styles, Set<String> chosen, Notes notes) {
+    Walker(Tree tree, Styles styles, ReadOptions options, Notes notes) {
         this.tree = tree;
         this.styles = styles;
         this.notes = notes;
-        this.chosen = chosen;
+        this.options = options;
         this.names = new ShapeNames(tree);
         this.shapes = new ShapeCollector(names);
     }
@@ -63,7 +62,7 @@ final class Walker {
     /** Draws everything inside the root. */
     void walk(RootScale scale) throws ShapeCollector.TooMuch {
         Element root = tree.root();
-        Sight sight = new Sight(true, true, chosen.isEmpty()).inside(root, styles.of(root), false);
+        Sight sight = new Sight(true, true, options.layers().isEmpty()).inside(root, styles.of(root), false);
         pushChildren(new Frame(root, scale.toMm(), scale.width(), scale.height(), sight, List.of(), null, false));
         while (!waiting.isEmpty()) {
             draw(waiting.pop());
@@ -92,9 +91,12 @@ final class Walker {
         Map<String, String> style = styles.of(element);
         List<DrawnShape.Group> groups =
                 holdsOthers(element) ? names.groupsWithin(element, frame.groups()) : frame.groups();
-        boolean asked = groups.size() > frame.groups().size()
-                && chosen.contains(groups.get(groups.size() - 1).key());
-        Sight sight = frame.sight().inside(element, style, asked);
+        String layer = groups.size() > frame.groups().size()
+                ? groups.get(groups.size() - 1).key()
+                : "";
+        boolean asked = options.layers().contains(layer) || options.besides().contains(layer);
+        Sight around = options.without().contains(layer) ? frame.sight().unchosen() : frame.sight();
+        Sight sight = around.inside(element, style, asked);
         Notes heard = sight.matters() ? notes : unsaid;
         Optional<Affine> own = ElementTransform.of(frame, style, heard);
         if (own.isEmpty()) {

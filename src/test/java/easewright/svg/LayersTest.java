@@ -36,9 +36,9 @@ class LayersTest {
         SvgFile file = read(NEST);
         assertThat(file.drawing().layers())
                 .containsExactly(
-                        new Layer("s36", "Size 36", 1, true),
-                        new Layer("s38", "Size 38", 2, false),
-                        new Layer("words", "Words", 0, true));
+                        new Layer("s36", "Size 36", 1, true, ""),
+                        new Layer("s38", "Size 38", 2, false, ""),
+                        new Layer("words", "Words", 0, true, ""));
         assertThat(pieces(file)).containsExactly("a36");
         assertThat(file.findings()).extracting(Finding::code).containsExactly("layers-to-choose");
     }

@@ -49,7 +49,7 @@ class TextsAndScaleTest {
         String text = Samples.svg(Samples.drafts().get(0).draft());
         SvgFile svg = read(text);
         Pattern marked = svg.pattern();
-        Pattern wide = svg.atScale(marked, 1.25);
+        Pattern wide = svg.atScale(marked, 1.25, false);
         assertThat(wide.scale().proof()).isEqualTo(Scale.Proof.KNOWN_LINE);
         assertThat(wide.scale().mmPerUnitX()).isEqualTo(1.25);
         for (int i = 0; i < marked.pieces().size(); i++) {
@@ -72,7 +72,7 @@ class TextsAndScaleTest {
         assertThat(again.scale()).isEqualTo(wide.scale());
         assertThat(again.pieces()).isEqualTo(wide.pieces());
         // There and back is the very same drawing.
-        assertThat(svg.atScale(wide, 1).pieces().get(0).outline())
+        assertThat(svg.atScale(wide, 1, false).pieces().get(0).outline())
                 .isEqualTo(marked.pieces().get(0).outline());
     }
 
@@ -85,7 +85,7 @@ class TextsAndScaleTest {
                 .notches(
                         List.of(new Notch("a", front.outline().segments().get(0).at(0.5))))
                 .build();
-        Pattern scaled = svg.atScale(svg.pattern().withPiece(marked), 2);
+        Pattern scaled = svg.atScale(svg.pattern().withPiece(marked), 2, false);
         assertThat(scaled.pieces().get(0).notches().get(0).at().distance(new Point(250, 100)))
                 .isLessThan(1e-9);
     }

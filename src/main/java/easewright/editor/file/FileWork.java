@@ -1,5 +1,7 @@
 package easewright.editor.file;
 
+import easewright.editor.mark.LayerChoice;
+import easewright.editor.mark.MarkRefused;
 import easewright.editor.model.Desk;
 import easewright.editor.model.OpenFile;
 import easewright.editor.model.Sample;
@@ -18,6 +20,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 
 /** Opening and saving. Reading and writing happen away from the window's thread; a failure leaves the desk as it was. */
@@ -102,6 +105,22 @@ public final class FileWork {
                 reading,
                 svg -> laid(new OpenFile(svg, path, name)),
                 problem -> failed(problem, name)));
+    }
+
+    /** Reads other layers of the file on the table, of which the pieces then lie there. */
+    public void readLayers(Set<String> keys) {
+        Desk desk = session.desk();
+        OpenFile file = desk.file().orElseThrow();
+        background.whileWaiting(
+                "reading",
+                file.name(),
+                () -> LayerChoice.reading(file.svg(), desk.pattern(), keys),
+                read -> {
+                    if (session.desk().pattern() == desk.pattern()) {
+                        session.reread(read.svg(), read.pattern());
+                    }
+                },
+                problem -> failed(problem, file.name()));
     }
 
     private void laid(OpenFile file) {
@@ -231,6 +250,8 @@ public final class FileWork {
     private void failed(Throwable problem, String name) {
         if (problem instanceof SvgProblem svg) {
             session.say(true, "problem." + svg.code(), svg.values());
+        } else if (problem instanceof MarkRefused refused) {
+            session.say(true, "problem." + refused.code(), refused.values());
         } else {
             String reason = problem.getMessage() == null ? problem.getClass().getSimpleName() : problem.getMessage();
             session.say(true, "editor.said.failed", Map.of("file", name, "reason", reason));

@@ -35,8 +35,7 @@ public final class Marker {
         this.suggesting = new Suggesting(session, thinker, this::sheet, this::state, this::change);
         this.levelHand = new LevelHand(session);
         session.deskProperty().addListener((o, before, now) -> {
-            boolean otherFile =
-                    !before.file().map(f -> f.svg()).equals(now.file().map(f -> f.svg()));
+            boolean otherFile = now.isOtherWork(before);
             boolean otherScale = !before.pattern().scale().equals(now.pattern().scale());
             if (otherFile) {
                 state.set(MarkState.OFF);
@@ -277,19 +276,21 @@ public final class Marker {
     /**
      * The measured line is this long in truth: sets the scale of the drawing by it.
      *
+     * @param statedToo whether lengths stated in numbers, such as allowances, change along
      * @throws IllegalArgumentException if no line is measured, or the scale cannot be right
      */
-    public void prove(double trueMm) {
+    public void prove(double trueMm, boolean statedToo) {
         Line line = state().line().orElseThrow(() -> new IllegalArgumentException("No line is measured"));
-        scale(session.desk().pattern().scale().mmPerUnitX() * trueMm / line.length());
+        scale(session.desk().pattern().scale().mmPerUnitX() * trueMm / line.length(), statedToo);
     }
 
     /**
      * Sets the scale of the drawing.
      *
+     * @param statedToo whether lengths stated in numbers, such as allowances, change along
      * @throws IllegalArgumentException if it cannot be right
      */
-    public void scale(double mmPerUnit) {
-        ScaleSetting.set(session, mmPerUnit);
+    public void scale(double mmPerUnit, boolean statedToo) {
+        ScaleSetting.set(session, mmPerUnit, statedToo);
     }
 }

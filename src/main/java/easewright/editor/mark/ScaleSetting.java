@@ -14,16 +14,17 @@ final class ScaleSetting {
     /**
      * One step that can be undone; tells at the foot of the table if the file cannot take the scale.
      *
+     * @param statedToo whether lengths stated in numbers, such as allowances, change along
      * @throws IllegalArgumentException if the scale cannot be right
      */
-    static void set(Session session, double mmPerUnit) {
+    static void set(Session session, double mmPerUnit, boolean statedToo) {
         if (!(mmPerUnit >= SMALLEST_MM_PER_UNIT && mmPerUnit <= LARGEST_MM_PER_UNIT)) {
             throw new IllegalArgumentException("No drawing has " + mmPerUnit + " mm to the unit");
         }
         session.desk().file().ifPresent(file -> {
             try {
                 Pattern present = session.desk().pattern();
-                session.edit(file.svg().atScale(present, mmPerUnit));
+                session.edit(file.svg().atScale(present, mmPerUnit, statedToo));
             } catch (SvgProblem e) {
                 session.say(true, "problem." + e.code(), e.values());
             }

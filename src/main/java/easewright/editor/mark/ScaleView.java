@@ -10,6 +10,7 @@ import easewright.pattern.Scale;
 import easewright.suggest.KnownLength;
 import easewright.suggest.Sheet;
 import easewright.suggest.Suggestions;
+import easewright.svg.StatedLengths;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -26,6 +27,7 @@ import java.util.Optional;
  * @param check    one line that can be checked with a ruler, if there is one
  * @param offers   scales to choose from, the likeliest first
  * @param lines    lines that can be measured, for whoever would rather choose than click
+ * @param stated   what is asked about lengths stated in numbers before another scale is set; empty where there are none
  * @param locked   why the scale cannot be set now; empty if it can
  */
 public record ScaleView(
@@ -35,12 +37,22 @@ public record ScaleView(
         Optional<Choice> check,
         List<Offer> offers,
         List<Choice> lines,
+        Optional<Stated> stated,
         String locked) {
     private static final int[] UNITS_PER_INCH = {72, 90, 96};
     private static final double ASSUMED_PER_INCH = 96;
 
     /** A scale to choose. */
     public record Offer(String words, String take, double mmPerUnit) {}
+
+    /**
+     * Lengths that people stated rather than drew.
+     *
+     * @param ask  what is asked about them
+     * @param keep the answer that they are what the paper says
+     * @param move the answer that they were taken from the drawing
+     */
+    public record Stated(String ask, String keep, String move) {}
 
     /** A line to measure. */
     public record Choice(String words, Line line) {
@@ -83,6 +95,7 @@ public record ScaleView(
                 proved ? check(known, sheet, words) : Optional.empty(),
                 offers,
                 lines(known, sheet, words),
+                changed ? Optional.empty() : stated(desk, words),
                 changed ? words.of("editor.scale.locked") : "");
     }
 
@@ -129,6 +142,19 @@ public record ScaleView(
             usual.add(perInch == likely ? 0 : usual.size(), offer);
         }
         return usual;
+    }
+
+    /** What another scale means for allowances and the like cannot be known, only asked. */
+    private static Optional<Stated> stated(Desk desk, Words words) {
+        List<Double> lengths = StatedLengths.of(desk.pattern());
+        if (lengths.isEmpty()) {
+            return Optional.empty();
+        }
+        Map<String, Object> values = Map.of("count", lengths.size(), "length", lengths.get(0));
+        return Optional.of(new Stated(
+                words.of("editor.scale.stated", values),
+                words.of("editor.scale.stated.keep"),
+                words.of("editor.scale.stated.move")));
     }
 
     private static int proposed(Desk desk) {

@@ -90,6 +90,11 @@ public record Desk(
         return file.isPresent();
     }
 
+    /** Whether another file lies on the table than before, or the same opened anew. */
+    public boolean isOtherWork(Desk before) {
+        return !file.map(OpenFile::work).equals(before.file.map(OpenFile::work));
+    }
+
     public boolean isSaved() {
         return history.isSaved();
     }

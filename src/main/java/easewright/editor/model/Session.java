@@ -10,6 +10,7 @@ import easewright.pattern.Cloth;
 import easewright.pattern.Level;
 import easewright.pattern.Pattern;
 import easewright.svg.Fingerprint;
+import easewright.svg.SvgFile;
 import easewright.text.LengthUnit;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -109,6 +110,12 @@ public final class Session {
     public void recast(List<Step> course) throws StepRefused {
         Pattern made = new Replay(desk().pattern(), desk().history().states()).to(course);
         edit(made);
+    }
+
+    /** The same file with other of its layers read; one step that can be undone. */
+    public void reread(SvgFile otherwise, Pattern pattern) {
+        change(d -> d.withFile(d.file().orElseThrow().reread(otherwise)));
+        edit(pattern);
     }
 
     public void undo() {

@@ -103,7 +103,7 @@ public final class CuttingTable extends Region {
 
     private void follow(Desk before, Desk now) {
         boolean other = before == null
-                || !before.file().map(f -> f.svg()).equals(now.file().map(f -> f.svg()))
+                || now.isOtherWork(before)
                 || before.pattern().pieces().isEmpty();
         scene = sight(now);
         holds = now.holds();

@@ -1,5 +1,6 @@
 package easewright.editor.panel;
 
+import easewright.editor.file.FileWork;
 import easewright.editor.mark.MarkProgress;
 import easewright.editor.mark.MarkState;
 import easewright.editor.mark.Marker;
@@ -31,12 +32,12 @@ public final class MarksPanel extends VBox {
      * @param shower  brings a piece into sight
      * @param onwards what comes after marking
      */
-    public MarksPanel(Session session, Marker marker, Consumer<String> shower, Runnable onwards) {
+    public MarksPanel(Session session, Marker marker, FileWork files, Consumer<String> shower, Runnable onwards) {
         this.session = session;
         this.marker = marker;
         setId("marks");
         getStyleClass().add("marks");
-        pages.put(MarkState.Step.SCALE, page(new ScaleStep(session, marker)));
+        pages.put(MarkState.Step.SCALE, page(new ScaleStep(session, marker, files)));
         pages.put(MarkState.Step.SUGGESTED, page(new SuggestStep(session, marker, shower)));
         pages.put(MarkState.Step.PIECES, page(new PiecesStep(session, marker)));
         pages.put(MarkState.Step.SEAMS, page(new SeamsStep(session, marker)));

@@ -1,22 +1,29 @@
 package easewright.editor.panel;
 
+import easewright.editor.file.FileWork;
 import easewright.editor.mark.Marker;
 import easewright.editor.mark.ScaleView;
 import easewright.editor.mark.Tool;
 import easewright.editor.model.Desk;
 import easewright.editor.model.Session;
 import easewright.text.Words;
+import java.util.List;
 import java.util.Map;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.RadioButton;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
-/** How large the drawing is: what is known, one line to check, and how to prove it by a line of known length. */
+/**
+ * How large the drawing is: what is known, one line to check, and how to prove it by a line of known length. Before that,
+ * which layers of it are meant.
+ */
 final class ScaleStep extends VBox {
     private final Session session;
     private final Marker marker;
@@ -32,10 +39,16 @@ final class ScaleStep extends VBox {
     private final Label lengthLabel = new Label();
     private final LengthField length;
     private final VBox measure;
+    private final LayersCard layers;
+    private final Label statedAsk = new Label();
+    private final RadioButton statedKeep = new RadioButton();
+    private final RadioButton statedMove = new RadioButton();
+    private final VBox stated = new VBox(6, statedAsk, statedKeep, statedMove);
     private ScaleView shown;
     private Desk shownFor;
 
-    ScaleStep(Session session, Marker marker) {
+    ScaleStep(Session session, Marker marker, FileWork files) {
+        layers = new LayersCard(session, marker, files);
         this.session = session;
         this.marker = marker;
         setSpacing(14);
@@ -60,7 +73,7 @@ final class ScaleStep extends VBox {
             }
         });
         Label wrong = new Label();
-        length = new LengthField(wrong, mm -> mm.ifPresent(marker::prove));
+        length = new LengthField(wrong, mm -> mm.ifPresent(v -> marker.prove(v, statedMove.isSelected())));
         length.setId("scale-length");
         length.setPrefWidth(110);
         HBox typed = new HBox(8, lengthLabel, length);
@@ -68,7 +81,16 @@ final class ScaleStep extends VBox {
         measure = new VBox(8, measureTitle, measureLine, new HBox(8, pick, lines), typed, wrong);
         HBox.setHgrow(lines, Priority.ALWAYS);
         HBox head = new HBox(10, sign, new VBox(2, headline, unit));
-        getChildren().setAll(head, check, offers, measure);
+        statedAsk.setWrapText(true);
+        ToggleGroup answers = new ToggleGroup();
+        for (RadioButton answer : List.of(statedKeep, statedMove)) {
+            answer.setToggleGroup(answers);
+            answer.setWrapText(true);
+        }
+        statedKeep.setId("stated-keep");
+        statedMove.setId("stated-move");
+        statedKeep.setSelected(true);
+        getChildren().setAll(layers, head, check, stated, offers, measure);
         session.deskProperty().addListener((o, before, now) -> show());
         marker.stateProperty().addListener((o, before, now) -> show());
         show();
@@ -83,6 +105,7 @@ final class ScaleStep extends VBox {
         }
         if (desk != shownFor) {
             shownFor = desk;
+            layers.show(desk);
             ScaleView view = ScaleView.of(desk, marker.sheet());
             if (!view.equals(shown)) {
                 shown = view;
@@ -125,6 +148,15 @@ final class ScaleStep extends VBox {
             row.setAlignment(Pos.CENTER_LEFT);
             check.getChildren().add(row);
         });
+        view.stated().ifPresent(s -> {
+            statedAsk.setText(s.ask());
+            statedKeep.setText(s.keep());
+            statedMove.setText(s.move());
+            Hints.on(statedKeep, words.of("editor.scale.stated.hint"));
+            Hints.on(statedMove, words.of("editor.scale.stated.hint"));
+        });
+        stated.setVisible(view.stated().isPresent());
+        stated.setManaged(view.stated().isPresent());
         offers.getChildren().clear();
         int number = 0;
         for (ScaleView.Offer offer : view.offers()) {
@@ -151,7 +183,7 @@ final class ScaleStep extends VBox {
         take.getStyleClass().add("small");
         take.setMinWidth(USE_PREF_SIZE);
         Hints.on(take, words.of("editor.scale.take.hint"));
-        take.setOnAction(e -> marker.scale(offer.mmPerUnit()));
+        take.setOnAction(e -> marker.scale(offer.mmPerUnit(), statedMove.isSelected()));
         HBox row = new HBox(10, line, take);
         row.setAlignment(Pos.CENTER_LEFT);
         row.getStyleClass().add("list-row");

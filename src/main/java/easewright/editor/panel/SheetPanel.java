@@ -1,5 +1,6 @@
 package easewright.editor.panel;
 
+import easewright.editor.file.FileWork;
 import easewright.editor.mark.Marker;
 import easewright.editor.model.Desk;
 import easewright.editor.model.Notes;
@@ -24,12 +25,12 @@ public final class SheetPanel extends VBox {
     /** The place for "this much, here", which makes room while marks are made. */
     private final StackPane here;
 
-    public SheetPanel(Session session, CuttingTable table, Marker marker) {
+    public SheetPanel(Session session, CuttingTable table, Marker marker, FileWork files) {
         this.marker = marker;
         here = new StackPane(new HerePanel(session));
         setId("sheet");
         getStyleClass().add("sheet");
-        pages.put("marks", new MarksPanel(session, marker, table::show, () -> turnTo("ease")));
+        pages.put("marks", new MarksPanel(session, marker, files, table::show, () -> turnTo("ease")));
         pages.put("ease", new EasePanel(session));
         pages.put("rings", new RingsPanel(session));
         pages.put("size", new SizePanel(session));
@@ -57,7 +58,7 @@ public final class SheetPanel extends VBox {
         }
         getChildren().setAll(row, stack, here);
         session.deskProperty().addListener((o, before, now) -> {
-            boolean other = !before.file().map(f -> f.svg()).equals(now.file().map(f -> f.svg()));
+            boolean other = now.isOtherWork(before);
             if (other && now.isOpen()) {
                 begin(now);
             }

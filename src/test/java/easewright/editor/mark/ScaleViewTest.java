@@ -53,7 +53,7 @@ class ScaleViewTest {
                 BODY + "<path d='M10 10h40v40h-40z'/><text x='12' y='30' font-size='6'>5 cm</text>");
         assertThat(view().proved()).isFalse();
         assertThat(view().offers()).hasSize(1);
-        marker.scale(view().offers().get(0).mmPerUnit());
+        marker.scale(view().offers().get(0).mmPerUnit(), false);
         assertThat(wide()).isCloseTo(250, within(1e-6));
         assertThat(view().proved()).isTrue();
         assertThat(view().offers()).isEmpty();
@@ -66,7 +66,7 @@ class ScaleViewTest {
         // A page of 595.28 by 841.89 is A4 at 72 to the inch, so that goes first.
         assertThat(view().offers()).hasSize(3);
         assertThat(view().offers().get(0).mmPerUnit()).isCloseTo(25.4 / 72, within(1e-12));
-        marker.scale(view().offers().get(0).mmPerUnit());
+        marker.scale(view().offers().get(0).mmPerUnit(), false);
         assertThat(wide()).isCloseTo(200 * 25.4 / 72, within(1e-9));
         assertThat(session.desk().pattern().scale().proof()).isEqualTo(Scale.Proof.KNOWN_LINE);
         session.undo();
@@ -80,7 +80,7 @@ class ScaleViewTest {
         marker.take(Tool.KNOWN_LINE);
         marker.click(new Point(100 * px, 320 * px), 1);
         assertThat(marker.state().line().orElseThrow().length()).isCloseTo(400 * px, within(1e-9));
-        marker.prove(600);
+        marker.prove(600, false);
         assertThat(wide()).isCloseTo(300, within(1e-9));
         assertThat(marker.state().tool()).isEqualTo(Tool.NONE);
     }
@@ -97,9 +97,9 @@ class ScaleViewTest {
                 .isPresent();
         marker.click(new Point(300 * px - 0.5, 500 * px), 1);
         assertThat(marker.state().line().orElseThrow().length()).isCloseTo(Math.hypot(200, 400) * px, within(1e-9));
-        assertThatThrownBy(() -> marker.prove(-5)).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> marker.prove(1e9)).isInstanceOf(IllegalArgumentException.class);
-        marker.prove(Math.hypot(20, 40));
+        assertThatThrownBy(() -> marker.prove(-5, false)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> marker.prove(1e9, false)).isInstanceOf(IllegalArgumentException.class);
+        marker.prove(Math.hypot(20, 40), false);
         assertThat(wide()).isCloseTo(20, within(1e-9));
     }
 

@@ -1,0 +1,203 @@
+package easewright.editor.mark;
+
+import easewright.editor.model.Desk;
+import easewright.geom.Affine;
+import easewright.geom.Segment;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import easewright.pattern.Rider;
+import easewright.pattern.Scale;
+import easewright.svg.BarePattern;
+import easewright.svg.Drawing;
+import easewright.svg.DrawnShape;
+import easewright.svg.Layer;
+import easewright.svg.SvgFile;
+import easewright.svg.SvgProblem;
+import easewright.text.Words;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * Which layers of a drawing hold the pieces, where there are several, such as the sizes of a nest.
+ *
+ * @param locked why they cannot be chosen now; empty if they can
+ */
+public record LayerChoice(List<Row> rows, String locked) {
+    public LayerChoice {
+        rows = List.copyOf(rows);
+    }
+
+    /**
+     * One layer.
+     *
+     * @param what what is in it, in words
+     * @param read whether its outlines are on the table
+     */
+    public record Row(String key, String name, String what, boolean read) {}
+
+    /** What the drawing was read as, and the pattern with the pieces in its layers. */
+    public record Outcome(SvgFile svg, Pattern pattern) {}
+
+    public static LayerChoice of(Desk desk) {
+        Drawing drawing = desk.file().map(f -> f.svg().drawing()).orElse(null);
+        if (drawing == null) {
+            return new LayerChoice(List.of(), "");
+        }
+        Words words = desk.words();
+        Map<String, Set<String>> layersOf = layersOf(drawing);
+        Set<String> holding = new HashSet<>();
+        desk.pattern().pieces().forEach(p -> holding.addAll(layers(p, layersOf)));
+        List<Row> rows = Layer.choice(drawing.layers()).stream()
+                .map(l -> new Row(
+                        l.key(),
+                        l.name(),
+                        words.of("editor.layers.holds", Map.of("count", l.outlines())),
+                        holding.contains(l.key())))
+                .toList();
+        boolean changed = !desk.pattern().changes().isEmpty();
+        return new LayerChoice(rows, changed ? words.of("editor.layers.locked") : "");
+    }
+
+    /** Keys of the layers that are read. */
+    public Set<String> read() {
+        return rows.stream().filter(Row::read).map(Row::key).collect(Collectors.toSet());
+    }
+
+    /** The lines drawn in a layer, at the scale of the table. */
+    public static List<Segment> lines(Desk desk, String key) {
+        List<Segment> lines = new ArrayList<>();
+        desk.file().ifPresent(f -> {
+            Drawing drawing = f.svg().drawing();
+            Affine map = scaling(drawing.scale(), desk.pattern().scale());
+            for (DrawnShape shape : drawing.all()) {
+                if (shape.groups().stream().anyMatch(g -> g.key().equals(key))) {
+                    shape.subPaths().forEach(s -> s.segments().forEach(line -> lines.add(line.transformed(map))));
+                }
+            }
+        });
+        return lines;
+    }
+
+    private static Affine scaling(Scale from, Scale to) {
+        return Affine.scaling(to.mmPerUnitX() / from.mmPerUnitX(), to.mmPerUnitY() / from.mmPerUnitY());
+    }
+
+    /**
+     * Reads other layers. Pieces in layers that are not asked for go, with their marks, and so do lines of such layers that
+     * ride on others; outlines in layers that held nothing come. What lies elsewhere, such as words in a layer of their
+     * own, stays.
+     *
+     * @param present a pattern of the file
+     * @param keys    of the layers to read, out of those to choose from
+     * @throws MarkRefused {@code piece-in-changes}
+     */
+    public static Outcome reading(SvgFile svg, Pattern present, Set<String> keys) throws SvgProblem, MarkRefused {
+        SvgFile unasked = svg.reread(svg.options().withShown(Set.of(), Set.of()));
+        Set<String> offered = new HashSet<>();
+        Set<String> shown = new HashSet<>();
+        for (Layer layer : Layer.choice(unasked.drawing().layers())) {
+            offered.add(layer.key());
+            if (layer.shown()) {
+                shown.add(layer.key());
+            }
+        }
+        SvgFile now = svg.reread(svg.options().withShown(minus(keys, shown), minus(shown, keys)));
+        Map<String, Set<String>> layersOf = layersOf(now.drawing());
+        Set<String> unwanted = minus(offered, keys);
+        Map<String, Piece> found = bare(now, present.scale());
+        Map<String, Piece> before = bare(svg, present.scale());
+        Pattern pattern = present;
+        Set<String> held = new HashSet<>();
+        for (Piece piece : present.pieces()) {
+            held.addAll(layers(piece, layersOf));
+            boolean untouched = piece.equals(before.get(piece.id()));
+            boolean rides = untouched
+                    && !found.containsKey(piece.id())
+                    && riders(found.values()).contains(piece.id());
+            if (rides || lies(layers(piece.id(), layersOf), unwanted, keys)) {
+                pattern = PieceEdits.leaveOut(pattern, piece.id());
+            } else {
+                Piece again = untouched ? found.getOrDefault(piece.id(), piece) : piece;
+                List<Rider> riders = again.riders().stream()
+                        .filter(r -> !lies(layers(r.id(), layersOf), unwanted, keys))
+                        .toList();
+                pattern = pattern.withPiece(again.toBuilder().riders(riders).build());
+            }
+        }
+        List<Piece> pieces = new ArrayList<>(pattern.pieces());
+        Set<String> stay = pattern.pieces().stream().map(Piece::id).collect(Collectors.toSet());
+        Set<String> rode = riders(present.pieces());
+        for (Piece piece : found.values()) {
+            boolean there = pattern.piece(piece.id()).isPresent();
+            Set<String> in = layers(piece.id(), layersOf);
+            boolean here = in.stream().anyMatch(keys::contains);
+            boolean known = present.piece(piece.id()).isPresent() || in.stream().anyMatch(held::contains);
+            // An outline that rode on a larger one is a piece now that this one is gone.
+            if (!there && here && (!known || rode.contains(piece.id()))) {
+                List<Rider> riders = piece.riders().stream()
+                        .filter(r -> !stay.contains(r.id()))
+                        .toList();
+                pieces.add(piece.toBuilder().riders(riders).build());
+            }
+        }
+        return new Outcome(now, pattern.withPieces(pieces));
+    }
+
+    private static Set<String> riders(Collection<Piece> pieces) {
+        return pieces.stream().flatMap(p -> p.riders().stream()).map(Rider::id).collect(Collectors.toSet());
+    }
+
+    private static Set<String> minus(Set<String> all, Set<String> some) {
+        Set<String> rest = new HashSet<>(all);
+        rest.removeAll(some);
+        return rest;
+    }
+
+    /** Whether something lies in a layer that is not wanted, and in none that is. */
+    private static boolean lies(Set<String> in, Set<String> unwanted, Set<String> keys) {
+        return in.stream().anyMatch(unwanted::contains) && in.stream().noneMatch(keys::contains);
+    }
+
+    /** The pieces without any marks that a drawing holds, at a scale. */
+    private static Map<String, Piece> bare(SvgFile svg, Scale scale) throws SvgProblem {
+        Pattern bare = BarePattern.of(svg.drawing()).pattern();
+        if (!bare.scale().equals(scale)) {
+            bare = svg.atScale(bare, scale.mmPerUnitX(), false);
+        }
+        Map<String, Piece> pieces = new LinkedHashMap<>();
+        bare.pieces().forEach(p -> pieces.put(p.id(), p));
+        return pieces;
+    }
+
+    /** Keys of the groups around each shape. */
+    private static Map<String, Set<String>> layersOf(Drawing drawing) {
+        return drawing.all().stream()
+                .collect(Collectors.toMap(
+                        DrawnShape::id,
+                        s -> s.groups().stream().map(DrawnShape.Group::key).collect(Collectors.toSet())));
+    }
+
+    /** Keys of the groups around a piece and the lines that ride on it. */
+    private static Set<String> layers(Piece piece, Map<String, Set<String>> layersOf) {
+        Set<String> layers = layers(piece.id(), layersOf);
+        piece.riders().forEach(r -> layers.addAll(layers(r.id(), layersOf)));
+        return layers;
+    }
+
+    /** Keys of the groups around a line, or around several loose lines that are one outline. */
+    private static Set<String> layers(String ids, Map<String, Set<String>> layersOf) {
+        Set<String> layers = new HashSet<>();
+        for (String id : ids.split(" ")) {
+            int hash = id.lastIndexOf('#');
+            layers.addAll(layersOf.getOrDefault(id, Set.of()));
+            layers.addAll(hash < 0 ? Set.of() : layersOf.getOrDefault(id.substring(0, hash), Set.of()));
+        }
+        return layers;
+    }
+}

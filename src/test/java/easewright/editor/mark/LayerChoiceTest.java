@@ -1,0 +1,116 @@
+package easewright.editor.mark;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import easewright.geom.Point;
+import easewright.pattern.ChangeNote;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import easewright.pattern.Rider;
+import easewright.svg.SvgFile;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+class LayerChoiceTest {
+    /** Two sizes that are seen and one that is not, words in a layer of their own, and a test square in none. */
+    static final String NEST = "<svg xmlns='http://www.w3.org/2000/svg' "
+            + "xmlns:inkscape='http://www.inkscape.org/namespaces/inkscape' width='800mm' height='600mm' "
+            + "viewBox='0 0 800 600'>"
+            + size("s36", "Size 36", "", 200)
+            + size("s38", "Size 38", "", 208)
+            + size("s40", "Size 40", " style='display:none'", 216)
+            + "<g id='words' inkscape:groupmode='layer' inkscape:label='Words'>"
+            + "<text x='150' y='200' font-size='14'>Front</text></g>"
+            + "<path id='square' d='M700,20 h50 v50 h-50z'/></svg>";
+
+    private static String size(String id, String name, String style, int wide) {
+        return "<g id='" + id + "' inkscape:groupmode='layer' inkscape:label='" + name + "'" + style
+                + "><path id='front-" + id + "' d='M100,100 h" + wide + " v300 h-" + wide + "z'/></g>";
+    }
+
+    private static LayerChoice.Outcome choose(Bare bare, String... keys) throws Exception {
+        LayerChoice.Outcome read = LayerChoice.reading(
+                bare.session.desk().file().orElseThrow().svg(),
+                bare.session.desk().pattern(),
+                Set.of(keys));
+        bare.session.reread(read.svg(), read.pattern());
+        return read;
+    }
+
+    private static List<String> ids(Bare bare) {
+        return bare.session.desk().pattern().pieces().stream().map(Piece::id).toList();
+    }
+
+    @Test
+    void theSizesAreOfferedAndWordsAreNot() throws Exception {
+        Bare bare = Bare.of(NEST);
+        LayerChoice choice = LayerChoice.of(bare.session.desk());
+        assertThat(choice.rows()).extracting(LayerChoice.Row::name).containsExactly("Size 36", "Size 38", "Size 40");
+        assertThat(choice.read()).containsExactlyInAnyOrder("s36", "s38");
+        assertThat(LayerChoice.of(Bare.twoPieces().session.desk()).rows()).isEmpty();
+    }
+
+    @Test
+    void oneSizeIsKeptWithTheWordsAndWhatLiesInNoLayer() throws Exception {
+        Bare bare = Bare.of(NEST);
+        SvgFile read = choose(bare, "s40").svg();
+        assertThat(ids(bare)).containsExactlyInAnyOrder("square", "front-s40");
+        assertThat(read.texts()).hasSize(1);
+        assertThat(LayerChoice.of(bare.session.desk()).read()).containsExactly("s40");
+        assertThat(bare.marker.suggesting().named().pieces())
+                .extracting(Piece::name)
+                .contains("Front");
+        byte[] saved = read.write(bare.session.desk().pattern());
+        assertThat(SvgFile.read(saved, "again.svg").pattern().pieces())
+                .extracting(Piece::id)
+                .containsExactlyInAnyOrder("square", "front-s40");
+    }
+
+    @Test
+    void marksStayOnPiecesThatStayAndUndoBringsBackTheOthers() throws Exception {
+        Bare bare = Bare.of(NEST);
+        bare.marker.tryTo(p -> PieceEdits.notch(p, "front-s38", new Point(308, 250)));
+        Pattern before = bare.session.desk().pattern();
+        // Size 36 lies inside size 38 and rode along with it.
+        assertThat(bare.piece("front-s38").riders()).extracting(Rider::id).containsExactly("front-s36");
+        choose(bare, "s38");
+        assertThat(bare.piece("front-s38").notches()).hasSize(1);
+        assertThat(bare.piece("front-s38").riders()).isEmpty();
+        bare.session.undo();
+        assertThat(bare.session.desk().pattern()).isEqualTo(before);
+        assertThat(LayerChoice.of(bare.session.desk()).read()).containsExactlyInAnyOrder("s36", "s38");
+        choose(bare, "s36");
+        assertThat(ids(bare)).containsExactlyInAnyOrder("square", "front-s36");
+        bare.session.undo();
+        bare.session.undo();
+        Pattern untouched = bare.session.desk().pattern();
+        choose(bare, "s36");
+        choose(bare, "s36", "s38");
+        assertThat(ids(bare))
+                .containsExactlyInAnyOrderElementsOf(
+                        untouched.pieces().stream().map(Piece::id).toList());
+    }
+
+    @Test
+    void aNewScaleIsKept() throws Exception {
+        Bare bare = Bare.of(NEST);
+        bare.marker.scale(2, false);
+        choose(bare, "s40");
+        assertThat(bare.piece("front-s40").outline().box().width()).isEqualTo(432);
+        assertThat(bare.marker.sheet().captions().get(0).middle().y()).isGreaterThan(300);
+    }
+
+    @Test
+    void aPieceOfAChangeIsNotTakenAway() throws Exception {
+        Bare bare = Bare.of(NEST);
+        Pattern changed = bare.session.desk().pattern().withChanges(List.of(new ChangeNote("lengthen", Map.of())));
+        bare.session.edit(changed);
+        assertThat(LayerChoice.of(bare.session.desk()).locked()).isNotEmpty();
+        assertThatThrownBy(() -> choose(bare, "s36"))
+                .isInstanceOfSatisfying(
+                        MarkRefused.class, e -> assertThat(e.code()).isEqualTo("piece-in-changes"));
+    }
+}
