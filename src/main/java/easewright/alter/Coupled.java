@@ -53,31 +53,69 @@ public final class Coupled {
 
     /** Offers for every pair of which a change altered one side only, unless they now fit. Pairs that nothing fits are left to be trued. */
     public static List<Offer> offers(Pattern before, Pattern after) {
-        GarmentMeasures was = Measures.of(before);
-        GarmentMeasures is = Measures.again(after, before, was);
+        return offers(List.of(before, after));
+    }
+
+    /**
+     * The same after several changes: what those that altered one side only ask for together, less what has been done
+     * for it since.
+     *
+     * @param course the pattern before the first change and after each, oldest first
+     */
+    public static List<Offer> offers(List<Pattern> course) {
+        List<GarmentMeasures> measured = new ArrayList<>();
+        for (int i = 0; i < course.size(); i++) {
+            measured.add(
+                    i == 0
+                            ? Measures.of(course.get(0))
+                            : Measures.again(course.get(i), course.get(i - 1), measured.get(i - 1)));
+        }
+        GarmentMeasures is = measured.get(measured.size() - 1);
         List<Offer> offers = new ArrayList<>();
         for (MateWalk now : is.mates()) {
-            was.mates().stream()
+            List<MateWalk> walks = measured.stream()
+                    .flatMap(m -> m.mates().stream())
                     .filter(w -> w.mate().equals(now.mate()))
-                    .findFirst()
-                    .ifPresent(then -> offers.addAll(offers(after, is, then, now)));
+                    .toList();
+            offers.addAll(offers(course.get(course.size() - 1), is, now, Asked.of(walks)));
         }
         return List.copyOf(offers);
     }
 
-    private static List<Offer> offers(Pattern after, GarmentMeasures is, MateWalk then, MateWalk now) {
-        double first = now.first() - then.first();
-        double second = now.second() - then.second();
-        boolean firstChanged = Math.abs(first) > ALTERED;
+    /**
+     * What changes of one side alone left open.
+     *
+     * @param drift     by how much the first side changed more than the second in those changes, mm
+     * @param firstLast whether the last of them that made the drift larger altered the first side
+     */
+    private record Asked(double drift, boolean firstLast) {
+        static Asked of(List<MateWalk> walks) {
+            double drift = 0;
+            boolean firstLast = true;
+            for (int i = 1; i < walks.size(); i++) {
+                double first = walks.get(i).first() - walks.get(i - 1).first();
+                double second = walks.get(i).second() - walks.get(i - 1).second();
+                if (Math.abs(first) > ALTERED != Math.abs(second) > ALTERED) {
+                    double next = drift + first - second;
+                    firstLast = Math.abs(next) > Math.abs(drift) ? Math.abs(first) > ALTERED : firstLast;
+                    drift = next;
+                }
+            }
+            return new Asked(drift, firstLast);
+        }
+    }
+
+    private static List<Offer> offers(Pattern after, GarmentMeasures is, MateWalk now, Asked asked) {
         boolean fits = Math.abs(now.drift()) <= ALTERED;
-        if (fits || firstChanged == Math.abs(second) > ALTERED) {
+        if (fits || Math.abs(asked.drift()) <= ALTERED) {
             return List.of();
         }
-        List<EdgeRef> others = firstChanged ? now.mate().second() : now.mate().first();
-        double wanted = firstChanged ? first : second;
+        List<EdgeRef> others =
+                asked.firstLast() ? now.mate().second() : now.mate().first();
+        double wanted = asked.firstLast() ? asked.drift() : -asked.drift();
         List<Offer> offers = new ArrayList<>();
         for (EdgeLength.Manner how : manners(after, others)) {
-            offer(after, is, now.mate(), first - second, others, wanted, how).ifPresent(offers::add);
+            offer(after, is, now.mate(), asked.drift(), others, wanted, how).ifPresent(offers::add);
         }
         return offers;
     }

@@ -11,6 +11,7 @@ import easewright.pattern.Piece;
 import easewright.pattern.Severity;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /** The one door to truing: what is untrue in a pattern, with a proposal for each (docs/sources.md 4.5). */
 public final class Truing {
@@ -31,7 +32,21 @@ public final class Truing {
     /** An allowance is cut as exactly as this, mm; common practice. */
     private static final double ALLOWANCE_WITHIN = 0.5;
 
+    private static final Set<String> CODES = Set.of(
+            "joined-line-bends",
+            "corner-not-square",
+            "dart-seam-bends",
+            "dart-cap-off",
+            "corner-within-edge",
+            "notches-apart",
+            "allowance-uneven");
+
     private Truing() {}
+
+    /** Whether a finding is one of those that proposals are made for. */
+    public static boolean tells(Finding finding) {
+        return CODES.contains(finding.code());
+    }
 
     /** Everything untrue, seams first. */
     public static List<Proposal> proposals(Pattern pattern) {

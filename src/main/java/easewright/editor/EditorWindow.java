@@ -141,7 +141,7 @@ final class EditorWindow {
         key(KeyCode.S, files::save);
         key(KeyCode.Z, session::undo);
         key(KeyCode.Y, session::redo);
-        List<String> pages = List.of("marks", "ease", "rings", "size", "changes", "notes");
+        List<String> pages = List.of("marks", "ease", "rings", "size", "changes", "true", "notes");
         for (int i = 0; i < pages.size(); i++) {
             String page = pages.get(i);
             KeyCode digit = KeyCode.getKeyCode(String.valueOf(i + 1));

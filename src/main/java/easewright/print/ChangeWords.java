@@ -67,13 +67,21 @@ public final class ChangeWords {
         values.putIfAbsent("level", "");
         values.put("where", where(note, pattern));
         List<String> sentences = new ArrayList<>();
-        sentences.add(known(
-                "change.method." + note.method(), values, "change.method-other", Map.of("method", note.method())));
+        sentences.add(sentence(note, values));
         List<String> manners = manners(note);
         if (!manners.isEmpty()) {
             sentences.add(words.of("change.manners", Map.of("manners", String.join("; ", manners))));
         }
         return String.join(" ", sentences);
+    }
+
+    /** What a truing made true is told by its matter; every other change by its method. */
+    private String sentence(ChangeNote note, Map<String, Object> values) {
+        String method = note.method();
+        String key =
+                values.get("matter") instanceof String matter ? "change.true." + matter : "change.method." + method;
+        String line = words.of(key, values).startsWith(key) ? "change.method." + method : key;
+        return known(line, values, "change.method-other", Map.of("method", method));
     }
 
     /** The same without how it dies away, for a label. */

@@ -1,6 +1,8 @@
 package easewright.editor.file;
 
+import java.util.EnumSet;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -8,12 +10,16 @@ import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.concurrent.Task;
+import javafx.concurrent.Worker;
 
 /**
  * Work away from the window's thread, one piece at a time to be seen. A piece that is cancelled is forgotten: it may
  * run to its end, but nobody hears of what came out. For the window's thread only.
  */
 public final class Background {
+    private static final Set<Worker.State> ENDED =
+            EnumSet.of(Worker.State.SUCCEEDED, Worker.State.FAILED, Worker.State.CANCELLED);
+
     private final ExecutorService workers = Executors.newCachedThreadPool(task -> {
         Thread thread = new Thread(task, "files");
         thread.setDaemon(true);
@@ -71,8 +77,9 @@ public final class Background {
 
     private void start(Task<?> task, Work shown) {
         work.set(Optional.of(shown));
-        task.stateProperty().addListener(o -> {
-            if (task.isDone() && work.get().filter(shown::equals).isPresent()) {
+        // By its state: what runs in the worker may not be done yet when the window hears that it succeeded.
+        task.stateProperty().addListener((o, before, now) -> {
+            if (ENDED.contains(now) && work.get().filter(shown::equals).isPresent()) {
                 work.set(Optional.empty());
             }
         });

@@ -15,7 +15,7 @@ import java.util.Optional;
  *
  * @param reading of the present pattern, without the trial
  * @param wanted  what stands in "this much, here"; empty while there is no level
- * @param pointed id of a piece that a finding points at
+ * @param pointed what a list beside the table points at
  * @param notice  something to tell the user once
  */
 public record Desk(
@@ -24,7 +24,7 @@ public record Desk(
         Reading reading,
         Optional<Wanted> wanted,
         Optional<Trial> trial,
-        Optional<String> pointed,
+        Optional<Pointed> pointed,
         Optional<Notice> notice,
         LengthUnit unit,
         boolean dark) {
@@ -113,6 +113,11 @@ public record Desk(
         return new Desk(file, History.of(other), read, Optional.empty(), Optional.empty(), pointed, notice, unit, dark);
     }
 
+    /** The same without a trial. */
+    Desk untried() {
+        return new Desk(file, history, reading, wanted, Optional.empty(), pointed, notice, unit, dark);
+    }
+
     Desk withFile(OpenFile changed) {
         return new Desk(Optional.of(changed), history, reading, wanted, trial, pointed, notice, unit, dark);
     }
@@ -155,7 +160,7 @@ public record Desk(
                 dark);
     }
 
-    Desk withPointed(Optional<String> piece) {
+    Desk withPointed(Optional<Pointed> piece) {
         return new Desk(file, history, reading, wanted, trial, piece, notice, unit, dark);
     }
 

@@ -2,6 +2,11 @@ package easewright.editor.model;
 
 import easewright.alter.Alteration;
 import easewright.alter.Coupled;
+import easewright.alter.Refusal;
+import easewright.alter.Replay;
+import easewright.alter.Step;
+import easewright.alter.StepRefused;
+import easewright.alter.Ways;
 import easewright.pattern.Pattern;
 import easewright.print.ChangeWords;
 import easewright.text.Words;
@@ -11,28 +16,23 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * What the last change asks of the pieces sewn to those it changed: offered, and done only if the user takes it.
+ * What the changes that stand ask of the pieces sewn to those they changed: offered, and done only if the user takes
+ * it.
  *
  * @param words  what no longer fits, what would make it fit, and what that brings
  * @param result the pattern with it
  */
 public record FollowUp(String words, Pattern result) {
-    /** Whether the last step made a change, so that there may be something to offer. */
+    /** Whether there are changes, so that there may be something to offer. */
     public static boolean isAsked(Desk desk) {
-        return desk.history().canUndo()
-                && desk.trial().isEmpty()
-                && desk.pattern().changes().size() > before(desk).changes().size();
+        return desk.trial().isEmpty() && !desk.pattern().changes().isEmpty();
     }
 
-    private static Pattern before(Desk desk) {
-        return desk.history().states().get(desk.history().index() - 1);
-    }
-
-    /** All offers after the last step. Takes a moment: for a thread of its own. */
+    /** All offers. Takes a moment: for a thread of its own. */
     public static List<FollowUp> of(Desk desk) {
         Words words = desk.words();
         List<FollowUp> all = new ArrayList<>();
-        for (Coupled.Offer offer : Coupled.offers(before(desk), desk.pattern())) {
+        for (Coupled.Offer offer : Coupled.offers(course(desk))) {
             List<String> changes = offer.alterations().stream()
                     .map(Alteration::note)
                     .map(note -> new ChangeWords(words).brief(note, desk.pattern()))
@@ -46,6 +46,23 @@ public record FollowUp(String words, Pattern result) {
             all.add(new FollowUp(text + girths(offer, words), offer.result()));
         }
         return List.copyOf(all);
+    }
+
+    /** The pattern before its first change and after each; only as it is where that cannot be gone through again. */
+    private static List<Pattern> course(Desk desk) {
+        List<Step> made = Step.course(desk.pattern()).stream().filter(Step::on).toList();
+        List<Pattern> course = new ArrayList<>();
+        try {
+            course.add(new Replay(desk.pattern(), desk.history().states()).to(List.of()));
+            for (Step step : made.subList(0, made.size() - 1)) {
+                Pattern before = course.get(course.size() - 1);
+                course.add(Ways.from(step.note()).apply(before).pattern());
+            }
+        } catch (StepRefused | Refusal notToBeRetraced) {
+            return List.of(desk.pattern());
+        }
+        course.add(desk.pattern());
+        return course;
     }
 
     private static String girths(Coupled.Offer offer, Words words) {

@@ -8,6 +8,7 @@ import easewright.pattern.Piece;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -24,7 +25,11 @@ public final class HereWords {
         Words words = desk.words();
         Optional<Wanted> wanted = desk.wanted();
         if (wanted.isEmpty() || wanted.get().amount() == 0) {
-            return words.of(wanted.map(Wanted::atSeams).orElse(true) ? "editor.here.invite" : "editor.here.invite-way");
+            return words.of(
+                    wanted.map(Wanted::atSeams).orElse(true) ? "editor.here.invite" : "editor.here.invite-way",
+                    Map.of(
+                            "unit",
+                            words.of("editor.here.unit." + desk.unit().name().toLowerCase(Locale.ROOT))));
         }
         String still =
                 wanted.get().other().map(o -> WayForm.stillToChoose(o, words)).orElse("");

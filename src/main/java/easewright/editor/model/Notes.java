@@ -1,16 +1,22 @@
 package easewright.editor.model;
 
+import easewright.alter.Truing;
 import easewright.pattern.Finding;
 import easewright.pattern.Piece;
 import easewright.pattern.Scale;
 import easewright.pattern.Severity;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
-/** What is to be noticed about the pattern to be seen, the weightiest first. */
+/**
+ * What is to be noticed about the pattern to be seen, the weightiest first. What is untrue has a page of its own, and
+ * of what is said of one seam or of one level only the weightiest is told.
+ */
 public final class Notes {
     private Notes() {}
 
@@ -30,21 +36,43 @@ public final class Notes {
         Stream<Finding> trial = desk.shownTrial().stream().flatMap(t -> t.findings().stream());
         List<Finding> all = Stream.of(trial, file, desk.reading().findings().stream())
                 .flatMap(s -> s)
+                .filter(f -> !Truing.tells(f))
                 .distinct()
                 .sorted(Comparator.comparing(Finding::severity).reversed())
                 .toList();
         List<Note> notes = new ArrayList<>();
+        Set<String> told = new HashSet<>();
         for (Finding finding : all) {
-            notes.add(new Note(
-                    finding.severity(),
-                    desk.words().of(finding),
-                    desk.pattern().piece(finding.piece()).map(Piece::id)));
+            if (subject(finding).map(told::add).orElse(true)) {
+                notes.add(new Note(
+                        finding.severity(),
+                        desk.words().of(finding),
+                        desk.pattern().piece(finding.piece()).map(Piece::id)));
+            }
         }
         return List.copyOf(notes);
+    }
+
+    /** A seam, or the ease at a level, of which one note is enough. */
+    private static Optional<String> subject(Finding finding) {
+        if (finding.values().get("mate") instanceof String mate
+                && !finding.code().startsWith("fit-offer")) {
+            return Optional.of("mate " + mate);
+        }
+        if (finding.values().get("level") instanceof String level
+                && finding.code().startsWith("ease-below")) {
+            return Optional.of("ease " + level);
+        }
+        return Optional.empty();
     }
 
     /** How many notes want to be looked at. */
     public static long weighty(List<Note> notes) {
         return notes.stream().filter(n -> n.severity() != Severity.NOTE).count();
+    }
+
+    /** How many places of the pattern are not true. */
+    public static long untrue(Desk desk) {
+        return desk.reading().findings().stream().filter(Truing::tells).count();
     }
 }

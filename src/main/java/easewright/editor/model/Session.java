@@ -168,8 +168,11 @@ public final class Session {
         edit(desk().pattern().withCloth(cloth));
     }
 
-    public void point(Optional<String> piece) {
-        change(d -> d.withPointed(piece));
+    /** Points at something on the table, or with empty at nothing. */
+    public void point(Optional<Pointed> what) {
+        if (!desk().pointed().equals(what)) {
+            change(d -> d.withPointed(what));
+        }
     }
 
     public void say(boolean bad, String key, Map<String, Object> values) {

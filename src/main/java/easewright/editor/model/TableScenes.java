@@ -50,7 +50,7 @@ public final class TableScenes {
                 moved,
                 levels(desk, piece),
                 TrialSights.of(desk, piece),
-                desk.pointed().filter(piece.id()::equals).isPresent());
+                desk.pointed().filter(p -> p.piece().equals(piece.id())).isPresent());
     }
 
     /** The untouched outline where the piece differs from it, or else what it was before the trial. */

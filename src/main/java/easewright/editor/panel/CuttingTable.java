@@ -3,11 +3,13 @@ package easewright.editor.panel;
 import easewright.editor.model.Desk;
 import easewright.editor.model.Hold;
 import easewright.editor.model.NamePlaces;
+import easewright.editor.model.Pointed;
 import easewright.editor.model.Session;
 import easewright.editor.model.TableScenes;
 import easewright.editor.paint.Ink;
 import easewright.editor.paint.MarkPainter;
 import easewright.editor.paint.OverlayPainter;
+import easewright.editor.paint.PointPainter;
 import easewright.editor.paint.TablePainter;
 import easewright.editor.paint.TableScene;
 import easewright.editor.paint.Viewport;
@@ -131,6 +133,10 @@ public final class CuttingTable extends Region {
         TablePainter.paint(ground.getGraphicsContext2D(), getWidth(), getHeight(), view, ink, scene);
         OverlayPainter.paint(
                 overlay.getGraphicsContext2D(), getWidth(), getHeight(), view, ink, grips(), amountWords(desk));
+        desk.pointed()
+                .flatMap(p -> p.at().map(at -> p))
+                .ifPresent(p ->
+                        PointPainter.paint(overlay.getGraphicsContext2D(), view, ink, p.at().orElseThrow(), p.lines()));
         places.paint(overlay.getGraphicsContext2D(), view, ink);
         hand.ifPresent(h -> MarkPainter.paint(overlay.getGraphicsContext2D(), view, ink, h.scene()));
     }
@@ -198,6 +204,17 @@ public final class CuttingTable extends Region {
                     showingAll = false;
                     repaint();
                 });
+    }
+
+    /** Brings a place into the middle of the view, so near that all of it is well seen. */
+    public void show(Pointed what) {
+        if (what.around().isEmpty()) {
+            show(what.piece());
+        } else if (getWidth() > 0 && getHeight() > 0) {
+            view = Viewport.fitting(what.around().get(), getWidth(), getHeight(), 0);
+            showingAll = false;
+            repaint();
+        }
     }
 
     // ---- hands ----

@@ -1,72 +1,52 @@
 package easewright.editor.panel;
 
 import easewright.editor.model.Desk;
-import easewright.editor.model.FollowUp;
 import easewright.editor.model.Session;
-import easewright.pattern.Pattern;
-import java.util.List;
-import javafx.concurrent.Task;
+import easewright.editor.model.TrueBench;
+import easewright.text.Words;
+import java.util.Map;
+import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.layout.VBox;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 
-/** Offers what the last change asks of the pieces sewn to those it changed. Looked up away from the window's thread. */
-final class FollowUpView extends VBox {
+/** Says that the changes ask something of the pieces sewn to the changed ones, and leads to it. */
+final class FollowUpView extends HBox {
     private final Session session;
-    private Pattern asked;
+    private final TrueBench bench;
+    private final Label said = new Label();
+    private final Button look = new Button();
 
-    FollowUpView(Session session) {
-        super(6);
+    FollowUpView(Session session, TrueBench bench, Runnable leader) {
+        super(8);
         this.session = session;
+        this.bench = bench;
         setId("follow-up");
-        offer(List.of());
-        session.deskProperty().addListener((o, before, now) -> follow(now));
+        setAlignment(Pos.CENTER_LEFT);
+        getStyleClass().add("advice");
+        said.setWrapText(true);
+        said.setMinHeight(USE_PREF_SIZE);
+        said.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(said, Priority.ALWAYS);
+        look.setId("follow-look");
+        look.getStyleClass().add("small");
+        look.setMinWidth(USE_PREF_SIZE);
+        look.setOnAction(e -> leader.run());
+        getChildren().setAll(said, look);
+        bench.workProperty().addListener((o, before, now) -> show(session.desk()));
+        session.deskProperty().addListener((o, before, now) -> show(now));
+        show(session.desk());
     }
 
-    private void follow(Desk desk) {
-        if (desk.pattern() != asked) {
-            asked = desk.pattern();
-            offer(List.of());
-            if (FollowUp.isAsked(desk)) {
-                look(desk);
-            }
-        }
-    }
-
-    private void look(Desk desk) {
-        Task<List<FollowUp>> task = new Task<>() {
-            @Override
-            protected List<FollowUp> call() {
-                return FollowUp.of(desk);
-            }
-        };
-        task.setOnSucceeded(e -> {
-            if (session.desk().pattern() == desk.pattern()) {
-                offer(task.getValue());
-            }
-        });
-        Thread thread = new Thread(task, "follow-up");
-        thread.setDaemon(true);
-        thread.start();
-    }
-
-    private void offer(List<FollowUp> offers) {
-        getChildren().clear();
-        setVisible(!offers.isEmpty());
-        setManaged(!offers.isEmpty());
-        for (int i = 0; i < offers.size(); i++) {
-            FollowUp each = offers.get(i);
-            Label said = new Label(each.words());
-            said.setWrapText(true);
-            said.setMinHeight(USE_PREF_SIZE);
-            Button take = new Button(session.desk().words().of("editor.follow.take"));
-            take.setId("follow-take-" + i);
-            take.getStyleClass().add("small");
-            Hints.on(take, session.desk().words().of("editor.follow.take.hint"));
-            take.setOnAction(e -> session.edit(each.result()));
-            VBox box = new VBox(6, said, take);
-            box.getStyleClass().add("advice");
-            getChildren().add(box);
-        }
+    private void show(Desk desk) {
+        int offers = bench.work().map(w -> w.offers().size()).orElse(0);
+        boolean is = offers > 0 && desk.trial().isEmpty();
+        setVisible(is);
+        setManaged(is);
+        Words words = session.desk().words();
+        said.setText(words.of(offers == 1 ? "editor.follow.one" : "editor.follow.some", Map.of("count", offers)));
+        look.setText(words.of("editor.follow.look"));
+        Hints.on(look, words.of("editor.follow.look.hint"));
     }
 }

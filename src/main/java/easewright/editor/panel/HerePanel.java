@@ -1,17 +1,21 @@
 package easewright.editor.panel;
 
 import easewright.editor.model.Desk;
+import easewright.editor.model.Doubt;
 import easewright.editor.model.Effect;
 import easewright.editor.model.HereWords;
 import easewright.editor.model.Session;
 import easewright.editor.model.Trial;
+import easewright.editor.model.TrueBench;
 import easewright.editor.model.Wanted;
 import easewright.pattern.Level;
 import easewright.text.LengthUnit;
 import easewright.text.Words;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
+import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
@@ -25,6 +29,8 @@ import javafx.scene.layout.VBox;
 
 /** The one place to say "this much, here": level, amount, way; tried at once, done on request. */
 public final class HerePanel extends VBox {
+    private static final PseudoClass INVITING = PseudoClass.getPseudoClass("inviting");
+
     private final Session session;
     private final Label title = new Label();
     private final WayChoice way = new WayChoice(this::change);
@@ -32,28 +38,40 @@ public final class HerePanel extends VBox {
     private final LengthField amount;
     private final Button less = new Button("\u2212");
     private final Button more = new Button("+");
+    private final DoubtView doubt = new DoubtView(mm -> change(w -> w.withAmount(mm)));
+    private final Label wayTitle = new Label();
     private final Label outcome = new Label();
     private final EffectView effect = new EffectView();
     private final SeamSettings seams = new SeamSettings(this::change);
     private final WayFormView form;
     private final WhereView where;
+    private final FollowUpView followUp;
     private final ToggleButton ask = new ToggleButton();
     private final Label refusal = new Label();
     private final Button largest = new Button();
     private final Button openUp = new Button();
     private final Button keep = new Button();
     private final Button leave = new Button();
+    private ScrollPane settings;
+    private HBox done;
     private LengthUnit told;
     private boolean showing;
+    private boolean folds;
+    /** A question is about to be asked about what stands in the field, which stays there. */
+    private boolean asking;
 
-    public HerePanel(Session session) {
+    /**
+     * @param leader leads to the page on which sewn pieces are made to fit
+     */
+    public HerePanel(Session session, TrueBench bench, Runnable leader) {
         this.session = session;
+        this.followUp = new FollowUpView(session, bench, leader);
         this.form = new WayFormView(session);
         this.where = new WhereView(session);
         setId("here");
         getStyleClass().add("here");
         Label wrong = new Label();
-        amount = new LengthField(wrong, mm -> change(w -> w.withAmount(mm.orElse(0))));
+        amount = new LengthField(wrong, mm -> typed(mm.orElse(0)));
         amount.setId("amount");
         amount.setPrefWidth(132);
         level.setId("here-level");
@@ -99,26 +117,44 @@ public final class HerePanel extends VBox {
     }
 
     private void lay(Label wrong) {
-        Region between = new Region();
-        HBox.setHgrow(between, Priority.ALWAYS);
         title.setMinWidth(USE_PREF_SIZE);
         ask.setMinWidth(USE_PREF_SIZE);
-        HBox head = new HBox(8, title, ask, between, way);
+        HBox head = new HBox(8, title, ask);
         head.setAlignment(Pos.CENTER_LEFT);
         HBox what = new HBox(6, level, amount, less, more);
         what.setAlignment(Pos.CENTER_LEFT);
-        ScrollPane settings = new FittedScroll(new VBox(8, where, new FollowUpView(session), effect, seams, form));
+        HBox.setHgrow(amount, Priority.ALWAYS);
+        HBox how = new HBox(8, wayTitle, way);
+        how.setAlignment(Pos.CENTER_LEFT);
+        wayTitle.setMinWidth(USE_PREF_SIZE);
+        HBox.setHgrow(way, Priority.ALWAYS);
+        settings = new FittedScroll(new VBox(8, where, followUp, effect, seams, form));
         settings.getStyleClass().add("here-settings");
         settings.setMinHeight(72);
         VBox.setVgrow(settings, Priority.ALWAYS);
         HBox ways = new HBox(6, largest, openUp);
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox done = new HBox(8, gap, leave, keep);
-        getChildren().setAll(head, what, wrong, outcome, settings, refusal, ways, done);
-        for (Region always : List.of(head, what, outcome, refusal, ways, done)) {
+        done = new HBox(8, gap, leave, keep);
+        getChildren().setAll(head, what, wrong, doubt, how, outcome, settings, refusal, ways, done);
+        for (Region always : List.of(head, what, doubt, how, outcome, refusal, ways, done)) {
             always.setMinHeight(USE_PREF_SIZE);
         }
+    }
+
+    /** Tries what was typed, or asks first where it is hardly meant. */
+    private void typed(double mm) {
+        Optional<Doubt> asked = showing ? Optional.empty() : Doubt.of(session.desk(), mm);
+        asking = asked.isPresent();
+        change(w -> w.withAmount(asked.isPresent() ? 0 : mm));
+        asking = false;
+        doubt.show(asked, session.desk().words());
+    }
+
+    /** Makes room for a page that is read, as long as nothing is being tried: the amount stays in sight. */
+    void fold(boolean small) {
+        folds = small;
+        show(session.desk());
     }
 
     private void change(UnaryOperator<Wanted> step) {
@@ -143,6 +179,9 @@ public final class HerePanel extends VBox {
         }
         level.setValue(desk.wanted().map(Wanted::level).orElse(null));
         visible(this, desk.wanted().isPresent());
+        if (!asking) {
+            doubt.show(Optional.empty(), desk.words());
+        }
         desk.wanted().ifPresent(w -> show(desk, w, desk.words()));
         showing = false;
     }
@@ -153,10 +192,13 @@ public final class HerePanel extends VBox {
             words(words);
         }
         way.show(desk, wanted);
-        amount.show(wanted.amount() == 0 ? "" : words.signed(wanted.amount()), desk.unit());
+        if (!asking) {
+            amount.show(wanted.amount() == 0 ? "" : words.signed(wanted.amount()), desk.unit());
+        }
         amount.setPromptText(words.of(
                 desk.unit() == LengthUnit.INCH ? "editor.here.amount.prompt.inch" : "editor.here.amount.prompt"));
         outcome.setText(HereWords.outcome(desk));
+        outcome.pseudoClassStateChanged(INVITING, wanted.amount() == 0);
         effect.show(Effect.of(desk), words);
         visible(seams, wanted.atSeams() && !where.isOpen());
         if (wanted.atSeams()) {
@@ -164,6 +206,10 @@ public final class HerePanel extends VBox {
         }
         form.show(desk);
         refused(desk, wanted, words);
+        boolean small = folds && wanted.amount() == 0 && wanted.atSeams() && !where.isOpen();
+        for (Region part : List.of(outcome, settings, done)) {
+            visible(part, !small);
+        }
         keep.setDisable(desk.shownTrial().isEmpty());
         leave.setDisable(wanted.amount() == 0);
     }
@@ -184,6 +230,7 @@ public final class HerePanel extends VBox {
 
     private void words(Words words) {
         title.setText(words.of("editor.here.title"));
+        wayTitle.setText(words.of("editor.way.title"));
         ask.setText(words.of("editor.where"));
         Hints.on(ask, words.of("editor.where.hint"));
         level.setAccessibleText(words.of("editor.here.level"));

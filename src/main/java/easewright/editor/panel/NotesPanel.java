@@ -2,6 +2,7 @@ package easewright.editor.panel;
 
 import easewright.editor.model.Desk;
 import easewright.editor.model.Notes;
+import easewright.editor.model.Pointed;
 import easewright.editor.model.Session;
 import easewright.pattern.Severity;
 import easewright.text.Words;
@@ -73,7 +74,7 @@ public final class NotesPanel extends ScrollPane {
             show.setMinWidth(USE_PREF_SIZE);
             Hints.on(show, words.of("editor.notes.show.hint"));
             show.setOnAction(e -> {
-                session.point(Optional.of(id));
+                session.point(Optional.of(Pointed.at(id)));
                 shower.accept(id);
             });
             row.getChildren().add(show);

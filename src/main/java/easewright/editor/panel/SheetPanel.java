@@ -5,10 +5,12 @@ import easewright.editor.mark.Marker;
 import easewright.editor.model.Desk;
 import easewright.editor.model.Notes;
 import easewright.editor.model.Session;
+import easewright.editor.model.TrueBench;
 import easewright.text.Words;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import javafx.scene.Node;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.HBox;
@@ -23,11 +25,13 @@ public final class SheetPanel extends VBox {
 
     private final Marker marker;
     /** The place for "this much, here", which makes room while marks are made. */
-    private final StackPane here;
+    private final HerePanel here;
 
     public SheetPanel(Session session, CuttingTable table, Marker marker, FileWork files) {
         this.marker = marker;
-        here = new StackPane(new HerePanel(session));
+        TrueBench bench = new TrueBench(session);
+        here = new HerePanel(session, bench, () -> turnTo("true"));
+        StackPane below = new StackPane(here);
         setId("sheet");
         getStyleClass().add("sheet");
         pages.put("marks", new MarksPanel(session, marker, files, table::show, () -> turnTo("ease")));
@@ -35,13 +39,11 @@ public final class SheetPanel extends VBox {
         pages.put("rings", new RingsPanel(session));
         pages.put("size", new SizePanel(session));
         pages.put("changes", new ChangesPanel(session));
+        pages.put("true", new TruePanel(session, bench, table::show));
         pages.put("notes", new NotesPanel(session, table::show));
-        StackPane stack = new StackPane();
+        PageStack stack = new PageStack();
         stack.getChildren().setAll(pages.values());
         VBox.setVgrow(stack, Priority.ALWAYS);
-        // The page takes what the place to say "this much, here" leaves.
-        stack.setMinHeight(190);
-        stack.setPrefHeight(190);
         HBox row = new HBox();
         row.getStyleClass().add("sheet-tabs");
         ToggleGroup group = new ToggleGroup();
@@ -56,7 +58,7 @@ public final class SheetPanel extends VBox {
             tabs.put(key, tab);
             row.getChildren().add(tab);
         }
-        getChildren().setAll(row, stack, here);
+        getChildren().setAll(row, stack, below);
         session.deskProperty().addListener((o, before, now) -> {
             boolean other = now.isOtherWork(before);
             if (other && now.isOpen()) {
@@ -77,13 +79,14 @@ public final class SheetPanel extends VBox {
         }
     }
 
-    /** Turns to a page: marks, ease, rings, size, changes or notes. */
+    /** Turns to a page: marks, ease, rings, size, changes, true or notes. */
     public void turnTo(String key) {
         pages.forEach((name, page) -> page.setVisible(name.equals(key)));
         tabs.forEach((name, tab) -> tab.setSelected(name.equals(key)));
         boolean marking = key.equals("marks");
-        here.setVisible(!marking);
-        here.setManaged(!marking);
+        here.getParent().setVisible(!marking);
+        here.getParent().setManaged(!marking);
+        here.fold(!key.equals("ease"));
         marker.open(marking);
     }
 
@@ -93,11 +96,36 @@ public final class SheetPanel extends VBox {
             tab.setText(words.of("editor.page." + key));
             Hints.on(tab, words.of("editor.page." + key + ".hint"));
         });
+        long untrue = Notes.untrue(desk);
+        if (untrue > 0) {
+            tabs.get("true").setText(words.of("editor.page.true.count", Map.of("count", untrue)));
+        }
         long weighty = Notes.weighty(Notes.of(desk));
         if (weighty > 0) {
             tabs.get("notes").setText(words.of("editor.page.notes.count", Map.of("count", weighty)));
         }
         setVisible(desk.isOpen());
         setManaged(desk.isOpen());
+    }
+
+    /** The pages on top of each other. What is below may take the height that the page in sight has no use for. */
+    private static final class PageStack extends StackPane {
+        private static final double LEAST = 190;
+
+        @Override
+        protected double computeMinHeight(double width) {
+            return getChildren().stream()
+                    .filter(Node::isVisible)
+                    .filter(ScrollPane.class::isInstance)
+                    .map(page -> ((ScrollPane) page).getContent())
+                    .mapToDouble(content -> Math.min(LEAST, content.prefHeight(getWidth())))
+                    .findFirst()
+                    .orElse(LEAST);
+        }
+
+        @Override
+        protected double computePrefHeight(double width) {
+            return computeMinHeight(width);
+        }
     }
 }

@@ -20,6 +20,7 @@ final class WayChoice extends ComboBox<WayForm.Option> {
 
     WayChoice(Consumer<UnaryOperator<Wanted>> changer) {
         setId("way");
+        setMaxWidth(Double.MAX_VALUE);
         setConverter(new StringConverter<>() {
             @Override
             public String toString(WayForm.Option option) {

@@ -1,0 +1,69 @@
+package easewright.editor.model;
+
+import easewright.alter.Way;
+import easewright.measure.Girth;
+import easewright.text.LengthUnit;
+import easewright.text.Words;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A question about an amount that was typed and that hardly anybody means, before it is tried.
+ *
+ * @param amount as it was typed, mm
+ * @param words  the question
+ * @param rather what may have been meant, mm; empty where nothing suggests itself
+ */
+public record Doubt(double amount, String words, OptionalDouble rather) {
+    /** More than this share of a girth is no ease but another garment; common practice. */
+    private static final double SHARE = 0.2;
+
+    /** More than this is seldom put into a length at one line, mm; common practice. */
+    private static final double LENGTH = 300;
+
+    /** Less is not put in or taken out, mm. */
+    private static final double LEAST = 1;
+
+    /** The question about an amount for what is wanted now; empty where there is none. */
+    public static Optional<Doubt> of(Desk desk, double mm) {
+        Optional<Wanted> wanted = desk.wanted();
+        if (wanted.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean girth =
+                wanted.get().other().map(o -> o.way().aim() == Way.Aim.GIRTH).orElse(true);
+        String level = wanted.get().level();
+        OptionalDouble finished = desk.reading().measures().girths().stream()
+                .filter(g -> girth && g.level().name().equals(level))
+                .mapToDouble(Girth::finished)
+                .findFirst();
+        double most = finished.isPresent() ? SHARE * finished.getAsDouble() : LENGTH;
+        if (Math.abs(mm) <= most) {
+            return Optional.empty();
+        }
+        Words words = desk.words();
+        String question = finished.isPresent()
+                ? words.of(
+                        "editor.doubt.girth",
+                        Map.of(
+                                "amount.signed",
+                                mm,
+                                "level",
+                                level,
+                                "finished",
+                                finished.getAsDouble(),
+                                "share",
+                                Math.round(100 * Math.abs(mm) / finished.getAsDouble())))
+                : words.of("editor.doubt.length", Map.of("amount.signed", mm));
+        return Optional.of(new Doubt(mm, question, rather(mm, most, desk.unit())));
+    }
+
+    /** The same figure in millimetres, which is the usual slip. */
+    private static OptionalDouble rather(double mm, double most, LengthUnit unit) {
+        double slip = mm / unit.mm();
+        return Math.abs(slip) >= LEAST && Math.abs(slip) <= most && slip != mm
+                ? OptionalDouble.of(slip)
+                : OptionalDouble.empty();
+    }
+}

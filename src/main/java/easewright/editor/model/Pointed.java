@@ -1,0 +1,43 @@
+package easewright.editor.model;
+
+import easewright.geom.Box;
+import easewright.geom.Point;
+import easewright.geom.Segment;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a list beside the table points at.
+ *
+ * @param piece its id
+ * @param at    the place on it; empty where the whole piece is meant
+ * @param lines as they would be drawn there
+ */
+public record Pointed(String piece, Optional<Point> at, List<Segment> lines) {
+    /** So much is shown about a place at least, mm: less has nothing in it to tell where one is. */
+    private static final double AROUND = 30;
+
+    public Pointed {
+        lines = List.copyOf(lines);
+    }
+
+    /** A whole piece. */
+    public static Pointed at(String piece) {
+        return new Pointed(piece, Optional.empty(), List.of());
+    }
+
+    /** What has to be in view to see it well; empty for a whole piece. */
+    public Optional<Box> around() {
+        return at.map(p -> lines.stream().map(Segment::box).reduce(round(p, AROUND), Box::union))
+                .map(Pointed::withRim);
+    }
+
+    private static Box round(Point p, double by) {
+        return new Box(p.x() - by, p.y() - by, p.x() + by, p.y() + by);
+    }
+
+    private static Box withRim(Box box) {
+        double rim = 0.15 * Math.max(box.width(), box.height());
+        return new Box(box.minX() - rim, box.minY() - rim, box.maxX() + rim, box.maxY() + rim);
+    }
+}

@@ -1,0 +1,192 @@
+package easewright.editor.model;
+
+import easewright.alter.Altered;
+import easewright.alter.Moved;
+import easewright.alter.Proposal;
+import easewright.alter.Refusal;
+import easewright.alter.Truing;
+import easewright.geom.Curve;
+import easewright.geom.Line;
+import easewright.geom.Point;
+import easewright.geom.Segment;
+import easewright.pattern.Finding;
+import easewright.pattern.Notch;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import easewright.pattern.Rider;
+import easewright.text.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What could be made to fit or be made true in a pattern. Nothing of it is done unasked.
+ *
+ * @param pattern the pattern it is about
+ * @param offers  what the changes ask of the pieces sewn to the changed ones
+ * @param places  where lines are not true as they will be sewn
+ */
+public record TrueWork(Pattern pattern, List<FollowUp> offers, List<Place> places) {
+    /** A line that moves, or an edge that becomes longer, by less is not worth a word, mm. */
+    private static final double NOTICED = 0.05;
+
+    public TrueWork {
+        offers = List.copyOf(offers);
+        places = List.copyOf(places);
+    }
+
+    /**
+     * One place that is not true.
+     *
+     * @param words   what is untrue
+     * @param brings  what putting it right moves and changes, or why it cannot be put right here
+     * @param result  the pattern with it put right; empty where that cannot be
+     */
+    public record Place(String words, String brings, Optional<Pattern> result, Optional<Pointed> pointed) {}
+
+    /** Nothing to be done. */
+    public static TrueWork none(Pattern pattern) {
+        return new TrueWork(pattern, List.of(), List.of());
+    }
+
+    /** All there is. Takes a moment: for a thread of its own. */
+    public static TrueWork of(Desk desk) {
+        List<Place> places = new ArrayList<>();
+        for (Proposal proposal : Truing.proposals(desk.pattern(), desk.reading().measures())) {
+            places.add(place(desk, proposal));
+        }
+        List<FollowUp> offers = FollowUp.isAsked(desk) ? FollowUp.of(desk) : List.of();
+        return new TrueWork(desk.pattern(), offers, places);
+    }
+
+    /** How many places can be put right. */
+    public long possible() {
+        return places.stream().filter(p -> p.result().isPresent()).count();
+    }
+
+    /** The pattern with every place put right that can be, each a change of its own. */
+    public static Pattern all(Pattern pattern) {
+        Pattern now = pattern;
+        for (Proposal proposal : Truing.proposals(pattern)) {
+            try {
+                now = proposal.apply(now).pattern();
+            } catch (Refusal refusal) {
+                // It stays in the list, with the reason.
+                continue;
+            }
+        }
+        return now;
+    }
+
+    private static Place place(Desk desk, Proposal proposal) {
+        Words words = desk.words();
+        Pattern before = desk.pattern();
+        String what = words.of(proposal.finding());
+        try {
+            Altered altered = proposal.apply(before);
+            return new Place(
+                    what,
+                    brings(proposal, altered, before, words),
+                    Optional.of(altered.pattern()).filter(p -> !p.equals(before)),
+                    pointed(before, proposal.finding(), drawn(altered, before)));
+        } catch (Refusal refusal) {
+            return new Place(
+                    what,
+                    words.problem(refusal.code(), refusal.values()),
+                    Optional.empty(),
+                    pointed(before, proposal.finding(), List.of()));
+        }
+    }
+
+    private static Optional<Pointed> pointed(Pattern pattern, Finding finding, List<Segment> lines) {
+        Optional<Point> at = finding.values().get("x") instanceof Double x
+                        && finding.values().get("y") instanceof Double y
+                ? Optional.of(new Point(x, y))
+                : lines.stream().findFirst().map(Segment::start);
+        return pattern.piece(finding.piece()).map(p -> new Pointed(p.id(), at, lines));
+    }
+
+    /** The lines as they would lie; for a notch the way it moves. */
+    private static List<Segment> drawn(Altered altered, Pattern before) {
+        List<Segment> lines = new ArrayList<>();
+        altered.moved().forEach(m -> lines.addAll(m.after().segments()));
+        lines.addAll(notchWays(altered, before));
+        for (Piece now : altered.pattern().pieces()) {
+            List<Rider> was = before.piece(now.id()).map(Piece::riders).orElse(List.of());
+            if (lines.isEmpty()) {
+                now.riders().stream().filter(r -> !was.contains(r)).forEach(r -> lines.addAll(r.segments()));
+            }
+        }
+        return lines;
+    }
+
+    private static List<Line> notchWays(Altered altered, Pattern before) {
+        List<Line> ways = new ArrayList<>();
+        for (Piece now : altered.pattern().pieces()) {
+            List<Notch> was = before.piece(now.id()).map(Piece::notches).orElse(List.of());
+            for (int i = 0; i < Math.min(was.size(), now.notches().size()); i++) {
+                Point from = was.get(i).at();
+                Point to = now.notches().get(i).at();
+                if (from.distance(to) > NOTICED) {
+                    ways.add(new Line(from, to));
+                }
+            }
+        }
+        return ways;
+    }
+
+    private static String brings(Proposal proposal, Altered altered, Pattern before, Words words) {
+        List<String> said = new ArrayList<>();
+        double most =
+                altered.moved().stream().mapToDouble(TrueWork::farthest).max().orElse(0);
+        double notch = notchWays(altered, before).stream()
+                .mapToDouble(Line::length)
+                .max()
+                .orElse(0);
+        if (most > NOTICED) {
+            said.add(words.of("editor.true.moves", Map.of("most", most)));
+        } else if (notch > NOTICED) {
+            said.add(words.of("editor.true.moves-notch", Map.of("most", notch)));
+        }
+        List<String> lengths = new ArrayList<>();
+        for (Finding finding : altered.findings()) {
+            if (finding.values().get("by.signed") instanceof Double by
+                    && Math.abs(by) > NOTICED
+                    && finding.values().get("edge") instanceof String edge) {
+                lengths.add(words.of(
+                        "editor.true.length", Map.of("piece", finding.piece(), "edge", edge, "by.signed", by)));
+            }
+        }
+        said.add(
+                lengths.isEmpty()
+                        ? words.of("editor.true.lengths-kept")
+                        : words.of("editor.true.lengths", Map.of("lengths", String.join("; ", lengths))));
+        if (!proposal.protectedEdges().isEmpty()) {
+            List<String> edges = proposal.protectedEdges().stream()
+                    .map(e -> e.replace("/", " "))
+                    .distinct()
+                    .toList();
+            said.add(words.of("editor.true.protected", Map.of("edges", edges)));
+        }
+        return String.join(" ", said);
+    }
+
+    /** The farthest that a place of the new run lies from the old one, mm. */
+    private static double farthest(Moved moved) {
+        double most = 0;
+        for (Segment segment : moved.after().segments()) {
+            for (double t = 0; t <= 1; t += 0.125) {
+                most = Math.max(most, distance(moved.before(), segment.at(t)));
+            }
+        }
+        return most;
+    }
+
+    private static double distance(Curve curve, Point p) {
+        return curve.segments().stream()
+                .mapToDouble(s -> s.at(s.nearest(p)).distance(p))
+                .min()
+                .orElse(0);
+    }
+}

@@ -1,0 +1,192 @@
+package easewright.editor.panel;
+
+import easewright.editor.model.Desk;
+import easewright.editor.model.FollowUp;
+import easewright.editor.model.Pointed;
+import easewright.editor.model.Session;
+import easewright.editor.model.TrueBench;
+import easewright.editor.model.TrueWork;
+import easewright.text.Words;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/**
+ * What could be made to fit again after the changes, and what is not true as it will be sewn: each with what it would
+ * move, shown on the table while it is pointed at, and done by one press.
+ */
+public final class TruePanel extends ScrollPane {
+    private final Session session;
+    private final TrueBench bench;
+    private final Consumer<Pointed> shower;
+    private final Label intro = new Label();
+    private final VBox list = new VBox();
+    private Optional<TrueWork> shown = Optional.empty();
+    /** What the table was brought near to, and goes on showing. */
+    private Optional<Pointed> held = Optional.empty();
+
+    /**
+     * @param shower brings a place into sight
+     */
+    public TruePanel(Session session, TrueBench bench, Consumer<Pointed> shower) {
+        this.session = session;
+        this.bench = bench;
+        this.shower = shower;
+        setId("true");
+        setFitToWidth(true);
+        setHbarPolicy(ScrollBarPolicy.NEVER);
+        getStyleClass().add("sheet-page");
+        intro.getStyleClass().add("page-intro");
+        intro.setWrapText(true);
+        setContent(new VBox(12, intro, list));
+        bench.workProperty().addListener((o, before, now) -> showIfSeen());
+        session.deskProperty().addListener((o, before, now) -> showIfSeen());
+        visibleProperty().addListener(o -> {
+            showIfSeen();
+            if (!isVisible()) {
+                held = Optional.empty();
+                session.point(held);
+            }
+        });
+        showIfSeen();
+    }
+
+    private void showIfSeen() {
+        if (isVisible()) {
+            show(session.desk());
+        }
+    }
+
+    private void show(Desk desk) {
+        Words words = desk.words();
+        Optional<TrueWork> now = bench.work();
+        if (now.isEmpty()) {
+            intro.setText(words.of("editor.true.looking"));
+        } else {
+            boolean nothing = now.get().offers().isEmpty() && now.get().places().isEmpty();
+            intro.setText(words.of(nothing ? "editor.true.none" : "editor.true.intro"));
+        }
+        if (!now.equals(shown)) {
+            shown = now;
+            held = Optional.empty();
+            rows(words);
+        }
+        // While a change is being tried, the list is about what was before it.
+        list.setDisable(now.isEmpty() || desk.trial().isPresent());
+    }
+
+    /** Rows anew; whoever works by keyboard keeps the place. */
+    private void rows(Words words) {
+        Node focused = getScene() == null ? null : getScene().getFocusOwner();
+        String place = focused == null || focused.getId() == null ? "" : focused.getId();
+        list.getChildren().clear();
+        shown.ifPresent(work -> {
+            offers(work.offers(), words);
+            places(work, words);
+        });
+        if (place.startsWith("true-") || place.startsWith("follow-take-")) {
+            Node same = lookup("#" + place);
+            if (same != null) {
+                same.requestFocus();
+            } else {
+                list.lookupAll(".button").stream().findFirst().ifPresent(Node::requestFocus);
+            }
+        }
+    }
+
+    private void offers(List<FollowUp> offers, Words words) {
+        if (offers.isEmpty()) {
+            return;
+        }
+        list.getChildren().add(head(words.of("editor.true.offers"), List.of()));
+        for (int i = 0; i < offers.size(); i++) {
+            FollowUp each = offers.get(i);
+            Button take = button("follow-take-" + i, words, "editor.follow.take");
+            take.setOnAction(e -> session.edit(each.result()));
+            list.getChildren().add(row(each.words(), "", List.of(take)));
+        }
+    }
+
+    private void places(TrueWork work, Words words) {
+        if (work.places().isEmpty()) {
+            return;
+        }
+        Button all = button("true-all", words, "editor.true.all");
+        all.setText(words.of("editor.true.all", Map.of("count", work.possible())));
+        all.setOnAction(e -> bench.trueAll());
+        list.getChildren().add(head(words.of("editor.true.places"), work.possible() > 1 ? List.of(all) : List.of()));
+        for (int i = 0; i < work.places().size(); i++) {
+            place(i, work.places().get(i), words);
+        }
+    }
+
+    private void place(int i, TrueWork.Place place, Words words) {
+        Button show = button("true-show-" + i, words, "editor.true.show");
+        show.setOnAction(e -> {
+            held = place.pointed();
+            session.point(held);
+            held.ifPresent(shower);
+        });
+        Button make = button("true-make-" + i, words, "editor.true.make");
+        make.setDisable(place.result().isEmpty());
+        make.setOnAction(e -> place.result().ifPresent(session::edit));
+        VBox row = row(place.words(), place.brings(), List.of(show, make));
+        row.setId("true-" + i);
+        row.setOnMouseEntered(e -> session.point(place.pointed()));
+        row.setOnMouseExited(e -> session.point(held));
+        row.setOnMouseClicked(e -> show.fire());
+        row.focusWithinProperty().addListener((o, was, is) -> session.point(is ? place.pointed() : held));
+        list.getChildren().add(row);
+    }
+
+    private static HBox head(String text, List<Button> beside) {
+        Label title = new Label(text);
+        title.getStyleClass().add("list-head");
+        title.setMinWidth(Region.USE_PREF_SIZE);
+        Region gap = new Region();
+        HBox.setHgrow(gap, Priority.ALWAYS);
+        HBox head = new HBox(8, title, gap);
+        head.getChildren().addAll(beside);
+        head.getStyleClass().add("list-head-row");
+        head.setAlignment(Pos.CENTER_LEFT);
+        return head;
+    }
+
+    private static VBox row(String said, String brings, List<Button> buttons) {
+        Label what = new Label(said);
+        what.setWrapText(true);
+        what.setMinHeight(USE_PREF_SIZE);
+        VBox row = new VBox(5, what);
+        if (!brings.isEmpty()) {
+            Label then = new Label(brings);
+            then.setWrapText(true);
+            then.setMinHeight(USE_PREF_SIZE);
+            then.getStyleClass().add("quiet");
+            row.getChildren().add(then);
+        }
+        HBox doings = new HBox(8);
+        doings.getChildren().addAll(buttons);
+        row.getChildren().add(doings);
+        row.getStyleClass().addAll("list-row", "true-row");
+        return row;
+    }
+
+    private static Button button(String id, Words words, String key) {
+        Button button = new Button(words.of(key));
+        button.setId(id);
+        button.getStyleClass().add("small");
+        button.setMinWidth(Region.USE_PREF_SIZE);
+        Hints.on(button, words.of(key + ".hint"));
+        return button;
+    }
+}

@@ -1,0 +1,126 @@
+package easewright.editor.model;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import easewright.alter.Truing;
+import easewright.geom.Point;
+import easewright.text.LengthUnit;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+class TrueWorkTest {
+    private final Session session = new Session(LengthUnit.CM, false);
+
+    @BeforeEach
+    void open() throws Exception {
+        Sample bodice = Sample.all().stream()
+                .filter(s -> s.id().equals("bodice"))
+                .findFirst()
+                .orElseThrow();
+        session.open(new OpenFile(bodice.read(), Optional.empty(), bodice.fileName()));
+    }
+
+    @Test
+    void eachPlaceSaysWhatItIsAndWhatPuttingItRightMoves() {
+        TrueWork work = TrueWork.of(session.desk());
+        assertThat(work.places()).hasSameSizeAs(Truing.proposals(session.desk().pattern()));
+        assertThat(work.possible()).isPositive();
+        for (TrueWork.Place place : work.places()) {
+            assertThat(place.words() + place.brings()).isNotBlank().doesNotContain("editor.", "finding.", "{");
+            Pointed pointed = place.pointed().orElseThrow();
+            Point at = pointed.at().orElseThrow();
+            double off = session.desk()
+                    .pattern()
+                    .piece(pointed.piece())
+                    .orElseThrow()
+                    .outline()
+                    .nearest(at)
+                    .distance();
+            // The middle of a dart's mouth lies inside the seam.
+            assertThat(off).isLessThan(40);
+            assertThat(pointed.around().orElseThrow().width()).isGreaterThan(40);
+        }
+    }
+
+    @Test
+    void oneMadeTrueIsAChangeLikeAnyOtherAndLeavesTheList() {
+        TrueWork work = TrueWork.of(session.desk());
+        TrueWork.Place first = work.places().stream()
+                .filter(p -> p.result().isPresent())
+                .findFirst()
+                .orElseThrow();
+        session.edit(first.result().orElseThrow());
+        assertThat(Course.of(session.desk()).lines()).hasSize(1);
+        assertThat(Course.of(session.desk()).lines().get(0).words()).startsWith("Made true: ");
+        assertThat(TrueWork.of(session.desk()).places())
+                .extracting(TrueWork.Place::words)
+                .doesNotContain(first.words());
+        session.undo();
+        assertThat(TrueWork.of(session.desk()).places())
+                .extracting(TrueWork.Place::words)
+                .contains(first.words());
+    }
+
+    @Test
+    void allAtOnceAreAChangeEachAndOneStepBack() {
+        long possible = TrueWork.of(session.desk()).possible();
+        session.edit(TrueWork.all(session.desk().pattern()));
+        assertThat(Course.of(session.desk()).lines()).hasSize((int) possible);
+        session.undo();
+        assertThat(session.desk().pattern().changes()).isEmpty();
+    }
+
+    @Test
+    void nothingUntrueIsToldAgainInTheNotes() {
+        long told = session.desk().reading().findings().stream()
+                .filter(Truing::tells)
+                .count();
+        assertThat(told).isPositive().isEqualTo(Notes.untrue(session.desk()));
+        assertThat(Notes.of(session.desk()))
+                .extracting(Notes.Note::words)
+                .noneMatch(w -> TrueWork.of(session.desk()).places().stream()
+                        .anyMatch(p -> p.words().equals(w)));
+    }
+
+    @Test
+    void aSeamThatNoLongerFitsIsToldOnceInTheNotes() throws Exception {
+        Sample skirt = Sample.all().get(0);
+        session.open(new OpenFile(skirt.read(), Optional.empty(), skirt.fileName()));
+        session.chooseLevel("waist");
+        session.want(session.desk().wanted().orElseThrow().withAmount(20));
+        assertThat(Notes.of(session.desk()))
+                .filteredOn(n -> n.words().contains("Seam waistband"))
+                .hasSize(1);
+    }
+
+    @Test
+    void whatSeveralChangesAskForIsOfferedTogetherUntilItIsDone() throws Exception {
+        Sample skirt = Sample.all().get(0);
+        session.open(new OpenFile(skirt.read(), Optional.empty(), skirt.fileName()));
+        session.chooseLevel("waist");
+        keep(12);
+        session.chooseLevel("hip");
+        keep(10);
+        session.chooseLevel("waist");
+        keep(8);
+        assertThat(FollowUp.of(session.desk())).hasSize(1);
+        double drift = drift("waistband");
+        session.edit(FollowUp.of(session.desk()).get(0).result());
+        assertThat(drift - drift("waistband")).isCloseTo(20, within(1e-6));
+        assertThat(FollowUp.of(session.desk())).isEmpty();
+        keep(-5);
+        session.edit(FollowUp.of(session.desk()).get(0).result());
+        assertThat(drift - drift("waistband")).isCloseTo(20, within(1e-6));
+    }
+
+    private void keep(double mm) {
+        session.want(session.desk().wanted().orElseThrow().withAmount(mm));
+        session.keep();
+    }
+
+    private double drift(String mate) {
+        return session.desk().reading().measures().mate(mate).orElseThrow().drift();
+    }
+}
