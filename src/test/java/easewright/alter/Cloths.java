@@ -54,6 +54,94 @@ public final class Cloths {
         return Piece.bare(id, outline).withEdges(edges);
     }
 
+    /** A square, or a strip of another depth, its edges top, right, hem and left; inches. */
+    public static Piece square(String id, double deep, EdgeRole top, EdgeRole left) {
+        return polygon(
+                id,
+                List.of(in(0, 0), in(10, 0), in(10, deep), in(0, deep)),
+                "top",
+                top,
+                "right",
+                EdgeRole.SEAM,
+                "hem",
+                EdgeRole.HEM,
+                "left",
+                left);
+    }
+
+    /** Half a bodice on the fold by its corners: from the neck's centre round by the side to the fold. */
+    public static Piece bodice(String id, List<Point> corners, LevelMark... levels) {
+        return polygon(
+                        id,
+                        corners,
+                        "neck",
+                        EdgeRole.NECK,
+                        "shoulder",
+                        EdgeRole.SHOULDER,
+                        "armhole",
+                        EdgeRole.ARMHOLE,
+                        "side",
+                        EdgeRole.SEAM,
+                        "waist",
+                        EdgeRole.WAIST,
+                        "fold",
+                        EdgeRole.FOLD)
+                .toBuilder()
+                .cut(1, true)
+                .levels(List.of(levels))
+                .build();
+    }
+
+    /** Worked example W5: a back with its bust level half way between nape and waist. */
+    public static Piece back() {
+        return bodice(
+                "back",
+                List.of(in(0, 0), in(3, -0.5), in(7, 1), in(9, 8), in(9, 16), in(0, 16)),
+                LevelMark.through("bust", in(2, 8)),
+                LevelMark.along("waist", "waist"));
+    }
+
+    /** Worked example W14: a bodice whose bust level lies so far below its underarm. */
+    public static Piece lowBust(String id, double below) {
+        return bodice(
+                id,
+                List.of(in(0, 0), in(5, 0), in(5.5, 1), in(10, 8), in(10, 16), in(0, 16)),
+                LevelMark.through("bust", in(2, 8 + below)));
+    }
+
+    /** Half a body on the fold from the shoulder to the hem, its side bent at the waist. */
+    public static Piece body(double waist, LevelMark... levels) {
+        return polygon(
+                        "body",
+                        List.of(in(0, 0), in(9, 0), in(10, 8), in(waist, 16), in(11, 24), in(0, 24)),
+                        "shoulder",
+                        EdgeRole.SHOULDER,
+                        "armhole",
+                        EdgeRole.ARMHOLE,
+                        "upper side",
+                        EdgeRole.SEAM,
+                        "lower side",
+                        EdgeRole.SEAM,
+                        "hem",
+                        EdgeRole.HEM,
+                        "fold",
+                        EdgeRole.FOLD)
+                .toBuilder()
+                .cut(1, true)
+                .levels(List.of(levels))
+                .build();
+    }
+
+    /** Worked example W3: a straight side seam, waist to hip 8 in, hem 14 in lower, and a level between and at the hem. */
+    public static Piece straightSkirt(String id) {
+        return skirtHalf(id, 9.75, 9.75, 8, 22)
+                .withLevels(List.of(
+                        LevelMark.along("waist", "waist"),
+                        LevelMark.through("hip", in(1, 8)),
+                        LevelMark.through("between", in(1, 4)),
+                        LevelMark.through("low", in(1, 22))));
+    }
+
     /** Half a skirt on the fold, drawn clockwise from the fold's top: waist, side, hem, fold. Inches. */
     public static Piece skirtHalf(String id, double waist, double hip, double hipDepth, double length) {
         Point top = in(0, 0);

@@ -11,10 +11,12 @@ import static org.assertj.core.api.Assertions.within;
 import easewright.draft.BodiceDraft;
 import easewright.draft.SampleBodies;
 import easewright.draft.SkirtDraft;
+import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.geom.Segment;
 import easewright.measure.MateWalk;
 import easewright.measure.Measures;
+import easewright.pattern.Edge;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.EdgeRole;
 import easewright.pattern.Level;
@@ -139,29 +141,15 @@ class CoupledTest {
 
     /** Half a bodice whose armhole ends in a run straight across to the underarm corner. */
     private static Piece bodice(String id, Level underarm) {
-        return polygon(
-                        id,
-                        List.of(in(0, -8), in(6, -8), in(6, 0), in(9, 0), in(8, 8), in(0, 8)),
-                        "shoulder",
-                        EdgeRole.SHOULDER,
-                        "armhole",
-                        EdgeRole.ARMHOLE,
-                        "armhole foot",
-                        EdgeRole.ARMHOLE,
-                        "side",
-                        EdgeRole.SEAM,
-                        "waist",
-                        EdgeRole.WAIST,
-                        "fold",
-                        EdgeRole.FOLD)
+        return Piece.bare(id, Outline.polygon(List.of(in(0, -8), in(6, -8), in(6, 0), in(9, 0), in(8, 8), in(0, 8))))
                 .toBuilder()
                 .cut(1, true)
                 .edges(List.of(
-                        easewright.pattern.Edge.of("shoulder", EdgeRole.SHOULDER, in(0, -8), in(6, -8)),
-                        easewright.pattern.Edge.of("armhole", EdgeRole.ARMHOLE, in(6, -8), in(9, 0)),
-                        easewright.pattern.Edge.of("side", EdgeRole.SEAM, in(9, 0), in(8, 8)),
-                        easewright.pattern.Edge.of("waist", EdgeRole.WAIST, in(8, 8), in(0, 8)),
-                        easewright.pattern.Edge.of("fold", EdgeRole.FOLD, in(0, 8), in(0, -8))))
+                        Edge.of("shoulder", EdgeRole.SHOULDER, in(0, -8), in(6, -8)),
+                        Edge.of("armhole", EdgeRole.ARMHOLE, in(6, -8), in(9, 0)),
+                        Edge.of("side", EdgeRole.SEAM, in(9, 0), in(8, 8)),
+                        Edge.of("waist", EdgeRole.WAIST, in(8, 8), in(0, 8)),
+                        Edge.of("fold", EdgeRole.FOLD, in(0, 8), in(0, -8))))
                 .notches(List.of(new Notch("armhole foot", in(6, 0))))
                 .levels(List.of(LevelMark.through(underarm.name(), in(1, 0))))
                 .build();

@@ -26,10 +26,6 @@ class DartPropertiesTest {
     private static final List<Level> LEVELS =
             List.of(Level.of("level", LevelKind.HIP), Level.of("top", LevelKind.WAIST));
 
-    private interface Property {
-        void on(long seed, Pattern before, Alteration change, Altered after) throws Refusal;
-    }
-
     /** A random piece with a dart in its top edge: flat, capped or cut out. */
     private static Piece piece(RandomCloth random) {
         Piece bare = random.piece("cloth").toBuilder()
@@ -61,25 +57,16 @@ class DartPropertiesTest {
         return bare.toBuilder().outline(outline).darts(List.of(dart)).build();
     }
 
-    private static void forAll(long firstSeed, int asked, Property property) throws Refusal {
-        int cases = RandomCloth.cases(asked);
-        int refused = 0;
-        for (long seed = firstSeed; seed < firstSeed + cases; seed++) {
-            RandomCloth random = new RandomCloth(seed);
-            Pattern before = pattern(LEVELS, piece(random));
-            double amount = random.between(-25, 18);
-            Alteration change = random.chance(0.75) ? DartIntake.at("top", amount) : DartToSeam.at("top", amount / 2);
-            Altered after;
-            try {
-                after = change.apply(before);
-            } catch (Refusal refusal) {
-                assertThat(refusal.code()).as("seed %d", seed).isNotBlank();
-                refused++;
-                continue;
-            }
-            property.on(seed, before, change, after);
-        }
-        assertThat(refused).as("refused of %d", cases).isLessThan(cases / 5);
+    private static void forAll(long firstSeed, int asked, Cases.Property<Alteration> property) throws Refusal {
+        Cases.all(firstSeed, asked, DartPropertiesTest::oneOf, property);
+    }
+
+    private static Cases.Case<Alteration> oneOf(long seed) {
+        RandomCloth random = new RandomCloth(seed);
+        Pattern before = pattern(LEVELS, piece(random));
+        double amount = random.between(-25, 18);
+        return new Cases.Case<>(
+                before, random.chance(0.75) ? DartIntake.at("top", amount) : DartToSeam.at("top", amount / 2));
     }
 
     @Test

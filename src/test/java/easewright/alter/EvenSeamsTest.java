@@ -2,9 +2,8 @@ package easewright.alter;
 
 import static easewright.alter.Cloths.INCH;
 import static easewright.alter.Cloths.girth;
-import static easewright.alter.Cloths.in;
 import static easewright.alter.Cloths.pattern;
-import static easewright.alter.Cloths.polygon;
+import static easewright.alter.Cloths.skirtHalf;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
@@ -34,28 +33,7 @@ class EvenSeamsTest {
 
     /** Half a skirt on the fold whose side slants by {@code slant} over the 8 in from waist to hip, then falls straight. */
     private static Piece half(String id, double slant) {
-        return polygon(
-                        id,
-                        List.of(in(-10, 0), in(0, 0), in(slant, 8), in(slant, 22), in(-10, 22)),
-                        "waist",
-                        EdgeRole.WAIST,
-                        "side",
-                        EdgeRole.SEAM,
-                        "lower side",
-                        EdgeRole.SEAM,
-                        "hem",
-                        EdgeRole.HEM,
-                        "fold",
-                        EdgeRole.FOLD)
-                .toBuilder()
-                .cut(1, true)
-                .edges(List.of(
-                        Edge.of("waist", EdgeRole.WAIST, in(-10, 0), in(0, 0)),
-                        Edge.of("side", EdgeRole.SEAM, in(0, 0), in(slant, 22)),
-                        Edge.of("hem", EdgeRole.HEM, in(slant, 22), in(-10, 22)),
-                        Edge.of("fold", EdgeRole.FOLD, in(-10, 22), in(-10, 0))))
-                .levels(List.of(LevelMark.along("waist", "waist"), LevelMark.through("hip", in(-9, 8))))
-                .build();
+        return skirtHalf(id, 10, 10 + slant, 8, 22);
     }
 
     private static Pattern sewn(Piece front, Piece back) {

@@ -41,7 +41,12 @@ final class RandomCloth {
         return random.nextDouble() < p;
     }
 
-    /** A level's height as a share of the piece, clear of the corners. */
+    /** With that chance the same drawn by its cutting line. */
+    Piece piece(String id, double cutting) {
+        Piece piece = piece(id);
+        return chance(cutting) ? cutting(piece, between(5, 20)) : piece;
+    }
+
     Piece piece(String id) {
         double length = between(300, 900);
         int bends = 1 + random.nextInt(4);

@@ -25,35 +25,17 @@ class SeamChangePropertiesTest {
             List.of(Level.of("level", LevelKind.HIP), Level.of("top", LevelKind.WAIST));
     private static final int CASES = 3000;
 
-    private interface Property {
-        void on(long seed, Pattern before, SeamChange change, Altered after) throws Refusal;
+    private static void forAll(long firstSeed, int asked, double cutting, Cases.Property<SeamChange> property)
+            throws Refusal {
+        Cases.all(firstSeed, asked, seed -> oneOf(seed, cutting), property);
     }
 
-    /** Runs the property over random changes; at most one in five may be refused, and each refusal must say why. */
-    private static void forAll(long firstSeed, int asked, double cutting, Property property) throws Refusal {
-        int cases = RandomCloth.cases(asked);
-        int refused = 0;
-        for (long seed = firstSeed; seed < firstSeed + cases; seed++) {
-            RandomCloth random = new RandomCloth(seed);
-            Piece piece = random.piece("cloth");
-            if (random.chance(cutting)) {
-                piece = RandomCloth.cutting(piece, random.between(5, 20));
-            }
-            Pattern before = pattern(LEVELS, piece);
-            SeamChange change = SeamChange.at(random.chance(0.7) ? "level" : "top", random.between(-60, 80))
-                    .withTaper(random.chance(0.5) ? Taper.SMOOTH : Taper.STRAIGHT);
-            change = random.chance(0.3) ? change.carriedToHem() : change;
-            Altered after;
-            try {
-                after = change.apply(before);
-            } catch (Refusal refusal) {
-                assertThat(refusal.code()).as("seed %d", seed).isNotBlank();
-                refused++;
-                continue;
-            }
-            property.on(seed, before, change, after);
-        }
-        assertThat(refused).as("refused of %d", cases).isLessThan(cases / 5);
+    private static Cases.Case<SeamChange> oneOf(long seed, double cutting) {
+        RandomCloth random = new RandomCloth(seed);
+        Piece piece = random.piece("cloth", cutting);
+        SeamChange change = SeamChange.at(random.chance(0.7) ? "level" : "top", random.between(-60, 80))
+                .withTaper(random.chance(0.5) ? Taper.SMOOTH : Taper.STRAIGHT);
+        return new Cases.Case<>(pattern(LEVELS, piece), random.chance(0.3) ? change.carriedToHem() : change);
     }
 
     @Test

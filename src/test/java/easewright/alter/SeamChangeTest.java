@@ -8,7 +8,6 @@ import static easewright.alter.Cloths.girth;
 import static easewright.alter.Cloths.in;
 import static easewright.alter.Cloths.pattern;
 import static easewright.alter.Cloths.polygon;
-import static easewright.alter.Cloths.skirtHalf;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
@@ -32,22 +31,11 @@ class SeamChangeTest {
         return piece.edge(name).orElseThrow().on(piece.outline()).length();
     }
 
-    /** worked example W3: a straight side seam, waist to hip 8 in, hem 14 in lower. */
     private static Pattern straightSkirt() {
-        Piece front = skirtHalf("front", 9.75, 9.75, 8, 22);
-        Piece back = skirtHalf("back", 9.75, 9.75, 8, 22);
         return pattern(
                 List.of(WAIST, HIP, Level.of("between", LevelKind.OTHER), Level.of("low", LevelKind.OTHER)),
-                withLevels(front),
-                withLevels(back));
-    }
-
-    private static Piece withLevels(Piece piece) {
-        return piece.withLevels(List.of(
-                LevelMark.along("waist", "waist"),
-                LevelMark.through("hip", in(1, 8)),
-                LevelMark.through("between", in(1, 4)),
-                LevelMark.through("low", in(1, 22))));
+                Cloths.straightSkirt("front"),
+                Cloths.straightSkirt("back"));
     }
 
     @Test
@@ -66,53 +54,16 @@ class SeamChangeTest {
     }
 
     private static Altered bodice(double below) throws Refusal {
-        List<Point> corners = List.of(in(0, 0), in(5, 0), in(5.5, 1), in(10, 8), in(10, 16), in(0, 16));
-        Piece front = polygon(
-                        "front",
-                        corners,
-                        "neck",
-                        EdgeRole.NECK,
-                        "shoulder",
-                        EdgeRole.SHOULDER,
-                        "armhole",
-                        EdgeRole.ARMHOLE,
-                        "side",
-                        EdgeRole.SEAM,
-                        "waist",
-                        EdgeRole.WAIST,
-                        "fold",
-                        EdgeRole.FOLD)
-                .toBuilder()
-                .cut(1, true)
-                .levels(List.of(LevelMark.through("bust", in(2, 8 + below))))
-                .build();
-        Piece back = new easewright.pattern.Piece(
-                "back",
-                "back",
-                front.outline(),
-                front.drawn(),
-                0,
-                1,
-                true,
-                front.edges(),
-                front.levels(),
-                front.darts(),
-                front.notches(),
-                front.grain(),
-                front.riders(),
-                front.original());
-        Pattern before = pattern(List.of(Level.of("bust", LevelKind.BUST)), front, back);
+        Piece front = Cloths.lowBust("front", below);
+        Pattern before = pattern(List.of(Level.of("bust", LevelKind.BUST)), front, Cloths.lowBust("back", below));
         Altered after = SeamChange.at("bust", 1.5 * INCH).apply(before);
         assertThat(girth(after.pattern(), "bust") - girth(before, "bust")).isCloseTo(1.5 * INCH, within(1e-6));
         for (int i : new int[] {0, 1, 2, 5}) {
-            assertThat(segmentsOf(after.pattern())).contains(corners.size() > i ? edgeSegment(front, i) : null);
+            assertThat(segmentsOf(after.pattern()))
+                    .contains(front.outline().segments().get(i));
         }
         assertThat(edge(after.pattern().pieces().get(0), "armhole")).isEqualTo(edge(front, "armhole"));
         return after;
-    }
-
-    private static Segment edgeSegment(Piece piece, int i) {
-        return piece.outline().segments().get(i);
     }
 
     private static List<Segment> segmentsOf(Pattern pattern) {

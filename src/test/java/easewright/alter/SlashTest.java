@@ -3,7 +3,6 @@ package easewright.alter;
 import static easewright.alter.Cloths.INCH;
 import static easewright.alter.Cloths.in;
 import static easewright.alter.Cloths.pattern;
-import static easewright.alter.Cloths.polygon;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
@@ -33,19 +32,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 class SlashTest {
     private static final double FIFTH_DIGIT = 5.1e-6 * INCH;
 
-    /** worked example W6 and W7: a square of 10 in, its top a seam of the given role. */
+    /** Worked examples W6 and W7: a square of 10 in, its top a seam of the given role. */
     private static Piece square(EdgeRole top) {
-        return polygon(
-                "square",
-                List.of(in(0, 0), in(10, 0), in(10, 10), in(0, 10)),
-                "top",
-                top,
-                "right",
-                EdgeRole.SEAM,
-                "hem",
-                EdgeRole.HEM,
-                "left",
-                EdgeRole.SEAM);
+        return Cloths.square("square", 10, top, EdgeRole.SEAM);
     }
 
     private static Pattern just(Piece piece) {
@@ -157,26 +146,11 @@ class SlashTest {
     @Test
     void lengtheningMovesWhatLiesBelow() throws Refusal {
         List<Level> levels = List.of(Level.of("bust", LevelKind.BUST), Level.of("hip", LevelKind.HIP));
-        Piece body = polygon(
-                        "body",
-                        List.of(in(0, 0), in(9, 0), in(10, 8), in(8.5, 16), in(11, 24), in(0, 24)),
-                        "shoulder",
-                        EdgeRole.SHOULDER,
-                        "armhole",
-                        EdgeRole.ARMHOLE,
-                        "upper side",
-                        EdgeRole.SEAM,
-                        "lower side",
-                        EdgeRole.SEAM,
-                        "hem",
-                        EdgeRole.HEM,
-                        "fold",
-                        EdgeRole.FOLD)
-                .toBuilder()
-                .cut(1, true)
-                .levels(List.of(
+        Piece body = Cloths.body(
+                        8.5,
                         LevelMark.through("bust", in(3, 9)).withReference(in(0, 0)),
-                        LevelMark.through("hip", in(3, 23)).withReference(in(0, 16))))
+                        LevelMark.through("hip", in(3, 23)).withReference(in(0, 16)))
+                .toBuilder()
                 .notches(List.of(new Notch("low", in(11 - 2.5 * 4 / 8, 20))))
                 .build();
         Pattern before = pattern(levels, body);
@@ -206,25 +180,7 @@ class SlashTest {
     @Test
     void aCentreMovedParallelCutsTheNeckAndAWedgeLeavesIt() throws Refusal {
         Level bust = Level.of("bust", LevelKind.BUST);
-        Piece back = polygon(
-                        "back",
-                        List.of(in(0, 0), in(3, -0.5), in(7, 1), in(9, 8), in(9, 16), in(0, 16)),
-                        "neck",
-                        EdgeRole.NECK,
-                        "shoulder",
-                        EdgeRole.SHOULDER,
-                        "armhole",
-                        EdgeRole.ARMHOLE,
-                        "side",
-                        EdgeRole.SEAM,
-                        "waist",
-                        EdgeRole.WAIST,
-                        "fold",
-                        EdgeRole.FOLD)
-                .toBuilder()
-                .cut(1, true)
-                .levels(List.of(LevelMark.through("bust", in(2, 8)), LevelMark.along("waist", "waist")))
-                .build();
+        Piece back = Cloths.back();
         Pattern before = pattern(List.of(bust, Cloths.WAIST), back);
         easewright.pattern.EdgeRef fold = easewright.pattern.EdgeRef.of("back", "fold");
         CentreChange parallel = CentreChange.parallel("bust", INCH, fold);

@@ -29,10 +29,6 @@ class SpreadSlashesPropertiesTest {
     private static final List<Level> LEVELS =
             List.of(Level.of("level", LevelKind.HIP), Level.of("top", LevelKind.WAIST));
 
-    private interface Property {
-        void on(long seed, Pattern before, SpreadSlashes change, Altered after) throws Refusal;
-    }
-
     private static Point along(Piece piece, String edge, double share) {
         Curve run = piece.edge(edge).orElseThrow().on(piece.outline());
         return run.pointAtLength(run.length() * share);
@@ -57,29 +53,15 @@ class SpreadSlashesPropertiesTest {
                 : SpreadSlashes.parallel("level", amount, slashes.toArray(Slash[]::new));
     }
 
-    /** At most one in five may be refused, and each refusal must say why. */
-    private static void forAll(long firstSeed, int asked, double cutting, Property property) throws Refusal {
-        int cases = RandomCloth.cases(asked);
-        int refused = 0;
-        for (long seed = firstSeed; seed < firstSeed + cases; seed++) {
-            RandomCloth random = new RandomCloth(seed);
-            Piece piece = random.piece("cloth");
-            if (random.chance(cutting)) {
-                piece = RandomCloth.cutting(piece, random.between(5, 20));
-            }
-            Pattern before = pattern(LEVELS, piece);
-            SpreadSlashes change = change(random, piece, random.chance(0.6));
-            Altered after;
-            try {
-                after = change.apply(before);
-            } catch (Refusal refusal) {
-                assertThat(refusal.code()).as("seed %d", seed).isNotBlank();
-                refused++;
-                continue;
-            }
-            property.on(seed, before, change, after);
-        }
-        assertThat(refused).as("refused of %d", cases).isLessThan(cases / 5);
+    private static void forAll(long firstSeed, int asked, double cutting, Cases.Property<SpreadSlashes> property)
+            throws Refusal {
+        Cases.all(firstSeed, asked, seed -> oneOf(seed, cutting), property);
+    }
+
+    private static Cases.Case<SpreadSlashes> oneOf(long seed, double cutting) {
+        RandomCloth random = new RandomCloth(seed);
+        Piece piece = random.piece("cloth", cutting);
+        return new Cases.Case<>(pattern(LEVELS, piece), change(random, piece, random.chance(0.6)));
     }
 
     @Test

@@ -26,18 +26,7 @@ class SpreadSlashesTest {
 
     /** Worked examples W6 and W7: a square of 10 in, with a level at half its height. */
     private static Piece square(EdgeRole top, int times, boolean fold) {
-        return polygon(
-                        "square",
-                        List.of(in(0, 0), in(10, 0), in(10, 10), in(0, 10)),
-                        "top",
-                        top,
-                        "right",
-                        EdgeRole.SEAM,
-                        "hem",
-                        EdgeRole.HEM,
-                        "left",
-                        fold ? EdgeRole.FOLD : EdgeRole.CENTRE)
-                .toBuilder()
+        return Cloths.square("square", 10, top, fold ? EdgeRole.FOLD : EdgeRole.CENTRE).toBuilder()
                 .cut(times, fold)
                 .levels(List.of(LevelMark.through("middle", in(1, 5))))
                 .build();

@@ -3,153 +3,82 @@ package easewright.editor;
 import easewright.draft.SampleBodies;
 import easewright.draft.Samples;
 import easewright.draft.SkirtDraft;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.OptionalDouble;
-import java.util.concurrent.CountDownLatch;
-import javafx.animation.PauseTransition;
-import javafx.application.Application;
-import javafx.application.Platform;
-import javafx.scene.SnapshotParameters;
-import javafx.scene.control.ButtonBase;
-import javafx.scene.image.WritableImage;
-import javafx.stage.Stage;
-import javafx.util.Duration;
 
 /**
  * Plays the walk of {@code docs/first-fit.md} in a real window and takes its pictures; {@code docs/first-fit/pictures}
  * runs it. Writes the bare drawing to start from, and the changed one, into the same folder.
  */
-public final class FirstFit extends Application {
+public final class FirstFit extends Director {
     private static final double WAIST = 755;
     static final double HIP = 1015;
     static final double WISH = 60;
-
-    private static Path folder;
-    private final Answers answers = new Answers();
-    private final EditorApp app = new EditorApp();
-    private Stage stage;
 
     /** Starts it; a class of its own, because a main class that is an application wants JavaFX as modules. */
     static final class Run {
         private Run() {}
 
-        public static void main(String[] args) throws IOException {
-            folder = Files.createDirectories(Path.of(args[0]));
-            launch(FirstFit.class);
+        public static void main(String[] args) {
+            direct(FirstFit.class, args);
         }
     }
 
     @Override
-    public void start(Stage shown) throws Exception {
-        stage = shown;
-        app.start(stage, Files.createTempDirectory("easewright"), answers);
-        Thread director = new Thread(this::play, "director");
-        director.setDaemon(true);
-        director.start();
-    }
-
-    private void play() {
-        try {
-            Path bare = folder.resolve("skirt.svg");
-            Files.writeString(bare, bareSkirt());
-            act(() -> {
-                stage.setWidth(1180);
-                stage.setHeight(740);
-                app.files().open(bare);
+    void play() throws Exception {
+        Path bare = folder().resolve("skirt.svg");
+        Files.writeString(bare, bareSkirt());
+        act(() -> {
+            stage().setWidth(1180);
+            stage().setHeight(740);
+            app.files().open(bare);
+        });
+        rest();
+        press("#step-scale");
+        press("#view-all");
+        picture("1-opened");
+        press("#step-suggested");
+        picture("2-suggested");
+        press("#suggest-accept");
+        press("#step-levels");
+        picture("3-levels");
+        press("#mark-next");
+        act(() -> {
+            var session = app.session();
+            session.desk().pattern().levels().forEach(level -> {
+                double body = level.name().equals("hip") ? HIP : WAIST;
+                session.setBody(level, OptionalDouble.of(body), level.name());
             });
-            rest();
-            press("#step-scale");
-            press("#view-all");
-            picture("1-opened");
-            press("#step-suggested");
-            picture("2-suggested");
-            press("#suggest-accept");
-            press("#step-levels");
-            picture("3-levels");
-            press("#mark-next");
-            act(() -> {
-                var session = app.session();
-                session.desk().pattern().levels().forEach(level -> {
-                    double body = level.name().equals("hip") ? HIP : WAIST;
-                    session.setBody(level, OptionalDouble.of(body), level.name());
-                });
-                session.setWish("hip", OptionalDouble.of(WISH));
-                session.chooseLevel("hip");
-            });
-            picture("4-ease");
-            act(() -> {
-                double missing = app.session().desk().shownReading().sheet().lines().stream()
-                        .filter(l -> l.level().name().equals("hip"))
-                        .findFirst()
-                        .orElseThrow()
-                        .missing()
-                        .orElseThrow();
-                app.session().want(app.session().desk().wanted().orElseThrow().withAmount(missing));
-            });
-            picture("5-trial");
-            press("#page-size");
-            picture("6-size-up");
-            press("#page-ease");
-            press("#keep");
-            press("#page-changes");
-            picture("7-changes");
-            Path wider = folder.resolve("skirt-wider.svg");
-            Files.deleteIfExists(wider);
-            act(() -> app.files().save(wider));
-            rest();
-        } catch (Exception e) {
-            e.printStackTrace();
-        }
-        Platform.exit();
+            session.setWish("hip", OptionalDouble.of(WISH));
+            session.chooseLevel("hip");
+        });
+        picture("4-ease");
+        act(() -> {
+            double missing = app.session().desk().shownReading().sheet().lines().stream()
+                    .filter(l -> l.level().name().equals("hip"))
+                    .findFirst()
+                    .orElseThrow()
+                    .missing()
+                    .orElseThrow();
+            app.session().want(app.session().desk().wanted().orElseThrow().withAmount(missing));
+        });
+        picture("5-trial");
+        press("#page-size");
+        picture("6-size-up");
+        press("#page-ease");
+        press("#keep");
+        press("#page-changes");
+        picture("7-changes");
+        Path wider = folder().resolve("skirt-wider.svg");
+        Files.deleteIfExists(wider);
+        act(() -> app.files().save(wider));
+        rest();
     }
 
     /** The sample skirt's pieces for its own wearer, without any marks. */
     static String bareSkirt() throws Exception {
         return Samples.svg(new SkirtDraft(SampleBodies.MAREN, 50, 25, 600).draft())
                 .replaceFirst("(?s)\\s*<metadata>.*</metadata>", "");
-    }
-
-    private void press(String id) throws InterruptedException {
-        act(() -> {
-            if (stage.getScene().lookup(id) instanceof ButtonBase button) {
-                button.fire();
-            } else {
-                throw new IllegalStateException("No button " + id);
-            }
-        });
-        rest();
-    }
-
-    private static void act(Runnable step) throws InterruptedException {
-        CountDownLatch done = new CountDownLatch(1);
-        Platform.runLater(() -> {
-            try {
-                step.run();
-            } catch (RuntimeException e) {
-                e.printStackTrace();
-            }
-            done.countDown();
-        });
-        done.await();
-    }
-
-    private static void rest() throws InterruptedException {
-        CountDownLatch done = new CountDownLatch(1);
-        Platform.runLater(() -> {
-            PauseTransition pause = new PauseTransition(Duration.millis(700));
-            pause.setOnFinished(e -> done.countDown());
-            pause.play();
-        });
-        done.await();
-    }
-
-    private void picture(String name) throws InterruptedException {
-        rest();
-        act(() -> {
-            WritableImage image = stage.getScene().getRoot().snapshot(new SnapshotParameters(), null);
-            Pictures.write(image, folder.resolve(name + ".png"));
-        });
     }
 }

@@ -7,90 +7,56 @@ import easewright.editor.model.Desk;
 import easewright.editor.model.OtherWay;
 import easewright.editor.model.Sample;
 import easewright.editor.model.Wanted;
+import easewright.editor.panel.CuttingTable;
 import easewright.pattern.Level;
-import java.awt.image.BufferedImage;
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.concurrent.CountDownLatch;
 import java.util.function.UnaryOperator;
-import javafx.animation.PauseTransition;
-import javafx.application.Application;
-import javafx.application.Platform;
-import javafx.scene.Scene;
-import javafx.scene.SnapshotParameters;
-import javafx.scene.control.ToggleButton;
-import javafx.scene.image.WritableImage;
-import javafx.scene.transform.Scale;
-import javafx.stage.Stage;
-import javafx.util.Duration;
-import javax.imageio.ImageIO;
 
 /**
- * Takes pictures of the editor for {@code docs/pictures} and for looking at: run with the folder to write to. Needs a
- * display (Xvfb will do).
+ * Takes pictures of the editor for {@code docs/pictures} and for looking at: run with the folder to write to.
  */
-public final class Pictures extends Application {
-    private static Path folder;
-    private final EditorApp app = new EditorApp();
-    private Stage stage;
-
+public final class Pictures extends Director {
     /** Starts it; a class of its own, because a main class that is an application wants JavaFX as modules. */
     static final class Run {
         private Run() {}
 
-        public static void main(String[] args) throws IOException {
-            folder = Files.createDirectories(Path.of(args[0]));
-            launch(Pictures.class);
+        public static void main(String[] args) {
+            direct(Pictures.class, args);
         }
     }
 
     @Override
-    public void start(Stage shown) throws Exception {
-        stage = shown;
-        app.start(stage, Files.createTempDirectory("easewright"));
-        Thread director = new Thread(this::play, "director");
-        director.setDaemon(true);
-        director.start();
-    }
-
-    private void play() {
-        try {
-            size(1280, 800);
-            picture("start", 1);
-            act(() -> app.files().openSample(Sample.all().get(Integer.getInteger("sample", 0))));
-            rest();
-            rest();
-            measured();
-            fire("#ask-where");
-            fire("#feels-pulls");
-            fire("#sign-seat");
-            picture("where", 1);
-            fire("#ask-where");
-            want(w -> w.withAmount(40));
-            picture("trial", 1);
-            size(1920, 1080);
-            picture("large", 1);
-            picture("large-double", 2);
-            act(() -> app.session().setDark(true));
-            picture("large-dark", 1);
-            act(() -> app.session().setDark(false));
-            size(1280, 800);
-            if (Integer.getInteger("sample", 0) == 0) {
-                cut();
-            }
-            changes();
-            for (String page : new String[] {"rings", "size", "notes", "changes"}) {
-                turn(page);
-                picture(page, 1);
-            }
-        } catch (Exception e) {
-            e.printStackTrace();
+    void play() throws Exception {
+        size(1280, 800);
+        picture("start");
+        act(() -> app.files().openSample(Sample.all().get(Integer.getInteger("sample", 0))));
+        rest();
+        rest();
+        measured();
+        press("#ask-where");
+        press("#feels-pulls");
+        press("#sign-seat");
+        picture("where");
+        press("#ask-where");
+        want(w -> w.withAmount(40));
+        picture("trial");
+        size(1920, 1080);
+        picture("large");
+        picture("large-double", 2);
+        act(() -> app.session().setDark(true));
+        picture("large-dark");
+        act(() -> app.session().setDark(false));
+        size(1280, 800);
+        if (Integer.getInteger("sample", 0) == 0) {
+            cut();
         }
-        Platform.exit();
+        changes();
+        for (String page : new String[] {"rings", "size", "notes", "changes"}) {
+            press("#page-" + page);
+            picture(page);
+        }
     }
 
     /** Body girths that leave 3 cm of ease, and a wish at the last level. */
@@ -119,7 +85,7 @@ public final class Pictures extends Application {
     private void cut() throws InterruptedException {
         want(w -> w.withOther(Ways.of("slash").map(OtherWay::of)));
         want(w -> w.withOther(w.other().map(o -> o.with("slash", List.of("Back/hem@50% > Back/waist@50%")))));
-        picture("way", 1);
+        picture("way");
         want(w -> w.withOther(Optional.empty()));
     }
 
@@ -139,81 +105,13 @@ public final class Pictures extends Application {
         });
     }
 
-    private void fire(String id) throws InterruptedException {
-        rest();
+    @Override
+    void size(double width, double height) throws InterruptedException {
+        super.size(width, height);
         act(() -> {
-            if (stage.getScene().lookup(id) instanceof ToggleButton button) {
-                button.fire();
-            }
-        });
-    }
-
-    private void turn(String page) throws InterruptedException {
-        act(() -> {
-            if (stage.getScene().lookup("#page-" + page) instanceof ToggleButton tab) {
-                tab.fire();
-            }
-        });
-    }
-
-    private void size(double width, double height) throws InterruptedException {
-        act(() -> {
-            stage.setWidth(width);
-            stage.setHeight(height);
-        });
-        rest();
-        act(() -> {
-            if (stage.getScene().lookup("#table") instanceof easewright.editor.panel.CuttingTable table) {
+            if (stage().getScene().lookup("#table") instanceof CuttingTable table) {
                 table.fit();
             }
         });
-    }
-
-    private static void act(Runnable step) throws InterruptedException {
-        CountDownLatch done = new CountDownLatch(1);
-        Platform.runLater(() -> {
-            try {
-                step.run();
-            } catch (RuntimeException e) {
-                e.printStackTrace();
-            }
-            done.countDown();
-        });
-        done.await();
-    }
-
-    private static void rest() throws InterruptedException {
-        CountDownLatch done = new CountDownLatch(1);
-        Platform.runLater(() -> {
-            PauseTransition pause = new PauseTransition(Duration.millis(700));
-            pause.setOnFinished(e -> done.countDown());
-            pause.play();
-        });
-        done.await();
-    }
-
-    private void picture(String name, double scale) throws InterruptedException {
-        rest();
-        act(() -> {
-            Scene scene = stage.getScene();
-            SnapshotParameters how = new SnapshotParameters();
-            how.setTransform(new Scale(scale, scale));
-            WritableImage image = scene.getRoot().snapshot(how, null);
-            write(image, folder.resolve(name + ".png"));
-        });
-    }
-
-    static void write(WritableImage image, Path file) {
-        int w = (int) image.getWidth();
-        int h = (int) image.getHeight();
-        BufferedImage out = new BufferedImage(w, h, BufferedImage.TYPE_INT_ARGB);
-        int[] pixels = new int[w * h];
-        image.getPixelReader().getPixels(0, 0, w, h, javafx.scene.image.PixelFormat.getIntArgbInstance(), pixels, 0, w);
-        out.setRGB(0, 0, w, h, pixels, 0, w);
-        try {
-            ImageIO.write(out, "png", file.toFile());
-        } catch (IOException e) {
-            throw new java.io.UncheckedIOException(e);
-        }
     }
 }

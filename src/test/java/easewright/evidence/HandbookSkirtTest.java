@@ -4,6 +4,7 @@ import easewright.alter.Alteration;
 import easewright.alter.CentreChange;
 import easewright.alter.DartIntake;
 import easewright.alter.DartToSeam;
+import easewright.alter.EdgeLength;
 import easewright.alter.HingedSlash;
 import easewright.alter.Lengthen;
 import easewright.alter.ParallelSlash;
@@ -132,6 +133,12 @@ class HandbookSkirtTest extends Topic {
                 new Change(SpreadSlashes.parallel("hip", 12, slash), 12, 12, HIP));
         all.put("darts let out until the waist is 10 wider", new Change(DartIntake.at("waist", 10), 0, 10, HIP));
         all.put("8 moved from the darts into the seams", new Change(DartToSeam.at("waist", 8), Double.NaN, 0, HIP));
+        all.put(
+                "front's waist 5 longer, slashed between its marks",
+                new Change(EdgeLength.slashed(EdgeRef.of("front", "waist"), 5), Double.NaN, 10, HIP));
+        all.put(
+                "back's waist 4 shorter at the side seam",
+                new Change(EdgeLength.atEnds(EdgeRef.of("back", "waist"), -4), Double.NaN, -8, HIP));
         all.put("30 longer below the hip", new Change(Lengthen.below("hip", 100, 30), 0, 0, HIP));
         all.put("15 shorter above the hip", new Change(Lengthen.below("hip", -60, -15), 0, 0, HIP - 15));
         return all;

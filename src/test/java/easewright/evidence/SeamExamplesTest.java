@@ -10,6 +10,7 @@ import static easewright.alter.Cloths.pattern;
 import static easewright.alter.Cloths.polygon;
 import static easewright.alter.Cloths.skirtHalf;
 
+import easewright.alter.Cloths;
 import easewright.alter.SeamChange;
 import easewright.alter.Taper;
 import easewright.geom.Outline;
@@ -69,17 +70,9 @@ class SeamExamplesTest extends Topic {
         return Measures.of(piece, List.of()).edge("side").orElseThrow().mm() / INCH;
     }
 
-    private static Piece half(String id) {
-        return skirtHalf(id, 9.75, 9.75, 8, 22)
-                .withLevels(List.of(
-                        LevelMark.along("waist", "waist"),
-                        LevelMark.through("hip", in(1, 8)),
-                        LevelMark.through("between", in(1, 4)),
-                        LevelMark.through("low", in(1, 22))));
-    }
-
     private void straight() throws Exception {
-        Pattern before = pattern(List.of(WAIST, HIP, BETWEEN, LOW), half("front"), half("back"));
+        Pattern before =
+                pattern(List.of(WAIST, HIP, BETWEEN, LOW), Cloths.straightSkirt("front"), Cloths.straightSkirt("back"));
         SeamChange change = SeamChange.at("hip", 2 * INCH).carriedToHem();
         Pattern even = change.withTaper(Taper.STRAIGHT).apply(before).pattern();
         Source w3 = worked("W3");
@@ -141,8 +134,8 @@ class SeamExamplesTest extends Topic {
     }
 
     private static double swing(double below) throws Exception {
-        Piece front = bodice("front", below);
-        Pattern before = pattern(List.of(BUST), front, bodice("back", below));
+        Piece front = Cloths.lowBust("front", below);
+        Pattern before = pattern(List.of(BUST), front, Cloths.lowBust("back", below));
         return SeamChange.at("bust", 1.5 * INCH).apply(before).findings().stream()
                 .map(Finding::values)
                 .filter(v -> v.containsKey("slope.degrees"))
@@ -151,31 +144,9 @@ class SeamExamplesTest extends Topic {
                 .orElseThrow();
     }
 
-    private static Piece bodice(String id, double below) {
-        return polygon(
-                        id,
-                        List.of(in(0, 0), in(5, 0), in(5.5, 1), in(10, 8), in(10, 16), in(0, 16)),
-                        "neck",
-                        EdgeRole.NECK,
-                        "shoulder",
-                        EdgeRole.SHOULDER,
-                        "armhole",
-                        EdgeRole.ARMHOLE,
-                        "side",
-                        EdgeRole.SEAM,
-                        "waist",
-                        EdgeRole.WAIST,
-                        "fold",
-                        EdgeRole.FOLD)
-                .toBuilder()
-                .cut(1, true)
-                .levels(List.of(LevelMark.through("bust", in(2, 8 + below))))
-                .build();
-    }
-
     /** How much each edge gets of a whole. */
     private void shares() throws Exception {
-        Pattern skirt = pattern(List.of(WAIST, HIP), half("front"), half("back"));
+        Pattern skirt = pattern(List.of(WAIST, HIP), Cloths.straightSkirt("front"), Cloths.straightSkirt("back"));
         Source trousers = Source.secondHand("NMSU Guide C-227: a quarter at each side seam");
         for (double total : new double[] {1.5, -1}) {
             Pattern after = SeamChange.at("waist", total * INCH)
@@ -230,7 +201,7 @@ class SeamExamplesTest extends Topic {
                     Math.abs(is.from().x() - was.from().x()) / INCH,
                     1e-6);
         }
-        Pattern bodice = pattern(List.of(BUST), bodice("front", 3), bodice("back", 3));
+        Pattern bodice = pattern(List.of(BUST), Cloths.lowBust("front", 3), Cloths.lowBust("back", 3));
         Pattern arm = SeamChange.at("bust", 2 * INCH).apply(bodice).pattern();
         add(
                 "underarm seam of a bodice made 2 in wider for a cap 1 in longer",

@@ -5,10 +5,10 @@ import static easewright.alter.Cloths.WAIST;
 import static easewright.alter.Cloths.girth;
 import static easewright.alter.Cloths.in;
 import static easewright.alter.Cloths.pattern;
-import static easewright.alter.Cloths.polygon;
 
 import easewright.alter.Altered;
 import easewright.alter.CentreChange;
+import easewright.alter.Cloths;
 import easewright.alter.DartFold;
 import easewright.alter.HingedSlash;
 import easewright.alter.Lengthen;
@@ -82,25 +82,7 @@ class SlashExamplesTest extends Topic {
 
     private void centre() throws Exception {
         Source w5 = worked("W5");
-        Piece back = polygon(
-                        "back",
-                        List.of(in(0, 0), in(3, -0.5), in(7, 1), in(9, 8), in(9, 16), in(0, 16)),
-                        "neck",
-                        EdgeRole.NECK,
-                        "shoulder",
-                        EdgeRole.SHOULDER,
-                        "armhole",
-                        EdgeRole.ARMHOLE,
-                        "side",
-                        EdgeRole.SEAM,
-                        "waist",
-                        EdgeRole.WAIST,
-                        "fold",
-                        EdgeRole.FOLD)
-                .toBuilder()
-                .cut(1, true)
-                .levels(List.of(LevelMark.through("bust", in(2, 8)), LevelMark.along("waist", "waist")))
-                .build();
+        Piece back = Cloths.back();
         Pattern before = pattern(List.of(BUST, WAIST), back);
         EdgeRef fold = EdgeRef.of("back", "fold");
         Pattern wide = CentreChange.parallel("bust", INCH, fold)
@@ -138,17 +120,7 @@ class SlashExamplesTest extends Topic {
     }
 
     private static Piece square(double deep) {
-        return polygon(
-                "cloth",
-                List.of(in(0, 0), in(10, 0), in(10, deep), in(0, deep)),
-                "top",
-                EdgeRole.SEAM,
-                "right",
-                EdgeRole.SEAM,
-                "hem",
-                EdgeRole.HEM,
-                "left",
-                EdgeRole.SEAM);
+        return Cloths.square("cloth", deep, EdgeRole.SEAM, EdgeRole.SEAM);
     }
 
     private static Altered opened(double gap, double deep) throws Exception {
@@ -216,25 +188,7 @@ class SlashExamplesTest extends Topic {
     private void longer() throws Exception {
         Source w17 = worked("W17");
         Level hip = Level.of("hip", LevelKind.HIP);
-        Piece body = polygon(
-                        "body",
-                        List.of(in(0, 0), in(9, 0), in(10, 8), in(10, 16), in(11, 24), in(0, 24)),
-                        "shoulder",
-                        EdgeRole.SHOULDER,
-                        "armhole",
-                        EdgeRole.ARMHOLE,
-                        "upper side",
-                        EdgeRole.SEAM,
-                        "lower side",
-                        EdgeRole.SEAM,
-                        "hem",
-                        EdgeRole.HEM,
-                        "fold",
-                        EdgeRole.FOLD)
-                .toBuilder()
-                .cut(1, true)
-                .levels(List.of(LevelMark.through("bust", in(3, 9)), LevelMark.through("hip", in(3, 23))))
-                .build();
+        Piece body = Cloths.body(10, LevelMark.through("bust", in(3, 9)), LevelMark.through("hip", in(3, 23)));
         Pattern before = pattern(List.of(BUST, hip), body);
         Pattern after = Lengthen.below("bust", 3 * INCH, INCH).apply(before).pattern();
         Piece piece = after.pieces().get(0);
