@@ -2,6 +2,7 @@ package easewright.alter;
 
 import easewright.pattern.Level;
 import easewright.pattern.Pattern;
+import easewright.pattern.PatternPart;
 import easewright.pattern.Piece;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -14,12 +15,14 @@ import java.util.regex.Matcher;
 import java.util.stream.Stream;
 
 /**
- * One change for all sizes of a nest. Where each size has levels and pieces of its own, named alike but for the size
- * ({@code hip 38} and {@code hip 40}, {@code front 38} and {@code front 40}), a {@code *} in the written settings stands
- * for the size: {@code hip *}, {@code front *}{@code /side}. Each size is then changed by the amount, exactly and on its own.
+ * One change for several sizes of a nest. Where the sizes are marked, the settings name them under {@link Scope#SIZE}, or
+ * say {@code all}. Where each size has levels and pieces of its own, named alike but for the size ({@code hip 38} and
+ * {@code hip 40}, {@code front 38} and {@code front 40}), a {@code *} in the written settings stands for the size:
+ * {@code hip *}, {@code front *}{@code /side}. Each size is then changed by the amount, exactly and on its own.
  */
 public final class AllSizes {
     private static final String STAR = "*";
+    private static final String ALL = "all";
 
     private AllSizes() {}
 
@@ -31,6 +34,48 @@ public final class AllSizes {
      * @throws Refusal if no level and no piece is named so
      */
     public static List<Map<String, List<String>>> of(Map<String, List<String>> texts, Pattern pattern) throws Refusal {
+        List<String> named = texts.getOrDefault(Scope.SIZE, List.of());
+        return named.isEmpty() ? byStar(texts, pattern) : bySize(texts, named, pattern);
+    }
+
+    private static List<Map<String, List<String>>> bySize(
+            Map<String, List<String>> texts, List<String> named, Pattern pattern) throws Refusal {
+        List<String> known = PatternPart.sizes(pattern);
+        if (known.isEmpty()) {
+            throw Refusal.of("no-size-marked");
+        }
+        Set<String> meant = new LinkedHashSet<>();
+        for (String text : named) {
+            for (String part : text.split("[,;]")) {
+                if (part.strip().equalsIgnoreCase(ALL)) {
+                    meant.addAll(known);
+                } else {
+                    meant.add(known.stream()
+                            .filter(k -> k.equalsIgnoreCase(part.strip()))
+                            .findFirst()
+                            .orElseThrow(() -> Refusal.of("size-not-known")
+                                    .with("size", part.strip())
+                                    .with("known", known)));
+                }
+            }
+        }
+        List<Map<String, List<String>>> all = new ArrayList<>();
+        for (String size : meant) {
+            all.add(inSize(texts, size));
+        }
+        return all;
+    }
+
+    private static Map<String, List<String>> inSize(Map<String, List<String>> texts, String size) {
+        Map<String, List<String>> one = new LinkedHashMap<>();
+        texts.forEach((key, values) ->
+                one.put(key, values.stream().map(v -> v.replace(STAR, size)).toList()));
+        one.put(Scope.SIZE, List.of(size));
+        return one;
+    }
+
+    private static List<Map<String, List<String>>> byStar(Map<String, List<String>> texts, Pattern pattern)
+            throws Refusal {
         Optional<String> starred = Stream.concat(
                         texts.getOrDefault("level", List.of()).stream(),
                         texts.values().stream().flatMap(List::stream))
@@ -40,10 +85,12 @@ public final class AllSizes {
             return List.of(texts);
         }
         List<Map<String, List<String>>> all = new ArrayList<>();
+        List<String> marked = PatternPart.sizes(pattern);
         for (String size : sizes(starred.get(), pattern)) {
-            Map<String, List<String>> one = new LinkedHashMap<>();
-            texts.forEach((key, values) ->
-                    one.put(key, values.stream().map(v -> v.replace(STAR, size)).toList()));
+            Map<String, List<String>> one = inSize(texts, size);
+            if (!marked.contains(size)) {
+                one.remove(Scope.SIZE);
+            }
             all.add(one);
         }
         return all;

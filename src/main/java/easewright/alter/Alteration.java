@@ -2,6 +2,7 @@ package easewright.alter;
 
 import easewright.pattern.ChangeNote;
 import easewright.pattern.Pattern;
+import easewright.pattern.PatternPart;
 import java.util.Optional;
 
 /** One change to a pattern, with all its settings. */
@@ -16,7 +17,8 @@ public sealed interface Alteration
                 SleeveWidth,
                 EdgeLength,
                 Lengthen,
-                Trued {
+                Trued,
+                Within {
     /** The record that is kept in the pattern; {@link Ways#from} makes an equal alteration of it. */
     ChangeNote note();
 
@@ -31,5 +33,17 @@ public sealed interface Alteration
      *
      * @throws Refusal if it cannot be done as asked; the given pattern is never altered
      */
-    Altered apply(Pattern pattern) throws Refusal;
+    default Altered apply(Pattern pattern) throws Refusal {
+        if (note().settings().keySet().stream().noneMatch(Scope.SIZE::equals) && PatternPart.severalSizes(pattern)) {
+            throw Refusal.of("size-needed").with("known", PatternPart.sizes(pattern));
+        }
+        return make(pattern);
+    }
+
+    /**
+     * Makes the change on the pieces of one garment.
+     *
+     * @throws Refusal as {@link #apply}
+     */
+    Altered make(Pattern garment) throws Refusal;
 }

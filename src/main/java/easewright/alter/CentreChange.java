@@ -106,7 +106,7 @@ public record CentreChange(
     }
 
     @Override
-    public Altered apply(Pattern pattern) throws Refusal {
+    public Altered make(Pattern pattern) throws Refusal {
         Level at = pattern.level(level)
                 .orElseThrow(() -> Refusal.of("level-unknown").with("level", level));
         Piece piece = pattern.piece(edge.piece())

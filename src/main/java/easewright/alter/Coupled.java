@@ -10,6 +10,7 @@ import easewright.pattern.EdgeRole;
 import easewright.pattern.Finding;
 import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
+import easewright.pattern.PatternPart;
 import easewright.pattern.Piece;
 import java.util.ArrayList;
 import java.util.List;
@@ -63,6 +64,35 @@ public final class Coupled {
      * @param course the pattern before the first change and after each, oldest first
      */
     public static List<Offer> offers(List<Pattern> course) {
+        Pattern after = course.get(course.size() - 1);
+        if (!PatternPart.severalSizes(after)) {
+            return offersInOne(course);
+        }
+        List<Offer> offers = new ArrayList<>();
+        for (String size : PatternPart.sizes(after)) {
+            PatternPart part = PatternPart.ofSize(after, size);
+            List<Pattern> garments =
+                    course.stream().map(p -> PatternPart.ofSize(p, size).alone()).toList();
+            for (Offer offer : offersInOne(garments)) {
+                offers.add(inSize(size, offer, after, part));
+            }
+        }
+        return List.copyOf(offers);
+    }
+
+    /** An offer for one size as an offer for the pattern of which it is a part. */
+    private static Offer inSize(String size, Offer offer, Pattern after, PatternPart part) {
+        List<Alteration> alterations = new ArrayList<>();
+        Pattern result = part.back(offer.result()).withChanges(after.changes());
+        for (Alteration each : offer.alterations()) {
+            Alteration within = Within.of(Optional.of(size), each);
+            alterations.add(within);
+            result = result.withChange(within.note());
+        }
+        return new Offer(offer.mate(), offer.drift(), alterations, result, offer.girths(), offer.findings());
+    }
+
+    private static List<Offer> offersInOne(List<Pattern> course) {
         List<GarmentMeasures> measured = new ArrayList<>();
         for (int i = 0; i < course.size(); i++) {
             measured.add(
@@ -162,9 +192,9 @@ public final class Coupled {
     private static Map<String, Double> girths(GarmentMeasures before, GarmentMeasures after) {
         Map<String, Double> changes = new TreeMap<>();
         for (Girth girth : before.girths()) {
-            double now = after.girth(girth.level().name()).map(Girth::finished).orElse(girth.finished());
+            double now = after.girth(girth).map(Girth::finished).orElse(girth.finished());
             if (Math.abs(now - girth.finished()) > ALTERED) {
-                changes.put(girth.level().name(), now - girth.finished());
+                changes.put(girth.name(), now - girth.finished());
             }
         }
         return changes;

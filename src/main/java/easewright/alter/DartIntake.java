@@ -68,7 +68,7 @@ public record DartIntake(String level, double amount, List<DartShare> darts, boo
     }
 
     @Override
-    public Altered apply(Pattern pattern) throws Refusal {
+    public Altered make(Pattern pattern) throws Refusal {
         Level at = pattern.level(level)
                 .orElseThrow(() -> Refusal.of("level-unknown").with("level", level));
         DartWork work = new DartWork(pattern, at, darts, acceptProtected);

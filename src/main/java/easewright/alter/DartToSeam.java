@@ -90,7 +90,7 @@ public record DartToSeam(
     }
 
     @Override
-    public Altered apply(Pattern pattern) throws Refusal {
+    public Altered make(Pattern pattern) throws Refusal {
         Level at = pattern.level(level)
                 .orElseThrow(() -> Refusal.of("level-unknown").with("level", level));
         List<DartWork.Part> parts = new DartWork(pattern, at, darts, acceptProtected).parts();

@@ -100,7 +100,7 @@ public record EdgeLength(EdgeRef edge, double amount, Manner how, boolean accept
     }
 
     @Override
-    public Altered apply(Pattern pattern) throws Refusal {
+    public Altered make(Pattern pattern) throws Refusal {
         Piece piece = pattern.piece(edge.piece())
                 .orElseThrow(() -> Refusal.of("piece-unknown").with("piece", edge.piece()));
         Edge own = piece.edge(edge.edge())

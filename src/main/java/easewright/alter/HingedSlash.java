@@ -80,7 +80,7 @@ public record HingedSlash(String piece, Point hinge, Point opening, double gap, 
     }
 
     @Override
-    public Altered apply(Pattern pattern) throws Refusal {
+    public Altered make(Pattern pattern) throws Refusal {
         Piece cloth = pattern.piece(piece)
                 .orElseThrow(() -> Refusal.of("piece-unknown").with("piece", piece));
         if (gap == 0) {

@@ -35,6 +35,11 @@ final class KnownNames {
         List<Piece> alike = pattern.pieces().stream()
                 .filter(p -> p.id().equalsIgnoreCase(name) || p.name().equalsIgnoreCase(name))
                 .toList();
+        if (alike.isEmpty()) {
+            alike = pattern.pieces().stream()
+                    .filter(p -> p.plainName().equalsIgnoreCase(name))
+                    .toList();
+        }
         if (alike.size() == 1) {
             return alike.get(0);
         }

@@ -87,7 +87,7 @@ public record Lengthen(String level, double below, double amount, List<String> p
     }
 
     @Override
-    public Altered apply(Pattern pattern) throws Refusal {
+    public Altered make(Pattern pattern) throws Refusal {
         Level at = pattern.level(level)
                 .orElseThrow(() -> Refusal.of("level-unknown").with("level", level));
         List<Piece> chosen = chosen(pattern);

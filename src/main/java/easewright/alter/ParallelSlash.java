@@ -76,7 +76,7 @@ public record ParallelSlash(String piece, Point one, Point other, double amount,
     }
 
     @Override
-    public Altered apply(Pattern pattern) throws Refusal {
+    public Altered make(Pattern pattern) throws Refusal {
         Piece cloth = pattern.piece(piece)
                 .orElseThrow(() -> Refusal.of("piece-unknown").with("piece", piece));
         if (amount == 0) {

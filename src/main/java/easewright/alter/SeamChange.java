@@ -162,7 +162,7 @@ public record SeamChange(
     }
 
     @Override
-    public Altered apply(Pattern pattern) throws Refusal {
+    public Altered make(Pattern pattern) throws Refusal {
         SeamWork work = new SeamWork(pattern, this);
         if (amount == 0) {
             return Altered.nothing(pattern);

@@ -85,7 +85,7 @@ public record SleeveWidth(String level, double amount, List<String> pieces, bool
     }
 
     @Override
-    public Altered apply(Pattern pattern) throws Refusal {
+    public Altered make(Pattern pattern) throws Refusal {
         Level at = pattern.level(level)
                 .orElseThrow(() -> Refusal.of("level-unknown").with("level", level));
         List<Sleeve> sleeves = new ArrayList<>();

@@ -109,7 +109,7 @@ public record SpreadSlashes(
     }
 
     @Override
-    public Altered apply(Pattern pattern) throws Refusal {
+    public Altered make(Pattern pattern) throws Refusal {
         Level at = pattern.level(level)
                 .orElseThrow(() -> Refusal.of("level-unknown").with("level", level));
         SlashWork work = new SlashWork(pattern, at, this);

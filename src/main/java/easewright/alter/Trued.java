@@ -192,7 +192,7 @@ public record Trued(Matter matter, Map<String, String> target, boolean acceptPro
     }
 
     @Override
-    public Altered apply(Pattern pattern) throws Refusal {
+    public Altered make(Pattern pattern) throws Refusal {
         if (back) {
             return drawn(pattern, parsed());
         }
@@ -261,8 +261,7 @@ public record Trued(Matter matter, Map<String, String> target, boolean acceptPro
         GarmentMeasures was = Measures.of(before);
         GarmentMeasures is = Measures.again(after, before, was);
         for (Girth girth : is.girths()) {
-            double by = girth.finished()
-                    - was.girth(girth.level().name()).map(Girth::finished).orElse(girth.finished());
+            double by = girth.finished() - was.girth(girth).map(Girth::finished).orElse(girth.finished());
             if (Math.abs(by) > GIRTH_KEPT) {
                 throw Refusal.of("truing-costs-girth")
                         .with("level", girth.level().name())

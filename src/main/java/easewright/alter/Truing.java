@@ -7,10 +7,12 @@ import easewright.pattern.Edge;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
+import easewright.pattern.PatternPart;
 import easewright.pattern.Piece;
 import easewright.pattern.Severity;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** The one door to truing: what is untrue in a pattern, with a proposal for each (docs/sources.md 4.5). */
@@ -55,6 +57,20 @@ public final class Truing {
 
     /** The same where the pattern has been measured already. */
     public static List<Proposal> proposals(Pattern pattern, GarmentMeasures measures) {
+        if (!PatternPart.severalSizes(pattern)) {
+            return inOne(pattern, measures);
+        }
+        List<Proposal> all = new ArrayList<>();
+        for (String size : PatternPart.sizes(pattern)) {
+            Pattern garment = PatternPart.ofSize(pattern, size).alone();
+            for (Proposal one : inOne(garment, Measures.again(garment, pattern, measures))) {
+                all.add(new Proposal(one.finding(), Optional.of(size), one.truing(), one.protectedEdges()));
+            }
+        }
+        return List.copyOf(all);
+    }
+
+    private static List<Proposal> inOne(Pattern pattern, GarmentMeasures measures) {
         List<Proposal> all = new ArrayList<>();
         SewnPieces sewn = new SewnPieces(pattern, measures);
         joints(pattern, measures, sewn, all);

@@ -54,7 +54,7 @@ public record Way(String method, Aim aim, String amount, List<Setting> settings,
      * @throws Refusal if a setting is missing or unreadable
      */
     public Alteration from(ChangeNote note) throws Refusal {
-        return maker.from(note);
+        return Within.of(Scope.of(note), maker.from(Scope.without(note)));
     }
 
     public Optional<Setting> setting(String key) {

@@ -36,7 +36,7 @@ public final class Ways {
      */
     public static Alteration from(ChangeNote note) throws Refusal {
         if (note.method().equals(Trued.METHOD)) {
-            return Trued.from(note);
+            return Within.of(Scope.of(note), Trued.from(Scope.without(note)));
         }
         return of(note.method())
                 .orElseThrow(() -> Refusal.of("change-unknown").with("method", note.method()))

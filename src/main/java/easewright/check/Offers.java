@@ -3,6 +3,7 @@ package easewright.check;
 import easewright.alter.Alteration;
 import easewright.alter.Coupled;
 import easewright.alter.EdgeLength;
+import easewright.alter.Within;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
@@ -18,7 +19,8 @@ public final class Offers {
         List<Finding> findings = new ArrayList<>();
         for (Coupled.Offer offer : Coupled.offers(before, after)) {
             for (Alteration each : offer.alterations()) {
-                if (each instanceof EdgeLength length) {
+                Alteration change = each instanceof Within within ? within.change() : each;
+                if (change instanceof EdgeLength length) {
                     String piece = after.piece(length.edge().piece())
                             .map(Piece::name)
                             .orElse(length.edge().piece());

@@ -3,10 +3,13 @@ package easewright.command;
 import easewright.alter.AllSizes;
 import easewright.alter.Alteration;
 import easewright.alter.Refusal;
+import easewright.alter.Scope;
 import easewright.alter.Setting;
 import easewright.alter.SettingText;
 import easewright.alter.Way;
 import easewright.alter.Ways;
+import easewright.alter.Within;
+import easewright.pattern.ChangeNote;
 import easewright.pattern.Pattern;
 import easewright.text.Unreadable;
 import java.util.ArrayList;
@@ -21,8 +24,9 @@ import java.util.Optional;
  *
  * @param way   how it is done
  * @param texts the settings by their keys, each as a person writes it
+ * @param size  the size in which it is made, where the pattern comes in several
  */
-record Asked(Way way, Map<String, List<String>> texts) {
+record Asked(Way way, Map<String, List<String>> texts, Optional<String> size) {
     /** A centre change that swings, by a name of its own because that is how people ask for it. */
     private static final String WEDGE = "wedge";
 
@@ -44,7 +48,7 @@ record Asked(Way way, Map<String, List<String>> texts) {
             }
             throw new Trouble("method-not-known", Map.of("text", method, "known", known));
         }
-        return new Asked(way.get(), Map.of());
+        return new Asked(way.get(), Map.of(), Optional.empty());
     }
 
     /** More values of a setting. */
@@ -56,7 +60,7 @@ record Asked(Way way, Map<String, List<String>> texts) {
         List<String> all = new ArrayList<>(texts.getOrDefault(key, List.of()));
         all.addAll(values);
         more.put(key, List.copyOf(all));
-        return new Asked(way, more);
+        return new Asked(way, more, size);
     }
 
     /** The first setting without which there is no change and of which nothing was said. */
@@ -74,12 +78,16 @@ record Asked(Way way, Map<String, List<String>> texts) {
         return Commands.english().of("way." + way.method() + ".setting." + setting.key() + ".hint");
     }
 
-    /** The same change for each size of a nest, where a * stands for the size; else only itself. */
+    /** The same change for each of the sizes asked for, by number or by a * in a name; else only itself. */
     List<Asked> eachSize(Pattern pattern) throws Trouble {
         try {
-            return AllSizes.of(texts, pattern).stream()
-                    .map(each -> new Asked(way, each))
-                    .toList();
+            List<Asked> all = new ArrayList<>();
+            for (Map<String, List<String>> each : AllSizes.of(texts, pattern)) {
+                Map<String, List<String>> settings = new LinkedHashMap<>(each);
+                List<String> sizes = settings.remove(Scope.SIZE);
+                all.add(new Asked(way, settings, sizes == null ? size : Optional.of(sizes.get(0))));
+            }
+            return all;
         } catch (Refusal e) {
             throw Said.of(e);
         }
@@ -88,7 +96,10 @@ record Asked(Way way, Map<String, List<String>> texts) {
     /** The alteration of this pattern that was meant. */
     Alteration alteration(Pattern pattern, Typed typed) throws Trouble {
         try {
-            return way.from(SettingText.read(way, texts, pattern, typed::mm));
+            Scope scope = new Scope(size);
+            ChangeNote note =
+                    SettingText.read(way, texts, scope.in(pattern).alone(), typed::mm);
+            return Within.of(scope, way.from(note));
         } catch (Refusal e) {
             throw Said.of(e);
         } catch (Unreadable e) {

@@ -2,9 +2,9 @@ package easewright.command;
 
 import easewright.alter.Altered;
 import easewright.alter.Refusal;
+import easewright.alter.Scope;
 import easewright.check.Checks;
 import easewright.check.Offers;
-import easewright.ease.EaseTables;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
 import easewright.pattern.Scale;
@@ -38,7 +38,7 @@ final class ChangeCommand implements Job {
         if ((target.output().isPresent() ? 1 : 0) + (inPlace ? 1 : 0) + (onlyTry ? 1 : 0) != 1) {
             throw new Misuse("output-needed", Map.of());
         }
-        List<Asked> asked = asked(given);
+        List<Asked> asked = inSize(asked(given), source.size());
         Path chosen = target.output().orElse(source.file());
         Source.Opened opened = source.open();
         if (!onlyTry) {
@@ -54,8 +54,13 @@ final class ChangeCommand implements Job {
         byte[] bytes = written(opened, source.file(), after, findings);
         Reading readBefore = opened.reading(before);
         Reading readAfter = opened.reading(after);
-        findings.addAll(
-                Checks.compare(before, readBefore.measures(), after, readAfter.measures(), EaseTables.standard()));
+        findings.addAll(Checks.compare(
+                readBefore.pattern(),
+                readBefore.measures(),
+                readBefore.sheet(),
+                readAfter.pattern(),
+                readAfter.measures(),
+                readAfter.sheet()));
         findings.addAll(Offers.of(before, after));
         Noticed noticed = Noticed.in(opened, readAfter).and(findings);
         if (!onlyTry) {
@@ -102,10 +107,34 @@ final class ChangeCommand implements Job {
                 findings.addAll(altered.findings());
                 pattern = altered.pattern();
             } catch (Refusal refusal) {
-                throw Said.of(refusal);
+                throw inSize(Said.of(refusal), each);
+            } catch (Trouble trouble) {
+                throw inSize(trouble, each);
             }
         }
         return pattern;
+    }
+
+    /** Whoever changes several sizes has to know which of them refused. */
+    private static Trouble inSize(Trouble trouble, Asked asked) {
+        return asked.size().isEmpty()
+                ? trouble
+                : new Trouble(
+                        "change-refused-in-size",
+                        Map.of(
+                                "size",
+                                asked.size().get(),
+                                "reason",
+                                Commands.english().problem(trouble.code(), trouble.values())));
+    }
+
+    /** Where one size is looked at and no other named, that one is changed. */
+    private static List<Asked> inSize(List<Asked> asked, Optional<String> looked) {
+        return asked.stream()
+                .map(a -> looked.isPresent() && !a.texts().containsKey(Scope.SIZE)
+                        ? a.with(Scope.SIZE, List.of(looked.get()))
+                        : a)
+                .toList();
     }
 
     private static byte[] written(Source.Opened opened, Path file, Pattern after, List<Finding> findings)

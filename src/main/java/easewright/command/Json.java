@@ -10,6 +10,8 @@ import easewright.measure.PieceMeasures;
 import easewright.pattern.ChangeNote;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import easewright.pattern.Side;
 import easewright.print.EaseText;
 import easewright.print.Reading;
 import easewright.print.sheet.PrintJob;
@@ -75,12 +77,13 @@ final class Json {
         }
         Node.Rows mates = root.putArray("mates");
         for (MateWalk walk : reading.measures().mates()) {
-            mates.addObject()
+            Node mate = mates.addObject()
                     .put("name", walk.mate().name())
                     .put("first_mm", walk.first())
                     .put("second_mm", walk.second())
                     .put("declared_ease_mm", walk.mate().declaredEase())
                     .put("drift_mm", walk.drift());
+            walk.size().ifPresent(size -> mate.put("size", size));
         }
         return root;
     }
@@ -89,7 +92,12 @@ final class Json {
         Node node = new Node();
         node.put("name", reading.pieceName(measured.pieceId()));
         node.put("id", measured.pieceId());
-        reading.pattern().piece(measured.pieceId()).ifPresent(p -> node.put("count", MeasureSheet.timesInGarment(p)));
+        Piece piece = measured.stitch().piece();
+        node.put("count", MeasureSheet.timesInGarment(piece));
+        piece.size().ifPresent(size -> node.put("size", size));
+        if (piece.side() != Side.BOTH) {
+            node.put("side", piece.side().name().toLowerCase(Locale.ROOT));
+        }
         Node.Rows edges = node.putArray("edges");
         for (EdgeLength edge : measured.edges()) {
             edges.addObject()
@@ -114,9 +122,16 @@ final class Json {
         Node node = new Node();
         node.put("level", girth.level().name());
         node.put("kind", girth.level().kind().name().toLowerCase(Locale.ROOT));
+        girth.size().ifPresent(size -> node.put("size", size));
+        if (girth.side() != Side.BOTH) {
+            node.put("side", girth.side().name().toLowerCase(Locale.ROOT));
+        }
         node.put("finished_mm", girth.finished());
+        if (girth.sided()) {
+            node.put("left_mm", girth.on(Side.LEFT)).put("right_mm", girth.on(Side.RIGHT));
+        }
         for (EaseLine line : reading.sheet().lines()) {
-            if (line.level().name().equals(girth.level().name())) {
+            if (line.girth().equals(girth)) {
                 ease(node, line);
             }
         }

@@ -6,6 +6,7 @@ import easewright.measure.LevelWidth;
 import easewright.measure.MateWalk;
 import easewright.measure.PieceMeasures;
 import easewright.pattern.Piece;
+import easewright.print.EaseText;
 import easewright.print.Reading;
 import easewright.text.Words;
 import java.io.PrintWriter;
@@ -82,12 +83,20 @@ final class MeasureSheet {
             parts.add(reading.pieceName(part.pieceId()) + " " + words.length(part.net()) + " \u00d7 " + part.count());
         }
         String sum = parts.isEmpty() ? "" : "= " + String.join(" + ", parts);
-        table.row(girth.level().name(), words.length(girth.finished()), sum);
+        table.row(new EaseText(words).title(girth), words.length(girth.finished()), sum);
+    }
+
+    /** The seam by name, with its size where there are several. */
+    static String title(MateWalk walk, Words words) {
+        String name = walk.mate().name();
+        return walk.size()
+                .map(size -> words.of("sheet.in-size", Map.of("name", name, "size", size)))
+                .orElse(name);
     }
 
     private void mate(Table table, MateWalk walk) {
         table.row(
-                walk.mate().name(),
+                title(walk, words),
                 words.length(walk.first()),
                 words.length(walk.second()),
                 words.of("sheet.declared-ease", Map.of("ease", walk.mate().declaredEase())),

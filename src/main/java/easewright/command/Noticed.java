@@ -23,7 +23,10 @@ record Noticed(List<Finding> all) {
     }
 
     static Noticed in(Source.Opened opened, Reading reading) {
-        return new Noticed(List.of()).and(opened.svg().findings()).and(reading.findings());
+        return new Noticed(List.of())
+                .and(opened.svg().findings())
+                .and(opened.worn().map(Worn::findings).orElse(List.of()))
+                .and(reading.findings());
     }
 
     Noticed and(List<Finding> more) {

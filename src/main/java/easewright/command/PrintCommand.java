@@ -18,7 +18,6 @@ final class PrintCommand extends OnPaper {
     Grammar grammar(Grammar common) {
         return common.flag("--projector", "option.projector")
                 .values("--pieces", "NAMES", "option.pieces")
-                .value("--size", "SIZE", "option.size")
                 .value("--margin", "LENGTH", "option.margin")
                 .value("--overlap", "LENGTH", "option.overlap");
     }

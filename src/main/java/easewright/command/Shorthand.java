@@ -1,5 +1,6 @@
 package easewright.command;
 
+import easewright.alter.Scope;
 import easewright.alter.Setting;
 import easewright.alter.Way;
 import java.util.ArrayList;
@@ -30,6 +31,7 @@ record Shorthand(String option, String json, String label, boolean many, String 
             new Shorthand(KEEP, "keep", "PLACE", true, ""),
             new Shorthand("--taper", "taper", "TAPER", false, "taper"),
             new Shorthand("--carry", "carry", "", false, "carry-to-hem"),
+            new Shorthand("--sizes", "sizes", "SIZES", true, Scope.SIZE),
             new Shorthand("--one-side", "one_side", "", false, "one-side"),
             new Shorthand("--accept", "accept", "", false, "accept-protected"));
 

@@ -1,20 +1,15 @@
 package easewright.command;
 
 import easewright.ease.EaseTables;
-import easewright.pattern.Body;
-import easewright.pattern.BodyMeasure;
-import easewright.pattern.Level;
 import easewright.pattern.Pattern;
+import easewright.pattern.PatternPart;
 import easewright.print.Reading;
 import easewright.svg.Layer;
 import easewright.svg.SvgFile;
 import easewright.svg.SvgProblem;
-import easewright.text.BodyFile;
 import easewright.text.LengthUnit;
-import easewright.text.Unreadable;
 import easewright.text.Words;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -28,9 +23,17 @@ import java.util.stream.Collectors;
  * @param typed reads lengths; its unit is that of messages too
  * @param scale the user's own word on the scale
  * @param layers names of the layers to read; empty for all that are shown
+ * @param worn   people to compare with in place of those in the pattern
+ * @param size   the one size to look at, where the pattern comes in several
  */
 record Source(
-        Path file, Typed typed, boolean json, Optional<Path> bodyFile, Optional<String> scale, List<String> layers) {
+        Path file,
+        Typed typed,
+        boolean json,
+        Optional<Worn> worn,
+        Optional<String> scale,
+        List<String> layers,
+        Optional<String> size) {
     static Grammar grammar(String command) {
         return Grammar.of(command)
                 .place("FILE", "option.file")
@@ -38,17 +41,21 @@ record Source(
                 .flag("--json", "option.json")
                 .value("--body", "BODYFILE", "option.body")
                 .value("--scale", "SCALE", "option.scale")
-                .values("--layer", "LAYER", "option.layer");
+                .values("--layer", "LAYER", "option.layer")
+                .value("--size", "SIZE", "option.size");
     }
 
-    static Source of(Given given) throws Misuse {
+    static Source of(Given given) throws Trouble {
+        Optional<String> body = given.text("--body");
+        Optional<Path> file = given.path("--body");
         return new Source(
                 given.path(0),
                 new Typed(unit(given)),
                 given.has("--json"),
-                given.path("--body"),
+                body.isEmpty() ? Optional.empty() : Optional.of(Worn.of(body.get(), file.orElseThrow())),
                 given.text("--scale"),
-                given.texts("--layer"));
+                given.texts("--layer"),
+                given.text("--size").map(String::strip));
     }
 
     /** The unit for messages and for lengths typed without one. */
@@ -61,12 +68,17 @@ record Source(
         return unit.get();
     }
 
-    /** A file that was opened. */
-    record Opened(SvgFile svg, Pattern pattern, Optional<Body> body) {
-        /** Everything read off a pattern of this file, for the wearer given. */
+    /**
+     * A file that was opened.
+     *
+     * @param size the one size to look at, where the pattern has sizes and one was asked for
+     */
+    record Opened(SvgFile svg, Pattern pattern, Optional<Worn> worn, Optional<String> size) {
+        /** Everything read off a pattern of this file, for the wearer and the size given. */
         Reading reading(Pattern of) {
-            Pattern worn = body.map(b -> of.withBody(fitted(b, of))).orElse(of);
-            return Reading.of(worn, EaseTables.standard());
+            Pattern on = worn.map(w -> w.bodies(of)).orElse(of);
+            Pattern seen = size.map(s -> PatternPart.ofSize(on, s).alone()).orElse(on);
+            return Reading.of(seen, EaseTables.standard());
         }
     }
 
@@ -87,13 +99,24 @@ record Source(
             if (svg.pattern().pieces().isEmpty()) {
                 throw Said.noPiece(file, svg.findings(), words());
             }
-            Optional<Body> body = bodyFile.isEmpty() ? Optional.empty() : Optional.of(BodyFile.read(bodyFile.get()));
-            return new Opened(svg, svg.pattern(), body);
+            if (worn.isPresent()) {
+                worn.get().require(svg.pattern());
+            }
+            return new Opened(svg, svg.pattern(), worn, size(svg.pattern()));
         } catch (SvgProblem e) {
             throw Said.of(e, file);
-        } catch (Unreadable e) {
-            throw new Trouble(e.code(), e.values());
         }
+    }
+
+    /** The size asked for, where the pattern has sizes; where its names only end in them, printing goes by these. */
+    private Optional<String> size(Pattern pattern) throws Trouble {
+        List<String> known = PatternPart.sizes(pattern);
+        Optional<String> meant = size.flatMap(
+                s -> known.stream().filter(k -> k.equalsIgnoreCase(s)).findFirst());
+        if (size.isPresent() && meant.isEmpty() && !known.isEmpty()) {
+            throw new Trouble("size-not-known", Map.of("size", size.get(), "known", known));
+        }
+        return meant;
     }
 
     /** The layers asked for, by their names or keys. */
@@ -112,19 +135,5 @@ record Source(
             keys.addAll(named);
         }
         return keys;
-    }
-
-    /** The body with each girth at the pattern's own name of its level, whatever the capitals. */
-    private static Body fitted(Body body, Pattern pattern) {
-        List<BodyMeasure> measures = new ArrayList<>();
-        for (BodyMeasure m : body.measures()) {
-            String level = pattern.levels().stream()
-                    .map(Level::name)
-                    .filter(name -> name.equalsIgnoreCase(m.level()))
-                    .findFirst()
-                    .orElse(m.level());
-            measures.add(new BodyMeasure(m.name(), level, m.mm(), m.takenAt()));
-        }
-        return new Body(body.name(), measures);
     }
 }

@@ -34,6 +34,10 @@ public final class Samples {
             files.put(garment.id() + ".body.txt", bodyText(draft.body()));
             files.put(garment.id() + ".md", words(garment));
         }
+        Garment sized = SizedSkirt.draft();
+        files.put(sized.id() + ".svg", svg(sized));
+        files.put(sized.id() + ".body.txt", bodyText(SizedSkirt.bodies()));
+        files.put(sized.id() + ".md", words(sized));
         return files;
     }
 
@@ -57,9 +61,21 @@ public final class Samples {
         return String.join("\n", lines) + "\n";
     }
 
+    /** One body for each size. */
+    static String bodyText(Map<String, Body> bySize) {
+        List<String> parts = new ArrayList<>();
+        parts.add("# Measurements for each size; names after ISO 8559-1.\n");
+        bySize.forEach((size, body) -> {
+            String own = bodyText(body);
+            parts.add("Size: " + size + "\n" + own.substring(own.indexOf('\n') + 1));
+        });
+        return String.join("\n", parts);
+    }
+
     private static String words(Garment garment) {
         StringBuilder text = new StringBuilder("# " + garment.title() + "\n\n");
-        text.append(garment.facts().get(0)).append(" The person is invented.\n\n");
+        boolean person = garment.pattern().bodies().isEmpty();
+        text.append(garment.facts().get(0)).append(person ? " The person is invented.\n\n" : "\n\n");
         text.append("Drawn at full scale, millimetres; thin lines are stitching lines, heavy lines cutting lines.\n\n");
         text.append("## Where the drafting rules come from\n\n");
         garment.rules().forEach(rule -> text.append("- ").append(rule).append('\n'));

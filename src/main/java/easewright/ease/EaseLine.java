@@ -1,14 +1,16 @@
 package easewright.ease;
 
+import easewright.measure.Girth;
 import easewright.pattern.Level;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
  * The ease at one level. Lengths in mm.
  *
+ * @param girth         of the garment, with the level and, where there are several, the size and the limb
  * @param body          girth of the body, if known
- * @param finished      girth of the garment
  * @param ease          finished − body
  * @param percent       ease in percent of the body girth
  * @param classes       what each table that applies says
@@ -19,9 +21,8 @@ import java.util.OptionalDouble;
  * @param missing       wish − ease: what must still be added (taken away if negative)
  */
 public record EaseLine(
-        Level level,
+        Girth girth,
         OptionalDouble body,
-        double finished,
         OptionalDouble ease,
         OptionalDouble percent,
         List<Classed> classes,
@@ -32,5 +33,28 @@ public record EaseLine(
     public EaseLine {
         classes = List.copyOf(classes);
         minimums = List.copyOf(minimums);
+    }
+
+    public Level level() {
+        return girth.level();
+    }
+
+    /** The size, where the pattern comes in several. */
+    public Optional<String> size() {
+        return girth.size();
+    }
+
+    public double finished() {
+        return girth.finished();
+    }
+
+    /** The level's name, with the side where left and right have each their own. */
+    public String name() {
+        return girth.name();
+    }
+
+    /** Whether the other one is about the same level, size and limb. */
+    public boolean sameAs(EaseLine other) {
+        return girth.sameAs(other.girth);
     }
 }

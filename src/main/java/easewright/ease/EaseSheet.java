@@ -2,6 +2,7 @@ package easewright.ease;
 
 import easewright.measure.GarmentMeasures;
 import easewright.measure.Girth;
+import easewright.pattern.Body;
 import easewright.pattern.Cloth;
 import easewright.pattern.Finding;
 import easewright.pattern.Level;
@@ -31,18 +32,22 @@ public final class EaseSheet {
     public static EaseSheet of(Pattern pattern, GarmentMeasures measures, EaseTables tables) {
         List<EaseLine> lines = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
-        boolean bodyKnown = !pattern.body().measures().isEmpty();
-        if (!bodyKnown) {
-            findings.add(Finding.of("body-missing", Severity.NOTE, ""));
-        }
+        boolean someUnknown =
+                measures.girths().isEmpty() && pattern.body().measures().isEmpty();
         for (Girth girth : measures.girths()) {
-            EaseLine line = line(pattern, girth, tables);
+            Body body = pattern.body(girth.size());
+            boolean bodyKnown = !body.measures().isEmpty();
+            someUnknown |= !bodyKnown;
+            EaseLine line = line(pattern, body, girth, tables);
             lines.add(line);
             if (line.ease().isPresent()) {
                 judge(line, pattern.cloth(), tables, findings);
             } else if (bodyKnown && line.body().isEmpty()) {
-                findings.add(about("body-level-missing", Severity.NOTE, girth.level()));
+                findings.add(about("body-level-missing", Severity.NOTE, line));
             }
+        }
+        if (someUnknown) {
+            findings.add(0, Finding.of("body-missing", Severity.NOTE, ""));
         }
         boolean tablesLeftOut = false;
         for (EaseLine line : lines) {
@@ -65,25 +70,25 @@ public final class EaseSheet {
         return findings;
     }
 
-    private static EaseLine line(Pattern pattern, Girth girth, EaseTables tables) {
+    private static EaseLine line(Pattern pattern, Body wearer, Girth girth, EaseTables tables) {
         Level level = girth.level();
         boolean knit = pattern.cloth().knit();
         double finished = girth.finished();
-        OptionalDouble body = pattern.body().girth(level.name());
+        OptionalDouble own = wearer.girth(girth.name());
+        OptionalDouble body = own.isPresent() ? own : wearer.girth(level.name());
         Double wished = pattern.wishes().get(level.name());
         OptionalDouble wish = wished == null ? OptionalDouble.empty() : OptionalDouble.of(wished);
         List<Minimum> minimums = knit ? List.of() : tables.minimumsAt(level);
         if (body.isEmpty() || girth.parts().isEmpty()) {
             OptionalDouble none = OptionalDouble.empty();
-            return new EaseLine(level, body, finished, none, none, List.of(), minimums, none, wish, none);
+            return new EaseLine(girth, body, none, none, List.of(), minimums, none, wish, none);
         }
         double ease = finished - body.getAsDouble();
         double percent = 100 * ease / body.getAsDouble();
         boolean stretches = (knit || ease < 0) && finished > 0;
         return new EaseLine(
-                level,
+                girth,
                 body,
-                finished,
                 OptionalDouble.of(ease),
                 OptionalDouble.of(percent),
                 classes(tables.at(level.kind(), knit), ease, percent),
@@ -112,7 +117,7 @@ public final class EaseSheet {
         }
         boolean presses = line.level().limb() || line.level().kind() == LevelKind.NECK;
         if (presses && line.percent().orElseThrow() < PRESSES_BELOW) {
-            findings.add(about("not-for-compression", Severity.CAUTION, line.level())
+            findings.add(about("not-for-compression", Severity.CAUTION, line)
                     .with("ease.percent", line.percent().getAsDouble()));
         }
         if (relies || line.minimums().isEmpty()) {
@@ -132,7 +137,7 @@ public final class EaseSheet {
     }
 
     private static Finding below(String code, Severity severity, EaseLine line, Minimum minimum) {
-        return about(code, severity, line.level())
+        return about(code, severity, line)
                 .with("ease", line.ease().orElseThrow())
                 .with("minimum", minimum.low())
                 .with("source", minimum.source())
@@ -146,13 +151,13 @@ public final class EaseSheet {
             findings.add(about(
                             knit ? "stretch-unknown" : "garment-smaller-than-body",
                             knit ? Severity.CAUTION : Severity.FAULT,
-                            line.level())
+                            line)
                     .with("needed.percent", needed)
                     .with("short", -line.ease().orElseThrow()));
             return;
         }
         double has = cloth.across().getAsDouble();
-        Finding finding = about("stretch-too-little", Severity.FAULT, line.level())
+        Finding finding = about("stretch-too-little", Severity.FAULT, line)
                 .with("needed.percent", needed)
                 .with("cloth.percent", has);
         if (needed > has) {
@@ -161,14 +166,14 @@ public final class EaseSheet {
         }
         tables.margin()
                 .filter(m -> needed > has * m.atRestPercent() / 100)
-                .ifPresent(m -> findings.add(about("stretch-little-left", Severity.CAUTION, line.level())
+                .ifPresent(m -> findings.add(about("stretch-little-left", Severity.CAUTION, line)
                         .with("needed.percent", needed)
                         .with("cloth.percent", has)
                         .with("rest.percent", m.atRestPercent())
                         .with("standing", m.standing())));
     }
 
-    private static Finding about(String code, Severity severity, Level level) {
-        return Finding.of(code, severity, "").with("level", level.name());
+    private static Finding about(String code, Severity severity, EaseLine line) {
+        return line.girth().named(Finding.of(code, severity, ""));
     }
 }

@@ -18,11 +18,32 @@ public record GarmentMeasures(
         return pieces.stream().filter(p -> p.pieceId().equals(id)).findFirst();
     }
 
+    /** The girth at a level; empty where there is none, or one for each of several sizes or limbs. */
     public Optional<Girth> girth(String level) {
-        return girths.stream().filter(g -> g.level().name().equals(level)).findFirst();
+        Girth found = null;
+        for (Girth girth : girths) {
+            if (girth.level().name().equals(level)) {
+                if (found != null) {
+                    return Optional.empty();
+                }
+                found = girth;
+            }
+        }
+        return Optional.ofNullable(found);
     }
 
+    /** The girth at the same level of the same size and limb. */
+    public Optional<Girth> girth(Girth like) {
+        return girths.stream().filter(g -> g.sameAs(like)).findFirst();
+    }
+
+    /** The seam of this name; the first where it is sewn in several sizes. */
     public Optional<MateWalk> mate(String name) {
         return mates.stream().filter(m -> m.mate().name().equals(name)).findFirst();
+    }
+
+    /** The same seam of the same size. */
+    public Optional<MateWalk> mate(MateWalk like) {
+        return mates.stream().filter(m -> m.sameAs(like)).findFirst();
     }
 }

@@ -1,5 +1,6 @@
 package easewright.measure;
 
+import easewright.pattern.Side;
 import java.util.List;
 
 /**
@@ -11,6 +12,7 @@ import java.util.List;
  * @param net        width − dartIntake − overlap: what one shape adds to the girth
  * @param count      how often it is added; 0 where the piece does not count at this level
  * @param spans      the stretches measured
+ * @param side       the side that the piece is cut for
  */
 public record LevelWidth(
         String pieceId,
@@ -20,7 +22,8 @@ public record LevelWidth(
         double overlap,
         double net,
         int count,
-        List<Span> spans) {
+        List<Span> spans,
+        Side side) {
     public LevelWidth {
         spans = List.copyOf(spans);
     }

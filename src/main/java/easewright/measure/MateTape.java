@@ -26,11 +26,16 @@ final class MateTape {
     private static final double NOTCH_ON_LINE = 1;
 
     private final Pattern pattern;
+    private final Optional<String> size;
     private final Map<String, PieceMeasures> measured;
     private final List<Finding> findings = new ArrayList<>();
 
-    MateTape(Pattern pattern, Map<String, PieceMeasures> measured) {
+    /**
+     * @param size of the garment, where the pattern is one of several sizes
+     */
+    MateTape(Pattern pattern, Optional<String> size, Map<String, PieceMeasures> measured) {
         this.pattern = pattern;
+        this.size = size;
         this.measured = measured;
     }
 
@@ -48,6 +53,7 @@ final class MateTape {
         double two = second.get().length();
         return Optional.of(new MateWalk(
                 mate,
+                size,
                 one,
                 two,
                 one - two - mate.declaredEase(),

@@ -4,13 +4,16 @@ import easewright.pattern.Finding;
 import easewright.pattern.Level;
 import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
+import easewright.pattern.PatternPart;
 import easewright.pattern.Piece;
 import easewright.pattern.Severity;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** The one door to measuring. */
 public final class Measures {
@@ -71,36 +74,72 @@ public final class Measures {
             findings.addAll(piece.findings());
         }
         List<Girth> girths = new ArrayList<>();
-        for (Level level : pattern.levels()) {
-            Girth girth = girth(level, pieces);
-            girths.add(girth);
-            if (girth.parts().isEmpty()) {
-                findings.add(
-                        Finding.of("level-without-piece", Severity.CAUTION, "").with("level", level.name()));
+        List<MateWalk> walks = new ArrayList<>();
+        if (PatternPart.severalSizes(pattern)) {
+            bySize(pattern, byId, girths, walks, findings);
+        } else {
+            garment(pattern, Optional.empty(), byId, girths, walks, findings);
+        }
+        return new GarmentMeasures(pieces, girths, walks, findings);
+    }
+
+    private static void bySize(
+            Pattern pattern,
+            Map<String, PieceMeasures> byId,
+            List<Girth> girths,
+            List<MateWalk> walks,
+            List<Finding> findings) {
+        Set<Mate> walked = new HashSet<>();
+        for (String size : PatternPart.sizes(pattern)) {
+            Pattern garment = PatternPart.ofSize(pattern, size).alone();
+            garment(garment, Optional.of(size), byId, girths, walks, findings);
+            walked.addAll(garment.mates());
+        }
+        for (Mate mate : pattern.mates()) {
+            if (!walked.contains(mate)) {
+                findings.add(Finding.of("mate-across-sizes", Severity.FAULT, "").with("mate", mate.name()));
             }
         }
-        MateTape tape = new MateTape(pattern, byId);
-        List<MateWalk> walks = new ArrayList<>();
-        for (Mate mate : pattern.mates()) {
+    }
+
+    /** What one garment measures: its girths and its seams. */
+    private static void garment(
+            Pattern garment,
+            Optional<String> size,
+            Map<String, PieceMeasures> byId,
+            List<Girth> girths,
+            List<MateWalk> walks,
+            List<Finding> findings) {
+        List<PieceMeasures> pieces = new ArrayList<>();
+        for (Piece piece : garment.pieces()) {
+            pieces.add(byId.get(piece.id()));
+        }
+        for (Level level : garment.levels()) {
+            for (Girth girth : GirthTape.at(level, size, pieces)) {
+                girths.add(girth);
+                if (girth.parts().isEmpty()) {
+                    add(
+                            findings,
+                            Finding.of("level-without-piece", Severity.CAUTION, "")
+                                    .with("level", level.name()));
+                }
+            }
+        }
+        MateTape tape = new MateTape(garment, size, byId);
+        for (Mate mate : garment.mates()) {
             Optional<MateWalk> walk = tape.walk(mate);
             if (walk.isPresent()) {
                 walks.add(walk.get());
             }
         }
-        findings.addAll(tape.findings());
-        return new GarmentMeasures(pieces, girths, walks, findings);
+        for (Finding finding : tape.findings()) {
+            add(findings, finding);
+        }
     }
 
-    private static Girth girth(Level level, List<PieceMeasures> pieces) {
-        List<LevelWidth> parts = new ArrayList<>();
-        double sum = 0;
-        for (PieceMeasures piece : pieces) {
-            Optional<LevelWidth> width = piece.level(level.name());
-            if (width.isPresent() && width.get().count() > 0) {
-                parts.add(width.get());
-                sum += width.get().counted();
-            }
+    private static void add(List<Finding> findings, Finding finding) {
+        if (!findings.contains(finding)) {
+            findings.add(finding);
         }
-        return new Girth(level, sum, parts);
     }
 }

@@ -113,7 +113,8 @@ final class PieceTape {
                 mark.overlap(),
                 length.mm() - mark.overlap(),
                 count(mark, level),
-                List.of(new Span(run.start(), run.end()))));
+                List.of(new Span(run.start(), run.end())),
+                piece.side()));
     }
 
     private Optional<LevelWidth> straight(LevelMark mark, Level level) {
@@ -140,7 +141,8 @@ final class PieceTape {
                 mark.overlap(),
                 width - intake - mark.overlap(),
                 count(mark, level),
-                spans(taken, through, direction)));
+                spans(taken, through, direction),
+                piece.side()));
     }
 
     private static List<Span> spans(List<Slice> taken, Point through, Point direction) {

@@ -15,6 +15,7 @@ import java.util.TreeMap;
  * @param wishes  wanted ease by level name, mm
  * @param changes the changes already made, oldest first
  * @param aside   changes that were made once and are switched off, in the order in which they would stand
+ * @param bodies  whom each size is made for, by size; where none is given, the one body counts
  */
 public record Pattern(
         List<Piece> pieces,
@@ -25,7 +26,8 @@ public record Pattern(
         Map<String, Double> wishes,
         Scale scale,
         List<ChangeNote> changes,
-        List<SetAside> aside) {
+        List<SetAside> aside,
+        Map<String, Body> bodies) {
     /**
      * @throws IllegalArgumentException if two pieces share an id or two levels a name, or a change set aside has its
      *     place behind the end of the list
@@ -36,6 +38,7 @@ public record Pattern(
         mates = List.copyOf(mates);
         wishes = Map.copyOf(wishes);
         changes = List.copyOf(changes);
+        bodies = Map.copyOf(bodies);
         aside = aside.stream().sorted(Comparator.comparingInt(SetAside::before)).toList();
         int made = changes.size();
         if (aside.stream().anyMatch(a -> a.before() > made)) {
@@ -55,7 +58,7 @@ public record Pattern(
         }
     }
 
-    /** A pattern with no change set aside. */
+    /** A pattern with no change set aside, and no size with a body of its own. */
     public Pattern(
             List<Piece> pieces,
             List<Level> levels,
@@ -65,7 +68,7 @@ public record Pattern(
             Map<String, Double> wishes,
             Scale scale,
             List<ChangeNote> changes) {
-        this(pieces, levels, mates, body, cloth, wishes, scale, changes, List.of());
+        this(pieces, levels, mates, body, cloth, wishes, scale, changes, List.of(), Map.of());
     }
 
     /** Pieces and a scale, and nothing else known. */
@@ -73,20 +76,32 @@ public record Pattern(
         return new Pattern(pieces, List.of(), List.of(), Body.UNKNOWN, Cloth.WOVEN, Map.of(), scale, List.of());
     }
 
-    /** The piece with the id, or else the only one with that name. */
+    /** The piece with the id, or else the only one with that name, or else the only one that is {@link Piece#plainName so called}. */
     public Optional<Piece> piece(String idOrName) {
         Piece named = null;
-        boolean several = false;
+        Piece called = null;
+        int names = 0;
+        int calls = 0;
         for (Piece piece : pieces) {
             if (piece.id().equals(idOrName)) {
                 return Optional.of(piece);
             }
             if (piece.name().equals(idOrName)) {
-                several = named != null;
+                names++;
                 named = piece;
+            } else if ((piece.size().isPresent() || piece.side() != Side.BOTH)
+                    && piece.plainName().equals(idOrName)) {
+                calls++;
+                called = piece;
             }
         }
-        return several ? Optional.empty() : Optional.ofNullable(named);
+        Piece found = names == 1 ? named : names == 0 && calls == 1 ? called : null;
+        return Optional.ofNullable(found);
+    }
+
+    /** Whom a size is made for. */
+    public Body body(Optional<String> size) {
+        return size.map(bodies::get).orElse(body);
     }
 
     public Optional<Level> level(String name) {
@@ -111,33 +126,47 @@ public record Pattern(
     }
 
     public Pattern withPieces(List<Piece> changed) {
-        return new Pattern(changed, levels, mates, body, cloth, wishes, scale, changes, aside);
+        return new Pattern(changed, levels, mates, body, cloth, wishes, scale, changes, aside, bodies);
     }
 
     public Pattern withLevels(List<Level> changed) {
-        return new Pattern(pieces, changed, mates, body, cloth, wishes, scale, changes, aside);
+        return new Pattern(pieces, changed, mates, body, cloth, wishes, scale, changes, aside, bodies);
     }
 
     public Pattern withMates(List<Mate> changed) {
-        return new Pattern(pieces, levels, changed, body, cloth, wishes, scale, changes, aside);
+        return new Pattern(pieces, levels, changed, body, cloth, wishes, scale, changes, aside, bodies);
     }
 
     public Pattern withBody(Body changed) {
-        return new Pattern(pieces, levels, mates, changed, cloth, wishes, scale, changes, aside);
+        return new Pattern(pieces, levels, mates, changed, cloth, wishes, scale, changes, aside, bodies);
+    }
+
+    /** With whom a size is made for; nobody of its own if the body is {@link Body#UNKNOWN}. */
+    public Pattern withBody(String size, Body changed) {
+        Map<String, Body> more = new TreeMap<>(bodies);
+        more.remove(size);
+        if (!changed.equals(Body.UNKNOWN)) {
+            more.put(size, changed);
+        }
+        return withBodies(more);
+    }
+
+    public Pattern withBodies(Map<String, Body> bySize) {
+        return new Pattern(pieces, levels, mates, body, cloth, wishes, scale, changes, aside, bySize);
     }
 
     public Pattern withCloth(Cloth changed) {
-        return new Pattern(pieces, levels, mates, body, changed, wishes, scale, changes, aside);
+        return new Pattern(pieces, levels, mates, body, changed, wishes, scale, changes, aside, bodies);
     }
 
     public Pattern withScale(Scale changed) {
-        return new Pattern(pieces, levels, mates, body, cloth, wishes, changed, changes, aside);
+        return new Pattern(pieces, levels, mates, body, cloth, wishes, changed, changes, aside, bodies);
     }
 
     public Pattern withWish(String level, double easeMm) {
         Map<String, Double> more = new TreeMap<>(wishes);
         more.put(level, easeMm);
-        return new Pattern(pieces, levels, mates, body, cloth, more, scale, changes, aside);
+        return new Pattern(pieces, levels, mates, body, cloth, more, scale, changes, aside, bodies);
     }
 
     /** With other changes made; what is set aside behind the end of a shorter list comes to stand at its end. */
@@ -145,15 +174,15 @@ public record Pattern(
         List<SetAside> kept = aside.stream()
                 .map(a -> new SetAside(Math.min(a.before(), made.size()), a.note()))
                 .toList();
-        return new Pattern(pieces, levels, mates, body, cloth, wishes, scale, made, kept);
+        return new Pattern(pieces, levels, mates, body, cloth, wishes, scale, made, kept, bodies);
     }
 
     public Pattern withAside(List<SetAside> off) {
-        return new Pattern(pieces, levels, mates, body, cloth, wishes, scale, changes, off);
+        return new Pattern(pieces, levels, mates, body, cloth, wishes, scale, changes, off, bodies);
     }
 
     public Pattern withWishes(Map<String, Double> changed) {
-        return new Pattern(pieces, levels, mates, body, cloth, changed, scale, changes, aside);
+        return new Pattern(pieces, levels, mates, body, cloth, changed, scale, changes, aside, bodies);
     }
 
     public Pattern withChange(ChangeNote made) {

@@ -15,6 +15,8 @@ import java.util.Optional;
  * @param times     how often the shape is cut for one garment (2: a mirrored pair)
  * @param onFold    cut on a fold: the drawn half stands for both halves
  * @param original  the outline as it was before any recorded change, if any was made
+ * @param size      the size it belongs to, where the pattern comes in several; empty: to all of them
+ * @param side      the side of the garment it is cut for, where left and right differ
  */
 public record Piece(
         String id,
@@ -30,7 +32,9 @@ public record Piece(
         List<Notch> notches,
         Optional<Grain> grain,
         List<Rider> riders,
-        Optional<Outline> original) {
+        Optional<Outline> original,
+        Optional<String> size,
+        Side side) {
     /**
      * @throws IllegalArgumentException if a name is blank, the allowance negative or {@code times} below 1
      */
@@ -43,6 +47,7 @@ public record Piece(
         if (times < 1) {
             throw new IllegalArgumentException("Piece " + name + " must be cut at least once");
         }
+        size.ifPresent(s -> Names.require(s, "size"));
         edges = List.copyOf(edges);
         levels = List.copyOf(levels);
         darts = List.copyOf(darts);
@@ -66,7 +71,9 @@ public record Piece(
                 List.of(),
                 Optional.empty(),
                 List.of(),
-                Optional.empty());
+                Optional.empty(),
+                Optional.empty(),
+                Side.BOTH);
     }
 
     /** Unit direction of the grain, pointing down the page where no grainline is marked. */
@@ -76,7 +83,8 @@ public record Piece(
 
     /** How often a width on this piece counts in the girth of a level: twice on a fold, one of a pair on a limb. */
     public int count(Level level) {
-        int shapes = level.limb() ? Math.max(1, times / 2) : times;
+        boolean pair = level.limb() && side == Side.BOTH;
+        int shapes = pair ? Math.max(1, times / 2) : times;
         return shapes * (onFold ? 2 : 1);
     }
 
@@ -107,6 +115,12 @@ public record Piece(
             return 0;
         }
         return edge.allowance().orElse(edge.role() == EdgeRole.FOLD ? 0 : allowance);
+    }
+
+    /** The name without its size and its side ("Front" of "Front 12 left"): what the piece is called in every size. */
+    public String plainName() {
+        String plain = side == Side.BOTH ? name : SizeNames.without(name, side.name());
+        return size.isEmpty() ? plain : SizeNames.without(plain, size.get());
     }
 
     public Piece withName(String newName) {

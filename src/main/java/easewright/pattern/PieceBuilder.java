@@ -6,7 +6,7 @@ import java.util.Optional;
 
 /** Makes a piece from another one with some parts replaced. Not thread-safe. */
 public final class PieceBuilder {
-    private final String id;
+    private String id;
     private String name;
     private Outline outline;
     private LineKind drawn;
@@ -20,6 +20,8 @@ public final class PieceBuilder {
     private Optional<Grain> grain;
     private List<Rider> riders;
     private Optional<Outline> original;
+    private Optional<String> size;
+    private Side side;
 
     PieceBuilder(Piece piece) {
         id = piece.id();
@@ -36,6 +38,14 @@ public final class PieceBuilder {
         grain = piece.grain();
         riders = piece.riders();
         original = piece.original();
+        size = piece.size();
+        side = piece.side();
+    }
+
+    /** Another id, for a piece that is drawn apart. */
+    public PieceBuilder id(String value) {
+        id = value;
+        return this;
     }
 
     public PieceBuilder name(String value) {
@@ -80,9 +90,13 @@ public final class PieceBuilder {
         return this;
     }
 
-    public PieceBuilder grain(Grain value) {
-        grain = Optional.of(value);
+    public PieceBuilder grain(Optional<Grain> value) {
+        grain = value;
         return this;
+    }
+
+    public PieceBuilder grain(Grain value) {
+        return grain(Optional.of(value));
     }
 
     public PieceBuilder riders(List<Rider> value) {
@@ -95,9 +109,19 @@ public final class PieceBuilder {
         return this;
     }
 
+    public PieceBuilder size(Optional<String> value) {
+        size = value;
+        return this;
+    }
+
+    public PieceBuilder side(Side value) {
+        side = value;
+        return this;
+    }
+
     public Piece build() {
         return new Piece(
                 id, name, outline, drawn, allowance, times, onFold, edges, levels, darts, notches, grain, riders,
-                original);
+                original, size, side);
     }
 }

@@ -101,7 +101,7 @@ public final class Cautions {
     private static List<String> changed(Optional<Reading> before, Reading after, double least, LevelKind only) {
         List<String> names = new ArrayList<>();
         for (Girth girth : after.measures().girths()) {
-            double grown = before.flatMap(b -> b.measures().girth(girth.level().name()))
+            double grown = before.flatMap(b -> b.measures().girth(girth))
                     .map(old -> girth.finished() - old.finished())
                     .orElse(0.0);
             boolean counts = least > 0 ? grown >= least : grown <= least;

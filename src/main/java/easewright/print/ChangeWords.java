@@ -1,5 +1,6 @@
 package easewright.print;
 
+import easewright.alter.Scope;
 import easewright.pattern.ChangeNote;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Pattern;
@@ -43,7 +44,8 @@ public final class ChangeWords {
             "end",
             "notch",
             "at",
-            "stroke");
+            "stroke",
+            Scope.SIZE);
 
     private final Words words;
 
@@ -67,7 +69,12 @@ public final class ChangeWords {
         values.putIfAbsent("level", "");
         values.put("where", where(note, pattern));
         List<String> sentences = new ArrayList<>();
-        sentences.add(sentence(note, values));
+        String done =
+                sentence(note, values);
+        sentences.add(Scope.of(note)
+                .size()
+                .map(size -> words.of("change.in-size", Map.of("size", size, "change", done)))
+                .orElse(done));
         List<String> manners = manners(note);
         if (!manners.isEmpty()) {
             sentences.add(words.of("change.manners", Map.of("manners", String.join("; ", manners))));

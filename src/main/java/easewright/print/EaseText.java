@@ -4,6 +4,7 @@ import easewright.ease.Classed;
 import easewright.ease.EaseLine;
 import easewright.ease.EaseSheet;
 import easewright.ease.Minimum;
+import easewright.measure.Girth;
 import easewright.text.LengthUnit;
 import easewright.text.Lengths;
 import easewright.text.Words;
@@ -27,11 +28,18 @@ public final class EaseText {
             if (!all.isEmpty()) {
                 all.add("");
             }
-            all.add(line.level().name());
+            all.add(title(line.girth()));
             all.add("  " + figures(line));
             details(line).forEach(detail -> all.add("    " + detail));
         }
         return all;
+    }
+
+    /** The level by name, with its limb and its size where there are several. */
+    public String title(Girth girth) {
+        return girth.size()
+                .map(size -> words.of("sheet.in-size", Map.of("name", girth.name(), "size", size)))
+                .orElse(girth.name());
     }
 
     /** Body, finished girth and ease in one sentence. */

@@ -37,6 +37,7 @@ final class MarksReader {
     private final Map<String, Double> wishes = new TreeMap<>();
     private final List<ChangeNote> changes = new ArrayList<>();
     private final List<SetAside> aside = new ArrayList<>();
+    private final Map<String, Body> bodies = new TreeMap<>();
     private Body body = Body.UNKNOWN;
     private Cloth cloth = Cloth.WOVEN;
 
@@ -109,14 +110,15 @@ final class MarksReader {
                 notes.unknown(child, Optional.empty(), "");
             }
         }
-        Pattern pattern = new Pattern(pieces, levels, mates, body, cloth, wishes, drawn.scale(), changes, aside);
+        Pattern pattern =
+                new Pattern(pieces, levels, mates, body, cloth, wishes, drawn.scale(), changes, aside, bodies);
         return new Marks(pattern, notes.findings(), notes.kept());
     }
 
     private void mark(MarkNode child) {
         switch (child.name()) {
             case "scale" -> attempt(child, "name", this::checkScale);
-            case "body" -> attempt(child, "about", v -> body(child, v));
+            case "body" -> attempt(child, "size", v -> body(child, v));
             case "cloth" -> attempt(child, "name", this::cloth);
             case "level" -> attempt(child, "name", this::level);
             case "wish" -> attempt(child, "level", v -> wishes.put(v.needed("level"), v.neededLength("ease")));
@@ -170,7 +172,13 @@ final class MarksReader {
                     m.text("taken").orElse("")));
             allAsked(m);
         }
-        body = new Body(v.text("name").orElse(""), measures);
+        Body read = new Body(v.text("name").orElse(""), measures);
+        Optional<String> size = v.text("size");
+        if (size.isPresent()) {
+            bodies.put(size.get(), read);
+        } else {
+            body = read;
+        }
     }
 
     private void cloth(MarkValues v) throws MarkValues.Damage {

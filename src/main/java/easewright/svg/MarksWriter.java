@@ -18,6 +18,7 @@ import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
 import easewright.pattern.SetAside;
+import easewright.pattern.Side;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -54,7 +55,10 @@ final class MarksWriter {
                 .text("proof", MarkWords.word(pattern.scale().proof()))
                 .close();
         if (!pattern.body().equals(Body.UNKNOWN)) {
-            body(pattern.body());
+            body(pattern.body(), Optional.empty());
+        }
+        for (Map.Entry<String, Body> body : new TreeMap<>(pattern.bodies()).entrySet()) {
+            body(body.getValue(), Optional.of(body.getKey()));
         }
         if (!pattern.cloth().equals(Cloth.WOVEN)) {
             cloth(pattern.cloth());
@@ -108,8 +112,11 @@ final class MarksWriter {
         out.close();
     }
 
-    private void body(Body body) throws SvgProblem {
+    private void body(Body body, Optional<String> size) throws SvgProblem {
         out.open("body");
+        if (size.isPresent()) {
+            out.text("size", size.get());
+        }
         if (!body.name().isEmpty()) {
             out.text("name", body.name());
         }
@@ -144,10 +151,14 @@ final class MarksWriter {
 
     private void piece(Piece piece) throws SvgProblem {
         Box box = piece.outline().box();
-        out.open("piece")
-                .text("ref", piece.id())
-                .text("name", piece.name())
-                .text("line", MarkWords.word(piece.drawn()))
+        out.open("piece").text("ref", piece.id()).text("name", piece.name());
+        if (piece.size().isPresent()) {
+            out.text("size", piece.size().get());
+        }
+        if (piece.side() != Side.BOTH) {
+            out.text("side", MarkWords.word(piece.side()));
+        }
+        out.text("line", MarkWords.word(piece.drawn()))
                 .number("allowance", piece.allowance())
                 .text("cut", String.valueOf(piece.times()))
                 .yesNo("fold", piece.onFold())
@@ -284,7 +295,10 @@ final class MarksWriter {
                 case "wish" -> pattern.wishes().containsKey(name);
                 case "scale" -> true;
                 case "cloth" -> !pattern.cloth().equals(Cloth.WOVEN);
-                case "body" -> !pattern.body().equals(Body.UNKNOWN);
+                case "body" ->
+                    name.isEmpty()
+                            ? !pattern.body().equals(Body.UNKNOWN)
+                            : pattern.bodies().containsKey(name);
                 default -> false;
             };
         }

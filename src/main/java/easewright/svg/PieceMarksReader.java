@@ -17,6 +17,7 @@ import easewright.pattern.Notch;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
 import easewright.pattern.Severity;
+import easewright.pattern.Side;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -79,6 +80,8 @@ final class PieceMarksReader {
                 .name(name)
                 .drawn(line, allowance)
                 .cut(times, onFold)
+                .size(values.text("size"))
+                .side(values.word("side", Side.class, Side.BOTH))
                 .build();
         if (box.isPresent()) {
             follow(box.get());
@@ -91,21 +94,15 @@ final class PieceMarksReader {
             }
             mark(child);
         }
-        return new Piece(
-                id,
-                bare.name(),
-                outline,
-                line,
-                allowance,
-                times,
-                onFold,
-                edges,
-                levels,
-                darts,
-                notches,
-                grain,
-                riders,
-                original);
+        return bare.toBuilder()
+                .edges(edges)
+                .levels(levels)
+                .darts(darts)
+                .notches(notches)
+                .grain(grain)
+                .riders(riders)
+                .original(original)
+                .build();
     }
 
     /** Sees whether the piece lies elsewhere than when the marks were written. */

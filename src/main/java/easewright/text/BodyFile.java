@@ -13,6 +13,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -33,6 +34,9 @@ import java.util.regex.Pattern;
  * </pre>
  *
  * A line that names a girth known here needs no {@code @level}. Centimetres are taken where no unit is written.
+ *
+ * <p>A line {@code size: 12} begins the measurements of that size, up to the next such line. {@code source:} and
+ * {@code standing:} say where a table of sizes comes from.
  */
 public final class BodyFile {
     private static final int LARGEST_BYTES = 1 << 20;
@@ -46,15 +50,35 @@ public final class BodyFile {
     private BodyFile() {}
 
     /**
-     * @throws Unreadable if the file cannot be read or a line is not understood; nothing is guessed or left out
+     * The one wearer of a file.
+     *
+     * @throws Unreadable if the file cannot be read or a line is not understood, or it holds several sizes; nothing is
+     *     guessed or left out
      */
     public static Body read(Path file) throws Unreadable {
+        return one(readAll(file));
+    }
+
+    private static Body one(Bodies all) throws Unreadable {
+        if (!all.bySize().isEmpty()) {
+            throw new Unreadable(
+                    "body-has-sizes", Map.of("known", List.copyOf(all.bySize().keySet())));
+        }
+        return all.one();
+    }
+
+    /**
+     * The wearer of a file, or those of each size.
+     *
+     * @throws Unreadable if the file cannot be read or a line is not understood; nothing is guessed or left out
+     */
+    public static Bodies readAll(Path file) throws Unreadable {
         String shown = file.toString();
         try {
             if (Files.size(file) > LARGEST_BYTES) {
                 throw new Unreadable("body-too-large", Map.of("file", shown));
             }
-            return parse(decoded(Files.readAllBytes(file)));
+            return parseAll(decoded(Files.readAllBytes(file)));
         } catch (NoSuchFileException e) {
             throw new Unreadable("body-unreadable", Map.of("file", shown, "reason", "there is no such file"));
         } catch (IOException e) {
@@ -78,10 +102,30 @@ public final class BodyFile {
      * @throws Unreadable if a line is not understood
      */
     public static Body parse(String text) throws Unreadable {
+        return one(parseAll(text));
+    }
+
+    /** What has been read of one wearer. */
+    private static final class Page {
+        private String wearer = "";
+        private final List<BodyMeasure> measures = new ArrayList<>();
+        private final Set<String> levels = new HashSet<>();
+
+        Body body() {
+            return measures.isEmpty() ? Body.UNKNOWN : new Body(wearer, measures);
+        }
+    }
+
+    /**
+     * @throws Unreadable if a line is not understood
+     */
+    static Bodies parseAll(String text) throws Unreadable {
         LengthUnit unit = LengthUnit.CM;
-        String wearer = "";
-        List<BodyMeasure> measures = new ArrayList<>();
-        Set<String> levels = new HashSet<>();
+        Page page = new Page();
+        Map<String, Page> pages = new LinkedHashMap<>();
+        pages.put("", page);
+        String source = "";
+        String standing = "";
         int number = 0;
         for (String raw : text.replace("\ufeff", "").lines().toList()) {
             number++;
@@ -96,23 +140,35 @@ public final class BodyFile {
             String name = form.group("name");
             String value = form.group("value");
             if (name.equalsIgnoreCase("name") || name.equalsIgnoreCase("wearer")) {
-                wearer = value;
+                page.wearer = value;
+            } else if (name.equalsIgnoreCase("source")) {
+                source = line.substring(line.indexOf(':') + 1).strip();
+            } else if (name.equalsIgnoreCase("standing")) {
+                standing = value;
+            } else if (name.equalsIgnoreCase("size")) {
+                page = new Page();
+                if (pages.put(value, page) != null) {
+                    throw new Unreadable("body-size-twice", Map.of("line", number, "size", value));
+                }
             } else if (name.equalsIgnoreCase("unit") || name.equalsIgnoreCase("units")) {
                 int at = number;
                 unit = LengthUnit.named(value)
                         .orElseThrow(() -> new Unreadable("body-unit-unknown", Map.of("line", at, "text", value)));
             } else {
                 BodyMeasure measure = measure(form, unit, number);
-                if (!measure.level().isEmpty() && !levels.add(measure.level())) {
+                if (!measure.level().isEmpty() && !page.levels.add(measure.level())) {
                     throw new Unreadable("body-line-twice", Map.of("line", number, "level", measure.level()));
                 }
-                measures.add(measure);
+                page.measures.add(measure);
             }
         }
-        if (measures.isEmpty()) {
+        if (pages.values().stream().allMatch(p -> p.measures.isEmpty())) {
             throw new Unreadable("body-empty", Map.of());
         }
-        return new Body(wearer, measures);
+        Body one = pages.remove("").body();
+        Map<String, Body> bySize = new LinkedHashMap<>();
+        pages.forEach((size, each) -> bySize.put(size, each.body()));
+        return new Bodies(one, bySize, source, standing);
     }
 
     private static String withoutRemark(String raw) {

@@ -27,6 +27,7 @@ import easewright.pattern.Piece;
 import easewright.pattern.Rider;
 import easewright.pattern.Scale;
 import easewright.pattern.SetAside;
+import easewright.pattern.Side;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.StringReader;
@@ -116,6 +117,8 @@ class MarksTest {
                                 .flatMap(r -> r.segments().stream())
                                 .toList())))
                 .original(Optional.of(front.outline().transformed(Affine.scaling(1.1, 1 / 3.0))))
+                .size(Optional.of("38"))
+                .side(Side.LEFT)
                 .build();
         return new Pattern(
                 List.of(marked, bare.piece("back").orElseThrow()),
@@ -138,7 +141,8 @@ class MarksTest {
                 List.of(
                         new SetAside(0, new ChangeNote("lengthen", settings)),
                         new SetAside(1, new ChangeNote("seam", settings)),
-                        new SetAside(2, new ChangeNote("centre", Map.of()))));
+                        new SetAside(2, new ChangeNote("centre", Map.of()))),
+                Map.of("38", new Body("Bea", List.of(new BodyMeasure("Hip girth", "hip", 940, "")))));
     }
 
     private static List<String> codes(SvgFile file) {

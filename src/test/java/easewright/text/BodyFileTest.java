@@ -85,4 +85,42 @@ class BodyFileTest {
     void saysThatAFileIsMissing() {
         assertThatThrownBy(() -> BodyFile.read(folder.resolve("none.txt"))).hasMessageContaining("body-unreadable");
     }
+
+    @Test
+    void aFileMayHoldABodyForEachSize() throws Unreadable {
+        Bodies bodies = BodyFile.parseAll("Name: Anna\nhip: 98\n\nsize: 10\nunit: in\nhip: 38 1/2\nsize: M\nhip: 40\n");
+        assertThat(bodies.one().girth("hip")).hasValue(980);
+        assertThat(bodies.bySize().keySet()).containsExactlyInAnyOrder("10", "M");
+        assertThat(bodies.bySize().get("M").girth("hip")).hasValue(1016);
+        assertThatThrownBy(() -> BodyFile.parse("size: 10\nhip: 98"))
+                .isInstanceOfSatisfying(
+                        Unreadable.class, u -> assertThat(u.code()).isEqualTo("body-has-sizes"));
+        assertThatThrownBy(() -> BodyFile.parseAll("size: 10\nhip: 98\nsize: 10\nhip: 99"))
+                .isInstanceOfSatisfying(
+                        Unreadable.class, u -> assertThat(u.code()).isEqualTo("body-size-twice"));
+    }
+
+    /** Figures of docs/sources.md 2.2: ASTM D5585-11e1 (read), D5585-95 and home patterns (from memory). */
+    @Test
+    void sizeTablesAreThoseOfTheSourcesAndSayWhereTheyComeFrom() {
+        for (String name : SizeTables.names()) {
+            Bodies table = SizeTables.of(name).orElseThrow();
+            assertThat(table.source()).isNotEmpty();
+            assertThat(table.standing()).isIn("read", "from memory");
+        }
+        Bodies newest = SizeTables.of("astm-2011").orElseThrow();
+        assertThat(newest.bySize()).hasSize(12);
+        assertThat(newest.bySize().get("12").girth("bust")).hasValue(38.75 * 25.4);
+        assertThat(newest.bySize().get("20").girth("waist")).hasValue(40.5 * 25.4);
+        assertThat(newest.bySize().get("00").girth("underbust")).hasValue(25.75 * 25.4);
+        assertThat(SizeTables.of("astm-1995").orElseThrow().bySize().get("14").girth("hip"))
+                .hasValue(41.5 * 25.4);
+        assertThat(SizeTables.of("home-pattern")
+                        .orElseThrow()
+                        .bySize()
+                        .get("16")
+                        .girth("waist"))
+                .hasValue(30 * 25.4);
+        assertThat(SizeTables.of("no-such")).isEmpty();
+    }
 }

@@ -52,15 +52,7 @@ public final class LevelEdits {
                 .toList();
         Map<String, Double> wishes = new TreeMap<>(pattern.wishes());
         wishes.remove(name);
-        return new Pattern(
-                pieces,
-                levels,
-                pattern.mates(),
-                pattern.body(),
-                pattern.cloth(),
-                wishes,
-                pattern.scale(),
-                pattern.changes());
+        return pattern.withPieces(pieces).withLevels(levels).withWishes(wishes);
     }
 
     private static Piece without(Piece piece, String level) {

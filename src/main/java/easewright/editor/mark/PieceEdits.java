@@ -94,21 +94,7 @@ public final class PieceEdits {
     /** Without a grainline: the grain runs straight down the page again. */
     public static Pattern noGrain(Pattern pattern, String pieceId) {
         Piece p = EdgeEdits.piece(pattern, pieceId);
-        return pattern.withPiece(new Piece(
-                p.id(),
-                p.name(),
-                p.outline(),
-                p.drawn(),
-                p.allowance(),
-                p.times(),
-                p.onFold(),
-                p.edges(),
-                p.levels(),
-                p.darts(),
-                p.notches(),
-                Optional.empty(),
-                p.riders(),
-                p.original()));
+        return pattern.withPiece(p.toBuilder().grain(Optional.empty()).build());
     }
 
     /**

@@ -94,21 +94,11 @@ class PrintOrderTest {
         List<Piece> sizes = new ArrayList<>();
         for (String size : List.of("38", "40")) {
             for (Piece piece : skirt.pieces().subList(0, 2)) {
-                sizes.add(new Piece(
-                        piece.id() + size,
-                        piece.name() + " " + size,
-                        piece.outline(),
-                        piece.drawn(),
-                        piece.allowance(),
-                        piece.times(),
-                        piece.onFold(),
-                        piece.edges(),
-                        piece.levels(),
-                        piece.darts(),
-                        piece.notches(),
-                        piece.grain(),
-                        List.of(),
-                        piece.original()));
+                sizes.add(piece.toBuilder()
+                        .id(piece.id() + size)
+                        .name(piece.name() + " " + size)
+                        .riders(List.of())
+                        .build());
             }
         }
         Pattern nest = Pattern.bare(sizes, skirt.scale());

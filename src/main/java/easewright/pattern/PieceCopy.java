@@ -1,0 +1,76 @@
+package easewright.pattern;
+
+import easewright.geom.Outline;
+import easewright.geom.Point;
+import easewright.geom.Segment;
+import java.util.List;
+import java.util.function.UnaryOperator;
+
+/**
+ * A copy of a piece elsewhere, with all its marks and lines: drawn as elements of its own, under other ids.
+ *
+ * @param place    where each place comes to lie
+ * @param line     where each segment comes to lie
+ * @param mirrored whether it comes to lie the other way round
+ */
+public record PieceCopy(UnaryOperator<Point> place, UnaryOperator<Segment> line, boolean mirrored) {
+    /**
+     * The copy.
+     *
+     * @param ending what is put behind the id of the piece and of each of its lines
+     */
+    public Piece of(Piece piece, String ending) {
+        PieceBuilder copy = piece.toBuilder()
+                .id(id(piece.id(), ending))
+                .outline(outline(piece.outline()))
+                .edges(piece.edges().stream()
+                        .map(e -> e.withEnds(place.apply(e.from()), place.apply(e.to())))
+                        .toList())
+                .levels(piece.levels().stream().map(this::level).toList())
+                .darts(piece.darts().stream().map(this::dart).toList())
+                .notches(piece.notches().stream()
+                        .map(n -> new Notch(n.name(), place.apply(n.at())))
+                        .toList())
+                .grain(piece.grain().map(g -> new Grain(place.apply(g.from()), place.apply(g.to()))))
+                .riders(piece.riders().stream()
+                        .map(r -> new Rider(id(r.id(), ending), r.kind(), lines(r.segments())))
+                        .toList())
+                .original(piece.original().map(this::outline));
+        return copy.build();
+    }
+
+    /** An id for a copy: letters, digits and hyphens, whatever the first one is made of. */
+    public static String id(String of, String ending) {
+        return of.replaceAll("[\\s#]+", "-") + ending;
+    }
+
+    private List<Segment> lines(List<Segment> segments) {
+        return segments.stream().map(line).toList();
+    }
+
+    private Outline outline(Outline outline) {
+        return new Outline(lines(outline.segments()));
+    }
+
+    private LevelMark level(LevelMark mark) {
+        return new LevelMark(
+                mark.level(),
+                mark.through().map(place),
+                mark.along(),
+                mirrored ? 0 - mark.turn() : mark.turn(),
+                mark.counts(),
+                mark.overlap(),
+                mark.span(),
+                mark.reference().map(place));
+    }
+
+    private Dart dart(Dart dart) {
+        return new Dart(
+                dart.name(),
+                place.apply(dart.mouth1()),
+                place.apply(dart.mouth2()),
+                place.apply(dart.point()),
+                dart.otherPoint().map(place),
+                dart.edge());
+    }
+}

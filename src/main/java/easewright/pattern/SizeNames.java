@@ -1,0 +1,59 @@
+package easewright.pattern;
+
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Sizes as they are written at the ends of names ("Front 38", "Front 40", "Sleeve size M"). They are believed only
+ * where some name comes in two sizes or more, so that "Pocket 2" beside "Front" is no size.
+ */
+public final class SizeNames {
+    private static final String SIZE = "(?<size>(?:(?:EU|UK|US|DE|FR|IT)\\s?)?\\d{1,3}|[2-6]?X{0,3}[SL]|M)";
+    private static final Pattern ENDING =
+            Pattern.compile("(?<stem>.*?\\S)[\\s,:\u2013-]+(?:size\\s*)?" + SIZE, Pattern.CASE_INSENSITIVE);
+    private static final Pattern ALONE = Pattern.compile("(?:size[\\s,:\u2013-]*)?" + SIZE, Pattern.CASE_INSENSITIVE);
+
+    private SizeNames() {}
+
+    /** The sizes by name, for those of the names that end in one; empty if they come in no sizes. */
+    public static Map<String, String> in(List<String> names) {
+        Map<String, String> sizes = new LinkedHashMap<>();
+        Map<String, Set<String>> found = new LinkedHashMap<>();
+        for (String name : names) {
+            Matcher ending = ENDING.matcher(name.strip());
+            if (ending.matches()) {
+                sizes.put(name, ending.group("size"));
+                found.computeIfAbsent(ending.group("stem"), s -> new LinkedHashSet<>())
+                        .add(ending.group("size"));
+            }
+        }
+        return found.values().stream().anyMatch(s -> s.size() > 1) ? sizes : Map.of();
+    }
+
+    /** The sizes by name where names are those of layers: "12", "Size 12", or as {@link #in} has it. */
+    public static Map<String, String> ofLayers(List<String> names) {
+        Map<String, String> sizes = new LinkedHashMap<>();
+        for (String name : names) {
+            Matcher alone = ALONE.matcher(name.strip());
+            if (alone.matches()) {
+                sizes.put(name, alone.group("size"));
+            }
+        }
+        return sizes.size() > 1 ? sizes : in(names);
+    }
+
+    /** A name without a word at its end or its beginning, such as its size; the name itself if that is all it is. */
+    static String without(String name, String word) {
+        String quoted = Pattern.quote(word);
+        String plain = name.strip()
+                .replaceFirst("(?iu)[\\s,:\u2013-]*\\(?\\b(size\\s*)?" + quoted + "\\)?$", "")
+                .replaceFirst("(?iu)^\\(?(size\\s*)?" + quoted + "\\b\\)?[\\s,:\u2013-]*", "")
+                .strip();
+        return plain.isEmpty() ? name.strip() : plain;
+    }
+}

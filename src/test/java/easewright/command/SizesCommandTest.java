@@ -1,0 +1,133 @@
+package easewright.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Several sizes in one file, by the command line. */
+class SizesCommandTest {
+    private static final Path NEST = Path.of("sample-pieces/skirt-sizes.svg");
+    private static final double INCH = 25.4;
+
+    @TempDir
+    Path folder;
+
+    private static JsonNode girth(JsonNode document, String level, String size) {
+        for (JsonNode girth : document.get("girths")) {
+            if (girth.get("level").asText().equals(level)
+                    && girth.path("size").asText().equals(size)) {
+                return girth;
+            }
+        }
+        throw new AssertionError(level + " " + size);
+    }
+
+    private static List<Double> changes(Run run) {
+        List<Double> by = new ArrayList<>();
+        for (String size : List.of("10", "12", "14")) {
+            JsonNode document = run.json();
+            by.add(girth(document.get("after"), "hip", size).get("finished_mm").asDouble()
+                    - girth(document.get("before"), "hip", size)
+                            .get("finished_mm")
+                            .asDouble());
+        }
+        return by;
+    }
+
+    @Test
+    void changesTheSizesNamedAndTellsTheOutcomeOfEach() {
+        Run two = Run.of(
+                "change",
+                NEST,
+                "--at",
+                "hip",
+                "--by",
+                "24mm",
+                "--sizes",
+                "10,14",
+                "--edge",
+                "front/side",
+                "--edge",
+                "back/side",
+                "--try",
+                "--json");
+        assertThat(changes(two)).satisfiesExactly(near(24), near(0), near(24));
+        Run all = Run.of("change", NEST, "--at", "hip", "--by", "24mm", "--sizes", "all", "--try", "--json");
+        assertThat(changes(all)).satisfiesExactly(near(24), near(24), near(24));
+        Run told = Run.of("change", NEST, "--at", "hip", "--by", "24mm", "--sizes", "all", "--try");
+        assertThat(told.out()).contains("hip, size 10").contains("hip, size 12").contains("hip, size 14");
+        assertThat(told.code()).isZero();
+    }
+
+    private static java.util.function.Consumer<Double> near(double mm) {
+        return by -> assertThat(by).isCloseTo(mm, within(0.01));
+    }
+
+    @Test
+    void oneSizeRefusesAndNoneIsChanged() throws Exception {
+        Path list = folder.resolve("list.json");
+        Files.writeString(list, """
+                [{"at": "hip", "by": "24mm", "sizes": "10"},
+                 {"at": "hip", "by": "-90cm", "sizes": ["12"]}]""");
+        Path out = folder.resolve("out.svg");
+        Run run = Run.of("change", NEST, "--list", list, "-o", out);
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.err()).contains("In size 12:").contains("No size was changed");
+        assertThat(out).doesNotExist();
+    }
+
+    @Test
+    void aSizeHasToBeNamed() {
+        Run run = Run.of("change", NEST, "--at", "hip", "--by", "24mm", "--try");
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.err()).contains("--sizes");
+        assertThat(Run.of("ease", NEST, "--size", "16").err()).contains("10, 12, 14");
+        Run none =
+                Run.of("change", "sample-pieces/skirt.svg", "--at", "hip", "--by", "24mm", "--sizes", "all", "--try");
+        assertThat(none.code()).isEqualTo(2);
+    }
+
+    @Test
+    void theEaseOfOneSizeOnWhomeverIsAsked() throws Exception {
+        JsonNode own = Run.of("ease", NEST, "--size", "12", "--json").json();
+        assertThat(own.get("girths")).hasSize(2);
+        assertThat(own.get("girths").get(1).get("body_mm").asDouble()).isCloseTo(40 * INCH, within(1e-6));
+        Run table = Run.of("ease", NEST, "--size", "12", "--body", "home-pattern:14", "--json");
+        assertThat(table.json().get("girths").get(1).get("body_mm").asDouble()).isCloseTo(38 * INCH, within(1e-6));
+        assertThat(table.out()).contains("from memory");
+        JsonNode each = Run.of("ease", NEST, "--body", "astm-1995", "--json").json();
+        assertThat(girth(each, "hip", "10").get("ease_mm").asDouble()).isCloseTo(50, within(0.01));
+        assertThat(girth(each, "hip", "14").get("ease_mm").asDouble()).isCloseTo(50, within(0.01));
+        Path file = folder.resolve("body.txt");
+        Files.writeString(file, "size: 10\nhip: 95\nsize: 14\nhip: 100\n");
+        JsonNode mine = Run.of("ease", NEST, "--body", file, "--json").json();
+        assertThat(girth(mine, "hip", "10").get("body_mm").asDouble()).isEqualTo(950);
+        assertThat(girth(mine, "hip", "12").get("body_mm").isNull()).isTrue();
+        assertThat(girth(mine, "hip", "14").get("body_mm").asDouble()).isEqualTo(1000);
+        assertThat(Run.of("ease", "sample-pieces/skirt.svg", "--body", "astm-1995")
+                        .code())
+                .isEqualTo(2);
+        assertThat(Run.of("ease", "sample-pieces/skirt.svg", "--body", "astm-1995:99")
+                        .err())
+                .contains("99");
+    }
+
+    /** What a change is compared with is the wearer given, not the one in the file. */
+    @Test
+    void aChangeIsJudgedOnTheWearerGiven() throws Exception {
+        Path file = folder.resolve("body.txt");
+        Files.writeString(file, "hip: 90\nwaist: 60\n");
+        Run own = Run.of("change", "sample-pieces/skirt.svg", "--at", "hip", "--by", "-30mm", "--try");
+        Run given =
+                Run.of("change", "sample-pieces/skirt.svg", "--at", "hip", "--by", "-30mm", "--body", file, "--try");
+        assertThat(own.out()).contains("At level hip the ease is");
+        assertThat(given.out()).doesNotContain("At level hip the ease is");
+    }
+}
