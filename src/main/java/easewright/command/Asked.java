@@ -97,8 +97,7 @@ record Asked(Way way, Map<String, List<String>> texts, Optional<String> size) {
     Alteration alteration(Pattern pattern, Typed typed) throws Trouble {
         try {
             Scope scope = new Scope(size);
-            ChangeNote note =
-                    SettingText.read(way, texts, scope.in(pattern).alone(), typed::mm);
+            ChangeNote note = SettingText.read(way, texts, scope.in(pattern).alone(), typed::mm);
             return Within.of(scope, way.from(note));
         } catch (Refusal e) {
             throw Said.of(e);
