@@ -46,6 +46,11 @@ public record Box(double minX, double minY, double maxX, double maxY) {
         return new Point((minX + maxX) / 2, (minY + maxY) / 2);
     }
 
+    /** Whether the two have some area in common. */
+    public boolean overlaps(Box other) {
+        return minX < other.maxX && other.minX < maxX && minY < other.maxY && other.minY < maxY;
+    }
+
     public Box grown(double margin) {
         return new Box(minX - margin, minY - margin, maxX + margin, maxY + margin);
     }

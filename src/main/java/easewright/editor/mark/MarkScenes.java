@@ -23,6 +23,12 @@ public final class MarkScenes {
     /** A piece this many times as long as it is wide is a strip. */
     private static final double STRIP = 4;
 
+    /** Where on an edge its name may stand, as parts of its length, the best first. */
+    private static final double[] ALONG = {0.5, 0.36, 0.64, 0.24, 0.76, 0.14, 0.86};
+
+    /** On a strip the middle belongs to the piece's own name. */
+    private static final double[] ON_STRIP = {0.14, 0.86, 0.24, 0.76, 0.36, 0.64};
+
     private MarkScenes() {}
 
     /**
@@ -63,22 +69,28 @@ public final class MarkScenes {
         for (Piece piece : pattern.pieces()) {
             boolean clockwise = piece.outline().signedArea() > 0;
             Box box = piece.outline().box();
-            // On a strip the middle belongs to the piece's own name.
             boolean strip = Math.max(box.width(), box.height()) > STRIP * Math.min(box.width(), box.height());
             for (Edge edge : piece.edges()) {
                 Curve run = edge.on(piece.outline());
                 double length = run.length();
-                double middle = length * (strip && length > box.width() / 2 ? 0.14 : 0.5);
-                Point at = run.pointAtLength(middle);
-                Point along = run.pointAtLength(middle + 0.5).minus(run.pointAtLength(middle - 0.5));
-                if (along.norm() > 0) {
-                    Point in = along.unit().quarterTurned().times(clockwise ? 1 : -1);
-                    double room = strip ? Math.max(box.width(), box.height()) : Math.min(box.width(), box.height());
-                    names.add(new MarkScene.EdgeName(at, in, length, room, edge.name()));
+                boolean across = strip && length > box.width() / 2;
+                List<MarkScene.Spot> spots = new ArrayList<>();
+                for (double part : across ? ON_STRIP : ALONG) {
+                    spot(run, length * part, clockwise).ifPresent(spots::add);
                 }
+                double room = strip ? Math.max(box.width(), box.height()) : Math.min(box.width(), box.height());
+                names.add(new MarkScene.EdgeName(spots, length, room, edge.name()));
             }
         }
         return names;
+    }
+
+    private static Optional<MarkScene.Spot> spot(Curve run, double at, boolean clockwise) {
+        Point along = run.pointAtLength(at + 0.5).minus(run.pointAtLength(at - 0.5));
+        return along.norm() > 0
+                ? Optional.of(new MarkScene.Spot(
+                        run.pointAtLength(at), along.unit().quarterTurned().times(clockwise ? 1 : -1)))
+                : Optional.empty();
     }
 
     private static List<Segment> soft(Desk desk, MarkState state) {

@@ -1,6 +1,7 @@
 package easewright.editor.model;
 
 import easewright.editor.paint.TableScene;
+import easewright.geom.Box;
 import easewright.geom.Line;
 import easewright.geom.Outline;
 import easewright.geom.Segment;
@@ -26,22 +27,30 @@ public final class TableScenes {
      * @param names remembers where names have room, so that they stay put while a seam is pulled
      */
     public static TableScene of(Desk desk, NamePlaces names) {
+        return of(desk, names, false);
+    }
+
+    /**
+     * @param names remembers where names have room, so that they stay put while a seam is pulled
+     * @param sizes under its name a piece says how large it is, and not how often it is cut
+     */
+    public static TableScene of(Desk desk, NamePlaces names, boolean sizes) {
         Pattern shown = desk.shown();
         List<TableScene.PieceSight> pieces = new ArrayList<>();
         for (Piece piece : shown.pieces()) {
-            pieces.add(sight(desk, piece, names));
+            pieces.add(sight(desk, piece, names, sizes));
         }
         names.forgetAllBut(desk.pattern().pieces());
         return new TableScene(pieces, desk.unit() == LengthUnit.INCH);
     }
 
-    private static TableScene.PieceSight sight(Desk desk, Piece piece, NamePlaces names) {
+    private static TableScene.PieceSight sight(Desk desk, Piece piece, NamePlaces names, boolean sizes) {
         Optional<Outline> before = ghost(desk, piece);
         List<Segment> moved =
                 before.map(b -> MovedRuns.between(b, piece.outline())).orElse(List.of());
         return new TableScene.PieceSight(
                 piece,
-                cut(piece, desk.words()),
+                sizes ? size(piece, desk.words()) : cut(piece, desk.words()),
                 names.of(desk, piece),
                 piece.drawn() == LineKind.CUTTING
                         ? Optional.of(StitchOutline.of(piece).outline())
@@ -58,6 +67,11 @@ public final class TableScenes {
         return piece.original()
                 .or(() -> desk.pattern().piece(piece.id()).map(Piece::outline))
                 .filter(before -> !before.equals(piece.outline()));
+    }
+
+    private static String size(Piece piece, Words words) {
+        Box box = piece.outline().box();
+        return words.of("editor.piece.size", Map.of("wide", box.width(), "tall", box.height()));
     }
 
     static String cut(Piece piece, Words words) {

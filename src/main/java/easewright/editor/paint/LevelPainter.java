@@ -2,6 +2,9 @@ package easewright.editor.paint;
 
 import easewright.geom.Line;
 import easewright.geom.Point;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
@@ -12,41 +15,42 @@ import javafx.scene.text.TextAlignment;
 
 /** Draws the levels of one piece as measured: a line from stitching line to stitching line with its width. */
 final class LevelPainter {
+    /** Where on its line a level's label may stand, the best place first. */
+    private static final List<Double> ALONG = List.of(0.5, 0.38, 0.62, 0.27, 0.73);
+
     private final GraphicsContext gc;
     private final Viewport view;
     private final Ink ink;
     private final TableScene.PieceSight sight;
+    private final LabelRoom room;
 
-    LevelPainter(GraphicsContext gc, Viewport view, Ink ink, TableScene.PieceSight sight) {
+    LevelPainter(GraphicsContext gc, Viewport view, Ink ink, TableScene.PieceSight sight, LabelRoom room) {
+        this.room = room;
         this.gc = gc;
         this.view = view;
         this.ink = ink;
         this.sight = sight;
     }
 
-    void paint() {
-        for (TableScene.LevelSight level : sight.levels()) {
-            if (!level.chosen()) {
-                paint(level);
-            }
-        }
-        for (TableScene.LevelSight level : sight.levels()) {
-            if (level.chosen()) {
-                paint(level);
+    void lines() {
+        for (boolean chosen : new boolean[] {false, true}) {
+            for (TableScene.LevelSight level : sight.levels()) {
+                if (level.chosen() == chosen) {
+                    level.spans().forEach(span -> line(span, level));
+                }
             }
         }
     }
 
-    private void paint(TableScene.LevelSight level) {
-        Line widest = null;
-        for (Line span : level.spans()) {
-            line(span, level);
-            if (widest == null || span.length() > widest.length()) {
-                widest = span;
+    /** The names and widths of the level at work, or of all others where they have room. */
+    void labels(boolean chosen) {
+        for (TableScene.LevelSight level : sight.levels()) {
+            if (level.chosen() == chosen) {
+                level.spans().stream()
+                        .max(Comparator.comparingDouble(Line::length))
+                        .filter(widest -> widest.length() * view.scale() > 40)
+                        .ifPresent(widest -> label(widest, level));
             }
-        }
-        if (widest != null && widest.length() * view.scale() > 40) {
-            label(widest, level);
         }
     }
 
@@ -73,12 +77,18 @@ final class LevelPainter {
         Text ruler = new Text(level.label());
         ruler.setFont(font);
         double width = ruler.getLayoutBounds().getWidth() + 14;
-        double room = span.length() * view.scale();
-        if (width > room * 1.15 && !level.chosen()) {
+        if (width > span.length() * view.scale() * 1.15 && !level.chosen()) {
             return;
         }
-        Point middle = view.toScreen(span.start().towards(span.end(), 0.5));
         double height = level.chosen() ? 22 : 18;
+        List<Point> middles = ALONG.stream()
+                .map(t -> view.toScreen(span.start().towards(span.end(), t)))
+                .toList();
+        Optional<Point> free = room.take(middles, width, height);
+        if (free.isEmpty() && !level.chosen()) {
+            return;
+        }
+        Point middle = free.orElse(middles.get(0));
         Color ground = level.chosen() ? ink.level() : ink.paper();
         gc.setFill(ground);
         gc.fillRoundRect(middle.x() - width / 2, middle.y() - height / 2, width, height, height, height);

@@ -2,6 +2,8 @@ package easewright.editor.paint;
 
 import easewright.geom.Point;
 import easewright.pattern.Caption;
+import java.util.Comparator;
+import java.util.List;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.shape.StrokeLineCap;
@@ -13,7 +15,7 @@ import javafx.scene.text.TextAlignment;
 /** Draws a {@link MarkScene} over the pieces. */
 public final class MarkPainter {
     /** A piece less wide than this on the screen goes without names of edges, pixels. */
-    private static final double LEAST_ROOM = 110;
+    static final double LEAST_ROOM = 110;
 
     /** Words smaller than this on the screen are left out, pixels. */
     private static final double SMALLEST_LETTERS = 4;
@@ -25,17 +27,24 @@ public final class MarkPainter {
     private final Viewport view;
     private final Ink ink;
 
-    private MarkPainter(GraphicsContext gc, Viewport view, Ink ink) {
+    private final LabelRoom room;
+
+    private MarkPainter(GraphicsContext gc, Viewport view, Ink ink, LabelRoom room) {
+        this.room = room;
         this.gc = gc;
         this.view = view;
         this.ink = ink;
     }
 
-    /** Draws on top of what is there. */
-    public static void paint(GraphicsContext gc, Viewport view, Ink ink, MarkScene scene) {
-        MarkPainter painter = new MarkPainter(gc, view, ink);
+    /**
+     * Draws on top of what is there.
+     *
+     * @param below the room taken by words that are there already
+     */
+    public static void paint(GraphicsContext gc, Viewport view, Ink ink, MarkScene scene, LabelRoom below) {
+        MarkPainter painter = new MarkPainter(gc, view, ink, below.above());
         painter.loose(scene);
-        scene.captions().forEach(painter::caption);
+        painter.captions(scene.captions());
         painter.soft(scene);
         scene.edges().forEach(painter::edge);
         painter.strong(scene);
@@ -52,36 +61,65 @@ public final class MarkPainter {
         gc.stroke();
     }
 
+    /** The larger ones first; what has no room appears when the table is looked at from nearer. */
+    private void captions(List<Caption> captions) {
+        captions.stream()
+                .sorted(Comparator.comparingDouble(Caption::height).reversed())
+                .forEach(this::caption);
+    }
+
     private void caption(Caption caption) {
         double drawn = caption.height() * view.scale();
         if (drawn < SMALLEST_LETTERS) {
             return;
         }
         double size = Math.max(drawn, READABLE);
-        gc.setFont(Font.font(size));
+        Font font = Font.font(size);
+        double wide = caption.lines().stream()
+                .mapToDouble(line -> width(line, font))
+                .max()
+                .orElse(0);
+        double high = 1.2 * size * caption.lines().size();
+        Point at = view.toScreen(caption.middle());
+        Point middle = at.plus(new Point(0, (high - 1.2 * size) / 2));
+        if (!room.take(LabelRoom.around(middle, wide, high))) {
+            return;
+        }
+        gc.setFont(font);
         gc.setFill(ink.quiet());
         gc.setTextAlign(TextAlignment.CENTER);
         gc.setTextBaseline(VPos.CENTER);
-        Point at = view.toScreen(caption.middle());
         for (int i = 0; i < caption.lines().size(); i++) {
             gc.fillText(caption.lines().get(i), at.x(), at.y() + i * size * 1.2);
         }
     }
 
+    private static double width(String words, Font font) {
+        Text ruler = new Text(words);
+        ruler.setFont(font);
+        return ruler.getLayoutBounds().getWidth();
+    }
+
     /** Along its edge, inside the piece, with a rim of paper so that a line below does not cross it out. */
     private void edge(MarkScene.EdgeName edge) {
         Font font = Font.font(11);
-        Text ruler = new Text(edge.words());
-        ruler.setFont(font);
+        double wide = width(edge.words(), font);
         // Words longer than their edge would say nothing of where it lies, and on a small piece they would cover it.
-        if (edge.length() * view.scale() < ruler.getLayoutBounds().getWidth() + 6
-                || edge.room() * view.scale() < LEAST_ROOM) {
+        if (edge.length() * view.scale() < wide + 6 || edge.room() * view.scale() < LEAST_ROOM) {
             return;
         }
-        Point at = view.toScreen(edge.at()).plus(edge.inward().times(14));
-        // Along the edge, and never upside down.
-        double turn =
-                Math.toDegrees(Math.atan2(edge.inward().x(), -edge.inward().y()));
+        for (MarkScene.Spot spot : edge.spots()) {
+            Point at = view.toScreen(spot.at()).plus(spot.inward().times(14));
+            double turn = Math.atan2(spot.inward().x(), -spot.inward().y());
+            if (room.take(LabelRoom.around(at, wide, 12, turn))) {
+                name(edge.words(), font, at, Math.toDegrees(turn));
+                return;
+            }
+        }
+    }
+
+    /** Along the edge, and never upside down. */
+    private void name(String words, Font font, Point at, double turn) {
         double upright = turn > 90 ? turn - 180 : turn <= -90 ? turn + 180 : turn;
         gc.save();
         gc.translate(at.x(), at.y());
@@ -92,9 +130,9 @@ public final class MarkPainter {
         gc.setLineDashes();
         gc.setStroke(ink.paper());
         gc.setLineWidth(4);
-        gc.strokeText(edge.words(), 0, 0);
+        gc.strokeText(words, 0, 0);
         gc.setFill(ink.guard());
-        gc.fillText(edge.words(), 0, 0);
+        gc.fillText(words, 0, 0);
         gc.restore();
     }
 
@@ -159,9 +197,7 @@ public final class MarkPainter {
 
     private void label(Point middle, String words) {
         Font font = Font.font(Font.getDefault().getFamily(), FontWeight.BOLD, 12.5);
-        Text ruler = new Text(words);
-        ruler.setFont(font);
-        double width = ruler.getLayoutBounds().getWidth() + 16;
+        double width = width(words, font) + 16;
         double height = 24;
         gc.setFill(ink.moved());
         gc.fillRoundRect(middle.x() - width / 2, middle.y() - height / 2, width, height, height, height);

@@ -52,12 +52,23 @@ public record MarkScene(
     /**
      * The name of an edge.
      *
-     * @param at     about the middle of the edge, mm
-     * @param inward unit direction into the piece
+     * @param spots  where it may stand, the best first
      * @param length of the edge, mm
      * @param room   how wide the piece is there, mm
      */
-    public record EdgeName(Point at, Point inward, double length, double room, String words) {}
+    public record EdgeName(List<Spot> spots, double length, double room, String words) {
+        public EdgeName {
+            spots = List.copyOf(spots);
+        }
+    }
+
+    /**
+     * A place on an edge.
+     *
+     * @param at     mm
+     * @param inward unit direction into the piece
+     */
+    public record Spot(Point at, Point inward) {}
 
     public record Dot(Point at, Sign sign) {}
 

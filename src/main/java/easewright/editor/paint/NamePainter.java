@@ -17,37 +17,78 @@ final class NamePainter {
 
     private NamePainter() {}
 
-    static void paint(GraphicsContext gc, Viewport view, Ink ink, TableScene.PieceSight sight) {
+    static void paint(GraphicsContext gc, Viewport view, Ink ink, TableScene.PieceSight sight, LabelRoom taken) {
         double boxWidth = sight.piece().outline().box().width() * view.scale();
         if (boxWidth < 46) {
             return;
         }
         NamePlace place = sight.name();
         double room = place.width() * view.scale() - MARGIN;
+        double high = place.height() * view.scale();
         double size = fitting(sight, Math.max(12, Math.min(LARGEST, boxWidth / 10)), room);
         Point at = view.toScreen(place.at());
-        gc.setTextAlign(TextAlignment.CENTER);
         gc.setTextBaseline(VPos.CENTER);
-        if (place.height() * view.scale() < 2.2 * size) {
-            inOneLine(gc, ink, sight, at, Math.min(size, Math.max(SMALLEST, place.height() * view.scale() * 0.8)));
+        if (high >= 2.2 * size && inTwoLines(gc, ink, sight, at, size, taken)) {
             return;
         }
+        double low = Math.min(size, Math.max(SMALLEST, high * 0.8));
+        if (!inOneLine(gc, ink, sight, at, low, boxWidth, taken)) {
+            nameAlone(gc, ink, sight, at, low, boxWidth, taken);
+        }
+    }
+
+    private static boolean inTwoLines(
+            GraphicsContext gc, Ink ink, TableScene.PieceSight sight, Point at, double size, LabelRoom taken) {
+        double wide = Math.max(width(sight.piece().name(), bold(size)), width(sight.subtitle(), small(size)));
+        if (!taken.take(LabelRoom.around(at, wide, 2 * size))) {
+            return false;
+        }
+        gc.setTextAlign(TextAlignment.CENTER);
         gc.setFont(bold(size));
         words(gc, ink, sight.piece().name(), ink.text(), at.x(), at.y() - size * 0.55);
         gc.setFont(small(size));
         words(gc, ink, sight.subtitle(), ink.quiet(), at.x(), at.y() + size * 0.6);
+        return true;
     }
 
     /** On a narrow piece such as a band: the name and beside it how often it is cut. */
-    private static void inOneLine(GraphicsContext gc, Ink ink, TableScene.PieceSight sight, Point at, double size) {
+    private static boolean inOneLine(
+            GraphicsContext gc,
+            Ink ink,
+            TableScene.PieceSight sight,
+            Point at,
+            double size,
+            double most,
+            LabelRoom taken) {
         double nameWidth = width(sight.piece().name(), bold(size));
         double gap = size * 0.6;
-        double from = at.x() - (nameWidth + gap + width(sight.subtitle(), small(size))) / 2;
+        double wide = nameWidth + gap + width(sight.subtitle(), small(size));
+        if (wide > most || !taken.take(LabelRoom.around(at, wide, size))) {
+            return false;
+        }
         gc.setTextAlign(TextAlignment.LEFT);
         gc.setFont(bold(size));
-        words(gc, ink, sight.piece().name(), ink.text(), from, at.y());
+        words(gc, ink, sight.piece().name(), ink.text(), at.x() - wide / 2, at.y());
         gc.setFont(small(size));
-        words(gc, ink, sight.subtitle(), ink.quiet(), from + nameWidth + gap, at.y());
+        words(gc, ink, sight.subtitle(), ink.quiet(), at.x() - wide / 2 + nameWidth + gap, at.y());
+        return true;
+    }
+
+    /** On a very small piece; nearer there is room for more. */
+    private static void nameAlone(
+            GraphicsContext gc,
+            Ink ink,
+            TableScene.PieceSight sight,
+            Point at,
+            double size,
+            double most,
+            LabelRoom taken) {
+        double wide = width(sight.piece().name(), bold(size));
+        if (wide <= most && taken.take(LabelRoom.around(at, wide, size))) {
+            gc.setTextAlign(TextAlignment.CENTER);
+            gc.setFont(bold(size));
+            words(gc, ink, sight.piece().name(), ink.text(), at.x(), at.y());
+        }
     }
 
     /** The size at which both lines fit into the room, if that can still be read. */

@@ -55,6 +55,13 @@ public record NamePlace(Point at, double width, double height) {
                 Point at = new Point((left + right) / 2, y);
                 double height = 2 * Math.min(clearance(lines, at), clearance(levels, at) - LABEL);
                 double room = Math.min((right - left) / WIDE, height);
+                if (room > most) {
+                    // A dart may point at the words beside their middle.
+                    Point half = ACROSS.times(0.45 * room * WIDE);
+                    double beside = Math.min(clearance(lines, at.minus(half)), clearance(lines, at.plus(half)));
+                    height = Math.min(height, 2 * beside);
+                    room = Math.min(room, height);
+                }
                 if (room > most && piece.outline().contains(at)) {
                     most = room;
                     best = new NamePlace(at, right - left, height);

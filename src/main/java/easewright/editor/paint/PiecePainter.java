@@ -12,7 +12,7 @@ import javafx.scene.shape.FillRule;
 import javafx.scene.shape.StrokeLineCap;
 import javafx.scene.shape.StrokeLineJoin;
 
-/** Draws one piece: paper, lines, darts, then its signs and its name. Levels lie above all pieces. */
+/** Draws one piece: paper, lines, darts, then its signs. Levels and names lie above all pieces. */
 final class PiecePainter {
     private final GraphicsContext gc;
     private final Viewport view;
@@ -45,7 +45,6 @@ final class PiecePainter {
         moved();
         signs.notches();
         signs.grain();
-        NamePainter.paint(gc, view, ink, sight);
     }
 
     private void paper() {

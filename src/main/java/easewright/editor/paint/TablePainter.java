@@ -1,5 +1,8 @@
 package easewright.editor.paint;
 
+import easewright.pattern.Dart;
+import easewright.pattern.Piece;
+import java.util.List;
 import javafx.scene.canvas.GraphicsContext;
 
 /** Draws the whole table: its grid, then piece after piece. */
@@ -14,21 +17,37 @@ public final class TablePainter {
 
     private TablePainter() {}
 
-    /** Paints the scene over a canvas of the given size in pixels. */
-    public static void paint(
+    /** Paints the scene over a canvas of the given size in pixels; gives the room that its words have taken. */
+    public static LabelRoom paint(
             GraphicsContext gc, double width, double height, Viewport view, Ink ink, TableScene scene) {
         gc.setFill(ink.table());
         gc.fillRect(0, 0, width, height);
         grid(gc, width, height, view, ink, scene.inches());
-        for (TableScene.PieceSight piece : scene.pieces()) {
-            if (inSight(piece, view, width, height)) {
-                new PiecePainter(gc, view, ink, piece).paint();
-            }
+        List<TableScene.PieceSight> seen = scene.pieces().stream()
+                .filter(piece -> inSight(piece, view, width, height))
+                .toList();
+        seen.forEach(piece -> new PiecePainter(gc, view, ink, piece).paint());
+        LabelRoom room = new LabelRoom();
+        List<LevelPainter> levels = seen.stream()
+                .map(piece -> new LevelPainter(gc, view, ink, piece, room))
+                .toList();
+        levels.forEach(LevelPainter::lines);
+        levels.forEach(level -> level.labels(true));
+        seen.forEach(piece -> NamePainter.paint(gc, view, ink, piece, room));
+        levels.forEach(level -> level.labels(false));
+        seen.forEach(piece -> lines(piece.piece(), view, room));
+        return room;
+    }
+
+    /** Lines on a piece that words above should leave to be seen. */
+    private static void lines(Piece piece, Viewport view, LabelRoom room) {
+        if (piece.outline().box().width() * view.scale() < MarkPainter.LEAST_ROOM) {
+            return;
         }
-        for (TableScene.PieceSight piece : scene.pieces()) {
-            if (inSight(piece, view, width, height)) {
-                new LevelPainter(gc, view, ink, piece).paint();
-            }
+        piece.grain().ifPresent(g -> room.putLine(view.toScreen(g.from()), view.toScreen(g.to())));
+        for (Dart dart : piece.darts()) {
+            room.putLine(view.toScreen(dart.mouth1()), view.toScreen(dart.point()));
+            room.putLine(view.toScreen(dart.mouth2()), view.toScreen(dart.point()));
         }
     }
 

@@ -7,6 +7,7 @@ import easewright.editor.model.Pointed;
 import easewright.editor.model.Session;
 import easewright.editor.model.TableScenes;
 import easewright.editor.paint.Ink;
+import easewright.editor.paint.LabelRoom;
 import easewright.editor.paint.MarkPainter;
 import easewright.editor.paint.OverlayPainter;
 import easewright.editor.paint.PointPainter;
@@ -130,7 +131,7 @@ public final class CuttingTable extends Region {
     private void paint() {
         Desk desk = session.desk();
         Ink ink = desk.dark() ? Ink.DARK : Ink.LIGHT;
-        TablePainter.paint(ground.getGraphicsContext2D(), getWidth(), getHeight(), view, ink, scene);
+        LabelRoom room = TablePainter.paint(ground.getGraphicsContext2D(), getWidth(), getHeight(), view, ink, scene);
         OverlayPainter.paint(
                 overlay.getGraphicsContext2D(), getWidth(), getHeight(), view, ink, grips(), amountWords(desk));
         desk.pointed()
@@ -138,7 +139,7 @@ public final class CuttingTable extends Region {
                 .ifPresent(p ->
                         PointPainter.paint(overlay.getGraphicsContext2D(), view, ink, p.at().orElseThrow(), p.lines()));
         places.paint(overlay.getGraphicsContext2D(), view, ink);
-        hand.ifPresent(h -> MarkPainter.paint(overlay.getGraphicsContext2D(), view, ink, h.scene()));
+        hand.ifPresent(h -> MarkPainter.paint(overlay.getGraphicsContext2D(), view, ink, h.scene(), room));
     }
 
     private List<OverlayPainter.Grip> grips() {
@@ -236,7 +237,8 @@ public final class CuttingTable extends Region {
 
     private TableScene sight(Desk desk) {
         seen = hand.map(h -> h.seen(desk)).orElse(desk);
-        return TableScenes.of(seen, names);
+        boolean sizes = hand.map(MarkHand::isScaling).orElse(false);
+        return TableScenes.of(seen, names, sizes);
     }
 
     Optional<MarkHand> hand() {

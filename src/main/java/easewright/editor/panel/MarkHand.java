@@ -38,6 +38,11 @@ public final class MarkHand {
         return marker.state().on() || hasTool();
     }
 
+    /** Whether the scale is being proved, to which the sizes of the pieces matter. */
+    boolean isScaling() {
+        return marker.state().on() && marker.state().step() == MarkState.Step.SCALE;
+    }
+
     private boolean hasTool() {
         return marker.state().tool() != Tool.NONE;
     }
@@ -71,9 +76,7 @@ public final class MarkHand {
     /** While the scale is proved, pieces are called what is written on them. */
     private Optional<Pattern> named() {
         MarkState state = marker.state();
-        return state.on() && state.step() == MarkState.Step.SCALE
-                ? Optional.of(marker.suggesting().named())
-                : Optional.empty();
+        return isScaling() ? Optional.of(marker.suggesting().named()) : Optional.empty();
     }
 
     /** What is to be seen on the table: while suggestions are looked at, what would come of them. */
