@@ -36,7 +36,10 @@ public final class DrawingReader {
      * @throws SvgProblem if the content is no drawing that can be read safely
      */
     public static Drawing read(byte[] bytes, String name, ReadOptions options) throws SvgProblem {
-        Tree tree = SafeXml.read(PlainBytes.of(bytes, name), name);
+        return read(Markup.of(PlainBytes.of(bytes, name), name).tree(), name, options);
+    }
+
+    static Drawing read(Tree tree, String name, ReadOptions options) throws SvgProblem {
         Notes notes = new Notes();
         Styles styles = new Styles(tree);
         Map<String, String> rootStyle = styles.of(tree.root());

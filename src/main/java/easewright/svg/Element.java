@@ -2,7 +2,6 @@ package easewright.svg;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.xml.sax.Attributes;
 
 /** One element of the drawing as read: no behaviour, no links to anything outside the file. */
 final class Element {
@@ -25,25 +24,27 @@ final class Element {
     final boolean fromEntity;
 
     final List<Element> children = new ArrayList<>(0);
-    private final String[] attributes;
+
+    /** Names by {@link #key} and values in turn. */
+    final String[] attributes;
 
     /** Content of style, title and text elements; null for others. */
     StringBuilder text;
 
-    Element(String name, int index, Element parent, boolean fromEntity, Attributes given) {
+    /**
+     * @param attributes names by {@link #key} and values in turn
+     */
+    Element(String name, int index, Element parent, boolean fromEntity, String[] attributes) {
         this.name = name;
         this.index = index;
         this.parent = parent;
         this.position = parent == null ? 0 : parent.children.size();
         this.fromEntity = fromEntity;
-        this.attributes = new String[2 * given.getLength()];
-        for (int i = 0; i < given.getLength(); i++) {
-            attributes[2 * i] = key(given.getURI(i), given.getLocalName(i));
-            attributes[2 * i + 1] = given.getValue(i);
-        }
+        this.attributes = attributes;
     }
 
-    private static String key(String namespace, String local) {
+    /** Under which name an attribute is kept; empty for those of namespaces that nobody asks for. */
+    static String key(String namespace, String local) {
         return switch (namespace) {
             case "" -> local;
             case XLINK -> "xlink:" + local;

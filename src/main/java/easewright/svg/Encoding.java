@@ -72,6 +72,13 @@ record Encoding(Charset charset, int mark) {
      * @throws SvgProblem {@code encoding-broken} if the bytes are not text in this encoding
      */
     String decode(byte[] bytes, String name) throws SvgProblem {
+        if (charset.equals(StandardCharsets.UTF_8)) {
+            // Much the quickest way, but it puts this sign in the place of what is broken.
+            String text = new String(bytes, mark, bytes.length - mark, charset);
+            if (text.indexOf('\uFFFD') < 0) {
+                return text;
+            }
+        }
         try {
             return charset.newDecoder()
                     .onMalformedInput(CodingErrorAction.REPORT)

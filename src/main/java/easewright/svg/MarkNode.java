@@ -56,14 +56,14 @@ record MarkNode(
         List<Tag> found = new ArrayList<>();
         int looked = 0;
         for (Tag tag : source.tags()) {
-            if (tag.localName().equals("marks") && ++looked > MOST_CANDIDATES) {
+            if (!tag.name().endsWith("marks") || !tag.localName().equals("marks")) {
+                continue;
+            }
+            if (++looked > MOST_CANDIDATES) {
                 // Nobody could say which of so many is ours: taken for several, so that nothing is saved.
                 return List.of(tag, tag);
             }
-            if (tag.localName().equals("marks")
-                    && namespaces(source, tag)
-                            .getOrDefault(prefix(tag.name()), "")
-                            .startsWith(FAMILY)) {
+            if (namespaces(source, tag).getOrDefault(prefix(tag.name()), "").startsWith(FAMILY)) {
                 found.add(tag);
             }
         }

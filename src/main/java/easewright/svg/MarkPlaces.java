@@ -6,6 +6,8 @@ import easewright.geom.Outline;
 import easewright.geom.Place;
 import easewright.geom.Point;
 import easewright.geom.Segment;
+import java.util.HashMap;
+import java.util.Map;
 
 /** Finds the places that marks name on an outline as it is drawn now. */
 final class MarkPlaces {
@@ -17,6 +19,9 @@ final class MarkPlaces {
 
     private final Outline outline;
     private final Affine moved;
+
+    /** Where written places landed; edges that meet share one. */
+    private final Map<Point, Landed> known = new HashMap<>();
 
     /**
      * @param moved how the piece has been moved or scaled since the marks were written
@@ -52,16 +57,41 @@ final class MarkPlaces {
     }
 
     /**
+     * A place on the outline.
+     *
+     * @param place where along the outline the point lies
+     */
+    record Landed(Point point, Place place) {}
+
+    /**
      * The place on the outline that a written place means: the corner if one is about as near as the outline itself,
      * else the nearest place; the written place itself where it is on the outline already.
      *
      * @throws Off if the outline is further away than {@link #TOLERANCE}
      */
-    Point onOutline(Point written) throws Off {
+    Landed onOutline(Point written) throws Off {
+        Landed before = known.get(written);
+        if (before != null) {
+            return before;
+        }
         Point wanted = free(written);
         Nearest nearest = outline.nearest(wanted);
         if (nearest.distance() > TOLERANCE) {
             throw new Off(nearest.distance());
+        }
+        Point point = meant(wanted, nearest);
+        Landed landed = new Landed(
+                point,
+                point.equals(nearest.point())
+                        ? nearest.place()
+                        : outline.nearest(point).place());
+        known.put(written, landed);
+        return landed;
+    }
+
+    private Point meant(Point wanted, Nearest nearest) {
+        if (nearest.distance() == 0) {
+            return nearest.point();
         }
         Segment segment = outline.segments().get(nearest.place().segment());
         Point corner =
@@ -72,15 +102,10 @@ final class MarkPlaces {
         return nearest.distance() <= ROUNDING ? wanted : nearest.point();
     }
 
-    /**
-     * Whether the run from one place to another, in the direction in which the outline is drawn now, passes a third.
-     * The ends are on the outline.
-     */
-    boolean passes(Point from, Point to, Place via) {
-        Place a = outline.nearest(from).place();
-        Place b = outline.nearest(to).place();
-        return a.compareTo(b) < 0
-                ? a.compareTo(via) <= 0 && via.compareTo(b) <= 0
-                : a.compareTo(via) <= 0 || via.compareTo(b) <= 0;
+    /** Whether the run from one place to another, in the direction in which the outline is drawn now, passes a third. */
+    static boolean passes(Place from, Place to, Place via) {
+        return from.compareTo(to) < 0
+                ? from.compareTo(via) <= 0 && via.compareTo(to) <= 0
+                : from.compareTo(via) <= 0 || via.compareTo(to) <= 0;
     }
 }

@@ -11,13 +11,22 @@ final class NumberScanner {
         1e20, 1e21, 1e22
     };
 
-    private static final int EXACT_DIGITS = 15;
+    /** With so many digits a long cannot overflow. */
+    private static final int LONG_DIGITS = 18;
 
-    private final String text;
+    /** Up to here a double holds every whole number. */
+    private static final long EXACT = 1L << 53;
+
+    /** The text with a zero behind it, which is part of nothing. */
+    private final char[] chars;
+
+    private final int length;
     private int at;
 
     NumberScanner(String text) {
-        this.text = text;
+        length = text.length();
+        chars = new char[length + 1];
+        text.getChars(0, length, chars, 0);
     }
 
     int at() {
@@ -25,12 +34,12 @@ final class NumberScanner {
     }
 
     boolean atEnd() {
-        return at >= text.length();
+        return at >= length;
     }
 
     /** The next character, or 0 at the end. */
     char peek() {
-        return at < text.length() ? text.charAt(at) : 0;
+        return chars[at];
     }
 
     /** Steps over one character. */
@@ -43,7 +52,7 @@ final class NumberScanner {
     }
 
     void skipSpace() {
-        while (at < text.length() && isSpace(text.charAt(at))) {
+        while (isSpace(chars[at])) {
             at++;
         }
     }
@@ -67,69 +76,61 @@ final class NumberScanner {
 
     /** The number that begins here, or NaN (and no step) where none does or it is beyond a double. */
     double number() {
-        int begin = at;
         int i = at;
-        int length = text.length();
-        boolean negative = false;
-        if (i < length && (text.charAt(i) == '-' || text.charAt(i) == '+')) {
-            negative = text.charAt(i) == '-';
-            i++;
+        char c = chars[i];
+        boolean negative = c == '-';
+        if (negative || c == '+') {
+            c = chars[++i];
         }
+        int begin = i;
         long mantissa = 0;
-        int digits = 0;
-        int significant = 0;
-        int decimals = 0;
-        while (i < length && isDigit(text.charAt(i))) {
-            mantissa = significant < EXACT_DIGITS ? mantissa * 10 + (text.charAt(i) - '0') : mantissa;
-            significant += mantissa > 0 ? 1 : 0;
-            digits++;
-            i++;
+        while (isDigit(c)) {
+            mantissa = mantissa * 10 + (c - '0');
+            c = chars[++i];
         }
-        if (i < length && text.charAt(i) == '.') {
+        int digits = i - begin;
+        int decimals = 0;
+        if (c == '.') {
             int point = i;
-            i++;
-            while (i < length && isDigit(text.charAt(i))) {
-                mantissa = significant < EXACT_DIGITS ? mantissa * 10 + (text.charAt(i) - '0') : mantissa;
-                significant += mantissa > 0 ? 1 : 0;
-                digits++;
-                decimals++;
-                i++;
+            c = chars[++i];
+            while (isDigit(c)) {
+                mantissa = mantissa * 10 + (c - '0');
+                c = chars[++i];
             }
+            decimals = i - point - 1;
             if (decimals == 0) {
                 // "5." is no number: the point is left for whoever reads on, and fails there.
                 i = point;
+                c = '.';
             }
         }
+        digits += decimals;
         if (digits == 0) {
             return Double.NaN;
         }
-        int afterExponent = exponentEnd(i);
+        int end = c == 'e' || c == 'E' ? exponentEnd(i) : i;
         double value;
-        if (afterExponent == i && significant <= EXACT_DIGITS && decimals < TEN.length) {
-            value = mantissa / TEN[decimals];
+        if (end == i && digits <= LONG_DIGITS && mantissa <= EXACT) {
+            value = decimals == 0 ? mantissa : mantissa / TEN[decimals];
             value = negative ? -value : value;
         } else {
-            value = Double.parseDouble(text.substring(begin, afterExponent));
+            value = Double.parseDouble(new String(chars, at, end - at));
+            if (!Double.isFinite(value)) {
+                return Double.NaN;
+            }
         }
-        if (!Double.isFinite(value)) {
-            return Double.NaN;
-        }
-        at = afterExponent;
+        at = end;
         return value;
     }
 
-    /** Just after the exponent that begins at i, or i if none does ({@code 1em} has none). */
+    /** Just after the exponent whose letter is at i, or i if it is none ({@code 1em} has none). */
     private int exponentEnd(int i) {
-        int length = text.length();
-        if (i >= length || (text.charAt(i) != 'e' && text.charAt(i) != 'E')) {
-            return i;
-        }
         int j = i + 1;
-        if (j < length && (text.charAt(j) == '-' || text.charAt(j) == '+')) {
+        if (chars[j] == '-' || chars[j] == '+') {
             j++;
         }
         int firstDigit = j;
-        while (j < length && isDigit(text.charAt(j))) {
+        while (isDigit(chars[j])) {
             j++;
         }
         return j == firstDigit ? i : j;

@@ -40,6 +40,7 @@ public record ParsedPath(List<Command> commands, OptionalInt brokenAt) {
      * @throws IllegalArgumentException if a place is too far away for a number to hold
      */
     public List<Stroke> strokes(Affine toMm) {
+        boolean same = toMm.equals(Affine.IDENTITY);
         List<Stroke> strokes = new ArrayList<>();
         List<Segment> segments = new ArrayList<>();
         List<Integer> owners = new ArrayList<>();
@@ -51,7 +52,7 @@ public record ParsedPath(List<Command> commands, OptionalInt brokenAt) {
                 closed = false;
             }
             for (Segment segment : command.segments()) {
-                Segment inMm = segment.transformed(toMm);
+                Segment inMm = same ? segment : segment.transformed(toMm);
                 if (hasExtent(inMm)) {
                     segments.add(inMm);
                     owners.add(i);

@@ -143,23 +143,33 @@ public final class PathParser {
         boolean relative = letter >= 'a';
         double baseX = relative ? pen.x() : 0;
         double baseY = relative ? pen.y() : 0;
-        Point[] places = places(Character.toUpperCase(letter), v, baseX, baseY);
-        if (places == null) {
+        char kind = relative ? (char) (letter - 'a' + 'A') : letter;
+        Point target = switch (kind) {
+            case 'H' -> place(baseX + v[0], pen.y());
+            case 'V' -> place(pen.x(), baseY + v[0]);
+            default -> place(baseX + v[v.length - 2], baseY + v[v.length - 1]);
+        };
+        if (target == null) {
             return false;
         }
-        Point target = places[places.length - 1];
-        Point newCubicControl = null;
-        Point newQuadraticControl = null;
+        Point control1 = null;
+        Point control2 = null;
         List<Segment> drawn;
-        switch (Character.toUpperCase(letter)) {
+        switch (kind) {
             case 'C', 'S' -> {
-                Point first = places.length == 3 ? places[0] : mirrored(cubicControl);
-                newCubicControl = places[places.length - 2];
-                drawn = cubic(first, newCubicControl, target);
+                control1 = kind == 'C' ? place(baseX + v[0], baseY + v[1]) : mirrored(cubicControl);
+                control2 = place(baseX + v[v.length - 4], baseY + v[v.length - 3]);
+                if (control1 == null || control2 == null) {
+                    return false;
+                }
+                drawn = extended(new Cubic(pen, control1, control2, target));
             }
             case 'Q', 'T' -> {
-                newQuadraticControl = places.length == 2 ? places[0] : mirrored(quadraticControl);
-                drawn = quadratic(newQuadraticControl, target);
+                control1 = kind == 'Q' ? place(baseX + v[0], baseY + v[1]) : mirrored(quadraticControl);
+                if (control1 == null) {
+                    return false;
+                }
+                drawn = extended(Cubic.fromQuadratic(pen, control1, target));
             }
             case 'A' -> {
                 try {
@@ -171,35 +181,19 @@ public final class PathParser {
             case 'M' -> drawn = List.of();
             default -> drawn = pen.equals(target) ? List.of() : List.of(new Line(pen, target));
         }
-        if (letter == 'M' || letter == 'm') {
+        if (kind == 'M') {
             move(letter, target, from, to);
         } else {
             draw(letter, target, drawn, from, to);
         }
-        cubicControl = newCubicControl;
-        quadraticControl = newQuadraticControl;
+        cubicControl = control2;
+        quadraticControl = control2 == null ? control1 : null;
         return true;
     }
 
-    /** The places that the arguments name, the target last; null if one cannot be held. */
-    private Point[] places(char letter, double[] v, double baseX, double baseY) {
-        if (letter == 'H') {
-            return finite(baseX + v[0]) ? new Point[] {new Point(baseX + v[0], pen.y())} : null;
-        }
-        if (letter == 'V') {
-            return finite(baseY + v[0]) ? new Point[] {new Point(pen.x(), baseY + v[0])} : null;
-        }
-        int first = letter == 'A' ? 5 : 0;
-        Point[] places = new Point[(v.length - first) / 2];
-        for (int i = 0; i < places.length; i++) {
-            double x = baseX + v[first + 2 * i];
-            double y = baseY + v[first + 2 * i + 1];
-            if (!finite(x) || !finite(y)) {
-                return null;
-            }
-            places[i] = new Point(x, y);
-        }
-        return places;
+    /** A place, or null where it is beyond what a number can hold. */
+    private static Point place(double x, double y) {
+        return finite(x) && finite(y) ? new Point(x, y) : null;
     }
 
     /** Beyond this, sums and products of places would overflow. */
@@ -211,13 +205,7 @@ public final class PathParser {
         return control == null ? pen : pen.plus(pen.minus(control));
     }
 
-    private List<Segment> cubic(Point first, Point second, Point target) {
-        Cubic cubic = new Cubic(pen, first, second, target);
-        return ParsedPath.hasExtent(cubic) ? List.of(cubic) : List.of();
-    }
-
-    private List<Segment> quadratic(Point control, Point target) {
-        Cubic cubic = Cubic.fromQuadratic(pen, control, target);
+    private static List<Segment> extended(Cubic cubic) {
         return ParsedPath.hasExtent(cubic) ? List.of(cubic) : List.of();
     }
 

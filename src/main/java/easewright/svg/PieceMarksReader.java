@@ -135,7 +135,9 @@ final class PieceMarksReader {
                 attempt(
                         child,
                         "name",
-                        v -> notches.add(new Notch(v.needed("name"), onOutline("at", v.neededPlace("at")))));
+                        v -> notches.add(new Notch(
+                                v.needed("name"),
+                                onOutline("at", v.neededPlace("at")).point())));
             case "grain" ->
                 attempt(
                         child,
@@ -164,7 +166,7 @@ final class PieceMarksReader {
         });
     }
 
-    private Point onOutline(String attribute, Point written) throws MarkValues.Damage {
+    private MarkPlaces.Landed onOutline(String attribute, Point written) throws MarkValues.Damage {
         try {
             return places.onOutline(written);
         } catch (MarkPlaces.Off off) {
@@ -175,8 +177,10 @@ final class PieceMarksReader {
     private void edge(MarkValues v) throws MarkValues.Damage {
         String edge = v.needed("name");
         EdgeRole role = v.neededWord("role", EdgeRole.class);
-        Point from = onOutline("from", v.neededPlace("from"));
-        Point to = onOutline("to", v.neededPlace("to"));
+        MarkPlaces.Landed landedFrom = onOutline("from", v.neededPlace("from"));
+        MarkPlaces.Landed landedTo = onOutline("to", v.neededPlace("to"));
+        Point from = landedFrom.point();
+        Point to = landedTo.point();
         Optional<Point> via = v.place("via");
         boolean keep = v.yesNo("protected", role.protectedByDefault());
         Optional<Double> own = v.length("allowance");
@@ -184,7 +188,8 @@ final class PieceMarksReader {
         Optional<Nearest> passed = via.map(places::nearest);
         boolean backwards = passed.isPresent()
                 && !from.equals(to)
-                && !places.passes(from, to, passed.get().place());
+                && !MarkPlaces.passes(
+                        landedFrom.place(), landedTo.place(), passed.get().place());
         edges.add(new Edge(edge, role, backwards ? to : from, backwards ? from : to, keep, allowance));
         if (passed.isPresent() && passed.get().distance() > MarkPlaces.TOLERANCE) {
             notes.add(Finding.of("edge-shape-differs", Severity.CAUTION, name)
@@ -223,7 +228,7 @@ final class PieceMarksReader {
     /** A dart's mouth: on the outline if it is very near, else where it is (inside, or on an undrawn line). */
     private Point mouth(Point written) {
         try {
-            return places.onOutline(written);
+            return places.onOutline(written).point();
         } catch (MarkPlaces.Off inside) {
             return places.free(written);
         }

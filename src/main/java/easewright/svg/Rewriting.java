@@ -143,7 +143,7 @@ final class Rewriting {
 
     /** Reads the new content as if it were somebody else's and compares every shape. */
     private void prove(byte[] written) throws SvgProblem {
-        SvgFile again = SvgFile.read(written, name);
+        SvgFile again = SvgFile.proving(written, name);
         List<DrawnShape> now = again.drawing().all();
         if (!again.marked() || now.size() != drawing.all().size()) {
             throw unproved("", "marks");

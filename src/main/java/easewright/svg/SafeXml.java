@@ -41,28 +41,29 @@ final class SafeXml {
      */
     static Tree read(byte[] plain, String name) throws SvgProblem {
         TreeBuilder builder = new TreeBuilder();
+        ParserEvents events = new ParserEvents(builder);
         requireWholeDoctype(plain, name);
         try {
             XMLReader reader = parser().getXMLReader();
-            reader.setContentHandler(builder);
-            reader.setDTDHandler(builder);
-            reader.setEntityResolver(builder);
-            reader.setErrorHandler(builder);
-            reader.setProperty("http://xml.org/sax/properties/lexical-handler", builder);
-            reader.setProperty("http://xml.org/sax/properties/declaration-handler", builder);
+            reader.setContentHandler(events);
+            reader.setDTDHandler(events);
+            reader.setEntityResolver(events);
+            reader.setErrorHandler(events);
+            reader.setProperty("http://xml.org/sax/properties/lexical-handler", events);
+            reader.setProperty("http://xml.org/sax/properties/declaration-handler", events);
             reader.parse(new InputSource(new ByteArrayInputStream(plain)));
-        } catch (TreeBuilder.Refused e) {
-            throw problem(e.code(), name, builder, e);
+        } catch (ParserEvents.Refused e) {
+            throw problem(e.code(), name, events, e);
         } catch (SAXParseException e) {
             throw parseProblem(e, name);
         } catch (SAXException e) {
-            throw problem("not-well-formed", name, builder, e);
+            throw problem("not-well-formed", name, events, e);
         } catch (UnsupportedEncodingException e) {
-            throw problem("encoding-unknown", name, builder, e);
+            throw problem("encoding-unknown", name, events, e);
         } catch (CharConversionException e) {
-            throw problem("encoding-broken", name, builder, e);
+            throw problem("encoding-broken", name, events, e);
         } catch (IOException e) {
-            throw problem("not-well-formed", name, builder, e);
+            throw problem("not-well-formed", name, events, e);
         }
         return builder.tree();
     }
@@ -132,7 +133,7 @@ final class SafeXml {
         return new SvgProblem("not-well-formed", values, e);
     }
 
-    private static SvgProblem problem(String code, String name, TreeBuilder builder, Exception cause) {
-        return new SvgProblem(code, Map.of("file", name, "line", builder.line(), "column", 1), cause);
+    private static SvgProblem problem(String code, String name, ParserEvents events, Exception cause) {
+        return new SvgProblem(code, Map.of("file", name, "line", events.line(), "column", 1), cause);
     }
 }

@@ -1,6 +1,7 @@
 package easewright.svg;
 
 import easewright.geom.Point;
+import easewright.geom.Segment;
 import easewright.pattern.Severity;
 import java.util.ArrayList;
 import java.util.List;
@@ -62,7 +63,7 @@ final class ShapeCollector {
         if (segments > MOST_SEGMENTS) {
             throw new TooMuch();
         }
-        if (drawn.stream().anyMatch(ShapeCollector::farAway)) {
+        if (farAway(drawn)) {
             notes.add("out-of-range", Severity.CAUTION, called);
             return;
         }
@@ -94,8 +95,15 @@ final class ShapeCollector {
                 frame.sight().shown());
     }
 
-    private static boolean farAway(SubPath drawn) {
-        return drawn.segments().stream().anyMatch(s -> farAway(s.start()) || farAway(s.end()));
+    private static boolean farAway(List<SubPath> drawn) {
+        for (SubPath one : drawn) {
+            for (Segment segment : one.segments()) {
+                if (farAway(segment.start()) || farAway(segment.end())) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     private static boolean farAway(Point p) {

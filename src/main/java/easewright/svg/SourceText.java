@@ -2,6 +2,7 @@ package easewright.svg;
 
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.CharsetEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -40,6 +41,10 @@ final class SourceText {
         } catch (IllegalArgumentException e) {
             throw new SvgProblem("tags-broken", Map.of("file", name, "detail", e.getMessage()), e);
         }
+    }
+
+    boolean isUtf8() {
+        return encoding.charset().equals(StandardCharsets.UTF_8);
     }
 
     String text() {

@@ -93,9 +93,18 @@ public final class SvgFile {
      * finding says so.
      */
     public static SvgFile read(byte[] bytes, String name, ReadOptions options) throws SvgProblem {
+        return of(bytes, Markup.of(PlainBytes.of(bytes, name), name), name, options);
+    }
+
+    /** Opens what was just written, all of it read by the JDK's parser, which had no part in the writing. */
+    static SvgFile proving(byte[] written, String name) throws SvgProblem {
+        return of(written, Markup.parsed(PlainBytes.of(written, name), name), name, ReadOptions.AS_FILED);
+    }
+
+    private static SvgFile of(byte[] bytes, Markup markup, String name, ReadOptions options) throws SvgProblem {
         OptionalDouble mmPerUnit = options.mmPerUnit();
-        Drawing drawing = DrawingReader.read(bytes, name, options);
-        SourceText source = SourceText.of(PlainBytes.of(bytes, name), name);
+        Drawing drawing = DrawingReader.read(markup.tree(), name, options);
+        SourceText source = markup.source();
         List<Finding> findings = new ArrayList<>();
         MarksState state = new MarksState(Optional.empty(), true, List.of());
         List<Tag> blocks = MarkNode.blocks(source);
@@ -108,7 +117,7 @@ public final class SvgFile {
         boolean knownLine = stated.isPresent() && stated.get().proof() == Scale.Proof.KNOWN_LINE;
         if (mmPerUnit.isEmpty() && knownLine) {
             drawing = DrawingReader.read(
-                    bytes, name, options.withScale(stated.get().mmPerUnitX()));
+                    markup.tree(), name, options.withScale(stated.get().mmPerUnitX()));
         }
         DrawnGeometry drawn = new DrawnGeometry(drawing, rescaled(drawing, stated, mmPerUnit.isPresent()));
         findings.addAll(0, drawing.findings());

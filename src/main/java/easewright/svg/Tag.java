@@ -49,6 +49,11 @@ record Tag(
         attributes = List.copyOf(attributes);
     }
 
+    /** The same tag with its end tag. */
+    Tag ended(int endTagFrom, int endTagTo) {
+        return new Tag(index, parent, name, from, to, selfClosed, endTagFrom, endTagTo, attributes);
+    }
+
     Optional<Attribute> attribute(String wanted) {
         for (Attribute attribute : attributes) {
             if (attribute.name().equals(wanted)) {

@@ -2,55 +2,41 @@ package easewright.svg;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Deque;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
- * Finds tags and their attributes in XML text that is already known to be well-formed. It keeps what XML parsers
+ * Finds tags and their attributes in XML text, taking it for well-formed. It keeps what XML parsers
  * throw away: where each thing stands. Tags that come out of an entity are not in the text and not found.
  */
 final class TagScanner {
-    private final String text;
-    private final Map<String, String> names = new HashMap<>();
-    private final List<Open> tags = new ArrayList<>();
-    private final Deque<Open> open = new ArrayDeque<>();
+    /** Places for names met already, found by a few of their characters; a power of two. */
+    private static final int KNOWN = 256;
 
-    /** A tag whose end is not known yet. */
-    private static final class Open {
-        private Tag start;
-        private int endFrom;
-        private int endTo;
-    }
+    /** Deeper than any drawing that is read, so that nothing else need be kept of one that is not. */
+    private static final int DEEPEST = 2 * SafeXml.DEEPEST;
+
+    private final String text;
+    private final String[] known = new String[KNOWN];
+    private final List<Tag> tags = new ArrayList<>();
+
+    /** Tags whose end is not known yet. */
+    private final Deque<Tag> open = new ArrayDeque<>();
 
     private TagScanner(String text) {
         this.text = text;
     }
 
     /**
-     * All start tags in document order.
+     * All start tags in document order. Of a text that is not well-formed it may find anything, or throw.
      *
-     * @throws IllegalArgumentException if a tag, comment or the like does not end
+     * @throws IllegalArgumentException if a tag, comment or the like does not end, or elements are nested too deep
      */
     static List<Tag> scan(String text) {
         TagScanner scanner = new TagScanner(text);
         scanner.run();
-        List<Tag> done = new ArrayList<>(scanner.tags.size());
-        for (Open o : scanner.tags) {
-            Tag t = o.start;
-            done.add(new Tag(
-                    t.index(),
-                    t.parent(),
-                    t.name(),
-                    t.from(),
-                    t.to(),
-                    t.selfClosed(),
-                    o.endFrom,
-                    o.endTo,
-                    t.attributes()));
-        }
-        return List.copyOf(done);
+        return List.copyOf(scanner.tags);
     }
 
     private void run() {
@@ -74,8 +60,7 @@ final class TagScanner {
             at = text.indexOf('<', after);
         }
         if (!open.isEmpty()) {
-            throw new IllegalArgumentException(
-                    "The element <" + open.peek().start.name() + "> does not end");
+            throw new IllegalArgumentException("The element <" + open.peek().name() + "> does not end");
         }
     }
 
@@ -139,9 +124,8 @@ final class TagScanner {
         if (open.isEmpty()) {
             throw new IllegalArgumentException("An end tag without a start at character " + from);
         }
-        Open closed = open.pop();
-        closed.endFrom = from;
-        closed.endTo = to;
+        Tag closed = open.pop();
+        tags.set(closed.index(), closed.ended(from, to));
     }
 
     private int startTag(int from) {
@@ -150,7 +134,8 @@ final class TagScanner {
             at++;
         }
         String name = name(from + 1, at);
-        List<Tag.Attribute> attributes = new ArrayList<>();
+        Tag.Attribute[] attributes = new Tag.Attribute[4];
+        int count = 0;
         while (true) {
             at = pastSpace(at);
             if (text.startsWith("/>", at) || text.startsWith(">", at)) {
@@ -164,29 +149,41 @@ final class TagScanner {
             if (quote >= text.length() || (text.charAt(quote) != '"' && text.charAt(quote) != '\'')) {
                 throw new IllegalArgumentException("An attribute of <" + name + "> has no quoted value");
             }
-            int end = past(String.valueOf(text.charAt(quote)), quote + 1) - 1;
-            attributes.add(new Tag.Attribute(name(at, nameEnd), at, quote + 1, end, text));
+            int end = text.indexOf(text.charAt(quote), quote + 1);
+            if (end < 0) {
+                throw new IllegalArgumentException("An attribute of <" + name + "> does not end");
+            }
+            attributes = count < attributes.length ? attributes : Arrays.copyOf(attributes, 2 * count);
+            attributes[count++] = new Tag.Attribute(name(at, nameEnd), at, quote + 1, end, text);
             at = end + 1;
         }
         boolean selfClosed = text.charAt(at) == '/';
         int to = selfClosed ? at + 2 : at + 1;
-        Open tag = new Open();
-        int parent = open.isEmpty() ? -1 : open.peek().start.index();
-        tag.start = new Tag(tags.size(), parent, name, from, to, selfClosed, to, to, attributes);
-        tag.endFrom = to;
-        tag.endTo = to;
+        int parent = open.isEmpty() ? -1 : open.peek().index();
+        List<Tag.Attribute> found = List.of(Arrays.copyOf(attributes, count));
+        Tag tag = new Tag(tags.size(), parent, name, from, to, selfClosed, to, to, found);
         tags.add(tag);
         if (!selfClosed) {
             open.push(tag);
+            if (open.size() > DEEPEST) {
+                throw new IllegalArgumentException("Elements are nested too deep");
+            }
         }
         return to;
     }
 
     /** The same few names come again and again. */
     private String name(int from, int to) {
-        String name = text.substring(from, to);
-        String known = names.putIfAbsent(name, name);
-        return known == null ? name : known;
+        if (from == to) {
+            return "";
+        }
+        int slot = (text.charAt(from) + 31 * text.charAt(to - 1) + 7 * (to - from)) & KNOWN - 1;
+        String name = known[slot];
+        if (name == null || name.length() != to - from || !text.startsWith(name, from)) {
+            name = text.substring(from, to);
+            known[slot] = name;
+        }
+        return name;
     }
 
     private int pastSpace(int from) {

@@ -6,15 +6,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.xml.sax.Attributes;
-import org.xml.sax.InputSource;
-import org.xml.sax.Locator;
-import org.xml.sax.SAXException;
-import org.xml.sax.SAXParseException;
-import org.xml.sax.ext.DefaultHandler2;
 
-/** Builds the tree while the parser reads, and refuses what would make the file depend on anything outside it. */
-final class TreeBuilder extends DefaultHandler2 {
+/** Builds the tree while a file is read, tag by tag. */
+final class TreeBuilder {
     /** No more than this of a title or text is of use as a name, characters. */
     private static final int LONGEST_LABEL = 2000;
 
@@ -27,24 +21,10 @@ final class TreeBuilder extends DefaultHandler2 {
     private static final Set<String> OPAQUE =
             Set.of("metadata", "script", "foreignObject", "filter", "linearGradient", "radialGradient", "font");
 
-    /** A refusal with its problem code. */
-    static final class Refused extends SAXException {
-        private static final long serialVersionUID = 1L;
-
-        Refused(String code) {
-            super(code);
-        }
-
-        String code() {
-            return getMessage();
-        }
-    }
-
     private final Map<String, Element> byId = new HashMap<>();
     private final Set<String> repeatedIds = new HashSet<>();
     private final List<Element> styleSheets = new ArrayList<>();
     private final StringBuilder generator = new StringBuilder();
-    private Locator locator;
     private Element root;
     private Element current;
 
@@ -52,41 +32,42 @@ final class TreeBuilder extends DefaultHandler2 {
     private Element collecting;
 
     private int count;
-    private int entityDepth;
     private boolean fromEntities;
     private boolean styledFromOutside;
 
     /** How deep we are inside an element that is not looked at. */
     private int skipping;
 
+    /** What has been built, after the last end tag. */
     Tree tree() {
         return new Tree(root, byId, repeatedIds, styleSheets, generator.toString(), fromEntities, styledFromOutside);
     }
 
-    /** The line that was being read, from 1. */
-    int line() {
-        return locator == null ? 1 : Math.max(1, locator.getLineNumber());
+    /** Whether the attributes of the next element, and what is in it, are not looked at. */
+    boolean skips() {
+        return skipping > 0;
     }
 
-    @Override
-    public void setDocumentLocator(Locator given) {
-        locator = given;
+    /** Whether the characters that come next are kept. */
+    boolean collects() {
+        return skipping == 0 && collecting != null;
     }
 
-    @Override
-    public void startElement(String namespace, String local, String qualified, Attributes given) throws SAXException {
+    /**
+     * A start tag.
+     *
+     * @param attributes names by {@link Element#key} and values in turn
+     * @param made       whether it came out of an entity
+     */
+    void start(String namespace, String local, String[] attributes, boolean made) {
         boolean svg = namespace.equals(Element.SVG);
-        if (root == null && !(svg && local.equals("svg"))) {
-            throw new Refused("not-svg");
-        }
-        boolean made = entityDepth > 0;
         fromEntities |= made;
         int index = made ? count - 1 : count++;
         if (skipping > 0) {
             skipping++;
             return;
         }
-        Element element = new Element(svg ? local : "", index, current, made, given);
+        Element element = new Element(svg ? local : "", index, current, made, attributes);
         if (current == null) {
             root = element;
         } else {
@@ -114,8 +95,7 @@ final class TreeBuilder extends DefaultHandler2 {
         }
     }
 
-    @Override
-    public void endElement(String namespace, String local, String qualified) {
+    void end() {
         if (skipping > 1) {
             skipping--;
             return;
@@ -130,85 +110,26 @@ final class TreeBuilder extends DefaultHandler2 {
         current = current.parent;
     }
 
-    @Override
-    public void characters(char[] text, int start, int length) {
-        if (skipping > 0 || collecting == null) {
+    /** Characters between tags, references resolved. */
+    void text(CharSequence text) {
+        if (!collects()) {
             return;
         }
         boolean style = collecting.name.equals("style");
+        int length = text.length();
         int room = style ? length : Math.min(length, LONGEST_LABEL - collecting.text.length());
-        collecting.text.append(text, start, Math.max(0, room));
+        collecting.text.append(text, 0, Math.max(0, room));
     }
 
-    @Override
-    public void comment(char[] text, int start, int length) {
+    void comment(CharSequence text) {
         if (root == null && generator.length() < LONGEST_GENERATOR) {
-            generator.append(text, start, Math.min(length, LONGEST_GENERATOR)).append('\n');
+            generator
+                    .append(text, 0, Math.min(text.length(), LONGEST_GENERATOR))
+                    .append('\n');
         }
     }
 
-    @Override
-    public void processingInstruction(String target, String data) {
+    void instruction(String target) {
         styledFromOutside |= target.equals("xml-stylesheet");
-    }
-
-    @Override
-    public void startEntity(String name) {
-        // The document type's own subset is announced in the same way.
-        if (!name.startsWith("[")) {
-            entityDepth++;
-        }
-    }
-
-    @Override
-    public void endEntity(String name) {
-        if (!name.startsWith("[")) {
-            entityDepth--;
-        }
-    }
-
-    @Override
-    public void externalEntityDecl(String name, String publicId, String systemId) throws SAXException {
-        throw new Refused("external-entity");
-    }
-
-    @Override
-    public void unparsedEntityDecl(String name, String publicId, String systemId, String notation) throws SAXException {
-        throw new Refused("external-entity");
-    }
-
-    @Override
-    public void attributeDecl(String element, String attribute, String type, String mode, String value)
-            throws SAXException {
-        if (value != null && !attribute.equals("xmlns") && !attribute.startsWith("xmlns:")) {
-            throw new Refused("default-attribute");
-        }
-    }
-
-    @Override
-    public void skippedEntity(String name) throws SAXException {
-        if (!name.equals("[dtd]")) {
-            throw new Refused("entity-missing");
-        }
-    }
-
-    @Override
-    public InputSource resolveEntity(String name, String publicId, String base, String systemId) throws SAXException {
-        throw new Refused("external-entity");
-    }
-
-    @Override
-    public InputSource resolveEntity(String publicId, String systemId) throws SAXException {
-        throw new Refused("external-entity");
-    }
-
-    @Override
-    public void error(SAXParseException e) throws SAXException {
-        throw e;
-    }
-
-    @Override
-    public void fatalError(SAXParseException e) throws SAXException {
-        throw e;
     }
 }

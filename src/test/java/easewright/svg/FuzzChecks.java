@@ -13,7 +13,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javax.xml.parsers.SAXParserFactory;
-import org.xml.sax.helpers.AttributesImpl;
 
 /** What must hold of a reader whatever it is given. */
 final class FuzzChecks {
@@ -70,11 +69,8 @@ final class FuzzChecks {
     private static void style(String text) {
         StyleSheet sheet = new StyleSheet();
         sheet.add(text);
-        AttributesImpl attributes = new AttributesImpl();
-        attributes.addAttribute("", "id", "id", "CDATA", "a");
-        attributes.addAttribute("", "class", "class", "CDATA", "b c");
-        Element root = new Element("svg", 0, null, false, new AttributesImpl());
-        Element path = new Element("path", 1, root, false, attributes);
+        Element root = new Element("svg", 0, null, false, new String[0]);
+        Element path = new Element("path", 1, root, false, new String[] {"id", "a", "class", "b c"});
         root.children.add(path);
         for (StyleSheet.Rule rule : sheet.rules()) {
             rule.selector().matches(path, new Selector.Effort());
