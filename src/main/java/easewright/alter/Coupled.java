@@ -71,8 +71,9 @@ public final class Coupled {
         List<Offer> offers = new ArrayList<>();
         for (String size : PatternPart.sizes(after)) {
             PatternPart part = PatternPart.ofSize(after, size);
-            List<Pattern> garments =
-                    course.stream().map(p -> PatternPart.ofSize(p, size).alone()).toList();
+            List<Pattern> garments = course.stream()
+                    .map(p -> PatternPart.ofSize(p, size).alone())
+                    .toList();
             for (Offer offer : offersInOne(garments)) {
                 offers.add(inSize(size, offer, after, part));
             }

@@ -32,6 +32,15 @@ public record GarmentMeasures(
         return Optional.ofNullable(found);
     }
 
+    /** The same pieces with the girths and seams of one size only. */
+    public GarmentMeasures inSize(String size) {
+        return new GarmentMeasures(
+                pieces,
+                girths.stream().filter(g -> g.size().equals(Optional.of(size))).toList(),
+                mates.stream().filter(m -> m.size().equals(Optional.of(size))).toList(),
+                findings);
+    }
+
     /** The girth at the same level of the same size and limb. */
     public Optional<Girth> girth(Girth like) {
         return girths.stream().filter(g -> g.sameAs(like)).findFirst();

@@ -69,8 +69,7 @@ public final class ChangeWords {
         values.putIfAbsent("level", "");
         values.put("where", where(note, pattern));
         List<String> sentences = new ArrayList<>();
-        String done =
-                sentence(note, values);
+        String done = sentence(note, values);
         sentences.add(Scope.of(note)
                 .size()
                 .map(size -> words.of("change.in-size", Map.of("size", size, "change", done)))

@@ -12,6 +12,7 @@ public sealed interface Suggestion permits Suggestion.OfPiece, LevelSuggestion, 
         NO_PIECE,
         STITCHING_LINE,
         NAME,
+        SIZE,
         CUT,
         GRAIN,
         EDGES,
@@ -39,7 +40,15 @@ public sealed interface Suggestion permits Suggestion.OfPiece, LevelSuggestion, 
 
     /** A suggestion about one piece. */
     sealed interface OfPiece extends Suggestion
-            permits NoPiece, StitchingLine, PieceName, CutCount, GrainLine, PieceEdges, DartSuggestion, PieceNotches {
+            permits NoPiece,
+                    StitchingLine,
+                    PieceName,
+                    PieceSize,
+                    CutCount,
+                    GrainLine,
+                    PieceEdges,
+                    DartSuggestion,
+                    PieceNotches {
         /** Id of the piece. */
         String piece();
     }

@@ -1,8 +1,11 @@
 package easewright.suggest;
 
 import easewright.pattern.Pattern;
+import easewright.pattern.PatternPart;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.function.Function;
@@ -21,10 +24,11 @@ public record Suggestions(List<Suggestion> all, Pattern outcome) {
             NoPiece::find,
             StitchingLines::find,
             sheet -> together(WordsOnPieces.find(sheet), GrainLines.find(sheet)),
+            PieceSize::find,
             EdgeRuns::find,
             sheet -> together(DartSuggestion.find(sheet), PieceNotches.find(sheet)),
             LevelLines::find,
-            Mates::find);
+            Suggestions::matesInEachSize);
 
     public Suggestions {
         all = List.copyOf(all);
@@ -70,6 +74,15 @@ public record Suggestions(List<Suggestion> all, Pattern outcome) {
             now = now.with(pattern);
         }
         return new Suggestions(all, now.pattern());
+    }
+
+    /** Pieces of different sizes are never sewn together. */
+    private static List<Suggestion> matesInEachSize(Sheet sheet) {
+        Map<String, Suggestion> mates = new LinkedHashMap<>();
+        for (Pattern garment : PatternPart.garments(sheet.pattern())) {
+            Mates.find(sheet.with(garment)).forEach(m -> mates.putIfAbsent(m.key(), m));
+        }
+        return List.copyOf(mates.values());
     }
 
     private static List<Suggestion> together(List<Suggestion> one, List<Suggestion> two) {

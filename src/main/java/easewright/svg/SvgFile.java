@@ -4,6 +4,7 @@ import easewright.geom.Affine;
 import easewright.pattern.Caption;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
 import easewright.pattern.Rider;
 import easewright.pattern.Scale;
 import easewright.pattern.Severity;
@@ -12,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -240,6 +242,20 @@ public final class SvgFile {
     /** The words written on the drawing, where they stand at the scale of {@link #drawing()}. */
     public List<Caption> texts() {
         return drawing.captions();
+    }
+
+    /** Names of the layers and other groups on which each piece of a pattern of this file is drawn, outermost first. */
+    public Map<String, List<String>> layerNames(Pattern of) {
+        Map<String, List<String>> layers = new HashMap<>();
+        for (Piece piece : of.pieces()) {
+            drawn.piece(piece.id())
+                    .map(DrawnGeometry.Part::shape)
+                    .or(() -> drawn.joined(piece.id()).map(j -> j.parts().get(0).shape()))
+                    .map(shape -> drawing.all().get(shape).layers())
+                    .filter(names -> !names.isEmpty())
+                    .ifPresent(names -> layers.put(piece.id(), names));
+        }
+        return layers;
     }
 
     /**

@@ -58,6 +58,17 @@ public final class PieceEdits {
     }
 
     /**
+     * The size that a piece belongs to, where the pattern comes in several.
+     *
+     * @param size as typed; blank for a piece of every size
+     */
+    public static Pattern size(Pattern pattern, String pieceId, String size) {
+        Optional<String> marked = Optional.of(size.strip()).filter(s -> !s.isEmpty());
+        Piece piece = EdgeEdits.piece(pattern, pieceId);
+        return pattern.withPiece(piece.toBuilder().size(marked).build());
+    }
+
+    /**
      * @throws IllegalArgumentException if the allowance is below 0
      */
     public static Pattern line(Pattern pattern, String pieceId, LineKind drawn, OptionalDouble allowance) {

@@ -22,6 +22,7 @@ import java.util.Optional;
  *
  * @param pieces    all pieces to choose from
  * @param id        of the piece shown; empty if there is none
+ * @param size      of the piece; empty where it belongs to all
  * @param cutting   whether the drawn line is the cutting line
  * @param allowance of the piece
  */
@@ -30,6 +31,7 @@ public record PieceView(
         String id,
         String name,
         String times,
+        String size,
         boolean onFold,
         boolean cutting,
         String allowance,
@@ -85,7 +87,7 @@ public record PieceView(
                 all.stream().map(p -> new Choice(p.id(), p.name())).toList();
         Optional<Piece> chosen = chosen(desk, state);
         if (chosen.isEmpty()) {
-            return new PieceView(choices, "", "", "", false, false, "", List.of(), List.of(), List.of(), "");
+            return new PieceView(choices, "", "", "", "", false, false, "", List.of(), List.of(), List.of(), "");
         }
         Piece piece = chosen.get();
         return new PieceView(
@@ -93,6 +95,7 @@ public record PieceView(
                 piece.id(),
                 piece.name(),
                 String.valueOf(piece.times()),
+                piece.size().orElse(""),
                 piece.onFold(),
                 piece.drawn() == LineKind.CUTTING,
                 words.length(piece.allowance()),

@@ -10,6 +10,7 @@ import easewright.pattern.Scale;
 import easewright.suggest.Sheet;
 import easewright.svg.SvgFile;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 
 /**
@@ -22,6 +23,7 @@ final class Sheets {
     private Scale scale;
     private List<Rider> loose = List.of();
     private List<Caption> captions = List.of();
+    private Map<String, List<String>> layers = Map.of();
     private Sheet last = new Sheet(Pattern.bare(List.of(), new Scale(1, 1, Scale.Proof.UNPROVED)), loose, captions);
 
     /** Remembers what is costly to find and only changes with the file, the scale and the set of pieces. */
@@ -43,9 +45,10 @@ final class Sheets {
             Affine map =
                     Affine.scaling(scale.mmPerUnitX() / drawn.mmPerUnitX(), scale.mmPerUnitY() / drawn.mmPerUnitY());
             loose = svg.loose(pattern).stream().map(r -> scaled(r, map)).toList();
+            layers = svg.layerNames(pattern);
             captions = svg.texts().stream().map(c -> scaled(c, map)).toList();
         }
-        last = new Sheet(pattern, loose, captions);
+        last = new Sheet(pattern, loose, captions, layers);
         return last;
     }
 

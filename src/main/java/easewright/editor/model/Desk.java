@@ -54,6 +54,11 @@ public record Desk(
         return history.present();
     }
 
+    /** The size at work, where the pattern comes in several. */
+    public Optional<String> size() {
+        return reading.size();
+    }
+
     /** The pattern to be seen: the trial's where there is one. */
     public Pattern shown() {
         return shownTrial().map(t -> t.altered().pattern()).orElse(pattern());
@@ -140,7 +145,7 @@ public record Desk(
 
     /** Another state of the pattern; the trial is dropped. */
     Desk withHistory(History<Pattern> changed) {
-        Reading now = changed.present().equals(pattern()) ? reading : Reading.of(changed.present());
+        Reading now = changed.present().equals(pattern()) ? reading : Reading.of(changed.present(), size());
         Optional<Wanted> kept = wanted.filter(
                         w -> changed.present().level(w.level()).isPresent())
                 .map(Wanted::done);
@@ -158,6 +163,12 @@ public record Desk(
                 Optional.empty(),
                 unit,
                 dark);
+    }
+
+    /** With another size at work; what was wanted is tried there. */
+    Desk withSize(String size) {
+        Reading other = Reading.of(pattern(), Optional.of(size));
+        return new Desk(file, history, other, wanted, Optional.empty(), pointed, notice, unit, dark).withWanted(wanted);
     }
 
     Desk withPointed(Optional<Pointed> piece) {

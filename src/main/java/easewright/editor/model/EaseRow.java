@@ -17,11 +17,13 @@ import java.util.TreeMap;
  * One level of the ease sheet as it is shown, all in words.
  *
  * @param body    empty where not known
+ * @param name    of the level, with the limb where left and right have each their own
  * @param classes each with its number and its table; empty where no table speaks of the level
  * @param verdict how the ease stands to the wish and the minimum, in a short sentence
  */
 public record EaseRow(
         Level level,
+        String name,
         String body,
         String finished,
         String ease,
@@ -54,6 +56,7 @@ public record EaseRow(
         Standing standing = standing(line);
         return new EaseRow(
                 line.level(),
+                line.name(),
                 length(line.body(), words),
                 words.length(line.finished()),
                 length(line.ease(), words),

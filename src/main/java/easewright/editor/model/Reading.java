@@ -7,10 +7,17 @@ import easewright.measure.GarmentMeasures;
 import easewright.measure.Measures;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
+import easewright.pattern.PatternPart;
 import java.util.List;
+import java.util.Optional;
 
-/** All that can be read off a pattern: its measures, its ease sheet and what is to be noticed. */
-public record Reading(GarmentMeasures measures, EaseSheet sheet, List<Finding> findings) {
+/**
+ * All that can be read off a pattern: its measures, its ease sheet and what is to be noticed. Where the pattern comes in
+ * several sizes, girths, seams and ease are those of one of them.
+ *
+ * @param size the size looked at; empty where the pattern comes in one
+ */
+public record Reading(GarmentMeasures measures, EaseSheet sheet, List<Finding> findings, Optional<String> size) {
     private static final EaseTables TABLES = EaseTables.standard();
 
     public Reading {
@@ -19,8 +26,28 @@ public record Reading(GarmentMeasures measures, EaseSheet sheet, List<Finding> f
 
     /** Reads everything, as the report does. */
     public static Reading of(Pattern pattern) {
+        return of(pattern, Optional.empty());
+    }
+
+    /** The same in the size wanted, or else in the first. */
+    public static Reading of(Pattern pattern, Optional<String> wanted) {
         easewright.print.Reading whole = easewright.print.Reading.of(pattern, TABLES);
-        return new Reading(whole.measures(), whole.sheet(), whole.findings());
+        Optional<String> size = size(pattern, wanted);
+        return size.isEmpty()
+                ? new Reading(whole.measures(), whole.sheet(), whole.findings(), size)
+                : inSize(pattern, whole.measures(), whole.findings(), size.get());
+    }
+
+    private static Reading inSize(Pattern pattern, GarmentMeasures measures, List<Finding> findings, String size) {
+        GarmentMeasures own = measures.inSize(size);
+        return new Reading(own, EaseSheet.of(pattern, own, TABLES), findings, Optional.of(size));
+    }
+
+    private static Optional<String> size(Pattern pattern, Optional<String> wanted) {
+        List<String> sizes = PatternPart.sizes(pattern);
+        return sizes.size() < 2
+                ? Optional.empty()
+                : wanted.filter(sizes::contains).or(() -> Optional.of(sizes.get(0)));
     }
 
     /** What a change brought about: protected edges that changed, mates that drifted, whatever is to be noticed now. */
@@ -30,15 +57,18 @@ public record Reading(GarmentMeasures measures, EaseSheet sheet, List<Finding> f
 
     /** Reads only what a hand needs to follow a drag: widths and ease, without the slower checks. */
     public static Reading quick(Pattern pattern) {
-        return quick(pattern, Measures.of(pattern));
+        return quick(pattern, Measures.of(pattern), Optional.empty());
     }
 
     /** The same for a pattern of which most pieces are those of one that was read already. */
     static Reading quick(Pattern pattern, Pattern before, Reading read) {
-        return quick(pattern, Measures.again(pattern, before, read.measures()));
+        return quick(pattern, Measures.again(pattern, before, read.measures()), read.size());
     }
 
-    private static Reading quick(Pattern pattern, GarmentMeasures measures) {
-        return new Reading(measures, EaseSheet.of(pattern, measures, TABLES), List.of());
+    private static Reading quick(Pattern pattern, GarmentMeasures measures, Optional<String> wanted) {
+        Optional<String> size = size(pattern, wanted);
+        return size.isEmpty()
+                ? new Reading(measures, EaseSheet.of(pattern, measures, TABLES), List.of(), size)
+                : inSize(pattern, measures, List.of(), size.get());
     }
 }

@@ -75,6 +75,13 @@ public final class Session {
         }
     }
 
+    /** Puts a size to work, where the pattern comes in several. */
+    public void chooseSize(String size) {
+        if (!desk().size().equals(Optional.of(size))) {
+            change(d -> d.withSize(size));
+        }
+    }
+
     /** Tries what is wanted, without doing it. */
     public void want(Wanted wanted) {
         change(d -> d.withWanted(Optional.of(wanted)));
@@ -142,7 +149,8 @@ public final class Session {
 
     /** Enters, or with empty takes away, the body girth at a level. */
     public void setBody(Level level, OptionalDouble mm, String measureName) {
-        Body body = desk().pattern().body();
+        Optional<String> size = desk().size().filter(desk().pattern().bodies()::containsKey);
+        Body body = desk().pattern().body(size);
         List<BodyMeasure> measures = new ArrayList<>(body.measures());
         Optional<BodyMeasure> old =
                 measures.stream().filter(m -> m.level().equals(level.name())).findFirst();
@@ -152,7 +160,9 @@ public final class Session {
                 level.name(),
                 v,
                 old.map(BodyMeasure::takenAt).orElse(""))));
-        edit(desk().pattern().withBody(new Body(body.name(), measures)));
+        Body now = new Body(body.name(), measures);
+        Pattern pattern = desk().pattern();
+        edit(size.map(s -> pattern.withBody(s, now)).orElseGet(() -> pattern.withBody(now)));
     }
 
     /** Enters, or with empty takes away, the wished ease at a level. */

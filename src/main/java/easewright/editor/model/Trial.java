@@ -2,6 +2,7 @@ package easewright.editor.model;
 
 import easewright.alter.Altered;
 import easewright.alter.Refusal;
+import easewright.alter.Within;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
 import java.util.ArrayList;
@@ -55,7 +56,8 @@ public sealed interface Trial {
                 .map(g -> Hold.of(pattern, g))
                 .orElse(List.of());
         try {
-            Altered altered = wanted.change(pattern, holds).apply(pattern);
+            Altered altered =
+                    Within.of(reading.size(), wanted.change(pattern, holds)).apply(pattern);
             Reading after = Reading.quick(altered.pattern(), pattern, reading);
             List<Finding> findings = new ArrayList<>(altered.findings());
             findings.addAll(Reading.drift(pattern, reading, altered.pattern(), after));

@@ -24,6 +24,7 @@ public final class EasePanel extends ScrollPane {
     private final VBox rows = new VBox();
     private final HBox heads = new HBox(4);
     private final Label none = new Label();
+    private final SizeChoice sizes;
     private final Map<String, EaseRowView> views = new LinkedHashMap<>();
     private String seen = "";
 
@@ -37,7 +38,8 @@ public final class EasePanel extends ScrollPane {
         none.getStyleClass().add("quiet");
         heads.getStyleClass().add("ease-heads");
         rows.getStyleClass().add("ease-rows");
-        setContent(new VBox(heads, none, rows, new ClothPanel(session)));
+        sizes = new SizeChoice(session);
+        setContent(new VBox(sizes, heads, none, rows, new ClothPanel(session)));
         viewportBoundsProperty().addListener(o -> Platform.runLater(this::reveal));
         session.deskProperty().addListener((o, before, now) -> show(now));
         show(session.desk());
@@ -48,17 +50,18 @@ public final class EasePanel extends ScrollPane {
         if (heads.getChildren().isEmpty()) {
             heads(words);
         }
+        sizes.show(desk);
         List<EaseLine> lines = desk.shownReading().sheet().lines();
         none.setText(words.of("editor.ease.none"));
         none.setVisible(lines.isEmpty());
         none.setManaged(lines.isEmpty());
-        List<String> names = lines.stream().map(l -> l.level().name()).toList();
+        List<String> names = lines.stream().map(EaseLine::name).toList();
         if (!names.equals(new ArrayList<>(views.keySet()))) {
             views.clear();
-            lines.forEach(l -> views.put(l.level().name(), new EaseRowView(EaseRow.of(l, words), session)));
+            lines.forEach(l -> views.put(l.name(), new EaseRowView(EaseRow.of(l, words), session)));
             rows.getChildren().setAll(views.values());
         }
-        lines.forEach(l -> views.get(l.level().name()).show(EaseRow.of(l, words), desk));
+        lines.forEach(l -> views.get(l.name()).show(EaseRow.of(l, words), desk));
         String chosen = desk.wanted().map(Wanted::level).orElse("");
         if (!chosen.equals(seen)) {
             seen = chosen;

@@ -86,7 +86,7 @@ final class EaseRowView extends VBox {
     private void giveIt() {
         session.chooseLevel(level);
         session.desk().reading().sheet().lines().stream()
-                .filter(l -> l.level().name().equals(level))
+                .filter(l -> l.name().equals(name.getText()))
                 .findFirst()
                 .filter(l -> l.missing().isPresent())
                 .ifPresent(l -> session.desk()
@@ -104,7 +104,7 @@ final class EaseRowView extends VBox {
         shown = now;
         Words words = desk.words();
         Map<String, String> named = Map.of("level", level);
-        name.setText(level);
+        name.setText(row.name());
         Hints.on(name, words.of("editor.ease.show", named));
         body.show(row.body(), desk.unit());
         body.setPromptText(words.of("editor.ease.body.prompt"));

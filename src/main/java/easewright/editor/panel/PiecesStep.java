@@ -42,6 +42,8 @@ final class PiecesStep extends VBox {
     private final Label cutLabel = new Label();
     private final NameField times;
     private final CheckBox fold = new CheckBox();
+    private final Label sizeLabel = new Label();
+    private final NameField size;
     private final Label lineLabel = new Label();
     private final ToggleButton stitching = new ToggleButton();
     private final ToggleButton cutting = new ToggleButton();
@@ -87,6 +89,9 @@ final class PiecesStep extends VBox {
                 wrongTimes, text -> marker.attempt(p -> PieceEdits.cut(p, shownPiece, text, fold.isSelected())));
         times.setId("piece-times");
         times.setPrefWidth(48);
+        size = new NameField(new Label(), text -> marker.attempt(p -> PieceEdits.size(p, shownPiece, text)));
+        size.setId("piece-size");
+        size.setPrefWidth(64);
         fold.setId("piece-fold");
         fold.setOnAction(e -> marker.attempt(p -> PieceEdits.cut(p, shownPiece, times.getText(), fold.isSelected())));
         Label wrongAllowance = new Label();
@@ -111,8 +116,10 @@ final class PiecesStep extends VBox {
         noGrain.setMinWidth(USE_PREF_SIZE);
         noGrain.setOnAction(e -> session.edit(PieceEdits.noGrain(session.desk().pattern(), shownPiece)));
         grain.getStyleClass().add("quiet");
-        HBox called = new HBox(8, nameLabel, name, Parts.gap(), cutLabel, times, fold);
+        HBox called = new HBox(8, nameLabel, name, Parts.gap(), sizeLabel, size);
         called.setAlignment(Pos.CENTER_LEFT);
+        HBox cut = new HBox(8, cutLabel, times, fold);
+        cut.setAlignment(Pos.CENTER_LEFT);
         HBox line = new HBox(8, lineLabel, new HBox(4, stitching, cutting), Parts.gap(), allowanceLabel, allowance);
         line.setAlignment(Pos.CENTER_LEFT);
         more.setId("more-pieces");
@@ -126,7 +133,18 @@ final class PiecesStep extends VBox {
             section.getStyleClass().add("mark-card");
         }
         getChildren()
-                .setAll(choice, called, wrongName, wrongTimes, line, wrongAllowance, edgeBox, darts, notches, grainBox);
+                .setAll(
+                        choice,
+                        called,
+                        wrongName,
+                        cut,
+                        wrongTimes,
+                        line,
+                        wrongAllowance,
+                        edgeBox,
+                        darts,
+                        notches,
+                        grainBox);
         session.deskProperty().addListener((o, before, now) -> show());
         marker.stateProperty().addListener((o, before, now) -> show());
         show();
@@ -171,9 +189,11 @@ final class PiecesStep extends VBox {
             shownPiece = view.id();
             name.showAnother(view.name());
             times.showAnother(view.times());
+            size.showAnother(view.size());
         }
         name.show(view.name());
         times.show(view.times());
+        size.show(view.size());
         fold.setSelected(view.onFold());
         stitching.setSelected(!view.cutting());
         cutting.setSelected(view.cutting());
@@ -222,6 +242,8 @@ final class PiecesStep extends VBox {
         name.describe(words.of("editor.piece.name"), words.of("editor.piece.name.hint"));
         cutLabel.setText(words.of("editor.piece.times"));
         times.describe(words.of("editor.piece.times"), words.of("editor.piece.times.hint"));
+        sizeLabel.setText(words.of("editor.piece.size"));
+        size.describe(words.of("editor.piece.size"), words.of("editor.piece.size.hint"));
         Parts.say(fold, words, "editor.piece.on-fold");
         lineLabel.setText(words.of("editor.piece.line"));
         Parts.say(stitching, words, "editor.piece.stitching");

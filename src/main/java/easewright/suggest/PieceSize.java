@@ -1,0 +1,74 @@
+package easewright.suggest;
+
+import easewright.geom.Segment;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import easewright.pattern.SizeNames;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** The size that a piece belongs to, by the end of its name or by the layer on which it is drawn. */
+public record PieceSize(String piece, String size, Reason reason) implements Suggestion.OfPiece {
+    /** Suggested only where several sizes are found: one alone says nothing. */
+    static List<Suggestion> find(Sheet sheet) {
+        List<Piece> pieces = sheet.pattern().pieces();
+        if (pieces.stream().anyMatch(p -> p.size().isPresent())) {
+            return List.of();
+        }
+        Map<String, String> byName =
+                SizeNames.in(pieces.stream().map(Piece::name).toList());
+        Set<String> layers = new LinkedHashSet<>();
+        pieces.forEach(p -> layers.addAll(sheet.layersOf(p.id())));
+        Map<String, String> byLayer = SizeNames.ofLayers(List.copyOf(layers));
+        List<Suggestion> found = new ArrayList<>();
+        for (Piece piece : pieces) {
+            Optional<String> layer = sheet.layersOf(piece.id()).stream()
+                    .filter(byLayer::containsKey)
+                    .reduce((outer, inner) -> inner);
+            if (layer.isPresent()) {
+                found.add(new PieceSize(
+                        piece.id(),
+                        byLayer.get(layer.get()),
+                        new Reason("size-of-layer", Map.of("layer", layer.get()), 0.9)));
+            } else if (byName.containsKey(piece.name())) {
+                found.add(new PieceSize(piece.id(), byName.get(piece.name()), Reason.of("size-in-name", 0.8)));
+            }
+        }
+        boolean several =
+                found.stream().map(s -> ((PieceSize) s).size()).distinct().count() > 1;
+        return several ? found : List.of();
+    }
+
+    @Override
+    public Kind kind() {
+        return Kind.SIZE;
+    }
+
+    @Override
+    public String key() {
+        return "size " + piece;
+    }
+
+    @Override
+    public Map<String, Object> values() {
+        return Map.of("size", size);
+    }
+
+    @Override
+    public List<Segment> shown() {
+        return List.of();
+    }
+
+    @Override
+    public Pattern apply(Pattern pattern) {
+        return pattern.withPieces(pattern.pieces().stream()
+                .map(p -> p.id().equals(piece)
+                        ? p.toBuilder().size(Optional.of(size)).build()
+                        : p)
+                .toList());
+    }
+}

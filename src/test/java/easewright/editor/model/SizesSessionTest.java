@@ -1,0 +1,82 @@
+package easewright.editor.model;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import easewright.draft.Samples;
+import easewright.ease.EaseLine;
+import easewright.editor.mark.PieceEdits;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import easewright.svg.SvgFile;
+import easewright.text.LengthUnit;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** A file with several sizes in the editor: one of them is at work. */
+class SizesSessionTest {
+    private final Session session = new Session(LengthUnit.CM, false);
+
+    @BeforeEach
+    void openTheNest() throws Exception {
+        byte[] svg = Samples.files().get("skirt-sizes.svg").getBytes(StandardCharsets.UTF_8);
+        session.open(new OpenFile(SvgFile.read(svg, "nest.svg"), Optional.empty(), "nest.svg"));
+        session.chooseLevel("hip");
+    }
+
+    private List<EaseLine> lines() {
+        return session.desk().shownReading().sheet().lines();
+    }
+
+    @Test
+    void theFirstSizeIsAtWorkUntilAnotherIsChosen() {
+        assertThat(session.desk().size()).contains("10");
+        assertThat(lines()).extracting(EaseLine::name).containsExactly("waist", "hip");
+        session.chooseSize("14");
+        assertThat(session.desk().size()).contains("14");
+        assertThat(lines().get(1).body()).hasValue(41.5 * 25.4);
+        session.edit(session.desk().pattern().withWish("hip", 60));
+        assertThat(session.desk().size()).contains("14");
+    }
+
+    @Test
+    void aChangeIsMadeInTheSizeAtWork() {
+        session.chooseSize("12");
+        Pattern before = session.desk().pattern();
+        double hip = lines().get(1).finished();
+        session.want(session.desk().wanted().orElseThrow().withAmount(24));
+        assertThat(lines().get(1).finished()).isCloseTo(hip + 24, within(0.01));
+        assertThat(session.desk().holds()).allMatch(h -> h.edge().piece().endsWith("-12"));
+        session.keep();
+        Pattern after = session.desk().pattern();
+        for (int i = 0; i < before.pieces().size(); i++) {
+            Piece was = before.pieces().get(i);
+            if (!was.size().equals(Optional.of("12"))) {
+                assertThat(after.pieces().get(i)).isSameAs(was);
+            }
+        }
+        session.chooseSize("10");
+        assertThat(lines().get(1).ease().orElseThrow()).isCloseTo(50, within(0.01));
+    }
+
+    @Test
+    void theBodyTypedIsThatOfTheSize() {
+        session.chooseSize("12");
+        session.setBody(session.desk().pattern().level("hip").orElseThrow(), OptionalDouble.of(1000), "Hip girth");
+        assertThat(lines().get(1).body()).hasValue(1000);
+        session.chooseSize("14");
+        assertThat(lines().get(1).body()).hasValue(41.5 * 25.4);
+    }
+
+    @Test
+    void theSizeOfAPieceIsMarked() {
+        Pattern pattern = session.desk().pattern();
+        String id = pattern.pieces().get(0).id();
+        assertThat(PieceEdits.size(pattern, id, " M ").pieces().get(0).size()).contains("M");
+        assertThat(PieceEdits.size(pattern, id, " ").pieces().get(0).size()).isEmpty();
+    }
+}
