@@ -1,5 +1,7 @@
 package easewright.alter;
 
+import easewright.geom.Outline;
+import easewright.geom.Point;
 import easewright.measure.GarmentMeasures;
 import easewright.measure.MateWalk;
 import easewright.measure.Measures;
@@ -35,7 +37,22 @@ final class Evening {
     /** One of two seam lines of a pair: its changed edge, and the end of it that the change moved. */
     private record Side(EdgeRef edge, double change, Optional<Boolean> movedAtEnd) {}
 
-    private record Pair(MateWalk walk, Side first, Side second) {}
+    private record Pair(MateWalk walk, Side first, Side second) {
+        /** By how much more the change makes the first longer than the second, mm. */
+        double drift() {
+            return first.change() - second.change();
+        }
+
+        /** Whether all ends of both are fixed. */
+        boolean fixed() {
+            return first.movedAtEnd().isEmpty() && second.movedAtEnd().isEmpty();
+        }
+
+        /** The edge that is to be bowed: the one that changed less. */
+        EdgeRef bowed() {
+            return Math.abs(first.change()) < Math.abs(second.change()) ? first.edge() : second.edge();
+        }
+    }
 
     /**
      * @param plain the change without evening
@@ -48,6 +65,30 @@ final class Evening {
 
     /** The change with its seam lines made even and its girth exact all the same. */
     Altered done() throws Refusal {
+        return new Evening(parted(), plain).solved();
+    }
+
+    /** The pattern with every seam parted that is going to be bowed. */
+    private Pattern parted() throws Refusal {
+        Altered trial = plainly(before, plain.amount());
+        Pattern parted = before;
+        for (Pair pair : pairs(trial)) {
+            Optional<Point> at = pair.fixed() && Math.abs(pair.drift()) > ENOUGH
+                    ? SeamBow.parting(moved(pair.bowed(), trial).orElseThrow())
+                    : Optional.empty();
+            if (at.isPresent()) {
+                Piece piece = parted.piece(pair.bowed().piece()).orElseThrow();
+                Outline whole = piece.outline();
+                parted = parted.withPiece(piece.toBuilder()
+                        .outline(whole.splitAt(SlashPlaces.near(whole, at.get())))
+                        .original(Optional.of(piece.original().orElse(whole)))
+                        .build());
+            }
+        }
+        return parted;
+    }
+
+    private Altered solved() throws Refusal {
         double base = girth(before);
         double asked = Root.of(
                 a -> girth(by(a).pattern()) - base - plain.amount(),
@@ -68,17 +109,14 @@ final class Evening {
 
     private Altered by(double amount) throws Refusal {
         Altered trial = plainly(before, amount);
-        List<Pair> pairs = pairs(trial.pattern());
+        List<Pair> pairs = pairs(trial);
         if (pairs.isEmpty()) {
             throw Refusal.of("even-without-mate");
         }
         List<Remedy> remedies = new ArrayList<>();
         for (Pair pair : pairs) {
-            double drift = pair.first().change() - pair.second().change();
-            boolean fixed = pair.first().movedAtEnd().isEmpty()
-                    && pair.second().movedAtEnd().isEmpty();
-            if (Math.abs(drift) > (fixed ? ENOUGH : CLOSE)) {
-                remedies.add(fixed ? bow(amount, remedies, pair, trial) : drawOut(amount, remedies, pair));
+            if (Math.abs(pair.drift()) > (pair.fixed() ? ENOUGH : CLOSE)) {
+                remedies.add(pair.fixed() ? bow(amount, remedies, pair, trial) : drawOut(amount, remedies, pair));
             }
         }
         return with(amount, remedies);
@@ -90,28 +128,31 @@ final class Evening {
 
     /** Spreading first and evening then; pinching takes the evening off first. */
     private Altered with(double amount, List<Remedy> remedies) throws Refusal {
+        if (amount > 0) {
+            return with(plainly(before, amount), remedies);
+        }
         // By next to nothing the change only makes its fixed points ends of segments, as they are afterwards.
-        Altered now = plainly(before, amount > 0 ? amount : Double.MIN_NORMAL);
+        Pattern ready = plainly(before, Double.MIN_NORMAL).pattern();
+        Altered evened = with(new Altered(ready, List.of(), List.of()), remedies);
+        Altered last = plainly(evened.pattern(), amount);
+        List<Moved> moved = new ArrayList<>(last.moved());
+        moved.addAll(evened.moved());
+        return new Altered(last.pattern(), moved, Remedy.both(evened.findings(), last.findings()));
+    }
+
+    private static Altered with(Altered start, List<Remedy> remedies) throws Refusal {
+        Altered now = start;
         for (Remedy remedy : remedies) {
             now = remedy.on(now);
         }
-        if (amount > 0) {
-            return now;
-        }
-        Altered last = plainly(now.pattern(), amount);
-        List<Moved> moved = new ArrayList<>(last.moved());
-        now.moved().stream().filter(m -> !m.before().equals(m.after())).forEach(moved::add);
-        return new Altered(last.pattern(), moved, Remedy.both(now.findings(), last.findings()));
+        return now;
     }
 
     private Remedy drawOut(double amount, List<Remedy> others, Pair pair) throws Refusal {
-        double drift = pair.first().change() - pair.second().change();
-        boolean both = pair.first().movedAtEnd().isPresent()
-                && pair.second().movedAtEnd().isPresent();
         double found = Root.of(
                 mm -> drift(amount, others, drawnOut(pair, mm), pair),
-                drift,
-                both ? -drift / 2 : -drift,
+                pair.drift(),
+                -pair.drift() / 2,
                 CLOSE,
                 PROMISED,
                 Refusal.of("even-not-met"));
@@ -126,23 +167,16 @@ final class Evening {
         pair.second()
                 .movedAtEnd()
                 .ifPresent(atEnd -> ends.add(new Remedy.End(pair.second().edge(), atEnd, -mm)));
-        return new Remedy.DrawnOut(ends, plain.acceptProtected());
+        return new Remedy.DrawnOut(ends);
     }
 
     private Remedy bow(double amount, List<Remedy> others, Pair pair, Altered trial) throws Refusal {
-        boolean first = Math.abs(pair.first().change()) < Math.abs(pair.second().change());
-        EdgeRef ref = first ? pair.first().edge() : pair.second().edge();
-        double drift = pair.first().change() - pair.second().change();
+        EdgeRef ref = pair.bowed();
+        double drift = pair.drift();
         Refusal not = Refusal.of("even-not-possible")
                 .with("mate", pair.walk().mate().name())
                 .with("drift.signed", drift);
-        Piece piece = before.piece(ref.piece()).orElseThrow();
-        EdgeRun run = new EdgeRun(piece, piece.edge(ref.edge()).orElseThrow());
-        Moved moved = trial.moved().stream()
-                .filter(m -> m.pieceId().equals(piece.id())
-                        && run.holds(m.before().segments().get(0).at(0.5)))
-                .findFirst()
-                .orElseThrow(() -> not);
+        Moved moved = moved(ref, trial).orElseThrow();
         boolean spreads = amount > 0;
         double one = drift(amount, others, new Remedy.Bowed(ref, moved, spreads, 1), pair);
         double other = drift(amount, others, new Remedy.Bowed(ref, moved, spreads, -1), pair);
@@ -185,13 +219,13 @@ final class Evening {
                 - pair.walk().drift();
     }
 
-    private List<Pair> pairs(Pattern after) {
-        GarmentMeasures is = Measures.again(after, before, was);
+    private List<Pair> pairs(Altered trial) {
+        GarmentMeasures is = Measures.again(trial.pattern(), before, was);
         List<Pair> pairs = new ArrayList<>();
         for (MateWalk walk : was.mates()) {
             Mate mate = walk.mate();
-            Optional<Side> first = side(mate.first(), after, is);
-            Optional<Side> second = side(mate.second(), after, is);
+            Optional<Side> first = side(mate.first(), trial, is);
+            Optional<Side> second = side(mate.second(), trial, is);
             if (first.isPresent() && second.isPresent()) {
                 pairs.add(new Pair(walk, first.get(), second.get()));
             }
@@ -199,18 +233,29 @@ final class Evening {
         return pairs;
     }
 
-    /** A seam line as far as the change moved it; empty where it did not. */
-    private Optional<Side> side(List<EdgeRef> refs, Pattern after, GarmentMeasures is) {
+    /** A seam line of which the change moved some; empty where it did not. */
+    private Optional<Side> side(List<EdgeRef> refs, Altered trial, GarmentMeasures is) {
         double change = 0;
         EdgeRef changed = null;
         for (EdgeRef ref : refs) {
-            double own = length(is, after, ref) - length(was, after, ref);
-            change += ref.times() * own;
-            if (Math.abs(own) > CLOSE && changed == null) {
+            change += ref.times() * (length(is, trial.pattern(), ref) - length(was, before, ref));
+            if (changed == null && moved(ref, trial).isPresent()) {
                 changed = ref;
             }
         }
-        return changed == null ? Optional.empty() : Optional.of(new Side(changed, change, movedEnd(changed, after)));
+        return changed == null
+                ? Optional.empty()
+                : Optional.of(new Side(changed, change, movedEnd(changed, trial.pattern())));
+    }
+
+    /** The run that the change moves on an edge. */
+    private Optional<Moved> moved(EdgeRef ref, Altered trial) {
+        Piece piece = before.piece(ref.piece()).orElseThrow();
+        EdgeRun run = new EdgeRun(piece, piece.edge(ref.edge()).orElseThrow());
+        return trial.moved().stream()
+                .filter(m -> m.pieceId().equals(piece.id()))
+                .filter(m -> m.before().segments().stream().anyMatch(s -> run.holds(s.at(0.5))))
+                .findFirst();
     }
 
     private static double length(GarmentMeasures measures, Pattern pattern, EdgeRef ref) {

@@ -14,7 +14,6 @@ import easewright.pattern.Severity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * Lengthens or shortens pieces by a parallel slash across the grain: everything below the line shifts along the
@@ -41,10 +40,6 @@ public record Lengthen(String level, double below, double amount, List<String> p
                     Setting.free("piece", Setting.Kind.PIECES),
                     Setting.flag(Way.ACCEPT)),
             Lengthen::from);
-
-    /** Changes of width, before which length is settled (E-372, docs/sources.md 4.4). */
-    private static final Set<String> WIDTH_METHODS =
-            Set.of(SeamChange.METHOD, CentreChange.METHOD, HingedSlash.METHOD, ParallelSlash.METHOD);
 
     /**
      * @throws IllegalArgumentException if a length is no number
@@ -137,10 +132,17 @@ public record Lengthen(String level, double below, double amount, List<String> p
             moved.add(slashed.moved());
             findings.addAll(slashed.findings());
         }
-        if (pattern.changes().stream().anyMatch(c -> WIDTH_METHODS.contains(c.method()))) {
+        if (pattern.changes().stream().anyMatch(Lengthen::isWidth)) {
             findings.add(Finding.of("length-after-width", Severity.NOTE, ""));
         }
         return new Altered(changed.withChange(note()), moved, findings);
+    }
+
+    /** A change of width, before which length is settled (E-372, docs/sources.md 4.4). */
+    private static boolean isWidth(ChangeNote change) {
+        return Ways.of(change.method())
+                .filter(way -> way.aim() == Way.Aim.GIRTH || way.aim() == Way.Aim.GAP)
+                .isPresent();
     }
 
     private Slashed slashed(Piece piece, Level at, double some) throws Refusal {

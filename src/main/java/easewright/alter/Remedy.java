@@ -1,6 +1,5 @@
 package easewright.alter;
 
-import easewright.geom.Curve;
 import easewright.pattern.Edge;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Finding;
@@ -8,7 +7,6 @@ import easewright.pattern.Piece;
 import easewright.pattern.Severity;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** What is done to seam lines so that a pair of them changes alike. */
 sealed interface Remedy {
@@ -17,8 +15,8 @@ sealed interface Remedy {
     /** One end of a seam line, to be made longer or shorter, mm. */
     record End(EdgeRef edge, boolean atEnd, double by) {}
 
-    /** Seam lines drawn out or taken in at their ends. */
-    record DrawnOut(List<End> ends, boolean acceptProtected) implements Remedy {
+    /** Seam lines drawn out or taken in at their ends, each of which the change has moved already with what lies beside. */
+    record DrawnOut(List<End> ends) implements Remedy {
         @Override
         public Altered on(Altered now) throws Refusal {
             Altered done = now;
@@ -26,11 +24,6 @@ sealed interface Remedy {
                 Piece piece = done.pattern().piece(each.edge().piece()).orElseThrow();
                 Edge edge = piece.edge(each.edge().edge()).orElseThrow();
                 SeamEnd end = new SeamEnd(piece, edge, each.atEnd());
-                if (end.beside().isProtected() && !acceptProtected) {
-                    throw Refusal.of("edge-protected")
-                            .with("piece", piece.name())
-                            .with("edge", end.beside().name());
-                }
                 Finding note = Finding.of("seam-evened", Severity.NOTE, piece.name())
                         .with("edge", edge.name())
                         .with("beside", end.beside().name())
@@ -51,15 +44,11 @@ sealed interface Remedy {
         @Override
         public Altered on(Altered now) throws Refusal {
             Piece piece = now.pattern().piece(edge.piece()).orElseThrow();
-            Curve run = changed ? moved.after() : moved.before();
-            Optional<SeamBow> bow = SeamBow.on(piece, moved.before(), moved.after(), run);
-            if (bow.isEmpty()) {
-                throw Refusal.of("even-not-met");
-            }
+            SeamBow bow = SeamBow.on(piece, moved, changed).orElseThrow(() -> Refusal.of("even-not-met"));
             Finding note = Finding.of("seam-bowed", Severity.NOTE, piece.name())
                     .with("edge", edge.edge())
                     .with("by.signed", by);
-            return with(now, piece, bow.get().by(by), bow.get().moved(by), note);
+            return with(now, piece, bow.by(by), bow.moved(by), note);
         }
     }
 

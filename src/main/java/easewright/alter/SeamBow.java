@@ -31,36 +31,48 @@ final class SeamBow {
     /**
      * On the longer of the two stretches on which a change dies away; empty where it does not.
      *
-     * @param was the run that the change moved, as it was
-     * @param is  the same as it is
-     * @param now which of the two the piece has
+     * @param moved   the run that the change moves
+     * @param changed whether the piece has the run as it is after the change, else as it was
      */
-    static Optional<SeamBow> on(Piece piece, Curve was, Curve is, Curve now) {
-        int n = is.segments().size();
-        if (was.segments().size() != n) {
-            return Optional.empty();
-        }
+    static Optional<SeamBow> on(Piece piece, Moved moved, boolean changed) {
+        return stretch(moved, changed).map(stretch -> bow(piece, stretch.run(), stretch.along()));
+    }
+
+    /**
+     * Where the seam has to be parted before the change is made, so that a bow can be laid on it afterwards: a taper over
+     * two segments is not quite what it is over one, and would not come back.
+     */
+    static Optional<Point> parting(Moved moved) {
+        return stretch(moved, false)
+                .map(stretch -> stretch.run().segments())
+                .filter(run -> run.size() == 1)
+                .map(run -> run.get(0).at(0.5));
+    }
+
+    /** A run, and the direction in which the change moves it. */
+    private record Stretch(Curve run, Point along) {}
+
+    private static Optional<Stretch> stretch(Moved moved, boolean changed) {
+        List<Segment> was = moved.before().segments();
+        List<Segment> is = moved.after().segments();
+        int n = is.size();
         int peak = 0;
         double most = 0;
         for (int i = 1; i < n; i++) {
-            double by =
-                    was.segments().get(i).start().distance(is.segments().get(i).start());
+            double by = was.get(i).start().distance(is.get(i).start());
             if (by > most) {
                 most = by;
                 peak = i;
             }
         }
-        if (most == 0) {
+        if (peak == 0) {
             return Optional.empty();
         }
-        Point along = is.segments()
-                .get(peak)
-                .start()
-                .minus(was.segments().get(peak).start())
-                .unit();
-        Curve first = new Curve(now.segments().subList(0, peak));
-        Curve second = new Curve(now.segments().subList(peak, n));
-        return Optional.of(bow(piece, first.length() > second.length() ? first : second, along));
+        Point along = is.get(peak).start().minus(was.get(peak).start()).unit();
+        List<Segment> now = changed ? is : was;
+        Curve first = new Curve(now.subList(0, peak));
+        Curve second = new Curve(now.subList(peak, n));
+        return Optional.of(new Stretch(first.length() > second.length() ? first : second, along));
     }
 
     private static SeamBow bow(Piece piece, Curve stretch, Point along) {
@@ -68,10 +80,6 @@ final class SeamBow {
         for (Segment s : stretch.segments()) {
             outline = outline.splitAt(SlashPlaces.near(outline, s.start()));
             outline = outline.splitAt(SlashPlaces.near(outline, s.end()));
-        }
-        if (stretch.segments().size() == 1) {
-            outline = outline.splitAt(
-                    SlashPlaces.near(outline, stretch.segments().get(0).at(0.5)));
         }
         int from = SlashPlaces.near(outline, stretch.start()).segment();
         int to = SlashPlaces.near(outline, stretch.end()).segment();

@@ -171,10 +171,14 @@ class SlashTest {
     @Test
     void lengthAfterWidthIsRemarkedOn() throws Refusal {
         Pattern skirt = pattern(List.of(Cloths.WAIST, Cloths.HIP), Cloths.curvedSkirt("front"));
-        Pattern wider = SeamChange.at("hip", 20).apply(skirt).pattern();
-        assertThat(Lengthen.below("hip", 50, 10).apply(wider).findings())
-                .anyMatch(f -> f.code().equals("length-after-width"));
-        assertThat(Lengthen.below("hip", 50, 10).apply(skirt).findings()).isEmpty();
+        Lengthen longer = Lengthen.below("hip", 50, 10);
+        Slash slash = Slash.of("front", new Point(120, 603), new Point(60, 7));
+        for (Alteration width : List.of(SeamChange.at("hip", 20), SpreadSlashes.hinged("hip", 8, slash))) {
+            Altered altered = longer.apply(width.apply(skirt).pattern());
+            assertThat(altered.findings()).extracting("code").containsExactly("length-after-width");
+        }
+        assertThat(longer.apply(skirt).findings()).isEmpty();
+        assertThat(longer.apply(longer.apply(skirt).pattern()).findings()).isEmpty();
     }
 
     @Test
