@@ -1,5 +1,6 @@
 package easewright.alter;
 
+import easewright.measure.StitchLines;
 import easewright.pattern.ChangeNote;
 import easewright.pattern.Pattern;
 import easewright.pattern.PatternPart;
@@ -34,16 +35,34 @@ public sealed interface Alteration
      * @throws Refusal if it cannot be done as asked; the given pattern is never altered
      */
     default Altered apply(Pattern pattern) throws Refusal {
+        return apply(pattern, new StitchLines());
+    }
+
+    /**
+     * The same where stitching lines are known already; those found on the way are added.
+     *
+     * @throws Refusal as {@link #apply(Pattern)}
+     */
+    default Altered apply(Pattern pattern, StitchLines lines) throws Refusal {
         if (note().settings().keySet().stream().noneMatch(Scope.SIZE::equals) && PatternPart.severalSizes(pattern)) {
             throw Refusal.of("size-needed").with("known", PatternPart.sizes(pattern));
         }
-        return make(pattern);
+        return make(pattern, lines);
     }
 
     /**
      * Makes the change on the pieces of one garment.
      *
-     * @throws Refusal as {@link #apply}
+     * @throws Refusal as {@link #apply(Pattern)}
      */
     Altered make(Pattern garment) throws Refusal;
+
+    /**
+     * The same where stitching lines are known already.
+     *
+     * @throws Refusal as {@link #apply(Pattern)}
+     */
+    default Altered make(Pattern garment, StitchLines lines) throws Refusal {
+        return make(garment);
+    }
 }

@@ -49,9 +49,9 @@ final class BlendTruer implements Trued.Truer {
     record Corner(Piece piece, Edge edge, Point at, double turn, double share) {}
 
     /** The corners within edges that were not there before any change. */
-    static List<Corner> corners(Pattern pattern) {
+    static List<Corner> corners(List<Piece> pieces) {
         List<Corner> all = new ArrayList<>();
-        for (Piece piece : pattern.pieces()) {
+        for (Piece piece : pieces) {
             if (piece.original().isEmpty()) {
                 continue;
             }
@@ -73,14 +73,14 @@ final class BlendTruer implements Trued.Truer {
 
     private static boolean untouched(Piece piece, Curve run) {
         List<Segment> old = piece.original().orElseThrow().segments();
+        int next = 0;
         for (Segment segment : run.segments()) {
-            boolean kept = false;
-            for (Segment other : old) {
-                kept |= other == segment || other.equals(segment);
-            }
-            if (!kept) {
+            // What is kept mostly follows on what was kept.
+            int at = old.get(next).equals(segment) ? next : old.indexOf(segment);
+            if (at < 0) {
                 return false;
             }
+            next = (at + 1) % old.size();
         }
         return true;
     }

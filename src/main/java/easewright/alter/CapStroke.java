@@ -55,7 +55,7 @@ record CapStroke(String piece, List<Segment> before, List<Segment> after) implem
     }
 
     private static Outline node(Piece on, Outline outline, Point p) throws Refusal {
-        Place place = Nodes.place(outline, p);
+        Place place = outline.nearest(p).place();
         Point found = outline.point(place);
         if (found.distance(p) > Shift.ON_OUTLINE) {
             throw Refusal.of("truing-lost").with("piece", on.name());

@@ -25,9 +25,9 @@ final class CapTruer implements Trued.Truer {
     record Folded(Piece piece, Dart dart, DartMouth mouth, double bends, Optional<Point> peak, double off) {}
 
     /** The darts that have their mouths on the outline. */
-    static List<Folded> folded(Pattern pattern) {
+    static List<Folded> folded(List<Piece> pieces) {
         List<Folded> all = new ArrayList<>();
-        for (Piece piece : pattern.pieces()) {
+        for (Piece piece : pieces) {
             for (Dart dart : piece.darts()) {
                 folded(piece, dart).ifPresent(all::add);
             }
@@ -151,7 +151,8 @@ final class CapTruer implements Trued.Truer {
             stops.add(d.mouth2());
         });
         Outline outline = mouth.outline();
-        List<Segment> line = new ArrayList<>(outline.run(Nodes.place(outline, corner), Nodes.place(outline, corner))
+        List<Segment> line = new ArrayList<>(outline.run(
+                        outline.nearest(corner).place(), outline.nearest(corner).place())
                 .segments());
         Curve way = ahead ? new Curve(line) : new Curve(line).reversed();
         double room = Double.POSITIVE_INFINITY;

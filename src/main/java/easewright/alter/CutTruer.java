@@ -27,9 +27,9 @@ final class CutTruer implements Trued.Truer {
     record Beside(Piece piece, Rider rider, Edge edge, double off) {}
 
     /** For each piece that was changed, the edge along which the line beside it strays most from its allowance. */
-    static List<Beside> strayed(Pattern pattern) {
+    static List<Beside> strayed(List<Piece> pieces) {
         List<Beside> all = new ArrayList<>();
-        for (Piece piece : pattern.pieces()) {
+        for (Piece piece : pieces) {
             Optional<Rider> line = line(piece);
             if (piece.original().isEmpty() || line.isEmpty()) {
                 continue;
@@ -104,8 +104,8 @@ final class CutTruer implements Trued.Truer {
     private static Optional<Outline> around(Piece piece) {
         Outline outline = piece.outline();
         for (Edge edge : piece.edges()) {
-            outline = outline.splitAt(Nodes.place(outline, edge.from()));
-            outline = outline.splitAt(Nodes.place(outline, edge.to()));
+            outline = outline.splitAt(outline.nearest(edge.from()).place());
+            outline = outline.splitAt(outline.nearest(edge.to()).place());
         }
         int count = outline.segments().size();
         double[] widths = new double[count];

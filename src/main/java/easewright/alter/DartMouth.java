@@ -70,7 +70,7 @@ record DartMouth(Outline outline, Point first, Point second, boolean swapped, Li
     }
 
     private static Place place(Outline outline, Point mouth) {
-        Place near = Nodes.place(outline, mouth);
+        Place near = outline.nearest(mouth).place();
         Segment segment = outline.segments().get(near.segment());
         Point p = segment.at(near.t());
         if (segment.start().distance(p) <= ROUNDING) {

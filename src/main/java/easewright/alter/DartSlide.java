@@ -23,7 +23,7 @@ final class DartSlide {
         // The outline from the middle of the mouth both ways.
         Point middle = between.pointAtLength(inner / 2);
         Outline split = outline.splitAt(outline.nearest(middle).place());
-        onwards = split.run(Nodes.place(split, middle), Nodes.place(split, middle));
+        onwards = split.run(split.nearest(middle).place(), split.nearest(middle).place());
         backwards = onwards.reversed();
         difference = at.first().distance(dart.point()) - at.second().distance(dart.point());
     }

@@ -44,7 +44,7 @@ final class EdgeRun {
     }
 
     private Place place(Point mark) {
-        Place near = Nodes.place(outline, mark);
+        Place near = outline.nearest(mark).place();
         Segment segment = outline.segments().get(near.segment());
         Point exact = segment.at(near.t());
         if (segment.start().distance(exact) <= ROUNDING) {

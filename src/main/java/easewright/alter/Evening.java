@@ -5,6 +5,7 @@ import easewright.geom.Point;
 import easewright.measure.GarmentMeasures;
 import easewright.measure.MateWalk;
 import easewright.measure.Measures;
+import easewright.measure.StitchLines;
 import easewright.pattern.Edge;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Mate;
@@ -33,6 +34,7 @@ final class Evening {
     private final Pattern before;
     private final SeamChange plain;
     private final GarmentMeasures was;
+    private final StitchLines lines;
 
     /** One of two seam lines of a pair: its changed edge, and the end of it that the change moved. */
     private record Side(EdgeRef edge, double change, Optional<Boolean> movedAtEnd) {}
@@ -61,6 +63,7 @@ final class Evening {
         this.before = before;
         this.plain = plain;
         this.was = Measures.of(before);
+        this.lines = new StitchLines(was);
     }
 
     /** The change with its seam lines made even and its girth exact all the same. */
@@ -101,7 +104,7 @@ final class Evening {
     }
 
     private double girth(Pattern pattern) {
-        return Measures.again(pattern, before, was)
+        return Measures.again(pattern, before, was, lines)
                 .girth(plain.level())
                 .orElseThrow()
                 .finished();
@@ -123,7 +126,7 @@ final class Evening {
     }
 
     private Altered plainly(Pattern pattern, double amount) throws Refusal {
-        return new SeamWork(pattern, plain.withAmount(amount)).done();
+        return new SeamWork(pattern, plain.withAmount(amount), lines).done();
     }
 
     /** Spreading first and evening then; pinching takes the evening off first. */
@@ -210,7 +213,7 @@ final class Evening {
     private double drift(double amount, List<Remedy> others, Remedy tried, Pair pair) throws Refusal {
         List<Remedy> all = new ArrayList<>(others);
         all.add(tried);
-        GarmentMeasures is = Measures.again(with(amount, all).pattern(), before, was);
+        GarmentMeasures is = Measures.again(with(amount, all).pattern(), before, was, lines);
         return is.mates().stream()
                         .filter(w -> w.mate().equals(pair.walk().mate()))
                         .mapToDouble(MateWalk::drift)
@@ -220,7 +223,7 @@ final class Evening {
     }
 
     private List<Pair> pairs(Altered trial) {
-        GarmentMeasures is = Measures.again(trial.pattern(), before, was);
+        GarmentMeasures is = Measures.again(trial.pattern(), before, was, lines);
         List<Pair> pairs = new ArrayList<>();
         for (MateWalk walk : was.mates()) {
             Mate mate = walk.mate();

@@ -2,6 +2,7 @@ package easewright.alter;
 
 import easewright.measure.LevelWidth;
 import easewright.measure.Measures;
+import easewright.measure.StitchLines;
 import easewright.pattern.Level;
 import easewright.pattern.LineKind;
 import easewright.pattern.Piece;
@@ -32,11 +33,17 @@ final class Exact {
      * @param more by how much it is to change, and the first amount to try, mm
      */
     static Met width(DoubleFunction<Piece> make, Level level, double now, double more) throws Refusal {
+        return width(make, level, now, more, new StitchLines());
+    }
+
+    /** The same; the stitching lines found on the way are added to those given. */
+    static Met width(DoubleFunction<Piece> make, Level level, double now, double more, StitchLines lines)
+            throws Refusal {
         double wanted = now + more;
         double amount = more;
         Piece piece = make.apply(amount);
         double close = piece.drawn() == LineKind.CUTTING ? CLOSE_INSIDE : CLOSE;
-        double miss = net(piece, level) - wanted;
+        double miss = net(piece, level, Measures.width(lines.of(piece), level)) - wanted;
         double lastAmount = 0;
         double lastMiss = -more;
         Piece best = piece;
@@ -51,7 +58,7 @@ final class Exact {
             lastMiss = miss;
             amount -= miss / slope;
             piece = make.apply(amount);
-            miss = net(piece, level) - wanted;
+            miss = net(piece, level, Measures.width(lines.of(piece), level)) - wanted;
             if (Math.abs(miss) < Math.abs(bestMiss)) {
                 best = piece;
                 bestMiss = miss;

@@ -33,9 +33,9 @@ final class JoinTruer implements Trued.Truer {
     }
 
     /** The joints of a pattern whose mates are one edge on either side. */
-    static List<Joint> joints(Pattern pattern, GarmentMeasures measures, SewnPieces sewn) {
+    static List<Joint> joints(Pattern pattern, GarmentMeasures measures, List<Mate> mates, SewnPieces sewn) {
         List<Joint> joints = new ArrayList<>();
-        for (Mate mate : pattern.mates()) {
+        for (Mate mate : mates) {
             for (boolean atEnd : new boolean[] {false, true}) {
                 joint(pattern, measures, sewn, mate, atEnd).ifPresent(joints::add);
             }

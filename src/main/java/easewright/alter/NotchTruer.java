@@ -15,8 +15,11 @@ import easewright.pattern.Notch;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Moves a notch so that it meets its partner, counted from that end of the seam which is protected, or else the one that
@@ -37,10 +40,15 @@ final class NotchTruer implements Trued.Truer {
     record Apart(Mate mate, String notch, Piece moves, Piece other, double apart, Point from, Point to) {}
 
     /** The notches of mates without ease between them that miss their partners. */
-    static List<Apart> apart(Pattern pattern, GarmentMeasures measures, SewnPieces sewn) {
+    static List<Apart> apart(Pattern pattern, GarmentMeasures measures, List<Mate> mates, SewnPieces sewn) {
+        Set<Mate> wanted = Collections.newSetFromMap(new IdentityHashMap<>());
+        wanted.addAll(mates);
         List<Apart> all = new ArrayList<>();
         for (MateWalk walk : measures.mates()) {
             Mate mate = walk.mate();
+            if (!wanted.contains(mate)) {
+                continue;
+            }
             boolean plain = mate.declaredEase() == 0
                     && mate.first().size() == 1
                     && mate.second().size() == 1
@@ -151,7 +159,7 @@ final class NotchTruer implements Trued.Truer {
         String notch = what.target(Trued.NOTCH);
         String piece = what.target(Trued.PIECE);
         GarmentMeasures measures = Measures.of(pattern);
-        Apart apart = apart(pattern, measures, new SewnPieces(pattern, measures)).stream()
+        Apart apart = apart(pattern, measures, pattern.mates(), new SewnPieces(pattern, measures)).stream()
                 .filter(a -> a.mate().name().equals(mate)
                         && a.notch().equals(notch)
                         && a.moves().id().equals(piece))

@@ -1,6 +1,7 @@
 package easewright.alter;
 
 import easewright.geom.Point;
+import easewright.measure.StitchLines;
 import easewright.pattern.ChangeNote;
 import easewright.pattern.Pattern;
 import java.util.List;
@@ -163,7 +164,12 @@ public record SeamChange(
 
     @Override
     public Altered make(Pattern pattern) throws Refusal {
-        SeamWork work = new SeamWork(pattern, this);
+        return make(pattern, new StitchLines());
+    }
+
+    @Override
+    public Altered make(Pattern pattern, StitchLines lines) throws Refusal {
+        SeamWork work = new SeamWork(pattern, this, lines);
         if (amount == 0) {
             return Altered.nothing(pattern);
         }

@@ -25,8 +25,9 @@ final class SeamEnd {
         this.piece = piece;
         EdgeRun run = new EdgeRun(piece, edge);
         Point corner = atEnd ? run.end() : run.start();
-        Outline outline = piece.outline().splitAt(Nodes.place(piece.outline(), corner));
-        Place node = Nodes.place(outline, corner);
+        Outline outline =
+                piece.outline().splitAt(piece.outline().nearest(corner).place());
+        Place node = outline.nearest(corner).place();
         List<Segment> all = outline.segments();
         int n = all.size();
         int next = node.segment();

@@ -1,6 +1,7 @@
 package easewright.alter;
 
 import easewright.geom.Point;
+import easewright.measure.StitchLines;
 import easewright.pattern.Edge;
 import easewright.pattern.EdgeRole;
 import easewright.pattern.Finding;
@@ -22,6 +23,7 @@ final class SeamWork {
     private final Pattern pattern;
     private final SeamChange change;
     private final Level level;
+    private final StitchLines lines;
     private final List<Part> parts;
 
     /** An edge that takes part. */
@@ -30,12 +32,13 @@ final class SeamWork {
     private final Map<String, SewnPiece> sewn = new HashMap<>();
 
     private SewnPiece sewn(Piece piece) {
-        return sewn.computeIfAbsent(piece.id(), id -> new SewnPiece(piece, pattern.levels()));
+        return sewn.computeIfAbsent(piece.id(), id -> new SewnPiece(lines.of(piece), pattern.levels()));
     }
 
-    SeamWork(Pattern pattern, SeamChange change) throws Refusal {
+    SeamWork(Pattern pattern, SeamChange change, StitchLines lines) throws Refusal {
         this.pattern = pattern;
         this.change = change;
+        this.lines = lines;
         this.level = pattern.level(change.level())
                 .orElseThrow(() -> Refusal.of("level-unknown").with("level", change.level()));
         this.parts = change.shares().isEmpty() ? allSeams() : named();
@@ -79,7 +82,7 @@ final class SeamWork {
     private boolean comesBack(Altered done, Piece was) {
         try {
             SeamChange opposite = change.withAmount(-change.amount());
-            Pattern back = new SeamWork(done.pattern(), opposite)
+            Pattern back = new SeamWork(done.pattern(), opposite, lines)
                     .with(opposite.amount())
                     .pattern();
             return Likeness.sameLine(
@@ -101,13 +104,13 @@ final class SeamWork {
         for (Part part : parts) {
             Piece piece = now.getOrDefault(part.piece().id(), part.piece());
             double own = amount * part.weight() / whole;
-            SewnPiece seen = piece == part.piece() ? sewn(piece) : new SewnPiece(piece, pattern.levels());
+            SewnPiece seen = piece == part.piece() ? sewn(piece) : new SewnPiece(lines.of(piece), pattern.levels());
             double before = wanted.containsKey(piece.id()) ? wanted.get(piece.id()) : Exact.net(seen, level);
             Stops stops = Stops.around(named(seen), level, own);
             EdgeShift work = shift(seen, part.edge().name(), stops);
             Shift shift = work.build();
-            Exact.Met met = Exact.width(a -> Carry.along(piece, shift, a), level, before, own);
-            Simple.require(shift.base(), met.piece());
+            Exact.Met met = Exact.width(a -> Carry.along(piece, shift, a), level, before, own, lines);
+            Simple.require(shift.base(), lines.of(met.piece()));
             now.put(piece.id(), met.piece());
             wanted.put(piece.id(), before + own);
             moved.addAll(shift.moved(piece.id(), met.amount()));
@@ -116,10 +119,8 @@ final class SeamWork {
                 findings.add(Practice.passed(piece, part.edge(), passed, own));
             }
         }
-        Pattern changed = pattern;
-        for (Piece piece : now.values()) {
-            changed = changed.withPiece(piece);
-        }
+        Pattern changed = pattern.withPieces(
+                pattern.pieces().stream().map(p -> now.getOrDefault(p.id(), p)).toList());
         return new Altered(changed.withChange(change.note()), moved, findings);
     }
 

@@ -34,6 +34,11 @@ final class SewnPiece {
         this(StitchOutline.of(piece), levels);
     }
 
+    /**
+     * The same where the stitching line is known.
+     *
+     * @param levels the pattern's levels
+     */
     SewnPiece(StitchOutline stitch, List<Level> levels) {
         this.piece = stitch.piece();
         this.levels = levels;

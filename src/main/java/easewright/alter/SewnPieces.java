@@ -10,14 +10,18 @@ import java.util.Map;
 /** The pieces of a measured pattern seen along their stitching lines, each looked at once. */
 final class SewnPieces {
     private final Map<String, SewnPiece> known = new HashMap<>();
+    private final Map<String, PieceMeasures> measured = new HashMap<>();
+    private final Pattern pattern;
 
     SewnPieces(Pattern pattern, GarmentMeasures measures) {
+        this.pattern = pattern;
         for (PieceMeasures piece : measures.pieces()) {
-            known.put(piece.pieceId(), new SewnPiece(piece.stitch(), pattern.levels()));
+            measured.put(piece.pieceId(), piece);
         }
     }
 
     SewnPiece of(Piece piece) {
-        return known.get(piece.id());
+        return known.computeIfAbsent(
+                piece.id(), id -> new SewnPiece(measured.get(id).stitch(), pattern.levels()));
     }
 }

@@ -90,7 +90,7 @@ final class Shift {
 
     /** Where a mark goes: with its place if it lies on the outline, else nowhere. */
     Point carry(Point mark, double amount) {
-        Place place = Nodes.place(base, mark);
+        Place place = base.nearest(mark).place();
         if (base.point(place).distance(mark) > ON_OUTLINE) {
             return mark;
         }

@@ -37,7 +37,7 @@ final class ShiftBuilder {
 
     /** Makes the place of the outline nearest to {@code p} the end of segments and returns it exactly. */
     Point split(Point p) {
-        Place place = Nodes.place(outline, p);
+        Place place = outline.nearest(p).place();
         Point exact = outline.point(place);
         Segment segment = outline.segments().get(place.segment());
         if (segment.start().distance(exact) <= SAME_NODE) {

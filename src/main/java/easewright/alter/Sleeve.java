@@ -152,12 +152,15 @@ final class Sleeve {
         Point start = parts.carried(shape, parts.start());
         Point end = parts.carried(shape, parts.end());
         Curve was = parts.outline()
-                .run(Nodes.place(parts.outline(), parts.start()), Nodes.place(parts.outline(), parts.end()));
-        Curve is = outline.run(Nodes.place(outline, start), Nodes.place(outline, end));
+                .run(
+                        parts.outline().nearest(parts.start()).place(),
+                        parts.outline().nearest(parts.end()).place());
+        Curve is =
+                outline.run(outline.nearest(start).place(), outline.nearest(end).place());
         double along = parts.outline().point(place).equals(parts.start())
                 ? 0
                 : parts.outline()
-                        .run(Nodes.place(parts.outline(), parts.start()), place)
+                        .run(parts.outline().nearest(parts.start()).place(), place)
                         .length();
         return is.pointAtLength(along * is.length() / was.length())
                 .plus(at.minus(parts.outline().point(place)));
@@ -203,7 +206,7 @@ final class Sleeve {
         List<Segment> was = new ArrayList<>();
         List<Segment> is = new ArrayList<>();
         int n = parts.outline().segments().size();
-        int first = Nodes.place(parts.outline(), parts.seamStart()).segment();
+        int first = parts.outline().nearest(parts.seamStart()).place().segment();
         for (int k = 0; k < n; k++) {
             int i = (first + k) % n;
             if (carry || parts.part(i) != SleeveParts.Part.HEM) {

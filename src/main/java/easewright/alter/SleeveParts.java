@@ -47,7 +47,7 @@ record SleeveParts(Piece piece, Outline outline, Point start, Point end, Point s
         EdgeRun before = seam(piece, start.get(0), false, acceptProtected);
         Outline outline = piece.outline();
         for (Point p : List.of(start.get(0), end.get(0), after.end(), before.start())) {
-            outline = outline.splitAt(Nodes.place(outline, p));
+            outline = outline.splitAt(outline.nearest(p).place());
         }
         return new SleeveParts(piece, outline, start.get(0), end.get(0), after.end(), before.start());
     }
@@ -79,8 +79,8 @@ record SleeveParts(Piece piece, Outline outline, Point start, Point end, Point s
 
     private boolean lies(int segment, Point from, Point to) {
         int n = outline.segments().size();
-        int first = Nodes.place(outline, from).segment();
-        int length = Math.floorMod(Nodes.place(outline, to).segment() - first, n);
+        int first = outline.nearest(from).place().segment();
+        int length = Math.floorMod(outline.nearest(to).place().segment() - first, n);
         return Math.floorMod(segment - first, n) < length;
     }
 

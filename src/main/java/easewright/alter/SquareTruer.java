@@ -18,9 +18,9 @@ final class SquareTruer implements Trued.Truer {
     private static final Set<EdgeRole> MIDDLE = EnumSet.of(EdgeRole.FOLD, EdgeRole.CENTRE);
 
     /** All corners at folds and centre lines. */
-    static List<SewnCorner> corners(Pattern pattern, SewnPieces sewn) {
+    static List<SewnCorner> corners(List<Piece> pieces, SewnPieces sewn) {
         List<SewnCorner> corners = new ArrayList<>();
-        for (Piece piece : pattern.pieces()) {
+        for (Piece piece : pieces) {
             for (Edge guide : piece.edges()) {
                 if (MIDDLE.contains(guide.role())) {
                     for (boolean atEnd : new boolean[] {false, true}) {
@@ -41,7 +41,7 @@ final class SquareTruer implements Trued.Truer {
         boolean guideAtEnd = what.target(Trued.END).equals("start");
         Piece piece = pattern.piece(ref.piece())
                 .orElseThrow(() -> Refusal.of("piece-unknown").with("piece", ref.piece()));
-        Optional<SewnCorner> corner = corners(pattern, new SewnPieces(pattern, Measures.of(pattern))).stream()
+        Optional<SewnCorner> corner = corners(pattern.pieces(), new SewnPieces(pattern, Measures.of(pattern))).stream()
                 .filter(c -> c.piece().id().equals(piece.id())
                         && c.edge().name().equals(ref.edge())
                         && c.guideAtEnd() == guideAtEnd)

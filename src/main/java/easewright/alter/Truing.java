@@ -6,14 +6,17 @@ import easewright.pattern.Dart;
 import easewright.pattern.Edge;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Finding;
+import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
 import easewright.pattern.PatternPart;
 import easewright.pattern.Piece;
 import easewright.pattern.Severity;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** The one door to truing: what is untrue in a pattern, with a proposal for each (docs/sources.md 4.5). */
 public final class Truing {
@@ -57,33 +60,62 @@ public final class Truing {
 
     /** The same where the pattern has been measured already. */
     public static List<Proposal> proposals(Pattern pattern, GarmentMeasures measures) {
+        return proposals(pattern, measures, pattern.pieces());
+    }
+
+    /** What of that concerns any of the pieces. */
+    public static List<Proposal> proposals(Pattern pattern, GarmentMeasures measures, List<Piece> pieces) {
         if (!PatternPart.severalSizes(pattern)) {
-            return inOne(pattern, measures);
+            return inOne(pattern, measures, pieces);
         }
         List<Proposal> all = new ArrayList<>();
         for (String size : PatternPart.sizes(pattern)) {
+            List<Piece> some = pieces.stream()
+                    .filter(p -> p.size().map(size::equals).orElse(true))
+                    .toList();
             Pattern garment = PatternPart.ofSize(pattern, size).alone();
-            for (Proposal one : inOne(garment, Measures.again(garment, pattern, measures))) {
+            List<Proposal> proposals =
+                    some.isEmpty() ? List.of() : inOne(garment, Measures.again(garment, pattern, measures), some);
+            for (Proposal one : proposals) {
                 all.add(new Proposal(one.finding(), Optional.of(size), one.truing(), one.protectedEdges()));
             }
         }
         return List.copyOf(all);
     }
 
-    private static List<Proposal> inOne(Pattern pattern, GarmentMeasures measures) {
+    private static List<Proposal> inOne(Pattern pattern, GarmentMeasures measures, List<Piece> pieces) {
         List<Proposal> all = new ArrayList<>();
         SewnPieces sewn = new SewnPieces(pattern, measures);
-        joints(pattern, measures, sewn, all);
-        corners(pattern, sewn, all);
-        darts(pattern, all);
-        blends(pattern, all);
-        notches(pattern, measures, sewn, all);
-        lines(pattern, all);
+        List<Mate> mates = mates(pattern, pieces);
+        joints(pattern, measures, mates, sewn, all);
+        corners(pieces, sewn, all);
+        darts(pieces, all);
+        blends(pieces, all);
+        notches(pattern, measures, mates, sewn, all);
+        lines(pieces, all);
         return List.copyOf(all);
     }
 
-    private static void joints(Pattern pattern, GarmentMeasures measures, SewnPieces sewn, List<Proposal> all) {
-        for (JoinTruer.Joint joint : JoinTruer.joints(pattern, measures, sewn)) {
+    /** The mates in which one of the pieces is sewn. */
+    private static List<Mate> mates(Pattern pattern, List<Piece> pieces) {
+        if (pieces.size() == pattern.pieces().size()) {
+            return pattern.mates();
+        }
+        Set<String> names = new HashSet<>();
+        for (Piece piece : pieces) {
+            names.add(piece.id());
+            names.add(piece.name());
+            names.add(piece.plainName());
+        }
+        return pattern.mates().stream()
+                .filter(m -> Stream.concat(m.first().stream(), m.second().stream())
+                        .anyMatch(ref -> names.contains(ref.piece())))
+                .toList();
+    }
+
+    private static void joints(
+            Pattern pattern, GarmentMeasures measures, List<Mate> mates, SewnPieces sewn, List<Proposal> all) {
+        for (JoinTruer.Joint joint : JoinTruer.joints(pattern, measures, mates, sewn)) {
             double missing = Math.toDegrees(joint.missing());
             if (Math.abs(missing) > TRUE_WITHIN && Math.abs(missing) <= MEANT_JOINED) {
                 SewnCorner first = joint.first();
@@ -106,8 +138,8 @@ public final class Truing {
         }
     }
 
-    private static void corners(Pattern pattern, SewnPieces sewn, List<Proposal> all) {
-        for (SewnCorner corner : SquareTruer.corners(pattern, sewn)) {
+    private static void corners(List<Piece> pieces, SewnPieces sewn, List<Proposal> all) {
+        for (SewnCorner corner : SquareTruer.corners(pieces, sewn)) {
             double off = Math.toDegrees(corner.angle()) - 90;
             if (Math.abs(off) > TRUE_WITHIN && Math.abs(off) <= MEANT) {
                 Finding finding = Finding.of(
@@ -127,8 +159,8 @@ public final class Truing {
         }
     }
 
-    private static void darts(Pattern pattern, List<Proposal> all) {
-        for (CapTruer.Folded folded : CapTruer.folded(pattern)) {
+    private static void darts(List<Piece> pieces, List<Proposal> all) {
+        for (CapTruer.Folded folded : CapTruer.folded(pieces)) {
             double bends = Math.toDegrees(folded.bends());
             boolean bent = Math.abs(bends) > TRUE_WITHIN && Math.abs(bends) <= MEANT;
             if (!bent && !(folded.off() > CAP_WITHIN && Math.abs(bends) <= MEANT)) {
@@ -148,8 +180,8 @@ public final class Truing {
         }
     }
 
-    private static void blends(Pattern pattern, List<Proposal> all) {
-        for (BlendTruer.Corner corner : BlendTruer.corners(pattern)) {
+    private static void blends(List<Piece> pieces, List<Proposal> all) {
+        for (BlendTruer.Corner corner : BlendTruer.corners(pieces)) {
             Finding finding = Finding.of(
                             "corner-within-edge", Severity.NOTE, corner.piece().name())
                     .with("edge", corner.edge().name())
@@ -163,8 +195,9 @@ public final class Truing {
         }
     }
 
-    private static void notches(Pattern pattern, GarmentMeasures measures, SewnPieces sewn, List<Proposal> all) {
-        for (NotchTruer.Apart apart : NotchTruer.apart(pattern, measures, sewn)) {
+    private static void notches(
+            Pattern pattern, GarmentMeasures measures, List<Mate> mates, SewnPieces sewn, List<Proposal> all) {
+        for (NotchTruer.Apart apart : NotchTruer.apart(pattern, measures, mates, sewn)) {
             if (apart.apart() > NOTCH_WITHIN) {
                 Finding finding = Finding.of(
                                 "notches-apart", Severity.NOTE, apart.moves().name())
@@ -186,8 +219,8 @@ public final class Truing {
         }
     }
 
-    private static void lines(Pattern pattern, List<Proposal> all) {
-        for (CutTruer.Beside beside : CutTruer.strayed(pattern)) {
+    private static void lines(List<Piece> pieces, List<Proposal> all) {
+        for (CutTruer.Beside beside : CutTruer.strayed(pieces)) {
             if (beside.off() > ALLOWANCE_WITHIN) {
                 Finding finding = Finding.of(
                                 "allowance-uneven",

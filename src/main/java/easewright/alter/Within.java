@@ -1,5 +1,6 @@
 package easewright.alter;
 
+import easewright.measure.StitchLines;
 import easewright.pattern.ChangeNote;
 import easewright.pattern.Pattern;
 import easewright.pattern.PatternPart;
@@ -54,8 +55,13 @@ public record Within(Scope scope, Alteration change) implements Alteration {
 
     @Override
     public Altered make(Pattern pattern) throws Refusal {
+        return make(pattern, new StitchLines());
+    }
+
+    @Override
+    public Altered make(Pattern pattern, StitchLines lines) throws Refusal {
         PatternPart part = scope.in(pattern);
-        Altered done = change.make(part.alone());
+        Altered done = change.make(part.alone(), lines);
         Pattern changed = done.pattern();
         if (changed == part.alone()) {
             return Altered.nothing(pattern);

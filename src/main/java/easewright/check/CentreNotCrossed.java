@@ -19,7 +19,7 @@ final class CentreNotCrossed implements ChangeRule {
     @Override
     public List<Finding> look(Sight before, Sight after) {
         List<Finding> findings = new ArrayList<>();
-        for (Piece piece : after.pattern().pieces()) {
+        for (Piece piece : after.pieces()) {
             Optional<Piece> then = before.pattern().piece(piece.id());
             if (then.isEmpty() || then.get() == piece) {
                 continue;

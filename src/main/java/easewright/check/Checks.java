@@ -6,6 +6,8 @@ import easewright.measure.GarmentMeasures;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -63,15 +65,32 @@ public final class Checks {
             Pattern after,
             GarmentMeasures mAfter,
             EaseSheet sheetAfter) {
-        return compare(new Sight(before, mBefore, sheetBefore), new Sight(after, mAfter, sheetAfter));
+        Sight was = new Sight(before, mBefore, sheetBefore);
+        return compare(was, of(was), new Sight(after, mAfter, sheetAfter));
     }
 
-    private static List<Finding> compare(Sight was, Sight is) {
+    /**
+     * The same where it is known what {@link #of} says of the pattern before: only pieces that the change made anew are
+     * looked at.
+     */
+    public static List<Finding> compare(
+            Pattern before,
+            GarmentMeasures mBefore,
+            EaseSheet sheetBefore,
+            Collection<Finding> said,
+            Pattern after,
+            GarmentMeasures mAfter,
+            EaseSheet sheetAfter) {
+        return compare(new Sight(before, mBefore, sheetBefore), said, new Sight(after, mAfter, sheetAfter));
+    }
+
+    private static List<Finding> compare(Sight was, Collection<Finding> said, Sight all) {
+        Sight is = all.unlike(was);
         List<Finding> findings = new ArrayList<>();
         for (ChangeRule rule : CHANGE_RULES) {
             findings.addAll(rule.look(was, is));
         }
-        Set<Finding> known = new LinkedHashSet<>(of(was));
+        Set<Finding> known = new HashSet<>(said);
         for (Finding finding : of(is)) {
             if (!known.contains(finding)) {
                 findings.add(finding);

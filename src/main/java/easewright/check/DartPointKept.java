@@ -13,7 +13,7 @@ final class DartPointKept implements ChangeRule {
     @Override
     public List<Finding> look(Sight before, Sight after) {
         List<Finding> findings = new ArrayList<>();
-        for (Piece now : after.pattern().pieces()) {
+        for (Piece now : after.pieces()) {
             Optional<Piece> then = before.pattern().piece(now.id());
             if (then.isEmpty() || then.get() == now) {
                 continue;

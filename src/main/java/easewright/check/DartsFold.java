@@ -13,7 +13,7 @@ final class DartsFold implements Rule {
     @Override
     public List<Finding> look(Sight sight) {
         List<Finding> findings = new ArrayList<>();
-        for (Piece piece : sight.pattern().pieces()) {
+        for (Piece piece : sight.pieces()) {
             for (Dart dart : piece.darts()) {
                 if (dart.mouth1().equals(dart.point()) || dart.mouth2().equals(dart.point())) {
                     continue;

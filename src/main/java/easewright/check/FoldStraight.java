@@ -24,7 +24,7 @@ final class FoldStraight implements Rule {
     @Override
     public List<Finding> look(Sight sight) {
         List<Finding> findings = new ArrayList<>();
-        for (Piece piece : sight.pattern().pieces()) {
+        for (Piece piece : sight.pieces()) {
             boolean anyFold = false;
             for (Edge edge : piece.edges()) {
                 if (edge.role() == EdgeRole.FOLD) {

@@ -1,6 +1,5 @@
 package easewright.check;
 
-import easewright.geom.Outline;
 import easewright.pattern.Finding;
 import easewright.pattern.Piece;
 import easewright.pattern.Severity;
@@ -14,12 +13,11 @@ final class OutlineBoundsCloth implements Rule {
     @Override
     public List<Finding> look(Sight sight) {
         List<Finding> findings = new ArrayList<>();
-        for (Piece piece : sight.pattern().pieces()) {
-            Outline outline = sight.measures()
+        for (Piece piece : sight.pieces()) {
+            List<Meeting> meetings = sight.measures()
                     .piece(piece.id())
-                    .map(measured -> measured.stitch().withoutNotches())
-                    .orElse(piece.outline());
-            List<Meeting> meetings = Validity.meetings(outline);
+                    .map(measured -> measured.stitch().meetings())
+                    .orElseGet(() -> Validity.meetings(piece.outline()));
             if (!meetings.isEmpty()) {
                 findings.add(Finding.of("outline-meets-itself", Severity.FAULT, piece.name())
                         .with("count", meetings.size())

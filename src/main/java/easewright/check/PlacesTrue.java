@@ -12,7 +12,7 @@ final class PlacesTrue implements Rule {
     @Override
     public List<Finding> look(Sight sight) {
         Set<Finding> findings = new LinkedHashSet<>();
-        for (Proposal proposal : Truing.proposals(sight.pattern(), sight.measures())) {
+        for (Proposal proposal : Truing.proposals(sight.pattern(), sight.measures(), sight.pieces())) {
             findings.add(proposal.finding());
         }
         return List.copyOf(findings);

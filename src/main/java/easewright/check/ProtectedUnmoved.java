@@ -23,7 +23,7 @@ final class ProtectedUnmoved implements ChangeRule {
     @Override
     public List<Finding> look(Sight before, Sight after) {
         List<Finding> findings = new ArrayList<>();
-        for (Piece now : after.pattern().pieces()) {
+        for (Piece now : after.pieces()) {
             Optional<Piece> then = before.pattern().pieces().stream()
                     .filter(p -> p.id().equals(now.id()))
                     .findFirst();

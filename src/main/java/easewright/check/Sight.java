@@ -3,6 +3,34 @@ package easewright.check;
 import easewright.ease.EaseSheet;
 import easewright.measure.GarmentMeasures;
 import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Set;
 
-/** A pattern, what it measures, and the ease it has. */
-record Sight(Pattern pattern, GarmentMeasures measures, EaseSheet sheet) {}
+/**
+ * A pattern, what it measures, and the ease it has.
+ *
+ * @param pieces those that have to be looked at: all, or what a change made anew, since of a piece that is the same
+ *               object there is nothing to say that was not said before
+ */
+record Sight(Pattern pattern, GarmentMeasures measures, EaseSheet sheet, List<Piece> pieces) {
+    Sight(Pattern pattern, GarmentMeasures measures, EaseSheet sheet) {
+        this(pattern, measures, sheet, pattern.pieces());
+    }
+
+    /** The same without the pieces that were there before, as they are measured. */
+    Sight unlike(Sight before) {
+        if (!pattern.levels().equals(before.pattern.levels())) {
+            return this;
+        }
+        Set<Piece> old = Collections.newSetFromMap(new IdentityHashMap<>());
+        old.addAll(before.pattern.pieces());
+        return new Sight(
+                pattern,
+                measures,
+                sheet,
+                pattern.pieces().stream().filter(p -> !old.contains(p)).toList());
+    }
+}

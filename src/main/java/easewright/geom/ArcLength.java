@@ -35,59 +35,70 @@ final class ArcLength {
 
     private static final int DEEPEST = 40;
 
-    private ArcLength() {}
+    /** The sides of the curve's frame: all that its speed depends on. */
+    private final double x0;
+
+    private final double x1;
+    private final double x2;
+    private final double y0;
+    private final double y1;
+    private final double y2;
+    private final double tolerance;
+
+    private ArcLength(Cubic c) {
+        x0 = c.control1().x() - c.start().x();
+        x1 = c.control2().x() - c.control1().x();
+        x2 = c.end().x() - c.control2().x();
+        y0 = c.control1().y() - c.start().y();
+        y1 = c.control2().y() - c.control1().y();
+        y2 = c.end().y() - c.control2().y();
+        tolerance =
+                1e-13 * (Math.sqrt(x0 * x0 + y0 * y0) + Math.sqrt(x1 * x1 + y1 * y1) + Math.sqrt(x2 * x2 + y2 * y2));
+    }
 
     static double of(Cubic curve, double from, double to) {
-        if (from == to) {
-            return 0;
-        }
-        double scale = curve.start().distance(curve.control1())
-                + curve.control1().distance(curve.control2())
-                + curve.control2().distance(curve.end());
+        return from == to ? 0 : new ArcLength(curve).between(from, to);
+    }
+
+    private double between(double from, double to) {
         // Gentle curves, which most are, need few places: each rule is far truer than its difference to the one before.
-        double tolerance = 1e-13 * scale;
-        double four = rule(curve, from, to, NODES_4, WEIGHTS_4);
-        double eight = rule(curve, from, to, NODES_8, WEIGHTS_8);
+        double four = rule(from, to, NODES_4, WEIGHTS_4);
+        double eight = rule(from, to, NODES_8, WEIGHTS_8);
         if (Math.abs(eight - four) <= tolerance) {
             return eight;
         }
-        double sixteen = rule(curve, from, to, NODES_16, WEIGHTS_16);
-        return Math.abs(sixteen - eight) <= tolerance ? sixteen : refine(curve, from, to, sixteen, tolerance, DEEPEST);
+        double sixteen = rule(from, to, NODES_16, WEIGHTS_16);
+        return Math.abs(sixteen - eight) <= tolerance ? sixteen : refine(from, to, sixteen, DEEPEST);
     }
 
-    private static double refine(Cubic curve, double from, double to, double whole, double tolerance, int depth) {
+    private double refine(double from, double to, double whole, int depth) {
         double middle = (from + to) / 2;
-        double left = rule(curve, from, middle, NODES_16, WEIGHTS_16);
-        double right = rule(curve, middle, to, NODES_16, WEIGHTS_16);
+        double left = rule(from, middle, NODES_16, WEIGHTS_16);
+        double right = rule(middle, to, NODES_16, WEIGHTS_16);
         if (Math.abs(left + right - whole) <= tolerance || depth == 0) {
             return left + right;
         }
-        return refine(curve, from, middle, left, tolerance, depth - 1)
-                + refine(curve, middle, to, right, tolerance, depth - 1);
+        return refine(from, middle, left, depth - 1) + refine(middle, to, right, depth - 1);
     }
 
-    private static double rule(Cubic curve, double from, double to, double[] nodes, double[] weights) {
+    private double rule(double from, double to, double[] nodes, double[] weights) {
         double half = (to - from) / 2;
         double centre = (from + to) / 2;
         double sum = 0;
         for (int i = 0; i < nodes.length; i++) {
             double offset = half * nodes[i];
-            sum += weights[i] * (speed(curve, centre - offset) + speed(curve, centre + offset));
+            sum += weights[i] * (speed(centre - offset) + speed(centre + offset));
         }
         return sum * half;
     }
 
-    private static double speed(Cubic c, double t) {
+    private double speed(double t) {
         double s = 1 - t;
         double w0 = 3 * s * s;
         double w1 = 6 * s * t;
         double w2 = 3 * t * t;
-        double dx = w0 * (c.control1().x() - c.start().x())
-                + w1 * (c.control2().x() - c.control1().x())
-                + w2 * (c.end().x() - c.control2().x());
-        double dy = w0 * (c.control1().y() - c.start().y())
-                + w1 * (c.control2().y() - c.control1().y())
-                + w2 * (c.end().y() - c.control2().y());
+        double dx = w0 * x0 + w1 * x1 + w2 * x2;
+        double dy = w0 * y0 + w1 * y1 + w2 * y2;
         return Math.sqrt(dx * dx + dy * dy);
     }
 }

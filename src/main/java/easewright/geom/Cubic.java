@@ -2,9 +2,45 @@ package easewright.geom;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
-/** A cubic Bézier curve. */
-public record Cubic(Point start, Point control1, Point control2, Point end) implements Segment {
+/** A cubic Bézier curve. Immutable; its length is worked out when first asked for, and kept. */
+public final class Cubic implements Segment {
+    private static final double UNKNOWN = -1;
+
+    private final Point start;
+    private final Point control1;
+    private final Point control2;
+    private final Point end;
+
+    /** Whoever works it out finds the same, so that nobody has to wait for anybody. */
+    private volatile double length = UNKNOWN;
+
+    public Cubic(Point start, Point control1, Point control2, Point end) {
+        this.start = Objects.requireNonNull(start);
+        this.control1 = Objects.requireNonNull(control1);
+        this.control2 = Objects.requireNonNull(control2);
+        this.end = Objects.requireNonNull(end);
+    }
+
+    @Override
+    public Point start() {
+        return start;
+    }
+
+    public Point control1() {
+        return control1;
+    }
+
+    public Point control2() {
+        return control2;
+    }
+
+    @Override
+    public Point end() {
+        return end;
+    }
+
     /** The cubic with the given ends and derivatives at them. */
     public static Cubic hermite(Point start, Point startDerivative, Point end, Point endDerivative) {
         return new Cubic(
@@ -60,12 +96,17 @@ public record Cubic(Point start, Point control1, Point control2, Point end) impl
 
     @Override
     public double length() {
-        return ArcLength.of(this, 0, 1);
+        double known = length;
+        if (known == UNKNOWN) {
+            known = ArcLength.of(this, 0, 1);
+            length = known;
+        }
+        return known;
     }
 
     @Override
     public double lengthTo(double t) {
-        return ArcLength.of(this, 0, t);
+        return t == 1 ? length() : ArcLength.of(this, 0, t);
     }
 
     @Override
@@ -101,53 +142,7 @@ public record Cubic(Point start, Point control1, Point control2, Point end) impl
         if (end.equals(p)) {
             return 1;
         }
-        int samples = 24;
-        double best = 0;
-        double bestDistance = Double.POSITIVE_INFINITY;
-        for (int i = 0; i <= samples; i++) {
-            double t = i / (double) samples;
-            double distance = at(t).distance(p);
-            if (distance < bestDistance) {
-                bestDistance = distance;
-                best = t;
-            }
-        }
-        double low = Math.max(0, best - 1.0 / samples);
-        double high = Math.min(1, best + 1.0 / samples);
-        double golden = (Math.sqrt(5) - 1) / 2;
-        while (high - low > 1e-12) {
-            double left = high - golden * (high - low);
-            double right = low + golden * (high - low);
-            if (at(left).distance(p) <= at(right).distance(p)) {
-                high = right;
-            } else {
-                low = left;
-            }
-        }
-        double t = polish(p, (low + high) / 2);
-        // Ends win ties, so that corners are found as corners.
-        double distance = at(t).distance(p);
-        if (start.distance(p) <= distance) {
-            return 0;
-        }
-        return end.distance(p) <= distance ? 1 : t;
-    }
-
-    /** Newton on the slope of the squared distance: comparing distances alone stops at the root of the precision. */
-    private double polish(Point p, double guess) {
-        double t = guess;
-        for (int i = 0; i < 6; i++) {
-            Point off = at(t).minus(p);
-            Point d1 = derivative(t);
-            Point d2 = secondDerivative(t);
-            double slope = off.dot(d1);
-            double bend = d1.dot(d1) + off.dot(d2);
-            if (bend <= 0) {
-                break;
-            }
-            t = Math.min(1, Math.max(0, t - slope / bend));
-        }
-        return at(t).distance(p) <= at(guess).distance(p) + 1e-12 ? t : guess;
+        return new NearestOnCubic(this, p).find();
     }
 
     /** The second derivative of the place with t, in mm. */
@@ -219,5 +214,25 @@ public record Cubic(Point start, Point control1, Point control2, Point end) impl
                         + 3 * control1.cross(end)
                         + 6 * control2.cross(end))
                 / 20;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other == this
+                || (other instanceof Cubic c
+                        && start.equals(c.start)
+                        && control1.equals(c.control1)
+                        && control2.equals(c.control2)
+                        && end.equals(c.end));
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * (31 * (31 * start.hashCode() + control1.hashCode()) + control2.hashCode()) + end.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return "Cubic[" + start + ", " + control1 + ", " + control2 + ", " + end + "]";
     }
 }

@@ -6,18 +6,60 @@ import java.util.List;
 
 /**
  * A closed outline in the direction in which it was drawn. The last segment ends exactly where the first starts.
- * Segments that a change leaves alone stay the same objects.
+ * Segments that a change leaves alone stay the same objects. Immutable; what searches along it need is worked out when
+ * first asked for, and kept.
  */
-public record Outline(List<Segment> segments) implements Chain {
+public final class Outline implements Chain {
+    /** A segment this far from a line, or farther, does not meet it, whatever the rounding; mm. */
+    private static final double BESIDE = 1e-6;
+
+    private final List<Segment> segments;
+
+    // Whoever works these out finds the same, so that nobody has to wait for anybody.
+    private volatile BoxTree boxes;
+    private volatile Box box;
+    private volatile double area = Double.NaN;
+
     /**
      * @throws IllegalArgumentException if there is no segment, a gap between two, or the ends do not meet
      */
-    public Outline {
-        segments = List.copyOf(segments);
-        Chain.requireJoined(segments);
-        if (!segments.get(segments.size() - 1).end().equals(segments.get(0).start())) {
+    public Outline(List<Segment> segments) {
+        this.segments = List.copyOf(segments);
+        Chain.requireJoined(this.segments);
+        Point end = this.segments.get(this.segments.size() - 1).end();
+        if (!end.equals(this.segments.get(0).start())) {
             throw new IllegalArgumentException("The outline does not close");
         }
+    }
+
+    @Override
+    public List<Segment> segments() {
+        return segments;
+    }
+
+    /** The boxes around the defining places of the segments. */
+    public BoxTree boxes() {
+        BoxTree known = boxes;
+        if (known == null) {
+            known = NearestSearch.tree(segments);
+            boxes = known;
+        }
+        return known;
+    }
+
+    @Override
+    public Box box() {
+        Box known = box;
+        if (known == null) {
+            known = Chain.super.box();
+            box = known;
+        }
+        return known;
+    }
+
+    @Override
+    public Nearest nearest(Point wanted) {
+        return new NearestSearch(segments, boxes(), wanted).find();
     }
 
     /** A closed outline of straight lines through the corners. */
@@ -31,6 +73,15 @@ public record Outline(List<Segment> segments) implements Chain {
 
     /** Exact area with a sign: positive where the outline runs clockwise on screen, mm². */
     public double signedArea() {
+        double known = area;
+        if (Double.isNaN(known)) {
+            known = sweptArea();
+            area = known;
+        }
+        return known;
+    }
+
+    private double sweptArea() {
         // Measured from a corner, not from the far origin, to keep the digits.
         Affine home = Affine.translation(Point.ORIGIN.minus(segments.get(0).start()));
         double sum = 0;
@@ -52,18 +103,17 @@ public record Outline(List<Segment> segments) implements Chain {
     public Curve run(Place from, Place to) {
         Place first = from.t() == 1 ? new Place((from.segment() + 1) % segments.size(), 0) : from;
         Place last = to.t() == 0 ? new Place((to.segment() + segments.size() - 1) % segments.size(), 1) : to;
-        List<Segment> parts = new ArrayList<>();
         if (first.segment() == last.segment() && first.t() < last.t()) {
-            parts.add(segments.get(first.segment()).between(first.t(), last.t()));
-            return new Curve(parts);
+            return new Curve(List.of(segments.get(first.segment()).between(first.t(), last.t())));
         }
-        int i = first.segment();
-        parts.add(segments.get(i).between(first.t(), 1));
-        for (i = (i + 1) % segments.size(); i != last.segment(); i = (i + 1) % segments.size()) {
-            parts.add(segments.get(i));
+        int steps = Math.floorMod(last.segment() - first.segment(), segments.size());
+        Segment[] parts = new Segment[steps == 0 ? segments.size() + 1 : steps + 1];
+        parts[0] = segments.get(first.segment()).between(first.t(), 1);
+        for (int k = 1; k < parts.length - 1; k++) {
+            parts[k] = segments.get((first.segment() + k) % segments.size());
         }
-        parts.add(segments.get(i).between(0, last.t()));
-        return new Curve(parts);
+        parts[parts.length - 1] = segments.get(last.segment()).between(0, last.t());
+        return new Curve(List.of(parts));
     }
 
     /** The same outline with the place made an end of segments; this very object where it is one already. */
@@ -85,12 +135,12 @@ public record Outline(List<Segment> segments) implements Chain {
     public List<Crossing> crossings(Point through, Point direction) {
         Point unit = direction.unit();
         List<Crossing> found = new ArrayList<>();
-        for (int i = 0; i < segments.size(); i++) {
+        boxes().along(through, unit, BESIDE, i -> {
             for (double t : segments.get(i).crossings(through, unit)) {
                 Point p = segments.get(i).at(t);
                 found.add(new Crossing(new Place(i, t), p, p.minus(through).dot(unit)));
             }
-        }
+        });
         found.sort(Comparator.comparingDouble(Crossing::along));
         List<Crossing> distinct = new ArrayList<>();
         for (Crossing crossing : found) {
@@ -106,14 +156,29 @@ public record Outline(List<Segment> segments) implements Chain {
     /** Whether the point lies inside (even–odd rule); points within 1e-9 mm of the outline may fall either way. */
     public boolean contains(Point p) {
         Point across = new Point(1, 0);
-        boolean inside = false;
-        for (Segment segment : segments) {
-            for (double t : segment.passages(p, across, true)) {
-                if (segment.at(t).x() > p.x()) {
-                    inside = !inside;
+        int[] passed = {0};
+        boxes().along(p, across, BESIDE, i -> {
+            for (double t : segments.get(i).passages(p, across, true)) {
+                if (segments.get(i).at(t).x() > p.x()) {
+                    passed[0]++;
                 }
             }
-        }
-        return inside;
+        });
+        return passed[0] % 2 == 1;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other == this || (other instanceof Outline o && segments.equals(o.segments));
+    }
+
+    @Override
+    public int hashCode() {
+        return segments.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return "Outline" + segments;
     }
 }

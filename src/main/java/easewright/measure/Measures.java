@@ -2,6 +2,7 @@ package easewright.measure;
 
 import easewright.pattern.Finding;
 import easewright.pattern.Level;
+import easewright.pattern.LevelMark;
 import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
 import easewright.pattern.PatternPart;
@@ -10,6 +11,7 @@ import easewright.pattern.Severity;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,7 +27,7 @@ public final class Measures {
         for (Piece piece : pattern.pieces()) {
             pieces.add(of(piece, pattern.levels()));
         }
-        return together(pattern, pieces);
+        return together(pattern, pieces, KnownWalks.NONE);
     }
 
     /**
@@ -35,20 +37,33 @@ public final class Measures {
      * @param measured what it measured
      */
     public static GarmentMeasures again(Pattern pattern, Pattern before, GarmentMeasures measured) {
-        if (!pattern.levels().equals(before.levels())) {
-            return of(pattern);
-        }
-        Map<String, PieceMeasures> known = new HashMap<>();
-        for (int i = 0; i < before.pieces().size(); i++) {
-            known.put(before.pieces().get(i).id(), measured.pieces().get(i));
+        return again(pattern, before, measured, new StitchLines());
+    }
+
+    /** The same where stitching lines of the changed pieces are known already. */
+    public static GarmentMeasures again(Pattern pattern, Pattern before, GarmentMeasures measured, StitchLines lines) {
+        boolean sameLevels = pattern.levels().equals(before.levels());
+        Map<Piece, PieceMeasures> known = new IdentityHashMap<>();
+        for (PieceMeasures piece : measured.pieces()) {
+            if (sameLevels || sameLevels(piece.stitch().piece(), before, pattern)) {
+                known.put(piece.stitch().piece(), piece);
+            }
         }
         List<PieceMeasures> pieces = new ArrayList<>();
         for (Piece piece : pattern.pieces()) {
-            PieceMeasures old = known.get(piece.id());
-            boolean same = old != null && old.stitch().piece() == piece;
-            pieces.add(same ? old : of(piece, pattern.levels()));
+            PieceMeasures old = known.get(piece);
+            pieces.add(old != null ? old : new PieceTape(lines.of(piece)).all(pattern.levels()));
         }
-        return together(pattern, pieces);
+        return together(pattern, pieces, new KnownWalks(measured, pieces));
+    }
+
+    private static boolean sameLevels(Piece piece, Pattern before, Pattern now) {
+        for (LevelMark mark : piece.levels()) {
+            if (!before.level(mark.level()).equals(now.level(mark.level()))) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Measures one piece at those of the levels that are marked on it. */
@@ -66,7 +81,7 @@ public final class Measures {
         return stitch.piece().level(level.name()).flatMap(mark -> new PieceTape(stitch).width(mark, level));
     }
 
-    private static GarmentMeasures together(Pattern pattern, List<PieceMeasures> pieces) {
+    private static GarmentMeasures together(Pattern pattern, List<PieceMeasures> pieces, KnownWalks known) {
         Map<String, PieceMeasures> byId = new HashMap<>();
         List<Finding> findings = new ArrayList<>();
         for (PieceMeasures piece : pieces) {
@@ -76,9 +91,9 @@ public final class Measures {
         List<Girth> girths = new ArrayList<>();
         List<MateWalk> walks = new ArrayList<>();
         if (PatternPart.severalSizes(pattern)) {
-            bySize(pattern, byId, girths, walks, findings);
+            bySize(pattern, byId, known, girths, walks, findings);
         } else {
-            garment(pattern, Optional.empty(), byId, girths, walks, findings);
+            garment(pattern, Optional.empty(), byId, known, girths, walks, findings);
         }
         return new GarmentMeasures(pieces, girths, walks, findings);
     }
@@ -86,13 +101,14 @@ public final class Measures {
     private static void bySize(
             Pattern pattern,
             Map<String, PieceMeasures> byId,
+            KnownWalks known,
             List<Girth> girths,
             List<MateWalk> walks,
             List<Finding> findings) {
         Set<Mate> walked = new HashSet<>();
         for (String size : PatternPart.sizes(pattern)) {
             Pattern garment = PatternPart.ofSize(pattern, size).alone();
-            garment(garment, Optional.of(size), byId, girths, walks, findings);
+            garment(garment, Optional.of(size), byId, known, girths, walks, findings);
             walked.addAll(garment.mates());
         }
         for (Mate mate : pattern.mates()) {
@@ -107,6 +123,7 @@ public final class Measures {
             Pattern garment,
             Optional<String> size,
             Map<String, PieceMeasures> byId,
+            KnownWalks known,
             List<Girth> girths,
             List<MateWalk> walks,
             List<Finding> findings) {
@@ -127,7 +144,7 @@ public final class Measures {
         }
         MateTape tape = new MateTape(garment, size, byId);
         for (Mate mate : garment.mates()) {
-            Optional<MateWalk> walk = tape.walk(mate);
+            Optional<MateWalk> walk = known.walk(mate, size).or(() -> tape.walk(mate));
             if (walk.isPresent()) {
                 walks.add(walk.get());
             }

@@ -8,11 +8,13 @@ import easewright.pattern.Dart;
 import easewright.pattern.Edge;
 import easewright.pattern.Piece;
 import easewright.topology.Allowance;
+import easewright.topology.Meeting;
+import easewright.topology.Validity;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * The stitching line of a piece: the drawn outline with cut-out darts closed by their mouth lines and the allowance
@@ -26,8 +28,10 @@ public final class StitchOutline {
     private final Outline outline;
     private final List<ClosedDart> darts;
 
-    /** The ends of the edges are asked for again and again. */
-    private final Map<Point, Place> ends = new HashMap<>();
+    /** Marks are asked for again and again, by several at once. */
+    private final Map<Point, Place> places = new ConcurrentHashMap<>();
+
+    private volatile List<Meeting> meetings;
 
     private StitchOutline(Piece piece) {
         this.piece = piece;
@@ -41,13 +45,6 @@ public final class StitchOutline {
             found.add(ClosedDart.on(outline, piece.darts().get(i), cut, cutting.widest()));
         }
         darts = List.copyOf(found);
-        for (Edge edge : piece.edges()) {
-            for (Point end : new Point[] {edge.from(), edge.to()}) {
-                if (!ends.containsKey(end)) {
-                    ends.put(end, sewn(end));
-                }
-            }
-        }
     }
 
     public static StitchOutline of(Piece piece) {
@@ -71,8 +68,12 @@ public final class StitchOutline {
 
     /** Where on the stitching line a place marked on the drawn outline is sewn. */
     public Place place(Point drawn) {
-        Place known = ends.get(drawn);
-        return known == null ? sewn(drawn) : known;
+        Place known = places.get(drawn);
+        if (known == null) {
+            known = sewn(drawn);
+            places.put(drawn, known);
+        }
+        return known;
     }
 
     private Place sewn(Point drawn) {
@@ -143,6 +144,16 @@ public final class StitchOutline {
     /** The drawn outline; where notches are drawn as part of it, it is led past them and over cut-out darts. */
     public Outline withoutNotches() {
         return cutting.notches().isEmpty() ? piece.outline() : cutting.outline();
+    }
+
+    /** Where {@link #withoutNotches()} crosses or touches itself. */
+    public List<Meeting> meetings() {
+        List<Meeting> known = meetings;
+        if (known == null) {
+            known = Validity.meetings(withoutNotches());
+            meetings = known;
+        }
+        return known;
     }
 
     /** The tips of the notches that are drawn as part of the cutting line. */

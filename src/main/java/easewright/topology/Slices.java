@@ -5,7 +5,6 @@ import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.geom.Segment;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 
@@ -59,29 +58,28 @@ public final class Slices {
     }
 
     private static boolean touched(Outline outline, Point through, Point unit) {
-        for (Segment segment : outline.segments()) {
-            if (distance(segment.start(), through, unit) == 0) {
-                return true;
-            }
-        }
-        return false;
+        boolean[] touched = {false};
+        outline.boxes()
+                .along(
+                        through,
+                        unit,
+                        GRAZE,
+                        i -> touched[0] |= distance(outline.segments().get(i).start(), through, unit) == 0);
+        return touched[0];
     }
 
     private static List<Slice> open(Outline outline, Point through, Point unit, boolean onLineIsClockwise) {
-        double[] along = new double[16];
-        int count = 0;
-        for (Segment segment : outline.segments()) {
+        List<Double> along = new ArrayList<>();
+        outline.boxes().along(through, unit, GRAZE, i -> {
+            Segment segment = outline.segments().get(i);
             for (double t : segment.passages(through, unit, onLineIsClockwise)) {
-                if (count == along.length) {
-                    along = Arrays.copyOf(along, 2 * count);
-                }
-                along[count++] = segment.at(t).minus(through).dot(unit);
+                along.add(segment.at(t).minus(through).dot(unit));
             }
-        }
-        Arrays.sort(along, 0, count);
+        });
+        along.sort(Comparator.naturalOrder());
         List<Slice> slices = new ArrayList<>();
-        for (int i = 0; i + 1 < count; i += 2) {
-            slices.add(new Slice(along[i], along[i + 1]));
+        for (int i = 0; i + 1 < along.size(); i += 2) {
+            slices.add(new Slice(along.get(i), along.get(i + 1)));
         }
         return union(slices, List.of());
     }
@@ -106,26 +104,31 @@ public final class Slices {
 
     /** The largest distance from the level of a segment that lies along it but not on it; 0 if there is none. */
     private static double graze(Outline outline, Point through, Point unit) {
-        double most = 0;
-        for (Segment segment : outline.segments()) {
-            double away = Math.max(
-                    Math.abs(distance(segment.start(), through, unit)),
-                    Math.abs(distance(segment.end(), through, unit)));
-            if (away > GRAZE || segment.start().distance(segment.end()) < 4 * GRAZE) {
-                continue;
-            }
-            if (segment instanceof Cubic cubic) {
-                away = Math.max(
-                        away,
-                        Math.max(
-                                Math.abs(distance(cubic.control1(), through, unit)),
-                                Math.abs(distance(cubic.control2(), through, unit))));
-            }
+        double[] most = {0};
+        outline.boxes().along(through, unit, GRAZE, i -> {
+            double away = strays(outline.segments().get(i), through, unit);
             if (away <= GRAZE) {
-                most = Math.max(most, away);
+                most[0] = Math.max(most[0], away);
             }
+        });
+        return most[0];
+    }
+
+    /** The distance from the level of what is farthest from it on a segment; infinite for one too short to lie along it. */
+    private static double strays(Segment segment, Point through, Point unit) {
+        double away = Math.max(
+                Math.abs(distance(segment.start(), through, unit)), Math.abs(distance(segment.end(), through, unit)));
+        if (away > GRAZE || segment.start().distance(segment.end()) < 4 * GRAZE) {
+            return Double.POSITIVE_INFINITY;
         }
-        return most;
+        if (segment instanceof Cubic cubic) {
+            away = Math.max(
+                    away,
+                    Math.max(
+                            Math.abs(distance(cubic.control1(), through, unit)),
+                            Math.abs(distance(cubic.control2(), through, unit))));
+        }
+        return away;
     }
 
     private static double distance(Point p, Point through, Point unit) {

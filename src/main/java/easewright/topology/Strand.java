@@ -1,5 +1,6 @@
 package easewright.topology;
 
+import easewright.geom.BoxTree;
 import easewright.geom.Cubic;
 import easewright.geom.Place;
 import easewright.geom.Point;
@@ -27,6 +28,19 @@ record Strand(int segment, double from, double to, Segment whole, Point start, P
             }
         }
         return strands;
+    }
+
+    /** Boxes between the ends: a strand does not leave its own. */
+    static BoxTree boxes(List<Strand> strands) {
+        double[] edges = new double[4 * strands.size()];
+        int at = 0;
+        for (Strand strand : strands) {
+            edges[at++] = Math.min(strand.start.x(), strand.end.x());
+            edges[at++] = Math.min(strand.start.y(), strand.end.y());
+            edges[at++] = Math.max(strand.start.x(), strand.end.x());
+            edges[at++] = Math.max(strand.start.y(), strand.end.y());
+        }
+        return new BoxTree(edges);
     }
 
     private static void cut(List<Strand> strands, int index, Cubic cubic) {

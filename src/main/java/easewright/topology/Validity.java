@@ -5,6 +5,7 @@ import easewright.geom.Place;
 import easewright.geom.Point;
 import easewright.geom.Segment;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** Whether an outline can be cut out: it must not meet itself. Worked out on the curves, not on a flattening. */
@@ -27,8 +28,10 @@ public final class Validity {
     static List<Meeting> meetings(List<Segment> closed) {
         List<Strand> strands = Strand.of(closed);
         List<Meeting> found = new ArrayList<>();
-        StrandPairs.each(strands, (i, j) -> pair(strands, i, j, found));
-        found.sort((a, b) -> a.first().compareTo(b.first()));
+        if (!strands.isEmpty()) {
+            Strand.boxes(strands).pairs(StrandMeetings.SAME, (i, j) -> pair(strands, i, j, found));
+        }
+        found.sort(Comparator.comparing(Meeting::first).thenComparing(Meeting::second));
         return distinct(found);
     }
 

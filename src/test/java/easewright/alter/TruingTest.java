@@ -117,7 +117,7 @@ class TruingTest {
         Pattern after = proposal.apply(before).pattern();
         assertGone(after, proposal);
         GarmentMeasures measures = Measures.of(after);
-        JoinTruer.Joint joint = JoinTruer.joints(after, measures, new SewnPieces(after, measures))
+        JoinTruer.Joint joint = JoinTruer.joints(after, measures, after.mates(), new SewnPieces(after, measures))
                 .get(0);
         assertThat(joint.missing()).isCloseTo(0, within(1e-6));
         for (String level : List.of("waist", "hip")) {

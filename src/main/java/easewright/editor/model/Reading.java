@@ -5,6 +5,7 @@ import easewright.ease.EaseSheet;
 import easewright.ease.EaseTables;
 import easewright.measure.GarmentMeasures;
 import easewright.measure.Measures;
+import easewright.measure.StitchLines;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
 import easewright.pattern.PatternPart;
@@ -50,9 +51,14 @@ public record Reading(GarmentMeasures measures, EaseSheet sheet, List<Finding> f
                 : wanted.filter(sizes::contains).or(() -> Optional.of(sizes.get(0)));
     }
 
-    /** What a change brought about: protected edges that changed, mates that drifted, whatever is to be noticed now. */
+    /**
+     * What a change brought about: protected edges that changed, mates that drifted, whatever is to be noticed now.
+     *
+     * @param read everything that was read off the pattern before, as {@link #of} does
+     */
     static List<Finding> drift(Pattern before, Reading read, Pattern after, Reading now) {
-        return Checks.compare(before, read.measures(), read.sheet(), after, now.measures(), now.sheet());
+        return Checks.compare(
+                before, read.measures(), read.sheet(), read.findings(), after, now.measures(), now.sheet());
     }
 
     /** Reads only what a hand needs to follow a drag: widths and ease, without the slower checks. */
@@ -61,8 +67,8 @@ public record Reading(GarmentMeasures measures, EaseSheet sheet, List<Finding> f
     }
 
     /** The same for a pattern of which most pieces are those of one that was read already. */
-    static Reading quick(Pattern pattern, Pattern before, Reading read) {
-        return quick(pattern, Measures.again(pattern, before, read.measures()), read.size());
+    static Reading quick(Pattern pattern, Pattern before, Reading read, StitchLines lines) {
+        return quick(pattern, Measures.again(pattern, before, read.measures(), lines), read.size());
     }
 
     private static Reading quick(Pattern pattern, GarmentMeasures measures, Optional<String> wanted) {

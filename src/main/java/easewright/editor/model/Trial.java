@@ -3,6 +3,7 @@ package easewright.editor.model;
 import easewright.alter.Altered;
 import easewright.alter.Refusal;
 import easewright.alter.Within;
+import easewright.measure.StitchLines;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
 import java.util.ArrayList;
@@ -50,20 +51,25 @@ public sealed interface Trial {
         if (last.isPresent() && last.get() instanceof Refused before && wanted.asksMoreThan(before.wanted())) {
             return Optional.of(new Refused(wanted, before.refusal()));
         }
-        List<Hold> holds = reading.measures().girths().stream()
-                .filter(g -> g.level().name().equals(wanted.level()))
-                .findFirst()
-                .map(g -> Hold.of(pattern, g))
-                .orElse(List.of());
+        StitchLines lines = new StitchLines(reading.measures());
         try {
-            Altered altered =
-                    Within.of(reading.size(), wanted.change(pattern, holds)).apply(pattern);
-            Reading after = Reading.quick(altered.pattern(), pattern, reading);
+            Altered altered = Within.of(reading.size(), wanted.change(pattern, holds(pattern, reading, wanted)))
+                    .apply(pattern, lines);
+            Reading after = Reading.quick(altered.pattern(), pattern, reading, lines);
             List<Finding> findings = new ArrayList<>(altered.findings());
             findings.addAll(Reading.drift(pattern, reading, altered.pattern(), after));
             return Optional.of(new Shown(wanted, altered, after, findings, EdgeFate.of(pattern, altered.pattern())));
         } catch (Refusal refusal) {
             return Optional.of(new Refused(wanted, refusal));
         }
+    }
+
+    /** The seams at the level, which only have to be known where some of them are left out. */
+    private static List<Hold> holds(Pattern pattern, Reading reading, Wanted wanted) {
+        return reading.measures().girths().stream()
+                .filter(g -> !wanted.leftOut().isEmpty() && g.level().name().equals(wanted.level()))
+                .findFirst()
+                .map(g -> Hold.of(pattern, g))
+                .orElse(List.of());
     }
 }

@@ -1,0 +1,127 @@
+package easewright.geom;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Searches through boxes find what looking at everything finds. */
+class SearchTest {
+    private final Random random = new Random(71);
+
+    private Point anywhere(double reach) {
+        return new Point(reach * (2 * random.nextDouble() - 1), reach * (2 * random.nextDouble() - 1));
+    }
+
+    /** An open curve of the same segments is searched one by one. */
+    @ParameterizedTest
+    @ValueSource(ints = {3, 7, 8, 9, 64, 65, 300})
+    void nearestPlaceOfAnOutlineIsThatFoundOneByOne(int segments) {
+        Outline outline = Sketch.randomBlob(random, segments, 400);
+        Curve oneByOne = new Curve(outline.segments());
+        for (int i = 0; i < 300; i++) {
+            Point p = anywhere(600);
+            assertThat(outline.nearest(p)).isEqualTo(oneByOne.nearest(p));
+        }
+        for (Segment segment : outline.segments()) {
+            assertThat(outline.nearest(segment.start())).isEqualTo(oneByOne.nearest(segment.start()));
+            assertThat(outline.nearest(segment.at(0.4))).isEqualTo(oneByOne.nearest(segment.at(0.4)));
+        }
+    }
+
+    @Test
+    void ofCornersEquallyNearTheFirstIsMeant() {
+        Outline square = Sketch.outline("0,0 10,0 10,10 0,10");
+        assertThat(square.nearest(new Point(-5, 5)).place()).isEqualTo(new Place(3, 0.5));
+        assertThat(square.nearest(new Point(-1, -1)).place()).isEqualTo(new Place(0, 0));
+        assertThat(square.nearest(new Point(5, 5)).place().segment()).isZero();
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 8, 9, 70, 200})
+    void pairsAreAllWhoseBoxesMeet(int count) {
+        List<Box> boxes = new ArrayList<>();
+        double[] edges = new double[4 * count];
+        for (int i = 0; i < count; i++) {
+            Point a = anywhere(100);
+            Box box = new Box(a.x(), a.y(), a.x() + 30 * random.nextDouble(), a.y() + 30 * random.nextDouble());
+            boxes.add(box);
+            edges[4 * i] = box.minX();
+            edges[4 * i + 1] = box.minY();
+            edges[4 * i + 2] = box.maxX();
+            edges[4 * i + 3] = box.maxY();
+        }
+        List<List<Integer>> expected = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            for (int j = i + 1; j < count; j++) {
+                Box a = boxes.get(i);
+                Box b = boxes.get(j);
+                if (a.minX() <= b.maxX() && b.minX() <= a.maxX() && a.minY() <= b.maxY() && b.minY() <= a.maxY()) {
+                    expected.add(List.of(i, j));
+                }
+            }
+        }
+        List<List<Integer>> found = new ArrayList<>();
+        new BoxTree(edges).pairs(0, (i, j) -> found.add(List.of(i, j)));
+        assertThat(found).containsExactlyInAnyOrderElementsOf(expected);
+    }
+
+    @Test
+    void everySegmentThatALineMeetsIsHandedOn() {
+        for (int round = 0; round < 60; round++) {
+            Outline outline = Sketch.randomBlob(random, 5 + random.nextInt(120), 400);
+            Point through = anywhere(300);
+            Point unit = new Point(1, 0).turned(random.nextDouble() * 7);
+            List<Integer> met = new ArrayList<>();
+            for (int i = 0; i < outline.segments().size(); i++) {
+                if (!outline.segments().get(i).crossings(through, unit).isEmpty()) {
+                    met.add(i);
+                }
+            }
+            List<Integer> found = new ArrayList<>();
+            outline.boxes().along(through, unit, 0, found::add);
+            assertThat(found).containsAll(met).isSorted();
+            assertThat(found.size()).isLessThanOrEqualTo(outline.segments().size());
+        }
+    }
+
+    /** A curve as people draw them, and every fourth one bent and folded as nobody does. */
+    private Cubic curve(int round) {
+        if (round % 4 == 0) {
+            return new Cubic(anywhere(100), anywhere(100), anywhere(100), anywhere(100));
+        }
+        Point end = new Point(100 + 100 * random.nextDouble(), 0).turned(7 * random.nextDouble());
+        return new Cubic(
+                Point.ORIGIN,
+                end.times(1 / 3.0).plus(anywhere(25)),
+                end.times(2 / 3.0).plus(anywhere(25)),
+                end);
+    }
+
+    /** No place of a dense row may be nearer, and at an inner place the way to the point is square to the curve. */
+    @Test
+    void nearestPlaceOfACubicIsNearest() {
+        for (int round = 0; round < 3000; round++) {
+            Cubic cubic = curve(round);
+            boolean on = round % 3 == 0;
+            Point p = on ? cubic.at(random.nextDouble()) : anywhere(150);
+            double t = cubic.nearest(p);
+            double away = cubic.at(t).distance(p);
+            double dense = on ? 0 : Double.POSITIVE_INFINITY;
+            for (int i = 0; i <= 2000; i++) {
+                dense = Math.min(dense, cubic.at(i / 2000.0).distance(p));
+            }
+            // Beside a sharp turn two stretches may lie between the same places that are looked at.
+            assertThat(away).isLessThanOrEqualTo(dense + (round % 4 == 0 ? 0.05 : 1e-9));
+            Point slope = cubic.derivative(t);
+            if (t > 0 && t < 1 && slope.norm() > 1e-3) {
+                assertThat(cubic.at(t).minus(p).dot(slope) / slope.norm()).isCloseTo(0, within(1e-9));
+            }
+        }
+    }
+}
