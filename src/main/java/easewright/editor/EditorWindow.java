@@ -31,6 +31,7 @@ import javafx.scene.input.KeyCombination;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import javafx.util.Duration;
 
@@ -58,19 +59,17 @@ final class EditorWindow {
         HintBar hint = new HintBar(session, marker);
         NoticeBar notice = new NoticeBar(session);
         BusyBar busy = new BusyBar(session, files.background());
-        LeftBehindBar left = new LeftBehindBar(files);
-        StackPane middle = new StackPane(table, view, hint, notice, busy, left);
+        StackPane middle = new StackPane(table, view, hint, notice, busy);
         middle.getStyleClass().add("middle");
         middle.setMinSize(0, 0);
         StackPane.setAlignment(view, Pos.BOTTOM_LEFT);
         StackPane.setAlignment(hint, Pos.TOP_CENTER);
         StackPane.setAlignment(notice, Pos.BOTTOM_CENTER);
         StackPane.setAlignment(busy, Pos.BOTTOM_CENTER);
-        StackPane.setAlignment(left, Pos.TOP_CENTER);
         root.setCenter(middle);
         root.getStyleClass().add("editor");
         TopBar bar = new TopBar(session, files);
-        root.setTop(bar);
+        root.setTop(new VBox(bar, new LeftBehindBar(files)));
         scene = new Scene(root, 1280, 800);
         scene.getStylesheets()
                 .add(Objects.requireNonNull(EditorWindow.class.getResource("editor.css"))

@@ -59,7 +59,7 @@ class CrashTest extends Journey {
 
     @Test
     void theWorkIsOfferedBackAndNothingOfItIsMissing(FxRobot robot) throws Exception {
-        robot.clickOn("#left-restore-0");
+        robot.clickOn("#left-restore");
         until(Desk::isOpen);
         assertThat(desk().pattern().changes()).hasSize(1);
         assertThat(desk().isSaved()).isFalse();

@@ -5,81 +5,116 @@ import easewright.svg.KeptWork;
 import easewright.text.Words;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
 
-/** Offers work back that a crash left behind, one line each. */
-public final class LeftBehindBar extends VBox {
+/**
+ * Offers work back that a crash left behind: one line above the table, however much was left behind, so that it never
+ * lies over the drawing. The latest is shown first; the others can be chosen.
+ */
+public final class LeftBehindBar extends HBox {
     private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("d MMMM, HH:mm", Locale.ENGLISH);
 
     private final FileWork files;
+    private final List<KeptWork> works;
+    private final Label what = new Label();
+    private final MenuButton others = new MenuButton();
+    private final Button back = new Button();
+    private final Button discard = new Button();
+    private final Button later = new Button();
+    private int shown;
 
     public LeftBehindBar(FileWork files) {
         this.files = files;
+        this.works = new ArrayList<>(files.leftBehind());
         setId("left-behind");
-        getStyleClass().addAll("notice", "left-behind");
-        setMaxSize(640, Region.USE_PREF_SIZE);
-        List<KeptWork> works = files.leftBehind();
-        Label intro = new Label(files.words().of("editor.left.intro"));
-        intro.setWrapText(true);
-        getChildren().add(intro);
-        for (int i = 0; i < works.size(); i++) {
-            getChildren().add(row(works.get(i), i));
-        }
-        hideWhenEmpty();
-    }
-
-    private HBox row(KeptWork work, int index) {
-        Words words = files.words();
-        String file = work.original().getFileName().toString();
-        Map<String, Object> values =
-                Map.of("file", file, "when", WHEN.format(work.at().atZone(ZoneId.systemDefault())));
-        Label what = new Label(words.of("editor.left.work", values));
-        what.setMaxWidth(Double.MAX_VALUE);
-        HBox.setHgrow(what, Priority.ALWAYS);
-        HBox row = new HBox(8, what);
-        row.setAlignment(Pos.CENTER_LEFT);
-        Button back = button("left-restore-" + index, words, "editor.left.restore", file);
+        getStyleClass().add("left-behind");
+        setAlignment(Pos.CENTER_LEFT);
+        Label sign = new Label("!");
+        sign.getStyleClass().addAll("sign", "caution");
+        sign.setMinWidth(USE_PREF_SIZE);
+        what.setMinWidth(0);
+        others.setId("left-others");
+        back.setId("left-restore");
         back.getStyleClass().add("accent");
         back.setOnAction(e -> {
-            files.restore(work);
-            away(row);
+            files.restore(works.get(shown));
+            away();
         });
-        Button discard = button("left-discard-" + index, words, "editor.left.discard", file);
+        discard.setId("left-discard");
         discard.setOnAction(e -> {
-            files.discard(work);
-            away(row);
+            files.discard(works.get(shown));
+            away();
         });
-        row.getChildren().addAll(back, discard);
-        return row;
+        later.setId("left-later");
+        later.setOnAction(e -> seen(false));
+        for (var control : List.of(others, back, discard, later)) {
+            control.getStyleClass().add("small");
+            control.setMinWidth(USE_PREF_SIZE);
+        }
+        getChildren().setAll(sign, what, Parts.gap(), others, back, discard, later);
+        show();
     }
 
-    private static Button button(String id, Words words, String key, String file) {
-        Button button = new Button(words.of(key));
-        button.setId(id);
-        button.getStyleClass().add("small");
-        button.setMinWidth(USE_PREF_SIZE);
+    private void away() {
+        works.remove(shown);
+        shown = 0;
+        show();
+    }
+
+    private void show() {
+        seen(!works.isEmpty());
+        if (works.isEmpty()) {
+            return;
+        }
+        Words words = files.words();
+        String file = name(works.get(shown));
+        what.setText(words.of("editor.left.intro", Map.of("work", line(works.get(shown), words))));
+        others.setText(words.of("editor.left.others", Map.of("count", works.size())));
+        Hints.on(others, words.of("editor.left.others.hint"));
+        others.setVisible(works.size() > 1);
+        others.setManaged(works.size() > 1);
+        others.getItems().clear();
+        for (int i = 0; i < works.size(); i++) {
+            int number = i;
+            MenuItem item = new MenuItem(line(works.get(i), words));
+            item.setMnemonicParsing(false);
+            item.setOnAction(e -> {
+                shown = number;
+                show();
+            });
+            others.getItems().add(item);
+        }
+        say(back, words, "editor.left.restore", file);
+        say(discard, words, "editor.left.discard", file);
+        say(later, words, "editor.left.later", file);
+    }
+
+    private static void say(Button button, Words words, String key, String file) {
+        Parts.say(button, words, key);
         button.setAccessibleText(words.of(key) + ": " + file);
-        Hints.on(button, words.of(key + ".hint"));
-        return button;
     }
 
-    private void away(HBox row) {
-        getChildren().remove(row);
-        hideWhenEmpty();
+    private static String name(KeptWork work) {
+        return work.original().getFileName().toString();
     }
 
-    private void hideWhenEmpty() {
-        boolean any = getChildren().size() > 1;
-        setVisible(any);
-        setManaged(any);
+    private static String line(KeptWork work, Words words) {
+        Map<String, Object> values =
+                Map.of("file", name(work), "when", WHEN.format(work.at().atZone(ZoneId.systemDefault())));
+        return words.of("editor.left.work", values);
+    }
+
+    private void seen(boolean is) {
+        setVisible(is);
+        setManaged(is);
     }
 }
