@@ -39,6 +39,13 @@ public record PieceView(
         List<MarkRow> darts,
         List<MarkRow> notches,
         String grain) {
+    public static final String NOTCH_PLACE = "editor.notches.place";
+    public static final String DART_WIDTH = "editor.darts.width";
+    public static final String DART_LENGTH = "editor.darts.length";
+
+    /** Ends of edges nearer than this are one corner, mm. */
+    private static final double SAME = 0.01;
+
     public PieceView {
         pieces = List.copyOf(pieces);
         edges = List.copyOf(edges);
@@ -68,16 +75,22 @@ public record PieceView(
         }
     }
 
-    /**
-     * A dart or a notch.
-     *
-     * @param where what else there is to say of it
-     */
-    public record MarkRow(String name, String where, List<Segment> shown) {
+    /** A dart or a notch. */
+    public record MarkRow(String name, List<Measure> measures, List<Segment> shown) {
         public MarkRow {
+            measures = List.copyOf(measures);
             shown = List.copyOf(shown);
         }
     }
+
+    /**
+     * A length of a mark that can be typed.
+     *
+     * @param key    of its words in the bundle
+     * @param before what stands before the length
+     * @param after  what stands after it
+     */
+    public record Measure(String key, String before, String length, String after) {}
 
     /** The piece chosen, or else the first. */
     public static PieceView of(Desk desk, MarkState state) {
@@ -137,10 +150,10 @@ public record PieceView(
         for (Dart dart : piece.darts()) {
             double length = dart.mouth1().towards(dart.mouth2(), 0.5).distance(dart.point());
             List<Segment> legs = List.of(new Line(dart.mouth1(), dart.point()), new Line(dart.point(), dart.mouth2()));
-            rows.add(new MarkRow(
-                    dart.name(),
-                    words.of("editor.piece.dart", Map.of("intake", dart.intake(), "length", length)),
-                    legs));
+            List<Measure> measures = List.of(
+                    new Measure(DART_WIDTH, words.of("editor.darts.wide"), words.length(dart.intake()), ""),
+                    new Measure(DART_LENGTH, words.of("editor.darts.long"), words.length(length), ""));
+            rows.add(new MarkRow(dart.name(), measures, legs));
         }
         return rows;
     }
@@ -155,19 +168,24 @@ public record PieceView(
                     new Line(at.plus(new Point(-5, 5)), at.plus(new Point(5, -5))));
             Optional<Edge> edge =
                     EdgeEdits.at(piece, piece.outline().nearest(at).point());
-            String where = edge.map(
-                            e -> words.of("editor.piece.notch", Map.of("edge", e.name(), "from", along(piece, e, at))))
-                    .orElse("");
-            rows.add(new MarkRow(notch.name(), where, cross));
+            List<Measure> measures =
+                    edge.map(e -> List.of(place(piece, e, at, words))).orElse(List.of());
+            rows.add(new MarkRow(notch.name(), measures, cross));
         }
         return rows;
     }
 
-    /** How far along the drawn edge from its start. */
-    private static double along(Piece piece, Edge edge, Point at) {
-        var outline = piece.outline();
-        var from = outline.nearest(edge.from()).place();
-        var to = outline.nearest(at).place();
-        return from.equals(to) ? 0 : outline.run(from, to).length();
+    /** Where a notch lies on its edge, counted from the edge before it. */
+    private static Measure place(Piece piece, Edge edge, Point at, Words words) {
+        String before = piece.edges().stream()
+                .filter(e -> e != edge && e.to().distance(edge.from()) < SAME)
+                .findFirst()
+                .map(e -> words.of("editor.notches.from", Map.of("edge", e.name())))
+                .orElse(words.of("editor.notches.from-start"));
+        return new Measure(
+                NOTCH_PLACE,
+                words.of("editor.notches.on", Map.of("edge", edge.name())),
+                words.length(MeasureEdits.along(piece, edge, at)),
+                before);
     }
 }

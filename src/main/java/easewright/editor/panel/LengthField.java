@@ -6,6 +6,7 @@ import easewright.text.Unreadable;
 import easewright.text.Words;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import javafx.css.PseudoClass;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -19,7 +20,7 @@ import javafx.scene.input.KeyEvent;
 final class LengthField extends TextField {
     private static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
 
-    private final Consumer<OptionalDouble> taker;
+    private final Function<OptionalDouble, String> taker;
     private final Label complaint;
     private LengthUnit unit = LengthUnit.CM;
     private String shown = "";
@@ -29,6 +30,25 @@ final class LengthField extends TextField {
      * @param complaint says what is wrong; hidden while nothing is
      */
     LengthField(Label complaint, Consumer<OptionalDouble> taker) {
+        this(
+                mm -> {
+                    taker.accept(mm);
+                    return "";
+                },
+                complaint);
+    }
+
+    /**
+     * A field for a length that may be refused.
+     *
+     * @param taker     takes the length in mm, or empty when the field was emptied, and gives the reason why not, or nothing
+     * @param complaint says what is wrong; hidden while nothing is
+     */
+    static LengthField refusing(Label complaint, Function<OptionalDouble, String> taker) {
+        return new LengthField(taker, complaint);
+    }
+
+    private LengthField(Function<OptionalDouble, String> taker, Label complaint) {
         this.taker = taker;
         this.complaint = complaint;
         getStyleClass().add("length-field");
@@ -78,8 +98,14 @@ final class LengthField extends TextField {
         try {
             OptionalDouble mm = text.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Lengths.parse(text, unit));
             complain("");
+            String before = shown;
             shown = text;
-            taker.accept(mm);
+            String refused = taker.apply(mm);
+            if (!refused.isEmpty()) {
+                shown = before;
+                setText(text);
+                complain(refused);
+            }
         } catch (Unreadable e) {
             complain(Words.english(unit).problem(e.code(), e.values()));
         } catch (IllegalArgumentException e) {

@@ -3,6 +3,7 @@ package easewright.editor.panel;
 import easewright.editor.mark.Marker;
 import easewright.editor.mark.PieceView;
 import easewright.editor.mark.Tool;
+import easewright.text.LengthUnit;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,10 +14,9 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
-/** A short list of marks of one kind, each with its name to change and a cross to take it away. */
+/** A short list of marks of one kind, each with its name and its lengths to change and a cross to take it away. */
 final class MarkList extends VBox {
     private final Tool tool;
     private final String key;
@@ -28,6 +28,12 @@ final class MarkList extends VBox {
     private List<PieceView.MarkRow> shown = List.of();
     private BiFunction<Integer, String, String> renamer = (i, text) -> "";
     private IntConsumer remover = i -> {};
+    private Measuring measurer = (i, measure, mm) -> "";
+
+    /** Takes the number of a mark, the key of one of its lengths and the length, mm; gives the reason why not, or nothing. */
+    interface Measuring {
+        String apply(int number, String key, double mm);
+    }
 
     /**
      * @param key of its words in the bundle
@@ -52,46 +58,111 @@ final class MarkList extends VBox {
     void show(
             List<PieceView.MarkRow> marks,
             Words words,
+            LengthUnit unit,
             BiFunction<Integer, String, String> rename,
+            Measuring measure,
             IntConsumer remove) {
         shown = marks;
         renamer = rename;
         remover = remove;
-        if (rows.size() != marks.size()) {
+        measurer = measure;
+        if (rows.size() != marks.size() || isOfOtherKind(marks)) {
             rows.clear();
             for (int i = 0; i < marks.size(); i++) {
-                rows.add(new Row(i, words));
+                rows.add(new Row(i, marks.get(i), words));
             }
             list.getChildren().setAll(rows);
         }
         for (int i = 0; i < rows.size(); i++) {
-            rows.get(i).show(marks.get(i), words);
+            rows.get(i).show(marks.get(i), words, unit);
+        }
+    }
+
+    /** Whether a mark has other lengths than the row in its place. */
+    private boolean isOfOtherKind(List<PieceView.MarkRow> marks) {
+        for (int i = 0; i < marks.size(); i++) {
+            if (marks.get(i).measures().size() != rows.get(i).measures.size()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** One length of a mark: words, the field, words. */
+    private final class MeasureField extends HBox {
+        private final Label before = new Label();
+        private final LengthField length;
+        private final Label after = new Label();
+        private String last = "";
+        private LengthUnit lastUnit = LengthUnit.CM;
+
+        MeasureField(int number, String key, Label wrong) {
+            super(5);
+            length = LengthField.refusing(wrong, mm -> {
+                if (mm.isPresent()) {
+                    return measurer.apply(number, key, mm.getAsDouble());
+                }
+                // A mark is taken away by its cross, not by an empty length.
+                length().show(last, lastUnit);
+                return "";
+            });
+            length.setPrefWidth(76);
+            length.setMinWidth(76);
+            before.getStyleClass().add("quiet");
+            after.getStyleClass().add("quiet");
+            setAlignment(Pos.CENTER_LEFT);
+            setMinWidth(0);
+            getChildren().setAll(before, length, after);
+        }
+
+        private LengthField length() {
+            return length;
+        }
+
+        void show(PieceView.Measure measure, String mark, Words words, LengthUnit unit) {
+            last = measure.length();
+            lastUnit = unit;
+            before.setText(measure.before());
+            // Names of edges may be long and are cut short; a single word beside a number is not.
+            before.setMinWidth(measure.after().isEmpty() ? USE_PREF_SIZE : 0);
+            after.setText(measure.after());
+            length.describe(words.of(measure.key(), Map.of("name", mark)), words.of(measure.key() + ".hint"));
+            length.show(measure.length(), unit);
         }
     }
 
     private final class Row extends VBox {
         private final NameField name;
-        private final Label where = new Label();
+        private final List<MeasureField> measures = new ArrayList<>();
 
-        Row(int number, Words words) {
+        Row(int number, PieceView.MarkRow mark, Words words) {
             Label wrong = new Label();
             name = new NameField(wrong, text -> renamer.apply(number, text));
-            name.setPrefWidth(150);
-            name.setMinWidth(150);
-            where.getStyleClass().add("quiet");
-            where.setMaxWidth(Double.MAX_VALUE);
-            HBox.setHgrow(where, Priority.ALWAYS);
-            HBox line = new HBox(8, name, where, Parts.cross(words.of(key + ".away"), () -> remover.accept(number)));
+            name.setPrefWidth(112);
+            name.setMinWidth(112);
+            HBox line = new HBox(10, name);
+            VBox complaints = new VBox(wrong);
+            for (PieceView.Measure measure : mark.measures()) {
+                Label unfit = new Label();
+                MeasureField field = new MeasureField(number, measure.key(), unfit);
+                field.length.setId(tool.key() + "-" + number + "-" + measures.size());
+                measures.add(field);
+                complaints.getChildren().add(unfit);
+            }
+            line.getChildren().addAll(measures);
+            line.getChildren().addAll(Parts.gap(), Parts.cross(words.of(key + ".away"), () -> remover.accept(number)));
             line.setAlignment(Pos.CENTER_LEFT);
-            getChildren().setAll(line, wrong);
+            getChildren().setAll(line, complaints);
             getStyleClass().add("mark-row");
             Parts.lights(this, marker, () -> shown.get(number).shown());
         }
 
-        void show(PieceView.MarkRow mark, Words words) {
+        void show(PieceView.MarkRow mark, Words words, LengthUnit unit) {
             name.describe(words.of(key + ".name", Map.of("name", mark.name())), words.of(key + ".name.hint"));
             name.show(mark.name());
-            where.setText(mark.where());
+            for (int i = 0; i < measures.size(); i++) {
+                measures.get(i).show(mark.measures().get(i), mark.name(), words, unit);
+            }
         }
     }
 }

@@ -1,8 +1,10 @@
 package easewright.editor.panel;
 
 import easewright.editor.mark.LoosePieces;
+import easewright.editor.mark.MarkRefused;
 import easewright.editor.mark.MarkState;
 import easewright.editor.mark.Marker;
+import easewright.editor.mark.MeasureEdits;
 import easewright.editor.mark.PieceEdits;
 import easewright.editor.mark.PieceView;
 import easewright.editor.mark.Tool;
@@ -10,6 +12,7 @@ import easewright.editor.model.Desk;
 import easewright.editor.model.Session;
 import easewright.geom.Box;
 import easewright.pattern.LineKind;
+import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.text.Words;
 import java.util.ArrayList;
@@ -95,7 +98,7 @@ final class PiecesStep extends VBox {
         fold.setId("piece-fold");
         fold.setOnAction(e -> marker.attempt(p -> PieceEdits.cut(p, shownPiece, times.getText(), fold.isSelected())));
         Label wrongAllowance = new Label();
-        allowance = new LengthField(wrongAllowance, mm -> line(cutting.isSelected(), mm));
+        allowance = LengthField.refusing(wrongAllowance, mm -> line(cutting.isSelected(), mm));
         allowance.setId("piece-allowance");
         allowance.setPrefWidth(90);
         ToggleGroup kinds = new ToggleGroup();
@@ -156,9 +159,9 @@ final class PiecesStep extends VBox {
                 .findFirst();
     }
 
-    private void line(boolean cut, OptionalDouble mm) {
+    private String line(boolean cut, OptionalDouble mm) {
         LineKind kind = cut ? LineKind.CUTTING : LineKind.STITCHING;
-        marker.attempt(p -> PieceEdits.line(p, shownPiece, kind, mm));
+        return marker.attempt(p -> PieceEdits.line(p, shownPiece, kind, mm));
     }
 
     private void show() {
@@ -209,16 +212,26 @@ final class PiecesStep extends VBox {
         darts.show(
                 view.darts(),
                 words,
+                desk.unit(),
                 (i, text) -> marker.attempt(p ->
                         PieceEdits.renameDart(p, shownPiece, view.darts().get(i).name(), text)),
+                (i, key, mm) -> marker.attempt(p -> dart(p, view.darts().get(i).name(), key, mm)),
                 i -> session.edit(PieceEdits.removeDart(
                         desk.pattern(), shownPiece, view.darts().get(i).name())));
         notches.show(
                 view.notches(),
                 words,
+                desk.unit(),
                 (i, text) -> marker.attempt(p -> PieceEdits.renameNotch(p, shownPiece, i, text)),
+                (i, key, mm) -> marker.attempt(p -> MeasureEdits.notchAt(p, shownPiece, i, mm)),
                 i -> session.edit(PieceEdits.removeNotch(desk.pattern(), shownPiece, i)));
         grain.setText(view.grain());
+    }
+
+    private Pattern dart(Pattern pattern, String dart, String key, double mm) throws MarkRefused {
+        return key.equals(PieceView.DART_WIDTH)
+                ? MeasureEdits.dartWidth(pattern, shownPiece, dart, mm)
+                : MeasureEdits.dartLength(pattern, shownPiece, dart, mm);
     }
 
     private MenuItem item(Piece loose, Words words) {

@@ -7,6 +7,8 @@ import static org.assertj.core.api.Assertions.within;
 import easewright.geom.Point;
 import easewright.measure.Measures;
 import easewright.pattern.ChangeNote;
+import easewright.pattern.Dart;
+import easewright.pattern.Edge;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.LevelKind;
 import easewright.pattern.LineKind;
@@ -17,6 +19,7 @@ import easewright.svg.SvgProblem;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 /** Marks on pieces, levels and seams. */
@@ -172,5 +175,68 @@ class MarkEditsTest {
                 .hasMessage("last-edge-of-seam");
         assertThat(MateEdits.remove(eased, "hem")).isEqualTo(pattern);
         assertThatThrownBy(() -> MateEdits.rename(eased, "hem", "side seam")).hasMessage("name-taken");
+    }
+
+    @Test
+    void aNotchIsPutWhereANumberSays() throws Exception {
+        Pattern pattern = marked();
+        Piece back = pattern.piece("Back").orElseThrow();
+        for (int i = 0; i < back.notches().size(); i++) {
+            int number = i;
+            Piece moved = MeasureEdits.notchAt(pattern, back.id(), i, 123.4)
+                    .piece("Back")
+                    .orElseThrow();
+            Point at = moved.notches().get(i).at();
+            assertThat(moved.outline().nearest(at).distance()).isLessThan(1e-6);
+            Edge edge = EdgeEdits.at(moved, moved.outline().nearest(at).point()).orElseThrow();
+            assertThat(MeasureEdits.along(moved, edge, at)).isCloseTo(123.4, within(1e-6));
+            assertThatThrownBy(() -> MeasureEdits.notchAt(pattern, back.id(), number, 1e5))
+                    .hasMessage("notch-off-edge");
+            assertThatThrownBy(() -> MeasureEdits.notchAt(pattern, back.id(), number, -1))
+                    .hasMessage("notch-off-edge");
+        }
+    }
+
+    /** Whatever is typed, the dart measures it, its mouth stays on the edge, and back is back. */
+    @Test
+    void aDartIsAsWideAndAsLongAsANumberSays() throws Exception {
+        Pattern pattern = marked();
+        Random random = new Random(8);
+        for (Piece piece : pattern.pieces()) {
+            for (Dart dart : piece.darts()) {
+                for (int i = 0; i < 20; i++) {
+                    double wide = 5 + random.nextDouble(40);
+                    double deep = 30 + random.nextDouble(120);
+                    Pattern typed = MeasureEdits.dartLength(
+                            MeasureEdits.dartWidth(pattern, piece.id(), dart.name(), wide),
+                            piece.id(),
+                            dart.name(),
+                            deep);
+                    Dart now = dart(typed, piece, dart);
+                    assertThat(now.intake()).isCloseTo(wide, within(1e-6));
+                    assertThat(middle(now).distance(now.point())).isCloseTo(deep, within(1e-6));
+                    assertThat(piece.outline().nearest(now.mouth1()).distance()).isLessThan(1e-6);
+                    assertThat(piece.outline().nearest(now.mouth2()).distance()).isLessThan(1e-6);
+                    Dart again =
+                            dart(MeasureEdits.dartWidth(typed, piece.id(), dart.name(), dart.intake()), piece, dart);
+                    assertThat(again.mouth1().distance(dart.mouth1())).isLessThan(0.01);
+                }
+                assertThatThrownBy(() -> MeasureEdits.dartWidth(pattern, piece.id(), dart.name(), 9000))
+                        .hasMessage("dart-too-wide");
+                assertThatThrownBy(() -> MeasureEdits.dartLength(pattern, piece.id(), dart.name(), 0))
+                        .hasMessage("dart-too-small");
+            }
+        }
+    }
+
+    private static Dart dart(Pattern pattern, Piece piece, Dart like) {
+        return pattern.piece(piece.id()).orElseThrow().darts().stream()
+                .filter(d -> d.name().equals(like.name()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static Point middle(Dart dart) {
+        return dart.mouth1().towards(dart.mouth2(), 0.5);
     }
 }
