@@ -43,7 +43,6 @@ final class EdgeShift {
 
     /** Most at the point, nothing at the next stop on either side. */
     EdgeShift most(LevelReach reach, Taper taper) throws Refusal {
-        touch(edge);
         Hold at = reach.hold();
         rigid(leave(at, false, taper), leave(at, true, taper));
         return this;

@@ -8,19 +8,23 @@ import static easewright.alter.Cloths.girth;
 import static easewright.alter.Cloths.in;
 import static easewright.alter.Cloths.pattern;
 import static easewright.alter.Cloths.polygon;
+import static easewright.alter.Cloths.skirtHalf;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import easewright.geom.Affine;
 import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.geom.Segment;
 import easewright.measure.Measures;
+import easewright.pattern.Edge;
 import easewright.pattern.EdgeRole;
 import easewright.pattern.Level;
 import easewright.pattern.LevelKind;
 import easewright.pattern.LevelMark;
 import easewright.pattern.LineKind;
+import easewright.pattern.Notch;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import java.util.List;
@@ -190,6 +194,103 @@ class SeamChangeTest {
         Refusal tooMuch = refusal(SeamChange.at("hip", -2000), skirt);
         assertThat(tooMuch.code()).isIn("outline-crosses-itself", "level-lost", "girth-not-met");
         assertThat(tooMuch.largest().orElseThrow()).isBetween(-39 * INCH, -38.9 * INCH);
+    }
+
+    /** From the level down the whole amount is kept, whichever way round and whichever way up the piece is drawn. */
+    @Test
+    void theHemIsFoundWhicheverWayThePieceIsDrawn() throws Refusal {
+        Piece skirt = skirtHalf("front", 9, 9.75, 8, 22);
+        Piece unnamed = skirt.withEdges(skirt.edges().stream()
+                .map(e -> e.name().equals("hem") ? Edge.of("hem", EdgeRole.OTHER, e.from(), e.to()) : e)
+                .toList());
+        for (Piece piece : List.of(skirt, turnedOver(skirt), unnamed, reversed(skirt), reversed(unnamed))) {
+            Pattern before = pattern(List.of(WAIST, HIP), piece);
+            Piece after = SeamChange.at("hip", 40)
+                    .carriedToHem()
+                    .apply(before)
+                    .pattern()
+                    .pieces()
+                    .get(0);
+            assertThat(edge(after, "hem")).isCloseTo(9.75 * INCH + 20, within(1e-9));
+            assertThat(edge(after, "waist")).isEqualTo(edge(piece, "waist"));
+        }
+    }
+
+    /** The hem up, as on a sheet that is looked at from its other end. */
+    private static Piece turnedOver(Piece piece) {
+        Affine over = Affine.rotation(Math.PI, in(5, 5));
+        return piece.withOutline(piece.outline().transformed(over))
+                .withEdges(piece.edges().stream()
+                        .map(e -> e.withEnds(over.apply(e.from()), over.apply(e.to())))
+                        .toList())
+                .withLevels(List.of(LevelMark.along("waist", "waist"), LevelMark.through("hip", over.apply(in(1, 8)))));
+    }
+
+    private static Piece reversed(Piece piece) {
+        return piece.withOutline(piece.outline().reversed())
+                .withEdges(piece.edges().stream()
+                        .map(e -> Edge.of(e.name(), e.role(), e.to(), e.from()))
+                        .toList());
+    }
+
+    /** A notch, both ends of an edge or a level may be named as the place where a change ends. */
+    @Test
+    void whatIsNamedIsKept() throws Refusal {
+        Piece front = Cloths.straightSkirt("front").toBuilder()
+                .notches(List.of(new Notch("mark", in(9.75, 12)), new Notch("lower", in(9.75, 16))))
+                .build();
+        Pattern before = pattern(List.of(WAIST, HIP, Level.of("low", LevelKind.OTHER)), front);
+        double hem = 20;
+        Point lower = in(9.75, 16);
+        SeamChange change = SeamChange.at("hip", 2 * hem);
+        assertThat(notch(change.keeping("lower"), before).at()).isEqualTo(lower);
+        assertThat(notch(change.keeping("lower"), before, 0).at().x()).isGreaterThan(lower.x() + 5);
+        assertThat(notch(change.keeping("hem"), before).at().x()).isGreaterThan(lower.x() + 5);
+        assertThat(notch(change.keeping("waist", "low"), before).at().x()).isGreaterThan(lower.x() + 5);
+        assertThat(edge(change.keeping("hem").apply(before).pattern().pieces().get(0), "hem"))
+                .isEqualTo(edge(front, "hem"));
+    }
+
+    private static Notch notch(SeamChange change, Pattern before) throws Refusal {
+        return notch(change, before, 1);
+    }
+
+    private static Notch notch(SeamChange change, Pattern before, int which) throws Refusal {
+        return change.apply(before).pattern().pieces().get(0).notches().get(which);
+    }
+
+    /** A piece that is not cut in pairs may be changed on one side: the other keeps its line to the last bit. */
+    @Test
+    void oneSideOfAWholePieceAlone() throws Refusal {
+        Piece whole = Cloths.square("whole", 20, EdgeRole.WAIST, EdgeRole.SEAM)
+                .withLevels(List.of(LevelMark.through("hip", in(5, 8))));
+        Pattern before = pattern(List.of(HIP), whole);
+        SeamChange right =
+                SeamChange.at("hip", 12).withShares(Share.of("whole", "right")).onOneSide();
+        Piece after = right.apply(before).pattern().pieces().get(0);
+        assertThat(after.outline().box().maxX()).isCloseTo(10 * INCH + 12, within(1e-9));
+        assertThat(segmentsOf(right.apply(before).pattern()))
+                .contains(whole.outline().segments().get(3));
+        assertThat(refusal(
+                                right,
+                                pattern(
+                                        List.of(HIP),
+                                        whole.toBuilder().cut(2, false).build()))
+                        .code())
+                .isEqualTo("one-side-of-pair");
+    }
+
+    @Test
+    void aProtectedSeamIsNotCarriedAlongEither() {
+        Piece front = Cloths.straightSkirt("front");
+        Piece held = front.withEdges(front.edges().stream()
+                .map(e -> e.name().equals("side") ? e.withProtected(true) : e)
+                .toList());
+        for (String level : List.of("waist", "hip")) {
+            Refusal refusal = refusal(SeamChange.at(level, 10).carriedToHem(), pattern(List.of(WAIST, HIP), held));
+            assertThat(refusal.code()).isEqualTo("edge-protected");
+            assertThat(refusal.values()).containsEntry("edge", "side");
+        }
     }
 
     private static Refusal refusal(Alteration change, Pattern pattern) {
