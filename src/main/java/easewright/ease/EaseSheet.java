@@ -129,9 +129,9 @@ public final class EaseSheet {
             least = minimum.low() < least.low() ? minimum : least;
             most = minimum.low() > most.low() ? minimum : most;
         }
-        if (ease < least.low() - 1e-6) {
+        if (least.isMissedBy(ease)) {
             findings.add(below("ease-below-minimum", Severity.CAUTION, line, least));
-        } else if (ease < most.low() - 1e-6) {
+        } else if (most.isMissedBy(ease)) {
             findings.add(below("ease-below-some-minimum", Severity.NOTE, line, most));
         }
     }

@@ -12,4 +12,15 @@ import java.util.OptionalDouble;
  * @param source   where it was published
  * @param standing published, second-hand, from memory, common practice
  */
-public record Minimum(String region, double low, OptionalDouble high, String note, String source, String standing) {}
+public record Minimum(String region, double low, OptionalDouble high, String note, String source, String standing) {
+    /**
+     * The finest division of a tape in inches, 1/16 in, mm. A shortfall of no more is lost in measuring and in the
+     * rounding between inches and centimetres: common practice.
+     */
+    public static final double READ_WITHIN = 25.4 / 16;
+
+    /** Whether an ease (mm) falls short of it by more than can be measured. */
+    public boolean isMissedBy(double ease) {
+        return ease < low - READ_WITHIN - 1e-6;
+    }
+}

@@ -7,9 +7,11 @@ import easewright.pattern.Level;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 
@@ -18,7 +20,8 @@ import java.util.TreeMap;
  *
  * @param body    empty where not known
  * @param name    of the level, with the limb where left and right have each their own
- * @param classes each with its number and its table; empty where no table speaks of the level
+ * @param classes  each with its number and the mark of its source; empty where no table speaks of the level
+ * @param minimums likewise, the least ease for wearing
  * @param verdict how the ease stands to the wish and the minimum, in a short sentence
  */
 public record EaseRow(
@@ -41,6 +44,8 @@ public record EaseRow(
         UNKNOWN,
         /** Below the smallest ease any source allows for wearing. */
         TIGHT,
+        /** Body and garment are so far apart that a unit is likely wrong. */
+        UNLIKELY,
         /** Away from the wish. */
         AWAY,
         /** As wished. */
@@ -52,8 +57,16 @@ public record EaseRow(
     /** Nearer to the wish than this is met: half of what a tape shows, mm. */
     static final double MET_WITHIN = 0.5;
 
-    public static EaseRow of(EaseLine line, Words words) {
-        Standing standing = standing(line);
+    /**
+     * @param garment tables of other garments are left out
+     * @param foot    takes the sources
+     */
+    static EaseRow of(EaseLine line, Words words, Optional<String> garment, EaseFoot foot) {
+        List<Minimum> asked = line.minimums().stream()
+                .filter(m -> Garments.fits(m, garment))
+                .toList();
+        Standing standing = standing(line, asked);
+        List<Classed> classes = telling(line, garment);
         return new EaseRow(
                 line.level(),
                 line.name(),
@@ -66,29 +79,33 @@ public record EaseRow(
                                 Map.of("ease.percent", line.percent().getAsDouble()))
                         : "",
                 length(line.wish(), words),
-                classes(line, words),
-                minimums(line, words),
+                classes(line, classes, words, foot),
+                minimums(asked, words, foot),
                 standing,
                 verdict(standing, line, words),
                 line.missing(),
-                EaseScale.of(line));
+                EaseScale.of(line, classes, asked));
     }
 
-    private static Standing standing(EaseLine line) {
+    private static Standing standing(EaseLine line, List<Minimum> asked) {
         if (line.ease().isEmpty()) {
             return Standing.UNKNOWN;
         }
-        if (line.missing().isPresent()) {
+        if (line.missing().isPresent() && !isUnlikely(line)) {
             return Math.abs(line.missing().getAsDouble()) <= MET_WITHIN ? Standing.MET : Standing.AWAY;
         }
-        OptionalDouble least = least(line);
-        boolean tight = least.isPresent() && line.ease().getAsDouble() < least.getAsDouble() - MET_WITHIN;
+        if (isUnlikely(line)) {
+            return Standing.UNLIKELY;
+        }
+        boolean tight = !asked.isEmpty()
+                && asked.stream().allMatch(m -> m.isMissedBy(line.ease().getAsDouble()));
         return tight ? Standing.TIGHT : Standing.NO_WISH;
     }
 
-    /** The smallest ease that any source still calls enough. */
-    static OptionalDouble least(EaseLine line) {
-        return line.minimums().stream().mapToDouble(Minimum::low).min();
+    /** A body so far from the garment that one of the two was most likely typed or scaled in another unit. */
+    private static boolean isUnlikely(EaseLine line) {
+        double body = line.body().orElse(line.finished());
+        return body > 2 * line.finished() || body < line.finished() / 4;
     }
 
     private static String verdict(Standing standing, EaseLine line, Words words) {
@@ -97,6 +114,7 @@ public record EaseRow(
             case MET -> words.of("editor.ease.met");
             case NO_WISH -> words.of("editor.ease.no-wish");
             case TIGHT -> words.of("editor.ease.tight");
+            case UNLIKELY -> words.of("editor.ease.unlikely");
             case AWAY -> {
                 double missing = line.missing().orElse(0);
                 yield missing > 0
@@ -106,36 +124,61 @@ public record EaseRow(
         };
     }
 
-    private static List<String> classes(EaseLine line, Words words) {
-        List<String> out = new ArrayList<>();
-        // What a table has a word for comes first; that an ease lies outside another table matters less.
-        List<Classed> sorted = line.classes().stream()
+    /**
+     * What the tables of the garment say, those first that have a word for it. Of one source with several tables for a
+     * garment only those are kept, since that an ease lies outside the others says nothing then.
+     */
+    private static List<Classed> telling(EaseLine line, Optional<String> garment) {
+        List<Classed> fitting = line.classes().stream()
+                .filter(c -> Garments.fits(c.table(), garment))
                 .sorted(Comparator.comparing(c -> c.where() != Classed.Where.WITHIN))
                 .toList();
-        for (Classed classed : sorted) {
+        Map<List<String>, Classed> first = new LinkedHashMap<>();
+        List<Classed> kept = new ArrayList<>();
+        for (Classed each : fitting) {
+            Classed said = first.putIfAbsent(
+                    List.of(each.table().source(), each.table().garment()), each);
+            if (said == null || each.where() == Classed.Where.WITHIN) {
+                kept.add(each);
+            }
+        }
+        return kept;
+    }
+
+    private static List<String> classes(EaseLine line, List<Classed> classes, Words words, EaseFoot foot) {
+        List<String> out = new ArrayList<>();
+        for (Classed classed : classes) {
             Map<String, Object> values = new TreeMap<>();
             values.put("word", classed.word());
             values.put("lowest", classed.table().bands().get(0).word());
             values.put("ease", line.ease().orElse(0));
-            values.put("garment", classed.table().garment());
-            values.put("source", classed.table().source());
-            values.put("standing", classed.table().standing());
+            values.put(
+                    "mark",
+                    foot.mark(words.of(
+                            "editor.ease.source.table",
+                            Map.of(
+                                    "garment", classed.table().garment(),
+                                    "source", classed.table().source(),
+                                    "standing", classed.table().standing()))));
             out.add(words.of("editor.ease.class." + classed.where().name().toLowerCase(Locale.ROOT), values));
         }
         return List.copyOf(out);
     }
 
-    private static List<String> minimums(EaseLine line, Words words) {
+    private static List<String> minimums(List<Minimum> asked, Words words, EaseFoot foot) {
         List<String> out = new ArrayList<>();
-        for (Minimum minimum : line.minimums()) {
+        for (Minimum minimum : asked) {
             Map<String, Object> values = new TreeMap<>();
             values.put("low", minimum.low());
             minimum.high().ifPresent(high -> values.put("high", high));
-            values.put("source", minimum.source());
-            values.put("standing", minimum.standing());
+            values.put(
+                    "mark",
+                    foot.mark(words.of(
+                            "editor.ease.source",
+                            Map.of("source", minimum.source(), "standing", minimum.standing()))));
             values.put("note", minimum.note());
             String key = minimum.high().isPresent() ? "editor.ease.minimum.range" : "editor.ease.minimum";
-            out.add(words.of(key, values));
+            out.add(words.of(minimum.note().isEmpty() ? key : key + ".for", values));
         }
         return List.copyOf(out);
     }

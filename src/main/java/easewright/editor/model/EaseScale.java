@@ -3,6 +3,7 @@ package easewright.editor.model;
 import easewright.ease.Classed;
 import easewright.ease.EaseLine;
 import easewright.ease.Minimum;
+import java.util.List;
 import java.util.OptionalDouble;
 
 /**
@@ -19,12 +20,16 @@ public record EaseScale(
         OptionalDouble bandTo,
         OptionalDouble now,
         OptionalDouble wish) {
-    static EaseScale of(EaseLine line) {
+    /**
+     * @param classes what is said of it
+     * @param asked   the least ease for wearing
+     */
+    static EaseScale of(EaseLine line, List<Classed> classes, List<Minimum> asked) {
         OptionalDouble least =
-                line.minimums().stream().mapToDouble(Minimum::low).min();
+                asked.stream().mapToDouble(Minimum::low).min();
         OptionalDouble bandFrom = OptionalDouble.empty();
         OptionalDouble bandTo = OptionalDouble.empty();
-        for (Classed classed : line.classes()) {
+        for (Classed classed : classes) {
             // A table of percentages has no fixed place on a bar of lengths.
             if (bandFrom.isEmpty()
                     && !classed.table().percent()

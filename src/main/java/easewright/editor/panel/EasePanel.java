@@ -1,22 +1,26 @@
 package easewright.editor.panel;
 
-import easewright.ease.EaseLine;
 import easewright.editor.model.Desk;
+import easewright.editor.model.EasePage;
 import easewright.editor.model.EaseRow;
 import easewright.editor.model.Session;
 import easewright.editor.model.Wanted;
+import easewright.svg.SvgFile;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import javafx.application.Platform;
 import javafx.geometry.Pos;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import javafx.util.StringConverter;
 
 /** The ease sheet: how much ease there is at each level, and whether that is what is wanted. */
 public final class EasePanel extends ScrollPane {
@@ -26,6 +30,17 @@ public final class EasePanel extends ScrollPane {
     private final Label none = new Label();
     private final SizeChoice sizes;
     private final Map<String, EaseRowView> views = new LinkedHashMap<>();
+    private final Label asTitle = new Label();
+    private final ComboBox<String> as = new ComboBox<>();
+    private final HBox judgedAs;
+    private final VBox sources = new VBox(3);
+    private final Label legend = new Label();
+    private List<String> sourcesShown = List.of();
+    private Optional<SvgFile> file = Optional.empty();
+    /** As which garment the user wants it judged; empty for as which it seems, an empty word for none. */
+    private Optional<String> garment = Optional.empty();
+
+    private boolean showing;
     private String seen = "";
 
     public EasePanel(Session session) {
@@ -38,8 +53,34 @@ public final class EasePanel extends ScrollPane {
         none.getStyleClass().add("quiet");
         heads.getStyleClass().add("ease-heads");
         rows.getStyleClass().add("ease-rows");
+        asTitle.setMinWidth(Region.USE_PREF_SIZE);
+        as.setId("judged-as");
+        as.setOnAction(e -> {
+            if (!showing && as.getValue() != null) {
+                garment = Optional.of(as.getValue());
+                show(session.desk());
+            }
+        });
+        as.setConverter(new StringConverter<>() {
+            @Override
+            public String toString(String word) {
+                return word == null || word.isEmpty() ? session.desk().words().of("editor.ease.as.none") : word;
+            }
+
+            @Override
+            public String fromString(String word) {
+                return word;
+            }
+        });
+        HBox judged = new HBox(8, asTitle, as);
+        judged.setAlignment(Pos.CENTER_LEFT);
+        judgedAs = judged;
+        judged.getStyleClass().add("judged-as");
+        sources.getStyleClass().add("sources");
+        legend.setWrapText(true);
+        legend.getStyleClass().add("quiet");
         sizes = new SizeChoice(session);
-        setContent(new VBox(sizes, heads, none, rows, new ClothPanel(session)));
+        setContent(new VBox(sizes, heads, none, rows, new ClothPanel(session), judged, sources));
         viewportBoundsProperty().addListener(o -> Platform.runLater(this::reveal));
         session.deskProperty().addListener((o, before, now) -> show(now));
         show(session.desk());
@@ -51,21 +92,63 @@ public final class EasePanel extends ScrollPane {
             heads(words);
         }
         sizes.show(desk);
-        List<EaseLine> lines = desk.shownReading().sheet().lines();
+        if (!desk.file().map(f -> f.svg()).equals(file)) {
+            file = desk.file().map(f -> f.svg());
+            garment = Optional.empty();
+        }
+        EasePage page = EasePage.of(desk, garment);
         none.setText(words.of("editor.ease.none"));
-        none.setVisible(lines.isEmpty());
-        none.setManaged(lines.isEmpty());
-        List<String> names = lines.stream().map(EaseLine::name).toList();
+        none.setVisible(page.rows().isEmpty());
+        none.setManaged(page.rows().isEmpty());
+        List<String> names = page.rows().stream().map(EaseRow::name).toList();
         if (!names.equals(new ArrayList<>(views.keySet()))) {
             views.clear();
-            lines.forEach(l -> views.put(l.name(), new EaseRowView(EaseRow.of(l, words), session)));
+            page.rows().forEach(row -> views.put(row.name(), new EaseRowView(row, session)));
             rows.getChildren().setAll(views.values());
         }
-        lines.forEach(l -> views.get(l.name()).show(EaseRow.of(l, words), desk));
+        page.rows().forEach(row -> views.get(row.name()).show(row, desk));
+        judged(page, words);
+        sources(page, words);
         String chosen = desk.wanted().map(Wanted::level).orElse("");
         if (!chosen.equals(seen)) {
             seen = chosen;
             Platform.runLater(this::reveal);
+        }
+    }
+
+    private void judged(EasePage page, Words words) {
+        showing = true;
+        asTitle.setText(words.of("editor.ease.as"));
+        as.setAccessibleText(words.of("editor.ease.as"));
+        Hints.on(as, words.of("editor.ease.as.hint"));
+        List<String> choices = new ArrayList<>(page.garments());
+        choices.add("");
+        if (!as.getItems().equals(choices)) {
+            as.getItems().setAll(choices);
+        }
+        as.setValue(page.garment().orElse(""));
+        judgedAs.setVisible(!page.garments().isEmpty());
+        judgedAs.setManaged(!page.garments().isEmpty());
+        showing = false;
+    }
+
+    /** What the bar means, and each source once, below all that leads to it. */
+    private void sources(EasePage page, Words words) {
+        boolean any = page.rows().stream().anyMatch(r -> r.standing() != EaseRow.Standing.UNKNOWN);
+        List<String> lines = any ? page.sources() : List.of();
+        if (lines.equals(sourcesShown) && any == sources.isVisible()) {
+            return;
+        }
+        sourcesShown = lines;
+        sources.setVisible(any);
+        sources.setManaged(any);
+        legend.setText(words.of("editor.ease.bar"));
+        sources.getChildren().setAll(legend);
+        for (String line : lines) {
+            Label said = new Label(line);
+            said.setWrapText(true);
+            said.getStyleClass().add("quiet");
+            sources.getChildren().add(said);
         }
     }
 

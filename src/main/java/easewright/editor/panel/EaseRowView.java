@@ -31,6 +31,7 @@ final class EaseRowView extends VBox {
     private final Label percent = new Label();
     private final Label verdict = new Label();
     private final Label classes = new Label();
+    private final Label minimums = new Label();
     private final EaseBar bar = new EaseBar();
     private final Tooltip barHint = new Tooltip();
     private final LengthField body;
@@ -64,7 +65,9 @@ final class EaseRowView extends VBox {
         numbers.setAlignment(Pos.CENTER_LEFT);
 
         percent.getStyleClass().add("quiet");
-        classes.getStyleClass().add("quiet");
+        classes.setWrapText(true);
+        minimums.setWrapText(true);
+        minimums.getStyleClass().add("quiet");
         verdict.getStyleClass().add("verdict");
         give.getStyleClass().addAll("small", "give");
         give.setOnAction(e -> giveIt());
@@ -73,7 +76,7 @@ final class EaseRowView extends VBox {
         HBox judged = new HBox(8, verdict, gap, percent, give);
         judged.setAlignment(Pos.CENTER_LEFT);
         Tooltip.install(bar, barHint);
-        getChildren().setAll(numbers, bodyWrong, wishWrong, bar, judged, classes);
+        getChildren().setAll(numbers, bodyWrong, wishWrong, bar, judged, classes, minimums);
         setOnMouseClicked(e -> session.chooseLevel(level));
     }
 
@@ -131,23 +134,26 @@ final class EaseRowView extends VBox {
         bar.setVisible(known);
         bar.setManaged(known);
         bar.show(row.scale(), desk.dark());
-        sources(row, words);
-        boolean chosen = desk.wanted().map(w -> w.level().equals(level)).orElse(false);
-        classes.setWrapText(chosen);
-        pseudoClassStateChanged(CHOSEN, chosen);
+        sources(row, words, chosenNow);
+        pseudoClassStateChanged(CHOSEN, chosenNow);
         setAccessibleText(words.of(
                 "editor.ease.accessible",
                 Map.of("level", level, "finished", row.finished(), "ease", row.ease(), "verdict", row.verdict())));
     }
 
-    private void sources(EaseRow row, Words words) {
-        List<String> all = new java.util.ArrayList<>(row.classes());
-        all.addAll(row.minimums());
-        classes.setText(row.classes().isEmpty() ? "" : row.classes().get(0));
-        classes.setVisible(!row.classes().isEmpty());
-        classes.setManaged(!row.classes().isEmpty());
-        barHint.setText(words.of("editor.ease.bar") + "\n" + String.join("\n", all));
-        Hints.on(classes, String.join("\n", all));
+    /** The class words always; what sources ask for wearing where the level is at work. */
+    private void sources(EaseRow row, Words words, boolean chosen) {
+        boolean known = row.standing() != EaseRow.Standing.UNKNOWN;
+        text(classes, known ? String.join(words.of("editor.ease.between"), row.classes()) : "");
+        String asked = String.join(words.of("editor.ease.between"), row.minimums());
+        text(minimums, known && chosen && !asked.isEmpty() ? words.of("editor.ease.minimums", Map.of("asked", asked)) : "");
+        barHint.setText(words.of("editor.ease.bar"));
+    }
+
+    private static void text(Label label, String text) {
+        label.setText(text);
+        label.setVisible(!text.isEmpty());
+        label.setManaged(!text.isEmpty());
     }
 
     private static void fix(Region node, double width) {
