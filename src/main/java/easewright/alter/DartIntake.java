@@ -78,4 +78,16 @@ public record DartIntake(String level, double amount, List<DartShare> darts, boo
         Altered altered = work.done(amount);
         return new Altered(altered.pattern().withChange(note()), altered.moved(), altered.findings());
     }
+
+    /** The darts that take part where none are named: every dart at the level, alike; none where there is no dart. */
+    public static List<DartShare> at(Pattern pattern, Level level) {
+        try {
+            return new DartWork(pattern, level, List.of(), true)
+                    .parts().stream()
+                            .map(p -> new DartShare(p.piece().id(), p.dart().name(), p.weight()))
+                            .toList();
+        } catch (Refusal noneThere) {
+            return List.of();
+        }
+    }
 }

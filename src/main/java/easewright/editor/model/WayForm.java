@@ -3,18 +3,8 @@ package easewright.editor.model;
 import easewright.alter.Setting;
 import easewright.alter.Way;
 import easewright.alter.Ways;
-import easewright.pattern.Dart;
-import easewright.pattern.Edge;
-import easewright.pattern.EdgeRole;
-import easewright.pattern.Level;
-import easewright.pattern.Notch;
-import easewright.pattern.Pattern;
-import easewright.pattern.Piece;
 import easewright.text.Words;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.IdentityHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -32,6 +22,8 @@ public record WayForm(String what, String hint, List<Field> fields) {
      *
      * @param options what may be chosen; empty for what is written, shown on the table, or yes or no
      * @param texts   what stands there now
+     * @param usual   what takes part where nothing stands there
+     * @param required whether something has to be chosen here
      * @param missing there is no change before something is chosen here
      */
     public record Field(
@@ -41,10 +33,29 @@ public record WayForm(String what, String hint, List<Field> fields) {
             String hint,
             List<Option> options,
             List<String> texts,
+            List<String> usual,
+            boolean required,
             boolean missing) {
         public Field {
             options = List.copyOf(options);
             texts = List.copyOf(texts);
+            usual = List.copyOf(usual);
+        }
+
+        /** What takes part. */
+        public List<String> chosen() {
+            return texts.isEmpty() ? usual : texts;
+        }
+
+        /** With one thing taken in or left out; nothing stands there where that is as usual. One always takes part. */
+        public List<String> toggled(String text) {
+            List<String> now = new ArrayList<>(chosen());
+            if (!now.remove(text)) {
+                now.add(text);
+            } else if (now.isEmpty() && !usual.isEmpty()) {
+                return texts;
+            }
+            return Set.copyOf(now).equals(Set.copyOf(usual)) ? List.of() : List.copyOf(now);
         }
     }
 
@@ -80,8 +91,10 @@ public record WayForm(String what, String hint, List<Field> fields) {
                         setting.kind(),
                         words.of(key),
                         words.of(key + ".hint"),
-                        options(setting, key, desk),
+                        WayOptions.of(setting, key, other, desk),
                         texts(setting, other),
+                        WayOptions.usual(setting, other, desk),
+                        setting.required(),
                         other.missing().contains(setting)));
             }
         }
@@ -92,77 +105,6 @@ public record WayForm(String what, String hint, List<Field> fields) {
     private static List<String> texts(Setting setting, OtherWay other) {
         List<String> chosen = other.texts(setting.key());
         return chosen.isEmpty() && !setting.standard().isEmpty() ? List.of(setting.standard()) : chosen;
-    }
-
-    private static List<Option> options(Setting setting, String key, Desk desk) {
-        Pattern pattern = desk.pattern();
-        Words words = desk.words();
-        return switch (setting.kind()) {
-            case LEVEL ->
-                pattern.levels().stream()
-                        .map(Level::name)
-                        .map(n -> new Option(n, n))
-                        .toList();
-            case EDGE, SHARES -> edges(desk);
-            case PIECE, PIECES ->
-                pattern.pieces().stream().map(p -> new Option(p.id(), p.name())).toList();
-            case NAME, NAMES ->
-                names(pattern).stream().map(n -> new Option(n, n)).toList();
-            case CHOICE ->
-                setting.choices().stream()
-                        .map(c -> new Option(c, words.of(key + "." + c)))
-                        .toList();
-            case DARTS -> darts(desk);
-            default -> List.of();
-        };
-    }
-
-    /** Edges of the pieces that count at the level at work: centre lines first, then seams, then the rest. */
-    private static List<Option> edges(Desk desk) {
-        List<Edge> order = new ArrayList<>();
-        Map<Edge, Option> options = new IdentityHashMap<>();
-        for (Piece piece : desk.pattern().pieces()) {
-            boolean counts = desk.wanted()
-                    .flatMap(w -> piece.level(w.level()))
-                    .filter(m -> m.counts())
-                    .isPresent();
-            for (Edge edge : counts ? piece.edges() : List.<Edge>of()) {
-                String label = desk.words().of("editor.here.seam", Map.of("piece", piece.name(), "edge", edge.name()));
-                order.add(edge);
-                options.put(edge, new Option(piece.id() + "/" + edge.name(), label));
-            }
-        }
-        order.sort(Comparator.comparingInt(e -> rank(e.role())));
-        return order.stream().map(options::get).toList();
-    }
-
-    private static List<Option> darts(Desk desk) {
-        List<Option> options = new ArrayList<>();
-        for (Piece piece : desk.pattern().pieces()) {
-            for (Dart dart : piece.darts()) {
-                String label = desk.words().of("editor.here.seam", Map.of("piece", piece.name(), "edge", dart.name()));
-                options.add(new Option(piece.id() + "/" + dart.name(), label));
-            }
-        }
-        return options;
-    }
-
-    private static int rank(EdgeRole role) {
-        return switch (role) {
-            case FOLD, CENTRE -> 0;
-            case SEAM -> 1;
-            default -> 2;
-        };
-    }
-
-    private static Set<String> names(Pattern pattern) {
-        Set<String> names = new LinkedHashSet<>();
-        pattern.levels().stream().map(Level::name).forEach(names::add);
-        for (Piece piece : pattern.pieces()) {
-            piece.notches().stream().map(Notch::name).forEach(names::add);
-            piece.edges().stream().map(Edge::name).forEach(names::add);
-        }
-        return names;
     }
 
     /** What has still to be chosen, in words; empty where nothing has. */

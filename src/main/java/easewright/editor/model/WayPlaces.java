@@ -3,6 +3,7 @@ package easewright.editor.model;
 import easewright.alter.PlaceText;
 import easewright.alter.Refusal;
 import easewright.alter.Setting;
+import easewright.geom.Line;
 import easewright.geom.Nearest;
 import easewright.geom.Point;
 import easewright.pattern.Edge;
@@ -44,6 +45,34 @@ public final class WayPlaces {
             }
         });
         return List.copyOf(places);
+    }
+
+    /** The cuts that stand in the form, from where they open to where they end. */
+    public static List<Line> cuts(Desk desk) {
+        List<Line> lines = new ArrayList<>();
+        desk.wanted().flatMap(Wanted::other).ifPresent(other -> {
+            List<String> ends = new ArrayList<>();
+            for (Setting setting : other.way().settings()) {
+                if (setting.kind() == Setting.Kind.SLASHES) {
+                    other.texts(setting.key()).forEach(t -> line(desk, List.of(t.split("=")[0].split(">")), lines));
+                } else if (setting.kind() == Setting.Kind.PLACE && ends.size() < 2) {
+                    // Where a way asks for single places, the first two are the ends of its cut.
+                    ends.addAll(other.texts(setting.key()));
+                }
+            }
+            line(desk, ends, lines);
+        });
+        return List.copyOf(lines);
+    }
+
+    private static void line(Desk desk, List<String> ends, List<Line> lines) {
+        if (ends.size() > 1) {
+            Optional<Point> from = read(desk.pattern(), ends.get(0));
+            Optional<Point> to = read(desk.pattern(), ends.get(1));
+            if (from.isPresent() && to.isPresent()) {
+                lines.add(new Line(from.get(), to.get()));
+            }
+        }
     }
 
     /** Both ends of each cut. */

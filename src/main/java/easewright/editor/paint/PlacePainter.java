@@ -1,5 +1,6 @@
 package easewright.editor.paint;
 
+import easewright.geom.Line;
 import easewright.geom.Point;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
@@ -28,6 +29,21 @@ public final class PlacePainter {
         gc.strokeText(label, at.x() + 12, at.y() - 9);
         gc.setFill(ink.moved());
         gc.fillText(label, at.x() + 12, at.y() - 9);
+    }
+
+    /** Draws a cut from place to place. */
+    public static void cut(GraphicsContext gc, Viewport view, Ink ink, Line cut) {
+        Point from = view.toScreen(cut.start());
+        Point to = view.toScreen(cut.end());
+        gc.setLineDashes();
+        gc.setStroke(ink.paper());
+        gc.setLineWidth(4);
+        gc.strokeLine(from.x(), from.y(), to.x(), to.y());
+        gc.setStroke(ink.moved());
+        gc.setLineWidth(1.6);
+        gc.setLineDashes(9, 4, 2, 4);
+        gc.strokeLine(from.x(), from.y(), to.x(), to.y());
+        gc.setLineDashes();
     }
 
     private static void cross(GraphicsContext gc, Point at) {

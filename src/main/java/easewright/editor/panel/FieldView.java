@@ -7,7 +7,6 @@ import easewright.text.Lengths;
 import easewright.text.Unreadable;
 import easewright.text.Words;
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.BiConsumer;
@@ -100,25 +99,21 @@ final class FieldView extends VBox {
         for (WayForm.Option option : field.options()) {
             ToggleButton chip = new ToggleButton(option.label());
             chip.getStyleClass().addAll("small", "chip");
-            chip.setSelected(field.texts().contains(option.text()));
+            chip.setSelected(field.chosen().contains(option.text()));
             name(chip, "-" + option.text(), field, field.label() + ": " + option.label());
-            chip.setOnAction(e -> take(several ? toggled(field, option.text()) : List.of(option.text())));
+            chip.setOnAction(e -> {
+                // What is shown follows what then stands there, which may be what stood there before.
+                chip.setSelected(field.chosen().contains(option.text()));
+                take(several ? field.toggled(option.text()) : List.of(option.text()));
+            });
             chips.getChildren().add(chip);
         }
         return chips;
     }
 
-    private static List<String> toggled(WayForm.Field field, String text) {
-        List<String> texts = new ArrayList<>(field.texts());
-        if (!texts.remove(text)) {
-            texts.add(text);
-        }
-        return texts;
-    }
-
     private ComboBox<WayForm.Option> list(WayForm.Field field, Words words) {
         ComboBox<WayForm.Option> box = new ComboBox<>();
-        WayForm.Option none = new WayForm.Option("", words.of("editor.way.none"));
+        WayForm.Option none = new WayForm.Option("", words.of(field.required() ? "editor.way.choose" : "editor.way.none"));
         box.setConverter(new StringConverter<>() {
             @Override
             public String toString(WayForm.Option option) {

@@ -6,6 +6,7 @@ import easewright.editor.model.WayPlaces;
 import easewright.editor.paint.Ink;
 import easewright.editor.paint.PlacePainter;
 import easewright.editor.paint.Viewport;
+import easewright.geom.Line;
 import easewright.geom.Point;
 import java.util.Optional;
 import javafx.scene.canvas.GraphicsContext;
@@ -59,6 +60,9 @@ final class PlaceHand {
 
     /** Draws the places chosen so far, and the one under the pointer. */
     void paint(GraphicsContext gc, Viewport view, Ink ink) {
+        for (Line cut : WayPlaces.cuts(session.desk())) {
+            PlacePainter.cut(gc, view, ink, cut);
+        }
         for (WayPlaces.Chosen place : WayPlaces.of(session.desk())) {
             PlacePainter.paint(gc, view, ink, place.at(), place.label());
         }
