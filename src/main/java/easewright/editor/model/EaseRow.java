@@ -62,9 +62,8 @@ public record EaseRow(
      * @param foot    takes the sources
      */
     static EaseRow of(EaseLine line, Words words, Optional<String> garment, EaseFoot foot) {
-        List<Minimum> asked = line.minimums().stream()
-                .filter(m -> Garments.fits(m, garment))
-                .toList();
+        List<Minimum> asked =
+                line.minimums().stream().filter(m -> Garments.fits(m, garment)).toList();
         Standing standing = standing(line, asked);
         List<Classed> classes = telling(line, garment);
         return new EaseRow(
@@ -174,8 +173,7 @@ public record EaseRow(
             values.put(
                     "mark",
                     foot.mark(words.of(
-                            "editor.ease.source",
-                            Map.of("source", minimum.source(), "standing", minimum.standing()))));
+                            "editor.ease.source", Map.of("source", minimum.source(), "standing", minimum.standing()))));
             values.put("note", minimum.note());
             String key = minimum.high().isPresent() ? "editor.ease.minimum.range" : "editor.ease.minimum";
             out.add(words.of(minimum.note().isEmpty() ? key : key + ".for", values));

@@ -25,8 +25,7 @@ public record EaseScale(
      * @param asked   the least ease for wearing
      */
     static EaseScale of(EaseLine line, List<Classed> classes, List<Minimum> asked) {
-        OptionalDouble least =
-                asked.stream().mapToDouble(Minimum::low).min();
+        OptionalDouble least = asked.stream().mapToDouble(Minimum::low).min();
         OptionalDouble bandFrom = OptionalDouble.empty();
         OptionalDouble bandTo = OptionalDouble.empty();
         for (Classed classed : classes) {

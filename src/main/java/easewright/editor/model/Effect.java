@@ -25,6 +25,9 @@ public record Effect(List<Line> lines) {
     /** "I keep my patterns true to 1/16 inch" (Threads 200, docs/sources.md 3): beyond it the table shows it. */
     private static final double TRUE_WITHIN = 1.5;
 
+    /** A dart whose mouth is as wide as this to before has not been changed but redrawn, mm. */
+    private static final double DART_CHANGED = 0.05;
+
     /** What a line is about. */
     public enum Kind {
         MOVED,
@@ -53,6 +56,10 @@ public record Effect(List<Line> lines) {
         String moved = named(fates, EdgeFate.Fate.RESHAPED, words);
         if (!moved.isEmpty()) {
             lines.add(new Line(Kind.MOVED, words.of("editor.effect.moved", Map.of("edges", moved))));
+        }
+        String darts = darts(before, fates, words);
+        if (!darts.isEmpty()) {
+            lines.add(new Line(Kind.MOVED, words.of("editor.effect.moved-darts", Map.of("darts", darts))));
         }
         String carried = named(fates, EdgeFate.Fate.CARRIED, words);
         if (!carried.isEmpty()) {
@@ -102,6 +109,24 @@ public record Effect(List<Line> lines) {
                 .toList();
         if (!whole.isEmpty()) {
             parts.add(words.of("editor.effect.whole", Map.of("pieces", whole)));
+        }
+        return String.join("; ", parts);
+    }
+
+    /** Darts that take in another width than before. */
+    private static String darts(Pattern before, List<EdgeFate> fates, Words words) {
+        List<String> parts = new ArrayList<>();
+        for (Piece now : fates.stream().map(EdgeFate::piece).distinct().toList()) {
+            List<Dart> then = before.piece(now.id()).map(Piece::darts).orElse(List.of());
+            for (Dart dart : now.darts()) {
+                then.stream()
+                        .filter(d ->
+                                d.name().equals(dart.name()) && Math.abs(d.intake() - dart.intake()) > DART_CHANGED)
+                        .findFirst()
+                        .ifPresent(d -> parts.add(words.of(
+                                "editor.effect.dart",
+                                Map.of("piece", now.name(), "dart", dart.name(), "to", dart.intake()))));
+            }
         }
         return String.join("; ", parts);
     }

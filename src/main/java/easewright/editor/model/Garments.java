@@ -36,9 +36,8 @@ final class Garments {
     /** The garment that the pattern most likely is by its levels and its crotch seam; empty where none is likely. */
     static Optional<String> likely(Pattern pattern) {
         boolean bust = has(pattern, LevelKind.BUST);
-        boolean legs = pattern.pieces().stream()
-                .flatMap(p -> p.edges().stream())
-                .anyMatch(e -> e.role() == EdgeRole.CROTCH);
+        boolean legs =
+                pattern.pieces().stream().flatMap(p -> p.edges().stream()).anyMatch(e -> e.role() == EdgeRole.CROTCH);
         return of(pattern).stream()
                 .filter(word -> WITH_LEGS.contains(word) == legs)
                 .filter(word -> isForBust(word, pattern.cloth().knit()) == bust)
@@ -50,14 +49,12 @@ final class Garments {
     }
 
     private static boolean isForBust(String word, boolean knit) {
-        return EaseTables.standard().at(LevelKind.BUST, knit).stream()
-                .anyMatch(t -> words(t).contains(word));
+        return EaseTables.standard().at(LevelKind.BUST, knit).stream().anyMatch(t -> words(t).contains(word));
     }
 
     /** Whether a table speaks of the garment; those for every garment always do. */
     static boolean fits(EaseTable table, Optional<String> garment) {
-        return words(table).isEmpty()
-                || garment.filter(words(table)::contains).isPresent();
+        return words(table).isEmpty() || garment.filter(words(table)::contains).isPresent();
     }
 
     /** The garments of a table, a word each; none for a table for every garment. */
@@ -68,8 +65,8 @@ final class Garments {
 
     /** Whether a least ease is meant for the garment: its note names it, or names none. */
     static boolean fits(Minimum minimum, Optional<String> garment) {
-        List<String> named = new ArrayList<>(
-                List.of(minimum.note().toLowerCase(Locale.ROOT).split("[^a-z-]+")));
+        List<String> named =
+                new ArrayList<>(List.of(minimum.note().toLowerCase(Locale.ROOT).split("[^a-z-]+")));
         named.retainAll(EaseTables.standard().tables().stream()
                 .flatMap(t -> words(t).stream())
                 .toList());

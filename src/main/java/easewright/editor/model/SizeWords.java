@@ -1,7 +1,9 @@
 package easewright.editor.model;
 
 import easewright.alter.Refusal;
+import easewright.alter.Replay;
 import easewright.alter.SizeUp;
+import easewright.alter.StepRefused;
 import easewright.pattern.Pattern;
 import easewright.text.Words;
 import java.util.ArrayList;
@@ -23,17 +25,19 @@ public record SizeWords(String intro, List<Line> lines) {
         lines = List.copyOf(lines);
     }
 
-    /** One measure; the three changes are signed lengths, or "the same". */
-    public record Line(String name, String before, Cell here, Cell across, Cell whole) {}
+    /**
+     * One measure; the three changes are signed lengths, or "the same".
+     *
+     * @param asked whether this is what shall change
+     */
+    public record Line(String name, boolean asked, String before, Cell here, Cell across, Cell whole) {}
 
     /** One change. */
     public record Cell(String words, boolean same) {}
 
     public static SizeWords of(Desk desk) {
         Words words = desk.words();
-        Pattern before = desk.shownTrial().isPresent()
-                ? desk.pattern()
-                : unchanged(desk.history().states());
+        Pattern before = desk.shownTrial().isPresent() ? desk.pattern() : unchanged(desk);
         Optional<String> level = desk.wanted().map(Wanted::level);
         if (level.isEmpty() || desk.shown().changes().equals(before.changes())) {
             return new SizeWords(words.of("editor.size.none"), List.of());
@@ -42,7 +46,8 @@ public record SizeWords(String intro, List<Line> lines) {
             SizeUp size = SizeUp.of(before, desk.shown(), level.get());
             List<Line> lines = new ArrayList<>();
             for (SizeUp.Line line : size.lines()) {
-                lines.add(line(line, words));
+                boolean asked = line.kind() == SizeUp.Kind.GIRTH && line.name().equals(level.get());
+                lines.add(line(line, asked, words));
             }
             String intro = words.of(
                     "editor.size.intro",
@@ -53,22 +58,20 @@ public record SizeWords(String intro, List<Line> lines) {
         }
     }
 
-    /** The last state before the first change was kept, with the marks that were made until then. */
-    private static Pattern unchanged(List<Pattern> states) {
-        Pattern last = states.get(0);
-        for (Pattern state : states) {
-            if (!state.changes().equals(last.changes())) {
-                break;
-            }
-            last = state;
+    /** The pattern without its changes, as it is marked now. */
+    private static Pattern unchanged(Desk desk) {
+        try {
+            return new Replay(desk.pattern(), desk.history().states()).to(List.of());
+        } catch (StepRefused notToBeRetraced) {
+            return desk.pattern();
         }
-        return last;
     }
 
-    private static Line line(SizeUp.Line line, Words words) {
+    private static Line line(SizeUp.Line line, boolean asked, Words words) {
         String key = "editor.size." + line.kind().name().toLowerCase(java.util.Locale.ROOT);
         return new Line(
                 words.of(key, Map.of("name", line.name())),
+                asked,
                 words.length(line.before()),
                 cell(line.local() - line.before(), words),
                 cell(line.across() - line.before(), words),

@@ -1,8 +1,11 @@
 package easewright.editor.model;
 
 import easewright.editor.paint.TableScene;
+import easewright.geom.Line;
+import easewright.geom.Point;
 import easewright.geom.Segment;
 import easewright.measure.MateWalk;
+import easewright.pattern.Dart;
 import easewright.pattern.Edge;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Piece;
@@ -12,6 +15,9 @@ import java.util.stream.Stream;
 
 /** Finds what is to be seen of a change that is being tried, besides the moved line itself. */
 final class TrialSights {
+    /** Less than this cannot be seen or cut, mm. */
+    private static final double SEEN = 0.02;
+
     private TrialSights() {}
 
     static TableScene.TrialSight of(Desk desk, Piece piece) {
@@ -31,10 +37,32 @@ final class TrialSights {
                     .map((Edge edge) -> edge.on(piece.outline()).segments())
                     .forEach(drifts::add);
         }
-        return new TableScene.TrialSight(kept, drifts);
+        List<Dart> before = desk.pattern().piece(piece.id()).map(Piece::darts).orElse(List.of());
+        return new TableScene.TrialSight(kept, drifts, legs(piece.darts(), before), legs(before, piece.darts()));
     }
 
     private static boolean belongs(EdgeRef ref, Piece piece) {
         return ref.piece().equals(piece.id()) || ref.piece().equals(piece.name());
+    }
+
+    /** Both legs of those darts that the other list has not just so. */
+    private static List<Segment> legs(List<Dart> darts, List<Dart> others) {
+        List<Segment> legs = new ArrayList<>();
+        for (Dart dart : darts) {
+            if (others.stream().noneMatch(o -> lieAlike(o, dart))) {
+                for (Point mouth : List.of(dart.mouth1(), dart.mouth2())) {
+                    legs.add(new Line(mouth, dart.point()));
+                    dart.otherPoint().ifPresent(other -> legs.add(new Line(mouth, other)));
+                }
+            }
+        }
+        return legs;
+    }
+
+    private static boolean lieAlike(Dart one, Dart other) {
+        return one.name().equals(other.name())
+                && one.mouth1().distance(other.mouth1()) < SEEN
+                && one.mouth2().distance(other.mouth2()) < SEEN
+                && one.point().distance(other.point()) < SEEN;
     }
 }

@@ -37,7 +37,8 @@ final class WayOptions {
     static List<Option> of(Setting setting, String key, OtherWay other, Desk desk) {
         WayOptions options = new WayOptions(other, desk);
         return switch (setting.kind()) {
-            case LEVEL -> plain(desk.pattern().levels().stream().map(Level::name).toList());
+            case LEVEL ->
+                plain(desk.pattern().levels().stream().map(Level::name).toList());
             case EDGE -> options.edges();
             case SHARES -> options.seams();
             case PIECE -> pieces(desk.pattern().pieces());

@@ -77,8 +77,15 @@ final class EdgeSigns {
         pen.arrowHead(b.plus(in.times(2)), in.times(-1), ink.line());
     }
 
-    /** While a change is tried: protected edges that stay are drawn firm, seams that drift apart get a zigzag. */
+    /**
+     * While a change is tried: protected edges that stay are drawn firm, seams that drift apart get a zigzag, darts that
+     * changed lie over what they were.
+     */
     void trial() {
+        pen.set(ink.ghost(), 1.2, 5, 4);
+        pen.stroke(sight.trial().former());
+        pen.set(ink.moved(), 2.2);
+        pen.stroke(sight.trial().darts());
         pen.set(ink.guard(), 2.6);
         sight.trial().kept().forEach(pen::stroke);
         pen.set(ink.moved(), 1.6);

@@ -49,13 +49,18 @@ public record TableScene(List<PieceSight> pieces, boolean inches) {
      *
      * @param kept   protected edges that stay as they are
      * @param drifts edges that no longer fit the seam they are sewn to
+     * @param darts  legs of darts that changed or moved
+     * @param former the legs of those darts as they were
      */
-    public record TrialSight(List<List<Segment>> kept, List<List<Segment>> drifts) {
-        public static final TrialSight NONE = new TrialSight(List.of(), List.of());
+    public record TrialSight(
+            List<List<Segment>> kept, List<List<Segment>> drifts, List<Segment> darts, List<Segment> former) {
+        public static final TrialSight NONE = new TrialSight(List.of(), List.of(), List.of(), List.of());
 
         public TrialSight {
             kept = List.copyOf(kept);
             drifts = List.copyOf(drifts);
+            darts = List.copyOf(darts);
+            former = List.copyOf(former);
         }
     }
 

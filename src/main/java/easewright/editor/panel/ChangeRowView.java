@@ -3,6 +3,7 @@ package easewright.editor.panel;
 import easewright.editor.model.Course;
 import easewright.text.LengthUnit;
 import easewright.text.Words;
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import javafx.css.PseudoClass;
@@ -63,7 +64,9 @@ final class ChangeRowView extends VBox {
         doings.setAlignment(Pos.CENTER_LEFT);
         doings.getStyleClass().add("change-doings");
         Label wrong = new Label();
-        if (!line.amount().isEmpty()) {
+        wrong.setManaged(false);
+        boolean hasAmount = !line.amount().isEmpty();
+        if (hasAmount) {
             doings.getChildren().add(amount(step, line, words, asked, wrong));
         }
         Region gap = new Region();
@@ -76,7 +79,13 @@ final class ChangeRowView extends VBox {
         down.setOnAction(e -> asked.rise(step + 1));
         Button away = button("change-remove-" + step, Icons.AWAY, words, "editor.changes.remove", named);
         away.setOnAction(e -> asked.remove(step));
-        doings.getChildren().addAll(gap, up, down, away);
+        List<Button> moves = List.of(up, down, away);
+        if (hasAmount) {
+            doings.getChildren().add(gap);
+        }
+        // Where there is no amount to be worked on, one line is enough.
+        (hasAmount ? doings : what).getChildren().addAll(moves);
+        doings.setManaged(hasAmount);
 
         refusal.setWrapText(true);
         refusal.getStyleClass().add("complaint");

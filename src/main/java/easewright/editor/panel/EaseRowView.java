@@ -18,9 +18,9 @@ import javafx.scene.layout.VBox;
 
 /** One level of the ease sheet: numbers in columns, then the bar and what it means. */
 final class EaseRowView extends VBox {
-    static final double NAME = 84;
+    static final double NAME = 80;
     static final double FIELD = 74;
-    static final double NUMBER = 70;
+    static final double NUMBER = 74;
     private static final PseudoClass CHOSEN = PseudoClass.getPseudoClass("chosen");
 
     private final String level;
@@ -146,7 +146,9 @@ final class EaseRowView extends VBox {
         boolean known = row.standing() != EaseRow.Standing.UNKNOWN;
         text(classes, known ? String.join(words.of("editor.ease.between"), row.classes()) : "");
         String asked = String.join(words.of("editor.ease.between"), row.minimums());
-        text(minimums, known && chosen && !asked.isEmpty() ? words.of("editor.ease.minimums", Map.of("asked", asked)) : "");
+        text(
+                minimums,
+                known && chosen && !asked.isEmpty() ? words.of("editor.ease.minimums", Map.of("asked", asked)) : "");
         barHint.setText(words.of("editor.ease.bar"));
     }
 

@@ -48,8 +48,8 @@ final class FieldView extends VBox {
         Label wrong = new Label();
         Node control = switch (field.kind()) {
             case FLAG -> flag(field);
-            case CHOICE -> chips(field, false);
-            case SHARES, DARTS, PIECES, NAMES -> chips(field, true);
+            case CHOICE -> chips(field, false, words);
+            case SHARES, DARTS, PIECES, NAMES -> chips(field, true, words);
             case LEVEL, EDGE, PIECE, NAME -> list(field, words);
             case SIGNED_LENGTH -> length(field, words, wrong);
             case PLACE, PLACES, SLASHES -> new PlaceField(session, field, words, this::take);
@@ -94,8 +94,13 @@ final class FieldView extends VBox {
         return box;
     }
 
-    private FlowPane chips(WayForm.Field field, boolean several) {
+    private FlowPane chips(WayForm.Field field, boolean several, Words words) {
         FlowPane chips = new FlowPane(6, 6);
+        if (field.options().isEmpty()) {
+            Label none = new Label(words.of("editor.way.nothing"));
+            none.getStyleClass().add("quiet");
+            chips.getChildren().add(none);
+        }
         for (WayForm.Option option : field.options()) {
             ToggleButton chip = new ToggleButton(option.label());
             chip.getStyleClass().addAll("small", "chip");
@@ -113,7 +118,8 @@ final class FieldView extends VBox {
 
     private ComboBox<WayForm.Option> list(WayForm.Field field, Words words) {
         ComboBox<WayForm.Option> box = new ComboBox<>();
-        WayForm.Option none = new WayForm.Option("", words.of(field.required() ? "editor.way.choose" : "editor.way.none"));
+        WayForm.Option none =
+                new WayForm.Option("", words.of(field.required() ? "editor.way.choose" : "editor.way.none"));
         box.setConverter(new StringConverter<>() {
             @Override
             public String toString(WayForm.Option option) {

@@ -207,9 +207,10 @@ public final class HerePanel extends VBox {
         form.show(desk);
         refused(desk, wanted, words);
         boolean small = folds && wanted.amount() == 0 && wanted.atSeams() && !where.isOpen();
-        for (Region part : List.of(outcome, settings, done)) {
+        for (Region part : List.of(settings, done)) {
             visible(part, !small);
         }
+        visible(outcome, !small && !outcome.getText().isEmpty());
         keep.setDisable(desk.shownTrial().isEmpty());
         leave.setDisable(wanted.amount() == 0);
     }

@@ -71,7 +71,10 @@ final class PlaceField extends VBox {
     }
 
     private Button picker(int index, Words words) {
-        String idle = words.of(one ? "editor.way.pick" : cuts ? (index == 0 ? "editor.way.first-cut" : "editor.way.add-cut") : "editor.way.add");
+        String idle = words.of(
+                one
+                        ? "editor.way.pick"
+                        : cuts ? (index == 0 ? "editor.way.first-cut" : "editor.way.add-cut") : "editor.way.add");
         Button pick = new Button(idle);
         pick.setId("pick-" + field.key());
         pick.setMinWidth(USE_PREF_SIZE);

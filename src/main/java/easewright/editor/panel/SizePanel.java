@@ -72,15 +72,15 @@ public final class SizePanel extends ScrollPane {
             name.setWrapText(true);
             grid.add(name, 0, row + 1);
             grid.add(new Label(line.before()), 1, row + 1);
-            grid.add(cell(line.here()), 2, row + 1);
-            grid.add(cell(line.across()), 3, row + 1);
-            grid.add(cell(line.whole()), 4, row + 1);
+            grid.add(cell(line, line.here()), 2, row + 1);
+            grid.add(cell(line, line.across()), 3, row + 1);
+            grid.add(cell(line, line.whole()), 4, row + 1);
         }
     }
 
-    private static Label cell(SizeWords.Cell cell) {
+    private static Label cell(SizeWords.Line line, SizeWords.Cell cell) {
         Label label = new Label(cell.words());
-        label.getStyleClass().add(cell.same() ? "size-kept" : "size-grown");
+        label.getStyleClass().add(line.asked() ? "size-asked" : cell.same() ? "size-kept" : "size-grown");
         return label;
     }
 }
