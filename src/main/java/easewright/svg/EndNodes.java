@@ -15,6 +15,9 @@ final class EndNodes {
     /** Large enough that most places have no other cell within reach, small enough that cells stay short, mm. */
     private static final double CELL = 8 * Closing.MEET;
 
+    /** A cell in which a free end is mostly the only one, mm. */
+    private static final double WIDE = 16 * JoinedOutline.TOLERANCE;
+
     private final List<Point> places = new ArrayList<>();
     private final Map<Long, List<Integer>> cells = new HashMap<>();
 
@@ -48,18 +51,40 @@ final class EndNodes {
      * @return for each node the one that now stands for it
      */
     int[] bridged(int[] degree) {
-        Map<Long, List<Integer>> free = new HashMap<>();
+        Map<Long, Integer> around = new HashMap<>();
         for (int i = 0; i < degree.length; i++) {
             if (degree[i] == 1) {
+                around.merge(cell(places.get(i), WIDE, 0, 0), 1, Integer::sum);
+            }
+        }
+        Map<Long, List<Integer>> free = new HashMap<>();
+        boolean[] alone = new boolean[degree.length];
+        for (int i = 0; i < degree.length; i++) {
+            alone[i] = degree[i] != 1 || alone(places.get(i), around);
+            if (!alone[i]) {
                 free.computeIfAbsent(cell(places.get(i), JoinedOutline.TOLERANCE, 0, 0), c -> new ArrayList<>(1))
                         .add(i);
             }
         }
         int[] nearest = new int[degree.length];
-        Arrays.setAll(nearest, i -> degree[i] == 1 ? nearest(i, free) : -1);
+        Arrays.setAll(nearest, i -> alone[i] ? -1 : nearest(i, free));
         int[] stands = new int[degree.length];
         Arrays.setAll(stands, i -> nearest[i] >= 0 && nearest[nearest[i]] == i ? Math.min(i, nearest[i]) : i);
         return stands;
+    }
+
+    /** Whether there is no other free end anywhere near, as with most. */
+    private static boolean alone(Point p, Map<Long, Integer> around) {
+        double reach = 2 * JoinedOutline.TOLERANCE;
+        long lastX = (long) Math.floor((p.x() + reach) / WIDE);
+        long lastY = (long) Math.floor((p.y() + reach) / WIDE);
+        int ends = 0;
+        for (long x = (long) Math.floor((p.x() - reach) / WIDE); x <= lastX; x++) {
+            for (long y = (long) Math.floor((p.y() - reach) / WIDE); y <= lastY; y++) {
+                ends += around.getOrDefault(key(x, y), 0);
+            }
+        }
+        return ends == 1;
     }
 
     /** The nearest other free end, or -1. */

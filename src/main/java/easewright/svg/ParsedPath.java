@@ -40,59 +40,16 @@ public record ParsedPath(List<Command> commands, OptionalInt brokenAt) {
      * @throws IllegalArgumentException if a place is too far away for a number to hold
      */
     public List<Stroke> strokes(Affine toMm) {
-        boolean same = toMm.equals(Affine.IDENTITY);
-        List<Stroke> strokes = new ArrayList<>();
-        List<Segment> segments = new ArrayList<>();
-        List<Integer> owners = new ArrayList<>();
-        boolean closed = false;
-        for (int i = 0; i < commands.size(); i++) {
-            Command command = commands.get(i);
-            if (command.letter() == 'M' || command.letter() == 'm' || closed) {
-                finish(strokes, segments, owners, closed);
-                closed = false;
-            }
-            for (Segment segment : command.segments()) {
-                Segment inMm = same ? segment : segment.transformed(toMm);
-                if (hasExtent(inMm)) {
-                    segments.add(inMm);
-                    owners.add(i);
-                }
-            }
-            closed = command.letter() == 'Z' || command.letter() == 'z';
+        StrokeMaker maker = new StrokeMaker(toMm);
+        for (Command c : commands) {
+            maker.take(c.letter(), c.from(), c.to(), c.start(), c.end(), c.segments(), c.subPath());
         }
-        finish(strokes, segments, owners, closed);
+        List<SubPath> paths = maker.paths();
+        List<Stroke> strokes = new ArrayList<>(paths.size());
+        for (int i = 0; i < paths.size(); i++) {
+            strokes.add(new Stroke(paths.get(i), maker.owners(i)));
+        }
         return strokes;
-    }
-
-    private static void finish(List<Stroke> strokes, List<Segment> segments, List<Integer> owners, boolean closed) {
-        if (!segments.isEmpty()) {
-            boolean meets = closed && meet(segments, owners);
-            strokes.add(new Stroke(new SubPath(segments, meets), owners));
-        }
-        segments.clear();
-        owners.clear();
-    }
-
-    /** Makes the end meet the start exactly, and drops a closing line that is mere rounding. */
-    private static boolean meet(List<Segment> segments, List<Integer> owners) {
-        Point start = segments.get(0).start();
-        int last = segments.size() - 1;
-        Segment closing = segments.get(last);
-        if (last > 0 && closing instanceof Line && closing.start().distance(start) < ROUNDING) {
-            segments.remove(last);
-            owners.remove(last);
-            last--;
-        }
-        Segment end = segments.get(last);
-        if (end.end().distance(start) >= ROUNDING) {
-            return false;
-        }
-        Segment joined = ending(end, start);
-        if (!hasExtent(joined)) {
-            return false;
-        }
-        segments.set(last, joined);
-        return true;
     }
 
     /** The segment led to another end very near its own. */

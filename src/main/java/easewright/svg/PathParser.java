@@ -16,9 +16,16 @@ public final class PathParser {
     /** Most commands, and most segments, that are read of one path. */
     static final int MOST = ShapeCollector.MOST_SEGMENTS + 1;
 
+    private static final OptionalInt WHOLE = OptionalInt.empty();
+
     private final NumberScanner in;
     private final double mmPerUnit;
-    private final List<Command> commands = new ArrayList<>();
+    private final Taker taker;
+
+    /** What the command being read draws. */
+    private final List<Segment> drawn = new ArrayList<>();
+
+    private int commands;
 
     private Point pen = Point.ORIGIN;
     private Point subPathStart = Point.ORIGIN;
@@ -35,9 +42,21 @@ public final class PathParser {
     /** Whether the next drawing begins a new sub-path: after a move or a closing. */
     private boolean penLifted = true;
 
-    private PathParser(String d, double mmPerUnit) {
+    /** Is handed the commands one by one. */
+    @FunctionalInterface
+    interface Taker {
+        /**
+         * One command, as {@link Command} describes it.
+         *
+         * @param drawn used again for the next command
+         */
+        void take(char letter, int from, int to, Point start, Point end, List<Segment> drawn, int subPath);
+    }
+
+    private PathParser(String d, double mmPerUnit, Taker taker) {
         this.in = new NumberScanner(d);
         this.mmPerUnit = mmPerUnit;
+        this.taker = taker;
     }
 
     /** Path data in which one unit is about a millimetre. */
@@ -51,36 +70,47 @@ public final class PathParser {
      * @param mmPerUnit the largest number of mm that one unit becomes; decides into how many cubics an arc is cut
      */
     public static ParsedPath parse(String d, double mmPerUnit) {
-        return new PathParser(d, mmPerUnit).read();
+        List<Command> commands = new ArrayList<>();
+        OptionalInt brokenAt = parse(
+                d,
+                mmPerUnit,
+                (letter, from, to, start, end, drawn, subPath) ->
+                        commands.add(new Command(letter, from, to, start, end, drawn, subPath)));
+        return new ParsedPath(commands, brokenAt);
+    }
+
+    /** The same, command by command; gives where the data breaks off. */
+    static OptionalInt parse(String d, double mmPerUnit, Taker taker) {
+        return new PathParser(d, mmPerUnit, taker).read();
     }
 
     /** Whether the data holds more than any outline does: reading stops there. */
     private boolean tooMuch() {
-        return commands.size() >= MOST || segments >= MOST;
+        return commands >= MOST || segments >= MOST;
     }
 
-    private ParsedPath read() {
+    private OptionalInt read() {
         in.skipSpace();
         char letter = in.peek();
         if (in.atEnd()) {
-            return new ParsedPath(List.of(), OptionalInt.empty());
+            return WHOLE;
         }
         if (letter != 'M' && letter != 'm') {
-            return new ParsedPath(List.of(), OptionalInt.of(in.at()));
+            return OptionalInt.of(in.at());
         }
         while (!in.atEnd()) {
             int begin = in.at();
             letter = in.peek();
             if (arguments(letter) < 0 || tooMuch()) {
-                return new ParsedPath(commands, OptionalInt.of(begin));
+                return OptionalInt.of(begin);
             }
             in.skip();
             if (!readRun(letter, begin)) {
-                return new ParsedPath(commands, OptionalInt.of(in.at()));
+                return OptionalInt.of(in.at());
             }
             in.skipSpace();
         }
-        return new ParsedPath(commands, OptionalInt.empty());
+        return WHOLE;
     }
 
     /** One letter with all the sets of arguments that follow it; false where one of them is broken. */
@@ -154,7 +184,7 @@ public final class PathParser {
         }
         Point control1 = null;
         Point control2 = null;
-        List<Segment> drawn;
+        drawn.clear();
         switch (kind) {
             case 'C', 'S' -> {
                 control1 = kind == 'C' ? place(baseX + v[0], baseY + v[1]) : mirrored(cubicControl);
@@ -162,30 +192,29 @@ public final class PathParser {
                 if (control1 == null || control2 == null) {
                     return false;
                 }
-                drawn = extended(new Cubic(pen, control1, control2, target));
+                extended(new Cubic(pen, control1, control2, target));
             }
             case 'Q', 'T' -> {
                 control1 = kind == 'Q' ? place(baseX + v[0], baseY + v[1]) : mirrored(quadraticControl);
                 if (control1 == null) {
                     return false;
                 }
-                drawn = extended(Cubic.fromQuadratic(pen, control1, target));
+                extended(Cubic.fromQuadratic(pen, control1, target));
             }
             case 'A' -> {
                 try {
-                    drawn = Arcs.between(pen, target, v[0], v[1], v[2], v[3] == 1, v[4] == 1, mmPerUnit);
+                    drawn.addAll(Arcs.between(pen, target, v[0], v[1], v[2], v[3] == 1, v[4] == 1, mmPerUnit));
                 } catch (IllegalArgumentException beyondNumbers) {
                     return false;
                 }
             }
-            case 'M' -> drawn = List.of();
-            default -> drawn = pen.equals(target) ? List.of() : List.of(new Line(pen, target));
+            case 'M' -> penLifted = true;
+            default -> line(target);
         }
         if (kind == 'M') {
-            move(letter, target, from, to);
-        } else {
-            draw(letter, target, drawn, from, to);
+            subPathStart = target;
         }
+        done(letter, target, from, to);
         cubicControl = control2;
         quadraticControl = control2 == null ? control1 : null;
         return true;
@@ -205,30 +234,35 @@ public final class PathParser {
         return control == null ? pen : pen.plus(pen.minus(control));
     }
 
-    private static List<Segment> extended(Cubic cubic) {
-        return ParsedPath.hasExtent(cubic) ? List.of(cubic) : List.of();
+    private void extended(Cubic cubic) {
+        if (ParsedPath.hasExtent(cubic)) {
+            drawn.add(cubic);
+        }
     }
 
-    private void move(char letter, Point target, int from, int to) {
-        penLifted = true;
-        commands.add(new Command(letter, from, to, pen, target, List.of(), subPath + 1));
-        pen = target;
-        subPathStart = target;
+    private void line(Point target) {
+        if (!pen.equals(target)) {
+            drawn.add(new Line(pen, target));
+        }
     }
 
-    private void draw(char letter, Point target, List<Segment> drawn, int from, int to) {
+    private void done(char letter, Point target, int from, int to) {
         if (penLifted && !drawn.isEmpty()) {
             subPath++;
             penLifted = false;
         }
         segments += drawn.size();
-        commands.add(new Command(letter, from, to, pen, target, drawn, penLifted ? subPath + 1 : subPath));
+        commands++;
+        taker.take(letter, from, to, pen, target, drawn, penLifted ? subPath + 1 : subPath);
         pen = target;
     }
 
     private void close(char letter, int begin) {
-        List<Segment> drawn = pen.equals(subPathStart) || penLifted ? List.of() : List.of(new Line(pen, subPathStart));
-        draw(letter, subPathStart, drawn, begin, begin + 1);
+        drawn.clear();
+        if (!penLifted) {
+            line(subPathStart);
+        }
+        done(letter, subPathStart, begin, begin + 1);
         penLifted = true;
         cubicControl = null;
         quadraticControl = null;

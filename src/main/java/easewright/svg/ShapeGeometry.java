@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 
 /** What one shape element draws, in mm; what is wrong with it goes to the notes under the shape's name. */
@@ -90,19 +91,15 @@ final class ShapeGeometry {
         if (d == null || d.strip().equals("none")) {
             return List.of();
         }
-        ParsedPath parsed = PathParser.parse(d, Stretch.largest(toMm));
-        if (parsed.commands().size() >= PathParser.MOST) {
+        StrokeMaker strokes = new StrokeMaker(toMm);
+        OptionalInt brokenAt = PathParser.parse(d, Stretch.largest(toMm), strokes);
+        if (strokes.commands() >= PathParser.MOST) {
             throw new TooMany();
         }
-        if (parsed.brokenAt().isPresent()) {
-            notes.add(Finding.of("path-broken", Severity.FAULT, piece)
-                    .with("at", parsed.brokenAt().getAsInt() + 1));
+        if (brokenAt.isPresent()) {
+            notes.add(Finding.of("path-broken", Severity.FAULT, piece).with("at", brokenAt.getAsInt() + 1));
         }
-        List<SubPath> paths = new ArrayList<>();
-        for (ParsedPath.Stroke stroke : parsed.strokes(toMm)) {
-            paths.add(stroke.path());
-        }
-        return paths;
+        return strokes.paths();
     }
 
     /** CSS may hold the data as {@code d: path("…")}. */
