@@ -4,11 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import easewright.geom.Affine;
 import easewright.geom.Point;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Notch;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -118,8 +120,7 @@ class SettingTextTest {
         "keep, moon, keep-not-known"
     })
     void whatIsNotUnderstoodIsRefused(String key, String text, String code) {
-        Map<String, List<String>> texts =
-                new java.util.HashMap<>(Map.of("level", List.of("hip"), "amount", List.of("1")));
+        Map<String, List<String>> texts = new HashMap<>(Map.of("level", List.of("hip"), "amount", List.of("1")));
         texts.put(key, List.of(text));
         Refusal refusal = catchThrowableOfType(Refusal.class, () -> SettingText.read(SeamChange.WAY, texts, SKIRT, MM));
         assertThat(refusal.code()).isEqualTo(code);
@@ -127,6 +128,71 @@ class SettingTextTest {
         assertThat(catchThrowableOfType(Refusal.class, () -> SettingText.read(SeamChange.WAY, twice, SKIRT, MM))
                         .code())
                 .isEqualTo("setting-once");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "front/hem@40%|slash-form",
+                "front/hem@40% > front/waist@40% > front/side@hip > front/fold@40%|slash-form",
+                "front/hem@40% > front/waist@40% = 0|share-not-a-number",
+                "front/hem@40% > front/waist@40% = 1/0|share-not-a-number",
+                "front/hem@40% > front/collar@40%|edge-not-known"
+            })
+    void slashesThatAreNotUnderstood(String text, String code) {
+        assertThat(refused(SpreadSlashes.WAY, "slash", text).code()).isEqualTo(code);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"dart, dart-form", "/dart, dart-form", "front/pleat, dart-not-known", "sleeve/dart, piece-not-known"})
+    void dartsThatAreNotUnderstood(String text, String code) {
+        assertThat(refused(DartIntake.WAY, "dart", text).code()).isEqualTo(code);
+    }
+
+    private static Refusal refused(Way way, String key, String text) {
+        Map<String, List<String>> texts = new HashMap<>(Map.of("level", List.of("hip"), "amount", List.of("1")));
+        texts.put(key, List.of(text));
+        return catchThrowableOfType(Refusal.class, () -> SettingText.read(way, texts, SKIRT, MM));
+    }
+
+    /** Whoever is told that a name is unknown is told which are known. */
+    @Test
+    void namesThatAreKnownAreListed() throws Refusal {
+        assertThat(refused(Lengthen.WAY, "level", "knee").values()).containsEntry("known", List.of("waist", "hip"));
+        assertThat(refused(Lengthen.WAY, "piece", "sleeve").values()).containsEntry("known", List.of("Front", "back"));
+        assertThat(refused(SeamChange.WAY, "edge", "front/collar").values())
+                .containsEntry("known", List.of("waist", "side", "hem", "fold"));
+        assertThat(refused(DartIntake.WAY, "dart", "front/pleat").values()).containsEntry("known", List.of("dart"));
+        assertThat(refused(SeamChange.WAY, "keep", "moon").values())
+                .containsEntry("known", List.of("waist", "hip", "Hip notch", "side", "hem", "fold"));
+        assertThat(refused(SeamChange.WAY, "taper", "wavy").values())
+                .containsEntry("known", List.of("straight", "smooth"));
+        Pattern bare = Cloths.pattern(List.of(), FRONT);
+        Map<String, List<String>> texts = Map.of("level", List.of("hip"), "amount", List.of("1"));
+        Refusal none = catchThrowableOfType(Refusal.class, () -> SettingText.read(Lengthen.WAY, texts, bare, MM));
+        assertThat(none.code()).isEqualTo("no-level-marked");
+        assertThat(none.values()).containsEntry("level", "hip");
+    }
+
+    /** A slash written by places only belongs to the piece on whose outline they lie. */
+    @Test
+    void aSlashByPlacesFindsItsPiece() throws Refusal {
+        Piece apart = Cloths.curvedSkirt("apart");
+        Affine aside = Affine.translation(500, 0);
+        Pattern two = Cloths.pattern(
+                List.of(Cloths.HIP),
+                FRONT,
+                apart.withOutline(apart.outline().transformed(aside)).withEdges(List.of()));
+        Map<String, List<String>> texts = Map.of(
+                "level", List.of("hip"),
+                "amount", List.of("1"),
+                "slash", List.of("620,603 > 560,7; 120,603 > 60,7=25%"));
+        SpreadSlashes change = (SpreadSlashes) Ways.from(SettingText.read(SpreadSlashes.WAY, texts, two, MM));
+        assertThat(change.slashes())
+                .containsExactly(
+                        Slash.of("apart", new Point(620, 603), new Point(560, 7)),
+                        Slash.of("p1", new Point(120, 603), new Point(60, 7)).withWeight(25));
     }
 
     @Test
