@@ -8,7 +8,7 @@ import java.util.List;
  * What came of a change.
  *
  * @param pattern  the changed pattern; the very one given where nothing had to change
- * @param moved    the runs that moved, for drawing
+ * @param moved    the runs that a seam change or a truing moved; what other ways do is seen from the pattern alone
  * @param findings what the change brings with it
  */
 public record Altered(Pattern pattern, List<Moved> moved, List<Finding> findings) {
@@ -17,7 +17,11 @@ public record Altered(Pattern pattern, List<Moved> moved, List<Finding> findings
         findings = List.copyOf(findings);
     }
 
+    Altered(Pattern pattern, List<Finding> findings) {
+        this(pattern, List.of(), findings);
+    }
+
     static Altered nothing(Pattern pattern) {
-        return new Altered(pattern, List.of(), List.of());
+        return new Altered(pattern, List.of());
     }
 }

@@ -147,8 +147,7 @@ public record CentreChange(
                     .with("edge", centre.name())
                     .with("slant.degrees", slant));
         }
-        return new Altered(
-                pattern.withPiece(met.piece()).withChange(note()), shift.moved(piece.id(), met.amount()), findings);
+        return new Altered(pattern.withPiece(met.piece()).withChange(note()), findings);
     }
 
     /** By how much the line from end to end turned, degrees, without a sign. */

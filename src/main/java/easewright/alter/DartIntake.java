@@ -76,7 +76,7 @@ public record DartIntake(String level, double amount, List<DartShare> darts, boo
             return Altered.nothing(pattern);
         }
         Altered altered = work.done(amount);
-        return new Altered(altered.pattern().withChange(note()), altered.moved(), altered.findings());
+        return new Altered(altered.pattern().withChange(note()), altered.findings());
     }
 
     /** The darts that take part where none are named: every dart at the level, alike; none where there is no dart. */

@@ -115,11 +115,9 @@ public record DartToSeam(
         boolean back = some < 0;
         Altered first = back ? seam.apply(pattern) : inDarts(pattern, at, some);
         Altered second = back ? inDarts(first.pattern(), at, some) : seam.apply(first.pattern());
-        List<Moved> moved = new ArrayList<>(first.moved());
-        moved.addAll(second.moved());
         List<Finding> findings = new ArrayList<>(first.findings());
         findings.addAll(second.findings());
-        return new Altered(second.pattern().withChanges(pattern.changes()).withChange(note()), moved, findings);
+        return new Altered(second.pattern().withChanges(pattern.changes()).withChange(note()), findings);
     }
 
     private Altered inDarts(Pattern pattern, Level at, double some) throws Refusal {

@@ -123,7 +123,6 @@ final class DartWork {
             whole += part.weight() * part.piece().count(level);
         }
         Map<String, Piece> now = new LinkedHashMap<>();
-        List<Moved> moved = new ArrayList<>();
         List<Part> ordered = new ArrayList<>(parts);
         if (amount < 0) {
             // Last in, first out, so that the opposite amount takes back exactly what neighbouring darts did.
@@ -145,12 +144,11 @@ final class DartWork {
             Piece done = change.by(way);
             Simple.require(piece.outline(), done);
             now.put(piece.id(), done);
-            moved.addAll(change.moved(done));
         }
         Pattern changed = pattern;
         for (Piece piece : now.values()) {
             changed = changed.withPiece(piece);
         }
-        return new Altered(changed, moved, List.of());
+        return new Altered(changed, List.of());
     }
 }

@@ -18,7 +18,6 @@ import java.util.List;
  */
 final class EdgeEnds implements EdgeLength.Stretch {
     private final Piece piece;
-    private final List<Shift> shifts = new ArrayList<>();
     private final Edge edge;
     private final double amount;
     private final boolean acceptProtected;
@@ -60,25 +59,12 @@ final class EdgeEnds implements EdgeLength.Stretch {
 
     @Override
     public Piece by(double mm) throws Refusal {
-        shifts.clear();
         Piece now = piece;
         List<Boolean> ends = ends(piece);
         for (boolean atEnd : ends) {
-            Shift shift = shift(now, atEnd);
-            shifts.add(shift);
-            now = Carry.along(now, shift, mm / ends.size());
+            now = Carry.along(now, shift(now, atEnd), mm / ends.size());
         }
         return now;
-    }
-
-    @Override
-    public List<Moved> moved(double mm) throws Refusal {
-        by(mm);
-        List<Moved> moved = new ArrayList<>();
-        for (Shift shift : shifts) {
-            moved.addAll(shift.moved(piece.id(), mm / shifts.size()));
-        }
-        return moved;
     }
 
     private Shift shift(Piece now, boolean atEnd) throws Refusal {

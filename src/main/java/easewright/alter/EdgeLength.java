@@ -95,8 +95,6 @@ public record EdgeLength(EdgeRef edge, double amount, Manner how, boolean accept
     /** One way of putting length into an edge: a piece for some measure of it. */
     interface Stretch {
         Piece by(double mm) throws Refusal;
-
-        List<Moved> moved(double mm) throws Refusal;
     }
 
     @Override
@@ -144,7 +142,7 @@ public record EdgeLength(EdgeRef edge, double amount, Manner how, boolean accept
                 .map(e -> e.name().equals(own.name()) ? e.withProtected(own.isProtected()) : e)
                 .toList());
         Simple.require(piece.outline(), done);
-        return new Altered(pattern.withPiece(done).withChange(note()), stretch.moved(found), List.of());
+        return new Altered(pattern.withPiece(done).withChange(note()), List.of());
     }
 
     private double sewn(Piece piece) {

@@ -116,18 +116,6 @@ final class EdgeSlashes implements EdgeLength.Stretch {
         return now;
     }
 
-    @Override
-    public List<Moved> moved(double mm) throws Refusal {
-        Piece now = piece;
-        List<Moved> moved = new ArrayList<>();
-        for (Cut cut : cuts) {
-            Slashed slashed = slashed(now, cut, mm);
-            moved.add(slashed.moved());
-            now = slashed.piece();
-        }
-        return moved;
-    }
-
     private Slashed slashed(Piece now, Cut cut, double mm) throws Refusal {
         double gap = mm * cut.share();
         Point away = startStays ? cut.along() : cut.along().times(-1);

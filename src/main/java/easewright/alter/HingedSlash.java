@@ -98,7 +98,6 @@ public record HingedSlash(String piece, Point hinge, Point opening, double gap, 
 
     private Altered turned(Pattern pattern, Piece cloth, double some) throws Refusal {
         Turned turned = Turned.of(cloth, hinge, opening, some, Optional.of(turning), acceptProtected);
-        return new Altered(
-                pattern.withPiece(turned.piece()).withChange(note()), List.of(turned.moved()), turned.findings());
+        return new Altered(pattern.withPiece(turned.piece()).withChange(note()), turned.findings());
     }
 }

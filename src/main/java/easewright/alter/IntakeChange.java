@@ -51,27 +51,6 @@ final class IntakeChange {
         return mouth.get().kind() == DartMouth.Kind.FLAT ? slid(mouth.get(), way) : turned(mouth.get(), way);
     }
 
-    /** The runs beside and over the dart, before and after. */
-    List<Moved> moved(Piece after) {
-        if (mouth.isEmpty() || mouth.get().kind() == DartMouth.Kind.FLAT) {
-            return List.of();
-        }
-        DartMouth was = mouth.get();
-        List<Segment> before = new ArrayList<>(List.of(was.before()));
-        before.addAll(was.inner());
-        before.add(was.after());
-        List<Segment> now = new ArrayList<>();
-        List<Segment> all = after.outline().segments();
-        int start = 0;
-        while (!all.get(start).start().equals(was.before().start())) {
-            start++;
-        }
-        for (int k = 0; k < before.size(); k++) {
-            now.add(all.get((start + k) % all.size()));
-        }
-        return List.of(new Moved(piece.id(), new Curve(before), new Curve(now)));
-    }
-
     private Piece slid(DartMouth at, double way) throws Refusal {
         DartSlide slide = new DartSlide(piece.outline(), dart, at);
         Point first = slide.first(way);

@@ -124,18 +124,16 @@ public record Lengthen(String level, double below, double amount, List<String> p
 
     private Altered with(Pattern pattern, List<Piece> chosen, Level at, double some) throws Refusal {
         Pattern changed = pattern;
-        List<Moved> moved = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
         for (Piece piece : chosen) {
             Slashed slashed = slashed(piece, at, some);
             changed = changed.withPiece(slashed.piece());
-            moved.add(slashed.moved());
             findings.addAll(slashed.findings());
         }
         if (pattern.changes().stream().anyMatch(Lengthen::isWidth)) {
             findings.add(Finding.of("length-after-width", Severity.NOTE, ""));
         }
-        return new Altered(changed.withChange(note()), moved, findings);
+        return new Altered(changed.withChange(note()), findings);
     }
 
     /** A change of width, before which length is settled (E-372, docs/sources.md 4.4). */

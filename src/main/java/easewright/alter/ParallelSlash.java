@@ -98,7 +98,6 @@ public record ParallelSlash(String piece, Point one, Point other, double amount,
 
     private Altered with(Pattern pattern, Piece cloth, Point away, double some) throws Refusal {
         Slashed slashed = Slashed.of(cloth, one, other, away, some, acceptProtected);
-        return new Altered(
-                pattern.withPiece(slashed.piece()).withChange(note()), List.of(slashed.moved()), slashed.findings());
+        return new Altered(pattern.withPiece(slashed.piece()).withChange(note()), slashed.findings());
     }
 }

@@ -1,6 +1,5 @@
 package easewright.alter;
 
-import easewright.geom.Affine;
 import easewright.geom.Place;
 import easewright.geom.Point;
 import easewright.pattern.Finding;
@@ -126,32 +125,21 @@ final class SlashWork {
             whole += cut.slash().weight() * cut.piece().count(level);
         }
         Map<String, Piece> now = new LinkedHashMap<>();
-        List<Moved> moved = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
         for (Cut cut : cuts) {
             Piece piece = now.getOrDefault(cut.piece().id(), cut.piece());
             Opened opened = opened(piece, cut.slash(), amount * cut.slash().weight() / whole);
             now.put(piece.id(), opened.piece());
-            moved.replaceAll(m -> m.pieceId().equals(piece.id()) ? carried(m, cut.parting(), opened.map()) : m);
-            moved.add(opened.moved());
             findings.addAll(opened.findings());
         }
         Pattern changed = pattern;
         for (Piece piece : now.values()) {
             changed = changed.withPiece(piece);
         }
-        return new Altered(changed.withChange(change.note()), moved, findings);
+        return new Altered(changed.withChange(change.note()), findings);
     }
 
-    /** What moved before, moved on by a slash nearer to the centre. */
-    private static Moved carried(Moved moved, Parting parting, Affine map) {
-        Point middle = moved.before().segments().get(0).start();
-        return parting.nearerToMoving(middle)
-                ? new Moved(moved.pieceId(), moved.before(), moved.after().transformed(map))
-                : moved;
-    }
-
-    private record Opened(Piece piece, Moved moved, Affine map, List<Finding> findings) {}
+    private record Opened(Piece piece, List<Finding> findings) {}
 
     private Opened opened(Piece piece, Slash slash, double own) throws Refusal {
         double base = Exact.net(piece, level);
@@ -175,7 +163,7 @@ final class SlashWork {
         boolean accept = change.acceptProtected();
         if (change.open() == SpreadSlashes.Opening.HINGED) {
             Turned turned = Turned.of(piece, slash.to(), slash.from(), gap, slash.moving(), accept);
-            return new Opened(turned.piece(), turned.moved(), turned.map(), turned.findings());
+            return new Opened(turned.piece(), turned.findings());
         }
         Point across = piece.grainDirection().quarterTurned();
         Parting parting = parting(piece, slash);
@@ -184,6 +172,6 @@ final class SlashWork {
         boolean right = line.cross(inside.minus(slash.from())) * line.cross(across) > 0;
         Point away = right ? across : across.times(-1);
         Slashed slashed = Slashed.of(piece, slash.from(), slash.to(), away, gap, accept);
-        return new Opened(slashed.piece(), slashed.moved(), Affine.translation(away.times(gap)), slashed.findings());
+        return new Opened(slashed.piece(), slashed.findings());
     }
 }

@@ -1,7 +1,6 @@
 package easewright.alter;
 
 import easewright.geom.Affine;
-import easewright.geom.Curve;
 import easewright.geom.Outline;
 import easewright.geom.Place;
 import easewright.geom.Point;
@@ -13,9 +12,8 @@ import java.util.List;
  * A piece slashed from edge to edge along a straight line, and the part beyond the line shifted.
  *
  * @param piece the changed piece
- * @param moved the run beyond the line
  */
-record Slashed(Piece piece, Moved moved, List<Finding> findings) {
+record Slashed(Piece piece, List<Finding> findings) {
     /**
      * @param one    a place of the line where it meets the outline
      * @param other  the place where it leaves it
@@ -44,8 +42,7 @@ record Slashed(Piece piece, Moved moved, List<Finding> findings) {
         if (!Simple.stays(outline, joined)) {
             throw Refusal.of("outline-crosses-itself").with("piece", piece.name());
         }
-        Curve before = new Curve(cut.moves());
-        return new Slashed(move.done(joined), new Moved(piece.id(), before, before.transformed(map)), move.findings());
+        return new Slashed(move.done(joined), move.findings());
     }
 
     /** Of the two parts, the one that lies away from the line. */

@@ -201,22 +201,6 @@ final class Sleeve {
         return still ? s : new Cubic(start, c.control1().plus(b1), c.control2().plus(b2), end);
     }
 
-    /** The runs that moved: all but a hem that stayed. */
-    List<Moved> moved(Piece after) {
-        List<Segment> was = new ArrayList<>();
-        List<Segment> is = new ArrayList<>();
-        int n = parts.outline().segments().size();
-        int first = parts.outline().nearest(parts.seamStart()).place().segment();
-        for (int k = 0; k < n; k++) {
-            int i = (first + k) % n;
-            if (carry || parts.part(i) != SleeveParts.Part.HEM) {
-                was.add(parts.outline().segments().get(i));
-                is.add(after.outline().segments().get(i));
-            }
-        }
-        return List.of(new Moved(piece().id(), new Curve(was), new Curve(is)));
-    }
-
     /** What the change costs: how much lower the cap is, or higher. */
     List<Finding> findings(double by) throws Refusal {
         SleeveShape shape = shape(by);

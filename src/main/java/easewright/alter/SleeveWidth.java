@@ -138,7 +138,6 @@ public record SleeveWidth(String level, double amount, List<String> pieces, bool
             whole += sleeve.piece().count(at);
         }
         Pattern changed = pattern;
-        List<Moved> moved = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
         for (Sleeve sleeve : sleeves) {
             double own = some / whole;
@@ -155,9 +154,8 @@ public record SleeveWidth(String level, double amount, List<String> pieces, bool
             Piece done = sleeve.wider(wider);
             Simple.require(sleeve.piece().outline(), done);
             changed = changed.withPiece(done);
-            moved.addAll(sleeve.moved(done));
             findings.addAll(sleeve.findings(wider));
         }
-        return new Altered(changed.withChange(note()), moved, findings);
+        return new Altered(changed.withChange(note()), findings);
     }
 }

@@ -1,7 +1,6 @@
 package easewright.alter;
 
 import easewright.geom.Affine;
-import easewright.geom.Curve;
 import easewright.geom.Outline;
 import easewright.geom.Place;
 import easewright.geom.Point;
@@ -19,10 +18,8 @@ import java.util.Optional;
  * A piece slashed to, but not through, its far edge, and one part turned about the hinge left there.
  *
  * @param piece the changed piece
- * @param moved the run that turned
- * @param map   how it turned
  */
-record Turned(Piece piece, Moved moved, Affine map, List<Finding> findings) {
+record Turned(Piece piece, List<Finding> findings) {
     /** Above 5–6° a wedge is split among several slashes (docs/sources.md 4.3, common practice). */
     private static final double WIDE_WEDGE = 6;
 
@@ -73,8 +70,7 @@ record Turned(Piece piece, Moved moved, Affine map, List<Finding> findings) {
         Piece done = joint.marked(move.done(joined));
         List<Finding> findings = new ArrayList<>(move.findings());
         findings.addAll(remarks(cloth, hingePlace, Math.toDegrees(Math.abs(angle))));
-        Curve before = new Curve(cut.moves());
-        return new Turned(done, new Moved(cloth.id(), before, before.transformed(map)), map, findings);
+        return new Turned(done, findings);
     }
 
     /** The turning run loses the wedge beside the slash, so that closing takes back exactly what opening gave. */
