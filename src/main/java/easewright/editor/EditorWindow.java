@@ -145,7 +145,7 @@ final class EditorWindow {
             String page = pages.get(i);
             KeyCode digit = KeyCode.getKeyCode(String.valueOf(i + 1));
             scene.getAccelerators()
-                    .put(new KeyCodeCombination(digit, KeyCombination.ALT_DOWN), () -> sheet().turnTo(page));
+                    .put(new KeyCodeCombination(digit, KeyCombination.ALT_DOWN), () -> sheet().goTo(page));
         }
         scene.getAccelerators().put(new KeyCodeCombination(KeyCode.F6), this::otherSide);
         scene.getAccelerators()

@@ -9,6 +9,8 @@ import easewright.geom.Point;
 import easewright.svg.SvgFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.concurrent.TimeUnit;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.image.WritableImage;
@@ -131,6 +133,60 @@ class JourneyTest extends Journey {
         robot.clickOn("#change-remove-0");
         until(d -> d.pattern().changes().size() == 1);
         assertThat(line("hip").finished()).isCloseTo(finished, within(1e-6));
+    }
+
+    /** After a change: what is sewn to it made to fit, what is untrue shown and made true, each a change of its own. */
+    @Test
+    void whatNoLongerFitsIsMadeToFitAndTrue(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        robot.clickOn("#ease-waist .level-name");
+        write(robot, "#amount", "24");
+        assertThat(desk().trial()).as("24 cm at the waist is asked about first").isEmpty();
+        robot.clickOn("#doubt-rather");
+        assertThat(desk().wanted().orElseThrow().amount()).isCloseTo(24, within(1e-9));
+        robot.clickOn("#keep");
+        until(d -> d.pattern().changes().size() == 1);
+
+        WaitForAsyncUtils.waitFor(
+                20,
+                TimeUnit.SECONDS,
+                () -> robot.lookup("#follow-look")
+                        .match(n -> n.isVisible() && n.getParent().isVisible())
+                        .tryQuery()
+                        .isPresent());
+        robot.clickOn("#follow-look").clickOn("#follow-take-0");
+        until(d -> d.pattern().changes().size() == 2);
+        double drift =
+                desk().reading().measures().mate("waistband").orElseThrow().drift();
+        assertThat(drift).isCloseTo(0, within(0.05));
+
+        String possible = "#true .true-row .button";
+        WaitForAsyncUtils.waitFor(
+                20,
+                TimeUnit.SECONDS,
+                () -> !robot.lookup(possible)
+                        .match(n -> n.getId().startsWith("true-make-") && !n.isDisabled())
+                        .queryAll()
+                        .isEmpty());
+        Node first = robot.lookup(possible)
+                .match(n -> n.getId().startsWith("true-make-") && !n.isDisabled())
+                .query();
+        robot.moveTo(first);
+        until(d -> d.pointed().isPresent());
+        robot.clickOn("#" + first.getId().replace("make", "show"));
+        CuttingTable table = robot.lookup("#table").queryAs(CuttingTable.class);
+        Point place = desk().pointed().orElseThrow().at().orElseThrow();
+        assertThat(table.view().toScreen(place).distance(new Point(table.getWidth() / 2, table.getHeight() / 2)))
+                .as("brought near the middle")
+                .isLessThan(table.getWidth() / 2);
+        robot.interact(first::requestFocus);
+        robot.push(KeyCode.SPACE);
+        until(d -> d.pattern().changes().size() == 3);
+        robot.clickOn("#page-changes");
+        assertThat(robot.lookup("#change-2 .change-words").queryAs(Label.class).getText())
+                .startsWith("Made true");
+        robot.clickOn("#change-remove-2");
+        until(d -> d.pattern().changes().size() == 2);
     }
 
     /** Another way: chosen from the list, its places shown on the table, tried and kept. */

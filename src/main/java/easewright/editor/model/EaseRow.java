@@ -70,7 +70,7 @@ public record EaseRow(
                 line.level(),
                 line.name(),
                 length(line.body(), words),
-                words.length(line.finished()),
+                brief(line.finished(), words),
                 length(line.ease(), words),
                 line.percent().isPresent()
                         ? words.of(
@@ -182,6 +182,11 @@ public record EaseRow(
     }
 
     private static String length(OptionalDouble mm, Words words) {
-        return mm.isPresent() ? words.length(mm.getAsDouble()) : "";
+        return mm.isPresent() ? brief(mm.getAsDouble(), words) : "";
+    }
+
+    /** As short as a column wants it: inches by their sign. */
+    private static String brief(double mm, Words words) {
+        return words.length(mm).replaceFirst("[\\s\\u00a0]in$", "\u2033");
     }
 }

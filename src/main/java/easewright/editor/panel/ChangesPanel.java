@@ -37,7 +37,9 @@ public final class ChangesPanel extends ScrollPane {
         redo.setId("changes-redo");
         undo.setOnAction(e -> session.undo());
         redo.setOnAction(e -> session.redo());
-        setContent(new VBox(12, title, list, new HBox(8, undo, redo)));
+        HBox foot = new HBox(8, undo, redo);
+        foot.getStyleClass().add("page-foot");
+        setContent(new VBox(12, title, list, foot));
         // A page that is not looked at waits until it is.
         session.deskProperty().addListener((o, before, now) -> showIfSeen(now));
         visibleProperty().addListener(o -> showIfSeen(session.desk()));

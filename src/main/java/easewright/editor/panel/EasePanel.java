@@ -176,7 +176,7 @@ public final class EasePanel extends ScrollPane {
                         head(words, "level", EaseRowView.NAME, Pos.CENTER_LEFT),
                         head(words, "body", EaseRowView.FIELD, Pos.CENTER_RIGHT),
                         head(words, "garment", EaseRowView.NUMBER, Pos.CENTER_RIGHT),
-                        head(words, "ease", EaseRowView.NUMBER, Pos.CENTER_RIGHT),
+                        head(words, "ease", EaseRowView.FIELD, Pos.CENTER_RIGHT),
                         head(words, "wish", EaseRowView.FIELD, Pos.CENTER_RIGHT));
     }
 

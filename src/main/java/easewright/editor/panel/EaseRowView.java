@@ -19,7 +19,7 @@ import javafx.scene.layout.VBox;
 /** One level of the ease sheet: numbers in columns, then the bar and what it means. */
 final class EaseRowView extends VBox {
     static final double NAME = 80;
-    static final double FIELD = 74;
+    static final double FIELD = 80;
     static final double NUMBER = 74;
     private static final PseudoClass CHOSEN = PseudoClass.getPseudoClass("chosen");
 
@@ -60,7 +60,7 @@ final class EaseRowView extends VBox {
         finished.getStyleClass().add("number");
         ease.getStyleClass().addAll("number", "ease-number");
         fix(finished, NUMBER);
-        fix(ease, NUMBER);
+        fix(ease, FIELD);
         HBox numbers = new HBox(4, name, body, finished, ease, wish);
         numbers.setAlignment(Pos.CENTER_LEFT);
 

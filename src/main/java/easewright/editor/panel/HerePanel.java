@@ -22,6 +22,7 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -74,6 +75,12 @@ public final class HerePanel extends VBox {
         amount = new LengthField(wrong, mm -> typed(mm.orElse(0)));
         amount.setId("amount");
         amount.setPrefWidth(132);
+        amount.onEnteredAgain(session::keep);
+        setOnKeyPressed(e -> {
+            if (e.getCode() == KeyCode.ESCAPE) {
+                session.leave();
+            }
+        });
         level.setId("here-level");
         level.setPrefWidth(164);
         level.setOnAction(e -> {

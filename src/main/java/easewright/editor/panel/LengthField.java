@@ -24,6 +24,7 @@ final class LengthField extends TextField {
     private final Label complaint;
     private LengthUnit unit = LengthUnit.CM;
     private String shown = "";
+    private Runnable enteredAgain = () -> {};
 
     /**
      * @param taker     takes the length in mm, or empty when the field was emptied
@@ -55,7 +56,13 @@ final class LengthField extends TextField {
         complaint.getStyleClass().add("complaint");
         complaint.setWrapText(true);
         complain("");
-        setOnAction(e -> commit());
+        setOnAction(e -> {
+            boolean again = !getText().isBlank() && getText().strip().equals(shown.strip());
+            commit();
+            if (again) {
+                enteredAgain.run();
+            }
+        });
         focusedProperty().addListener((o, was, is) -> {
             if (!is) {
                 commit();
@@ -68,6 +75,11 @@ final class LengthField extends TextField {
                 e.consume();
             }
         });
+    }
+
+    /** What Enter does where the field holds what has been taken already. */
+    void onEnteredAgain(Runnable act) {
+        enteredAgain = act;
     }
 
     /** Names the field for screen readers and for the pointer. */

@@ -46,6 +46,7 @@ public final class PrintPanel {
     private final Button page = new Button();
     private final Button cancel = new Button();
     private final ProgressBar bar = new ProgressBar();
+    private final HBox progress = new HBox(8);
     private Optional<PaperPages> pages = Optional.empty();
 
     /**
@@ -87,7 +88,7 @@ public final class PrintPanel {
         close.setId("print-close");
         close.setCancelButton(true);
         close.setOnAction(e -> stage.close());
-        HBox progress = new HBox(8, bar, cancel);
+        progress.getChildren().setAll(bar, cancel);
         progress.setAlignment(Pos.CENTER_LEFT);
         HBox.setHgrow(bar, Priority.ALWAYS);
         FlowPane buttons = new FlowPane(8, 8, pdf, page, close);
@@ -181,8 +182,7 @@ public final class PrintPanel {
         double share = press.progressProperty().get();
         boolean going = share < PaperPress.IDLE;
         bar.setProgress(going ? share : 0);
-        bar.setVisible(going);
-        cancel.setVisible(going);
+        progress.setVisible(going);
         pdf.setDisable(going || pages.isEmpty());
         page.setDisable(going || pages.isEmpty());
     }

@@ -15,6 +15,7 @@ import javafx.scene.layout.VBox;
 
 /** Body and garment at each level, as seen from above, to scale. */
 public final class RingsPanel extends ScrollPane {
+    private static final double LEAST_HIGH = 72;
     private static final double SIZE = 132;
 
     private final Session session;
@@ -52,7 +53,11 @@ public final class RingsPanel extends ScrollPane {
         Ink ink = desk.dark() ? Ink.DARK : Ink.LIGHT;
         list.getChildren().clear();
         for (Rings.Ring ring : rings.rings()) {
-            Canvas canvas = new Canvas(SIZE, SIZE);
+            // A small ring takes no more height than it needs, in the same scale as the others.
+            double share = Math.max(ring.body(), ring.garment()) / widest;
+            double high = Math.min(SIZE, Math.max(LEAST_HIGH, SIZE * share + 8));
+            Canvas canvas = new Canvas(SIZE, high);
+            canvas.getGraphicsContext2D().translate(0, (high - SIZE) / 2);
             RingPainter.paint(canvas.getGraphicsContext2D(), SIZE, widest, ring.body(), ring.garment(), ink);
             canvas.setAccessibleText(ring.words());
             Label name = new Label(ring.level());

@@ -9,8 +9,11 @@ import easewright.editor.model.TrueBench;
 import easewright.text.Words;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import javafx.application.Platform;
 import javafx.scene.Node;
+import javafx.scene.control.ButtonBase;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.HBox;
@@ -88,6 +91,21 @@ public final class SheetPanel extends VBox {
         here.getParent().setManaged(!marking);
         here.fold(!key.equals("ease"));
         marker.open(marking);
+    }
+
+    /** Turns to a page by key: whoever works by keyboard goes on in it. */
+    public void goTo(String key) {
+        turnTo(key);
+        Platform.runLater(() -> pages.get(key).lookupAll("*").stream()
+                .filter(n -> n instanceof ButtonBase || n instanceof TextField)
+                .filter(n -> n.isFocusTraversable() && !n.isDisabled() && shown(n))
+                .findFirst()
+                .orElse(tabs.get(key))
+                .requestFocus());
+    }
+
+    private static boolean shown(Node node) {
+        return node == null || node.isVisible() && shown(node.getParent());
     }
 
     private void show(Desk desk) {
