@@ -154,6 +154,15 @@ public final class Cubic implements Segment {
 
     @Override
     public Box box() {
+        double minX = Math.min(start.x(), end.x());
+        double minY = Math.min(start.y(), end.y());
+        double maxX = Math.max(start.x(), end.x());
+        double maxY = Math.max(start.y(), end.y());
+        Box ends = new Box(minX, minY, maxX, maxY);
+        // The curve stays among its defining places, so that mostly its ends say it all.
+        if (ends.contains(control1) && ends.contains(control2)) {
+            return ends;
+        }
         List<Point> places = new ArrayList<>(List.of(start, end));
         for (double t : extremes(start.x(), control1.x(), control2.x(), end.x())) {
             places.add(at(t));
@@ -206,13 +215,21 @@ public final class Cubic implements Segment {
 
     /** Exact signed area term: [6 P0×P1 + 3 P0×P2 + P0×P3 + 3 P1×P2 + 3 P1×P3 + 6 P2×P3] / 20. */
     @Override
-    public double sweptArea() {
-        return (6 * start.cross(control1)
-                        + 3 * start.cross(control2)
-                        + start.cross(end)
-                        + 3 * control1.cross(control2)
-                        + 3 * control1.cross(end)
-                        + 6 * control2.cross(end))
+    public double sweptArea(Point from) {
+        double x0 = start.x() - from.x();
+        double y0 = start.y() - from.y();
+        double x1 = control1.x() - from.x();
+        double y1 = control1.y() - from.y();
+        double x2 = control2.x() - from.x();
+        double y2 = control2.y() - from.y();
+        double x3 = end.x() - from.x();
+        double y3 = end.y() - from.y();
+        return (6 * (x0 * y1 - y0 * x1)
+                        + 3 * (x0 * y2 - y0 * x2)
+                        + (x0 * y3 - y0 * x3)
+                        + 3 * (x1 * y2 - y1 * x2)
+                        + 3 * (x1 * y3 - y1 * x3)
+                        + 6 * (x2 * y3 - y2 * x3))
                 / 20;
     }
 

@@ -88,7 +88,9 @@ public record Line(Point start, Point end) implements Segment {
     }
 
     @Override
-    public double sweptArea() {
-        return start.cross(end) / 2;
+    public double sweptArea(Point from) {
+        double x = from.x();
+        double y = from.y();
+        return ((start.x() - x) * (end.y() - y) - (start.y() - y) * (end.x() - x)) / 2;
     }
 }

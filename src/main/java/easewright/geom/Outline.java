@@ -83,10 +83,10 @@ public final class Outline implements Chain {
 
     private double sweptArea() {
         // Measured from a corner, not from the far origin, to keep the digits.
-        Affine home = Affine.translation(Point.ORIGIN.minus(segments.get(0).start()));
+        Point home = segments.get(0).start();
         double sum = 0;
         for (Segment segment : segments) {
-            sum += segment.transformed(home).sweptArea();
+            sum += segment.sweptArea(home);
         }
         return sum;
     }

@@ -59,8 +59,13 @@ public sealed interface Segment permits Line, Cubic {
     /** A distance, in mm, that no place of the segment undercuts: that to the box around its defining places. */
     double atLeastFrom(Point p);
 
-    /** The exact signed area swept as seen from the origin, mm²: ½∫(x dy − y dx). */
-    double sweptArea();
+    /** The exact signed area swept as seen from a place, mm²: ½∫(x dy − y dx) with x and y measured from there. */
+    double sweptArea(Point from);
+
+    /** The same as seen from the origin. */
+    default double sweptArea() {
+        return sweptArea(Point.ORIGIN);
+    }
 
     /** The parameter at which the length from the start is {@code length} (clamped to the segment), mm. */
     default double parameterAtLength(double length) {

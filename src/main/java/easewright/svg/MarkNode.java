@@ -35,20 +35,20 @@ record MarkNode(
     /** Longer ones are not declared for marks that are kept as they stand. */
     private static final int LONGEST_PREFIX = 200;
 
-    /** The value of an attribute without a prefix, or null. */
-    String get(String attribute) {
+    /** Where the name of an attribute without a prefix stands among {@link #attributes}, or -1. */
+    int place(String attribute) {
         for (int i = 0; i < attributes.size(); i += 2) {
             if (attributes.get(i).equals(attribute)) {
-                return attributes.get(i + 1);
+                return i;
             }
         }
-        return null;
+        return -1;
     }
 
-    /** The same, or an empty text. */
+    /** The value of an attribute without a prefix, or an empty text. */
     String text(String attribute) {
-        String text = get(attribute);
-        return text == null ? "" : text;
+        int place = place(attribute);
+        return place < 0 ? "" : attributes.get(place + 1);
     }
 
     /** The elements named marks in any version of our namespace, in document order. */

@@ -12,10 +12,13 @@ import java.util.function.Function;
 /** The attributes of one mark, each asked for once; remembers which were. */
 final class MarkValues {
     private final MarkNode node;
-    private final List<String> asked = new ArrayList<>();
+
+    /** By the place of an attribute's name among all names and values. */
+    private final boolean[] asked;
 
     MarkValues(MarkNode node) {
         this.node = node;
+        this.asked = new boolean[node.attributes().size()];
     }
 
     /** Why a mark cannot be used: the finding's code and values. */
@@ -40,8 +43,12 @@ final class MarkValues {
     }
 
     Optional<String> text(String name) {
-        asked.add(name);
-        return Optional.ofNullable(node.get(name));
+        int place = node.place(name);
+        if (place < 0) {
+            return Optional.empty();
+        }
+        asked[place] = true;
+        return Optional.of(node.attributes().get(place + 1));
     }
 
     String needed(String name) throws Damage {
@@ -121,7 +128,7 @@ final class MarkValues {
     List<String> unknown() {
         List<String> rest = new ArrayList<>(0);
         for (int i = 0; i < node.attributes().size(); i += 2) {
-            if (!asked.contains(node.attributes().get(i))) {
+            if (!asked[i]) {
                 rest.add(node.attributes().get(i));
             }
         }

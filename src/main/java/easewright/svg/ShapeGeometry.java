@@ -83,7 +83,12 @@ final class ShapeGeometry {
 
     /** Whether the geometry stands in a style rather than in the element's own attributes. */
     boolean styled() {
-        return style.keySet().stream().anyMatch(ELSEWHERE::contains);
+        for (String property : style.keySet()) {
+            if (ELSEWHERE.contains(property)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private List<SubPath> path() {

@@ -30,14 +30,15 @@ final class SourceText {
     /**
      * Takes well-formed XML apart.
      *
-     * @param name the file's name, for problems
+     * @param bytes which are not to change any more
+     * @param name  the file's name, for problems
      * @throws SvgProblem {@code encoding-unknown}, {@code encoding-broken} or {@code tags-broken}
      */
     static SourceText of(byte[] bytes, String name) throws SvgProblem {
         Encoding encoding = Encoding.of(bytes, name);
         String text = encoding.decode(bytes, name);
         try {
-            return new SourceText(bytes.clone(), encoding, text, TagScanner.scan(text), name);
+            return new SourceText(bytes, encoding, text, TagScanner.scan(text), name);
         } catch (IllegalArgumentException e) {
             throw new SvgProblem("tags-broken", Map.of("file", name, "detail", e.getMessage()), e);
         }

@@ -76,7 +76,7 @@ public final class SvgFile {
             if (Files.size(file) > PlainBytes.MOST) {
                 throw new SvgProblem("too-large", Map.of("file", file.toString(), "megabytes", PlainBytes.MOST >> 20));
             }
-            return read(Files.readAllBytes(file), file.toString());
+            return opened(Files.readAllBytes(file), file.toString(), ReadOptions.AS_FILED);
         } catch (NoSuchFileException e) {
             throw new SvgProblem("file-missing", Map.of("file", file.toString()), e);
         } catch (IOException e) {
@@ -95,6 +95,11 @@ public final class SvgFile {
      * finding says so.
      */
     public static SvgFile read(byte[] bytes, String name, ReadOptions options) throws SvgProblem {
+        return opened(bytes.clone(), name, options);
+    }
+
+    /** Opens bytes that nobody else will change. */
+    private static SvgFile opened(byte[] bytes, String name, ReadOptions options) throws SvgProblem {
         return of(bytes, Markup.of(PlainBytes.of(bytes, name), name), name, options);
     }
 
@@ -144,7 +149,7 @@ public final class SvgFile {
             findings.addAll(bare.findings());
             tellLayers(drawing, options, findings);
         }
-        return new SvgFile(name, bytes.clone(), source, drawing, drawn, pattern, state, findings, options);
+        return new SvgFile(name, bytes, source, drawing, drawn, pattern, state, findings, options);
     }
 
     private static Optional<MarkNode> block(SourceText source, List<Tag> blocks, List<Finding> findings) {
@@ -193,7 +198,7 @@ public final class SvgFile {
 
     /** The same file with more said about it; what was said on opening is forgotten. */
     public SvgFile reread(ReadOptions other) throws SvgProblem {
-        return read(bytes, name, other);
+        return opened(bytes, name, other);
     }
 
     /** What was said about the file on opening. */
@@ -277,7 +282,7 @@ public final class SvgFile {
      * @throws SvgProblem {@code scale-not-writable}
      */
     public Pattern atScale(Pattern present, double mmPerUnit, boolean statedToo) throws SvgProblem {
-        SvgFile now = read(bytes, name, options.withScale(mmPerUnit));
+        SvgFile now = opened(bytes, name, options.withScale(mmPerUnit));
         Pattern rescaled = new Rescaling(recalibrated(present).drawn, now.drawn).of(present);
         Scale before = present.scale();
         Scale after = rescaled.scale();
@@ -329,7 +334,7 @@ public final class SvgFile {
         if (wanted.equals(pattern.scale())) {
             return this;
         }
-        SvgFile other = read(bytes, name, options.withScale(wanted.mmPerUnitX()));
+        SvgFile other = opened(bytes, name, options.withScale(wanted.mmPerUnitX()));
         if (!other.pattern.scale().equals(wanted)) {
             throw new SvgProblem("scale-not-writable", Map.of("file", name));
         }
