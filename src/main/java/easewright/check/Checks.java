@@ -16,6 +16,7 @@ import java.util.Set;
 public final class Checks {
     private static final List<Rule> RULES = List.of(
             new ScaleProved(),
+            new LevelsMarked(),
             new MeasuredThroughout(),
             new OutlineBoundsCloth(),
             new MatesFit(),
@@ -24,8 +25,12 @@ public final class Checks {
             new PlacesTrue(),
             new EaseEnough());
 
-    private static final List<ChangeRule> CHANGE_RULES =
-            List.of(new ProtectedUnmoved(), new MatesKeptLength(), new DartPointKept(), new CentreNotCrossed());
+    private static final List<ChangeRule> CHANGE_RULES = List.of(
+            new ProtectedUnmoved(),
+            new MatesKeptLength(),
+            new DartPointKept(),
+            new CentreNotCrossed(),
+            new Proportion());
 
     private Checks() {}
 
@@ -96,6 +101,6 @@ public final class Checks {
                 findings.add(finding);
             }
         }
-        return List.copyOf(findings);
+        return Once.of(findings);
     }
 }

@@ -14,17 +14,18 @@ final class MatesFit implements Rule {
     /** "Many sewers find accuracy to 1/8 inch works" (the same place), rounded. */
     static final double WORKS_WITHIN = 3;
 
+    /** How bad it is that a seam is off by so much, mm. */
+    static Severity severity(double drift) {
+        return Math.abs(drift) > WORKS_WITHIN ? Severity.FAULT : Severity.NOTE;
+    }
+
     @Override
     public List<Finding> look(Sight sight) {
         List<Finding> findings = new ArrayList<>();
         for (MateWalk walk : sight.measures().mates()) {
-            double drift = Math.abs(walk.drift());
-            if (drift > TRUE_WITHIN) {
-                boolean mismatch = drift > WORKS_WITHIN;
-                findings.add(Finding.of(
-                                mismatch ? "mate-mismatch" : "mate-drift",
-                                mismatch ? Severity.FAULT : Severity.NOTE,
-                                "")
+            Severity severity = severity(walk.drift());
+            if (Math.abs(walk.drift()) > TRUE_WITHIN) {
+                findings.add(Finding.of(severity == Severity.FAULT ? "mate-mismatch" : "mate-drift", severity, "")
                         .with("mate", walk.mate().name())
                         .with("first", walk.first())
                         .with("second", walk.second())

@@ -26,12 +26,20 @@ final class MatesKeptLength implements ChangeRule {
             double apart = now.drift() - then.get().drift();
             if (Math.abs(apart) > NOTICED
                     && Math.abs(now.drift()) < Math.abs(then.get().drift())) {
-                findings.add(about("mate-nearer", Severity.NOTE, now, first, second)
+                findings.add(about("mate-nearer", MatesFit.severity(now.drift()), now, first, second)
                         .with("was.signed", then.get().drift())
                         .with("now.signed", now.drift()));
             } else if (Math.abs(apart) > NOTICED) {
-                Severity severity = Math.abs(apart) > MatesFit.TRUE_WITHIN ? Severity.CAUTION : Severity.NOTE;
-                findings.add(about("mate-drifted", severity, now, first, second).with("drift.signed", apart));
+                Severity severity = MatesFit.severity(now.drift());
+                boolean much = Math.abs(apart) > MatesFit.TRUE_WITHIN;
+                findings.add(about(
+                                "mate-drifted",
+                                severity == Severity.NOTE && much ? Severity.CAUTION : severity,
+                                now,
+                                first,
+                                second)
+                        .with("drift.signed", apart)
+                        .with("now.signed", now.drift()));
             } else if (Math.max(Math.abs(first), Math.abs(second)) > NOTICED) {
                 findings.add(about("mate-length-changed", Severity.NOTE, now, first, second));
             }

@@ -9,7 +9,10 @@ import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Severity;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /** What a change asks of the pieces sewn to the changed one, as findings: offered, with what it brings, and not done. */
 public final class Offers {
@@ -18,24 +21,34 @@ public final class Offers {
     public static List<Finding> of(Pattern before, Pattern after) {
         List<Finding> findings = new ArrayList<>();
         for (Coupled.Offer offer : Coupled.offers(before, after)) {
+            Map<Double, List<String>> edges = new LinkedHashMap<>();
             for (Alteration each : offer.alterations()) {
                 Alteration change = each instanceof Within within ? within.change() : each;
                 if (change instanceof EdgeLength length) {
                     String piece = after.piece(length.edge().piece())
                             .map(Piece::name)
                             .orElse(length.edge().piece());
-                    findings.add(Finding.of("fit-offer", Severity.NOTE, piece)
-                            .with("mate", offer.mate().name())
-                            .with("edge", length.edge().edge())
-                            .with("by.signed", length.amount()));
+                    edges.computeIfAbsent(rounded(length.amount()), by -> new ArrayList<>())
+                            .add(piece + "/" + length.edge().edge());
                 }
             }
-            offer.girths()
-                    .forEach((level, by) -> findings.add(Finding.of("fit-offer-girth", Severity.NOTE, "")
-                            .with("mate", offer.mate().name())
-                            .with("level", level)
-                            .with("by.signed", by)));
+            edges.forEach((by, each) -> findings.add(Finding.of("fit-offer", Severity.NOTE, "")
+                    .with("mate", offer.mate().name())
+                    .with("edges", List.copyOf(each))
+                    .with("by.signed", by)));
+            if (!offer.girths().isEmpty()) {
+                Map<String, Double> girths = new TreeMap<>(offer.girths());
+                findings.add(Finding.of("fit-offer-girth", Severity.NOTE, "")
+                        .with("mate", offer.mate().name())
+                        .with("levels", List.copyOf(girths.keySet()))
+                        .with("by.signed", List.copyOf(girths.values())));
+            }
         }
         return findings;
+    }
+
+    /** To a millionth of a millimetre, so that edges which change alike are told together. */
+    private static double rounded(double mm) {
+        return Math.rint(mm * 1e6) / 1e6;
     }
 }

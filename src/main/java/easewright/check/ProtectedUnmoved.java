@@ -5,6 +5,7 @@ import easewright.geom.Point;
 import easewright.measure.EdgeLength;
 import easewright.measure.PieceMeasures;
 import easewright.pattern.Edge;
+import easewright.pattern.EdgeRole;
 import easewright.pattern.Finding;
 import easewright.pattern.Piece;
 import easewright.pattern.Severity;
@@ -43,7 +44,9 @@ final class ProtectedUnmoved implements ChangeRule {
     private static Optional<Finding> compare(Sight before, Sight after, Piece then, Piece now, Edge was, Edge is) {
         Curve old = was.on(then.outline());
         Curve young = is.on(now.outline());
-        if (old.segments().equals(young.segments())) {
+        // A fold that grows or shrinks along its own line is what lengthening does, and nothing is sewn to it.
+        boolean fold = was.role() == EdgeRole.FOLD && straight(old) && straight(young);
+        if (fold || old.segments().equals(young.segments())) {
             return Optional.empty();
         }
         double longer = sewn(after, now, is.name()) - sewn(before, then, was.name());
@@ -58,6 +61,10 @@ final class ProtectedUnmoved implements ChangeRule {
                 .with("edge", is.name())
                 .with("longer.signed", longer)
                 .with("bent", bent));
+    }
+
+    private static boolean straight(Curve run) {
+        return Math.abs(run.length() - run.start().distance(run.end())) <= 1e-6;
     }
 
     private static double sewn(Sight sight, Piece piece, String edge) {

@@ -63,6 +63,15 @@ record Asked(Way way, Map<String, List<String>> texts, Optional<String> size) {
         return new Asked(way, more, size);
     }
 
+    /** More values of a setting by the name that people know it by, which is that of its option if it has one. */
+    Asked withNamed(String name, List<String> values) {
+        boolean ownKey = way.settings().stream().anyMatch(s -> s.key().equals(name));
+        Optional<Shorthand> shorthand = Shorthand.named(name);
+        return shorthand.isPresent() && !ownKey || name.equals("keep")
+                ? shorthand.orElseThrow().put(this, values)
+                : with(name, values);
+    }
+
     /** The first setting without which there is no change and of which nothing was said. */
     Optional<Setting> missing() {
         for (Setting setting : way.settings()) {
@@ -76,6 +85,24 @@ record Asked(Way way, Map<String, List<String>> texts, Optional<String> size) {
     /** What a setting is for, in words. */
     String hint(Setting setting) {
         return Commands.english().of("way." + way.method() + ".setting." + setting.key() + ".hint");
+    }
+
+    /** The same trouble with settings called as people know them. */
+    private Trouble named(Refusal refusal) {
+        Map<String, Object> values = new LinkedHashMap<>(refusal.values());
+        if (values.get("setting") instanceof String key) {
+            values.put(
+                    "setting", way.setting(key).map(s -> Shorthand.name(way, s)).orElse(key));
+        }
+        if (refusal.code().equals("setting-unknown")) {
+            values.put(
+                    "known",
+                    way.settings().stream()
+                            .map(s -> Shorthand.name(way, s))
+                            .distinct()
+                            .toList());
+        }
+        return new Trouble(refusal.code(), values);
     }
 
     /** The same change for each of the sizes asked for, by number or by a * in a name; else only itself. */
@@ -100,7 +127,7 @@ record Asked(Way way, Map<String, List<String>> texts, Optional<String> size) {
             ChangeNote note = SettingText.read(way, texts, scope.in(pattern).alone(), typed::mm);
             return Within.of(scope, way.from(note));
         } catch (Refusal e) {
-            throw Said.of(e);
+            throw named(e);
         } catch (Unreadable e) {
             throw Said.of(e);
         }

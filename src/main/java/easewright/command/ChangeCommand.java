@@ -5,6 +5,7 @@ import easewright.alter.Refusal;
 import easewright.alter.Scope;
 import easewright.check.Checks;
 import easewright.check.Offers;
+import easewright.check.Proportion;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
 import easewright.pattern.Scale;
@@ -17,6 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /** {@code change FILE}: this much more or less, here, and a new file with it. */
 final class ChangeCommand implements Job {
@@ -25,6 +27,7 @@ final class ChangeCommand implements Job {
         return ChangeOptions.grammar(Target.grammar(Source.grammar("change"))
                 .flag("--in-place", "option.in-place")
                 .flag("--try", "option.try")
+                .flag("--anyway", "option.anyway")
                 .value("--list", "CHANGES.json", "option.list"));
     }
 
@@ -63,6 +66,9 @@ final class ChangeCommand implements Job {
                 readAfter.sheet()));
         findings.addAll(Offers.of(before, after));
         Noticed noticed = Noticed.in(opened, readAfter).and(findings);
+        if (!given.has("--anyway")) {
+            refuseIfOutOfProportion(findings);
+        }
         if (!onlyTry) {
             Target.save(chosen, bytes);
         }
@@ -75,7 +81,17 @@ final class ChangeCommand implements Job {
             voice.out().println(json.text(document));
         } else {
             new ChangeSheet(voice.out(), words).print(readBefore, readAfter);
-            noticed.print(voice.out(), words);
+            // The table of lengths tells what the seams gained where they still fit.
+            Noticed brought = noticed.since(Noticed.in(opened, readBefore)).without("mate-length-changed");
+            voice.out().println();
+            brought.print(voice.out(), words);
+            int old = noticed.without("mate-length-changed").all().size()
+                    - brought.all().size();
+            if (old > 0) {
+                String key = old == 1 ? "command.as-before.one" : "command.as-before";
+                voice.out().println();
+                new Page(voice.out()).text(words.of(key, Map.of("count", old)));
+            }
         }
         String said = onlyTry ? "command.not-saved" : "command.saved";
         voice.err().println(words.of(said, Map.of("file", chosen.toString())));
@@ -135,6 +151,16 @@ final class ChangeCommand implements Job {
                         ? a.with(Scope.SIZE, List.of(looked.get()))
                         : a)
                 .toList();
+    }
+
+    private static void refuseIfOutOfProportion(List<Finding> findings) throws Trouble {
+        Optional<Finding> slip = findings.stream().filter(Proportion::says).findFirst();
+        if (slip.isPresent()) {
+            Map<String, Object> values = new TreeMap<>(slip.get().values());
+            values.put("piece", slip.get().piece());
+            String code = values.containsKey("level") ? "girth-out-of-proportion" : "edge-out-of-proportion";
+            throw new Trouble(code, values);
+        }
     }
 
     private static byte[] written(Source.Opened opened, Path file, Pattern after, List<Finding> findings)

@@ -14,11 +14,12 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Reads a list of changes: a JSON array of entries. Their keys are the options of {@code change}; {@code set} holds
- * settings that have no option, by their own keys.
+ * Reads a list of changes: a JSON array of entries. Their keys are the names of the settings: those of the options of
+ * {@code change} without the dashes, and of settings that have no option; an object {@code set} may hold some of them.
  */
 final class ChangeList {
-    private static final List<String> KEYS = keys();
+    private static final String METHOD = "method";
+    private static final String SET = "set";
     private static final long LARGEST_BYTES = 1 << 20;
 
     private ChangeList() {}
@@ -54,26 +55,26 @@ final class ChangeList {
     }
 
     private static Asked asked(Map<?, ?> entry, int number, String file) throws Trouble {
-        for (Object key : entry.keySet()) {
-            if (!KEYS.contains(key)) {
-                throw new Trouble("change-list-key", Map.of("file", file, "number", number, "key", key, "known", KEYS));
-            }
-        }
-        Object method = entry.get("method");
+        Object method = entry.get(METHOD);
         Asked asked = Asked.by(method == null ? "seam" : method.toString());
-        for (Shorthand each : Shorthand.ALL) {
-            asked = each.put(asked, texts(entry.get(each.json())));
-        }
-        if (entry.get("set") instanceof Map<?, ?> more) {
-            for (Map.Entry<?, ?> setting : more.entrySet()) {
-                asked = asked.with(setting.getKey().toString(), texts(setting.getValue()));
+        for (Map.Entry<?, ?> each : entry.entrySet()) {
+            String key = each.getKey().toString();
+            if (key.equals(SET) && each.getValue() instanceof Map<?, ?> more) {
+                for (Map.Entry<?, ?> setting : more.entrySet()) {
+                    asked = asked.withNamed(setting.getKey().toString(), texts(setting.getValue()));
+                }
+            } else if (!key.equals(METHOD)) {
+                List<String> known = names(asked);
+                if (!known.contains(key) && Shorthand.named(key).isEmpty()) {
+                    throw new Trouble(
+                            "change-list-key", Map.of("file", file, "number", number, "key", key, "known", known));
+                }
+                asked = asked.withNamed(key, texts(each.getValue()));
             }
         }
         Optional<Setting> missing = asked.missing();
         if (missing.isPresent()) {
-            String key = Shorthand.of(asked.way(), missing.get())
-                    .map(Shorthand::json)
-                    .orElse(missing.get().key());
+            String key = Shorthand.name(asked.way(), missing.get());
             throw new Trouble(
                     "change-list-needs",
                     Map.of("file", file, "number", number, "key", key, "hint", asked.hint(missing.get())));
@@ -92,12 +93,15 @@ final class ChangeList {
         return texts;
     }
 
-    private static List<String> keys() {
-        List<String> keys = new ArrayList<>(List.of("method"));
-        for (Shorthand each : Shorthand.ALL) {
-            keys.add(each.json());
+    /** The names that an entry of this way may have. */
+    private static List<String> names(Asked asked) {
+        List<String> names = new ArrayList<>(List.of(METHOD));
+        for (Setting setting : asked.way().settings()) {
+            String name = Shorthand.name(asked.way(), setting);
+            if (!names.contains(name)) {
+                names.add(name);
+            }
         }
-        keys.add("set");
-        return List.copyOf(keys);
+        return names;
     }
 }

@@ -35,7 +35,7 @@ final class ChangeOptions {
             if (equals <= 0) {
                 throw new Misuse("set-form", Map.of("text", text));
             }
-            asked = asked.with(text.substring(0, equals).strip(), List.of(text.substring(equals + 1)));
+            asked = asked.withNamed(text.substring(0, equals).strip(), List.of(text.substring(equals + 1)));
         }
         Optional<Setting> missing = asked.missing();
         if (missing.isPresent()) {

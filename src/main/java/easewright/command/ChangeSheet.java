@@ -1,64 +1,109 @@
 package easewright.command;
 
+import easewright.measure.EdgeLength;
 import easewright.measure.Girth;
 import easewright.measure.MateWalk;
+import easewright.measure.PieceMeasures;
 import easewright.pattern.Side;
 import easewright.print.EaseText;
 import easewright.print.Reading;
 import easewright.text.Words;
 import java.io.PrintWriter;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
-/** What a change did, as text: every girth and every mate before and after. */
+/** What a change did, as text: girths, sewn lengths and what does not fit, before and after. */
 final class ChangeSheet {
+    /** Half of what is shown: less reads as no change. */
+    private static final double SHOWN = 0.05;
+
     private final PrintWriter out;
+    private final Page page;
     private final Words words;
+    private boolean begun;
 
     ChangeSheet(PrintWriter out, Words words) {
         this.out = out;
+        this.page = new Page(out);
         this.words = words;
     }
 
     void print(Reading before, Reading after) {
-        out.println(words.of("sheet.girths-changed"));
-        Table girths = new Table();
-        girths.row("", words.of("sheet.before"), words.of("sheet.after"), words.of("sheet.by"));
+        Table girths = table();
         for (Girth girth : after.measures().girths()) {
             Optional<Girth> old = before.measures().girth(girth);
             double was = old.map(Girth::finished).orElse(girth.finished());
-            girths.row(
-                    new EaseText(words).title(girth),
-                    words.length(was),
-                    words.length(girth.finished()),
-                    words.signed(girth.finished() - was));
+            row(girths, new EaseText(words).title(girth), was, girth.finished());
             if (girth.sided() && girth.side() == Side.BOTH) {
                 side(girths, girth, old, Side.LEFT);
                 side(girths, girth, old, Side.RIGHT);
             }
         }
-        girths.print(out);
-        if (after.measures().mates().isEmpty()) {
+        print("sheet.girths-changed", girths);
+        Table lengths = table();
+        for (PieceMeasures piece : after.measures().pieces()) {
+            before.measures().piece(piece.pieceId()).ifPresent(was -> lengths(lengths, was, piece));
+        }
+        print("sheet.lengths-changed", lengths);
+        mates(before, after);
+    }
+
+    private void lengths(Table table, PieceMeasures before, PieceMeasures after) {
+        for (EdgeLength edge : after.edges()) {
+            double was = before.edge(edge.edge()).map(EdgeLength::mm).orElse(edge.mm());
+            if (Math.abs(edge.mm() - was) >= SHOWN) {
+                row(table, after.stitch().piece().name() + ", " + edge.edge(), was, edge.mm());
+            }
+        }
+    }
+
+    private void mates(Reading before, Reading after) {
+        List<MateWalk> mates = after.measures().mates();
+        if (mates.isEmpty()) {
             return;
         }
-        out.println();
-        out.println(words.of("sheet.mates-changed"));
-        Table mates = new Table();
-        mates.row("", words.of("sheet.before"), words.of("sheet.after"));
-        for (MateWalk walk : after.measures().mates()) {
+        Table table = table();
+        for (MateWalk walk : mates) {
             double was = before.measures().mate(walk).map(MateWalk::drift).orElse(walk.drift());
-            mates.row(MeasureSheet.title(walk, words), words.signed(was), words.signed(walk.drift()));
+            if (Math.abs(was) >= SHOWN || Math.abs(walk.drift()) >= SHOWN) {
+                row(table, MeasureSheet.title(walk, words), was, walk.drift());
+            }
         }
-        mates.print(out);
+        if (table.isEmpty()) {
+            page.line();
+            page.text(words.of("sheet.mates-fit"));
+        } else {
+            print("sheet.mates-changed", table);
+        }
     }
 
     /** What of a girth lies on one side of the body, which is half of it where both are cut alike. */
     private void side(Table girths, Girth girth, Optional<Girth> old, Side side) {
         double now = girth.on(side);
-        double was = old.map(o -> o.on(side)).orElse(now);
-        girths.row(
+        row(
+                girths,
                 "  " + words.of("sheet.side." + side.name()),
-                words.length(was),
-                words.length(now),
-                words.signed(now - was));
+                old.map(o -> o.on(side)).orElse(now),
+                now);
+    }
+
+    private Table table() {
+        return new Table().head("", words.of("sheet.before"), words.of("sheet.after"), words.of("sheet.by"));
+    }
+
+    private void row(Table table, String name, double was, double is) {
+        table.row(name, words.figure(was), words.figure(is), words.signedFigure(is - was));
+    }
+
+    private void print(String title, Table table) {
+        if (!table.isEmpty()) {
+            if (begun) {
+                page.line();
+            }
+            begun = true;
+            page.text(words.of(title, Map.of("unit", words.unitName())));
+            table.print(out);
+        }
     }
 }

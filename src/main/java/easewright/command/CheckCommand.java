@@ -1,7 +1,6 @@
 package easewright.command;
 
 import easewright.print.Reading;
-import easewright.text.Words;
 import java.io.PrintWriter;
 
 /** {@code check FILE}: everything that is to be noticed. */
@@ -11,11 +10,7 @@ final class CheckCommand extends Look {
     }
 
     @Override
-    void print(Reading reading, Noticed noticed, PrintWriter out, Words words) {
-        if (noticed.all().isEmpty()) {
-            out.println(words.of("command.nothing-noticed"));
-        } else {
-            noticed.print(out, words);
-        }
+    void print(Reading reading, Source source, PrintWriter out) {
+        // What is to be noticed is all there is to say.
     }
 }

@@ -58,15 +58,18 @@ public final class Commands {
             manual(voice).usage(voice.err());
             return USAGE;
         }
+        Optional<Given> given = Optional.empty();
         try {
-            return run(voice, arguments);
+            Optional<Job> job = job(arguments[0]);
+            given = given(job, voice, arguments);
+            return job.isEmpty() || given.isEmpty() ? DONE : job.get().run(given.get(), voice);
         } catch (Misuse e) {
-            say(e, voice);
+            say(e, given, voice);
             String command = job(arguments[0]).isPresent() ? "easewright " + arguments[0] : "easewright";
             voice.err().println(english().of("command.usage-hint", Map.of("command", command)));
             return USAGE;
         } catch (Trouble e) {
-            say(e, voice);
+            say(e, given, voice);
         } catch (StackOverflowError | OutOfMemoryError e) {
             voice.err().println(english().problem("file-too-much", Map.of()));
         } catch (RuntimeException e) {
@@ -76,13 +79,7 @@ public final class Commands {
         return REFUSED;
     }
 
-    private static void say(Trouble trouble, Voice voice) {
-        voice.err().println(english().problem(trouble.code(), trouble.values()));
-        Meant.by(trouble).ifPresent(name -> voice.err().println(english().of("command.meant", Map.of("name", name))));
-    }
-
-    private static int run(Voice voice, String... arguments) throws Trouble {
-        Optional<Job> job = job(arguments[0]);
+    private static Optional<Given> given(Optional<Job> job, Voice voice, String... arguments) throws Misuse {
         List<String> line = List.of(arguments);
         Optional<Given> given = Optional.empty();
         if (job.isPresent()) {
@@ -90,10 +87,17 @@ public final class Commands {
             line = Joined.amounts(grammar, line);
             given = PlainReader.read(grammar, line.subList(1, line.size()));
         }
-        if (given.isEmpty()) {
-            given = manual(voice).read(line);
-        }
-        return job.isEmpty() || given.isEmpty() ? DONE : job.get().run(given.get(), voice);
+        return given.isPresent() ? given : manual(voice).read(line);
+    }
+
+    /** In the unit that was asked for, as far as it is known. */
+    private static void say(Trouble trouble, Optional<Given> given, Voice voice) {
+        Words words = given.flatMap(g -> g.text("--unit"))
+                .flatMap(LengthUnit::named)
+                .map(Words::english)
+                .orElse(english());
+        voice.err().println(words.problem(trouble.code(), trouble.values()));
+        Meant.by(trouble).ifPresent(name -> voice.err().println(words.of("command.meant", Map.of("name", name))));
     }
 
     private static Manual manual(Voice voice) {

@@ -1,8 +1,6 @@
 package easewright.command;
 
-import easewright.print.EaseText;
 import easewright.print.Reading;
-import easewright.text.Words;
 import java.io.PrintWriter;
 
 /** {@code ease FILE}: body, garment and ease at each level. */
@@ -12,8 +10,10 @@ final class EaseCommand extends Look {
     }
 
     @Override
-    void print(Reading reading, Noticed noticed, PrintWriter out, Words words) {
-        new EaseText(words).lines(reading.sheet()).forEach(out::println);
-        noticed.print(out, words);
+    void print(Reading reading, Source source, PrintWriter out) {
+        if (!reading.sheet().lines().isEmpty()) {
+            new EaseListing(out, source.words()).print(reading, source.garment().isPresent());
+            out.println();
+        }
     }
 }

@@ -44,6 +44,7 @@ final class Json {
 
     Node document(Source.Opened opened, Reading reading, Noticed noticed) {
         Node root = reading(reading);
+        root.put("garment", reading.sheet().garment().words());
         root.put("scale", scale(opened.pattern()));
         root.put("findings", findings(noticed));
         return root;
@@ -194,8 +195,8 @@ final class Json {
                     .put("message", words.of(finding));
             Node values = node.putObject("values");
             for (Map.Entry<String, Object> value : new TreeMap<>(finding.values()).entrySet()) {
-                if (value.getValue() instanceof Double number) {
-                    values.put(value.getKey(), number);
+                if (value.getValue() instanceof Double || value.getValue() instanceof List<?>) {
+                    values.put(value.getKey(), value.getValue());
                 } else {
                     values.put(value.getKey(), String.valueOf(value.getValue()));
                 }

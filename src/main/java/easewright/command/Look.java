@@ -1,7 +1,6 @@
 package easewright.command;
 
 import easewright.print.Reading;
-import easewright.text.Words;
 import java.io.PrintWriter;
 
 /** A command that only looks at a pattern: opens it, reads everything off it, and prints that as text or as JSON. */
@@ -28,11 +27,12 @@ abstract class Look implements Job {
             Json json = new Json(source.words());
             voice.out().println(json.text(json.document(opened, reading, noticed)));
         } else {
-            print(reading, noticed, voice.out(), source.words());
+            print(reading, source, voice.out());
+            noticed.print(voice.out(), source.words());
         }
         return noticed.exitCode();
     }
 
-    /** As text. */
-    abstract void print(Reading reading, Noticed noticed, PrintWriter out, Words words);
+    /** As text, up to what is to be noticed. */
+    abstract void print(Reading reading, Source source, PrintWriter out);
 }

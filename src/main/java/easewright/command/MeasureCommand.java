@@ -1,7 +1,6 @@
 package easewright.command;
 
 import easewright.print.Reading;
-import easewright.text.Words;
 import java.io.PrintWriter;
 
 /** {@code measure FILE}: pieces, edges, levels, girths, mates, findings. */
@@ -11,8 +10,8 @@ final class MeasureCommand extends Look {
     }
 
     @Override
-    void print(Reading reading, Noticed noticed, PrintWriter out, Words words) {
-        new MeasureSheet(out, words).print(reading);
-        noticed.print(out, words);
+    void print(Reading reading, Source source, PrintWriter out) {
+        new MeasureSheet(out, source.words()).print(reading);
+        out.println();
     }
 }

@@ -18,54 +18,65 @@ import java.util.Map;
 /** The measures of a pattern as text. */
 final class MeasureSheet {
     private final PrintWriter out;
+    private final Page page;
     private final Words words;
 
     MeasureSheet(PrintWriter out, Words words) {
         this.out = out;
+        this.page = new Page(out);
         this.words = words;
     }
 
     void print(Reading reading) {
-        out.println(words.of(
+        page.text(words.of(
                 "sheet.scale." + reading.pattern().scale().proof(),
                 Map.of("scale.number", reading.pattern().scale().mmPerUnitX())));
+        page.text(words.of("sheet.lengths", Map.of("unit", words.unitName())));
         for (PieceMeasures measured : reading.measures().pieces()) {
             piece(measured.stitch().piece(), measured);
         }
-        if (!reading.measures().girths().isEmpty()) {
-            out.println();
-            out.println(words.of("sheet.girths"));
-            Table table = new Table();
-            for (Girth girth : reading.measures().girths()) {
-                girth(table, girth, reading);
-            }
-            table.print(out);
-        }
-        if (!reading.measures().mates().isEmpty()) {
-            out.println();
-            out.println(words.of("sheet.mates"));
-            Table table = new Table();
-            for (MateWalk walk : reading.measures().mates()) {
-                mate(table, walk);
-            }
-            table.print(out);
-        }
+        girths(reading);
+        mates(reading);
     }
 
     private void piece(Piece piece, PieceMeasures measured) {
-        out.println();
-        out.println(words.of("sheet.piece", Map.of("piece", piece.name(), "count", timesInGarment(piece))));
-        Table table = new Table();
+        page.line();
+        page.text(heading(piece));
+        if (measured.edges().isEmpty() && measured.levels().isEmpty()) {
+            page.text("  ", words.of("sheet.unmarked"));
+            return;
+        }
+        boolean darts = measured.edges().stream().anyMatch(e -> e.dartMm() > 0)
+                || measured.levels().stream().anyMatch(w -> w.dartIntake() > 0);
+        Table table = new Table()
+                .head(
+                        words.of("sheet.edge"),
+                        words.of("sheet.use"),
+                        words.of("sheet.length"),
+                        darts ? words.of("sheet.darts") : "");
         for (EdgeLength edge : measured.edges()) {
-            String darts = edge.dartMm() > 0 ? words.of("sheet.beside-darts", Map.of("dart", edge.dartMm())) : "";
-            table.row(edge.edge(), role(edge), words.length(edge.mm()), darts);
+            String use = role(edge).equals(edge.edge()) ? "" : role(edge);
+            table.row(edge.edge(), use, words.figure(edge.mm()), figure(edge.dartMm()));
         }
         for (LevelWidth width : measured.levels()) {
-            String darts =
-                    width.dartIntake() > 0 ? words.of("sheet.beside-darts", Map.of("dart", width.dartIntake())) : "";
-            table.row(words.of("sheet.at-level", Map.of("level", width.level())), "", words.length(width.net()), darts);
+            table.row(
+                    words.of("sheet.at-level", Map.of("level", width.level())),
+                    "",
+                    words.figure(width.net()),
+                    figure(width.dartIntake()));
         }
         table.print(out);
+    }
+
+    private String figure(double mm) {
+        return mm > 0 ? words.figure(mm) : "";
+    }
+
+    private String heading(Piece piece) {
+        String cut = piece.onFold()
+                ? "sheet.piece.fold"
+                : piece.times() == 1 ? "sheet.piece.one" : piece.times() == 2 ? "sheet.piece.pair" : "sheet.piece";
+        return words.of(cut, Map.of("piece", piece.name(), "times", piece.times()));
     }
 
     /** How often the drawn shape is in one garment: a shape on the fold stands for two halves. */
@@ -77,13 +88,34 @@ final class MeasureSheet {
         return edge.role().name().toLowerCase(Locale.ROOT);
     }
 
-    private void girth(Table table, Girth girth, Reading reading) {
-        List<String> parts = new ArrayList<>();
-        for (LevelWidth part : girth.parts()) {
-            parts.add(reading.pieceName(part.pieceId()) + " " + words.length(part.net()) + " \u00d7 " + part.count());
+    private void girths(Reading reading) {
+        if (reading.measures().girths().isEmpty()) {
+            return;
         }
-        String sum = parts.isEmpty() ? "" : "= " + String.join(" + ", parts);
-        table.row(new EaseText(words).title(girth), words.length(girth.finished()), sum);
+        page.line();
+        page.text(words.of("sheet.girths"));
+        Table table = new Table();
+        boolean rounded = false;
+        for (Girth girth : reading.measures().girths()) {
+            List<String> parts = new ArrayList<>();
+            double sum = 0;
+            for (LevelWidth part : girth.parts()) {
+                parts.add(reading.pieceName(part.pieceId()) + "\u00a0" + words.figure(part.net()) + "\u00a0\u00d7\u00a0"
+                        + part.count());
+                sum += words.shown(part.net()) * part.count();
+            }
+            boolean exact = Math.abs(sum - words.shown(girth.finished())) < 1e-6;
+            rounded |= !exact && !parts.isEmpty();
+            String sign = exact ? "= " : "\u2248 ";
+            table.row(
+                    new EaseText(words).title(girth),
+                    words.figure(girth.finished()),
+                    parts.isEmpty() ? "" : sign + String.join(" + ", parts));
+        }
+        table.print(out);
+        if (rounded) {
+            page.text("  ", words.of("sheet.rounded"));
+        }
     }
 
     /** The seam by name, with its size where there are several. */
@@ -94,12 +126,27 @@ final class MeasureSheet {
                 .orElse(name);
     }
 
-    private void mate(Table table, MateWalk walk) {
-        table.row(
-                title(walk, words),
-                words.length(walk.first()),
-                words.length(walk.second()),
-                words.of("sheet.declared-ease", Map.of("ease", walk.mate().declaredEase())),
-                words.of("sheet.drift", Map.of("drift.signed", walk.drift())));
+    private void mates(Reading reading) {
+        if (reading.measures().mates().isEmpty()) {
+            return;
+        }
+        page.line();
+        page.text(words.of("sheet.mates"));
+        Table table = new Table()
+                .head(
+                        "",
+                        words.of("sheet.first"),
+                        words.of("sheet.second"),
+                        words.of("sheet.meant"),
+                        words.of("sheet.misfit"));
+        for (MateWalk walk : reading.measures().mates()) {
+            table.row(
+                    title(walk, words),
+                    words.figure(walk.first()),
+                    words.figure(walk.second()),
+                    words.signedFigure(walk.mate().declaredEase()),
+                    words.signedFigure(walk.drift()));
+        }
+        table.print(out);
     }
 }

@@ -5,9 +5,12 @@ import easewright.alter.Way;
 import easewright.alter.Ways;
 import easewright.text.Words;
 import java.io.PrintWriter;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** {@code methods}: every way of changing a pattern, with its settings. */
 final class MethodsCommand implements Job {
@@ -28,20 +31,29 @@ final class MethodsCommand implements Job {
     }
 
     private static void text(PrintWriter out, Words words) {
+        Page page = new Page(out);
         for (Way way : Ways.all()) {
             String key = "way." + way.method();
-            out.println(words.of("methods.way", Map.of("name", words.of(key + ".name"), "method", way.method())));
-            out.println("  " + words.of(key + ".what"));
-            out.println("  " + words.of(key + ".hint"));
+            page.text(words.of("methods.way", Map.of("name", words.of(key + ".name"), "method", way.method())));
+            page.text("  ", words.of(key + ".what"));
+            page.text("  ", words.of(key + ".hint"));
             Table table = new Table();
-            for (Setting setting : way.settings()) {
+            for (Setting setting : listed(way)) {
                 table.row(written(way, setting, words), meaning(way, setting, words));
             }
             table.print(out);
-            out.println();
+            page.line();
         }
-        out.println(words.of("methods.places"));
-        out.println(words.of("methods.several"));
+        page.text(words.of("methods.places"));
+        page.text(words.of("methods.several"));
+    }
+
+    /** The settings, those that go by one name only once. */
+    private static List<Setting> listed(Way way) {
+        Set<String> names = new HashSet<>();
+        return way.settings().stream()
+                .filter(setting -> names.add(Shorthand.name(way, setting)))
+                .toList();
     }
 
     /** A setting as it is written on a command line. */
@@ -54,11 +66,17 @@ final class MethodsCommand implements Job {
         if (option.isEmpty()) {
             return "--set " + setting.key() + "=" + value;
         }
+        if (option.get().option().equals(Shorthand.KEEP) && way.setting("fixed").isPresent()) {
+            value = words.of("methods.value.KEEP");
+        }
         return flag ? option.get().option() : option.get().option() + " " + value;
     }
 
     private static String meaning(Way way, Setting setting, Words words) {
         String hint = words.of("way." + way.method() + ".setting." + setting.key() + ".hint");
+        if (setting.key().equals("keep") && way.setting("fixed").isPresent()) {
+            hint = words.of("methods.keep");
+        }
         if (setting.required()) {
             return hint + " " + words.of("methods.needed");
         }

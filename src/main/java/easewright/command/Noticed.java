@@ -1,5 +1,6 @@
 package easewright.command;
 
+import easewright.check.Once;
 import easewright.pattern.Finding;
 import easewright.pattern.Severity;
 import easewright.print.FindingWords;
@@ -8,38 +9,41 @@ import easewright.text.Words;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
+import java.util.Objects;
 
-/** All findings of one run, worst first, each once: of two that say the same, the one that says more. */
+/** All findings of one run, worst first, one about one thing. */
 record Noticed(List<Finding> all) {
     Noticed {
-        List<Finding> sorted = new ArrayList<>(new LinkedHashSet<>(all));
-        List<Finding> said = List.copyOf(sorted);
-        sorted.removeIf(f -> said.stream().anyMatch(g -> saysMore(g, f)));
-        sorted.sort(Comparator.comparing(Finding::severity).reversed());
-        all = List.copyOf(sorted);
+        all = Once.of(all).stream()
+                .sorted(Comparator.comparing(Finding::severity).reversed())
+                .toList();
     }
 
     static Noticed in(Source.Opened opened, Reading reading) {
-        return new Noticed(List.of())
-                .and(opened.svg().findings())
+        return new Noticed(opened.findings())
                 .and(opened.worn().map(Worn::findings).orElse(List.of()))
                 .and(reading.findings());
     }
 
     Noticed and(List<Finding> more) {
-        Set<Finding> both = new LinkedHashSet<>(all);
+        List<Finding> both = new ArrayList<>(all);
         both.addAll(more);
-        return new Noticed(List.copyOf(both));
+        return new Noticed(both);
     }
 
-    private static boolean saysMore(Finding one, Finding other) {
-        return one.code().equals(other.code())
-                && one.piece().equals(other.piece())
-                && one.values().size() > other.values().size()
-                && one.values().entrySet().containsAll(other.values().entrySet());
+    /** What a change brought: all but what was to be noticed before it, faults excepted. */
+    Noticed since(Noticed before) {
+        return new Noticed(all.stream()
+                .filter(f -> f.severity() == Severity.FAULT || !before.all().contains(f))
+                .toList());
+    }
+
+    /** All but findings of one kind. */
+    Noticed without(String code) {
+        return new Noticed(all.stream().filter(f -> !f.code().equals(code)).toList());
     }
 
     int exitCode() {
@@ -47,14 +51,49 @@ record Noticed(List<Finding> all) {
     }
 
     void print(PrintWriter out, Words words) {
+        Page page = new Page(out);
         if (all.isEmpty()) {
+            page.text(words.of("command.nothing-noticed"));
             return;
         }
-        out.println();
-        out.println(words.of("command.findings"));
+        page.text(words.of("command.findings"));
+        Map<String, Integer> paragraphs = new LinkedHashMap<>();
+        Map<String, Severity> severities = new LinkedHashMap<>();
         for (Finding finding : all) {
-            out.println("  " + words.of("severity." + finding.severity().name()) + "  "
-                    + FindingWords.sentence(finding, words));
+            if (!isOffer(finding) || about(finding).isEmpty()) {
+                String said = paragraph(finding, words);
+                paragraphs.merge(said, 1, Integer::sum);
+                severities.putIfAbsent(said, finding.severity());
+            }
         }
+        paragraphs.forEach((said, times) -> page.text(
+                "  " + words.of("severity." + severities.get(said)) + "  ",
+                times == 1 ? said : said + " " + words.of("command.places", Map.of("count", times))));
+    }
+
+    /** A finding in words, and after what is said of a seam what is offered to mend it. */
+    private String paragraph(Finding finding, Words words) {
+        List<String> sentences = new ArrayList<>(List.of(FindingWords.sentence(finding, words)));
+        if (!isOffer(finding)) {
+            for (Finding offer : all) {
+                if (isOffer(offer) && about(offer).stream().anyMatch(f -> f.equals(finding))) {
+                    sentences.add(FindingWords.sentence(offer, words));
+                }
+            }
+        }
+        return String.join(" ", sentences);
+    }
+
+    /** The findings that an offer answers: the first one about the same seam. */
+    private List<Finding> about(Finding offer) {
+        return all.stream()
+                .filter(f -> !isOffer(f)
+                        && Objects.equals(f.values().get("mate"), offer.values().get("mate")))
+                .limit(1)
+                .toList();
+    }
+
+    private static boolean isOffer(Finding finding) {
+        return finding.code().startsWith("fit-offer");
     }
 }

@@ -55,6 +55,19 @@ record Shorthand(String option, String json, String label, boolean many, String 
         return asked.with("keep", names).with("fixed", places);
     }
 
+    /** The name of a setting wherever a person reads or writes it: that of its option, or else its key. */
+    static String name(Way way, Setting setting) {
+        return of(way, setting).map(each -> each.option().substring(2)).orElse(setting.key());
+    }
+
+    /** The shorthand of a setting by the name of its option without the dashes. */
+    static Optional<Shorthand> named(String name) {
+        return ALL.stream()
+                .filter(each ->
+                        each.option().substring(2).equals(name) || each.json().equals(name))
+                .findFirst();
+    }
+
     /** The short name of a setting, if it has one. */
     static Optional<Shorthand> of(Way way, Setting setting) {
         for (Shorthand each : ALL) {

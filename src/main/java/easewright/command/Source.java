@@ -1,15 +1,22 @@
 package easewright.command;
 
 import easewright.ease.EaseTables;
+import easewright.ease.Garment;
+import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
 import easewright.pattern.PatternPart;
+import easewright.pattern.Piece;
+import easewright.pattern.Severity;
 import easewright.print.Reading;
+import easewright.suggest.KnownLength;
+import easewright.suggest.Sheet;
 import easewright.svg.Layer;
 import easewright.svg.SvgFile;
 import easewright.svg.SvgProblem;
 import easewright.text.LengthUnit;
 import easewright.text.Words;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -25,6 +32,7 @@ import java.util.stream.Collectors;
  * @param layers names of the layers to read; empty for all that are shown
  * @param worn   people to compare with in place of those in the pattern
  * @param size   the one size to look at, where the pattern comes in several
+ * @param garment what the garment is said to be; otherwise its marks show it
  */
 record Source(
         Path file,
@@ -33,7 +41,8 @@ record Source(
         Optional<Worn> worn,
         Optional<String> scale,
         List<String> layers,
-        Optional<String> size) {
+        Optional<String> size,
+        Optional<Garment> garment) {
     static Grammar grammar(String command) {
         return Grammar.of(command)
                 .place("FILE", "option.file")
@@ -42,7 +51,8 @@ record Source(
                 .value("--body", "BODYFILE", "option.body")
                 .value("--scale", "SCALE", "option.scale")
                 .values("--layer", "LAYER", "option.layer")
-                .value("--size", "SIZE", "option.size");
+                .value("--size", "SIZE", "option.size")
+                .value("--garment", "WORD", "option.garment-is");
     }
 
     static Source of(Given given) throws Trouble {
@@ -55,7 +65,24 @@ record Source(
                 body.isEmpty() ? Optional.empty() : Optional.of(Worn.of(body.get(), file.orElseThrow())),
                 given.text("--scale"),
                 given.texts("--layer"),
-                given.text("--size").map(String::strip));
+                given.text("--size").map(String::strip),
+                garment(given));
+    }
+
+    /** The garment as the user calls it, if it is one that tables know. */
+    private static Optional<Garment> garment(Given given) throws Misuse {
+        Optional<String> text = given.text("--garment");
+        if (text.isEmpty()) {
+            return Optional.empty();
+        }
+        Garment garment = Garment.named(text.get());
+        List<String> known = EaseTables.standard().garments();
+        for (String word : garment.words()) {
+            if (!known.contains(word)) {
+                throw new Misuse("garment-unknown", Map.of("word", word, "known", known));
+            }
+        }
+        return Optional.of(garment);
     }
 
     /** The unit for messages and for lengths typed without one. */
@@ -71,14 +98,26 @@ record Source(
     /**
      * A file that was opened.
      *
-     * @param size the one size to look at, where the pattern has sizes and one was asked for
+     * @param findings what was noticed on opening it
+     * @param size     the one size to look at, where the pattern has sizes and one was asked for
+     * @param tables   the ease tables to go by
      */
-    record Opened(SvgFile svg, Pattern pattern, Optional<Worn> worn, Optional<String> size) {
+    record Opened(
+            SvgFile svg,
+            Pattern pattern,
+            List<Finding> findings,
+            Optional<Worn> worn,
+            Optional<String> size,
+            EaseTables tables) {
+        Opened {
+            findings = List.copyOf(findings);
+        }
+
         /** Everything read off a pattern of this file, for the wearer and the size given. */
         Reading reading(Pattern of) {
             Pattern on = worn.map(w -> w.bodies(of)).orElse(of);
             Pattern seen = size.map(s -> PatternPart.ofSize(on, s).alone()).orElse(on);
-            return Reading.of(seen, EaseTables.standard());
+            return Reading.of(seen, tables.fitting(seen));
         }
     }
 
@@ -102,10 +141,38 @@ record Source(
             if (worn.isPresent()) {
                 worn.get().require(svg.pattern());
             }
-            return new Opened(svg, svg.pattern(), worn, size(svg.pattern()));
+            return opened(svg);
         } catch (SvgProblem e) {
             throw Said.of(e, file);
         }
+    }
+
+    /** With the squares left out that are there to check the scale, where nobody has said yet what is what. */
+    private Opened opened(SvgFile svg) throws Trouble {
+        List<Finding> findings = new ArrayList<>(svg.findings());
+        Pattern pattern = svg.pattern();
+        if (!svg.marked()) {
+            for (KnownLength known : KnownLength.on(new Sheet(pattern, svg.loose(pattern), svg.texts()))) {
+                Optional<Piece> square = known.piece().flatMap(pattern::piece);
+                if (square.isPresent() && known.stated().isPresent()) {
+                    Piece no = square.get();
+                    findings.removeIf(f -> f.piece().equals(no.name()));
+                    findings.add(Finding.of("test-square-left-out", Severity.NOTE, "")
+                            .with("text", known.words()));
+                    pattern = pattern.withPieces(pattern.pieces().stream()
+                            .filter(p -> !p.id().equals(no.id()))
+                            .toList());
+                }
+            }
+        }
+        EaseTables all = EaseTables.standard();
+        return new Opened(
+                svg,
+                pattern,
+                findings,
+                worn,
+                size(pattern),
+                garment.map(all::forGarment).orElse(all));
     }
 
     /** The size asked for, where the pattern has sizes; where its names only end in them, printing goes by these. */

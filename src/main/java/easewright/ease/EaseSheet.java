@@ -21,15 +21,22 @@ public final class EaseSheet {
      */
     private static final double PRESSES_BELOW = -15;
 
+    private final Garment garment;
     private final List<EaseLine> lines;
     private final List<Finding> findings;
 
-    private EaseSheet(List<EaseLine> lines, List<Finding> findings) {
+    private EaseSheet(Garment garment, List<EaseLine> lines, List<Finding> findings) {
+        this.garment = garment;
         this.lines = List.copyOf(lines);
         this.findings = List.copyOf(findings);
     }
 
+    /**
+     * The sheet of a pattern by all tables for its cloth. It is judged as the garment the tables were chosen for, or
+     * else as what the pattern's marks show.
+     */
     public static EaseSheet of(Pattern pattern, GarmentMeasures measures, EaseTables tables) {
+        Garment garment = tables.garment().orElseGet(() -> Garment.of(pattern));
         List<EaseLine> lines = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
         boolean someUnknown =
@@ -41,7 +48,7 @@ public final class EaseSheet {
             EaseLine line = line(pattern, body, girth, tables);
             lines.add(line);
             if (line.ease().isPresent()) {
-                judge(line, pattern.cloth(), tables, findings);
+                judge(line, garment, pattern.cloth(), tables, findings);
             } else if (bodyKnown && line.body().isEmpty()) {
                 findings.add(about("body-level-missing", Severity.NOTE, line));
             }
@@ -51,14 +58,19 @@ public final class EaseSheet {
         }
         boolean tablesLeftOut = false;
         for (EaseLine line : lines) {
-            tablesLeftOut |= pattern.cloth().knit()
+            tablesLeftOut |= stretches(pattern.cloth(), line.ease())
                     && line.ease().isPresent()
                     && !tables.at(line.level().kind(), false).isEmpty();
         }
         if (tablesLeftOut) {
             findings.add(Finding.of("woven-tables-left-out", Severity.NOTE, ""));
         }
-        return new EaseSheet(lines, findings);
+        return new EaseSheet(garment, lines, findings);
+    }
+
+    /** What it was judged as. */
+    public Garment garment() {
+        return garment;
     }
 
     /** One line for each level of the pattern, in its order. */
@@ -68,6 +80,12 @@ public final class EaseSheet {
 
     public List<Finding> findings() {
         return findings;
+    }
+
+    /** Whether a garment leans on the stretch of its cloth, so that tables for wovens do not hold. */
+    private static boolean stretches(Cloth cloth, OptionalDouble ease) {
+        boolean gives = cloth.across().isPresent() && cloth.across().getAsDouble() > 0;
+        return cloth.knit() || gives && ease.isPresent() && ease.getAsDouble() < 0;
     }
 
     private static EaseLine line(Pattern pattern, Body wearer, Girth girth, EaseTables tables) {
@@ -84,6 +102,7 @@ public final class EaseSheet {
             return new EaseLine(girth, body, none, none, List.of(), minimums, none, wish, none);
         }
         double ease = finished - body.getAsDouble();
+        boolean wovenTables = !stretches(pattern.cloth(), OptionalDouble.of(ease));
         double percent = 100 * ease / body.getAsDouble();
         boolean stretches = (knit || ease < 0) && finished > 0;
         return new EaseLine(
@@ -91,8 +110,8 @@ public final class EaseSheet {
                 body,
                 OptionalDouble.of(ease),
                 OptionalDouble.of(percent),
-                classes(tables.at(level.kind(), knit), ease, percent),
-                minimums,
+                knit || wovenTables ? classes(tables.at(level.kind(), knit), ease, percent) : List.of(),
+                wovenTables ? minimums : List.of(),
                 stretches
                         ? OptionalDouble.of(Math.max(0, 100 * (body.getAsDouble() / finished - 1)))
                         : OptionalDouble.empty(),
@@ -105,10 +124,25 @@ public final class EaseSheet {
         for (EaseTable table : tables) {
             classes.add(table.classify(ease, percent));
         }
-        return classes;
+        // A source that gives one garment in two tables, such as close ones in percent and easy ones in cm, speaks
+        // once.
+        List<Classed> once = new ArrayList<>();
+        for (Classed each : classes) {
+            boolean said = each.where() != Classed.Where.WITHIN
+                    && classes.stream().anyMatch(c -> c.where() == Classed.Where.WITHIN && sameMatter(c, each));
+            if (!said) {
+                once.add(each);
+            }
+        }
+        return once;
     }
 
-    private static void judge(EaseLine line, Cloth cloth, EaseTables tables, List<Finding> findings) {
+    private static boolean sameMatter(Classed one, Classed other) {
+        return one.table().garment().equals(other.table().garment())
+                && one.table().source().equals(other.table().source());
+    }
+
+    private static void judge(EaseLine line, Garment garment, Cloth cloth, EaseTables tables, List<Finding> findings) {
         double ease = line.ease().orElseThrow();
         boolean relies =
                 line.stretchNeeded().isPresent() && line.stretchNeeded().getAsDouble() > 0;
@@ -120,12 +154,14 @@ public final class EaseSheet {
             findings.add(about("not-for-compression", Severity.CAUTION, line)
                     .with("ease.percent", line.percent().getAsDouble()));
         }
-        if (relies || line.minimums().isEmpty()) {
+        List<Minimum> asked =
+                line.minimums().stream().filter(m -> garment.fits(m.garment())).toList();
+        if (relies || asked.isEmpty()) {
             return;
         }
-        Minimum least = line.minimums().get(0);
+        Minimum least = asked.get(0);
         Minimum most = least;
-        for (Minimum minimum : line.minimums()) {
+        for (Minimum minimum : asked) {
             least = minimum.low() < least.low() ? minimum : least;
             most = minimum.low() > most.low() ? minimum : most;
         }

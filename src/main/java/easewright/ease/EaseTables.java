@@ -2,6 +2,7 @@ package easewright.ease;
 
 import easewright.pattern.Level;
 import easewright.pattern.LevelKind;
+import easewright.pattern.Pattern;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
@@ -14,7 +15,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** The tables in use, all of them editable data. */
 public final class EaseTables {
@@ -24,12 +25,23 @@ public final class EaseTables {
     private final List<Minimum> minimums;
     private final List<StretchClass> knitClasses;
     private final Optional<StretchMargin> margin;
+    private final Optional<Garment> garment;
 
     EaseTables(
             List<EaseTable> tables,
             List<Minimum> minimums,
             List<StretchClass> knitClasses,
             Optional<StretchMargin> margin) {
+        this(tables, minimums, knitClasses, margin, Optional.empty());
+    }
+
+    private EaseTables(
+            List<EaseTable> tables,
+            List<Minimum> minimums,
+            List<StretchClass> knitClasses,
+            Optional<StretchMargin> margin,
+            Optional<Garment> garment) {
+        this.garment = garment;
         this.tables = List.copyOf(tables);
         this.minimums = List.copyOf(minimums);
         this.knitClasses = List.copyOf(knitClasses);
@@ -92,7 +104,8 @@ public final class EaseTables {
                 joined,
                 joined(minimums, more.minimums),
                 joined(knitClasses, more.knitClasses),
-                more.margin.isPresent() ? more.margin : margin);
+                more.margin.isPresent() ? more.margin : margin,
+                more.garment.isPresent() ? more.garment : garment);
     }
 
     private static <T> List<T> joined(List<T> first, List<T> second) {
@@ -101,13 +114,35 @@ public final class EaseTables {
         return all;
     }
 
-    /** Only the class tables whose garment line has the word, or all of them where none has it. */
-    public EaseTables forGarment(String word) {
-        String wanted = word.strip().toLowerCase(Locale.ROOT);
-        Predicate<EaseTable> fits = t -> t.garment().toLowerCase(Locale.ROOT).contains(wanted);
-        List<EaseTable> kept =
-                tables.stream().anyMatch(fits) ? tables.stream().filter(fits).toList() : tables;
-        return new EaseTables(kept, minimums, knitClasses, margin);
+    /** Only what holds for a garment: its own tables and those for all garments. */
+    public EaseTables forGarment(Garment worn) {
+        return new EaseTables(
+                tables.stream().filter(t -> worn.fits(t.garment())).toList(),
+                minimums.stream().filter(m -> worn.fits(m.garment())).toList(),
+                knitClasses,
+                margin,
+                Optional.of(worn));
+    }
+
+    /** These tables if they were chosen for a garment; else those for what the pattern's marks show. */
+    public EaseTables fitting(Pattern pattern) {
+        return garment.isPresent() ? this : forGarment(Garment.of(pattern));
+    }
+
+    /** The garment these tables were chosen for; empty where they are all there are. */
+    public Optional<Garment> garment() {
+        return garment;
+    }
+
+    /** Every word that the tables have for a garment, in their order. */
+    public List<String> garments() {
+        return Stream.concat(
+                        tables.stream().map(EaseTable::garment),
+                        minimums.stream().map(Minimum::garment))
+                .flatMap(garments -> Garment.named(garments).words().stream())
+                .filter(word -> !Garment.named("no such garment").fits(word))
+                .distinct()
+                .toList();
     }
 
     public List<EaseTable> tables() {

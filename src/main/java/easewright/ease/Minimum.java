@@ -8,14 +8,17 @@ import java.util.OptionalDouble;
  * @param region   the kind of level in words ("high hip"), or a region without girth ("crotch depth")
  * @param low      mm
  * @param high     upper end of the range, if a range is given, mm
- * @param note     garments it is for, or other conditions; may be empty
+ * @param garment  garments it is for, with commas between
+ * @param note     other conditions; may be empty
  * @param source   where it was published
  * @param standing published, second-hand, from memory, common practice
  */
-public record Minimum(String region, double low, OptionalDouble high, String note, String source, String standing) {
+public record Minimum(
+        String region, double low, OptionalDouble high, String garment, String note, String source, String standing) {
     /**
      * The finest division of a tape in inches, 1/16 in, mm. A shortfall of no more is lost in measuring and in the
-     * rounding between inches and centimetres: common practice.
+     * rounding between inches and centimetres, and careful makers keep their patterns no truer (Threads 200, in
+     * docs/sources.md 3).
      */
     public static final double READ_WITHIN = 25.4 / 16;
 

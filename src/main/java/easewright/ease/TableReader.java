@@ -26,7 +26,7 @@ import java.util.OptionalDouble;
  * standing: common practice
  * band: fitted | 3 | 4
  * band: loose | 4 1/8 | -
- * minimum: bust | 2 | 2 1/2 | blouses | second-hand
+ * minimum: bust | 2 | 2 1/2 | with darts | second-hand
  * knit-class: stable | 18 | -
  * stretch-at-rest: 50
  * </pre>
@@ -101,6 +101,7 @@ final class TableReader {
                         columns[0].strip().toLowerCase(Locale.ROOT),
                         Figures.read(columns[1], unit()),
                         Figures.readOptional(columns[2], unit()),
+                        settings.getOrDefault("garment", "any garment"),
                         columns.length > 3 ? columns[3].strip() : "",
                         setting("source"),
                         columns.length > 4 ? columns[4].strip() : setting("standing")));

@@ -1,8 +1,10 @@
 package easewright.print;
 
+import easewright.ease.Band;
 import easewright.ease.Classed;
 import easewright.ease.EaseLine;
 import easewright.ease.EaseSheet;
+import easewright.ease.Garment;
 import easewright.ease.Minimum;
 import easewright.measure.Girth;
 import easewright.text.LengthUnit;
@@ -15,24 +17,13 @@ import java.util.OptionalDouble;
 
 /** The ease sheet in words. A class word never stands without the number, the table and its source. */
 public final class EaseText {
+    /** Less than this is shown as none, mm and percent alike. */
+    private static final double SHOWN = 0.05;
+
     private final Words words;
 
     public EaseText(Words words) {
         this.words = words;
-    }
-
-    /** The whole sheet, a block of lines a level. */
-    public List<String> lines(EaseSheet sheet) {
-        List<String> all = new ArrayList<>();
-        for (EaseLine line : sheet.lines()) {
-            if (!all.isEmpty()) {
-                all.add("");
-            }
-            all.add(title(line.girth()));
-            all.add("  " + figures(line));
-            details(line).forEach(detail -> all.add("    " + detail));
-        }
-        return all;
     }
 
     /** The level by name, with its limb and its size where there are several. */
@@ -70,46 +61,90 @@ public final class EaseText {
         return line.percent().isEmpty() ? "" : Words.number(line.percent().getAsDouble(), 1) + "\u00a0%";
     }
 
-    /** Classes, minimums, stretch and wish, a line each. */
-    public List<String> details(EaseLine line) {
-        List<String> details = new ArrayList<>();
-        line.classes().forEach(c -> details.add(classed(c)));
-        line.minimums().forEach(m -> details.add(minimum(m)));
-        line.stretchNeeded()
-                .ifPresent(needed -> details.add(words.of("ease.stretch", Map.of("needed", Words.number(needed, 1)))));
-        if (line.wish().isPresent()) {
-            double missing = line.missing().orElse(0);
-            String key = line.missing().isEmpty()
-                    ? "ease.wish"
-                    : Math.abs(missing) < 0.05 ? "ease.wish-met" : missing > 0 ? "ease.wish-missing" : "ease.wish-over";
-            details.add(words.of(key, Map.of("wish", line.wish().getAsDouble(), "missing", Math.abs(missing))));
+    /** What tables say of a level and what its ease asks of the cloth, a line each, the sources as marks of notes. */
+    public List<String> told(EaseLine line, SourceNotes notes) {
+        String level = line.level().name();
+        List<String> told = new ArrayList<>();
+        for (Classed each : line.classes()) {
+            told.add(classWords(each) + " "
+                    + notes.mark(each.table().source(), each.table().standing(), level));
         }
-        return details;
+        for (Minimum each : line.minimums()) {
+            told.add(minimumWords(each) + " " + notes.mark(each.source(), each.standing(), level));
+        }
+        line.stretchNeeded().stream()
+                .filter(needed -> needed >= SHOWN)
+                .forEach(needed -> told.add(words.of("ease.stretch", Map.of("needed.percent", needed))));
+        return told;
+    }
+
+    /** How the ease stands to the wish; empty where there is none. */
+    public String wish(EaseLine line) {
+        if (line.wish().isEmpty() || line.missing().isEmpty()) {
+            return "";
+        }
+        double missing = line.missing().getAsDouble();
+        String key = Math.abs(missing) < SHOWN ? "ease.wish-met" : missing > 0 ? "ease.wish-missing" : "ease.wish-over";
+        return words.of(key, Map.of("missing", Math.abs(missing)));
+    }
+
+    /** Whether a printed figure was taken as met although the ease falls a little short of it. */
+    public static boolean nearlyMet(EaseSheet sheet) {
+        return sheet.lines().stream()
+                .filter(line -> line.ease().isPresent())
+                .anyMatch(line -> line.minimums().stream()
+                        .anyMatch(m -> line.ease().getAsDouble() < m.low() - 1e-6
+                                && !m.isMissedBy(line.ease().getAsDouble())));
     }
 
     /** What a table calls an ease, with the table's garment, source and standing. */
     public String classed(Classed classed) {
-        return words.of(
-                "ease.class." + classed.where().name(),
-                Map.of(
-                        "word", classed.word(),
-                        "garment", classed.table().garment(),
-                        "source", classed.table().source(),
-                        "standing", classed.table().standing()));
+        return sourced(
+                classWords(classed), classed.table().source(), classed.table().standing());
     }
 
     /** A least wearing ease with its source and standing. */
     public String minimum(Minimum minimum) {
-        String range = minimum.high().isPresent() && minimum.high().getAsDouble() > minimum.low()
-                ? words.length(minimum.low()) + " \u2013 "
-                        + words.length(minimum.high().getAsDouble())
-                : words.length(minimum.low());
-        return words.of(
-                minimum.note().isEmpty() ? "ease.minimum" : "ease.minimum-for",
+        return sourced(minimumWords(minimum), minimum.source(), minimum.standing());
+    }
+
+    private String sourced(String said, String source, String standing) {
+        return words.of("ease.sourced", Map.of("said", said, "source", source, "standing", standing));
+    }
+
+    private String classWords(Classed classed) {
+        List<Band> bands = classed.table().bands();
+        Band lowest = bands.get(0);
+        Band highest = bands.get(bands.size() - 1);
+        boolean below = classed.where() == Classed.Where.BELOW;
+        double end = below ? lowest.from() : highest.to().orElse(highest.from());
+        String said = words.of(
+                "ease.class." + classed.where().name(),
                 Map.of(
-                        "range", range,
-                        "note", minimum.note(),
-                        "source", minimum.source(),
-                        "standing", minimum.standing()));
+                        "word", below ? lowest.word() : classed.word().isEmpty() ? highest.word() : classed.word(),
+                        "end", classed.table().percent() ? Words.number(end, 1) + "\u00a0%" : words.coarse(end)));
+        String garment = classed.table().garment();
+        return isAny(garment) ? said : words.of("ease.for", Map.of("said", said, "garment", garment));
+    }
+
+    private String minimumWords(Minimum minimum) {
+        boolean range = minimum.high().isPresent() && minimum.high().getAsDouble() > minimum.low();
+        String said = range
+                ? words.of(
+                        "ease.minimum.range",
+                        Map.of("low", minimum.low(), "high", minimum.high().getAsDouble()))
+                : words.of("ease.minimum", Map.of("low", minimum.low()));
+        List<String> when = new ArrayList<>();
+        if (!isAny(minimum.garment())) {
+            when.add(minimum.garment());
+        }
+        if (!minimum.note().isEmpty()) {
+            when.add(minimum.note());
+        }
+        return when.isEmpty() ? said : words.of("ease.for", Map.of("said", said, "garment", String.join("; ", when)));
+    }
+
+    private static boolean isAny(String garments) {
+        return new Garment(List.of("\u2014")).fits(garments);
     }
 }

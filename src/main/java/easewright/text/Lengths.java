@@ -50,6 +50,12 @@ public final class Lengths {
         return mm < 0 && !digits.equals("0") ? "\u2212" + digits : digits;
     }
 
+    /** The length as it is after being rounded for showing, mm. */
+    static double shown(double mm, LengthUnit unit) {
+        double step = unit == LengthUnit.INCH ? 25.4 / SIXTEENTHS : 0.1;
+        return Math.round(Math.abs(mm) / step) * step * Math.signum(mm);
+    }
+
     static String signedFigure(double mm, LengthUnit unit) {
         String digits = figure(mm, unit);
         return mm > 0 && !digits.equals("0") ? "+" + digits : digits;

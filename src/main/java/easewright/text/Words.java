@@ -119,6 +119,16 @@ public final class Words {
         return Lengths.coarse(mm, unit);
     }
 
+    /** The unit in words, for what stands above a table. */
+    public String unitName() {
+        return of("unit." + unit.name().toLowerCase(Locale.ROOT));
+    }
+
+    /** The length that is shown for this one, mm: rounded as it is when written. */
+    public double shown(double mm) {
+        return Lengths.shown(mm, unit);
+    }
+
     /** Without the unit, for a column that has it at its head. */
     public String figure(double mm) {
         return Lengths.figure(mm, unit);

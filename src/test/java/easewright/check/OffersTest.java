@@ -23,7 +23,7 @@ class OffersTest {
                 Offers.of(skirt, SeamChange.at("waist", -15).apply(skirt).pattern());
         assertThat(offers).hasSize(1);
         assertThat(offers.get(0).code()).isEqualTo("fit-offer");
-        assertThat(offers.get(0).piece()).isEqualTo("Waistband");
+        assertThat(offers.get(0).values()).containsEntry("edges", List.of("Waistband/seam"));
         assertThat((Double) offers.get(0).values().get("by.signed")).isCloseTo(-15, within(1e-6));
         assertThat(Offers.of(skirt, skirt)).isEmpty();
     }
@@ -37,8 +37,8 @@ class OffersTest {
                 .pattern();
         assertThat(Offers.of(bodice, after))
                 .anyMatch(f ->
-                        f.code().equals("fit-offer") && f.values().get("edge").equals("cap"))
+                        f.code().equals("fit-offer") && f.values().get("edges").equals(List.of("Sleeve/cap")))
                 .anyMatch(f -> f.code().equals("fit-offer-girth")
-                        && f.values().get("level").equals("upper arm"));
+                        && f.values().get("levels").toString().contains("upper arm"));
     }
 }

@@ -125,7 +125,7 @@ class ChangeWaysTest {
     @Test
     void aListTakesTheSame() throws IOException {
         Path list = Files.writeString(folder.resolve("list.json"), """
-                [{"method": "lengthen", "at": "hip", "by": "2 cm", "set": {"below": "10 cm"}, "pieces": ["front", "back"]},
+                [{"method": "lengthen", "at": "hip", "by": "2 cm", "below": "10 cm", "piece": ["front", "back"]},
                  {"at": "hip", "by": "12mm", "taper": "straight", "keep": ["waist", "front/side/end"], "carry": false},
                  {"method": "slash", "at": "hip", "by": "-6mm", "slashes": "back/hem@50% > back/waist@50%"}]
                 """);
@@ -139,8 +139,12 @@ class ChangeWaysTest {
     @Test
     void anyOptionIsAlsoASetting() {
         Run options = change(List.of("--at", "hip", "--by", "1cm", "--carry", "--edge", "back/side=2"));
-        Run settings = change(List.of(
-                "--set", "level=hip", "--set", "amount=1cm", "--set", "carry-to-hem=yes", "--set", "edge=back/side=2"));
+        Run settings = change(
+                List.of("--set", "at=hip", "--set", "by=1cm", "--set", "carry=yes", "--set", "edge=back/side=2"));
+        assertThat(change(List.of("--set", "at=hip", "--set", "by=1cm", "--set", "keep=waist"))
+                        .json())
+                .isEqualTo(change(List.of("--at", "hip", "--by", "1cm", "--keep", "waist"))
+                        .json());
         assertThat(settings.json()).isEqualTo(options.json());
         Run wedge = change(
                 List.of("--at", "hip", "--by", "1cm", "--method", "wedge", "--edge", "back/centre back", "--accept"));
@@ -150,15 +154,42 @@ class ChangeWaysTest {
     }
 
     @Test
+    void theMethodsListEachNameOnce() {
+        for (Way way : Ways.all()) {
+            String text = Run.of("methods").out();
+            String own = text.substring(text.indexOf("--method " + way.method()));
+            own = own.substring(0, Math.max(0, own.indexOf("\n\n")));
+            List<String> names = own.lines()
+                    .skip(1)
+                    .map(String::strip)
+                    .filter(l -> l.startsWith("--"))
+                    .map(l -> l.split("[ =]")[0].equals("--set") ? l.split("[ =]")[1] : l.split(" ")[0])
+                    .toList();
+            assertThat(names).as(way.method()).isNotEmpty().doesNotHaveDuplicates();
+        }
+    }
+
+    @Test
+    void aListWithSlipsNamesWhatWasMeant() throws IOException {
+        Path list = Files.writeString(folder.resolve("slip.json"), "[{\"at\": \"hip\", \"byy\": \"2 cm\"}]");
+        Run run = Run.of("change", SKIRT, "--list", list, "--try");
+        assertThat(run.err()).contains("\"byy\"", "at, by, edge", "Did you mean by?");
+        Files.writeString(list, "[{\"at\": \"hip\"}]");
+        assertThat(Run.of("change", SKIRT, "--list", list, "--try").err()).contains("\"by\"");
+    }
+
+    @Test
     void settingsThatAreNoneSayWhatIsKnown() {
         Run unknown = change(List.of("--at", "hip", "--by", "1cm", "--set", "colour=red"));
         assertThat(unknown.code()).isEqualTo(Commands.REFUSED);
-        assertThat(unknown.err()).contains("colour", "taper");
+        assertThat(unknown.err())
+                .contains("colour", "taper", "at, by, edge")
+                .doesNotContain("amount", "level", "carry-to-hem");
         Run malformed = change(List.of("--at", "hip", "--by", "1cm", "--set", "colour"));
         assertThat(malformed.code()).isEqualTo(Commands.USAGE);
         assertThat(malformed.err()).contains("KEY=VALUE");
-        Run twice = change(List.of("--at", "hip", "--by", "1cm", "--set", "level=waist"));
+        Run twice = change(List.of("--at", "hip", "--by", "1cm", "--set", "at=waist"));
         assertThat(twice.code()).isEqualTo(Commands.REFUSED);
-        assertThat(twice.err()).contains("level", "once");
+        assertThat(twice.err()).contains("\"at\"", "once").doesNotContain("level");
     }
 }

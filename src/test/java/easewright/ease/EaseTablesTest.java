@@ -61,10 +61,13 @@ class EaseTablesTest {
     @Test
     void filterByGarmentWord() {
         EaseTables tables = EaseTables.standard();
-        assertThat(tables.forGarment("Jacket").at(LevelKind.BUST, false))
+        assertThat(tables.forGarment(Garment.named("Jacket")).at(LevelKind.BUST, false))
                 .extracting(EaseTable::id)
-                .containsExactly("us-publishers-jacket-bust");
-        assertThat(tables.forGarment("spacesuit").tables()).hasSameSizeAs(tables.tables());
+                .containsExactly("us-publishers-jacket-bust", "studio-calicot-bust");
+        assertThat(tables.forGarment(Garment.UNKNOWN).tables()).hasSameSizeAs(tables.tables());
+        assertThat(tables.garments())
+                .contains("jacket", "skirt", "leggings", "bodice")
+                .doesNotContain("any garment");
     }
 
     @Test

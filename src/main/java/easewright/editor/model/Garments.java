@@ -2,11 +2,11 @@ package easewright.editor.model;
 
 import easewright.ease.EaseTable;
 import easewright.ease.EaseTables;
+import easewright.ease.Garment;
 import easewright.ease.Minimum;
 import easewright.pattern.EdgeRole;
 import easewright.pattern.LevelKind;
 import easewright.pattern.Pattern;
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -63,13 +63,8 @@ final class Garments {
         return line.startsWith(ANY) ? List.of() : List.of(line.split(",\\s*"));
     }
 
-    /** Whether a least ease is meant for the garment: its note names it, or names none. */
+    /** Whether a least ease is meant for the garment. */
     static boolean fits(Minimum minimum, Optional<String> garment) {
-        List<String> named =
-                new ArrayList<>(List.of(minimum.note().toLowerCase(Locale.ROOT).split("[^a-z-]+")));
-        named.retainAll(EaseTables.standard().tables().stream()
-                .flatMap(t -> words(t).stream())
-                .toList());
-        return garment.isEmpty() || named.isEmpty() || named.contains(garment.get());
+        return garment.map(Garment::named).orElse(Garment.UNKNOWN).fits(minimum.garment());
     }
 }

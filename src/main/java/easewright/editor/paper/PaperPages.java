@@ -46,8 +46,8 @@ public record PaperPages(List<Leaf> leaves, String title, LocalDate date, String
     static PaperPages of(Desk desk, PaperChoice choice, LocalDate date) throws PrintProblem {
         EaseTables tables = EaseTables.standard();
         Pattern pattern = desk.pattern();
-        Reading now = Reading.of(pattern, tables);
-        Optional<Reading> before = Past.of(pattern).map(p -> Reading.of(p, tables));
+        Reading now = Reading.of(pattern, tables.fitting(pattern));
+        Optional<Reading> before = Past.of(pattern).map(p -> Reading.of(p, tables.fitting(p)));
         List<Caution> cautions = Cautions.of(before, now, choice.uses());
         Words words = desk.words();
         String name = name(desk);

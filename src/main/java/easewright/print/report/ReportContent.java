@@ -8,6 +8,7 @@ import easewright.print.ChangeWords;
 import easewright.print.EaseText;
 import easewright.print.FindingWords;
 import easewright.print.Reading;
+import easewright.print.SourceNotes;
 import easewright.print.report.Part.Figure;
 import easewright.print.report.Part.Figures;
 import easewright.print.report.Part.Grid;
@@ -218,11 +219,16 @@ public record ReportContent(String title, String byline, List<Part> parts, Repor
         /** What each table says of each level, with its source: a class word never stands alone. */
         void tables(Reading after) {
             List<String> told = new ArrayList<>();
+            SourceNotes notes = new SourceNotes(words);
             for (EaseLine line : after.sheet().lines()) {
-                easeText.details(line)
-                        .forEach(detail -> told.add(line.level().name() + ", " + ease(line) + ": " + detail));
+                easeText.told(line, notes)
+                        .forEach(each -> told.add(line.level().name() + ", " + ease(line) + ": " + each));
             }
             points("report.tables", told, false);
+            if (!notes.lines().isEmpty()) {
+                points("report.sources", notes.lines(), false);
+                parts.add(new Paragraph(notes.legend(), true));
+            }
         }
     }
 }

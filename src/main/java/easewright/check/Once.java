@@ -1,0 +1,33 @@
+package easewright.check;
+
+import easewright.pattern.Finding;
+import java.util.LinkedHashSet;
+import java.util.List;
+
+/** One message about one thing: of findings of which one says all that another says, only the fuller. */
+public final class Once {
+    private static final List<String> MATE_NOW = List.of("mate-mismatch", "mate-drift");
+    private static final List<String> MATE_CHANGED = List.of("mate-drifted", "mate-nearer");
+
+    private Once() {}
+
+    /** The findings in their order, each once and none that another one includes. */
+    public static List<Finding> of(List<Finding> findings) {
+        List<Finding> all = List.copyOf(new LinkedHashSet<>(findings));
+        return all.stream()
+                .filter(f -> all.stream().noneMatch(g -> saysMore(g, f)))
+                .toList();
+    }
+
+    private static boolean saysMore(Finding one, Finding other) {
+        if (MATE_NOW.contains(other.code())) {
+            // What the change did to the seam also tells how it fits now.
+            return MATE_CHANGED.contains(one.code())
+                    && one.values().get("mate").equals(other.values().get("mate"));
+        }
+        return one.code().equals(other.code())
+                && one.piece().equals(other.piece())
+                && one.values().size() > other.values().size()
+                && one.values().entrySet().containsAll(other.values().entrySet());
+    }
+}

@@ -1,0 +1,108 @@
+package easewright.command;
+
+import easewright.ease.EaseLine;
+import easewright.ease.EaseSheet;
+import easewright.print.EaseText;
+import easewright.print.Reading;
+import easewright.print.SourceNotes;
+import easewright.text.Words;
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Map;
+
+/** The ease sheet for a terminal: the figures of all levels first, then what tables say of each, then the sources. */
+final class EaseListing {
+    private final PrintWriter out;
+    private final Page page;
+    private final Words words;
+    private final EaseText text;
+
+    EaseListing(PrintWriter out, Words words) {
+        this.out = out;
+        this.page = new Page(out);
+        this.words = words;
+        this.text = new EaseText(words);
+    }
+
+    void print(Reading reading, boolean garmentStated) {
+        EaseSheet sheet = reading.sheet();
+        if (sheet.lines().isEmpty()) {
+            return;
+        }
+        page.text(cloth(reading, garmentStated));
+        page.text(words.of("ease.lengths", Map.of("unit", words.unitName())));
+        page.line();
+        figures(sheet);
+        SourceNotes notes = new SourceNotes(words);
+        boolean headed = false;
+        for (EaseLine line : sheet.lines()) {
+            List<String> told = text.told(line, notes);
+            if (!told.isEmpty()) {
+                page.line();
+                if (!headed) {
+                    page.text(words.of("ease.tables"));
+                }
+                headed = true;
+                page.text(
+                        "  ",
+                        line.ease().isEmpty()
+                                ? line.level().name()
+                                : words.of(
+                                        "ease.level",
+                                        Map.of("level", line.level().name(), "ease", text.ease(line.ease()))));
+                told.forEach(each -> page.text("    ", each));
+            }
+        }
+        sources(sheet, notes);
+    }
+
+    private String cloth(Reading reading, boolean garmentStated) {
+        List<String> garment = reading.sheet().garment().words();
+        String cloth = words.of(reading.pattern().cloth().knit() ? "ease.cloth.knit" : "ease.cloth.woven");
+        String key = garment.isEmpty()
+                ? "ease.garment.unknown"
+                : garmentStated ? "ease.garment.stated" : "ease.garment.by-marks";
+        return words.of(key, Map.of("garment", garment, "cloth", cloth));
+    }
+
+    private void figures(EaseSheet sheet) {
+        Table table = new Table()
+                .head(
+                        "",
+                        words.of("ease.head.body"),
+                        words.of("ease.head.garment"),
+                        words.of("ease.head.ease"),
+                        words.of("ease.head.percent"),
+                        words.of("ease.head.wish"),
+                        "");
+        for (EaseLine line : sheet.lines()) {
+            boolean known = line.ease().isPresent();
+            table.row(
+                    line.level().name(),
+                    line.body().isPresent() ? words.figure(line.body().getAsDouble()) : "",
+                    words.figure(line.finished()),
+                    known ? words.signedFigure(line.ease().getAsDouble()) : "",
+                    known ? Words.number(line.percent().getAsDouble(), 1) : "",
+                    line.wish().isPresent() ? words.signedFigure(line.wish().getAsDouble()) : "",
+                    text.wish(line));
+        }
+        table.print(out);
+    }
+
+    private void sources(EaseSheet sheet, SourceNotes notes) {
+        List<String> lines = notes.lines();
+        if (lines.isEmpty()) {
+            return;
+        }
+        page.line();
+        page.text(words.of("ease.sources"));
+        for (String line : lines) {
+            int space = line.indexOf(' ') + 1;
+            page.text("  " + line.substring(0, space), line.substring(space));
+        }
+        page.text("  ", notes.legend());
+        if (EaseText.nearlyMet(sheet)) {
+            page.text("  ", words.of("ease.nearly-met"));
+        }
+    }
+}

@@ -1,0 +1,91 @@
+package easewright.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What a change and a drawing without marks are told about. */
+class ChangeSaidTest {
+    private static final Path SKIRT = Path.of("sample-pieces/skirt.svg");
+
+    @TempDir
+    Path folder;
+
+    private static Run change(Path file, String... options) {
+        List<Object> line = new ArrayList<>(List.of("change", file));
+        line.addAll(List.of(options));
+        return Run.of(line.toArray());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "--at hip --by +2m, 105 cm, 200 cm",
+        "--at hip --by 24in, 105 cm, 60.96 cm",
+        "--at hip --by -30cm, 105 cm, 30 cm",
+        "--method lengthen --at hip --by 1.2m, grow, twice"
+    })
+    void asksBackWhereAnAmountIsOutOfProportion(String options, String one, String other) {
+        Path out = folder.resolve("out.svg");
+        List<String> line = new ArrayList<>(List.of(options.split(" ")));
+        line.addAll(List.of("-o", out.toString()));
+        Run asked = change(SKIRT, line.toArray(String[]::new));
+        assertThat(asked.code()).isEqualTo(Commands.REFUSED);
+        assertThat(asked.err().replace('\u00a0', ' ')).contains(one, other, "--anyway", "unit");
+        assertThat(out).doesNotExist();
+        line.add("--anyway");
+        Run meant = change(SKIRT, line.toArray(String[]::new));
+        assertThat(meant.code()).as(meant.err()).isLessThan(Commands.REFUSED);
+        assertThat(out).exists();
+        assertThat(meant.out()).contains("Check the amount");
+    }
+
+    @Test
+    void aMisfitIsOneMessageWithTheWayOut() {
+        Run run = change(SKIRT, "--method", "edge-length", "--edge", "waistband/seam", "--by", "-30mm", "--try");
+        assertThat(run.code()).isEqualTo(Commands.FAULTS);
+        String said = run.out().substring(run.out().indexOf("To be noticed"));
+        assertThat(said.lines().filter(l -> l.matches("  (FAULT|caution|note) .*")))
+                .hasSize(1)
+                .allSatisfy(l -> assertThat(l).contains("waistband"));
+        String flat = said.replaceAll("[\\s\u00a0]+", " ");
+        assertThat(flat).contains("now +3 cm off", "Back/waist", "by \u22120.75 cm", "hip, waist");
+    }
+
+    @Test
+    void lengtheningShowsWhatBecameLonger() {
+        Run run = change(SKIRT, "--method", "lengthen", "--at", "hip", "--set", "below=10 cm", "--by", "2cm", "--try");
+        assertThat(run.code()).as(run.err()).isEqualTo(Commands.DONE);
+        assertThat(run.out())
+                .containsPattern("Front, fold +60.00 +62.00 +\\+2")
+                .containsPattern("Back, side +61.59 +63.59 +\\+2")
+                .doesNotContain("caution", "protected");
+    }
+
+    @Test
+    void aDrawingWithoutMarksSaysWhatIsMissing() {
+        Path bare = Path.of("docs/first-fit/skirt.svg");
+        for (String command : List.of("measure", "ease", "check")) {
+            Run run = Run.of(command, bare);
+            String said = run.out().replaceAll("[\\s\u00a0]+", " ");
+            assertThat(said).contains("No level", "page Marks", "to check the scale, not as a piece");
+            assertThat(said).doesNotContain("5 cm × 5 cm, cut");
+        }
+        assertThat(Run.of("measure", bare, "--json").json().path("pieces")).hasSize(3);
+        assertThat(Run.of("ease", SKIRT).out()).doesNotContain("No level");
+    }
+
+    @Test
+    void whatWasThereBeforeIsCountedAndNotRepeated() {
+        Run run = change(SKIRT, "--at", "hip", "--by", "24mm", "--try");
+        assertThat(run.out()).contains("as before the change").doesNotContain("To be noticed");
+        Run json = change(SKIRT, "--at", "hip", "--by", "24mm", "--try", "--json");
+        assertThat(json.json().path("findings").findValuesAsText("code"))
+                .contains("mate-length-changed", "dart-cap-off");
+    }
+}
