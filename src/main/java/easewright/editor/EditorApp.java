@@ -20,6 +20,8 @@ public final class EditorApp extends Application {
 
     /** Opens the window and returns when it is closed. */
     public static void open(String... args) {
+        // Pictures of drawings are painted with parts of another window toolkit, which is to open no window of its own.
+        System.setProperty("java.awt.headless", "true");
         Thread ahead = new Thread(EditorApp::ahead, "ahead");
         ahead.setDaemon(true);
         ahead.start();

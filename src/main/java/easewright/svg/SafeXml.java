@@ -15,6 +15,7 @@ import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 import org.xml.sax.SAXParseException;
 import org.xml.sax.XMLReader;
+import org.xml.sax.ext.DefaultHandler2;
 
 /**
  * The only door through which XML comes in. The JDK's own parser is named explicitly, so that nothing on the class
@@ -44,14 +45,7 @@ final class SafeXml {
         ParserEvents events = new ParserEvents(builder);
         requireWholeDoctype(plain, name);
         try {
-            XMLReader reader = parser().getXMLReader();
-            reader.setContentHandler(events);
-            reader.setDTDHandler(events);
-            reader.setEntityResolver(events);
-            reader.setErrorHandler(events);
-            reader.setProperty("http://xml.org/sax/properties/lexical-handler", events);
-            reader.setProperty("http://xml.org/sax/properties/declaration-handler", events);
-            reader.parse(new InputSource(new ByteArrayInputStream(plain)));
+            play(plain, events);
         } catch (ParserEvents.Refused e) {
             throw problem(e.code(), name, events, e);
         } catch (SAXParseException e) {
@@ -66,6 +60,18 @@ final class SafeXml {
             throw problem("not-well-formed", name, events, e);
         }
         return builder.tree();
+    }
+
+    /** Reads a drawing that was read to a tree before, with the same limits, for whoever looks at it in another way. */
+    static void play(byte[] plain, DefaultHandler2 handler) throws SAXException, IOException {
+        XMLReader reader = parser().getXMLReader();
+        reader.setContentHandler(handler);
+        reader.setDTDHandler(handler);
+        reader.setEntityResolver(handler);
+        reader.setErrorHandler(handler);
+        reader.setProperty("http://xml.org/sax/properties/lexical-handler", handler);
+        reader.setProperty("http://xml.org/sax/properties/declaration-handler", handler);
+        reader.parse(new InputSource(new ByteArrayInputStream(plain)));
     }
 
     /**

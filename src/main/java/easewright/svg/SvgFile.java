@@ -290,6 +290,15 @@ public final class SvgFile {
         return statedToo ? StatedLengths.scaled(rescaled, factor) : rescaled;
     }
 
+    /**
+     * Shows how the drawing looks: its elements with nothing in them that could fetch, run or swell.
+     *
+     * @throws SvgProblem {@code scenery-large} if there are more of them than can be drawn in a moment
+     */
+    public void show(Scenery to) throws SvgProblem {
+        SceneryPlayer.play(PlainBytes.of(bytes, name), name, drawing, options, to);
+    }
+
     /** The file as it was read. */
     public byte[] bytes() {
         return bytes.clone();

@@ -37,6 +37,11 @@ public record MarkScene(
         dots = List.copyOf(dots);
     }
 
+    /** Without the words written on the drawing, where it is to be seen itself. */
+    public MarkScene withoutCaptions() {
+        return new MarkScene(loose, List.of(), edges, soft, strong, dots, tape);
+    }
+
     /** How a place is shown. */
     public enum Sign {
         /** Clicked already. */

@@ -12,7 +12,7 @@ import javafx.scene.shape.FillRule;
 import javafx.scene.shape.StrokeLineCap;
 import javafx.scene.shape.StrokeLineJoin;
 
-/** Draws one piece: paper, lines, darts, then its signs. Levels and names lie above all pieces. */
+/** Draws one piece: its paper, then lines, darts and its signs. Levels and names lie above all pieces. */
 final class PiecePainter {
     private final GraphicsContext gc;
     private final Viewport view;
@@ -30,16 +30,22 @@ final class PiecePainter {
         this.pen = new Pen(gc, view);
     }
 
-    void paint() {
+    /**
+     * All but the paper.
+     *
+     * @param drawn whether the drawing itself is on the paper, with the lines inside the piece as they were drawn
+     */
+    void lines(boolean drawn) {
         gc.setLineCap(StrokeLineCap.BUTT);
         gc.setLineJoin(StrokeLineJoin.ROUND);
         gc.setLineDashes();
         EdgeSigns signs = new EdgeSigns(pen, ink, sight);
-        paper();
         ghost();
-        riders();
+        if (!drawn || piece.original().isPresent()) {
+            riders();
+        }
         darts();
-        lines();
+        outlines();
         signs.edges();
         signs.trial();
         moved();
@@ -47,7 +53,8 @@ final class PiecePainter {
         signs.grain();
     }
 
-    private void paper() {
+    void paper() {
+        gc.setLineDashes();
         List<Segment> outline = piece.outline().segments();
         gc.setFill(ink.shadow());
         new Pen(gc, new Viewport(view.scale(), view.x() + 2.5, view.y() + 3.5)).closed(outline);
@@ -102,7 +109,7 @@ final class PiecePainter {
         }
     }
 
-    private void lines() {
+    private void outlines() {
         pen.set(ink.line(), piece.drawn() == LineKind.CUTTING ? 1.2 : 1.8);
         pen.closed(piece.outline().segments());
         gc.stroke();

@@ -20,13 +20,37 @@ public final class TablePainter {
     /** Paints the scene over a canvas of the given size in pixels; gives the room that its words have taken. */
     public static LabelRoom paint(
             GraphicsContext gc, double width, double height, Viewport view, Ink ink, TableScene scene) {
+        return paint(gc, width, height, view, ink, scene, Underlay.NONE);
+    }
+
+    /** The same with the drawing itself faintly on the paper of the pieces. */
+    public static LabelRoom paint(
+            GraphicsContext gc,
+            double width,
+            double height,
+            Viewport view,
+            Ink ink,
+            TableScene scene,
+            Underlay underlay) {
         gc.setFill(ink.table());
         gc.fillRect(0, 0, width, height);
         grid(gc, width, height, view, ink, scene.inches());
         List<TableScene.PieceSight> seen = scene.pieces().stream()
                 .filter(piece -> inSight(piece, view, width, height))
                 .toList();
-        seen.forEach(piece -> new PiecePainter(gc, view, ink, piece).paint());
+        List<PiecePainter> pieces = seen.stream()
+                .map(piece -> new PiecePainter(gc, view, ink, piece))
+                .toList();
+        if (underlay.isEmpty()) {
+            pieces.forEach(piece -> {
+                piece.paper();
+                piece.lines(false);
+            });
+        } else {
+            pieces.forEach(PiecePainter::paper);
+            underlay.paint(gc, view);
+            pieces.forEach(piece -> piece.lines(underlay.drawn().isPresent()));
+        }
         LabelRoom room = new LabelRoom();
         List<LevelPainter> levels = seen.stream()
                 .map(piece -> new LevelPainter(gc, view, ink, piece, room))

@@ -9,10 +9,12 @@ import easewright.editor.model.TableScenes;
 import easewright.editor.paint.Ink;
 import easewright.editor.paint.LabelRoom;
 import easewright.editor.paint.MarkPainter;
+import easewright.editor.paint.MarkScene;
 import easewright.editor.paint.OverlayPainter;
 import easewright.editor.paint.PointPainter;
 import easewright.editor.paint.TablePainter;
 import easewright.editor.paint.TableScene;
+import easewright.editor.paint.Underlay;
 import easewright.editor.paint.Viewport;
 import easewright.geom.Box;
 import easewright.geom.Point;
@@ -21,6 +23,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javafx.animation.AnimationTimer;
+import javafx.beans.property.BooleanProperty;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.layout.Region;
@@ -36,6 +39,7 @@ public final class CuttingTable extends Region {
     private final Canvas ground = new Canvas();
     private final Canvas overlay = new Canvas();
     private final TableMouse mouse;
+    private final DrawingBelow below;
     private final PlaceHand places;
     private final AnimationTimer painter = new AnimationTimer() {
         @Override
@@ -62,6 +66,7 @@ public final class CuttingTable extends Region {
     public CuttingTable(Session session) {
         this.session = session;
         this.places = new PlaceHand(session);
+        this.below = new DrawingBelow(session, this::repaint);
         this.mouse = new TableMouse(this, session, places);
         session.picking().askProperty().addListener((o, before, now) -> asked());
         setId("table");
@@ -131,7 +136,11 @@ public final class CuttingTable extends Region {
     private void paint() {
         Desk desk = session.desk();
         Ink ink = desk.dark() ? Ink.DARK : Ink.LIGHT;
-        LabelRoom room = TablePainter.paint(ground.getGraphicsContext2D(), getWidth(), getHeight(), view, ink, scene);
+        Underlay underlay = hand.filter(MarkHand::isOpen)
+                .map(h -> below.seen(view, getWidth(), getHeight(), pixels()))
+                .orElse(Underlay.NONE);
+        LabelRoom room =
+                TablePainter.paint(ground.getGraphicsContext2D(), getWidth(), getHeight(), view, ink, scene, underlay);
         OverlayPainter.paint(
                 overlay.getGraphicsContext2D(), getWidth(), getHeight(), view, ink, grips(), amountWords(desk));
         desk.pointed()
@@ -139,7 +148,22 @@ public final class CuttingTable extends Region {
                 .ifPresent(p ->
                         PointPainter.paint(overlay.getGraphicsContext2D(), view, ink, p.at().orElseThrow(), p.lines()));
         places.paint(overlay.getGraphicsContext2D(), view, ink);
-        hand.ifPresent(h -> MarkPainter.paint(overlay.getGraphicsContext2D(), view, ink, h.scene(), room));
+        hand.ifPresent(h -> {
+            MarkScene marks = underlay.drawn().isPresent() ? h.scene().withoutCaptions() : h.scene();
+            MarkPainter.paint(overlay.getGraphicsContext2D(), view, ink, marks, room);
+        });
+    }
+
+    /** Of the screen to one of the view. */
+    private double pixels() {
+        return getScene() == null || getScene().getWindow() == null
+                ? 1
+                : getScene().getWindow().getRenderScaleX();
+    }
+
+    /** Whether the drawing itself is shown under the pieces while marks are made. */
+    BooleanProperty drawingShownProperty() {
+        return below.onProperty();
     }
 
     private List<OverlayPainter.Grip> grips() {

@@ -35,6 +35,9 @@ final class Icons {
     /** A tape with its marks. */
     static final String TAPE = "M2.5 7h15v6h-15zM5.5 7v3M8.5 7v2M11.5 7v3M14.5 7v2";
 
+    /** A drawn sheet that shows under another. */
+    static final String DRAWING = "M3 3h10v10h-10zM7 16.5h9.5v-9.5M5.5 10.5l2-3 2 2 1.5-3";
+
     private Icons() {}
 
     static Node of(String path) {

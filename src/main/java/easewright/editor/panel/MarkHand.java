@@ -38,6 +38,11 @@ public final class MarkHand {
         return marker.state().on() || hasTool();
     }
 
+    /** Whether the page of marks is open. */
+    boolean isOpen() {
+        return marker.state().on();
+    }
+
     /** Whether the scale is being proved, to which the sizes of the pieces matter. */
     boolean isScaling() {
         return marker.state().on() && marker.state().step() == MarkState.Step.SCALE;

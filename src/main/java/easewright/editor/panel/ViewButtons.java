@@ -4,22 +4,32 @@ import easewright.editor.mark.Marker;
 import easewright.editor.mark.Tool;
 import easewright.editor.model.Session;
 import easewright.text.Words;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.ButtonBase;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 
-/** Nearer, farther, all of it: the three buttons in the corner of the table. */
+/** Nearer, farther, all of it, measuring, and the drawing under the pieces: the buttons in the corner of the table. */
 public final class ViewButtons extends HBox {
     public ViewButtons(Session session, CuttingTable table, Marker marker) {
         getStyleClass().add("view-buttons");
         setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
         Words words = session.desk().words();
+        ToggleButton drawing = new ToggleButton();
+        drawing.setId("view-drawing");
+        dress(drawing, words, "drawing", Icons.DRAWING);
+        drawing.selectedProperty().bindBidirectional(table.drawingShownProperty());
+        marker.stateProperty().addListener((o, before, now) -> seen(drawing, now.on()));
+        seen(drawing, marker.state().on());
         getChildren()
                 .setAll(
                         button(words, "farther", Icons.FARTHER, () -> table.zoom(0.8)),
                         button(words, "nearer", Icons.NEARER, () -> table.zoom(1.25)),
                         button(words, "all", Icons.ALL, table::fit),
-                        button(words, "tape", Icons.TAPE, () -> marker.take(Tool.TAPE)));
+                        button(words, "tape", Icons.TAPE, () -> marker.take(Tool.TAPE)),
+                        drawing);
         session.deskProperty().addListener((o, before, now) -> setVisible(now.isOpen()));
         setVisible(session.desk().isOpen());
     }
@@ -27,11 +37,20 @@ public final class ViewButtons extends HBox {
     private static Button button(Words words, String key, String icon, Runnable act) {
         Button button = new Button();
         button.setId("view-" + key);
+        dress(button, words, key, icon);
+        button.setOnAction(e -> act.run());
+        return button;
+    }
+
+    private static void dress(ButtonBase button, Words words, String key, String icon) {
         button.setGraphic(Icons.of(icon));
         button.getStyleClass().add("flat");
         button.setAccessibleText(words.of("editor.view." + key));
         Hints.on(button, words.of("editor.view." + key + ".hint"));
-        button.setOnAction(e -> act.run());
-        return button;
+    }
+
+    private static void seen(Node node, boolean is) {
+        node.setVisible(is);
+        node.setManaged(is);
     }
 }
