@@ -47,6 +47,7 @@ public sealed interface Alteration
         if (note().settings().keySet().stream().noneMatch(Scope.SIZE::equals) && PatternPart.severalSizes(pattern)) {
             throw Refusal.of("size-needed").with("known", PatternPart.sizes(pattern));
         }
+        Scope.requireOneLimb(note(), pattern);
         return make(pattern, lines);
     }
 

@@ -81,8 +81,15 @@ final class Likeness {
     /** All that is known of a piece besides places: names, roles, numbers. */
     private static List<Object> bare(Piece piece) {
         Point none = Point.ORIGIN;
-        List<Object> rest = new ArrayList<>(
-                List.of(piece.id(), piece.name(), piece.drawn(), piece.allowance(), piece.times(), piece.onFold()));
+        List<Object> rest = new ArrayList<>(List.of(
+                piece.id(),
+                piece.name(),
+                piece.drawn(),
+                piece.allowance(),
+                piece.times(),
+                piece.onFold(),
+                piece.size(),
+                piece.side()));
         piece.edges().forEach(e -> rest.add(e.withEnds(none, none)));
         piece.levels().forEach(l -> rest.add(placeless(l)));
         piece.darts()

@@ -71,7 +71,13 @@ public final class Replay {
         List<Optional<Piece>> exact = new ArrayList<>();
         bare.pieces().forEach(p -> exact.add(Optional.empty()));
         for (int i = known.size() - 1; i >= 0; i--) {
-            if (known.get(i).changes().equals(prefix) && matches(known.get(i), bare, kept, exact)) {
+            boolean same = known.get(i).changes().equals(prefix);
+            if (same && parts(known.get(i), bare, kept)) {
+                return bare.withPieces(known.get(i).pieces())
+                        .withMates(known.get(i).mates())
+                        .withChanges(prefix);
+            }
+            if (same && sameIds(known.get(i), bare) && matches(known.get(i), bare, kept, exact)) {
                 return bare.withPieces(exact.stream().flatMap(Optional::stream).toList())
                         .withChanges(prefix);
             }
@@ -82,6 +88,23 @@ public final class Replay {
             pieces.add(exact.get(i).orElse(back.pieces().get(i)));
         }
         return back.withPieces(pieces);
+    }
+
+    /** Whether a later change made left and right pieces, and going forward from then gives exactly what is now. */
+    private static boolean parts(Pattern then, Pattern now, int kept) {
+        try {
+            return !sameIds(then, now)
+                    && forward(then, now.changes(), kept).pieces().equals(now.pieces());
+        } catch (Refusal refusal) {
+            return false;
+        }
+    }
+
+    private static boolean sameIds(Pattern one, Pattern other) {
+        return one.pieces().stream()
+                .map(Piece::id)
+                .toList()
+                .equals(other.pieces().stream().map(Piece::id).toList());
     }
 
     /**

@@ -1,8 +1,12 @@
 package easewright.alter;
 
 import easewright.pattern.ChangeNote;
+import easewright.pattern.Level;
+import easewright.pattern.LevelMark;
 import easewright.pattern.Pattern;
 import easewright.pattern.PatternPart;
+import easewright.pattern.Piece;
+import easewright.pattern.Side;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -11,23 +15,63 @@ import java.util.Optional;
  * Where in a pattern a change is made, as it is kept among the settings of its record.
  *
  * @param size the size, where the pattern comes in several
+ * @param side the side of the garment; both where it is made alike on either
  */
-public record Scope(Optional<String> size) {
+public record Scope(Optional<String> size, Side side) {
     /** The whole garment. */
-    public static final Scope WHOLE = new Scope(Optional.empty());
+    public static final Scope WHOLE = new Scope(Optional.empty(), Side.BOTH);
 
     /** Key of the size in a record. */
     public static final String SIZE = "in-size";
 
-    /** What a record says. */
+    /** Key of the side in a record. */
+    public static final String SIDE = "on-side";
+
+    /** What a record says; a side that is none of ours is taken for both. */
     public static Scope of(ChangeNote note) {
-        return new Scope(Optional.ofNullable(note.settings().get(SIZE)));
+        String side = note.settings().getOrDefault(SIDE, "");
+        return new Scope(
+                Optional.ofNullable(note.settings().get(SIZE)), side(side).orElse(Side.BOTH));
+    }
+
+    /** The side that a word means, whatever the capitals. */
+    public static Optional<Side> side(String word) {
+        for (Side side : Side.values()) {
+            if (Settings.name(side).equalsIgnoreCase(word.strip())) {
+                return Optional.of(side);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Refuses a girth of a limb of which left and right have pieces of their own, where no side is named. */
+    static void requireOneLimb(ChangeNote note, Pattern pattern) throws Refusal {
+        Scope scope = of(note);
+        boolean girth = Ways.of(note.method())
+                .filter(w -> w.aim() == Way.Aim.GIRTH || w.aim() == Way.Aim.MOVED)
+                .isPresent();
+        Optional<Level> level =
+                Optional.ofNullable(note.settings().get("level")).flatMap(pattern::level);
+        if (!girth || scope.side() != Side.BOTH || !level.map(Level::limb).orElse(false)) {
+            return;
+        }
+        for (Piece piece : pattern.pieces()) {
+            boolean own = scope.size().isEmpty()
+                    || piece.size().isEmpty()
+                    || piece.size().equals(scope.size());
+            boolean counts =
+                    piece.level(level.get().name()).map(LevelMark::counts).orElse(false);
+            if (own && counts && piece.side() != Side.BOTH) {
+                throw Refusal.of("side-needed").with("level", level.get().name());
+            }
+        }
     }
 
     /** The record without its scope. */
     static ChangeNote without(ChangeNote note) {
         Map<String, String> settings = new LinkedHashMap<>(note.settings());
         settings.remove(SIZE);
+        settings.remove(SIDE);
         return new ChangeNote(note.method(), settings);
     }
 
@@ -35,18 +79,30 @@ public record Scope(Optional<String> size) {
     ChangeNote write(ChangeNote note) {
         Map<String, String> settings = new LinkedHashMap<>(note.settings());
         size.ifPresent(s -> settings.put(SIZE, s));
+        if (side != Side.BOTH) {
+            settings.put(SIDE, Settings.name(side));
+        }
         return new ChangeNote(note.method(), settings);
     }
 
     /**
-     * The part of the pattern that is meant.
+     * The garment that is meant, on both its sides.
      *
      * @throws Refusal if there is no such size
      */
-    public PatternPart in(Pattern pattern) throws Refusal {
+    PatternPart garment(Pattern pattern) throws Refusal {
         if (size.isPresent() && !PatternPart.sizes(pattern).contains(size.get())) {
             throw Refusal.of("size-not-known").with("size", size.get()).with("known", PatternPart.sizes(pattern));
         }
         return size.map(s -> PatternPart.ofSize(pattern, s)).orElseGet(() -> PatternPart.whole(pattern));
+    }
+
+    /**
+     * The pieces among which a change finds what it names: those of the size and of the side.
+     *
+     * @throws Refusal if there is no such size
+     */
+    public PatternPart part(Pattern pattern) throws Refusal {
+        return PatternPart.ofSide(garment(pattern).alone(), side);
     }
 }

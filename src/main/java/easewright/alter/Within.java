@@ -5,14 +5,16 @@ import easewright.pattern.ChangeNote;
 import easewright.pattern.Pattern;
 import easewright.pattern.PatternPart;
 import easewright.pattern.Piece;
+import easewright.pattern.Side;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
 /**
- * Any change, made in one of several sizes: exactly there, on the pieces of that size, while those of the others stay
- * the same objects. Its record is that of the change, with the size among its settings.
+ * Any change, made in one of several sizes or on one side of the garment, or both: exactly there, while the pieces of
+ * other sizes and of the other side stay the same objects. Its record is that of the change, with the size and the side
+ * among its settings.
  *
  * @param scope  where it is made
  * @param change what is made there
@@ -29,7 +31,7 @@ public record Within(Scope scope, Alteration change) implements Alteration {
 
     /** The change in a size, where one is meant. */
     public static Alteration of(Optional<String> size, Alteration change) {
-        return of(new Scope(size), change);
+        return of(new Scope(size, Side.BOTH), change);
     }
 
     public Within {
@@ -60,8 +62,10 @@ public record Within(Scope scope, Alteration change) implements Alteration {
 
     @Override
     public Altered make(Pattern pattern, StitchLines lines) throws Refusal {
-        PatternPart part = scope.in(pattern);
-        Altered done = change.make(part.alone(), lines);
+        PatternPart part = scope.garment(pattern);
+        Altered done = scope.side() == Side.BOTH
+                ? change.make(part.alone(), lines)
+                : new OneSide(part.alone(), scope.side(), change).done(lines);
         Pattern changed = done.pattern();
         if (changed == part.alone()) {
             return Altered.nothing(pattern);

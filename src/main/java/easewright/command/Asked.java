@@ -11,6 +11,7 @@ import easewright.alter.Ways;
 import easewright.alter.Within;
 import easewright.pattern.ChangeNote;
 import easewright.pattern.Pattern;
+import easewright.pattern.Side;
 import easewright.text.Unreadable;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -120,11 +121,25 @@ record Asked(Way way, Map<String, List<String>> texts, Optional<String> size) {
         }
     }
 
+    private Side side() throws Trouble {
+        List<String> named = texts.getOrDefault(Scope.SIDE, List.of());
+        String word = named.isEmpty() ? "both" : named.get(0);
+        return Scope.side(word).orElseThrow(() -> new Trouble("side-not-known", Map.of("text", word)));
+    }
+
+    /** The settings of the way itself. */
+    private Map<String, List<String>> settings() {
+        Map<String, List<String>> own = new LinkedHashMap<>(texts);
+        own.remove(Scope.SIDE);
+        return own;
+    }
+
     /** The alteration of this pattern that was meant. */
     Alteration alteration(Pattern pattern, Typed typed) throws Trouble {
         try {
-            Scope scope = new Scope(size);
-            ChangeNote note = SettingText.read(way, texts, scope.in(pattern).alone(), typed::mm);
+            Scope scope = new Scope(size, side());
+            ChangeNote note =
+                    SettingText.read(way, settings(), scope.part(pattern).alone(), typed::mm);
             return Within.of(scope, way.from(note));
         } catch (Refusal e) {
             throw named(e);

@@ -32,6 +32,7 @@ record Shorthand(String option, String json, String label, boolean many, String 
             new Shorthand("--taper", "taper", "TAPER", false, "taper"),
             new Shorthand("--carry", "carry", "", false, "carry-to-hem"),
             new Shorthand("--sizes", "sizes", "SIZES", true, Scope.SIZE),
+            new Shorthand("--side", "side", "SIDE", false, Scope.SIDE),
             new Shorthand("--one-side", "one_side", "", false, "one-side"),
             new Shorthand("--accept", "accept", "", false, "accept-protected"));
 

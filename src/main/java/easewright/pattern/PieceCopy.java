@@ -4,6 +4,7 @@ import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.geom.Segment;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.UnaryOperator;
 
 /**
@@ -20,8 +21,16 @@ public record PieceCopy(UnaryOperator<Point> place, UnaryOperator<Segment> line,
      * @param ending what is put behind the id of the piece and of each of its lines
      */
     public Piece of(Piece piece, String ending) {
+        Piece copy = of(piece);
+        List<Rider> riders = copy.riders().stream()
+                .map(r -> new Rider(id(r.id(), ending), r.kind(), r.segments()))
+                .toList();
+        return copy.toBuilder().id(id(piece.id(), ending)).riders(riders).build();
+    }
+
+    /** The piece itself, lying elsewhere. */
+    public Piece of(Piece piece) {
         PieceBuilder copy = piece.toBuilder()
-                .id(id(piece.id(), ending))
                 .outline(outline(piece.outline()))
                 .edges(piece.edges().stream()
                         .map(e -> e.withEnds(place.apply(e.from()), place.apply(e.to())))
@@ -33,10 +42,15 @@ public record PieceCopy(UnaryOperator<Point> place, UnaryOperator<Segment> line,
                         .toList())
                 .grain(piece.grain().map(g -> new Grain(place.apply(g.from()), place.apply(g.to()))))
                 .riders(piece.riders().stream()
-                        .map(r -> new Rider(id(r.id(), ending), r.kind(), lines(r.segments())))
+                        .map(r -> r.withSegments(lines(r.segments())))
                         .toList())
                 .original(piece.original().map(this::outline));
         return copy.build();
+    }
+
+    /** What is put behind the ids of a copy for a side. */
+    public static String ending(Side side) {
+        return "-" + side.name().toLowerCase(Locale.ROOT);
     }
 
     /** An id for a copy: letters, digits and hyphens, whatever the first one is made of. */

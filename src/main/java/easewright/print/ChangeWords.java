@@ -5,6 +5,7 @@ import easewright.pattern.ChangeNote;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
+import easewright.pattern.Side;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -45,7 +46,8 @@ public final class ChangeWords {
             "notch",
             "at",
             "stroke",
-            Scope.SIZE);
+            Scope.SIZE,
+            Scope.SIDE);
 
     private final Words words;
 
@@ -69,7 +71,9 @@ public final class ChangeWords {
         values.putIfAbsent("level", "");
         values.put("where", where(note, pattern));
         List<String> sentences = new ArrayList<>();
-        String done = sentence(note, values);
+        String made = sentence(note, values);
+        Side side = Scope.of(note).side();
+        String done = side == Side.BOTH ? made : words.of("change.on-side." + side.name(), Map.of("change", made));
         sentences.add(Scope.of(note)
                 .size()
                 .map(size -> words.of("change.in-size", Map.of("size", size, "change", done)))

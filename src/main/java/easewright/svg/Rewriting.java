@@ -77,6 +77,7 @@ final class Rewriting {
                 edits.add(new ShapeRewriter(source, shape).setting("id", shape.id()));
             }
         }
+        edits.addAll(copyEdits());
         edits.addAll(marksEdits());
         byte[] plain = source.splice(edits);
         byte[] written = PlainBytes.isPacked(original) ? packed(plain) : plain;
@@ -101,6 +102,22 @@ final class Rewriting {
         } catch (IllegalArgumentException | ArithmeticException e) {
             throw new SvgProblem("shape-not-editable", values, e);
         }
+    }
+
+    /** New elements, each behind the one that it is a copy of. */
+    private List<Edit> copyEdits() throws SvgProblem {
+        List<Edit> edits = new ArrayList<>();
+        for (DrawnCopy copy : targets.copies().values()) {
+            DrawnShape base = drawing.all().get(copy.shape());
+            if (!base.editable()) {
+                throw new SvgProblem(
+                        "shape-not-editable", Map.of("piece", copy.piece(), "id", base.id(), "file", name));
+            }
+            Tag tag = source.tag(base.element());
+            int at = Math.max(tag.to(), tag.endTo());
+            edits.add(new Edit(at, at, source.lineEnd() + indentOf(tag.from()) + copy.element(source, base)));
+        }
+        return edits;
     }
 
     private List<Edit> marksEdits() throws SvgProblem {
@@ -145,15 +162,18 @@ final class Rewriting {
     private void prove(byte[] written) throws SvgProblem {
         SvgFile again = SvgFile.proving(written, name);
         List<DrawnShape> now = again.drawing().all();
-        if (!again.marked() || now.size() != drawing.all().size()) {
+        if (!again.marked()
+                || now.size() != drawing.all().size() + targets.copies().size()) {
             throw unproved("", "marks");
         }
-        for (int i = 0; i < now.size(); i++) {
+        int at = 0;
+        for (int i = 0; i < drawing.all().size(); i++) {
+            DrawnShape is = now.get(at++);
             DrawnShape before = drawing.all().get(i);
             Map<Integer, List<Segment>> wanted = targets.geometry().getOrDefault(i, Map.of());
-            boolean right = now.get(i).subPaths().size() == before.subPaths().size();
+            boolean right = is.subPaths().size() == before.subPaths().size();
             for (int k = 0; right && k < before.subPaths().size(); k++) {
-                SubPath drawn = now.get(i).subPaths().get(k);
+                SubPath drawn = is.subPaths().get(k);
                 SubPath old = before.subPaths().get(k);
                 right = wanted.containsKey(k)
                         ? lands(drawn.segments(), wanted.get(k)) && drawn.closed() == old.closed()
@@ -162,7 +182,24 @@ final class Rewriting {
             if (!right) {
                 throw unproved(targets.pieces().getOrDefault(i, ""), before.id());
             }
+            for (DrawnCopy copy : targets.copies().values()) {
+                if (copy.shape() == i && !isThere(copy, now.get(at++))) {
+                    throw unproved(copy.piece(), copy.id());
+                }
+            }
         }
+    }
+
+    private static boolean isThere(DrawnCopy copy, DrawnShape drawn) {
+        boolean right = drawn.id().equals(copy.id())
+                && drawn.idGiven()
+                && drawn.subPaths().size() == copy.strokes().size();
+        for (int k = 0; right && k < copy.strokes().size(); k++) {
+            List<Segment> stroke = copy.strokes().get(k);
+            right = lands(drawn.subPaths().get(k).segments(), stroke)
+                    && drawn.subPaths().get(k).closed() == DrawnCopy.closed(stroke);
+        }
+        return right;
     }
 
     private SvgProblem unproved(String piece, String id) {

@@ -17,22 +17,30 @@ import java.util.TreeSet;
  *
  * @param geometry new segments by number of shape and of sub-path
  * @param used     numbers of the shapes that pieces and riders are
+ * @param copies   lines to be drawn anew, by their ids
  * @param pieces   name of the piece to which a shape belongs, by number of shape
  */
-record Targets(Map<Integer, Map<Integer, List<Segment>>> geometry, Set<Integer> used, Map<Integer, String> pieces) {
+record Targets(
+        Map<Integer, Map<Integer, List<Segment>>> geometry,
+        Set<Integer> used,
+        Map<Integer, String> pieces,
+        Map<String, DrawnCopy> copies) {
     /**
      * @throws SvgProblem {@code piece-not-drawn}, {@code joined-not-writable} or {@code rider-not-writable}
      */
     static Targets of(Drawing drawing, DrawnGeometry drawn, Pattern pattern) throws SvgProblem {
-        Targets targets = new Targets(new TreeMap<>(), new TreeSet<>(), new TreeMap<>());
+        Targets targets = new Targets(new TreeMap<>(), new TreeSet<>(), new TreeMap<>(), DrawnCopy.in(drawn, pattern));
         for (Piece piece : pattern.pieces()) {
             Optional<DrawnGeometry.Part> whole = drawn.piece(piece.id());
             if (whole.isPresent()) {
                 targets.add(drawing, whole.get(), List.of(piece.outline().segments()), piece.name());
-            } else {
+            } else if (!targets.copies().containsKey(piece.id())) {
                 targets.addJoined(drawing, drawn, piece);
             }
             for (Rider rider : piece.riders()) {
+                if (targets.copies().containsKey(rider.id())) {
+                    continue;
+                }
                 DrawnGeometry.Part line = drawn.rider(rider.id())
                         .orElseThrow(() ->
                                 new SvgProblem("piece-not-drawn", Map.of("piece", piece.name(), "id", rider.id())));

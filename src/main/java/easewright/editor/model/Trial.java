@@ -2,10 +2,13 @@ package easewright.editor.model;
 
 import easewright.alter.Altered;
 import easewright.alter.Refusal;
+import easewright.alter.Scope;
 import easewright.alter.Within;
 import easewright.measure.StitchLines;
+import easewright.pattern.EdgeRef;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
+import easewright.pattern.PatternPart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -53,8 +56,16 @@ public sealed interface Trial {
         }
         StitchLines lines = new StitchLines(reading.measures());
         try {
-            Altered altered = Within.of(reading.size(), wanted.change(pattern, holds(pattern, reading, wanted)))
-                    .apply(pattern, lines);
+            Scope scope = new Scope(reading.size(), wanted.side());
+            PatternPart pieces = scope.part(pattern);
+            List<EdgeRef> taking = holds(pattern, reading, wanted).stream()
+                    .map(Hold::edge)
+                    .distinct()
+                    .filter(e -> !wanted.leftOut().contains(e))
+                    .flatMap(e -> pieces.idInPart(e.piece()).stream().map(id -> EdgeRef.of(id, e.edge())))
+                    .toList();
+            Altered altered =
+                    Within.of(scope, wanted.change(pieces.alone(), taking)).apply(pattern, lines);
             Reading after = Reading.quick(altered.pattern(), pattern, reading, lines);
             List<Finding> findings = new ArrayList<>(altered.findings());
             findings.addAll(Reading.drift(pattern, reading, altered.pattern(), after));

@@ -8,6 +8,7 @@ import easewright.alter.Taper;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.LevelKind;
 import easewright.pattern.Pattern;
+import easewright.pattern.Side;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -18,7 +19,7 @@ import java.util.Set;
  * @param amount   by which the finished girth at the level is to change, mm
  * @param leftOut  seam edges at the level that shall not take part
  * @param carry    whether the change goes on parallel down to the hem
- * @param oneSide  whether only one side of the garment changes
+ * @param side     the side of the garment that changes; both where it changes alike on either
  * @param openUp   whether protected edges may move after all
  * @param even     whether seams that are sewn together shall change by the same length
  * @param other    another way than at the seams, or that way with all its settings
@@ -29,7 +30,7 @@ public record Wanted(
         Set<EdgeRef> leftOut,
         Taper taper,
         boolean carry,
-        boolean oneSide,
+        Side side,
         boolean openUp,
         boolean even,
         Optional<OtherWay> other) {
@@ -42,7 +43,8 @@ public record Wanted(
 
     /** Nothing yet, with the settings most often right at such a level. */
     public static Wanted at(String level, LevelKind kind) {
-        return new Wanted(level, 0, Set.of(), Taper.SMOOTH, belowTheWaist(kind), false, false, false, Optional.empty());
+        return new Wanted(
+                level, 0, Set.of(), Taper.SMOOTH, belowTheWaist(kind), Side.BOTH, false, false, Optional.empty());
     }
 
     private static boolean belowTheWaist(LevelKind kind) {
@@ -50,35 +52,35 @@ public record Wanted(
     }
 
     public Wanted withAmount(double mm) {
-        return new Wanted(level, mm, leftOut, taper, carry, oneSide, openUp, even, other);
+        return new Wanted(level, mm, leftOut, taper, carry, side, openUp, even, other);
     }
 
     public Wanted withLeftOut(Set<EdgeRef> edges) {
-        return new Wanted(level, amount, edges, taper, carry, oneSide, openUp, even, other);
+        return new Wanted(level, amount, edges, taper, carry, side, openUp, even, other);
     }
 
     public Wanted withTaper(Taper shape) {
-        return new Wanted(level, amount, leftOut, shape, carry, oneSide, openUp, even, other);
+        return new Wanted(level, amount, leftOut, shape, carry, side, openUp, even, other);
     }
 
     public Wanted withCarry(boolean toHem) {
-        return new Wanted(level, amount, leftOut, taper, toHem, oneSide, openUp, even, other);
+        return new Wanted(level, amount, leftOut, taper, toHem, side, openUp, even, other);
     }
 
-    public Wanted withOneSide(boolean only) {
-        return new Wanted(level, amount, leftOut, taper, carry, only, openUp, even, other);
+    public Wanted withSide(Side which) {
+        return new Wanted(level, amount, leftOut, taper, carry, which, openUp, even, other);
     }
 
     public Wanted withOpenUp(boolean allowed) {
-        return new Wanted(level, amount, leftOut, taper, carry, oneSide, allowed, even, other);
+        return new Wanted(level, amount, leftOut, taper, carry, side, allowed, even, other);
     }
 
     public Wanted withEven(boolean alike) {
-        return new Wanted(level, amount, leftOut, taper, carry, oneSide, openUp, alike, other);
+        return new Wanted(level, amount, leftOut, taper, carry, side, openUp, alike, other);
     }
 
     public Wanted withOther(Optional<OtherWay> way) {
-        return new Wanted(level, amount, leftOut, taper, carry, oneSide, openUp, even, way);
+        return new Wanted(level, amount, leftOut, taper, carry, side, openUp, even, way);
     }
 
     /** Nothing more is wanted here for now; the way stays chosen. */
@@ -91,6 +93,11 @@ public record Wanted(
         return other.isEmpty();
     }
 
+    /** Whether it may be made on one side: a centre line belongs to both. */
+    public boolean maySided() {
+        return other.map(o -> !o.method().equals("centre")).orElse(true);
+    }
+
     /** Whether this is the same wish by as much or more in the same direction. */
     boolean asksMoreThan(Wanted other) {
         return equals(other.withAmount(amount))
@@ -101,12 +108,13 @@ public record Wanted(
     /**
      * The change that does this.
      *
-     * @param holds the seams at the level
+     * @param pattern the pieces among which it is made
+     * @param taking  the seams at the level that are to take part, where some are left out
      * @throws Refusal if a setting of another way is missing or not understood
      */
-    public Alteration change(Pattern pattern, List<Hold> holds) throws Refusal {
+    public Alteration change(Pattern pattern, List<EdgeRef> taking) throws Refusal {
         if (other.isEmpty()) {
-            return atSeams(holds);
+            return atSeams(taking);
         }
         OtherWay way = other.get();
         boolean mayMove = way.way().setting(ACCEPT).isPresent();
@@ -114,15 +122,10 @@ public record Wanted(
     }
 
     /** The change at the seams that remain. */
-    private SeamChange atSeams(List<Hold> holds) {
+    private SeamChange atSeams(List<EdgeRef> taking) {
         List<Share> shares = leftOut.isEmpty()
                 ? List.of()
-                : holds.stream()
-                        .map(Hold::edge)
-                        .distinct()
-                        .filter(e -> !leftOut.contains(e))
-                        .map(e -> new Share(e, 1))
-                        .toList();
-        return new SeamChange(level, amount, shares, taper, carry, List.of(), List.of(), oneSide, openUp, even);
+                : taking.stream().map(e -> new Share(e, 1)).toList();
+        return new SeamChange(level, amount, shares, taper, carry, List.of(), List.of(), false, openUp, even);
     }
 }

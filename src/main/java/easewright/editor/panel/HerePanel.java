@@ -44,6 +44,7 @@ public final class HerePanel extends VBox {
     private final Label outcome = new Label();
     private final EffectView effect = new EffectView();
     private final SeamSettings seams = new SeamSettings(this::change);
+    private final SideChoice sides = new SideChoice(this::change);
     private final WayFormView form;
     private final WhereView where;
     private final FollowUpView followUp;
@@ -135,7 +136,7 @@ public final class HerePanel extends VBox {
         how.setAlignment(Pos.CENTER_LEFT);
         wayTitle.setMinWidth(USE_PREF_SIZE);
         HBox.setHgrow(way, Priority.ALWAYS);
-        settings = new FittedScroll(new VBox(8, where, followUp, effect, seams, form));
+        settings = new FittedScroll(new VBox(8, where, followUp, effect, seams, form, sides));
         settings.getStyleClass().add("here-settings");
         settings.setMinHeight(72);
         VBox.setVgrow(settings, Priority.ALWAYS);
@@ -212,6 +213,8 @@ public final class HerePanel extends VBox {
             seams.show(desk, wanted);
         }
         form.show(desk);
+        sides.show(wanted);
+        visible(sides, !where.isOpen() && wanted.maySided());
         refused(desk, wanted, words);
         boolean small = folds && wanted.amount() == 0 && wanted.atSeams() && !where.isOpen();
         for (Region part : List.of(settings, done)) {
@@ -238,6 +241,7 @@ public final class HerePanel extends VBox {
 
     private void words(Words words) {
         title.setText(words.of("editor.here.title"));
+        sides.words(words);
         wayTitle.setText(words.of("editor.way.title"));
         ask.setText(words.of("editor.where"));
         Hints.on(ask, words.of("editor.where.hint"));

@@ -32,7 +32,6 @@ final class SeamSettings extends VBox {
     private final ToggleButton smooth = new ToggleButton();
     private final ToggleButton straight = new ToggleButton();
     private final CheckBox carry = new CheckBox();
-    private final CheckBox oneSide = new CheckBox();
     private final CheckBox even = new CheckBox();
     private List<Object> chipsShown = List.of();
     private LengthUnit told;
@@ -54,8 +53,6 @@ final class SeamSettings extends VBox {
         straight.setOnAction(e -> changer.accept(w -> w.withTaper(Taper.STRAIGHT)));
         carry.setId("carry");
         carry.setOnAction(e -> changer.accept(w -> w.withCarry(carry.isSelected())));
-        oneSide.setId("one-side");
-        oneSide.setOnAction(e -> changer.accept(w -> w.withOneSide(oneSide.isSelected())));
         even.setId("even");
         even.setOnAction(e -> changer.accept(w -> w.withEven(even.isSelected())));
         HBox which = new HBox(8, seamsTitle, seams);
@@ -65,7 +62,7 @@ final class SeamSettings extends VBox {
         HBox how = new HBox(6, shapeTitle, smooth, straight);
         how.setAlignment(Pos.CENTER_LEFT);
         shapeTitle.setMinWidth(USE_PREF_SIZE);
-        getChildren().setAll(which, how, new HBox(16, carry, oneSide), even);
+        getChildren().setAll(which, how, new HBox(16, carry, even));
     }
 
     void show(Desk desk, Wanted wanted) {
@@ -77,7 +74,6 @@ final class SeamSettings extends VBox {
         smooth.setSelected(wanted.taper() == Taper.SMOOTH);
         straight.setSelected(wanted.taper() == Taper.STRAIGHT);
         carry.setSelected(wanted.carry());
-        oneSide.setSelected(wanted.oneSide());
         even.setSelected(wanted.even());
     }
 
@@ -90,8 +86,6 @@ final class SeamSettings extends VBox {
         Hints.on(straight, words.of("editor.here.straight.hint"));
         carry.setText(words.of("editor.here.carry"));
         Hints.on(carry, words.of("editor.here.carry.hint"));
-        oneSide.setText(words.of("editor.here.one-side"));
-        Hints.on(oneSide, words.of("editor.here.one-side.hint"));
         even.setText(words.of("way.seam.setting.even"));
         Hints.on(even, words.of("way.seam.setting.even.hint"));
     }

@@ -1,0 +1,356 @@
+package easewright.alter;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import easewright.draft.Samples;
+import easewright.measure.Girth;
+import easewright.measure.Measures;
+import easewright.pattern.Finding;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import easewright.pattern.Side;
+import easewright.svg.SvgFile;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** Any way of changing, on one side of the garment only. */
+class OneSideTest {
+    private static final Map<String, SvgFile> FILES = new LinkedHashMap<>();
+    private static final LengthReader<RuntimeException> MM = Double::parseDouble;
+
+    @BeforeAll
+    static void draft() throws Exception {
+        for (String name : List.of("skirt", "bodice", "trousers", "knit-top", "skirt-sizes")) {
+            byte[] svg = Samples.files().get(name + ".svg").getBytes(StandardCharsets.UTF_8);
+            FILES.put(name, SvgFile.read(svg, name));
+        }
+    }
+
+    private static Pattern sample(String name) {
+        return FILES.get(name).pattern();
+    }
+
+    private static Alteration on(Side side, Alteration change) {
+        return Within.of(new Scope(Optional.empty(), side), change);
+    }
+
+    /** One side of a girth: of a limb that limb's own, else what lies on that side of the body. */
+    private static double side(Pattern pattern, String level, Side side) {
+        List<Girth> girths = Measures.of(pattern).girths().stream()
+                .filter(g -> g.level().name().equals(level) && g.side().belongsTo(side))
+                .toList();
+        assertThat(girths).hasSize(1);
+        Girth girth = girths.get(0);
+        return girth.level().limb() ? girth.finished() : girth.on(side);
+    }
+
+    /** A change, the garment and level at which it is seen, with the amount left open. */
+    private record Case(String garment, String level, String method, Map<String, List<String>> texts) {
+        Alteration by(double amount) throws Refusal {
+            Way way = Ways.of(method).orElseThrow();
+            Map<String, List<String>> all = new LinkedHashMap<>(texts);
+            all.put(way.amount(), List.of(String.valueOf(amount)));
+            return way.from(SettingText.read(way, all, sample(garment), MM));
+        }
+    }
+
+    private static Case at(String garment, String level, String method, String... keysAndValues) {
+        Map<String, List<String>> texts = new LinkedHashMap<>();
+        if (Ways.of(method).orElseThrow().setting("level").isPresent()) {
+            texts.put("level", List.of(level));
+        }
+        for (int i = 0; i < keysAndValues.length; i += 2) {
+            texts.merge(keysAndValues[i], List.of(keysAndValues[i + 1]), (a, b) -> {
+                List<String> both = new ArrayList<>(a);
+                both.addAll(b);
+                return both;
+            });
+        }
+        return new Case(garment, level, method, texts);
+    }
+
+    private static final List<Case> CASES = List.of(
+            at("skirt", "hip", "seam", "carry-to-hem", "yes"),
+            at("trousers", "hip", "seam"),
+            at("trousers", "thigh", "seam"),
+            at("bodice", "bust", "slash", "slash", "front/waist@30% > front/shoulder@90%"),
+            at(
+                    "knit-top",
+                    "bust",
+                    "slash",
+                    "open",
+                    "parallel",
+                    "slash",
+                    "front/hem@50% > front/shoulder@50%",
+                    "accept-protected",
+                    "yes"),
+            at("skirt", "waist", "dart"),
+            at("bodice", "upper arm", "sleeve"));
+
+    /** Exact on the one side, nothing on the other, and the same the other way round. */
+    @Test
+    void everyWayIsExactOnOneSideAndLeavesTheOther() throws Exception {
+        Random random = new Random(11);
+        double worst = 0;
+        double worstMirror = 0;
+        int made = 0;
+        for (Case each : CASES) {
+            Pattern before = sample(each.garment());
+            for (int i = 0; i < 2; i++) {
+                double amount = (random.nextDouble() * 20 + 2) * (i % 2 == 0 ? 1 : -1);
+                Map<Side, Altered> done = new LinkedHashMap<>();
+                for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
+                    Altered altered = on(side, each.by(amount)).apply(before);
+                    Pattern after = altered.pattern();
+                    done.put(side, altered);
+                    made++;
+                    worst = Math.max(
+                            worst,
+                            Math.abs(side(after, each.level(), side) - side(before, each.level(), side) - amount));
+                    assertThat(side(after, each.level(), side.other()))
+                            .as("%s %s", each, side)
+                            .isCloseTo(side(before, each.level(), side.other()), within(1e-9));
+                    assertThat(altered.moved())
+                            .isNotEmpty()
+                            .allMatch(m -> after.piece(m.pieceId())
+                                    .map(Piece::side)
+                                    .filter(side::equals)
+                                    .isPresent());
+                    assertOtherSideUntouched(before, after, side);
+                }
+                worstMirror = Math.max(worstMirror, mirrored(done));
+            }
+        }
+        assertThat(made).isEqualTo(4 * CASES.size());
+        assertThat(worst).isLessThan(0.01);
+        assertThat(worstMirror).isLessThan(1e-6);
+    }
+
+    /** A drawn piece of the other side is the very line it was; so is whatever belongs to both. */
+    private static void assertOtherSideUntouched(Pattern before, Pattern after, Side side) {
+        for (Piece was : before.pieces()) {
+            Piece is = after.piece(was.id()).orElseThrow();
+            if (is.side() != side) {
+                assertThat(is.outline()).isSameAs(was.outline());
+            }
+        }
+    }
+
+    /** By how much the perimeters and areas of what was made on the left and on the right differ. */
+    private static double mirrored(Map<Side, Altered> done) {
+        double worst = 0;
+        for (Piece left : done.get(Side.LEFT).pattern().pieces()) {
+            if (left.side() == Side.LEFT) {
+                Piece right = done.get(Side.RIGHT).pattern().pieces().stream()
+                        .filter(p -> p.side() == Side.RIGHT && p.plainName().equals(left.plainName()))
+                        .findFirst()
+                        .orElseThrow();
+                double one = left.outline().segments().stream()
+                        .mapToDouble(s -> s.length())
+                        .sum();
+                double other = right.outline().segments().stream()
+                        .mapToDouble(s -> s.length())
+                        .sum();
+                worst = Math.max(worst, Math.abs(one - other));
+                worst = Math.max(
+                        worst,
+                        Math.abs(Math.abs(left.outline().signedArea())
+                                        - Math.abs(right.outline().signedArea()))
+                                / 1000);
+            }
+        }
+        return worst;
+    }
+
+    @Test
+    void lengthsAndEdgesChangeOnOneSideToo() throws Exception {
+        Pattern trousers = sample("trousers");
+        Pattern longer = on(
+                        Side.RIGHT,
+                        at("trousers", "knee", "lengthen", "below", "60").by(15))
+                .apply(trousers)
+                .pattern();
+        assertThat(longer.pieces()).filteredOn(p -> p.side() == Side.RIGHT).isNotEmpty();
+        for (Piece piece : longer.pieces()) {
+            if (piece.side() == Side.RIGHT) {
+                Piece twin = longer.pieces().stream()
+                        .filter(p -> p.side() == Side.LEFT && p.plainName().equals(piece.plainName()))
+                        .findFirst()
+                        .orElseThrow();
+                assertThat(piece.outline().box().height() - twin.outline().box().height())
+                        .isCloseTo(15, within(1e-6));
+            }
+        }
+        Pattern bodice = sample("bodice");
+        Pattern armhole = on(
+                        Side.LEFT,
+                        at("bodice", "bust", "edge-length", "edge", "front/armhole", "how", "at-ends")
+                                .by(8))
+                .apply(bodice)
+                .pattern();
+        double left = edge(armhole, Side.LEFT);
+        assertThat(left - edge(armhole, Side.RIGHT)).isCloseTo(8, within(0.01));
+    }
+
+    private static double edge(Pattern pattern, Side side) {
+        Piece front = pattern.pieces().stream()
+                .filter(p -> p.side() == side && p.plainName().equals("Front"))
+                .findFirst()
+                .orElseThrow();
+        return Measures.of(front, List.of()).edge("armhole").orElseThrow().mm();
+    }
+
+    /** Worked example W3 on one side: 1 in more at the hip over its two seam edges is 1/2 in on each. */
+    @Test
+    void anInchOnOneHip() throws Exception {
+        Pattern before = sample("skirt");
+        Pattern after = on(Side.LEFT, SeamChange.at("hip", 25.4).carriedToHem())
+                .apply(before)
+                .pattern();
+        assertThat(side(after, "hip", Side.LEFT) - side(before, "hip", Side.LEFT))
+                .isCloseTo(25.4, within(1e-6));
+        assertThat(side(after, "waist", Side.LEFT)).isCloseTo(side(before, "waist", Side.LEFT), within(1e-9));
+        double front = Measures.of(after)
+                .piece("skirt-front-left")
+                .orElseThrow()
+                .level("hip")
+                .orElseThrow()
+                .net();
+        double was = Measures.of(before)
+                .piece("skirt-front")
+                .orElseThrow()
+                .level("hip")
+                .orElseThrow()
+                .net();
+        assertThat(front - was).isCloseTo(12.7, within(1e-6));
+        assertThat(Measures.of(after).mates())
+                .extracting(m -> m.mate().name())
+                .containsExactly("side seam left", "side seam right", "waistband", "Front fold");
+        assertThat(Measures.of(after).mates()).allMatch(m -> Math.abs(m.drift()) < 0.1);
+    }
+
+    @Test
+    void theNewPiecesAreDrawnAndEverythingElseStaysByteForByte() throws Exception {
+        for (Case each : CASES) {
+            SvgFile file = FILES.get(each.garment());
+            Pattern after = on(Side.LEFT, each.by(6)).apply(file.pattern()).pattern();
+            byte[] written = file.write(after);
+            SvgFile again = SvgFile.read(written, "again.svg");
+            assertThat(again.findings()).isEmpty();
+            assertThat(again.pattern().pieces()).hasSameSizeAs(after.pieces());
+            assertThat(side(again.pattern(), each.level(), Side.LEFT))
+                    .isCloseTo(side(after, each.level(), Side.LEFT), within(1e-4));
+            assertThat(again.write(again.pattern())).isEqualTo(written);
+            List<String> lines = List.of(new String(written, StandardCharsets.UTF_8).split("\n"));
+            for (String line : new String(file.bytes(), StandardCharsets.UTF_8).split("\n")) {
+                boolean ofRight = after.pieces().stream()
+                        .anyMatch(p -> p.side() != Side.LEFT && line.contains("<path id=\"" + p.id() + "\""));
+                if (ofRight) {
+                    assertThat(lines).contains(line);
+                }
+            }
+        }
+    }
+
+    @Test
+    void aSecondChangePartsNothingAgainAndMayBeOnEitherSide() throws Exception {
+        Pattern once =
+                on(Side.LEFT, SeamChange.at("hip", 10)).apply(sample("skirt")).pattern();
+        Pattern twice = on(Side.RIGHT, SeamChange.at("hip", 6)).apply(once).pattern();
+        assertThat(twice.pieces())
+                .extracting(Piece::id)
+                .isEqualTo(once.pieces().stream().map(Piece::id).toList());
+        assertThat(side(twice, "hip", Side.LEFT) - side(once, "hip", Side.LEFT)).isCloseTo(0, within(1e-9));
+        assertThat(side(twice, "hip", Side.RIGHT) - side(once, "hip", Side.RIGHT))
+                .isCloseTo(6, within(1e-6));
+        Pattern both = SeamChange.at("hip", 8).apply(twice).pattern();
+        assertThat(side(both, "hip", Side.LEFT) - side(twice, "hip", Side.LEFT)).isCloseTo(4, within(1e-6));
+    }
+
+    @Test
+    void takenBackItIsAsBeforeAndWithinTheSessionTheVeryPieces() throws Exception {
+        Pattern before = sample("skirt");
+        Pattern after = on(Side.LEFT, SeamChange.at("hip", 10)).apply(before).pattern();
+        Pattern back = Retrace.to(after, 0);
+        assertThat(side(back, "hip", Side.LEFT)).isCloseTo(side(before, "hip", Side.LEFT), within(1e-6));
+        List<Step> off = List.of(Step.course(after).get(0).switched(false));
+        assertThat(new Replay(after, List.of(before)).to(off).pieces()).isEqualTo(before.pieces());
+        assertThat(new Replay(after, List.of(before)).to(off).mates()).isEqualTo(before.mates());
+        Pattern alone = new Replay(after, List.of()).to(off);
+        assertThat(side(alone, "hip", Side.LEFT)).isCloseTo(side(before, "hip", Side.LEFT), within(1e-6));
+        Alteration read = Ways.from(after.changes().get(0));
+        assertThat(read).isEqualTo(on(Side.LEFT, SeamChange.at("hip", 10)));
+    }
+
+    @Test
+    void inOneSizeOnOneSide() throws Exception {
+        Pattern nest = sample("skirt-sizes");
+        Pattern after = Within.of(new Scope(Optional.of("12"), Side.RIGHT), SeamChange.at("hip", 12))
+                .apply(nest)
+                .pattern();
+        for (Piece piece : nest.pieces()) {
+            if (!piece.size().equals(Optional.of("12"))) {
+                assertThat(after.piece(piece.id()).orElseThrow()).isSameAs(piece);
+            }
+        }
+        List<Girth> hips = Measures.of(after).girths().stream()
+                .filter(g -> g.level().name().equals("hip"))
+                .toList();
+        assertThat(hips).hasSize(3);
+        assertThat(hips.get(1).on(Side.RIGHT) - hips.get(1).on(Side.LEFT)).isCloseTo(12, within(1e-6));
+        assertThat(Measures.of(after).findings()).isEmpty();
+        assertThat(Measures.of(after).mates()).hasSize(6 + 2).allMatch(m -> Math.abs(m.drift()) < 0.1);
+    }
+
+    @Test
+    void whatHasNoMeaningOrCannotBePartedIsRefused() {
+        Pattern skirt = sample("skirt");
+        assertRefused(
+                "one-side-centre",
+                skirt,
+                CentreChange.parallel("hip", 10, easewright.pattern.EdgeRef.of("skirt-back", "centre back")));
+        Piece three = skirt.piece("skirt-back").orElseThrow().toBuilder()
+                .cut(3, false)
+                .build();
+        assertRefused("one-side-odd", skirt.withPiece(three), SeamChange.at("hip", 10));
+        Piece front = skirt.piece("skirt-front").orElseThrow();
+        Piece foldless = front.withEdges(
+                front.edges().stream().filter(e -> !e.name().equals("fold")).toList());
+        assertRefused("one-side-no-fold", skirt.withPiece(foldless), SeamChange.at("hip", 10));
+    }
+
+    private static void assertRefused(String code, Pattern pattern, Alteration change) {
+        assertThatThrownBy(() -> on(Side.LEFT, change).apply(pattern))
+                .isInstanceOfSatisfying(Refusal.class, r -> assertThat(r.code()).isEqualTo(code));
+    }
+
+    @Test
+    void zeroChangesNothing() throws Exception {
+        Pattern skirt = sample("skirt");
+        assertThat(on(Side.LEFT, SeamChange.at("hip", 0)).apply(skirt).pattern())
+                .isSameAs(skirt);
+    }
+
+    /** A front with its centre at the left of the sheet is the wearer's left; a back the wearer's right. */
+    @Test
+    void whichSideIsDrawnIsSeenWhereItCan() throws Exception {
+        assertThat(SideSeen.of(sample("skirt").piece("Back").orElseThrow())).isEqualTo(new SideSeen(Side.RIGHT, true));
+        assertThat(SideSeen.of(sample("skirt").piece("Front").orElseThrow())).isEqualTo(new SideSeen(Side.RIGHT, true));
+        Altered sleeve = on(Side.LEFT, SleeveWidth.at("upper arm", 10)).apply(sample("bodice"));
+        assertThat(sleeve.findings()).extracting(Finding::code).contains("side-assumed", "sides-parted");
+        Altered hip = on(Side.LEFT, SeamChange.at("hip", 10)).apply(sample("skirt"));
+        assertThat(hip.findings())
+                .extracting(Finding::code)
+                .contains("sides-parted-fold")
+                .doesNotContain("side-assumed");
+    }
+}

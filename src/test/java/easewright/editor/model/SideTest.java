@@ -1,0 +1,66 @@
+package easewright.editor.model;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import easewright.measure.Girth;
+import easewright.pattern.EdgeRef;
+import easewright.pattern.Pattern;
+import easewright.pattern.Side;
+import easewright.text.LengthUnit;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/** A change on one side, tried and kept in the editor. */
+class SideTest {
+    private final Session session = new Session(LengthUnit.CM, false);
+
+    private void open(int sample, String level) throws Exception {
+        Sample garment = Sample.all().get(sample);
+        session.open(new OpenFile(garment.read(), Optional.empty(), garment.fileName()));
+        session.chooseLevel(level);
+    }
+
+    private Girth hip() {
+        return session.desk().shownReading().measures().girth("hip").orElseThrow();
+    }
+
+    private Wanted wanted() {
+        return session.desk().wanted().orElseThrow();
+    }
+
+    @Test
+    void oneHipIsTriedKeptAndUndone() throws Exception {
+        open(0, "hip");
+        Pattern before = session.desk().pattern();
+        double was = hip().finished();
+        session.want(wanted().withSide(Side.LEFT).withAmount(20));
+        assertThat(session.desk().shownTrial()).isPresent();
+        session.keep();
+        assertThat(hip().on(Side.LEFT)).isCloseTo(was / 2 + 20, within(1e-6));
+        assertThat(hip().on(Side.RIGHT)).isCloseTo(was / 2, within(1e-6));
+        session.want(wanted().withSide(Side.LEFT)
+                .withLeftOut(Set.of(EdgeRef.of("skirt-front-left", "side")))
+                .withAmount(10));
+        session.keep();
+        assertThat(hip().on(Side.LEFT)).isCloseTo(was / 2 + 30, within(1e-6));
+        session.undo();
+        session.undo();
+        assertThat(session.desk().pattern()).isSameAs(before);
+    }
+
+    @Test
+    void aLimbWithTwoPiecesAsksForItsSide() throws Exception {
+        open(1, "upper arm");
+        session.want(wanted().withSide(Side.RIGHT).withAmount(6));
+        session.keep();
+        assertThat(session.desk().reading().sheet().lines())
+                .extracting(l -> l.name())
+                .contains("upper arm left", "upper arm right");
+        session.want(wanted().withSide(Side.BOTH).withAmount(6));
+        assertThat(session.desk().refusedTrial().orElseThrow().refusal().code()).isEqualTo("side-needed");
+        session.want(wanted().withSide(Side.LEFT).withAmount(6));
+        assertThat(session.desk().shownTrial()).isPresent();
+    }
+}
