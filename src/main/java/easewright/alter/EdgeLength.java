@@ -46,6 +46,9 @@ public record EdgeLength(EdgeRef edge, double amount, Manner how, boolean accept
     private static final List<String> DEPENDS_ON_AMOUNT =
             List.of("outline-crosses-itself", "tuck-too-wide", "tuck-takes-mark", "edge-length-not-met");
 
+    /** What is said of slashes that run off the edge since more is taken out than there is. */
+    private static final List<String> RUNS_OFF = List.of("slash-off-outline", "slash-through-corner");
+
     /**
      * @throws IllegalArgumentException if the amount is no number
      */
@@ -110,6 +113,9 @@ public record EdgeLength(EdgeRef edge, double amount, Manner how, boolean accept
         try {
             return with(pattern, piece, own, amount);
         } catch (Refusal why) {
+            if (RUNS_OFF.contains(why.code())) {
+                throw Bisect.largest(notMet(piece), amount, some -> with(pattern, piece, own, some));
+            }
             if (DEPENDS_ON_AMOUNT.contains(why.code())) {
                 throw Bisect.largest(why, amount, some -> with(pattern, piece, own, some));
             }
@@ -130,19 +136,17 @@ public record EdgeLength(EdgeRef edge, double amount, Manner how, boolean accept
     private Altered with(Pattern pattern, Piece piece, Edge own, double some) throws Refusal {
         Stretch stretch = stretch(piece, own, some);
         double base = sewn(piece);
-        double found = Root.of(
-                mm -> sewn(stretch.by(mm)) - base - some,
-                -some,
-                some,
-                CLOSE,
-                PROMISED,
-                Refusal.of("edge-length-not-met").with("piece", piece.name()).with("edge", edge.edge()));
+        double found = Root.of(mm -> sewn(stretch.by(mm)) - base - some, -some, some, CLOSE, PROMISED, notMet(piece));
         Piece open = stretch.by(found);
         Piece done = open.withEdges(open.edges().stream()
                 .map(e -> e.name().equals(own.name()) ? e.withProtected(own.isProtected()) : e)
                 .toList());
         Simple.require(piece.outline(), done);
         return new Altered(pattern.withPiece(done).withChange(note()), List.of());
+    }
+
+    private Refusal notMet(Piece piece) {
+        return Refusal.of("edge-length-not-met").with("piece", piece.name()).with("edge", edge.edge());
     }
 
     private double sewn(Piece piece) {

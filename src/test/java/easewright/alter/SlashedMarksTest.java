@@ -115,6 +115,119 @@ class SlashedMarksTest {
                 .contains(left);
     }
 
+    /** Turned, the grain and a level across both parts stay with the centre, wherever they are drawn; shifted, with their part. */
+    @Test
+    void grainAndLevelsKeepToTheCentreWhereAPartTurns() throws Refusal {
+        Grain right = new Grain(new Point(80, 20), new Point(80, 80));
+        LevelMark across = LevelMark.through("hip", new Point(80, 50));
+        Piece folded = square(EdgeRole.SEAM).toBuilder()
+                .edges(List.of(Edge.of("fold", EdgeRole.FOLD, new Point(0, 100), new Point(0, 0))))
+                .grain(right)
+                .levels(List.of(across))
+                .build();
+        assertThat(piece(hinged(folded, BY)).grain()).contains(right);
+        assertThat(piece(hinged(folded, BY)).levels()).containsExactly(across);
+        assertThat(piece(through(folded, BY)).grain()).contains(new Grain(new Point(90, 20), new Point(90, 80)));
+        assertThat(piece(through(folded, BY)).levels()).containsExactly(LevelMark.through("hip", new Point(90, 50)));
+        Piece otherFold =
+                folded.withEdges(List.of(Edge.of("fold", EdgeRole.FOLD, new Point(100, 0), new Point(100, 100))));
+        Grain turned = piece(hinged(otherFold, BY)).grain().orElseThrow();
+        assertThat(turned.from().distance(right.from())).isGreaterThan(1);
+        Point through = piece(hinged(otherFold, BY)).levels().get(0).through().orElseThrow();
+        assertThat(through.distance(across.through().orElseThrow())).isGreaterThan(1);
+    }
+
+    /** A level that the turning part alone has goes with it; one that the staying part alone has stays. */
+    @Test
+    void aLevelOfOnePartGoesWithIt() throws Refusal {
+        Piece legs = Piece.bare("p", easewright.geom.Sketch.outline("0,0 100,0 100,100 60,100 50,40 40,100 0,100"))
+                .withLevels(List.of(
+                        LevelMark.through("hip", new Point(80, 70)), LevelMark.through("low", new Point(20, 80))));
+        Altered altered = new HingedSlash("p", TOP, new Point(50, 40), 5, RIGHT, true).apply(just(legs));
+        assertThat(piece(altered).levels().get(0).through().orElseThrow().distance(new Point(80, 70)))
+                .isGreaterThan(1);
+        assertThat(piece(altered).levels().get(1)).isEqualTo(legs.levels().get(1));
+    }
+
+    /** The outline goes on starting where it started, with the very segment, as far as that stays. */
+    @Test
+    void theOutlineGoesOnStartingWhereItStarted() throws Refusal {
+        Piece before = square(EdgeRole.SEAM);
+        Piece longer = Lengthen.below("hip", 10, BY)
+                .apply(just(before))
+                .pattern()
+                .pieces()
+                .get(0);
+        assertThat(longer.outline().segments().get(0))
+                .isSameAs(before.outline().segments().get(0));
+        Slash slash = Slash.of("p", new Point(0, 30), new Point(100, 30)).moving(TOP);
+        Piece up = piece(new ParallelSlash("p", TOP, FOOT, BY, new Point(0, 50), true).apply(just(before)));
+        assertThat(up.outline().box().minX()).isCloseTo(-BY, within(1e-9));
+        assertThat(slash.moving()).contains(TOP);
+        assertThat(up.outline().segments()).contains(before.outline().segments().get(1));
+    }
+
+    /** Both lines at which a slash leaves the piece are looked at, and each mark that a fold would take. */
+    @Test
+    void bothEndsOfTheSlashAreLookedAt() {
+        Piece held = square(EdgeRole.SEAM)
+                .withEdges(square(EdgeRole.SEAM).edges().stream()
+                        .map(e -> e.withProtected(e.role() == EdgeRole.HEM))
+                        .toList());
+        Refusal second = catchThrowableOfType(
+                Refusal.class, () -> new ParallelSlash("p", TOP, FOOT, BY, RIGHT, false).apply(just(held)));
+        assertThat(second.code()).isEqualTo("edge-protected");
+        assertThat(second.values()).containsEntry("edge", "hem");
+        Piece joined = square(EdgeRole.SEAM)
+                .withEdges(List.of(
+                        Edge.of("hem", EdgeRole.HEM, new Point(100, 100), new Point(55, 100)),
+                        Edge.of("vent", EdgeRole.OTHER, new Point(55, 100), new Point(0, 100))));
+        assertThat(code(joined, -BY)).isEqualTo("tuck-takes-mark");
+        Piece notched = square(EdgeRole.SEAM).toBuilder()
+                .notches(List.of(new Notch("n", new Point(55, 100))))
+                .build();
+        Refusal folded = catchThrowableOfType(Refusal.class, () -> hinged(notched, -BY));
+        assertThat(folded.code()).isEqualTo("tuck-takes-mark");
+        Refusal short0 = catchThrowableOfType(
+                Refusal.class,
+                () -> new ParallelSlash("p", TOP, new Point(50.5, 0), BY, RIGHT, true)
+                        .apply(just(square(EdgeRole.SEAM))));
+        assertThat(short0.code()).isEqualTo("slash-without-length");
+        Refusal along = catchThrowableOfType(
+                Refusal.class,
+                () -> new ParallelSlash("p", new Point(0, 50), new Point(100, 50), BY, FOOT, true)
+                        .apply(just(square(EdgeRole.SEAM))));
+        assertThat(along.code()).isEqualTo("slash-without-length");
+    }
+
+    /** A line of two stretches of which only the last end stays is not torn: it stays whole, and that is said. */
+    @Test
+    void aLineMostlyOnTheMovingPartIsNotTorn() throws Refusal {
+        Rider line = new Rider("r", Rider.Kind.INNER, List.of(line(90, 30, 70, 30), line(70, 30, 30, 30)));
+        Altered altered =
+                through(square(EdgeRole.SEAM).toBuilder().riders(List.of(line)).build(), BY);
+        assertThat(piece(altered).riders().get(0)).isSameAs(line);
+        assertThat(altered.findings()).extracting(Finding::code).containsExactly("inner-line-crosses-slash");
+        assertThat(altered.findings().get(0).values()).containsEntry("line", "r");
+    }
+
+    /** Of a piece with two legs the one under the level's middle is lengthened alone. */
+    @Test
+    void onlyTheMeasuredLegIsLengthened() throws Refusal {
+        Piece legs = Piece.bare("p", easewright.geom.Sketch.outline("0,0 100,0 100,100 60,100 50,40 40,100 0,100"));
+        for (double x : new double[] {20, 80}) {
+            Piece one = legs.withLevels(List.of(LevelMark.through("hip", new Point(x, 70))));
+            Piece after = Lengthen.below("hip", 0, BY)
+                    .apply(just(one))
+                    .pattern()
+                    .pieces()
+                    .get(0);
+            assertThat(after.outline().nearest(new Point(x, 110)).distance()).isLessThan(1e-9);
+            assertThat(after.outline().nearest(new Point(100 - x, 100)).distance())
+                    .isLessThan(1e-9);
+        }
+    }
+
     @Test
     void aTuckThatWouldFoldAMarkAwayIsRefused() throws Refusal {
         Piece notched = square(EdgeRole.SEAM).toBuilder()
