@@ -29,6 +29,9 @@ final class BlendTruer implements Trued.Truer {
 
     private static final double SHORTEST = 3;
 
+    /** Shorter segments have no direction, mm. */
+    private static final double CRUMB = 1e-6;
+
     /** Corners below this are none, above that are meant, radians. */
     private static final double SEEN = Math.toRadians(1);
 
@@ -103,7 +106,7 @@ final class BlendTruer implements Trued.Truer {
             Segment before = run.segments().get(i - 1);
             Segment after = run.segments().get(i);
             along += before.length();
-            if (before.start().equals(before.end()) || after.start().equals(after.end())) {
+            if (before.length() < CRUMB || after.length() < CRUMB) {
                 continue;
             }
             Point in = before.tangent(1);

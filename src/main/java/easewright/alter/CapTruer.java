@@ -5,7 +5,7 @@ import easewright.geom.Curve;
 import easewright.geom.Line;
 import easewright.geom.Outline;
 import easewright.geom.Point;
-import easewright.geom.Segment;
+import easewright.measure.Measures;
 import easewright.pattern.Dart;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
@@ -20,6 +20,15 @@ import java.util.Optional;
 final class CapTruer implements Trued.Truer {
     /** The seam is bent over this much at most, mm. */
     private static final double LONGEST = 24;
+
+    /** Less room beside a dart is none, mm. */
+    private static final double SHORTEST = 6;
+
+    /** It leaves the mouth straight a little farther than the allowance needs. */
+    private static final double STRAIGHT = 1.2;
+
+    /** The seam keeps its length within this, mm. */
+    private static final double KEPT = 1e-4;
 
     /** How a dart's mouth looks when it is folded: where its cap belongs and by how much the seam bends, radians. */
     record Folded(Piece piece, Dart dart, DartMouth mouth, double bends, Optional<Point> peak, double off) {}
@@ -78,11 +87,7 @@ final class CapTruer implements Trued.Truer {
         String dartName = what.target(Trued.DART);
         Piece piece = pattern.piece(pieceName)
                 .orElseThrow(() -> Refusal.of("piece-unknown").with("piece", pieceName));
-        Dart dart = piece.darts().stream()
-                .filter(d -> d.name().equals(dartName))
-                .findFirst()
-                .orElseThrow(() ->
-                        Refusal.of("dart-unknown").with("piece", piece.name()).with("dart", dartName));
+        Dart dart = dart(piece, dartName);
         boolean kept =
                 dart.edge().flatMap(piece::edge).map(e -> e.isProtected()).orElse(false);
         if (kept && !what.acceptProtected()) {
@@ -94,27 +99,75 @@ final class CapTruer implements Trued.Truer {
                 .orElseThrow(() -> Refusal.of("dart-off-outline")
                         .with("piece", piece.name())
                         .with("dart", dartName));
-        List<Stroke> strokes = new ArrayList<>();
+        List<Stroke> strokes = Math.abs(folded.bends()) > 1e-6 ? bent(folded) : new ArrayList<>();
         Piece now = piece;
-        if (Math.abs(folded.bends()) > 1e-6) {
-            for (boolean ahead : new boolean[] {false, true}) {
-                Stroke bend = bend(now, folded.mouth(), dart, ahead, folded.bends() / 2);
-                strokes.add(bend);
-                now = bend.on(now);
-            }
+        for (Stroke stroke : strokes) {
+            now = stroke.on(now);
         }
-        Folded again = folded(now, dart).orElseThrow(() -> Refusal.of("truing-not-exact"));
+        Folded again = folded(now, dart(now, dartName)).orElseThrow(() -> Refusal.of("truing-not-exact"));
         if (again.peak().isPresent() && again.off() > 1e-6) {
             DartMouth mouth = again.mouth();
             Point peak = again.peak().get();
-            strokes.add(new CapStroke(
-                    piece.id(), mouth.inner(), List.of(new Line(mouth.first(), peak), new Line(peak, mouth.second()))));
+            strokes.add(new RunStroke(
+                    piece.id(),
+                    mouth.inner(),
+                    List.of(new Line(mouth.first(), peak), new Line(peak, mouth.second())),
+                    List.of()));
         }
         return strokes;
     }
 
-    /** The seam beside the dart turned at its mouth, which stays. */
-    private static LaidStroke bend(Piece piece, DartMouth mouth, Dart dart, boolean ahead, double turn) throws Refusal {
+    private static Dart dart(Piece piece, String name) throws Refusal {
+        return piece.darts().stream()
+                .filter(d -> d.name().equals(name))
+                .findFirst()
+                .orElseThrow(() ->
+                        Refusal.of("dart-unknown").with("piece", piece.name()).with("dart", name));
+    }
+
+    /** The seam bent on both sides of the dart, its legs shortened or lengthened alike so that the seam keeps its length. */
+    private static List<Stroke> bent(Folded folded) throws Refusal {
+        Refusal notMet = Refusal.of("edge-length-not-met")
+                .with("piece", folded.piece().name())
+                .with("edge", folded.dart().edge().orElseThrow());
+        double length = sewn(folded.piece(), folded.dart());
+        double atZero = gained(folded, 0, length);
+        double slide = Math.abs(atZero) <= KEPT / 10
+                ? 0
+                : Root.of(v -> gained(folded, v, length), atZero, 0.1, KEPT / 100, KEPT, notMet);
+        return bent(folded, slide);
+    }
+
+    private static double gained(Folded folded, double slide, double length) throws Refusal {
+        Piece now = folded.piece();
+        for (Stroke stroke : bent(folded, slide)) {
+            now = stroke.on(now);
+        }
+        return sewn(now, folded.dart()) - length;
+    }
+
+    private static double sewn(Piece piece, Dart dart) throws Refusal {
+        return Measures.of(piece, List.of())
+                .edge(dart.edge().orElseThrow())
+                .orElseThrow(() -> Refusal.of("truing-not-exact"))
+                .mm();
+    }
+
+    private static List<Stroke> bent(Folded folded, double slide) throws Refusal {
+        List<Stroke> strokes = new ArrayList<>();
+        Piece now = folded.piece();
+        for (boolean ahead : new boolean[] {false, true}) {
+            Dart dart = dart(now, folded.dart().name());
+            Stroke bend = bend(now, DartMouth.of(now, dart), dart, ahead, folded.bends() / 2, slide);
+            strokes.add(bend);
+            now = bend.on(now);
+        }
+        return strokes;
+    }
+
+    /** The seam beside the dart turned at its mouth, which moves along its leg. */
+    private static LaidStroke bend(Piece piece, DartMouth mouth, Dart dart, boolean ahead, double turn, double slide)
+            throws Refusal {
         Point corner = ahead ? mouth.second() : mouth.first();
         Point is = ahead ? mouth.after().tangent(0) : mouth.before().tangent(1).times(-1);
         // Half of the bend goes to either side: the way in turns with it, the way out against it.
@@ -123,12 +176,38 @@ final class CapTruer implements Trued.Truer {
         Point square = along.quarterTurned();
         Point away = square.dot(is) >= 0 ? square : square.times(-1);
         double slope = wanted.dot(along) / wanted.dot(away) - is.dot(along) / is.dot(away);
-        Point until = until(piece, mouth, corner, ahead, turn);
-        double way = away.dot(until.minus(corner));
-        Lay lay = ahead
-                ? Lay.cubic(corner, until, 0, slope * way, 0, 0)
-                : Lay.cubic(until, corner, 0, 0, 0, -slope * way);
-        return new LaidStroke(piece.id(), along, List.of(lay));
+        Curve way = way(mouth, corner, ahead);
+        double room = room(piece, mouth, corner, way);
+        double straight = Math.min(room / 6, 1 + STRAIGHT * lean(piece, dart, is, along));
+        Point led = way.pointAtLength(straight);
+        Point until = way.pointAtLength(Math.min(room / 3, straight + LONGEST));
+        double first = away.dot(led.minus(corner));
+        double second = away.dot(until.minus(led));
+        double there = slide + slope * first;
+        List<Lay> lays = new ArrayList<>();
+        if (ahead) {
+            lays.add(Lay.cubic(corner, led, slide, slope * first, there, slope * first));
+            lays.add(Lay.cubic(led, until, there, slope * second, 0, 0));
+        } else {
+            lays.add(Lay.cubic(led, corner, there, -slope * first, slide, -slope * first));
+            lays.add(Lay.cubic(until, led, 0, 0, there, -slope * second));
+        }
+        if (slide != 0) {
+            lays.add(inner(mouth, dart, ahead, slide));
+        }
+        return new LaidStroke(piece.id(), along, lays);
+    }
+
+    /** What lies in the mouth follows: the leg becomes shorter or longer, a cap is drawn anew anyway. */
+    private static Lay inner(DartMouth mouth, Dart dart, boolean ahead, double slide) {
+        if (mouth.kind() == DartMouth.Kind.CUT_OUT) {
+            return ahead
+                    ? Lay.stretch(dart.point(), mouth.second(), 0, slide)
+                    : Lay.stretch(mouth.first(), dart.point(), slide, 0);
+        }
+        return ahead
+                ? Lay.even(mouth.first(), mouth.second(), 0, slide)
+                : Lay.even(mouth.first(), mouth.second(), slide, 0);
     }
 
     private static String mouthEdge(Piece piece, DartMouth mouth) {
@@ -139,8 +218,24 @@ final class CapTruer implements Trued.Truer {
                 .orElse("");
     }
 
-    /** A third of the way to the next dart or the end of the edge, less for a larger turn: the seam grows by its square. */
-    private static Point until(Piece piece, DartMouth mouth, Point corner, boolean ahead, double turn) throws Refusal {
+    /** By how much the mouth on the cutting line lies aside of the sewn one, mm: the leg leans against the seam. */
+    private static double lean(Piece piece, Dart dart, Point seam, Point leg) {
+        double allowance = dart.edge()
+                .flatMap(piece::edge)
+                .map(e -> Around.allowance(piece, e))
+                .orElse(piece.allowance());
+        return allowance * Math.abs(seam.dot(leg) / seam.cross(leg));
+    }
+
+    private static Curve way(DartMouth mouth, Point corner, boolean ahead) {
+        Outline outline = mouth.outline();
+        Curve around = outline.run(
+                outline.nearest(corner).place(), outline.nearest(corner).place());
+        return ahead ? around : around.reversed();
+    }
+
+    /** The way to the next dart or the end of the edge, mm. */
+    private static double room(Piece piece, DartMouth mouth, Point corner, Curve way) throws Refusal {
         List<Point> stops = new ArrayList<>();
         piece.edges().forEach(e -> {
             stops.add(e.from());
@@ -150,11 +245,6 @@ final class CapTruer implements Trued.Truer {
             stops.add(d.mouth1());
             stops.add(d.mouth2());
         });
-        Outline outline = mouth.outline();
-        List<Segment> line = new ArrayList<>(outline.run(
-                        outline.nearest(corner).place(), outline.nearest(corner).place())
-                .segments());
-        Curve way = ahead ? new Curve(line) : new Curve(line).reversed();
         double room = Double.POSITIVE_INFINITY;
         for (Point stop : stops) {
             if (stop.distance(corner) > 0.1) {
@@ -162,10 +252,9 @@ final class CapTruer implements Trued.Truer {
                 room = along > 0.1 ? Math.min(room, along) : room;
             }
         }
-        if (room < 6) {
+        if (room < SHORTEST) {
             throw Refusal.of("no-room-to-true").with("piece", piece.name()).with("edge", mouthEdge(piece, mouth));
         }
-        return way.pointAtLength(
-                Math.min(room / 3, Math.max(CornerBend.SHORTEST / 2, CornerBend.within(turn, LONGEST))));
+        return room;
     }
 }

@@ -6,12 +6,10 @@ import easewright.geom.Point;
 import easewright.geom.Segment;
 import easewright.measure.StitchOutline;
 import easewright.pattern.Edge;
-import easewright.pattern.EdgeRole;
 import easewright.pattern.LineKind;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
-import easewright.topology.CutAround;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -57,7 +55,7 @@ final class CutTruer implements Trued.Truer {
         return lines.size() == 1 ? Optional.of(lines.get(0)) : Optional.empty();
     }
 
-    private static boolean isClosed(List<Segment> segments) {
+    static boolean isClosed(List<Segment> segments) {
         for (int i = 0; i < segments.size(); i++) {
             if (!segments.get(i)
                     .end()
@@ -70,7 +68,7 @@ final class CutTruer implements Trued.Truer {
 
     private static double off(Piece piece, Edge edge, Curve beside) {
         Curve run = edge.on(piece.outline());
-        double allowance = allowance(piece, edge);
+        double allowance = Around.allowance(piece, edge);
         double length = run.length();
         double most = 0;
         // Beside a corner the nearest line is that of the next edge.
@@ -82,10 +80,6 @@ final class CutTruer implements Trued.Truer {
         return most;
     }
 
-    private static double allowance(Piece piece, Edge edge) {
-        return edge.allowance().orElse(edge.role() == EdgeRole.FOLD ? 0 : piece.allowance());
-    }
-
     @Override
     public List<Stroke> strokes(Pattern pattern, Trued what) throws Refusal {
         String name = what.target(Trued.PIECE);
@@ -95,33 +89,10 @@ final class CutTruer implements Trued.Truer {
                 line(piece).orElseThrow(() -> Refusal.of("line-beside-missing").with("piece", piece.name()));
         Outline drawn = piece.drawn() == LineKind.CUTTING
                 ? StitchOutline.of(piece).outline()
-                : around(piece)
+                : Around.of(piece, true)
                         .orElseThrow(() -> Refusal.of("line-beside-missing").with("piece", piece.name()));
         List<Segment> after = begunNear(drawn, rider.segments());
         return List.of(new CutStroke(piece.id(), rider.id(), rider.segments(), after));
-    }
-
-    private static Optional<Outline> around(Piece piece) {
-        Outline outline = piece.outline();
-        for (Edge edge : piece.edges()) {
-            outline = outline.splitAt(outline.nearest(edge.from()).place());
-            outline = outline.splitAt(outline.nearest(edge.to()).place());
-        }
-        int count = outline.segments().size();
-        double[] widths = new double[count];
-        boolean[] hems = new boolean[count];
-        Piece split = piece.withOutline(outline);
-        java.util.Arrays.fill(widths, piece.allowance());
-        for (Edge edge : piece.edges()) {
-            EdgeRun run = new EdgeRun(split, edge);
-            for (int i = 0; i < count; i++) {
-                if (run.holds(new easewright.geom.Place(i, 0.5))) {
-                    widths[i] = allowance(piece, edge);
-                    hems[i] = edge.role() == EdgeRole.HEM;
-                }
-            }
-        }
-        return CutAround.of(outline, widths, hems);
     }
 
     /** In the direction of the old line, and begun at its corner nearest to where that began. */

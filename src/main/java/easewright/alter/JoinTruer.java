@@ -90,15 +90,7 @@ final class JoinTruer implements Trued.Truer {
 
     @Override
     public List<Stroke> strokes(Pattern pattern, Trued what) throws Refusal {
-        String name = what.target(Trued.MATE);
-        boolean atEnd = what.target(Trued.END).equals("end");
-        Mate mate = pattern.mates().stream()
-                .filter(m -> m.name().equals(name))
-                .findFirst()
-                .orElseThrow(() -> Refusal.of("mate-unknown").with("mate", name));
-        GarmentMeasures measures = Measures.of(pattern);
-        Joint joint = joint(pattern, measures, new SewnPieces(pattern, measures), mate, atEnd)
-                .orElseThrow(() -> Refusal.of("joint-unknown").with("mate", name));
+        Joint joint = joint(pattern, what);
         double half = joint.missing() / 2;
         List<Stroke> strokes = new ArrayList<>();
         Pattern now = pattern;
@@ -116,6 +108,19 @@ final class JoinTruer implements Trued.Truer {
             }
         }
         return strokes;
+    }
+
+    /** The joint that is meant, of a pattern drawn by its stitching lines. */
+    static Joint joint(Pattern pattern, Trued what) throws Refusal {
+        String name = what.target(Trued.MATE);
+        boolean atEnd = what.target(Trued.END).equals("end");
+        Mate mate = pattern.mates().stream()
+                .filter(m -> m.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> Refusal.of("mate-unknown").with("mate", name));
+        GarmentMeasures measures = Measures.of(pattern);
+        return joint(pattern, measures, new SewnPieces(pattern, measures), mate, atEnd)
+                .orElseThrow(() -> Refusal.of("joint-unknown").with("mate", name));
     }
 
     static void requireMayChange(SewnCorner corner, boolean acceptProtected) throws Refusal {

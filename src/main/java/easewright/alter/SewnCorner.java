@@ -17,8 +17,8 @@ import java.util.Optional;
  * @param edge  the edge that runs off from it
  */
 record SewnCorner(SewnPiece sewn, Edge guide, boolean guideAtEnd, Edge edge) {
-    /** A tangent is taken this far off a corner if the line there is a mere point, mm. */
-    private static final double TINY = 1e-6;
+    /** A tangent is taken this far off a corner if the line there is a mere crumb of a parallel that was cut off, mm. */
+    private static final double TINY = 0.005;
 
     /** The corner at one end of an edge; empty where no edge meets it. */
     static Optional<SewnCorner> of(SewnPiece sewn, Edge guide, boolean atEnd) {

@@ -2,6 +2,7 @@ package easewright.alter;
 
 import easewright.measure.GarmentMeasures;
 import easewright.measure.PieceMeasures;
+import easewright.measure.StitchOutline;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import java.util.HashMap;
@@ -13,6 +14,9 @@ final class SewnPieces {
     private final Map<String, PieceMeasures> measured = new HashMap<>();
     private final Pattern pattern;
 
+    /**
+     * @param measures of the pattern, or of the one that it was copied from
+     */
     SewnPieces(Pattern pattern, GarmentMeasures measures) {
         this.pattern = pattern;
         for (PieceMeasures piece : measures.pieces()) {
@@ -21,7 +25,11 @@ final class SewnPieces {
     }
 
     SewnPiece of(Piece piece) {
+        StitchOutline stitch = measured.get(piece.id()).stitch();
         return known.computeIfAbsent(
-                piece.id(), id -> new SewnPiece(measured.get(id).stitch(), pattern.levels()));
+                piece.id(),
+                id -> stitch.piece() == piece
+                        ? new SewnPiece(stitch, pattern.levels())
+                        : new SewnPiece(piece, pattern.levels()));
     }
 }

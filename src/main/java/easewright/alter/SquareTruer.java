@@ -49,7 +49,26 @@ final class SquareTruer implements Trued.Truer {
         SewnCorner there = corner.orElseThrow(
                 () -> Refusal.of("corner-unknown").with("piece", piece.name()).with("edge", ref.edge()));
         JoinTruer.requireMayChange(there, what.acceptProtected());
-        return new CornerBend(there, Math.PI / 2 - there.angle()).strokes();
+        CornerBend bend = bend(there);
+        if (there.guide().isProtected() && !what.acceptProtected() && bend.movesGuide()) {
+            throw Refusal.of("edge-protected")
+                    .with("piece", piece.name())
+                    .with("edge", there.guide().name());
+        }
+        return bend.strokes();
+    }
+
+    private static CornerBend bend(SewnCorner corner) {
+        return new CornerBend(corner, Math.PI / 2 - corner.angle());
+    }
+
+    /** Whether the corner has to move along the fold or centre line, because the edge must keep its length. */
+    static boolean movesGuide(SewnCorner corner) {
+        try {
+            return bend(corner).movesGuide();
+        } catch (Refusal cannot) {
+            return false;
+        }
     }
 
     static EdgeRef ref(String text) throws Refusal {

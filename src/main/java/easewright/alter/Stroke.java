@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** One stroke of the pencil of a truing: what it does to a piece, how it is written down, and how it is taken back. */
-sealed interface Stroke permits LaidStroke, CapStroke, NotchStroke, CutStroke {
+sealed interface Stroke permits LaidStroke, RunStroke, NotchStroke, CutStroke {
     /** Id of the piece it is made on. */
     String piece();
 
@@ -25,7 +25,8 @@ sealed interface Stroke permits LaidStroke, CapStroke, NotchStroke, CutStroke {
         StrokeText read = new StrokeText(text);
         return switch (read.word()) {
             case LaidStroke.WORD -> LaidStroke.parse(read);
-            case CapStroke.WORD -> CapStroke.parse(read);
+            case RunStroke.BARE -> RunStroke.parse(read, true);
+            case RunStroke.WORD -> RunStroke.parse(read, false);
             case NotchStroke.WORD -> NotchStroke.parse(read);
             case CutStroke.WORD -> CutStroke.parse(read);
             default -> throw read.unreadable();

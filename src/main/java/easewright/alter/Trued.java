@@ -10,6 +10,7 @@ import easewright.pattern.ChangeNote;
 import easewright.pattern.Edge;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Finding;
+import easewright.pattern.LineKind;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Severity;
@@ -199,13 +200,62 @@ public record Trued(Matter matter, Map<String, String> target, boolean acceptPro
         List<Stroke> strokes;
         Altered done;
         try {
-            strokes = truer().strokes(pattern, this);
+            strokes = strokes(pattern);
             done = drawn(pattern, strokes);
             requireWayBack(pattern, done.pattern(), strokes);
+            requireTrue(pattern, done.pattern());
         } catch (IllegalArgumentException tornApart) {
             throw Refusal.of("truing-not-exact");
         }
         return done;
+    }
+
+    /** What is trued along stitching lines is worked out on them, and then drawn by whatever line the piece is drawn. */
+    private List<Stroke> strokes(Pattern pattern) throws Refusal {
+        boolean onStitching = switch (matter) {
+            case JOINED_LINE, SQUARE_CORNER, DART_CAP -> true;
+            case BLENDED_CORNER, NOTCHES, CUTTING_LINE -> false;
+        };
+        if (!onStitching) {
+            return truer().strokes(pattern, this);
+        }
+        Pattern was = SewnCopy.of(pattern, Measures.of(pattern));
+        Pattern is = was;
+        for (Stroke stroke : truer().strokes(was, this)) {
+            is = is.withPiece(stroke.on(is.piece(stroke.piece()).orElseThrow()));
+        }
+        List<Stroke> strokes = new ArrayList<>();
+        for (Piece drawn : pattern.pieces()) {
+            Piece before = was.piece(drawn.id()).orElseThrow();
+            Piece after = is.piece(drawn.id()).orElseThrow();
+            if (before != after) {
+                strokes.addAll(Redraw.strokes(drawn, before, after));
+            }
+        }
+        return strokes;
+    }
+
+    /** On a cutting line the sewn line is found anew; where bends are tight it is not quite the one that was drawn. */
+    private void requireTrue(Pattern before, Pattern after) throws Refusal {
+        for (int i = 0; i < before.pieces().size(); i++) {
+            Piece piece = after.pieces().get(i);
+            boolean redrawn = piece != before.pieces().get(i) && piece.drawn() == LineKind.CUTTING;
+            if (redrawn && !isTrue(after)) {
+                throw Refusal.of("allowance-not-redrawn").with("piece", piece.name());
+            }
+        }
+    }
+
+    private boolean isTrue(Pattern after) throws Refusal {
+        return matter == Matter.JOINED_LINE
+                ? Math.abs(JoinTruer.joint(SewnCopy.of(after, Measures.of(after)), this)
+                                .missing())
+                        < Truing.TRUE_WITHIN
+                : Truing.proposals(after).stream().map(Proposal::truing).noneMatch(this::samePlace);
+    }
+
+    private boolean samePlace(Trued other) {
+        return other.matter == matter && other.target.equals(target);
     }
 
     /** What cannot be taken back exactly is not done. */

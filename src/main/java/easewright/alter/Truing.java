@@ -21,7 +21,10 @@ import java.util.stream.Stream;
 /** The one door to truing: what is untrue in a pattern, with a proposal for each (docs/sources.md 4.5). */
 public final class Truing {
     /** Angles are true within this, degrees. */
-    private static final double TRUE_WITHIN = 1;
+    private static final double TRUE_DEGREES = 1;
+
+    /** The same in radians. */
+    static final double TRUE_WITHIN = Math.toRadians(TRUE_DEGREES);
 
     /** An angle farther off is meant to be so: a V neck, a pointed hem. Common practice. */
     private static final double MEANT = 20;
@@ -87,13 +90,26 @@ public final class Truing {
         List<Proposal> all = new ArrayList<>();
         SewnPieces sewn = new SewnPieces(pattern, measures);
         List<Mate> mates = mates(pattern, pieces);
-        joints(pattern, measures, mates, sewn, all);
-        corners(pieces, sewn, all);
-        darts(pieces, all);
+        Pattern stitched = SewnCopy.of(pattern, measures, concerned(pieces, mates));
+        List<Piece> lines =
+                pieces.stream().map(p -> stitched.piece(p.id()).orElseThrow()).toList();
+        SewnPieces stitchedPieces = new SewnPieces(stitched, measures);
+        joints(stitched, measures, mates, stitchedPieces, all);
+        corners(lines, stitchedPieces, all);
+        darts(lines, all);
         blends(pieces, all);
         notches(pattern, measures, mates, sewn, all);
         lines(pieces, all);
         return List.copyOf(all);
+    }
+
+    /** The pieces, and those that they are sewn to, by what mates call them. */
+    private static Set<String> concerned(List<Piece> pieces, List<Mate> mates) {
+        Set<String> names = new HashSet<>();
+        pieces.forEach(piece -> names.add(piece.id()));
+        mates.forEach(
+                m -> Stream.concat(m.first().stream(), m.second().stream()).forEach(ref -> names.add(ref.piece())));
+        return names;
     }
 
     /** The mates in which one of the pieces is sewn. */
@@ -117,7 +133,7 @@ public final class Truing {
             Pattern pattern, GarmentMeasures measures, List<Mate> mates, SewnPieces sewn, List<Proposal> all) {
         for (JoinTruer.Joint joint : JoinTruer.joints(pattern, measures, mates, sewn)) {
             double missing = Math.toDegrees(joint.missing());
-            if (Math.abs(missing) > TRUE_WITHIN && Math.abs(missing) <= MEANT_JOINED) {
+            if (Math.abs(missing) > TRUE_DEGREES && Math.abs(missing) <= MEANT_JOINED) {
                 SewnCorner first = joint.first();
                 SewnCorner second = joint.second();
                 Finding finding = Finding.of(
@@ -141,7 +157,7 @@ public final class Truing {
     private static void corners(List<Piece> pieces, SewnPieces sewn, List<Proposal> all) {
         for (SewnCorner corner : SquareTruer.corners(pieces, sewn)) {
             double off = Math.toDegrees(corner.angle()) - 90;
-            if (Math.abs(off) > TRUE_WITHIN && Math.abs(off) <= MEANT) {
+            if (Math.abs(off) > TRUE_DEGREES && Math.abs(off) <= MEANT) {
                 Finding finding = Finding.of(
                                 "corner-not-square",
                                 Severity.NOTE,
@@ -153,6 +169,9 @@ public final class Truing {
                         .with("y", corner.hold().sewn().y());
                 List<String> kept = new ArrayList<>();
                 kept(corner.piece(), corner.edge(), kept);
+                if (SquareTruer.movesGuide(corner)) {
+                    kept(corner.piece(), corner.guide(), kept);
+                }
                 EdgeRef edge = EdgeRef.of(corner.piece().id(), corner.edge().name());
                 add(all, finding, Trued.square(edge, !corner.guideAtEnd()), kept);
             }
@@ -162,7 +181,7 @@ public final class Truing {
     private static void darts(List<Piece> pieces, List<Proposal> all) {
         for (CapTruer.Folded folded : CapTruer.folded(pieces)) {
             double bends = Math.toDegrees(folded.bends());
-            boolean bent = Math.abs(bends) > TRUE_WITHIN && Math.abs(bends) <= MEANT;
+            boolean bent = Math.abs(bends) > TRUE_DEGREES && Math.abs(bends) <= MEANT;
             if (!bent && !(folded.off() > CAP_WITHIN && Math.abs(bends) <= MEANT)) {
                 continue;
             }

@@ -6,6 +6,7 @@ import easewright.geom.Place;
 import easewright.geom.Point;
 import easewright.pattern.Dart;
 import easewright.pattern.Edge;
+import easewright.pattern.LineKind;
 import easewright.pattern.Piece;
 import easewright.topology.Allowance;
 import easewright.topology.Meeting;
@@ -17,8 +18,8 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * The stitching line of a piece: the drawn outline with cut-out darts closed by their mouth lines and the allowance
- * taken off. Where the drawn line is the stitching line and has no cut-out dart, it is that very outline.
+ * The stitching line of a piece: the drawn outline with cut-out darts closed over their mouths and the allowance taken
+ * off. Where the drawn line is the stitching line and has no cut-out dart, it is that very outline.
  */
 public final class StitchOutline {
     private final Piece piece;
@@ -35,7 +36,7 @@ public final class StitchOutline {
 
     private StitchOutline(Piece piece) {
         this.piece = piece;
-        cuts = DartCuts.of(piece.outline(), piece.darts());
+        cuts = DartCuts.of(piece.outline(), piece.darts(), piece.drawn() == LineKind.CUTTING);
         cutting = CuttingLine.of(piece, cuts.closed());
         inset = cutting.hasAllowance() ? Allowance.of(cutting.outline(), cutting.widths()) : Optional.empty();
         outline = inset.isPresent() ? inset.get().outline() : cuts.closed();

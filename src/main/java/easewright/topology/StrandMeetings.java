@@ -152,7 +152,8 @@ final class StrandMeetings {
             Point da = first.derivative(t);
             Point db = second.derivative(u);
             double det = da.cross(db);
-            if (gap.norm() < 1e-13 || Math.abs(det) < 1e-14 * da.norm() * db.norm()) {
+            // A curve with a control place on its end has no slope there.
+            if (gap.norm() < 1e-13 || det == 0 || Math.abs(det) < 1e-14 * da.norm() * db.norm()) {
                 break;
             }
             t += gap.cross(db) / det;

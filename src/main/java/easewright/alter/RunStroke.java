@@ -5,18 +5,36 @@ import easewright.geom.Outline;
 import easewright.geom.Place;
 import easewright.geom.Point;
 import easewright.geom.Segment;
+import easewright.pattern.Dart;
+import easewright.pattern.Edge;
+import easewright.pattern.Notch;
 import easewright.pattern.Piece;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** A run of an outline drawn anew between its ends, which stay: the cap of a dart. */
-record CapStroke(String piece, List<Segment> before, List<Segment> after) implements Stroke {
-    static final String WORD = "cap";
+/**
+ * A run of an outline drawn anew between its ends, which stay, with the marks on it. Taken back, the run is the very one
+ * that it was.
+ *
+ * @param marks where marks on the run go: ends of edges, notches, dart mouths
+ */
+record RunStroke(String piece, List<Segment> before, List<Segment> after, List<Mark> marks) implements Stroke {
+    /** How it is written where no mark moves. */
+    static final String BARE = "cap";
 
-    CapStroke {
+    static final String WORD = "run";
+
+    /** Marks are found again within this after rounding, mm. */
+    private static final double SAME_MARK = 0.02;
+
+    /** A mark that moves. */
+    record Mark(Point from, Point to) {}
+
+    RunStroke {
         before = List.copyOf(before);
         after = List.copyOf(after);
+        marks = List.copyOf(marks);
     }
 
     @Override
@@ -38,12 +56,43 @@ record CapStroke(String piece, List<Segment> before, List<Segment> after) implem
                 all.add(outline.segments().get(i));
             }
         }
-        Piece done = on.toBuilder()
+        Piece done = marked(on).toBuilder()
                 .outline(new Outline(all))
                 .original(Optional.of(on.original().orElse(on.outline())))
                 .build();
         Simple.require(on.outline(), done);
         return done;
+    }
+
+    private Piece marked(Piece on) {
+        if (marks.isEmpty()) {
+            return on;
+        }
+        List<Edge> edges = new ArrayList<>();
+        for (Edge e : on.edges()) {
+            edges.add(e.withEnds(carried(e.from()), carried(e.to())));
+        }
+        List<Notch> notches = new ArrayList<>();
+        for (Notch n : on.notches()) {
+            notches.add(new Notch(n.name(), carried(n.at())));
+        }
+        List<Dart> darts = new ArrayList<>();
+        for (Dart d : on.darts()) {
+            darts.add(
+                    new Dart(d.name(), carried(d.mouth1()), carried(d.mouth2()), d.point(), d.otherPoint(), d.edge()));
+        }
+        return on.toBuilder().edges(edges).notches(notches).darts(darts).build();
+    }
+
+    private Point carried(Point p) {
+        Mark best = null;
+        for (Mark mark : marks) {
+            double away = mark.from().distance(p);
+            if (away <= SAME_MARK && (best == null || away < best.from().distance(p))) {
+                best = mark;
+            }
+        }
+        return best == null ? p : best.to();
     }
 
     private Point start() {
@@ -92,20 +141,37 @@ record CapStroke(String piece, List<Segment> before, List<Segment> after) implem
 
     @Override
     public Optional<Stroke> opposite() {
-        return Optional.of(new CapStroke(piece, after, before));
+        List<Mark> back = marks.stream().map(m -> new Mark(m.to(), m.from())).toList();
+        return Optional.of(new RunStroke(piece, after, before, back));
     }
 
     @Override
     public String text() {
-        return WORD + " " + StrokeText.of(before) + " " + StrokeText.of(after) + " " + piece;
+        StringBuilder text = new StringBuilder(marks.isEmpty() ? BARE : WORD)
+                .append(' ')
+                .append(StrokeText.of(before))
+                .append(' ')
+                .append(StrokeText.of(after));
+        if (!marks.isEmpty()) {
+            text.append(' ').append(marks.size());
+            marks.forEach(m ->
+                    text.append(' ').append(StrokeText.of(m.from())).append(' ').append(StrokeText.of(m.to())));
+        }
+        return text.append(' ').append(piece).toString();
     }
 
-    static CapStroke parse(StrokeText read) throws Refusal {
+    static RunStroke parse(StrokeText read, boolean bare) throws Refusal {
         List<Segment> before = read.segments();
         List<Segment> after = read.segments();
         if (before.isEmpty() || after.isEmpty()) {
             throw read.unreadable();
         }
-        return new CapStroke(read.rest(), before, after);
+        List<Mark> marks = new ArrayList<>();
+        int count = bare ? 0 : read.count();
+        for (int i = 0; i < count; i++) {
+            Point from = read.point();
+            marks.add(new Mark(from, read.point()));
+        }
+        return new RunStroke(read.rest(), before, after, marks);
     }
 }
