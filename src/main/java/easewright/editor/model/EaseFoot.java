@@ -1,14 +1,33 @@
 package easewright.editor.model;
 
+import easewright.ease.EaseTable;
+import easewright.ease.Minimum;
+import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
-/** Collects sources that stand below a page, each once, and gives the number that leads to it. */
-final class EaseFoot {
-    private final List<String> sources = new ArrayList<>();
+/** Collects the sources that stand below a page, each once, and gives the number that leads to it. */
+public final class EaseFoot {
+    private final List<Source> sources = new ArrayList<>();
+
+    /**
+     * One source.
+     *
+     * @param garment garments that a table is for; empty for a least ease
+     */
+    public record Source(String source, String standing, String garment) {}
+
+    String mark(EaseTable table) {
+        return mark(new Source(table.source(), table.standing(), table.garment()));
+    }
+
+    String mark(Minimum minimum) {
+        return mark(new Source(minimum.source(), minimum.standing(), ""));
+    }
 
     /** The number of a source, in brackets: a raised one would make square centimetres of an ease. */
-    String mark(String source) {
+    private String mark(Source source) {
         if (!sources.contains(source)) {
             sources.add(source);
         }
@@ -19,11 +38,25 @@ final class EaseFoot {
         return "[" + number + "]";
     }
 
-    /** Every source after its number, in the order of the numbers. */
-    List<String> lines() {
+    /** In the order of their numbers. */
+    public List<Source> sources() {
+        return List.copyOf(sources);
+    }
+
+    /** Every source in words after its number. */
+    public List<String> lines(Words words) {
         List<String> lines = new ArrayList<>();
         for (int i = 0; i < sources.size(); i++) {
-            lines.add(bracketed(i + 1) + " " + sources.get(i));
+            Source each = sources.get(i);
+            String key = each.garment().isEmpty() ? "editor.ease.source" : "editor.ease.source.table";
+            lines.add(bracketed(i + 1)
+                    + " "
+                    + words.of(
+                            key,
+                            Map.of(
+                                    "source", each.source(),
+                                    "standing", each.standing(),
+                                    "garment", each.garment())));
         }
         return List.copyOf(lines);
     }

@@ -4,6 +4,7 @@ import easewright.ease.Classed;
 import easewright.ease.EaseLine;
 import easewright.ease.Minimum;
 import easewright.pattern.Level;
+import easewright.text.LengthUnit;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -14,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * One level of the ease sheet as it is shown, all in words.
@@ -56,6 +58,9 @@ public record EaseRow(
 
     /** Nearer to the wish than this is met: half of what a tape shows, mm. */
     static final double MET_WITHIN = 0.5;
+
+    /** A least ease reads the same whatever the hand does: put into words once. */
+    private static final Map<InUnit, String> MINIMUMS = new ConcurrentHashMap<>();
 
     /**
      * @param garment tables of other garments are left out
@@ -151,14 +156,7 @@ public record EaseRow(
             values.put("word", classed.word());
             values.put("lowest", classed.table().bands().get(0).word());
             values.put("ease", line.ease().orElse(0));
-            values.put(
-                    "mark",
-                    foot.mark(words.of(
-                            "editor.ease.source.table",
-                            Map.of(
-                                    "garment", classed.table().garment(),
-                                    "source", classed.table().source(),
-                                    "standing", classed.table().standing()))));
+            values.put("mark", foot.mark(classed.table()));
             out.add(words.of("editor.ease.class." + classed.where().name().toLowerCase(Locale.ROOT), values));
         }
         return List.copyOf(out);
@@ -167,19 +165,22 @@ public record EaseRow(
     private static List<String> minimums(List<Minimum> asked, Words words, EaseFoot foot) {
         List<String> out = new ArrayList<>();
         for (Minimum minimum : asked) {
-            Map<String, Object> values = new TreeMap<>();
-            values.put("low", minimum.low());
-            minimum.high().ifPresent(high -> values.put("high", high));
-            values.put(
-                    "mark",
-                    foot.mark(words.of(
-                            "editor.ease.source", Map.of("source", minimum.source(), "standing", minimum.standing()))));
-            values.put("note", minimum.note());
-            String key = minimum.high().isPresent() ? "editor.ease.minimum.range" : "editor.ease.minimum";
-            out.add(words.of(minimum.note().isEmpty() ? key : key + ".for", values));
+            String said = MINIMUMS.computeIfAbsent(new InUnit(minimum, words.unit()), m -> said(minimum, words));
+            out.add(said + " " + foot.mark(minimum));
         }
         return List.copyOf(out);
     }
+
+    private static String said(Minimum minimum, Words words) {
+        Map<String, Object> values = new TreeMap<>();
+        values.put("low", minimum.low());
+        minimum.high().ifPresent(high -> values.put("high", high));
+        values.put("note", minimum.note());
+        String key = minimum.high().isPresent() ? "editor.ease.minimum.range" : "editor.ease.minimum";
+        return words.of(minimum.note().isEmpty() ? key : key + ".for", values);
+    }
+
+    private record InUnit(Minimum minimum, LengthUnit unit) {}
 
     private static String length(OptionalDouble mm, Words words) {
         return mm.isPresent() ? brief(mm.getAsDouble(), words) : "";

@@ -109,6 +109,7 @@ public final class CuttingTable extends Region {
         repaint();
     }
 
+
     private void follow(Desk before, Desk now) {
         boolean other = before == null
                 || now.isOtherWork(before)
@@ -124,8 +125,20 @@ public final class CuttingTable extends Region {
                         Map.of("pieces", now.pattern().pieces().size())));
         if (other || !before.pattern().scale().equals(now.pattern().scale())) {
             fit();
+        } else if (!before.level().equals(now.level()) && !isLevelInView()) {
+            fit();
         }
         repaint();
+    }
+
+    /** Whether something of the level at work is to be seen. */
+    private boolean isLevelInView() {
+        return scene.pieces().stream()
+                .flatMap(p -> p.levels().stream())
+                .filter(TableScene.LevelSight::chosen)
+                .flatMap(l -> l.spans().stream())
+                .map(span -> view.toScreen(span.at(0.5)))
+                .anyMatch(at -> at.x() > 0 && at.y() > 0 && at.x() < getWidth() && at.y() < getHeight());
     }
 
     /** Asks for a new picture in the next frame. */

@@ -3,8 +3,10 @@ package easewright.editor.panel;
 import easewright.editor.model.Desk;
 import easewright.editor.model.EasePage;
 import easewright.editor.model.EaseRow;
+import easewright.editor.model.Garments;
 import easewright.editor.model.Session;
 import easewright.editor.model.Wanted;
+import easewright.pattern.Pattern;
 import easewright.svg.SvgFile;
 import easewright.text.Words;
 import java.util.ArrayList;
@@ -35,7 +37,9 @@ public final class EasePanel extends ScrollPane {
     private final HBox judgedAs;
     private final VBox sources = new VBox(3);
     private final Label legend = new Label();
-    private List<String> sourcesShown = List.of();
+    private List<Object> sourcesShown = List.of();
+    private Pattern known;
+    private Garments garments = new Garments(List.of(), Optional.empty());
     private Optional<SvgFile> file = Optional.empty();
     /** As which garment the user wants it judged; empty for as which it seems, an empty word for none. */
     private Optional<String> garment = Optional.empty();
@@ -96,7 +100,11 @@ public final class EasePanel extends ScrollPane {
             file = desk.file().map(f -> f.svg());
             garment = Optional.empty();
         }
-        EasePage page = EasePage.of(desk, garment);
+        if (desk.pattern() != known) {
+            known = desk.pattern();
+            garments = Garments.of(known);
+        }
+        EasePage page = EasePage.of(desk, garments, garment);
         none.setText(words.of("editor.ease.none"));
         none.setVisible(page.rows().isEmpty());
         none.setManaged(page.rows().isEmpty());
@@ -121,30 +129,30 @@ public final class EasePanel extends ScrollPane {
         asTitle.setText(words.of("editor.ease.as"));
         as.setAccessibleText(words.of("editor.ease.as"));
         Hints.on(as, words.of("editor.ease.as.hint"));
-        List<String> choices = new ArrayList<>(page.garments());
+        List<String> choices = new ArrayList<>(garments.all());
         choices.add("");
         if (!as.getItems().equals(choices)) {
             as.getItems().setAll(choices);
         }
         as.setValue(page.garment().orElse(""));
-        judgedAs.setVisible(!page.garments().isEmpty());
-        judgedAs.setManaged(!page.garments().isEmpty());
+        judgedAs.setVisible(!garments.all().isEmpty());
+        judgedAs.setManaged(!garments.all().isEmpty());
         showing = false;
     }
 
     /** What the bar means, and each source once, below all that leads to it. */
     private void sources(EasePage page, Words words) {
         boolean any = page.rows().stream().anyMatch(r -> r.standing() != EaseRow.Standing.UNKNOWN);
-        List<String> lines = any ? page.sources() : List.of();
-        if (lines.equals(sourcesShown) && any == sources.isVisible()) {
+        List<Object> now = List.of(any, page.foot().sources());
+        if (now.equals(sourcesShown)) {
             return;
         }
-        sourcesShown = lines;
+        sourcesShown = now;
         sources.setVisible(any);
         sources.setManaged(any);
         legend.setText(words.of("editor.ease.bar"));
         sources.getChildren().setAll(legend);
-        for (String line : lines) {
+        for (String line : page.foot().lines(words)) {
             Label said = new Label(line);
             said.setWrapText(true);
             said.getStyleClass().add("quiet");

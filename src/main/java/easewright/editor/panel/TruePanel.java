@@ -74,7 +74,8 @@ public final class TruePanel extends ScrollPane {
             intro.setText(words.of("editor.true.looking"));
         } else {
             boolean nothing = now.get().offers().isEmpty() && now.get().places().isEmpty();
-            intro.setText(words.of(nothing ? "editor.true.none" : "editor.true.intro"));
+            String key = nothing ? "none" : desk.trial().isPresent() ? "trying" : "intro";
+            intro.setText(words.of("editor.true." + key));
         }
         if (!now.equals(shown)) {
             shown = now;

@@ -24,7 +24,15 @@ class EasePageTest {
                 .findFirst()
                 .orElseThrow();
         session.open(new OpenFile(sample.read(), Optional.empty(), sample.fileName()));
-        return EasePage.of(session.desk(), Optional.empty());
+        return page(Optional.empty());
+    }
+
+    private EasePage page(Optional<String> garment) {
+        return EasePage.of(session.desk(), Garments.of(session.desk().pattern()), garment);
+    }
+
+    private List<String> sources(EasePage page) {
+        return page.foot().lines(session.desk().words());
     }
 
     private EaseRow row(EasePage page, String level) {
@@ -39,21 +47,21 @@ class EasePageTest {
     void theLikelyGarmentIsFoundAndOnlyItsTablesSpeak(String sample, String garment) throws Exception {
         EasePage page = open(sample);
         assertThat(page.garment()).contains(garment);
-        assertThat(page.garments()).contains(garment);
-        assertThat(page.sources()).noneMatch(s -> s.contains("leggings") || s.contains("coat"));
+        assertThat(Garments.of(session.desk().pattern()).all()).contains(garment);
+        assertThat(sources(page)).noneMatch(s -> s.contains("leggings") || s.contains("coat"));
     }
 
     @ParameterizedTest
     @CsvSource({"skirt", "trousers", "bodice", "knit-top"})
     void everyWordLeadsToItsSourceAndEachSourceStandsOnce(String sample) throws Exception {
         EasePage page = open(sample);
-        assertThat(new HashSet<>(page.sources())).hasSameSizeAs(page.sources());
+        assertThat(new HashSet<>(sources(page))).hasSameSizeAs(sources(page));
         for (EaseRow row : page.rows()) {
             for (List<String> said : List.of(row.classes(), row.minimums())) {
                 for (String each : said) {
                     Matcher mark = MARK.matcher(each);
                     assertThat(mark.find()).as(each).isTrue();
-                    assertThat(page.sources().get(Integer.parseInt(mark.group(1)) - 1))
+                    assertThat(sources(page).get(Integer.parseInt(mark.group(1)) - 1))
                             .startsWith(mark.group());
                     assertThat(each).containsPattern("\\d").doesNotContain("{", "editor.");
                 }
@@ -66,10 +74,10 @@ class EasePageTest {
         EasePage page = open("knit-top");
         assertThat(row(page, "bust").classes()).hasSize(1);
         assertThat(row(page, "hip").classes()).isEmpty();
-        assertThat(row(EasePage.of(session.desk(), Optional.of("leggings")), "hip")
+        assertThat(row(page(Optional.of("leggings")), "hip")
                         .classes())
                 .hasSize(1);
-        assertThat(row(EasePage.of(session.desk(), Optional.of("")), "bust").classes())
+        assertThat(row(page(Optional.of("")), "bust").classes())
                 .isEmpty();
     }
 
@@ -77,7 +85,7 @@ class EasePageTest {
     void aBodyInAnotherUnitIsAskedAbout() throws Exception {
         open("skirt");
         session.setBody(session.desk().pattern().level("hip").orElseThrow(), OptionalDouble.of(9850), "Hip girth");
-        EaseRow row = row(EasePage.of(session.desk(), Optional.empty()), "hip");
+        EaseRow row = row(page(Optional.empty()), "hip");
         assertThat(row.standing()).isEqualTo(EaseRow.Standing.UNLIKELY);
     }
 }
