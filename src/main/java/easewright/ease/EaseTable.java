@@ -23,8 +23,8 @@ public record EaseTable(
         String standing,
         boolean knit,
         boolean percent) {
-    /** Lengths this close to the end of a band lie on it, mm: figures were read in fractions of an inch. */
-    private static final double ON_END = 1e-6;
+    /** Values this close to the end of a band lie on it, mm or percent: half of the tenth to which they are shown. */
+    private static final double ON_END = 0.05;
 
     /**
      * @throws IllegalArgumentException if there is no band or the bands do not rise

@@ -57,6 +57,10 @@ public final class Pictures extends Director {
             press("#page-" + page);
             picture(page);
         }
+        press("#page-true");
+        rest();
+        press("#true-show-0");
+        picture("true");
     }
 
     /** Body girths that leave 3 cm of ease, and a wish at the last level. */

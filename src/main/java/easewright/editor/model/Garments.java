@@ -53,12 +53,13 @@ public record Garments(List<String> all, Optional<String> likely) {
 
     /** The one it is judged as: what the user chose, else the likely one; an empty word is a choice of none. */
     Optional<String> judged(Optional<String> chosen) {
-        return chosen.filter(c -> c.isEmpty() || all.contains(c)).or(() -> likely).filter(c -> !c.isEmpty());
+        return chosen.filter(c -> c.isEmpty() || all.contains(c))
+                .or(() -> likely)
+                .filter(c -> !c.isEmpty());
     }
 
     private static boolean isForBust(String word, boolean knit) {
-        return EaseTables.standard().at(LevelKind.BUST, knit).stream()
-                .anyMatch(t -> words(t).contains(word));
+        return EaseTables.standard().at(LevelKind.BUST, knit).stream().anyMatch(t -> words(t).contains(word));
     }
 
     /** Whether a table speaks of the garment; those for every garment always do. */

@@ -109,7 +109,6 @@ public final class CuttingTable extends Region {
         repaint();
     }
 
-
     private void follow(Desk before, Desk now) {
         boolean other = before == null
                 || now.isOtherWork(before)

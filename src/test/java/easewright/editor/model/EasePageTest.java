@@ -74,11 +74,8 @@ class EasePageTest {
         EasePage page = open("knit-top");
         assertThat(row(page, "bust").classes()).hasSize(1);
         assertThat(row(page, "hip").classes()).isEmpty();
-        assertThat(row(page(Optional.of("leggings")), "hip")
-                        .classes())
-                .hasSize(1);
-        assertThat(row(page(Optional.of("")), "bust").classes())
-                .isEmpty();
+        assertThat(row(page(Optional.of("leggings")), "hip").classes()).hasSize(1);
+        assertThat(row(page(Optional.of("")), "bust").classes()).isEmpty();
     }
 
     @Test
