@@ -46,6 +46,16 @@ class WordsTest {
                         + " slope.degrees=12.3)");
     }
 
+    /** The second of two would be shown in both places, without a word. */
+    @Test
+    void noKeyStandsTwice() throws IOException {
+        List<String> keys = Files.readAllLines(BUNDLE).stream()
+                .filter(line -> line.matches("[a-z][^ =]*=.*"))
+                .map(line -> line.substring(0, line.indexOf('=')))
+                .toList();
+        assertThat(keys).doesNotHaveDuplicates().hasSizeGreaterThan(500);
+    }
+
     @Test
     void everyCodeInTheSourcesHasALineAndEveryLineACode() throws IOException {
         Properties lines = new Properties();

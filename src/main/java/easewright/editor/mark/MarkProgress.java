@@ -22,4 +22,12 @@ public final class MarkProgress {
                                 .anyMatch(p -> p.level(l.name()).isPresent()));
         };
     }
+
+    /** Whether suggestions are looked at of which some are ticked and not made yet. */
+    public static boolean isOpen(MarkState state) {
+        return state.step() == MarkState.Step.SUGGESTED
+                && state.thoughts().last().stream()
+                        .flatMap(t -> t.suggestions().all().stream())
+                        .anyMatch(s -> !state.leftOut().contains(s.key()));
+    }
 }

@@ -71,7 +71,7 @@ public final class TableScenes {
 
     private static String size(Piece piece, Words words) {
         Box box = piece.outline().box();
-        return words.of("editor.piece.size", Map.of("wide", box.width(), "tall", box.height()));
+        return words.of("editor.piece.measures", Map.of("wide", box.width(), "tall", box.height()));
     }
 
     static String cut(Piece piece, Words words) {

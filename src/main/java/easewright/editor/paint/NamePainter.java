@@ -1,5 +1,6 @@
 package easewright.editor.paint;
 
+import easewright.geom.Box;
 import easewright.geom.Point;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
@@ -28,7 +29,7 @@ final class NamePainter {
         double size = fitting(sight, Math.max(12, Math.min(LARGEST, boxWidth / 10)), room);
         Point at = view.toScreen(place.at());
         gc.setTextBaseline(VPos.CENTER);
-        if (high >= 2.2 * size && inTwoLines(gc, ink, sight, at, size, taken)) {
+        if (high >= 2.2 * size && inTwoLines(gc, ink, sight, at, size, boxWidth, taken)) {
             return;
         }
         double low = Math.min(size, Math.max(SMALLEST, high * 0.8));
@@ -38,11 +39,19 @@ final class NamePainter {
     }
 
     private static boolean inTwoLines(
-            GraphicsContext gc, Ink ink, TableScene.PieceSight sight, Point at, double size, LabelRoom taken) {
+            GraphicsContext gc,
+            Ink ink,
+            TableScene.PieceSight sight,
+            Point at,
+            double size,
+            double most,
+            LabelRoom taken) {
         double wide = Math.max(width(sight.piece().name(), bold(size)), width(sight.subtitle(), small(size)));
-        if (!taken.take(LabelRoom.around(at, wide, 2 * size))) {
+        Box plate = LabelRoom.around(at, wide, 2 * size);
+        if (wide > most || !taken.take(plate)) {
             return false;
         }
+        plate(gc, ink, plate);
         gc.setTextAlign(TextAlignment.CENTER);
         gc.setFont(bold(size));
         words(gc, ink, sight.piece().name(), ink.text(), at.x(), at.y() - size * 0.55);
@@ -63,9 +72,11 @@ final class NamePainter {
         double nameWidth = width(sight.piece().name(), bold(size));
         double gap = size * 0.6;
         double wide = nameWidth + gap + width(sight.subtitle(), small(size));
-        if (wide > most || !taken.take(LabelRoom.around(at, wide, size))) {
+        Box plate = LabelRoom.around(at, wide, size);
+        if (wide > most || !taken.take(plate)) {
             return false;
         }
+        plate(gc, ink, plate);
         gc.setTextAlign(TextAlignment.LEFT);
         gc.setFont(bold(size));
         words(gc, ink, sight.piece().name(), ink.text(), at.x() - wide / 2, at.y());
@@ -89,6 +100,12 @@ final class NamePainter {
             gc.setFont(bold(size));
             words(gc, ink, sight.piece().name(), ink.text(), at.x(), at.y());
         }
+    }
+
+    /** What is faintly drawn on the paper would be between the letters. */
+    private static void plate(GraphicsContext gc, Ink ink, Box place) {
+        gc.setFill(ink.paper().deriveColor(0, 1, 1, 0.85));
+        gc.fillRoundRect(place.minX() - 3, place.minY() - 2, place.width() + 6, place.height() + 4, 8, 8);
     }
 
     /** The size at which both lines fit into the room, if that can still be read. */

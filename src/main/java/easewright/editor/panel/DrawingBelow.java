@@ -9,6 +9,7 @@ import easewright.geom.Affine;
 import easewright.geom.Box;
 import easewright.geom.Point;
 import easewright.geom.Segment;
+import easewright.pattern.Caption;
 import easewright.svg.Drawing;
 import easewright.svg.Picture;
 import easewright.svg.SvgFile;
@@ -43,6 +44,9 @@ final class DrawingBelow {
 
     /** A picture reaches this part of the view beyond it where the whole drawing is too large. */
     private static final double BEYOND = 0.4;
+
+    /** Pens and letters reach somewhat beyond the lines they follow, mm. */
+    private static final double BESIDE = 10;
 
     private static final double STEP = Math.sqrt(2);
 
@@ -143,7 +147,17 @@ final class DrawingBelow {
                                 .flatMap(s -> s.subPaths().stream())
                                 .flatMap(s -> s.segments().stream())
                                 .map(Segment::box))
-                .reduce(Box::union);
+                .reduce(Box::union)
+                .map(box -> drawing.captions().stream()
+                        .map(DrawingBelow::around)
+                        .reduce(box, Box::union)
+                        .grown(BESIDE));
+    }
+
+    private static Box around(Caption words) {
+        double half = words.lines().stream().mapToInt(String::length).max().orElse(0) * words.height() / 2;
+        Point middle = words.middle();
+        return new Box(middle.x() - half, middle.y(), middle.x() + half, middle.y()).grown(words.height());
     }
 
     private static Box scaled(Box box, double by) {

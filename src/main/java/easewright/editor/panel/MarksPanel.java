@@ -106,7 +106,17 @@ public final class MarksPanel extends VBox {
         pages.forEach((step, page) -> page.setVisible(step == now));
         MarkState.Step[] steps = MarkState.Step.values();
         boolean last = now.ordinal() + 1 == steps.length;
-        next.setText(words.of(last ? "editor.marks.onwards" : "editor.marks.next." + steps[now.ordinal() + 1].key()));
+        boolean open = MarkProgress.isOpen(marker.state());
+        String onwards = open ? "editor.marks.skip." : "editor.marks.next.";
+        next.setText(words.of(last ? "editor.marks.onwards" : onwards + steps[now.ordinal() + 1].key()));
+        // The one thing to press next stands out: here, or what is still open on the page.
+        boolean done = now == MarkState.Step.SUGGESTED
+                ? !open
+                : MarkProgress.isDone(now, session.desk().pattern());
+        next.getStyleClass().remove("accent");
+        if (done) {
+            next.getStyleClass().add("accent");
+        }
         Hints.on(next, words.of("editor.marks.next.hint"));
     }
 }
