@@ -10,7 +10,9 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import easewright.geom.Affine;
+import easewright.geom.Cubic;
 import easewright.geom.Outline;
+import easewright.geom.Point;
 import easewright.geom.Segment;
 import easewright.measure.Measures;
 import easewright.pattern.Edge;
@@ -22,6 +24,7 @@ import easewright.pattern.LevelMark;
 import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -159,6 +162,51 @@ class EvenSeamsTest {
                     .isEqualTo(
                             drifted.pieces().get(i).edge("side").orElseThrow().from());
         }
+    }
+
+    /** Drawn the other way round, with a bowed hem, it is the same: the hem keeps its direction at the fold. */
+    @Test
+    void theWayRoundDoesNotMatter() throws Refusal {
+        Pattern before = sewn(bowed(half("front", 1.5)), bowed(half("back", 0.75)));
+        Pattern other =
+                sewn(reversed(before.pieces().get(0)), reversed(before.pieces().get(1)));
+        for (double amount : new double[] {50, -50}) {
+            SeamChange plain = SeamChange.at("hip", amount).carriedToHem();
+            SeamChange change = plain.evened();
+            Pattern drifted = plain.apply(before).pattern();
+            Pattern after = change.apply(before).pattern();
+            Pattern turned = change.apply(other).pattern();
+            for (int i = 0; i < 2; i++) {
+                assertThat(Likeness.sameLine(
+                                after.pieces().get(i).outline(),
+                                turned.pieces().get(i).outline()))
+                        .isTrue();
+                Edge hem = after.pieces().get(i).edge("hem").orElseThrow();
+                Segment last =
+                        hem.on(after.pieces().get(i).outline()).segments().get(0);
+                Segment was = drifted.pieces().get(i).outline().segments().get(3);
+                assertThat(last.tangent(1).cross(was.tangent(1))).isCloseTo(0, within(1e-4));
+            }
+            assertThat(side(after, 0) - side(before, 0)).isCloseTo(side(after, 1) - side(before, 1), within(1e-6));
+        }
+    }
+
+    private static Piece bowed(Piece half) {
+        List<Segment> segments = new ArrayList<>(half.outline().segments());
+        Segment hem = segments.get(3);
+        Point down = new Point(0, 12);
+        segments.set(
+                3,
+                new Cubic(
+                        hem.start(), hem.at(1 / 3.0).plus(down), hem.at(2 / 3.0).plus(down), hem.end()));
+        return half.withOutline(new Outline(segments));
+    }
+
+    private static Piece reversed(Piece piece) {
+        return piece.withOutline(piece.outline().reversed())
+                .withEdges(piece.edges().stream()
+                        .map(e -> e.withEnds(e.to(), e.from()))
+                        .toList());
     }
 
     /** A waistband that the change does not reach is no seam to even, and not mistaken for one. */

@@ -7,12 +7,15 @@ import static org.assertj.core.api.Assertions.within;
 import easewright.geom.Affine;
 import easewright.geom.Point;
 import easewright.pattern.EdgeRef;
+import easewright.pattern.Level;
+import easewright.pattern.LevelKind;
 import easewright.pattern.Notch;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -173,6 +176,37 @@ class SettingTextTest {
         Refusal none = catchThrowableOfType(Refusal.class, () -> SettingText.read(Lengthen.WAY, texts, bare, MM));
         assertThat(none.code()).isEqualTo("no-level-marked");
         assertThat(none.values()).containsEntry("level", "hip");
+    }
+
+    /** The very name goes before one that differs in its capitals; a name without its size will do where it is one piece's. */
+    @Test
+    void theVeryNameGoesFirst() throws Refusal {
+        Level upper = Level.of("HIP", LevelKind.OTHER);
+        Pattern both = Cloths.pattern(List.of(upper, Cloths.HIP), FRONT);
+        assertThat(KnownNames.level(both, "hip")).isEqualTo(Cloths.HIP);
+        assertThat(KnownNames.level(both, "HIP")).isEqualTo(upper);
+        assertThat(KnownNames.level(both, "Hip")).isEqualTo(upper);
+        Piece sized = FRONT.toBuilder().name("Front 12").size(Optional.of("12")).build();
+        Pattern one = Cloths.pattern(List.of(Cloths.HIP), sized, Cloths.curvedSkirt("back"));
+        assertThat(KnownNames.piece(one, "front")).isEqualTo(sized);
+        Piece other = Cloths.curvedSkirt("p2").toBuilder()
+                .name("Front 14")
+                .size(Optional.of("14"))
+                .build();
+        Pattern two = Cloths.pattern(List.of(Cloths.HIP), sized, other);
+        assertThat(catchThrowableOfType(Refusal.class, () -> KnownNames.piece(two, "front"))
+                        .code())
+                .isEqualTo("piece-not-known");
+    }
+
+    @Test
+    void cornersAreWrittenByTheEdgeThatStartsOrEndsThere() throws Refusal {
+        assertThat(PlaceText.write(SKIRT, new Point(190, -6))).isEqualTo("Front/waist/end");
+        Pattern sideOnly = Cloths.pattern(
+                List.of(), FRONT.withEdges(List.of(FRONT.edge("side").orElseThrow())));
+        assertThat(PlaceText.write(sideOnly, new Point(190, -6))).isEqualTo("Front/side/start");
+        assertThat(PlaceText.write(sideOnly, new Point(50, 300))).isEqualTo("50,300");
+        assertThat(PlaceText.write(sideOnly, new Point(0.04, -0.04))).isEqualTo("0,0");
     }
 
     /** A slash written by places only belongs to the piece on whose outline they lie. */

@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import easewright.pattern.EdgeRole;
+import easewright.pattern.Grain;
 import easewright.pattern.Level;
 import easewright.pattern.LevelKind;
 import easewright.pattern.LevelMark;
@@ -64,6 +65,36 @@ class SizeUpTest {
         SizeUp.Line bust = line(compared, "bust");
         assertThat(bust.across()).isCloseTo(22 * INCH, within(1e-5));
         assertThat(bust.local()).isCloseTo(22 * INCH, within(1e-6));
+    }
+
+    /** The length is that of the longest piece that goes round the body, along its grain; a long band says nothing of it. */
+    @Test
+    void theLengthIsThatOfTheLongestPieceRoundTheBody() throws Refusal {
+        LevelMark hip = LevelMark.through("hip", in(1, 5));
+        Piece front = Cloths.square("front", 10, EdgeRole.SEAM, EdgeRole.SEAM).withLevels(List.of(hip));
+        Piece side = Cloths.square("side", 14, EdgeRole.SEAM, EdgeRole.SEAM).withLevels(List.of(hip));
+        Piece back = Cloths.square("back", 12, EdgeRole.SEAM, EdgeRole.SEAM).withLevels(List.of(hip));
+        Piece band = Cloths.square("band", 40, EdgeRole.SEAM, EdgeRole.SEAM);
+        Piece facing = Cloths.square("facing", 30, EdgeRole.SEAM, EdgeRole.SEAM).withLevels(List.of(hip.notCounted()));
+        Pattern before = pattern(List.of(Cloths.HIP), band, facing, front, side, back);
+        SizeUp.Line length = length(before);
+        assertThat(length.name()).isEqualTo("side");
+        assertThat(length.before()).isCloseTo(14 * INCH, within(1e-9));
+        // Laid on its side the piece is still 14 in long along its grain, and 10 in wide.
+        Piece laid = side.toBuilder()
+                .grain(new Grain(in(2, 3), in(8, 3)))
+                .levels(List.of())
+                .build();
+        Piece lying = laid.withLevels(List.of(LevelMark.through("hip", in(5, 3))));
+        assertThat(length(pattern(List.of(Cloths.HIP), lying)).before()).isCloseTo(10 * INCH, within(1e-9));
+    }
+
+    private static SizeUp.Line length(Pattern before) throws Refusal {
+        Pattern local = SeamChange.at("hip", 20).apply(before).pattern();
+        return SizeUp.of(before, local, "hip").lines().stream()
+                .filter(l -> l.kind() == SizeUp.Kind.LENGTH)
+                .findFirst()
+                .orElseThrow();
     }
 
     private static SizeUp.Line line(SizeUp compared, String name) {
