@@ -12,19 +12,25 @@ import easewright.pattern.Edge;
 import easewright.pattern.EdgeRole;
 import easewright.pattern.Level;
 import easewright.pattern.Pattern;
+import easewright.pattern.PatternPart;
 import easewright.pattern.Piece;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
- * What scaling the pieces to reach a girth would have done to everything else, beside what the local change does.
+ * What a larger or smaller size that reaches a girth would have done to everything else, beside what the local change
+ * does: the next size that the file itself holds, or where it holds none, its pieces scaled.
  *
  * @param level      the level whose girth was the aim
  * @param target     the girth aimed at, mm
- * @param acrossBy   factor by which every piece would be scaled across the grain
+ * @param own        the file's own size that is compared; empty where pieces are scaled
+ * @param acrossBy   factor by which every piece would be scaled across the grain; with a size of its own, by which that
+ *                   is wider at the level
  * @param lines      shoulder, neck, armhole and cap where the pattern has them, the length, and the other girths
  */
-public record SizeUp(String level, double target, double acrossBy, List<Line> lines) {
+public record SizeUp(String level, double target, Optional<String> own, double acrossBy, List<Line> lines) {
     /** The edges that fitters least want changed (E-372: "Do not change the shape of the shoulders, armholes or
      * neckline any more than necessary", docs/sources.md 4.2), and the cap, which must follow the armhole. */
     private static final List<EdgeRole> WATCHED =
@@ -46,8 +52,8 @@ public record SizeUp(String level, double target, double acrossBy, List<Line> li
      * @param name   the role in lower case, the level, or the piece
      * @param before as it was
      * @param local  after the local change
-     * @param across after scaling every piece across the grain only
-     * @param whole  after scaling every piece both ways
+     * @param across in the file's own size, or after scaling every piece across the grain only
+     * @param whole  the same, or after scaling every piece both ways
      */
     public record Line(Kind kind, String name, double before, double local, double across, double whole) {}
 
@@ -63,6 +69,88 @@ public record SizeUp(String level, double target, double acrossBy, List<Line> li
      * @throws Refusal if the pattern has no girth at the level
      */
     public static SizeUp of(Pattern before, Pattern local, String level) throws Refusal {
+        return scaled(before, local, level);
+    }
+
+    /**
+     * Compares a local change in one of several sizes with the size of the same file that would have reached the girth,
+     * or else comes nearest to it.
+     *
+     * @param before all sizes
+     * @param local  all sizes after the local change
+     * @param size   the size that was changed; empty where the pattern comes in one
+     * @throws Refusal if the pattern has no girth at the level
+     */
+    public static SizeUp of(Pattern before, Pattern local, String level, Optional<String> size) throws Refusal {
+        if (size.isEmpty() || !PatternPart.severalSizes(before)) {
+            return scaled(before, local, level);
+        }
+        Pattern was = PatternPart.ofSize(before, size.get()).alone();
+        Pattern is = PatternPart.ofSize(local, size.get()).alone();
+        Optional<String> next = next(before, was, girth(Measures.of(is), level), level);
+        return next.isEmpty()
+                ? scaled(was, is, level)
+                : own(was, is, PatternPart.ofSize(before, next.get()).alone(), next.get(), level);
+    }
+
+    /** The first size on the way to the girth that reaches it, or the last one on that way; none if there is none. */
+    private static Optional<String> next(Pattern all, Pattern was, double target, String level) throws Refusal {
+        double from = girth(Measures.of(was), level);
+        double way = Math.signum(target - from);
+        String best = null;
+        double bestBy = 0;
+        for (String size : PatternPart.sizes(all)) {
+            Optional<Girth> girth =
+                    Measures.of(PatternPart.ofSize(all, size).alone()).girth(level);
+            double by = girth.map(g -> (g.finished() - from) * way).orElse(0.0);
+            boolean reaches = by >= Math.abs(target - from) - 1e-6;
+            boolean bestReaches = bestBy >= Math.abs(target - from) - 1e-6;
+            boolean better = bestReaches ? reaches && by < bestBy : by > bestBy;
+            if (by > 1e-6 && better) {
+                best = size;
+                bestBy = by;
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+
+    private static SizeUp own(Pattern before, Pattern local, Pattern other, String size, String level) throws Refusal {
+        GarmentMeasures was = Measures.of(before);
+        GarmentMeasures is = Measures.of(local);
+        GarmentMeasures there = Measures.of(other);
+        List<Line> lines = new ArrayList<>();
+        for (EdgeRole role : WATCHED) {
+            double length = edges(before, was, role);
+            double own = edges(other, there, role);
+            if (length > 0 && own > 0) {
+                lines.add(new Line(Kind.EDGES, Settings.name(role), length, edges(local, is, role), own, own));
+            }
+        }
+        Piece longest = longest(before);
+        Optional<Piece> like = other.piece(longest.plainName());
+        if (like.isPresent()) {
+            double own = along(like.get());
+            double now = local.piece(longest.id()).map(SizeUp::along).orElse(along(longest));
+            lines.add(new Line(Kind.LENGTH, longest.plainName(), along(longest), now, own, own));
+        }
+        for (Level each : before.levels()) {
+            boolean both = measured(was, each) && measured(there, each);
+            if (both) {
+                double own = girth(there, each.name());
+                lines.add(new Line(Kind.GIRTH, each.name(), girth(was, each.name()), girth(is, each.name()), own, own));
+            }
+        }
+        double target = girth(is, level);
+        return new SizeUp(level, target, Optional.of(size), girth(there, level) / girth(was, level), lines);
+    }
+
+    private static boolean measured(GarmentMeasures measures, Level level) {
+        return measures.girths().stream()
+                .anyMatch(
+                        g -> g.level().name().equals(level.name()) && !g.parts().isEmpty());
+    }
+
+    private static SizeUp scaled(Pattern before, Pattern local, String level) throws Refusal {
         GarmentMeasures was = Measures.of(before);
         GarmentMeasures is = Measures.of(local);
         double from = girth(was, level);
@@ -88,7 +176,7 @@ public record SizeUp(String level, double target, double acrossBy, List<Line> li
         double localLength = local.piece(longest.id()).map(SizeUp::along).orElse(length);
         lines.add(new Line(Kind.LENGTH, longest.name(), length, localLength, length, length * factor));
         for (Level other : before.levels()) {
-            if (was.girth(other.name()).map(g -> !g.parts().isEmpty()).orElse(false)) {
+            if (measured(was, other)) {
                 lines.add(new Line(
                         Kind.GIRTH,
                         other.name(),
@@ -98,7 +186,7 @@ public record SizeUp(String level, double target, double acrossBy, List<Line> li
                         girth(whole, other.name())));
             }
         }
-        return new SizeUp(level, target, factor, lines);
+        return new SizeUp(level, target, Optional.empty(), factor, lines);
     }
 
     /** Scaling leaves the allowance as it is, so that the factor is not quite the ratio of the girths: secant. */
@@ -120,7 +208,10 @@ public record SizeUp(String level, double target, double acrossBy, List<Line> li
     }
 
     private static double girth(GarmentMeasures measures, String level) throws Refusal {
-        Girth girth = measures.girth(level)
+        // Where left and right have each their own, a size would have to reach the larger.
+        Girth girth = measures.girths().stream()
+                .filter(g -> g.level().name().equals(level))
+                .max(Comparator.comparingDouble(Girth::finished))
                 .orElseThrow(() -> Refusal.of("level-unknown").with("level", level));
         if (girth.parts().isEmpty()) {
             throw Refusal.of("level-without-piece").with("level", level);

@@ -15,9 +15,10 @@ import java.util.Optional;
  * What the change does beside what a larger (or smaller) size would have done, in words.
  *
  * @param intro what is compared
+ * @param own   the size of the file's own that is compared; empty where the pieces are scaled
  * @param lines empty where there is nothing to compare yet
  */
-public record SizeWords(String intro, List<Line> lines) {
+public record SizeWords(String intro, Optional<String> own, List<Line> lines) {
     /** Changes smaller than this are none at the cutting table, mm. */
     private static final double NONE = 0.25;
 
@@ -40,21 +41,25 @@ public record SizeWords(String intro, List<Line> lines) {
         Pattern before = desk.shownTrial().isPresent() ? desk.pattern() : unchanged(desk);
         Optional<String> level = desk.wanted().map(Wanted::level);
         if (level.isEmpty() || desk.shown().changes().equals(before.changes())) {
-            return new SizeWords(words.of("editor.size.none"), List.of());
+            return new SizeWords(words.of("editor.size.none"), Optional.empty(), List.of());
         }
         try {
-            SizeUp size = SizeUp.of(before, desk.shown(), level.get());
+            SizeUp size = SizeUp.of(before, desk.shown(), level.get(), desk.size());
             List<Line> lines = new ArrayList<>();
             for (SizeUp.Line line : size.lines()) {
                 boolean asked = line.kind() == SizeUp.Kind.GIRTH && line.name().equals(level.get());
                 lines.add(line(line, asked, words));
             }
             String intro = words.of(
-                    "editor.size.intro",
-                    Map.of("level", level.get(), "girth", size.target(), "by.percent", (size.acrossBy() - 1) * 100));
-            return new SizeWords(intro, lines);
+                    size.own().isPresent() ? "editor.size.intro.own" : "editor.size.intro",
+                    Map.of(
+                            "level", level.get(),
+                            "girth", size.target(),
+                            "size", size.own().orElse(""),
+                            "by.percent", (size.acrossBy() - 1) * 100));
+            return new SizeWords(intro, size.own(), lines);
         } catch (Refusal refusal) {
-            return new SizeWords(words.problem(refusal.code(), refusal.values()), List.of());
+            return new SizeWords(words.problem(refusal.code(), refusal.values()), Optional.empty(), List.of());
         }
     }
 

@@ -62,7 +62,7 @@ final class SeamSettings extends VBox {
         HBox how = new HBox(6, shapeTitle, smooth, straight);
         how.setAlignment(Pos.CENTER_LEFT);
         shapeTitle.setMinWidth(USE_PREF_SIZE);
-        getChildren().setAll(which, how, new HBox(16, carry, even));
+        getChildren().setAll(which, how, new FlowPane(16, 6, carry, even));
     }
 
     void show(Desk desk, Wanted wanted) {

@@ -5,6 +5,7 @@ import easewright.editor.model.Session;
 import easewright.editor.model.SizeWords;
 import easewright.text.Words;
 import java.util.List;
+import java.util.Map;
 import javafx.geometry.HPos;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -58,10 +59,14 @@ public final class SizePanel extends ScrollPane {
         if (!any) {
             return;
         }
-        List<String> heads = List.of("measure", "before", "here", "across", "both");
+        boolean own = shown.own().isPresent();
+        List<String> heads = own
+                ? List.of("measure", "before", "here", "own")
+                : List.of("measure", "before", "here", "across", "both");
         for (int i = 0; i < heads.size(); i++) {
-            Label head = new Label(words.of("editor.size.head." + heads.get(i)));
-            Hints.on(head, words.of("editor.size.head." + heads.get(i) + ".hint"));
+            Map<String, String> size = Map.of("size", shown.own().orElse(""));
+            Label head = new Label(words.of("editor.size.head." + heads.get(i), size));
+            Hints.on(head, words.of("editor.size.head." + heads.get(i) + ".hint", size));
             head.getStyleClass().add("size-head");
             head.setWrapText(true);
             grid.add(head, i, 0);
@@ -74,7 +79,9 @@ public final class SizePanel extends ScrollPane {
             grid.add(new Label(line.before()), 1, row + 1);
             grid.add(cell(line, line.here()), 2, row + 1);
             grid.add(cell(line, line.across()), 3, row + 1);
-            grid.add(cell(line, line.whole()), 4, row + 1);
+            if (!own) {
+                grid.add(cell(line, line.whole()), 4, row + 1);
+            }
         }
     }
 
