@@ -20,7 +20,7 @@ final class Closing {
 
     private Closing() {}
 
-    static SubPath of(SubPath drawn, String piece, Notes notes) {
+    static SubPath of(SubPath drawn, Element source, Notes notes) {
         List<Segment> segments = drawn.segments();
         int last = segments.size() - 1;
         Point start = segments.get(0).start();
@@ -36,7 +36,10 @@ final class Closing {
             List<Segment> closed = new ArrayList<>(segments);
             closed.set(last, joined);
             if (gap > ParsedPath.ROUNDING) {
-                notes.add(Finding.of("outline-closed", gap > MEET ? Severity.CAUTION : Severity.NOTE, piece)
+                notes.add(Finding.of(
+                                "outline-closed",
+                                gap > MEET ? Severity.CAUTION : Severity.NOTE,
+                                ShapeNames.called(source))
                         .with("gap.number", gap));
             }
             return new SubPath(closed, true);

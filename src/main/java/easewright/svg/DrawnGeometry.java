@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** Finds drawn lines by the ids that pieces and riders use: {@code ID}, or {@code ID#k} for one sub-path of it. */
 final class DrawnGeometry implements MarksReader.Geometry {
@@ -57,10 +58,9 @@ final class DrawnGeometry implements MarksReader.Geometry {
     Optional<Part> rider(String id) {
         Integer shape = byId.get(id);
         if (shape != null) {
-            List<Integer> all = new ArrayList<>();
-            for (int k = 0; k < drawing.all().get(shape).subPaths().size(); k++) {
-                all.add(k);
-            }
+            int count = drawing.all().get(shape).subPaths().size();
+            List<Integer> all =
+                    count == 1 ? List.of(0) : IntStream.range(0, count).boxed().toList();
             return Optional.of(new Part(shape, all));
         }
         int hash = id.lastIndexOf('#');

@@ -13,14 +13,14 @@ import java.util.function.Supplier;
  * An element of the marks block.
  *
  * @param name       local name
- * @param attributes names and values of those without a prefix in turn, in the order written
+ * @param attributes those without a prefix, in the order written
  * @param foreign    names of attributes with a prefix, namespace declarations left out
  * @param markup     the element as it stands, with every namespace declared that it needs
  */
 record MarkNode(
         String namespace,
         String name,
-        List<String> attributes,
+        List<Tag.Attribute> attributes,
         List<String> foreign,
         List<MarkNode> children,
         Supplier<String> markup) {
@@ -35,20 +35,24 @@ record MarkNode(
     /** Longer ones are not declared for marks that are kept as they stand. */
     private static final int LONGEST_PREFIX = 200;
 
-    /** Where the name of an attribute without a prefix stands among {@link #attributes}, or -1. */
+    /** The place of an attribute without a prefix among {@link #attributes}, or -1. */
     int place(String attribute) {
-        for (int i = 0; i < attributes.size(); i += 2) {
-            if (attributes.get(i).equals(attribute)) {
+        for (int i = 0; i < attributes.size(); i++) {
+            if (attributes.get(i).name().equals(attribute)) {
                 return i;
             }
         }
         return -1;
     }
 
+    String value(int place) {
+        return XmlText.unescape(attributes.get(place).raw());
+    }
+
     /** The value of an attribute without a prefix, or an empty text. */
     String text(String attribute) {
         int place = place(attribute);
-        return place < 0 ? "" : attributes.get(place + 1);
+        return place < 0 ? "" : value(place);
     }
 
     /** The elements named marks in any version of our namespace, in document order. */
@@ -83,18 +87,19 @@ record MarkNode(
      * @param after the tags after this one; those inside it are taken
      */
     private static MarkNode node(SourceText source, ListIterator<Tag> after, Tag tag, Map<String, String> namespaces) {
-        List<String> attributes = new ArrayList<>(2 * tag.attributes().size());
-        List<String> foreign = List.of();
+        List<Tag.Attribute> attributes = tag.attributes();
+        List<String> foreign = new ArrayList<>(0);
         for (Tag.Attribute attribute : tag.attributes()) {
-            if (declaredPrefix(attribute.name()) != null) {
-                continue;
+            boolean declares = declaredPrefix(attribute.name()) != null;
+            boolean prefixed = attribute.name().indexOf(':') >= 0;
+            if (prefixed || declares) {
+                attributes = attributes.stream().filter(a -> a != attribute).toList();
+            } else if (attribute.refers()) {
+                // What refers to nothing known is found out now, not when the value is asked for.
+                XmlText.unescape(attribute.raw());
             }
-            if (attribute.name().indexOf(':') >= 0) {
-                foreign = foreign.isEmpty() ? new ArrayList<>() : foreign;
+            if (prefixed && !declares) {
                 foreign.add(attribute.name());
-            } else {
-                attributes.add(attribute.name());
-                attributes.add(XmlText.unescape(attribute.raw()));
             }
         }
         List<MarkNode> children = new ArrayList<>(0);

@@ -13,7 +13,7 @@ import java.util.function.Function;
 final class MarkValues {
     private final MarkNode node;
 
-    /** By the place of an attribute's name among all names and values. */
+    /** By the place of the attribute. */
     private final boolean[] asked;
 
     MarkValues(MarkNode node) {
@@ -48,7 +48,7 @@ final class MarkValues {
             return Optional.empty();
         }
         asked[place] = true;
-        return Optional.of(node.attributes().get(place + 1));
+        return Optional.of(node.value(place));
     }
 
     String needed(String name) throws Damage {
@@ -127,9 +127,9 @@ final class MarkValues {
     /** Attributes that nobody asked for. */
     List<String> unknown() {
         List<String> rest = new ArrayList<>(0);
-        for (int i = 0; i < node.attributes().size(); i += 2) {
+        for (int i = 0; i < asked.length; i++) {
             if (!asked[i]) {
-                rest.add(node.attributes().get(i));
+                rest.add(node.attributes().get(i).name());
             }
         }
         rest.addAll(node.foreign());

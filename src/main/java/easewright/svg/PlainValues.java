@@ -1,5 +1,7 @@
 package easewright.svg;
 
+import java.nio.ByteBuffer;
+
 /** Characters and attribute values of plain XML, references resolved and line ends made one, as a parser gives them. */
 final class PlainValues {
     private final String text;
@@ -17,11 +19,27 @@ final class PlainValues {
         return c == ' ' || c == '\n' || c == '\t' || c == '\r';
     }
 
-    /** Whether all is what XML may hold; surrogates come in pairs, as in every text decoded from UTF-8. */
-    static boolean holdsOnlyCharacters(String text) {
-        for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            if (c < ' ' && !isSpace(c) || c >= '\uFFFE') {
+    /**
+     * Whether all is what XML may hold; surrogates come in pairs, as in every text decoded from UTF-8.
+     *
+     * @param utf8 the same text as bytes
+     */
+    static boolean holdsOnlyCharacters(String text, byte[] utf8) {
+        ByteBuffer eight = ByteBuffer.wrap(utf8);
+        int at = 0;
+        for (; at + 8 <= utf8.length; at += 8) {
+            long bytes = eight.getLong(at);
+            // Not 0 if one of them is below 0x20.
+            if ((bytes - 0x2020202020202020L & ~bytes & 0x8080808080808080L) != 0 && !areCharacters(utf8, at, at + 8)) {
+                return false;
+            }
+        }
+        return areCharacters(utf8, at, utf8.length) && text.indexOf('\uFFFE') < 0 && text.indexOf('\uFFFF') < 0;
+    }
+
+    private static boolean areCharacters(byte[] utf8, int from, int to) {
+        for (int i = from; i < to; i++) {
+            if (utf8[i] >= 0 && utf8[i] < ' ' && !isSpace((char) utf8[i])) {
                 return false;
             }
         }

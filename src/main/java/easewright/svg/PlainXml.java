@@ -49,7 +49,7 @@ final class PlainXml {
 
     /** The tree, if the text is plain and well-formed and its root is a drawing. */
     static Optional<Tree> tree(SourceText source) {
-        if (!source.isUtf8() || source.tags().isEmpty() || !PlainValues.holdsOnlyCharacters(source.text())) {
+        if (!source.isUtf8() || source.tags().isEmpty() || !source.holdsOnlyCharacters()) {
             return Optional.empty();
         }
         try {

@@ -38,20 +38,19 @@ final class ShapeCollector {
     /** Adds what the element draws, if it draws anything. */
     void add(Frame frame, Map<String, String> style, Notes notes) throws TooMuch {
         Element element = frame.element();
-        String called = ShapeNames.called(frame.source());
         String data = element.get(element.name.equals("path") ? "d" : "points");
         if (data != null && data.length() > LONGEST_DATA) {
             throw new TooMuch();
         }
         ShapeGeometry geometry = new ShapeGeometry(
-                element, style, frame.toMm(), frame.viewportWidth(), frame.viewportHeight(), called, notes);
+                element, style, frame.toMm(), frame.viewportWidth(), frame.viewportHeight(), frame.source(), notes);
         List<SubPath> drawn;
         try {
             drawn = geometry.subPaths();
         } catch (ShapeGeometry.TooMany e) {
             throw new TooMuch();
         } catch (IllegalArgumentException beyondNumbers) {
-            notes.add("out-of-range", Severity.CAUTION, called);
+            notes.add("out-of-range", Severity.CAUTION, ShapeNames.called(frame.source()));
             return;
         }
         if (drawn.isEmpty()) {
@@ -64,22 +63,22 @@ final class ShapeCollector {
             throw new TooMuch();
         }
         if (farAway(drawn)) {
-            notes.add("out-of-range", Severity.CAUTION, called);
+            notes.add("out-of-range", Severity.CAUTION, ShapeNames.called(frame.source()));
             return;
         }
         List<SubPath> closed = new ArrayList<>(drawn.size());
         for (SubPath one : drawn) {
-            closed.add(Closing.of(one, called, notes));
+            closed.add(Closing.of(one, frame.source(), notes));
         }
-        found.add(shape(frame, closed, geometry.styled(), called, notes));
+        found.add(shape(frame, closed, geometry.styled(), notes));
     }
 
-    private DrawnShape shape(Frame frame, List<SubPath> subPaths, boolean styled, String called, Notes notes) {
+    private DrawnShape shape(Frame frame, List<SubPath> subPaths, boolean styled, Notes notes) {
         Element element = frame.element();
         boolean copy = frame.via() != null;
         boolean flat = frame.toMm().isSingular();
         if (flat) {
-            notes.add("transform-flattens", Severity.CAUTION, called);
+            notes.add("transform-flattens", Severity.CAUTION, ShapeNames.called(frame.source()));
         }
         String label = ShapeNames.label(frame.source());
         return new DrawnShape(

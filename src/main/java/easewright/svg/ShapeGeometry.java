@@ -24,7 +24,7 @@ final class ShapeGeometry {
     private final Affine toMm;
     private final double viewportWidth;
     private final double viewportHeight;
-    private final String piece;
+    private final Element source;
     private final Notes notes;
     private boolean broken;
 
@@ -32,7 +32,7 @@ final class ShapeGeometry {
      * @param style          what style says of the element
      * @param viewportWidth  what 100 % across is, in user units
      * @param viewportHeight what 100 % down is
-     * @param piece          the shape's name in findings
+     * @param source         the element by which the shape is called in findings
      */
     ShapeGeometry(
             Element element,
@@ -40,14 +40,14 @@ final class ShapeGeometry {
             Affine toMm,
             double viewportWidth,
             double viewportHeight,
-            String piece,
+            Element source,
             Notes notes) {
         this.element = element;
         this.style = style;
         this.toMm = toMm;
         this.viewportWidth = viewportWidth;
         this.viewportHeight = viewportHeight;
-        this.piece = piece;
+        this.source = source;
         this.notes = notes;
     }
 
@@ -102,7 +102,8 @@ final class ShapeGeometry {
             throw new TooMany();
         }
         if (brokenAt.isPresent()) {
-            notes.add(Finding.of("path-broken", Severity.FAULT, piece).with("at", brokenAt.getAsInt() + 1));
+            notes.add(Finding.of("path-broken", Severity.FAULT, ShapeNames.called(source))
+                    .with("at", brokenAt.getAsInt() + 1));
         }
         return strokes.paths();
     }
@@ -138,7 +139,8 @@ final class ShapeGeometry {
             }
         }
         if (!complete) {
-            notes.add(Finding.of("points-broken", Severity.FAULT, piece).with("good", corners.size()));
+            notes.add(Finding.of("points-broken", Severity.FAULT, ShapeNames.called(source))
+                    .with("good", corners.size()));
         }
         List<Segment> lines = new ArrayList<>();
         for (int i = 1; i < corners.size(); i++) {
@@ -223,7 +225,8 @@ final class ShapeGeometry {
     private double size(String name, double whole) {
         double size = value(name, whole, 0);
         if (size < 0) {
-            notes.add(Finding.of("size-negative", Severity.CAUTION, piece).with("what", name));
+            notes.add(Finding.of("size-negative", Severity.CAUTION, ShapeNames.called(source))
+                    .with("what", name));
             broken = true;
         }
         return size;
@@ -245,7 +248,8 @@ final class ShapeGeometry {
         }
         Optional<Length> length = Length.parse(text);
         if (length.isEmpty()) {
-            notes.add(Finding.of("number-unreadable", Severity.CAUTION, piece).with("what", name));
+            notes.add(Finding.of("number-unreadable", Severity.CAUTION, ShapeNames.called(source))
+                    .with("what", name));
             broken = true;
             return 0;
         }

@@ -48,6 +48,11 @@ final class SourceText {
         return encoding.charset().equals(StandardCharsets.UTF_8);
     }
 
+    /** Whether all of a text in UTF-8 is what XML may hold. */
+    boolean holdsOnlyCharacters() {
+        return PlainValues.holdsOnlyCharacters(text, bytes);
+    }
+
     String text() {
         return text;
     }

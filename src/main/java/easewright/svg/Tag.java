@@ -39,6 +39,16 @@ record Tag(
             return text.substring(valueFrom, valueTo);
         }
 
+        /** Whether there may be references in the value. */
+        boolean refers() {
+            for (int i = valueFrom; i < valueTo; i++) {
+                if (text.charAt(i) == '&') {
+                    return true;
+                }
+            }
+            return false;
+        }
+
         /** Just after the closing quote. */
         int to() {
             return valueTo + 1;

@@ -19,12 +19,16 @@ final class Unmarked {
     private Unmarked(Drawing drawing, Pattern pattern) {
         this.drawing = drawing;
         for (Piece piece : pattern.pieces()) {
-            known.addAll(List.of(piece.id().split(" ")));
+            if (piece.id().indexOf(' ') >= 0) {
+                known.addAll(List.of(piece.id().split(" ")));
+            }
             known.add(piece.id());
             for (Rider rider : piece.riders()) {
                 known.add(rider.id());
                 int subPath = rider.id().lastIndexOf('#');
-                known.add(subPath < 0 ? rider.id() : rider.id().substring(0, subPath));
+                if (subPath >= 0) {
+                    known.add(rider.id().substring(0, subPath));
+                }
             }
         }
     }
