@@ -41,7 +41,7 @@ public record Trued(Matter matter, Map<String, String> target, boolean acceptPro
     private static final double WAY_BACK = 1e-6;
 
     /** A length that changes by less is not worth a word, mm. */
-    private static final double NOTICED = 0.005;
+    private static final double NOTICED = 0.05;
 
     static final String MATE = "mate";
     static final String END = "end";

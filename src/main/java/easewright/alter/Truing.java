@@ -253,8 +253,9 @@ public final class Truing {
     }
 
     private static void kept(Piece piece, Edge edge, List<String> kept) {
-        if (edge.isProtected()) {
-            kept.add(piece.name() + "/" + edge.name());
+        String name = piece.name() + "/" + edge.name();
+        if (edge.isProtected() && !kept.contains(name)) {
+            kept.add(name);
         }
     }
 

@@ -48,9 +48,7 @@ final class ChangeCommand implements Job {
             target.check(chosen, source.file(), inPlace);
         }
         Pattern before = opened.pattern();
-        if (before.scale().proof() == Scale.Proof.UNPROVED) {
-            throw new Trouble("scale-needed", Map.of("file", source.file().toString()));
-        }
+        requireScale(before, source);
         List<Finding> findings = new ArrayList<>();
         Pattern after = changed(before, asked, source.typed(), findings);
         source.typed().tell(voice);
@@ -163,8 +161,14 @@ final class ChangeCommand implements Job {
         }
     }
 
-    private static byte[] written(Source.Opened opened, Path file, Pattern after, List<Finding> findings)
-            throws Trouble {
+    /** A line can be moved by an amount only where it is known how long it is. */
+    static void requireScale(Pattern pattern, Source source) throws Trouble {
+        if (pattern.scale().proof() == Scale.Proof.UNPROVED) {
+            throw new Trouble("scale-needed", Map.of("file", source.file().toString()));
+        }
+    }
+
+    static byte[] written(Source.Opened opened, Path file, Pattern after, List<Finding> findings) throws Trouble {
         try {
             SvgFile.Written written = opened.svg().writing(after);
             findings.addAll(written.consequences());

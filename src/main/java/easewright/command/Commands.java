@@ -20,7 +20,7 @@ public final class Commands {
     public static final int USAGE = 64;
 
     private static final List<String> ALL =
-            List.of("measure", "ease", "change", "methods", "check", "print", "report", "draft");
+            List.of("measure", "ease", "change", "true", "methods", "check", "print", "report", "draft");
 
     private Commands() {}
 
@@ -30,6 +30,7 @@ public final class Commands {
                     case "measure" -> new MeasureCommand();
                     case "ease" -> new EaseCommand();
                     case "change" -> new ChangeCommand();
+                    case "true" -> new TrueCommand();
                     case "methods" -> new MethodsCommand();
                     case "check" -> new CheckCommand();
                     case "print" -> new PrintCommand();
