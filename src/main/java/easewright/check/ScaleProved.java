@@ -10,7 +10,8 @@ final class ScaleProved implements Rule {
     @Override
     public List<Finding> look(Sight sight) {
         return sight.pattern().scale().proof() == Scale.Proof.UNPROVED
-                ? List.of(Finding.of("scale-unproved", Severity.CAUTION, ""))
+                ? List.of(Finding.of("scale-unproved", Severity.CAUTION, "")
+                        .with("unit.number", sight.pattern().scale().mmPerUnitX()))
                 : List.of();
     }
 }

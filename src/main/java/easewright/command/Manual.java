@@ -7,9 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine;
+import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
+import picocli.CommandLine.OverwrittenOptionException;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -87,10 +90,22 @@ final class Manual {
             }
         } catch (UnmatchedArgumentException e) {
             throw unmatched(e);
+        } catch (MissingParameterException e) {
+            throw missing(e);
+        } catch (OverwrittenOptionException e) {
+            String option = e.getOverwritten() instanceof OptionSpec spec ? spec.longestName() : "";
+            throw new Misuse("option-twice", Map.of("option", option));
         } catch (ParameterException e) {
             throw new Misuse("command-line", Map.of("reason", e.getMessage()));
         }
         throw new Misuse("command-missing", Map.of());
+    }
+
+    private static Misuse missing(MissingParameterException e) {
+        ArgSpec first = e.getMissing().get(0);
+        return first instanceof OptionSpec option
+                ? new Misuse("value-missing", Map.of("option", option.longestName(), "what", option.paramLabel()))
+                : new Misuse("place-missing", Map.of("what", first.paramLabel()));
     }
 
     /** Words that belong to nothing: a command or an option that does not exist, or something left over. */

@@ -49,7 +49,7 @@ class ChangeSaidTest {
     void aMisfitIsOneMessageWithTheWayOut() {
         Run run = change(SKIRT, "--method", "edge-length", "--edge", "waistband/seam", "--by", "-30mm", "--try");
         assertThat(run.code()).isEqualTo(Commands.FAULTS);
-        String said = run.out().substring(run.out().indexOf("To be noticed"));
+        String said = run.out().substring(run.out().indexOf("Worth a look"));
         assertThat(said.lines().filter(l -> l.matches("  (FAULT|caution|note) .*")))
                 .hasSize(1)
                 .allSatisfy(l -> assertThat(l).contains("waistband"));
@@ -73,7 +73,7 @@ class ChangeSaidTest {
         for (String command : List.of("measure", "ease", "check")) {
             Run run = Run.of(command, bare);
             String said = run.out().replaceAll("[\\s\u00a0]+", " ");
-            assertThat(said).contains("No level", "page Marks", "to check the scale, not as a piece");
+            assertThat(said).contains("No level", "page Marks", "test square for the scale, not as a piece");
             assertThat(said).doesNotContain("5 cm × 5 cm, cut");
         }
         assertThat(Run.of("measure", bare, "--json").json().path("pieces")).hasSize(3);
@@ -83,7 +83,7 @@ class ChangeSaidTest {
     @Test
     void whatWasThereBeforeIsCountedAndNotRepeated() {
         Run run = change(SKIRT, "--at", "hip", "--by", "24mm", "--try");
-        assertThat(run.out()).contains("as before the change").doesNotContain("To be noticed");
+        assertThat(run.out()).contains("as before the change").doesNotContain("Worth a look");
         Run json = change(SKIRT, "--at", "hip", "--by", "24mm", "--try", "--json");
         assertThat(json.json().path("findings").findValuesAsText("code"))
                 .contains("mate-length-changed", "dart-cap-off");

@@ -53,7 +53,7 @@ class DraftCommandTest {
             Path body = Files.write(folder.resolve("me.txt"), fewer);
             Run run = Run.of("draft", recipe.garment(), "--body", body, "-o", folder.resolve("out.svg"));
             assertThat(run.code()).isEqualTo(Commands.REFUSED);
-            assertThat(run.err()).contains("not there: " + measure + ".").doesNotContain("{");
+            assertThat(run.err()).contains("missing: " + measure + ".").doesNotContain("{");
         }
         assertThat(folder.resolve("out.svg")).doesNotExist();
     }

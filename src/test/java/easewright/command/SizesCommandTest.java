@@ -127,7 +127,7 @@ class SizesCommandTest {
         Run own = Run.of("change", "sample-pieces/skirt.svg", "--at", "hip", "--by", "-30mm", "--try");
         Run given =
                 Run.of("change", "sample-pieces/skirt.svg", "--at", "hip", "--by", "-30mm", "--body", file, "--try");
-        assertThat(own.out()).contains("At level hip the ease is");
-        assertThat(given.out()).doesNotContain("At level hip the ease is");
+        assertThat(own.out()).contains("The ease at hip is");
+        assertThat(given.out()).doesNotContain("The ease at hip is");
     }
 }

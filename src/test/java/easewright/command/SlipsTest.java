@@ -104,6 +104,19 @@ class SlipsTest {
         assertThat(run.err()).contains(command, "measure").doesNotContain("Did you mean");
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "print, FILE is missing",
+        "change FILE --at, --at needs a value after it: LEVEL",
+        "change FILE --at --by 1cm, --at needs a value",
+        "change FILE --at hip --at waist --by 1cm, --at is there more than once"
+    })
+    void saysWhatIsMissingOrTooMuch(String line, String said) {
+        Run run = Run.of((Object[]) line.replace("FILE", SKIRT.toString()).split(" "));
+        assertThat(run.code()).isEqualTo(Commands.USAGE);
+        assertThat(run.err()).contains(said);
+    }
+
     @Test
     void saysThatNamesOfSeveralWordsNeedQuotes() {
         Run run = Run.of("change", SKIRT, "--at", "high", "hip", "--by", "1cm", "--try");

@@ -22,6 +22,16 @@ import org.junit.jupiter.api.Test;
 class WordsTest {
     private static final Path BUNDLE = Path.of("src/main/resources/easewright/text/messages.properties");
     private static final Pattern LITERAL = Pattern.compile("\"([a-z][a-z0-9]*(?:-[a-z0-9]+)*)\"");
+    /** Lines whose count is more than one wherever they are shown. */
+    private static final Set<String> NEVER_ONE = Set.of(
+            "command.places",
+            "editor.follow.some",
+            "editor.scale.stated",
+            "editor.scale.usual",
+            "editor.scale.usual.likely",
+            "finding.inner-lines-many",
+            "problem.print-too-many-sheets");
+
     /** Where a code is first given: to a finding or a problem, directly or through one of the rooms' own factories. */
     private static final Pattern GIVEN = Pattern.compile(
             "\\b(?:(?:new )?(?:Finding|Unreadable|SvgProblem|Refusal|Trouble|Misuse"
@@ -83,6 +93,21 @@ class WordsTest {
             }
         }
         assertThat(unused).as("lines without a code in the sources").isEmpty();
+    }
+
+    /** "1 sheets": a count stands after its noun, or the noun has a line of its own for one. */
+    @Test
+    void noLineCountsOneOfMany() throws IOException {
+        Properties lines = new Properties();
+        try (Reader reader = Files.newBufferedReader(BUNDLE)) {
+            lines.load(reader);
+        }
+        Pattern counted = Pattern.compile("\\{(count|times|pages|pieces)\\} [a-z]+s\\b");
+        assertThat(lines.stringPropertyNames())
+                .filteredOn(key -> counted.matcher(lines.getProperty(key)).find())
+                .allSatisfy(key -> assertThat(NEVER_ONE.contains(key) || lines.containsKey(key + ".one"))
+                        .as(key + "=" + lines.getProperty(key))
+                        .isTrue());
     }
 
     private static List<Path> sources() {

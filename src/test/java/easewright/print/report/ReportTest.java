@@ -173,7 +173,7 @@ class ReportTest {
         Words words = Words.english(LengthUnit.CM);
         String narrow =
                 paragraphs(content(large, words, ReportOrder.of("s", DAY).onCloth(630, false)));
-        assertThat(narrow).contains("no longer fit on the folded cloth").contains("on open cloth");
+        assertThat(narrow).contains("no longer fit on the folded cloth").contains("on cloth opened out");
         assertThat(paragraphs(content(large, words, ReportOrder.of("s", DAY).onCloth(250, false))))
                 .contains("do not fit on cloth 25\u00a0cm wide");
         Cloth shrinks = new Cloth(
