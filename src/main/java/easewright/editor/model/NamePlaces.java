@@ -1,25 +1,60 @@
 package easewright.editor.model;
 
 import easewright.editor.paint.NamePlace;
+import easewright.geom.Box;
 import easewright.geom.Line;
+import easewright.geom.Point;
 import easewright.measure.LevelWidth;
+import easewright.pattern.Caption;
 import easewright.pattern.Piece;
+import easewright.svg.SvgFile;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 
 /** Remembers where the name of each piece has room: looking for that takes longer than painting it. */
 public final class NamePlaces {
+    /** Of a letter, as a part of its height. */
+    private static final double WIDTH = 0.6;
+
     private final Map<Piece, NamePlace> known = new IdentityHashMap<>();
 
     /** The place on the piece as it was before a change is tried, so that names do not jump about. */
     NamePlace of(Desk desk, Piece shown) {
         Piece piece = desk.pattern().piece(shown.id()).orElse(shown);
-        return known.computeIfAbsent(piece, p -> NamePlace.on(p, levels(desk, p)));
+        return known.computeIfAbsent(piece, p -> NamePlace.on(p, levels(desk, p), words(desk, p)));
     }
 
     void forgetAllBut(List<Piece> present) {
         known.keySet().removeIf(p -> present.stream().noneMatch(q -> q == p));
+    }
+
+    /** Around the words written on the piece, which may be seen below its name. */
+    private static List<Box> words(Desk desk, Piece piece) {
+        if (desk.file().isEmpty()) {
+            return List.of();
+        }
+        SvgFile svg = desk.file().get().svg();
+        double grown =
+                desk.pattern().scale().mmPerUnitX() / svg.drawing().scale().mmPerUnitX();
+        Box paper = piece.outline().box();
+        return svg.texts().stream()
+                .filter(c -> paper.contains(c.middle().times(grown)))
+                .map(c -> around(c, grown))
+                .toList();
+    }
+
+    private static Box around(Caption words, double grown) {
+        Point middle = words.middle().times(grown);
+        double high = words.height() * grown;
+        double wide = WIDTH
+                * high
+                * words.lines().stream().mapToInt(String::length).max().orElse(0);
+        return new Box(
+                middle.x() - wide / 2,
+                middle.y() - 0.6 * high,
+                middle.x() + wide / 2,
+                middle.y() + (1.2 * words.lines().size() - 0.6) * high);
     }
 
     private static List<Line> levels(Desk desk, Piece piece) {

@@ -16,6 +16,9 @@ final class NamePainter {
     private static final double SMALLEST = 9;
     private static final double MARGIN = 14;
 
+    /** Between two words beside each other, as a part of their size. */
+    private static final double GAP = 0.6;
+
     private NamePainter() {}
 
     static void paint(GraphicsContext gc, Viewport view, Ink ink, TableScene.PieceSight sight, LabelRoom taken) {
@@ -33,7 +36,12 @@ final class NamePainter {
             return;
         }
         double low = Math.min(size, Math.max(SMALLEST, high * 0.8));
-        if (!inOneLine(gc, ink, sight, at, low, boxWidth, taken)) {
+        double most = Math.min(boxWidth, room + MARGIN);
+        double oneLine = low;
+        while (oneLine > SMALLEST && wide(sight, oneLine) > most) {
+            oneLine = Math.max(SMALLEST, oneLine - 0.5);
+        }
+        if (!inOneLine(gc, ink, sight, at, oneLine, most, taken)) {
             nameAlone(gc, ink, sight, at, low, boxWidth, taken);
         }
     }
@@ -70,8 +78,8 @@ final class NamePainter {
             double most,
             LabelRoom taken) {
         double nameWidth = width(sight.piece().name(), bold(size));
-        double gap = size * 0.6;
-        double wide = nameWidth + gap + width(sight.subtitle(), small(size));
+        double gap = GAP * size;
+        double wide = wide(sight, size);
         Box plate = LabelRoom.around(at, wide, size);
         if (wide > most || !taken.take(plate)) {
             return false;
@@ -83,6 +91,11 @@ final class NamePainter {
         gc.setFont(small(size));
         words(gc, ink, sight.subtitle(), ink.quiet(), at.x() - wide / 2 + nameWidth + gap, at.y());
         return true;
+    }
+
+    /** How wide both are beside each other. */
+    private static double wide(TableScene.PieceSight sight, double size) {
+        return width(sight.piece().name(), bold(size)) + GAP * size + width(sight.subtitle(), small(size));
     }
 
     /** On a very small piece; nearer there is room for more. */
@@ -105,7 +118,7 @@ final class NamePainter {
     /** What is faintly drawn on the paper would be between the letters. */
     private static void plate(GraphicsContext gc, Ink ink, Box place) {
         gc.setFill(ink.paper().deriveColor(0, 1, 1, 0.85));
-        gc.fillRoundRect(place.minX() - 3, place.minY() - 2, place.width() + 6, place.height() + 4, 8, 8);
+        gc.fillRoundRect(place.minX() - 3, place.minY() + 1, place.width() + 6, place.height() - 2, 6, 6);
     }
 
     /** The size at which both lines fit into the room, if that can still be read. */

@@ -27,12 +27,31 @@ public record NamePlace(Point at, double width, double height) {
     /** Half the height of a level's label at usual zooms, mm. */
     private static final double LABEL = 14;
 
+    private static final double WIDER = 0.002;
+
     private static final Point ACROSS = new Point(1, 0);
     private static final Point DOWN = new Point(0, 1);
 
     /** The roomiest place on a piece with these levels across it. */
     public static NamePlace on(Piece piece, List<Line> levels) {
+        return on(piece, levels, List.of());
+    }
+
+    /**
+     * The same.
+     *
+     * @param words around what is written on the drawing, mm
+     */
+    public static NamePlace on(Piece piece, List<Line> levels, List<Box> words) {
         List<Segment> lines = new ArrayList<>(piece.outline().segments());
+        for (Box box : words) {
+            Point upper = new Point(box.minX(), box.minY());
+            Point lower = new Point(box.maxX(), box.maxY());
+            Point right = new Point(box.maxX(), box.minY());
+            Point left = new Point(box.minX(), box.maxY());
+            lines.addAll(List.of(
+                    new Line(upper, right), new Line(right, lower), new Line(lower, left), new Line(left, upper)));
+        }
         piece.grain().ifPresent(g -> lines.add(new Line(g.from(), g.to())));
         for (Dart dart : piece.darts()) {
             lines.add(new Line(dart.mouth1(), dart.point()));
@@ -55,14 +74,17 @@ public record NamePlace(Point at, double width, double height) {
                 Point at = new Point((left + right) / 2, y);
                 double height = 2 * Math.min(clearance(lines, at), clearance(levels, at) - LABEL);
                 double room = Math.min((right - left) / WIDE, height);
-                if (room > most) {
+                if (room + WIDER * (right - left) > most) {
                     // A dart may point at the words beside their middle.
                     Point half = ACROSS.times(0.45 * room * WIDE);
                     double beside = Math.min(clearance(lines, at.minus(half)), clearance(lines, at.plus(half)));
                     height = Math.min(height, 2 * beside);
                     room = Math.min(room, height);
                 }
-                if (room > most && piece.outline().contains(at)) {
+                boolean free = words.stream().noneMatch(w -> w.contains(at));
+                // Among places of the same height the widest: words may stand beside each other there.
+                room += WIDER * (right - left);
+                if (room > most && free && piece.outline().contains(at)) {
                     most = room;
                     best = new NamePlace(at, right - left, height);
                 }

@@ -22,6 +22,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.animation.AnimationTimer;
 import javafx.beans.property.BooleanProperty;
 import javafx.scene.AccessibleRole;
@@ -62,6 +63,8 @@ public final class CuttingTable extends Region {
     private int pointedHold = -1;
     /** Until the user looks elsewhere, all of the pieces stay in view, however the window changes. */
     private boolean showingAll = true;
+
+    private boolean marksOpen;
 
     public CuttingTable(Session session) {
         this.session = session;
@@ -205,8 +208,10 @@ public final class CuttingTable extends Region {
 
     /** Shows everything that lies on the table. */
     public void fit() {
-        Optional<Box> all =
-                scene.pieces().stream().map(p -> p.piece().outline().box()).reduce(Box::union);
+        Stream<Box> beside = hand.filter(MarkHand::isOpen).stream().flatMap(MarkHand::beside);
+        Optional<Box> all = Stream.concat(
+                        scene.pieces().stream().map(p -> p.piece().outline().box()), beside)
+                .reduce(Box::union);
         if (all.isPresent() && getWidth() > 2 * MARGIN && getHeight() > 2 * MARGIN) {
             view = Viewport.fitting(all.get(), getWidth(), getHeight(), MARGIN);
         }
@@ -265,6 +270,14 @@ public final class CuttingTable extends Region {
     /** Another tool, tick or step may show other things. */
     private void look() {
         Desk desk = session.desk();
+        boolean open = hand.map(MarkHand::isOpen).orElse(false);
+        if (open != marksOpen) {
+            marksOpen = open;
+            // While marks are made, what lies beside the pieces is of interest too.
+            if (showingAll) {
+                fit();
+            }
+        }
         if (hand.map(h -> h.seen(desk)).orElse(desk) != seen) {
             scene = sight(desk);
         }

@@ -9,9 +9,12 @@ import easewright.editor.model.Desk;
 import easewright.editor.model.Session;
 import easewright.editor.paint.MarkScene;
 import easewright.editor.paint.Viewport;
+import easewright.geom.Box;
 import easewright.geom.Point;
+import easewright.geom.Segment;
 import easewright.pattern.Pattern;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.scene.Cursor;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
@@ -41,6 +44,13 @@ public final class MarkHand {
     /** Whether the page of marks is open. */
     boolean isOpen() {
         return marker.state().on();
+    }
+
+    /** What is drawn beside the pieces. */
+    Stream<Box> beside() {
+        return marker.sheet().loose().stream()
+                .flatMap(r -> r.segments().stream())
+                .map(Segment::box);
     }
 
     /** Whether the scale is being proved, to which the sizes of the pieces matter. */
