@@ -82,10 +82,7 @@ public record ParallelSlash(String piece, Point one, Point other, double amount,
         if (amount == 0) {
             return Altered.nothing(pattern);
         }
-        Point across = cloth.grainDirection().quarterTurned();
-        Point line = other.minus(one);
-        boolean right = line.cross(beyond.minus(one)) * line.cross(across) > 0;
-        Point away = right ? across : across.times(-1);
+        Point away = Slashed.away(cloth, one, other, beyond);
         try {
             return with(pattern, cloth, away, amount);
         } catch (Refusal why) {

@@ -34,10 +34,10 @@ public record Slash(String piece, Point from, Point to, Optional<Point> moving, 
         return new Slash(piece, from, to, Optional.of(place), weight);
     }
 
-    Settings write(Settings settings, String key) {
+    void write(Settings settings, String key) {
         settings.text(key + ".piece", piece).point(key + ".from", from).point(key + ".to", to);
         moving.ifPresent(p -> settings.point(key + ".moving", p));
-        return settings.number(key + ".share", weight);
+        settings.number(key + ".share", weight);
     }
 
     static Slash read(Settings settings, String key) throws Refusal {

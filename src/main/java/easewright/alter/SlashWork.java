@@ -165,12 +165,9 @@ final class SlashWork {
             Turned turned = Turned.of(piece, slash.to(), slash.from(), gap, slash.moving(), accept);
             return new Opened(turned.piece(), turned.findings());
         }
-        Point across = piece.grainDirection().quarterTurned();
         Parting parting = parting(piece, slash);
-        Point line = slash.to().minus(slash.from());
         Point inside = parting.moves().get(parting.moves().size() / 2).at(0.5);
-        boolean right = line.cross(inside.minus(slash.from())) * line.cross(across) > 0;
-        Point away = right ? across : across.times(-1);
+        Point away = Slashed.away(piece, slash.from(), slash.to(), inside);
         Slashed slashed = Slashed.of(piece, slash.from(), slash.to(), away, gap, accept);
         return new Opened(slashed.piece(), slashed.findings());
     }

@@ -45,6 +45,14 @@ record Slashed(Piece piece, List<Finding> findings) {
         return new Slashed(move.done(joined), move.findings());
     }
 
+    /** The unit direction square to the grain that leads from a line to a place beside it. */
+    static Point away(Piece piece, Point one, Point other, Point beyond) {
+        Point across = piece.grainDirection().quarterTurned();
+        Point line = other.minus(one);
+        boolean sameSide = Math.signum(line.cross(beyond.minus(one))) == Math.signum(line.cross(across));
+        return sameSide ? across : across.times(-1);
+    }
+
     /** Of the two parts, the one that lies away from the line. */
     private static Parting beyond(Outline outline, Place first, Place second, Point away) {
         Parting parting = Parting.of(outline, first, second);

@@ -117,6 +117,26 @@ class HingeTest {
                 .hasSize(2);
     }
 
+    /** Both halves of a bowed seam keep their direction at the hinge and are led to where they meet if drawn on straight. */
+    @Test
+    void aBowedSeamIsLedStraightOn() throws Refusal {
+        for (Point turning : List.of(new Point(120, 60), new Point(0, 60))) {
+            Piece bowed = square("0,0 (40,-12 80,-12) 120,0 120,120 0,120");
+            Piece open = turned(bowed, new Point(60, -9), GAP, turning);
+            double turn = 2 * Math.asin(GAP / 2 / 119);
+            List<Segment> top =
+                    open.edge("top").orElseThrow().on(open.outline()).segments();
+            double left =
+                    Math.atan2(top.get(1).tangent(1).y(), top.get(1).tangent(1).x());
+            double right =
+                    Math.atan2(top.get(2).tangent(0).y(), top.get(2).tangent(0).x());
+            assertThat(Math.abs(left - right)).isCloseTo(turn, within(1e-9));
+            assertThat(Math.min(Math.abs(left), Math.abs(right))).isCloseTo(0, within(1e-9));
+            assertThat(top.get(1).end().distance(new Point(60, -9))).isCloseTo(10 * Math.tan(turn / 2), within(1e-6));
+            assertThat(sewn(open, "top")).isCloseTo(sewn(bowed, "top"), within(0.02));
+        }
+    }
+
     /** At a corner the hinge is the corner of the stitching, and both seams there keep their lengths. */
     @Test
     void atACornerBothSeamsKeepTheirLengths() throws Refusal {

@@ -262,6 +262,15 @@ class SlashTest {
                 new CutRider(p -> p.y() > 60, Affine.translation(new Point(0, -25))).parted(List.of(curve));
         assertThat(tucked)
                 .containsExactly(new Cubic(new Point(0, 0), new Point(20, 40), new Point(20, 55), new Point(0, 95)));
+        // Cut at its very start or end there is nothing on the other side that could be drawn.
+        Affine up = Affine.translation(new Point(0, -25));
+        assertThat(new CutRider(p -> p.y() <= 0, up).parted(List.of(curve)))
+                .satisfies(s -> assertThat(s.get(0))
+                        .isEqualTo(new Line(new Point(0, -25), s.get(1).start())))
+                .hasSize(2);
+        List<Segment> atTheEnd = new CutRider(p -> p.y() >= 120, down).parted(List.of(curve));
+        assertThat(atTheEnd).hasSize(2);
+        assertThat(atTheEnd.get(1)).isEqualTo(new Line(atTheEnd.get(0).end(), new Point(0, 145)));
         List<Segment> still = List.of(curve);
         assertThat(new CutRider(p -> false, down).parted(still)).isSameAs(still);
     }

@@ -167,6 +167,35 @@ class SlashedMarksTest {
         assertThat(up.outline().segments()).contains(before.outline().segments().get(1));
     }
 
+    /** A place named within 5 mm of the outline means the outline there; a slash of 1 mm is one. */
+    @Test
+    void placesAreTakenWithinFiveMillimetres() throws Refusal {
+        HingedSlash near = new HingedSlash("p", TOP, new Point(50, 105), BY, RIGHT, true);
+        assertThat(piece(near.apply(just(square(EdgeRole.SEAM)))).outline())
+                .isEqualTo(piece(hinged(square(EdgeRole.SEAM), BY)).outline());
+        Refusal off = catchThrowableOfType(
+                Refusal.class,
+                () -> new HingedSlash("p", TOP, new Point(50, 105.01), BY, RIGHT, true)
+                        .apply(just(square(EdgeRole.SEAM))));
+        assertThat(off.code()).isEqualTo("slash-off-outline");
+        Piece strip = Piece.bare(
+                        "p",
+                        Outline.polygon(
+                                List.of(new Point(0, 0), new Point(100, 0), new Point(100, 1), new Point(0, 1))))
+                .withLevels(List.of(LevelMark.through("hip", new Point(20, 0.5))));
+        assertThat(piece(new ParallelSlash("p", TOP, new Point(50, 1), BY, RIGHT, true).apply(just(strip)))
+                        .outline()
+                        .box()
+                        .width())
+                .isCloseTo(110, within(1e-9));
+        Slash across = Slash.of("p", TOP, new Point(50, 1)).moving(RIGHT);
+        assertThat(piece(SpreadSlashes.parallel("hip", BY, across).apply(just(strip)))
+                        .outline()
+                        .box()
+                        .width())
+                .isCloseTo(110, within(1e-9));
+    }
+
     /** Both lines at which a slash leaves the piece are looked at, and each mark that a fold would take. */
     @Test
     void bothEndsOfTheSlashAreLookedAt() {

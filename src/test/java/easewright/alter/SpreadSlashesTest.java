@@ -109,6 +109,24 @@ class SpreadSlashesTest {
         assertThat(girth(back, "middle")).isCloseTo(girth(before, "middle"), within(1e-9));
     }
 
+    /** Opened by far, the second slash no longer lies where it was named; it is found and closed all the same. */
+    @Test
+    void farOpenedSlashesAreTakenBackToo() throws Refusal {
+        Pattern before = just(square(EdgeRole.SEAM, 1, false));
+        Slash[] three = {
+            Slash.of("square", in(2, 10), in(3, 0)),
+            Slash.of("square", in(5, 10), in(5, 0)),
+            Slash.of("square", in(8, 10), in(7, 0))
+        };
+        for (SpreadSlashes change : List.of(
+                SpreadSlashes.hinged("middle", 3 * INCH, three), SpreadSlashes.parallel("middle", 3 * INCH, three))) {
+            Pattern after = change.apply(before).pattern();
+            Pattern back = change.opposite().orElseThrow().apply(after).pattern();
+            assertThat(Likeness.same(back.pieces().get(0), before.pieces().get(0)))
+                    .isTrue();
+        }
+    }
+
     private static Piece other() {
         Piece piece = square(EdgeRole.SEAM, 1, false);
         easewright.geom.Affine aside = easewright.geom.Affine.translation(in(20, 0));

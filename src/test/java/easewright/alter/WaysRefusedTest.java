@@ -110,6 +110,12 @@ class WaysRefusedTest {
                     .isInstanceOf(IllegalArgumentException.class);
             assertThatThrownBy(() -> new HingedSlash("front", TOP, FOOT, no, FOOT, false))
                     .isInstanceOf(IllegalArgumentException.class);
+            assertThatThrownBy(() -> SpreadSlashes.hinged("hip", no, Slash.of("front", FOOT, TOP)))
+                    .isInstanceOf(IllegalArgumentException.class);
+            assertThatThrownBy(() -> DartIntake.at("waist", no)).isInstanceOf(IllegalArgumentException.class);
+            assertThatThrownBy(() -> DartToSeam.at("waist", no)).isInstanceOf(IllegalArgumentException.class);
+            assertThatThrownBy(() -> SleeveWidth.at("arm", no)).isInstanceOf(IllegalArgumentException.class);
+            assertThatThrownBy(() -> EdgeLength.slashed(FOLD, no)).isInstanceOf(IllegalArgumentException.class);
         }
         assertThatThrownBy(() -> new Share(EdgeRef.of("front", "side"), 0))
                 .isInstanceOf(IllegalArgumentException.class);
