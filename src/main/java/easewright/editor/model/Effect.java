@@ -28,6 +28,9 @@ public record Effect(List<Line> lines) {
     /** A dart whose mouth is as wide as this to before has not been changed but redrawn, mm. */
     private static final double DART_CHANGED = 0.05;
 
+    /** A seam line that changed by less was not altered, mm. */
+    private static final double ALTERED = 0.02;
+
     /** What a line is about. */
     public enum Kind {
         MOVED,
@@ -36,8 +39,16 @@ public record Effect(List<Line> lines) {
         DRIFTED
     }
 
-    /** One line. */
-    public record Line(Kind kind, String words) {}
+    /**
+     * One line.
+     *
+     * @param evens whether the change can be made so that this seam's two sides change alike
+     */
+    public record Line(Kind kind, String words, boolean evens) {
+        Line(Kind kind, String words) {
+            this(kind, words, false);
+        }
+    }
 
     public Effect {
         lines = List.copyOf(lines);
@@ -69,7 +80,9 @@ public record Effect(List<Line> lines) {
         if (!stayed.isEmpty()) {
             lines.add(new Line(Kind.STAYED, words.of("editor.effect.stayed", Map.of("edges", stayed))));
         }
-        lines.addAll(mates(desk.reading(), trial.get().reading(), words));
+        boolean mayEven =
+                trial.get().wanted().atSeams() && !trial.get().wanted().even();
+        lines.addAll(mates(desk.reading(), trial.get().reading(), mayEven, words));
         return new Effect(lines);
     }
 
@@ -142,13 +155,16 @@ public record Effect(List<Line> lines) {
     }
 
     /** Seams that are sewn together: those that drifted, one line each, or else one line that all still fit. */
-    private static List<Line> mates(Reading before, Reading after, Words words) {
+    private static List<Line> mates(Reading before, Reading after, boolean mayEven, Words words) {
         List<Line> lines = new ArrayList<>();
         for (MateWalk now : after.measures().mates()) {
             before.measures()
                     .mate(now.mate().name())
                     .filter(then -> apart(then, now) >= NOTICED)
-                    .ifPresent(then -> lines.add(new Line(Kind.DRIFTED, drift(then, now, words))));
+                    .ifPresent(then -> {
+                        boolean both = isLonger(then.first(), now.first()) && isLonger(then.second(), now.second());
+                        lines.add(new Line(Kind.DRIFTED, drift(then, now, both, words), both && mayEven));
+                    });
         }
         boolean any = !after.measures().mates().isEmpty();
         return lines.isEmpty() && any ? List.of(new Line(Kind.FITS, words.of("editor.effect.fits"))) : lines;
@@ -158,7 +174,11 @@ public record Effect(List<Line> lines) {
         return Math.abs(now.drift() - then.drift());
     }
 
-    private static String drift(MateWalk then, MateWalk now, Words words) {
+    private static boolean isLonger(double then, double now) {
+        return Math.abs(now - then) > ALTERED;
+    }
+
+    private static String drift(MateWalk then, MateWalk now, boolean both, Words words) {
         Map<String, Object> values = Map.of(
                 "mate", now.mate().name(),
                 "drift.signed", now.drift() - then.drift(),
@@ -166,8 +186,10 @@ public record Effect(List<Line> lines) {
                 "second.signed", now.second() - then.second(),
                 "from", then.first() - then.second(),
                 "to", now.first() - now.second());
-        return words.of(
+        String said = words.of(
                 now.mate().declaredEase() == 0 ? "editor.effect.drifted" : "editor.effect.ease-drifted", values);
+        // Where one side alone changed, a change to match is offered once this one is kept.
+        return both ? said : said + " " + words.of("editor.effect.match");
     }
 
     /** The mates that drifted apart by more than a true pattern may. */

@@ -4,6 +4,7 @@ import easewright.editor.model.Effect;
 import easewright.text.Words;
 import java.util.List;
 import java.util.Locale;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -11,9 +12,14 @@ import javafx.scene.layout.VBox;
 
 /** What moved, what stayed and what drifted, beside the amount: a sign and a line for each. */
 final class EffectView extends VBox {
+    private final Runnable evener;
     private Effect shown = new Effect(List.of());
 
-    EffectView() {
+    /**
+     * @param evener makes seams that are sewn together change alike
+     */
+    EffectView(Runnable evener) {
+        this.evener = evener;
         setId("effect");
         getStyleClass().add("effect");
         setVisible(false);
@@ -39,7 +45,16 @@ final class EffectView extends VBox {
             said.setWrapText(true);
             said.setMinHeight(USE_PREF_SIZE);
             HBox.setHgrow(said, Priority.ALWAYS);
-            getChildren().add(new HBox(7, sign, said));
+            HBox row = new HBox(7, sign, said);
+            if (line.evens()) {
+                Button even = new Button(words.of("editor.effect.even"));
+                even.getStyleClass().add("small");
+                even.setMinWidth(USE_PREF_SIZE);
+                Hints.on(even, words.of("editor.effect.even.hint"));
+                even.setOnAction(e -> evener.run());
+                row.getChildren().add(even);
+            }
+            getChildren().add(row);
         }
     }
 

@@ -42,7 +42,7 @@ public final class HerePanel extends VBox {
     private final DoubtView doubt = new DoubtView(mm -> change(w -> w.withAmount(mm)));
     private final Label wayTitle = new Label();
     private final Label outcome = new Label();
-    private final EffectView effect = new EffectView();
+    private final EffectView effect = new EffectView(() -> change(w -> w.withEven(true)));
     private final SeamSettings seams = new SeamSettings(this::change);
     private final SideChoice sides = new SideChoice(this::change);
     private final WayFormView form;

@@ -63,7 +63,12 @@ class EffectTest {
     @Test
     void seamsThatAreEvenedOutStillFit() throws Exception {
         open(2, "thigh");
-        assertThat(words(tried(60), Effect.Kind.DRIFTED)).isNotEmpty();
+        Effect drifted = tried(60);
+        assertThat(words(drifted, Effect.Kind.DRIFTED)).isNotEmpty();
+        assertThat(drifted.lines())
+                .filteredOn(l -> l.kind() == Effect.Kind.DRIFTED)
+                .as("both sides changed: they can be evened out")
+                .allMatch(Effect.Line::evens);
         session.want(session.desk().wanted().orElseThrow().withEven(true));
         assertThat(session.desk().shownTrial()).isPresent();
         Effect effect = Effect.of(session.desk());
