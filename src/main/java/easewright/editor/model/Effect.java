@@ -2,6 +2,7 @@ package easewright.editor.model;
 
 import easewright.measure.MateWalk;
 import easewright.pattern.Dart;
+import easewright.pattern.EdgeRef;
 import easewright.pattern.Grain;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
@@ -27,9 +28,6 @@ public record Effect(List<Line> lines) {
 
     /** A dart whose mouth is as wide as this to before has not been changed but redrawn, mm. */
     private static final double DART_CHANGED = 0.05;
-
-    /** A seam line that changed by less was not altered, mm. */
-    private static final double ALTERED = 0.02;
 
     /** What a line is about. */
     public enum Kind {
@@ -82,7 +80,7 @@ public record Effect(List<Line> lines) {
         }
         boolean mayEven =
                 trial.get().wanted().atSeams() && !trial.get().wanted().even();
-        lines.addAll(mates(desk.reading(), trial.get().reading(), mayEven, words));
+        lines.addAll(mates(desk.reading(), trial.get().reading(), fates, mayEven, words));
         return new Effect(lines);
     }
 
@@ -155,14 +153,15 @@ public record Effect(List<Line> lines) {
     }
 
     /** Seams that are sewn together: those that drifted, one line each, or else one line that all still fit. */
-    private static List<Line> mates(Reading before, Reading after, boolean mayEven, Words words) {
+    private static List<Line> mates(Reading before, Reading after, List<EdgeFate> fates, boolean mayEven, Words words) {
         List<Line> lines = new ArrayList<>();
         for (MateWalk now : after.measures().mates()) {
             before.measures()
                     .mate(now.mate().name())
                     .filter(then -> apart(then, now) >= NOTICED)
                     .ifPresent(then -> {
-                        boolean both = isLonger(then.first(), now.first()) && isLonger(then.second(), now.second());
+                        boolean both = isMoved(now.mate().first(), fates)
+                                && isMoved(now.mate().second(), fates);
                         lines.add(new Line(Kind.DRIFTED, drift(then, now, both, words), both && mayEven));
                     });
         }
@@ -174,8 +173,13 @@ public record Effect(List<Line> lines) {
         return Math.abs(now.drift() - then.drift());
     }
 
-    private static boolean isLonger(double then, double now) {
-        return Math.abs(now - then) > ALTERED;
+    private static boolean isMoved(List<EdgeRef> side, List<EdgeFate> fates) {
+        return fates.stream()
+                .filter(f -> f.fate() == EdgeFate.Fate.RESHAPED)
+                .anyMatch(f -> side.stream()
+                        .anyMatch(ref -> ref.edge().equals(f.edge().name())
+                                && (ref.piece().equals(f.piece().id())
+                                        || ref.piece().equals(f.piece().name()))));
     }
 
     private static String drift(MateWalk then, MateWalk now, boolean both, Words words) {

@@ -148,6 +148,8 @@ public record TrueWork(Pattern pattern, List<FollowUp> offers, List<Place> place
             said.add(words.of("editor.true.moves", Map.of("most", most)));
         } else if (notch > NOTICED) {
             said.add(words.of("editor.true.moves-notch", Map.of("most", notch)));
+        } else if (altered.moved().isEmpty()) {
+            said.add(words.of("editor.true.moves-beside"));
         }
         List<String> lengths = new ArrayList<>();
         for (Finding finding : altered.findings()) {
