@@ -91,7 +91,7 @@ class TrueWorkTest {
         session.chooseLevel("waist");
         session.want(session.desk().wanted().orElseThrow().withAmount(20));
         assertThat(Notes.of(session.desk()))
-                .filteredOn(n -> n.words().contains("Seam waistband"))
+                .filteredOn(n -> n.words().contains("waistband"))
                 .hasSize(1);
     }
 
