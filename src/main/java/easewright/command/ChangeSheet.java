@@ -67,7 +67,7 @@ final class ChangeSheet {
         for (MateWalk walk : mates) {
             double was = before.measures().mate(walk).map(MateWalk::drift).orElse(walk.drift());
             if (Math.abs(was) >= SHOWN || Math.abs(walk.drift()) >= SHOWN) {
-                row(table, MeasureSheet.title(walk, words), was, walk.drift());
+                row(table, new EaseText(words).title(walk), was, walk.drift());
             }
         }
         if (table.isEmpty()) {

@@ -7,6 +7,8 @@ import easewright.print.Reading;
 import easewright.print.SourceNotes;
 import easewright.text.Words;
 import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -35,25 +37,34 @@ final class EaseListing {
         figures(sheet);
         SourceNotes notes = new SourceNotes(words);
         boolean headed = false;
-        for (EaseLine line : sheet.lines()) {
-            List<String> told = text.told(line, notes);
-            if (!told.isEmpty()) {
-                page.line();
-                if (!headed) {
-                    page.text(words.of("ease.tables"));
-                }
-                headed = true;
-                page.text(
-                        "  ",
-                        line.ease().isEmpty()
-                                ? line.level().name()
-                                : words.of(
-                                        "ease.level",
-                                        Map.of("level", line.level().name(), "ease", text.ease(line.ease()))));
-                told.forEach(each -> page.text("    ", each));
+        for (Map.Entry<Said, List<String>> each : told(sheet, notes).entrySet()) {
+            page.line();
+            if (!headed) {
+                page.text(words.of("ease.tables"));
             }
+            headed = true;
+            String levels = String.join("; ", each.getValue());
+            String ease = each.getKey().ease();
+            page.text("  ", ease.isEmpty() ? levels : words.of("ease.level", Map.of("level", levels, "ease", ease)));
+            each.getKey().lines().forEach(line -> page.text("    ", line));
         }
         sources(sheet, notes);
+    }
+
+    /** What is said of an ease, which several levels or sizes may share. */
+    private record Said(String ease, List<String> lines) {}
+
+    /** What tables say, with the levels and sizes of which they say it. */
+    private Map<Said, List<String>> told(EaseSheet sheet, SourceNotes notes) {
+        Map<Said, List<String>> told = new LinkedHashMap<>();
+        for (EaseLine line : sheet.lines()) {
+            List<String> lines = text.told(line, notes);
+            if (!lines.isEmpty()) {
+                told.computeIfAbsent(new Said(text.ease(line.ease()), lines), said -> new ArrayList<>())
+                        .add(text.title(line.girth()));
+            }
+        }
+        return told;
     }
 
     private String cloth(Reading reading, boolean garmentStated) {
@@ -78,7 +89,7 @@ final class EaseListing {
         for (EaseLine line : sheet.lines()) {
             boolean known = line.ease().isPresent();
             table.row(
-                    line.level().name(),
+                    text.title(line.girth()),
                     line.body().isPresent() ? words.figure(line.body().getAsDouble()) : "",
                     words.figure(line.finished()),
                     known ? words.signedFigure(line.ease().getAsDouble()) : "",

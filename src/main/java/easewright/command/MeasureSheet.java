@@ -118,14 +118,6 @@ final class MeasureSheet {
         }
     }
 
-    /** The seam by name, with its size where there are several. */
-    static String title(MateWalk walk, Words words) {
-        String name = walk.mate().name();
-        return walk.size()
-                .map(size -> words.of("sheet.in-size", Map.of("name", name, "size", size)))
-                .orElse(name);
-    }
-
     private void mates(Reading reading) {
         if (reading.measures().mates().isEmpty()) {
             return;
@@ -141,7 +133,7 @@ final class MeasureSheet {
                         words.of("sheet.misfit"));
         for (MateWalk walk : reading.measures().mates()) {
             table.row(
-                    title(walk, words),
+                    new EaseText(words).title(walk),
                     words.figure(walk.first()),
                     words.figure(walk.second()),
                     words.signedFigure(walk.mate().declaredEase()),

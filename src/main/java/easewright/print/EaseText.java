@@ -7,6 +7,7 @@ import easewright.ease.EaseSheet;
 import easewright.ease.Garment;
 import easewright.ease.Minimum;
 import easewright.measure.Girth;
+import easewright.measure.MateWalk;
 import easewright.text.LengthUnit;
 import easewright.text.Lengths;
 import easewright.text.Words;
@@ -31,6 +32,14 @@ public final class EaseText {
         return girth.size()
                 .map(size -> words.of("sheet.in-size", Map.of("name", girth.name(), "size", size)))
                 .orElse(girth.name());
+    }
+
+    /** The seam by name, with its size where there are several. */
+    public String title(MateWalk walk) {
+        String name = walk.mate().name();
+        return walk.size()
+                .map(size -> words.of("sheet.in-size", Map.of("name", name, "size", size)))
+                .orElse(name);
     }
 
     /** Body, finished girth and ease in one sentence. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -129,5 +130,32 @@ class SizesCommandTest {
                 Run.of("change", "sample-pieces/skirt.svg", "--at", "hip", "--by", "-30mm", "--body", file, "--try");
         assertThat(own.out()).contains("The ease at hip is");
         assertThat(given.out()).doesNotContain("The ease at hip is");
+    }
+
+    @Test
+    void theReportComparesEachSizeWithItself() throws IOException {
+        Path changed = folder.resolve("wider.svg");
+        Run change = Run.of("change", NEST, "--at", "hip", "--by", "24mm", "--sizes", "all", "-o", changed);
+        assertThat(change.code()).as(change.err()).isLessThan(Commands.REFUSED);
+        Path page = folder.resolve("report.html");
+        assertThat(Run.of("report", changed, "-o", page).code()).isLessThan(Commands.REFUSED);
+        String said = Files.readString(page)
+                .replace('\u00a0', ' ')
+                .replaceAll("<[^>]*>|\\s", " ")
+                .replaceAll(" +", " ");
+        // The hips of the sample are 102.79, 106.6 and 110.41 cm, each 2.4 cm more now.
+        assertThat(said)
+                .contains(
+                        "hip, size 10 97.79 cm 102.79 cm 105.19 cm",
+                        "hip, size 12 101.6 cm 106.6 cm 109 cm",
+                        "hip, size 14 105.41 cm 110.41 cm 112.81 cm")
+                .contains("side seam, size 14");
+    }
+
+    @Test
+    void theEaseSheetTellsSizesApartAndTablesOnce() {
+        String said = Run.of("ease", NEST).out();
+        assertThat(said).contains("waist, size 10 ", "hip, size 14 ");
+        assertThat(said.lines().filter(l -> l.contains("semi-fitted"))).hasSize(1);
     }
 }

@@ -52,11 +52,7 @@ final class LevelCard {
         LevelCard card = new LevelCard(words, low, high, largest);
         List<Figure> cards = new ArrayList<>();
         for (EaseLine line : after) {
-            cards.add(card.figure(
-                    before.stream()
-                            .filter(b -> b.level().name().equals(line.level().name()))
-                            .findFirst(),
-                    line));
+            cards.add(card.figure(before.stream().filter(line::sameAs).findFirst(), line));
         }
         return cards;
     }
@@ -71,7 +67,7 @@ final class LevelCard {
     private Figure figure(Optional<EaseLine> before, EaseLine now) {
         Pencil pencil = new Pencil();
         rings(pencil, before, now);
-        String name = now.level().name();
+        String name = new EaseText(words).title(now.girth());
         pencil.writeBold(name, LEFT, 5.4, 4.6, Tone.BLACK);
         String sentence = new EaseText(words).figures(now);
         pencil.write(sentence, new Point(LEFT, 11), 3.2, Anchor.START, 0, false, Tone.DARK);

@@ -115,7 +115,7 @@ public record ReportContent(String title, String byline, List<Part> parts, Repor
             List<List<String>> rows = new ArrayList<>();
             for (EaseLine line : now) {
                 rows.add(List.of(
-                        line.level().name(),
+                        easeText.title(line.girth()),
                         body(line),
                         words.length(line.finished()),
                         ease(line),
@@ -128,11 +128,9 @@ public record ReportContent(String title, String byline, List<Part> parts, Repor
         private Grid compared(List<EaseLine> old, List<EaseLine> now) {
             List<List<String>> rows = new ArrayList<>();
             for (EaseLine line : now) {
-                Optional<EaseLine> was = old.stream()
-                        .filter(l -> l.level().name().equals(line.level().name()))
-                        .findFirst();
+                Optional<EaseLine> was = old.stream().filter(line::sameAs).findFirst();
                 rows.add(List.of(
-                        line.level().name(),
+                        easeText.title(line.girth()),
                         body(line),
                         was.map(w -> words.length(w.finished())).orElse(NONE),
                         words.length(line.finished()),
@@ -197,9 +195,9 @@ public record ReportContent(String title, String byline, List<Part> parts, Repor
             parts.add(new Heading(words.of("report.mates")));
             List<List<String>> rows = new ArrayList<>();
             for (MateWalk walk : after.measures().mates()) {
-                Optional<MateWalk> old = before.measures().mate(walk.mate().name());
+                Optional<MateWalk> old = before.measures().mate(walk);
                 rows.add(List.of(
-                        walk.mate().name(),
+                        easeText.title(walk),
                         fromTo(old.map(MateWalk::first), walk.first()),
                         fromTo(old.map(MateWalk::second), walk.second()),
                         words.length(walk.mate().declaredEase()),
@@ -222,7 +220,7 @@ public record ReportContent(String title, String byline, List<Part> parts, Repor
             SourceNotes notes = new SourceNotes(words);
             for (EaseLine line : after.sheet().lines()) {
                 easeText.told(line, notes)
-                        .forEach(each -> told.add(line.level().name() + ", " + ease(line) + ": " + each));
+                        .forEach(each -> told.add(easeText.title(line.girth()) + ", " + ease(line) + ": " + each));
             }
             points("report.tables", told, false);
             if (!notes.lines().isEmpty()) {

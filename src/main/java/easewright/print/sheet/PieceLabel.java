@@ -61,11 +61,11 @@ final class PieceLabel {
         }
         for (LevelMark mark : piece.levels()) {
             if (mark.counts()) {
-                ease(mark.level()).ifPresent(text -> lines.add(Line.plain(text)));
+                ease(mark.level(), piece).ifPresent(text -> lines.add(Line.plain(text)));
             }
         }
         changes(piece, changed).forEach(text -> lines.add(Line.plain(text)));
-        String wearer = reading.pattern().body().name();
+        String wearer = reading.pattern().body(piece.size()).name();
         String whose = wearer.isBlank() ? "" : words.of("print.label.for", Map.of("wearer", wearer)) + ", ";
         lines.add(Line.plain(order.name() + ", " + whose + day(order.date())));
         return lines;
@@ -87,9 +87,12 @@ final class PieceLabel {
         return DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH).format(date);
     }
 
-    private Optional<String> ease(String level) {
+    /** The ease of the girth that the piece is part of, which is that of its own size. */
+    private Optional<String> ease(String level, Piece piece) {
         return reading.sheet().lines().stream()
                 .filter(l -> l.level().name().equals(level))
+                .filter(l -> l.girth().parts().stream()
+                        .anyMatch(part -> part.pieceId().equals(piece.id())))
                 .findFirst()
                 .map(this::ease);
     }
