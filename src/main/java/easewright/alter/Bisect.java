@@ -13,9 +13,16 @@ final class Bisect {
 
     /** The refusal, with the largest amount in the same direction that the trial lets pass, if it is not next to 0. */
     static Refusal largest(Refusal why, double amount, Trial trial) {
+        return largest(why, amount, HALVINGS, trial);
+    }
+
+    /**
+     * The same to within the amount halved so many times, for trials that take long.
+     */
+    static Refusal largest(Refusal why, double amount, int halvings, Trial trial) {
         double works = 0;
         double fails = amount;
-        for (int i = 0; i < HALVINGS; i++) {
+        for (int i = 0; i < halvings; i++) {
             double middle = (works + fails) / 2;
             if (passes(trial, middle)) {
                 works = middle;

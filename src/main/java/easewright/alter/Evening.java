@@ -19,8 +19,8 @@ import java.util.Optional;
  * Makes both seam lines of every pair that a seam change moved change by the same length. The same amount on two seams
  * of different slant makes their lengths drift (worked example W4). Where the change moved an end of them, one is made
  * longer and the other as much shorter there, each in its own direction, as one does who walks the seam and trues its
- * hem. Where all ends are fixed, the seam that changed less is bowed on the way to the level. Fixed points, and the
- * directions there, stay. What a change puts on last, its opposite takes off first, so that it comes back exactly.
+ * hem. Where all ends are fixed, the two share the amount unevenly, up to one to three; where that does not do it, the
+ * seam that changed less is bowed on the way to the level. Fixed points, and the directions there, stay. What a change puts on last, its opposite takes off first, so that it comes back exactly.
  */
 final class Evening {
     /** Seam lines and girths are met within this, mm. */
@@ -31,10 +31,25 @@ final class Evening {
     /** A drift so small is not worth a bow, mm; the promise is 0.02. */
     private static final double ENOUGH = 0.01;
 
+    /** How often the amount is halved in looking for the largest that works. */
+    private static final int HALVINGS = 10;
+
     private final Pattern before;
     private final SeamChange plain;
+    private final Which which;
     private final GarmentMeasures was;
     private final StitchLines lines;
+
+    /**
+     * Which stretch is bowed.
+     *
+     * @param other  of the seam that changed more, else of the other
+     * @param shorter the shorter of the two on which the change dies away
+     */
+    private record Which(boolean other, boolean shorter) {
+        static final List<Which> ALL =
+                List.of(new Which(false, false), new Which(true, false), new Which(false, true), new Which(true, true));
+    }
 
     /** One of two seam lines of a pair: its changed edge, and the end of it that the change moved. */
     private record Side(EdgeRef edge, double change, Optional<Boolean> movedAtEnd) {}
@@ -50,9 +65,10 @@ final class Evening {
             return first.movedAtEnd().isEmpty() && second.movedAtEnd().isEmpty();
         }
 
-        /** The edge that is to be bowed: the one that changed less. */
-        EdgeRef bowed() {
-            return Math.abs(first.change()) < Math.abs(second.change()) ? first.edge() : second.edge();
+        /** The edge that is to be bowed: the one that changed less, or the other. */
+        EdgeRef bowed(Which which) {
+            boolean first = Math.abs(first().change()) < Math.abs(second().change());
+            return first != which.other() ? first().edge() : second().edge();
         }
     }
 
@@ -60,6 +76,11 @@ final class Evening {
      * @param plain the change without evening
      */
     Evening(Pattern before, SeamChange plain) {
+        this(before, plain, Which.ALL.get(0));
+    }
+
+    private Evening(Pattern before, SeamChange plain, Which which) {
+        this.which = which;
         this.before = before;
         this.plain = plain;
         this.was = Measures.of(before);
@@ -68,7 +89,73 @@ final class Evening {
 
     /** The change with its seam lines made even and its girth exact all the same. */
     Altered done() throws Refusal {
-        return new Evening(parted(), plain).solved();
+        try {
+            return with(plain.amount());
+        } catch (Refusal why) {
+            if (why.code().equals("even-not-possible")) {
+                throw Bisect.largest(why, plain.amount(), HALVINGS, this::with);
+            }
+            throw why;
+        }
+    }
+
+    private Altered with(double amount) throws Refusal {
+        SeamChange change = plain.withAmount(amount);
+        Optional<SeamChange> shared = new UnevenShares(this, change).solved();
+        if (shared.isPresent()) {
+            Altered done = new Evening(before, shared.get(), Which.ALL.get(0)).solved();
+            if (bendsNoMore(done.pattern(), change)) {
+                return told(done, shared.get());
+            }
+        }
+        return bowed(change);
+    }
+
+    private boolean bendsNoMore(Pattern done, SeamChange change) throws Refusal {
+        Pattern plainly = plainly(before, change.amount()).pattern();
+        for (Share share : shares(change)) {
+            if (inflections(done, share.edge()) > inflections(plainly, share.edge())) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private Altered told(Altered done, SeamChange shared) {
+        return new Altered(
+                done.pattern(), done.moved(), Remedy.both(done.findings(), UnevenShares.findings(before, shared)));
+    }
+
+    private Altered bowed(SeamChange change) throws Refusal {
+        Refusal first = null;
+        for (Which which : Which.ALL) {
+            try {
+                return new Evening(new Evening(before, change, which).parted(), change, which).solved();
+            } catch (Refusal not) {
+                first = first == null ? not : first;
+            }
+        }
+        throw first;
+    }
+
+    /** By how much the two edges of each pair whose ends are all fixed drift apart under a change. */
+    List<UnevenShares.Drift> drifts(SeamChange change) throws Refusal {
+        List<UnevenShares.Drift> drifts = new ArrayList<>();
+        for (Pair pair : pairs(new SeamWork(before, change, lines).done())) {
+            if (pair.fixed()) {
+                drifts.add(new UnevenShares.Drift(
+                        pair.first().edge(), pair.second().edge(), pair.drift()));
+            }
+        }
+        return drifts;
+    }
+
+    List<Share> shares(SeamChange change) throws Refusal {
+        return new SeamWork(before, change, lines).shares();
+    }
+
+    boolean same(EdgeRef one, EdgeRef other) {
+        return one.edge().equals(other.edge()) && before.piece(one.piece()).equals(before.piece(other.piece()));
     }
 
     /** The pattern with every seam parted that is going to be bowed. */
@@ -77,10 +164,10 @@ final class Evening {
         Pattern parted = before;
         for (Pair pair : pairs(trial)) {
             Optional<Point> at = pair.fixed() && Math.abs(pair.drift()) > ENOUGH
-                    ? SeamBow.parting(moved(pair.bowed(), trial).orElseThrow())
+                    ? SeamBow.parting(moved(pair.bowed(which), trial).orElseThrow(), which.shorter())
                     : Optional.empty();
             if (at.isPresent()) {
-                Piece piece = parted.piece(pair.bowed().piece()).orElseThrow();
+                Piece piece = parted.piece(pair.bowed(which).piece()).orElseThrow();
                 Outline whole = piece.outline();
                 parted = parted.withPiece(piece.toBuilder()
                         .outline(whole.splitAt(SlashPlaces.near(whole, at.get())))
@@ -174,25 +261,25 @@ final class Evening {
     }
 
     private Remedy bow(double amount, List<Remedy> others, Pair pair, Altered trial) throws Refusal {
-        EdgeRef ref = pair.bowed();
+        EdgeRef ref = pair.bowed(which);
         double drift = pair.drift();
         Refusal not = Refusal.of("even-not-possible")
                 .with("mate", pair.walk().mate().name())
                 .with("drift.signed", drift);
         Moved moved = moved(ref, trial).orElseThrow();
         boolean spreads = amount > 0;
-        double one = drift(amount, others, new Remedy.Bowed(ref, moved, spreads, 1), pair);
-        double other = drift(amount, others, new Remedy.Bowed(ref, moved, spreads, -1), pair);
+        double one = drift(amount, others, new Remedy.Bowed(ref, moved, which.shorter(), spreads, 1), pair);
+        double other = drift(amount, others, new Remedy.Bowed(ref, moved, which.shorter(), spreads, -1), pair);
         double way = (one - other) * drift < 0 ? 1 : -1;
         try {
             double found = Root.of(
-                    mm -> drift(amount, others, new Remedy.Bowed(ref, moved, spreads, mm), pair),
+                    mm -> drift(amount, others, new Remedy.Bowed(ref, moved, which.shorter(), spreads, mm), pair),
                     drift,
                     way,
                     CLOSE,
                     ENOUGH,
                     not);
-            Remedy bow = new Remedy.Bowed(ref, moved, spreads, found);
+            Remedy bow = new Remedy.Bowed(ref, moved, which.shorter(), spreads, found);
             List<Remedy> all = new ArrayList<>(others);
             all.add(bow);
             if (inflections(with(amount, all).pattern(), ref) > inflections(trial.pattern(), ref)) {

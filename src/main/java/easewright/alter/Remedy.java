@@ -38,13 +38,14 @@ sealed interface Remedy {
      * A seam line bowed between a fixed point and the level.
      *
      * @param moved   the run that the change moves
+     * @param shorter on the shorter of the two stretches, else on the longer
      * @param changed whether the change has been made already
      */
-    record Bowed(EdgeRef edge, Moved moved, boolean changed, double by) implements Remedy {
+    record Bowed(EdgeRef edge, Moved moved, boolean shorter, boolean changed, double by) implements Remedy {
         @Override
         public Altered on(Altered now) throws Refusal {
             Piece piece = now.pattern().piece(edge.piece()).orElseThrow();
-            SeamBow bow = SeamBow.on(piece, moved, changed).orElseThrow(() -> Refusal.of("even-not-met"));
+            SeamBow bow = SeamBow.on(piece, moved, shorter, changed).orElseThrow(() -> Refusal.of("even-not-met"));
             Finding note = Finding.of("seam-bowed", Severity.NOTE, piece.name())
                     .with("edge", edge.edge())
                     .with("by.signed", by);

@@ -29,21 +29,22 @@ final class SeamBow {
     }
 
     /**
-     * On the longer of the two stretches on which a change dies away; empty where it does not.
+     * On one of the two stretches on which a change dies away; empty where it does not.
      *
      * @param moved   the run that the change moves
+     * @param shorter the shorter of both, else the longer
      * @param changed whether the piece has the run as it is after the change, else as it was
      */
-    static Optional<SeamBow> on(Piece piece, Moved moved, boolean changed) {
-        return stretch(moved, changed).map(stretch -> bow(piece, stretch.run(), stretch.along()));
+    static Optional<SeamBow> on(Piece piece, Moved moved, boolean shorter, boolean changed) {
+        return stretch(moved, shorter, changed).map(stretch -> bow(piece, stretch.run(), stretch.along()));
     }
 
     /**
      * Where the seam has to be parted before the change is made, so that a bow can be laid on it afterwards: a taper over
      * two segments is not quite what it is over one, and would not come back.
      */
-    static Optional<Point> parting(Moved moved) {
-        return stretch(moved, false)
+    static Optional<Point> parting(Moved moved, boolean shorter) {
+        return stretch(moved, shorter, false)
                 .map(stretch -> stretch.run().segments())
                 .filter(run -> run.size() == 1)
                 .map(run -> run.get(0).at(0.5));
@@ -52,7 +53,7 @@ final class SeamBow {
     /** A run, and the direction in which the change moves it. */
     private record Stretch(Curve run, Point along) {}
 
-    private static Optional<Stretch> stretch(Moved moved, boolean changed) {
+    private static Optional<Stretch> stretch(Moved moved, boolean shorter, boolean changed) {
         List<Segment> was = moved.before().segments();
         List<Segment> is = moved.after().segments();
         int n = is.size();
@@ -72,7 +73,7 @@ final class SeamBow {
         List<Segment> now = changed ? is : was;
         Curve first = new Curve(now.subList(0, peak));
         Curve second = new Curve(now.subList(peak, n));
-        return Optional.of(new Stretch(first.length() > second.length() ? first : second, along));
+        return Optional.of(new Stretch(first.length() > second.length() != shorter ? first : second, along));
     }
 
     private static SeamBow bow(Piece piece, Curve stretch, Point along) {

@@ -3,6 +3,7 @@ package easewright.alter;
 import easewright.geom.Point;
 import easewright.measure.StitchLines;
 import easewright.pattern.Edge;
+import easewright.pattern.EdgeRef;
 import easewright.pattern.EdgeRole;
 import easewright.pattern.Finding;
 import easewright.pattern.Level;
@@ -46,6 +47,13 @@ final class SeamWork {
             requireOneSided();
         }
         requireKnownStops();
+    }
+
+    /** The edges that take the change, each with its weight. */
+    List<Share> shares() {
+        return parts.stream()
+                .map(p -> new Share(EdgeRef.of(p.piece().id(), p.edge().name()), p.weight()))
+                .toList();
     }
 
     Altered done() throws Refusal {

@@ -1,0 +1,103 @@
+package easewright.alter;
+
+import easewright.pattern.EdgeRef;
+import easewright.pattern.Finding;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import easewright.pattern.Severity;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Shares a change unevenly between two seam edges that are sewn together, so that both change by the same length although
+ * their slants differ. The tapers stay what they are, and the same shares take the change back.
+ */
+final class UnevenShares {
+    /** An edge takes between one and three parts in four of what the two take together. */
+    private static final double LEAST = 0.25;
+
+    private static final double CLOSE = 1e-9;
+
+    /** A drift so small is left as it comes, mm; the promise is 0.02. */
+    private static final double ENOUGH = 0.01;
+
+    private final Evening evening;
+    private final SeamChange change;
+
+    /** Two edges of a pair, and by how much more the first changes than the second, mm. */
+    record Drift(EdgeRef first, EdgeRef second, double by) {}
+
+    UnevenShares(Evening evening, SeamChange change) {
+        this.evening = evening;
+        this.change = change;
+    }
+
+    /**
+     * The change with other shares.
+     *
+     * @return empty where nothing drifts, the user has said who takes how much, or no shares do it
+     */
+    Optional<SeamChange> solved() throws Refusal {
+        List<Share> shares = evening.shares(change);
+        boolean alike =
+                shares.stream().allMatch(s -> s.weight() == shares.get(0).weight());
+        List<Drift> drifts = alike ? evening.drifts(change) : List.of();
+        SeamChange now = change;
+        boolean any = false;
+        for (int i = 0; i < drifts.size(); i++) {
+            if (Math.abs(drifts.get(i).by()) > ENOUGH) {
+                Optional<SeamChange> next = solved(now, evening.shares(now), i);
+                if (next.isEmpty()) {
+                    return Optional.empty();
+                }
+                now = next.get();
+                any = true;
+            }
+        }
+        return any ? Optional.of(now) : Optional.empty();
+    }
+
+    private Optional<SeamChange> solved(SeamChange now, List<Share> shares, int pair) {
+        try {
+            double low = drift(now, shares, pair, LEAST);
+            double sign = drift(now, shares, pair, 1 - LEAST) >= low ? 1 : -1;
+            double found = Root.between(
+                    s -> sign * drift(now, shares, pair, s), LEAST, 1 - LEAST, CLOSE, Refusal.of("even-not-met"));
+            boolean met = Math.abs(drift(now, shares, pair, found)) <= ENOUGH;
+            return met ? Optional.of(with(now, shares, pair, found)) : Optional.empty();
+        } catch (Refusal none) {
+            return Optional.empty();
+        }
+    }
+
+    private double drift(SeamChange now, List<Share> shares, int pair, double first) throws Refusal {
+        return evening.drifts(with(now, shares, pair, first)).get(pair).by();
+    }
+
+    /** The first edge of a pair takes this part of what both take. */
+    private SeamChange with(SeamChange now, List<Share> shares, int pair, double first) throws Refusal {
+        Drift of = evening.drifts(change).get(pair);
+        List<Share> all = new ArrayList<>();
+        for (Share share : shares) {
+            double weight = evening.same(share.edge(), of.first())
+                    ? 2 * first
+                    : evening.same(share.edge(), of.second()) ? 2 * (1 - first) : share.weight();
+            all.add(new Share(share.edge(), weight));
+        }
+        return now.withShares(all.toArray(new Share[0]));
+    }
+
+    /** Who takes how much. */
+    static List<Finding> findings(Pattern pattern, SeamChange change) {
+        double whole = change.shares().stream().mapToDouble(Share::weight).sum();
+        List<Finding> findings = new ArrayList<>();
+        for (Share share : change.shares()) {
+            Piece piece = pattern.piece(share.edge().piece()).orElseThrow();
+            findings.add(Finding.of("seam-share", Severity.NOTE, piece.name())
+                    .with("edge", share.edge().edge())
+                    .with("part.percent", 100 * share.weight() / whole));
+        }
+        return findings;
+    }
+}
