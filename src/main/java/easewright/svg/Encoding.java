@@ -1,7 +1,6 @@
 package easewright.svg;
 
 import java.nio.ByteBuffer;
-import java.nio.CharBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
 import java.nio.charset.CodingErrorAction;
@@ -91,10 +90,7 @@ record Encoding(Charset charset, int mark) {
     }
 
     /** The bytes of text all of whose characters exist in this encoding. */
-    byte[] encode(CharSequence text) {
-        ByteBuffer buffer = charset.encode(CharBuffer.wrap(text));
-        byte[] bytes = new byte[buffer.remaining()];
-        buffer.get(bytes);
-        return bytes;
+    byte[] encode(String text) {
+        return text.getBytes(charset);
     }
 }

@@ -66,11 +66,9 @@ final class Landing {
     private String[] nearby(Point mm) {
         Point units = fromMm.apply(mm);
         for (int places = 0; places < MOST_PLACES; places++) {
-            String x = Decimals.rounded(units.x(), places);
-            String y = Decimals.rounded(units.y(), places);
-            Point lands = toMm.apply(new Point(Double.parseDouble(x), Double.parseDouble(y)));
-            if (lands.distance(mm) <= TOLERANCE) {
-                return new String[] {x, y};
+            Point written = new Point(Decimals.readBack(units.x(), places), Decimals.readBack(units.y(), places));
+            if (toMm.apply(written).distance(mm) <= TOLERANCE) {
+                return new String[] {Decimals.rounded(units.x(), places), Decimals.rounded(units.y(), places)};
             }
         }
         return exact(units);

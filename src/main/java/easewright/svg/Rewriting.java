@@ -9,8 +9,10 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.zip.GZIPOutputStream;
 
 /** One writing of a changed pattern into an opened file. */
@@ -66,9 +68,10 @@ final class Rewriting {
             throw new SvgProblem("marks-not-understood", Map.of("file", name));
         }
         List<Edit> edits = new ArrayList<>();
+        Set<Integer> copied = copied();
         for (Map.Entry<Integer, Map<Integer, List<Segment>>> target :
                 targets.geometry().entrySet()) {
-            edits.addAll(shapeEdits(target.getKey(), target.getValue()));
+            edits.addAll(shapeEdits(target.getKey(), target.getValue(), copied));
         }
         for (int used : targets.used()) {
             DrawnShape shape = drawing.all().get(used);
@@ -85,17 +88,28 @@ final class Rewriting {
         return written;
     }
 
-    private List<Edit> shapeEdits(int index, Map<Integer, List<Segment>> geometry) throws SvgProblem {
+    /** Elements that are drawn more than once, through use. */
+    private Set<Integer> copied() {
+        Set<Integer> once = new HashSet<>();
+        Set<Integer> copied = new HashSet<>();
+        for (DrawnShape shape : drawing.all()) {
+            if (!once.add(shape.element())) {
+                copied.add(shape.element());
+            }
+        }
+        return copied;
+    }
+
+    private List<Edit> shapeEdits(int index, Map<Integer, List<Segment>> geometry, Set<Integer> copied)
+            throws SvgProblem {
         DrawnShape shape = drawing.all().get(index);
         Map<String, Object> values = Map.of("piece", targets.pieces().get(index), "id", shape.id(), "file", name);
         if (!shape.editable()) {
             throw new SvgProblem("shape-not-editable", values);
         }
         // A use element draws the same element again: a change would show there too, unasked.
-        for (DrawnShape other : drawing.all()) {
-            if (other != shape && other.element() == shape.element()) {
-                throw new SvgProblem("shape-copied", values);
-            }
+        if (copied.contains(shape.element())) {
+            throw new SvgProblem("shape-copied", values);
         }
         try {
             return new ShapeRewriter(source, shape).edits(geometry);
