@@ -1,5 +1,7 @@
 package easewright.alter;
 
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
 import easewright.geom.Cubic;
 import easewright.geom.Line;
 import easewright.geom.Outline;
@@ -38,6 +40,24 @@ public final class Cloths {
 
     public static double girth(Pattern pattern, String level) {
         return Measures.of(pattern).girth(level).orElseThrow().finished();
+    }
+
+    /** The length of an edge as it is sewn, mm. */
+    public static double sewn(Piece piece, String edge) {
+        return Measures.of(piece, List.of()).edge(edge).orElseThrow().mm();
+    }
+
+    /** The same piece drawn the other way round. */
+    static Piece reversed(Piece piece) {
+        return piece.withOutline(piece.outline().reversed())
+                .withEdges(piece.edges().stream()
+                        .map(e -> e.withEnds(e.to(), e.from()))
+                        .toList());
+    }
+
+    /** Why a change is not made. */
+    static Refusal refusal(Alteration change, Pattern pattern) {
+        return catchThrowableOfType(Refusal.class, () -> change.apply(pattern));
     }
 
     /** A piece of straight edges, one for each corner to the next, named and given roles in order. */

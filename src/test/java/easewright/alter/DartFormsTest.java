@@ -3,6 +3,7 @@ package easewright.alter;
 import static easewright.alter.Cloths.WAIST;
 import static easewright.alter.Cloths.girth;
 import static easewright.alter.Cloths.pattern;
+import static easewright.alter.Cloths.reversed;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
@@ -60,13 +61,6 @@ class DartFormsTest {
         Pattern back = change.opposite().orElseThrow().apply(after).pattern();
         assertThat(Likeness.same(back.pieces().get(0), piece)).isTrue();
         return after.pieces().get(0);
-    }
-
-    private static Piece reversed(Piece piece) {
-        return piece.withOutline(piece.outline().reversed())
-                .withEdges(piece.edges().stream()
-                        .map(e -> e.withEnds(e.to(), e.from()))
-                        .toList());
     }
 
     private static Piece startingAt(Piece piece, int first) {

@@ -97,7 +97,7 @@ class DartIntakeTest {
             Pattern back =
                     change.opposite().orElseThrow().apply(altered.pattern()).pattern();
             Piece restored = back.pieces().get(0);
-            assertThat(farthest(restored.outline(), before.pieces().get(0).outline()))
+            assertThat(Worst.apart(restored.outline(), before.pieces().get(0).outline()))
                     .isLessThan(1e-7);
             assertThat(restored.darts().get(0).mouth1().distance(new Point(80, 0)))
                     .isLessThan(1e-7);
@@ -255,7 +255,7 @@ class DartIntakeTest {
                 .isCloseTo(Measures.of(skirt).mates().get(1).drift(), within(1e-6));
         Pattern back = change.opposite().orElseThrow().apply(after).pattern();
         for (int i = 0; i < 2; i++) {
-            assertThat(farthest(
+            assertThat(Worst.apart(
                             back.pieces().get(i).outline(),
                             skirt.pieces().get(i).outline()))
                     .isLessThan(1e-6);
@@ -271,15 +271,5 @@ class DartIntakeTest {
                 Map.of("level", List.of("waist"), "amount", List.of("5"), "dart", List.of("P/D = 2", "p/d"));
         assertThat(Ways.from(SettingText.read(DartIntake.WAY, texts, just(cloth("flat")), mm)))
                 .isEqualTo(DartIntake.at("waist", 5, new DartShare("p", "d", 2), DartShare.of("p", "d")));
-    }
-
-    private static double farthest(Outline one, Outline other) {
-        double worst = 0;
-        for (Segment s : one.segments()) {
-            for (int i = 0; i < 8; i++) {
-                worst = Math.max(worst, other.nearest(s.at(i / 8.0)).distance());
-            }
-        }
-        return worst;
     }
 }

@@ -4,6 +4,7 @@ import static easewright.alter.Cloths.INCH;
 import static easewright.alter.Cloths.girth;
 import static easewright.alter.Cloths.in;
 import static easewright.alter.Cloths.pattern;
+import static easewright.alter.Cloths.reversed;
 import static easewright.alter.Cloths.skirtHalf;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
@@ -201,13 +202,6 @@ class EvenSeamsTest {
                 new Cubic(
                         hem.start(), hem.at(1 / 3.0).plus(down), hem.at(2 / 3.0).plus(down), hem.end()));
         return half.withOutline(new Outline(segments));
-    }
-
-    private static Piece reversed(Piece piece) {
-        return piece.withOutline(piece.outline().reversed())
-                .withEdges(piece.edges().stream()
-                        .map(e -> e.withEnds(e.to(), e.from()))
-                        .toList());
     }
 
     /** A waistband that the change does not reach is no seam to even, and not mistaken for one. */

@@ -1,6 +1,8 @@
 package easewright.alter;
 
 import static easewright.alter.Cloths.pattern;
+import static easewright.alter.Cloths.reversed;
+import static easewright.alter.Cloths.sewn;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
@@ -9,7 +11,6 @@ import easewright.geom.Curve;
 import easewright.geom.Point;
 import easewright.geom.Segment;
 import easewright.geom.Sketch;
-import easewright.measure.Measures;
 import easewright.pattern.Edge;
 import easewright.pattern.EdgeRole;
 import easewright.pattern.LineKind;
@@ -46,17 +47,6 @@ class HingeTest {
                         Edge.of("left", EdgeRole.SEAM, d, new Point(0, 0))))
                 .drawn(LineKind.CUTTING, 10)
                 .build();
-    }
-
-    private static Piece reversed(Piece piece) {
-        return piece.withOutline(piece.outline().reversed())
-                .withEdges(piece.edges().stream()
-                        .map(e -> e.withEnds(e.to(), e.from()))
-                        .toList());
-    }
-
-    private static double sewn(Piece piece, String edge) {
-        return Measures.of(piece, List.of()).edge(edge).orElseThrow().mm();
     }
 
     private static Piece turned(Piece piece, Point hinge, double gap, Point turning) throws Refusal {

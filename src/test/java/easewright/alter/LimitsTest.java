@@ -5,9 +5,9 @@ import static easewright.alter.Cloths.INCH;
 import static easewright.alter.Cloths.WAIST;
 import static easewright.alter.Cloths.in;
 import static easewright.alter.Cloths.pattern;
+import static easewright.alter.Cloths.refusal;
 import static easewright.alter.Cloths.skirtHalf;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import easewright.geom.Outline;
@@ -29,10 +29,6 @@ import org.junit.jupiter.api.Test;
 /** What cannot be done is refused by name, and where less of it could be done, with how much of it. */
 class LimitsTest {
     private static final Level MIDDLE = Level.of("middle", LevelKind.OTHER);
-
-    private static Refusal refusal(Alteration change, Pattern pattern) {
-        return catchThrowableOfType(Refusal.class, () -> change.apply(pattern));
-    }
 
     /** Just less than the limit is done, so that the limit named is one that works. */
     private static void assertLimit(Alteration change, Pattern pattern, String code, double limit) throws Refusal {

@@ -8,7 +8,6 @@ import easewright.geom.Affine;
 import easewright.geom.Curve;
 import easewright.geom.Outline;
 import easewright.geom.Point;
-import easewright.geom.Segment;
 import easewright.measure.Measures;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.EdgeRole;
@@ -123,12 +122,7 @@ class OtherWaysPropertiesTest {
                             .pieces()
                             .get(0)
                             .outline();
-                    for (Segment s : restored.segments()) {
-                        for (int i = 0; i < 4; i++) {
-                            back[way].meet(
-                                    seed, piece.outline().nearest(s.at(i / 4.0)).distance());
-                        }
-                    }
+                    back[way].meet(seed, Worst.apart(restored, piece.outline()));
                 }
             }
             assertThat(refused[way]).as("way %d refused of %d", way, cases).isLessThan(cases / 4);
@@ -146,8 +140,7 @@ class OtherWaysPropertiesTest {
             Piece piece = piece(random);
             // Places are left out: what names its places by coordinates is turned in the test of slashes.
             Alteration change = change(random, piece, (int) (seed % 4));
-            Affine turn = Affine.rotation(random.between(-0.7, 0.7), new Point(100, 200));
-            Affine map = random.chance(0.5) ? turn.after(Affine.scaling(-1, 1)) : turn;
+            Affine map = random.sheet(0.7);
             try {
                 Outline here = change.apply(pattern(LEVELS, piece))
                         .pattern()
@@ -160,11 +153,7 @@ class OtherWaysPropertiesTest {
                         .get(0)
                         .outline();
                 Outline wanted = here.transformed(map);
-                for (Segment s : there.segments()) {
-                    for (int i = 0; i < 4; i++) {
-                        worst.meet(seed, wanted.nearest(s.at(i / 4.0)).distance());
-                    }
-                }
+                worst.meet(seed, Worst.apart(there, wanted));
             } catch (Refusal refusal) {
                 assertThat(refusal.code()).as("seed %d", seed).isNotBlank();
             }

@@ -41,6 +41,12 @@ final class RandomCloth {
         return random.nextDouble() < p;
     }
 
+    /** A sheet turned by no more than that either way, radians, and mirrored as often as not. */
+    Affine sheet(double most) {
+        Affine turn = Affine.rotation(between(-most, most), new Point(100, 200));
+        return chance(0.5) ? turn.after(Affine.scaling(-1, 1)) : turn;
+    }
+
     /** With that chance the same drawn by its cutting line. */
     Piece piece(String id, double cutting) {
         Piece piece = piece(id);

@@ -8,9 +8,10 @@ import static easewright.alter.Cloths.girth;
 import static easewright.alter.Cloths.in;
 import static easewright.alter.Cloths.pattern;
 import static easewright.alter.Cloths.polygon;
+import static easewright.alter.Cloths.refusal;
+import static easewright.alter.Cloths.reversed;
 import static easewright.alter.Cloths.skirtHalf;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import easewright.geom.Affine;
@@ -226,13 +227,6 @@ class SeamChangeTest {
                 .withLevels(List.of(LevelMark.along("waist", "waist"), LevelMark.through("hip", over.apply(in(1, 8)))));
     }
 
-    private static Piece reversed(Piece piece) {
-        return piece.withOutline(piece.outline().reversed())
-                .withEdges(piece.edges().stream()
-                        .map(e -> Edge.of(e.name(), e.role(), e.to(), e.from()))
-                        .toList());
-    }
-
     /** A notch, both ends of an edge or a level may be named as the place where a change ends. */
     @Test
     void whatIsNamedIsKept() throws Refusal {
@@ -291,10 +285,6 @@ class SeamChangeTest {
             assertThat(refusal.code()).isEqualTo("edge-protected");
             assertThat(refusal.values()).containsEntry("edge", "side");
         }
-    }
-
-    private static Refusal refusal(Alteration change, Pattern pattern) {
-        return catchThrowableOfType(Refusal.class, () -> change.apply(pattern));
     }
 
     @Test

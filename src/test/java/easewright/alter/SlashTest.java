@@ -3,6 +3,7 @@ package easewright.alter;
 import static easewright.alter.Cloths.INCH;
 import static easewright.alter.Cloths.in;
 import static easewright.alter.Cloths.pattern;
+import static easewright.alter.Cloths.sewn;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
@@ -13,7 +14,6 @@ import easewright.geom.Line;
 import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.geom.Segment;
-import easewright.measure.Measures;
 import easewright.pattern.Dart;
 import easewright.pattern.EdgeRole;
 import easewright.pattern.Level;
@@ -161,7 +161,7 @@ class SlashTest {
                 .isCloseTo(17 * INCH, within(1e-9));
         assertThat(longer.level("bust")).isEqualTo(body.level("bust"));
         assertThat(longer.notches().get(0).at().y()).isCloseTo(21 * INCH, within(1e-9));
-        assertThat(length(longer, "lower side")).isCloseTo(length(body, "lower side"), within(1e-9));
+        assertThat(sewn(longer, "lower side")).isCloseTo(sewn(body, "lower side"), within(1e-9));
         Pattern back = Lengthen.below("bust", 3 * INCH, -INCH).apply(after).pattern();
         assertThat(back.pieces().get(0).outline().signedArea())
                 .isCloseTo(body.outline().signedArea(), within(1e-6));
@@ -191,7 +191,7 @@ class SlashTest {
         Refusal refusal = catchThrowableOfType(Refusal.class, () -> parallel.apply(before));
         assertThat(refusal.code()).isEqualTo("edge-protected");
         Altered swung = CentreChange.wedge("bust", 0.5 * INCH, fold).apply(before);
-        assertThat(length(swung.pattern().pieces().get(0), "neck")).isEqualTo(length(back, "neck"));
+        assertThat(sewn(swung.pattern().pieces().get(0), "neck")).isEqualTo(sewn(back, "neck"));
         assertThat(swung.findings()).extracting("code").containsExactly("centre-off-fold");
         CentreChange undo = CentreChange.wedge("bust", -0.5 * INCH, fold);
         Outline restored = undo.apply(swung.pattern()).pattern().pieces().get(0).outline();
@@ -217,10 +217,6 @@ class SlashTest {
         Refusal refusal = catchThrowableOfType(
                 Refusal.class, () -> Ways.from(new easewright.pattern.ChangeNote("melt", java.util.Map.of())));
         assertThat(refusal.code()).isEqualTo("change-unknown");
-    }
-
-    private static double length(Piece piece, String edge) {
-        return Measures.of(piece, List.of()).edge(edge).orElseThrow().mm();
     }
 
     /** The cutting line round a square is lengthened with it and stays one closed line at its distance. */

@@ -1,6 +1,7 @@
 package easewright.alter;
 
 import static easewright.alter.Cloths.girth;
+import static easewright.alter.Cloths.sewn;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
@@ -37,10 +38,6 @@ class SleeveWidthTest {
 
     private static Pattern bodice() {
         return new BodiceDraft(SampleBodies.MAREN, 90, 40, 50).draft().pattern();
-    }
-
-    private static double sewn(Piece piece, String edge) {
-        return Measures.of(piece, List.of()).edge(edge).orElseThrow().mm();
     }
 
     @Test

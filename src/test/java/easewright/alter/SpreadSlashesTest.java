@@ -5,6 +5,7 @@ import static easewright.alter.Cloths.girth;
 import static easewright.alter.Cloths.in;
 import static easewright.alter.Cloths.pattern;
 import static easewright.alter.Cloths.polygon;
+import static easewright.alter.Cloths.sewn;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
@@ -48,8 +49,8 @@ class SpreadSlashesTest {
         Slash slash = Slash.of("square", in(5, 10), in(5, 0));
         Altered altered = SpreadSlashes.hinged("middle", widening(), slash).apply(before);
         Piece after = altered.pattern().pieces().get(0);
-        assertThat(length(after, "hem")).isCloseTo(11 * INCH, within(1e-6));
-        assertThat(length(after, "top")).isCloseTo(10 * INCH, within(1e-9));
+        assertThat(sewn(after, "hem")).isCloseTo(11 * INCH, within(1e-6));
+        assertThat(sewn(after, "top")).isCloseTo(10 * INCH, within(1e-9));
         assertThat(girth(altered.pattern(), "middle")).isCloseTo(10 * INCH + widening(), within(1e-6));
         assertThat(altered.findings()).anyMatch(f -> f.code().equals("hinge-corner"));
     }
@@ -60,7 +61,7 @@ class SpreadSlashesTest {
         for (Piece piece : List.of(square(EdgeRole.SEAM, 2, false), square(EdgeRole.SEAM, 1, true))) {
             Altered altered =
                     SpreadSlashes.hinged("middle", 2 * widening(), slash).apply(just(piece));
-            assertThat(length(altered.pattern().pieces().get(0), "hem")).isCloseTo(11 * INCH, within(1e-6));
+            assertThat(sewn(altered.pattern().pieces().get(0), "hem")).isCloseTo(11 * INCH, within(1e-6));
         }
     }
 
@@ -69,7 +70,7 @@ class SpreadSlashesTest {
         Pattern before = just(square(EdgeRole.SEAM, 2, false));
         SpreadSlashes slash = SpreadSlashes.parallel("middle", 2 * INCH, Slash.of("square", in(5, 0), in(5, 10)));
         Piece after = slash.apply(before).pattern().pieces().get(0);
-        assertThat(length(after, "top")).isCloseTo(11 * INCH, within(1e-9));
+        assertThat(sewn(after, "top")).isCloseTo(11 * INCH, within(1e-9));
         assertThat(after.outline().signedArea() / (INCH * INCH)).isCloseTo(110, within(1e-9));
         Refusal refusal =
                 catchThrowableOfType(Refusal.class, () -> slash.apply(just(square(EdgeRole.SHOULDER, 2, false))));
@@ -182,7 +183,7 @@ class SpreadSlashesTest {
         assertThat(girth(slashed.pattern(), "bust") - girth(before, "bust")).isCloseTo(0.75 * INCH, within(1e-6));
         Piece after = slashed.pattern().pieces().get(0);
         for (String edge : List.of("shoulder", "upper armhole", "armhole", "side", "neck", "fold")) {
-            assertThat(length(after, edge)).as(edge).isCloseTo(length(front, edge), within(1e-9));
+            assertThat(sewn(after, edge)).as(edge).isCloseTo(sewn(front, edge), within(1e-9));
         }
         assertThat(slashed.findings()).noneMatch(f -> f.code().startsWith("taper"));
     }
@@ -223,9 +224,5 @@ class SpreadSlashesTest {
                                 .withWeight(2),
                         Slash.of("square", new Point(127, 254), new Point(127, 0))
                                 .moving(in(10, 5))));
-    }
-
-    private static double length(Piece piece, String edge) {
-        return Measures.of(piece, List.of()).edge(edge).orElseThrow().mm();
     }
 }

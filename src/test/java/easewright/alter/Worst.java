@@ -2,6 +2,9 @@ package easewright.alter;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import easewright.geom.Outline;
+import easewright.geom.Segment;
+
 /** The worst error of a property and the seed that gave it; said aloud with {@code -Dworst=say}. */
 final class Worst {
     private final String what;
@@ -28,5 +31,16 @@ final class Worst {
         }
         assertThat(cases).as(what).isPositive();
         assertThat(error).as("%s, seed %d", what, seed).isLessThanOrEqualTo(bound);
+    }
+
+    /** How far the places of one outline lie from another at most, mm. */
+    static double apart(Outline one, Outline other) {
+        double most = 0;
+        for (Segment s : one.segments()) {
+            for (int i = 0; i < 8; i++) {
+                most = Math.max(most, other.nearest(s.at(i / 8.0)).distance());
+            }
+        }
+        return most;
     }
 }
