@@ -22,6 +22,7 @@ import java.util.Optional;
 import javafx.animation.PauseTransition;
 import javafx.application.Application;
 import javafx.application.Platform;
+import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.Scene;
 import javafx.scene.input.DragEvent;
@@ -39,6 +40,9 @@ import javafx.util.Duration;
 final class EditorWindow {
     /** So long after the window is shown, what is not to be seen yet is made ready. */
     private static final Duration SETTLED = Duration.millis(700);
+
+    /** A file is held over the window that may be dropped. */
+    private static final PseudoClass DROPPING = PseudoClass.getPseudoClass("dropping");
 
     private final Session session;
     private final FileWork files;
@@ -78,6 +82,7 @@ final class EditorWindow {
         key(KeyCode.P, () -> bar.print(session));
         root.setOnDragOver(this::over);
         root.setOnDragDropped(this::dropped);
+        root.setOnDragExited(e -> root.pseudoClassStateChanged(DROPPING, false));
         session.deskProperty().addListener((o, before, now) -> show(stage, now));
         show(stage, session.desk());
         stage.setScene(scene);
@@ -162,10 +167,12 @@ final class EditorWindow {
         scene.getAccelerators().put(new KeyCodeCombination(code, KeyCombination.SHORTCUT_DOWN), act);
     }
 
-    /** From the table to the amount and back. */
+    /** From the table to the amount, or while marks are made to the part of marking that is open, and back. */
     private void otherSide() {
         if (table.isFocused()) {
-            scene.lookup("#amount").requestFocus();
+            boolean marking = marker.state().on();
+            scene.lookup(marking ? "#step-" + marker.state().step().key() : "#amount")
+                    .requestFocus();
         } else {
             table.requestFocus();
         }
@@ -174,6 +181,7 @@ final class EditorWindow {
     private void over(DragEvent e) {
         if (e.getDragboard().hasFiles()) {
             e.acceptTransferModes(TransferMode.COPY);
+            root.pseudoClassStateChanged(DROPPING, true);
         }
         e.consume();
     }

@@ -134,7 +134,7 @@ class FilesJourneyTest extends Journey {
         Path note = Files.writeString(folder.resolve("note.txt"), "not a drawing");
         robot.interact(() -> {
             assertThat(app.files().drop(List.of())).isFalse();
-            assertThat(app.files().drop(List.of(file.toFile(), note.toFile()))).isTrue();
+            assertThat(app.files().drop(List.of(note.toFile(), file.toFile()))).isTrue();
         });
         until(d -> d.file().filter(f -> f.name().equals("dropped.svg")).isPresent());
         robot.interact(() -> app.files().drop(List.of(note.toFile())));

@@ -62,6 +62,15 @@ abstract class Journey {
                 .orElseThrow();
     }
 
+    /** What is suggested is thought about away from the window. */
+    static void untilThought(FxRobot robot) throws TimeoutException {
+        WaitForAsyncUtils.waitFor(
+                20,
+                TimeUnit.SECONDS,
+                () -> !robot.lookup("#suggest-accept").query().isDisabled());
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
     void openTheSkirt(FxRobot robot) throws TimeoutException {
         robot.clickOn("#sample-skirt");
         until(Desk::isOpen);

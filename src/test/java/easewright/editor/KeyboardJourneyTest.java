@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import easewright.editor.model.Desk;
+import easewright.pattern.Scale;
 import easewright.svg.SvgFile;
 import java.nio.file.Path;
 import javafx.scene.Node;
@@ -16,7 +17,7 @@ import org.testfx.util.WaitForAsyncUtils;
 
 /** The whole task with no hand on the mouse. */
 class KeyboardJourneyTest extends Journey {
-    private static final int MOST_STEPS = 60;
+    private static final int MOST_STEPS = 120;
 
     @Start
     void start(Stage shown) throws Exception {
@@ -79,5 +80,51 @@ class KeyboardJourneyTest extends Journey {
         robot.push(KeyCode.SHORTCUT, KeyCode.S);
         until(Desk::isSaved);
         assertThat(SvgFile.read(saved).pattern().changes()).hasSize(1);
+    }
+
+    /** From a drawing without marks or size to levels on its pieces. */
+    @Test
+    void fromABareDrawingToItsLevels(FxRobot robot) throws Exception {
+        answers.toOpen.add(Path.of("src/test/resources/marking/four-pieces.svg"));
+        robot.push(KeyCode.SHORTCUT, KeyCode.O);
+        until(Desk::isOpen);
+        tabTo(robot, "scale-offer-0");
+        robot.push(KeyCode.SPACE);
+        until(d -> d.pattern().scale().proof() == Scale.Proof.KNOWN_LINE);
+        tabTo(robot, "mark-next");
+        robot.push(KeyCode.SPACE);
+        untilThought(robot);
+        tabTo(robot, "suggest-accept");
+        robot.push(KeyCode.SPACE);
+        until(d -> d.pattern().pieces().stream().noneMatch(p -> p.edges().isEmpty()));
+
+        tabTo(robot, "mark-next");
+        robot.push(KeyCode.SPACE);
+        tabTo(robot, "tool-notch");
+        int notches = desk().pattern().pieces().get(0).notches().size();
+        robot.push(KeyCode.SPACE);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(focused()).isEqualTo("table");
+        robot.push(KeyCode.N).push(KeyCode.ENTER);
+        until(d -> d.pattern().pieces().get(0).notches().size() == notches + 1);
+        robot.push(KeyCode.ESCAPE).push(KeyCode.F6);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(focused()).isEqualTo("step-pieces");
+        tabTo(robot, "notch-0-0");
+        type(robot, "15 cm");
+        tabTo(robot, "mark-next");
+        robot.push(KeyCode.SPACE);
+        assertThat(desk().pattern().mates()).isNotEmpty();
+        robot.push(KeyCode.SPACE);
+        tabTo(robot, "level-own");
+        type(robot, "high hip");
+        until(d -> d.pattern().level("high hip").isPresent());
+        tabTo(robot, "level-below-high-hip");
+        type(robot, "10 cm");
+        until(d -> d.shownReading().measures().girth("high hip").isPresent());
+        tabTo(robot, "mark-next");
+        robot.push(KeyCode.SPACE);
+        WaitForAsyncUtils.waitForFxEvents();
+        tabTo(robot, "body-waist");
     }
 }

@@ -8,6 +8,7 @@ import easewright.editor.mark.LevelEdits;
 import easewright.editor.model.Desk;
 import easewright.editor.panel.CuttingTable;
 import easewright.geom.Point;
+import easewright.pattern.Dart;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Scale;
@@ -18,6 +19,9 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.Predicate;
 import javafx.geometry.Point2D;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.stage.Stage;
@@ -63,15 +67,6 @@ class MarkingJourneyTest {
         WaitForAsyncUtils.waitForFxEvents();
     }
 
-    /** What is suggested is thought about away from the window. */
-    private static void untilThought(FxRobot robot) throws TimeoutException {
-        WaitForAsyncUtils.waitFor(
-                20,
-                TimeUnit.SECONDS,
-                () -> !robot.lookup("#suggest-accept").query().isDisabled());
-        WaitForAsyncUtils.waitForFxEvents();
-    }
-
     private void open(FxRobot robot, Path file) throws TimeoutException {
         robot.interact(() -> app.files().open(file));
         until(Desk::isOpen);
@@ -108,7 +103,7 @@ class MarkingJourneyTest {
         assertThat(desk().pattern().scale().mmPerUnitX()).isCloseTo(25.4 / 72, within(1e-4));
 
         robot.clickOn("#mark-next");
-        untilThought(robot);
+        Journey.untilThought(robot);
         robot.clickOn("#suggest-accept");
         until(d -> d.pattern().pieces().stream().noneMatch(p -> p.edges().isEmpty()));
         assertThat(desk().pattern().pieces())
@@ -124,6 +119,14 @@ class MarkingJourneyTest {
         write(robot, "#piece-times", "2");
         write(robot, "#piece-name", "Back");
         until(d -> d.pattern().piece("Back").isPresent());
+        write(robot, "#dart-0-1", "12.5 cm");
+        until(d -> Math.abs(length(piece("Back").darts().get(0)) - 125) < 1e-6);
+        write(robot, "#notch-0-0", "9 m");
+        assertThat(robot.lookup("#notch-0-0").queryAs(TextField.class).getText())
+                .isEqualTo("9 m");
+        assertThat(robot.lookup(".complaint").queryAllAs(Label.class))
+                .anySatisfy(l -> assertThat(l.getText()).contains("Type a length between 0"));
+        write(robot, "#notch-0-0", "20 cm");
 
         robot.clickOn("#mark-next");
         assertThat(desk().pattern().mates()).anyMatch(m -> m.name().equals("side seam"));
@@ -178,7 +181,7 @@ class MarkingJourneyTest {
                         + "<path d='M100,100 H300 V400 H100 Z'/><path d='M400,100 H600 V400 H400 Z'/></svg>");
         open(robot, file);
         robot.clickOn("#step-suggested");
-        untilThought(robot);
+        Journey.untilThought(robot);
         robot.clickOn("#suggest-none");
         robot.clickOn("#step-pieces").clickOn("#tool-split");
         for (Point corner : new Point[] {new Point(100, 100), new Point(300, 100), new Point(300, 400)}) {
@@ -209,14 +212,53 @@ class MarkingJourneyTest {
 
         robot.clickOn("#view-tape").clickOn(onScreen(new Point(100, 100))).clickOn(onScreen(new Point(300, 400)));
         WaitForAsyncUtils.waitForFxEvents();
-        assertThat(robot.lookup("#hint-bar .label")
-                        .queryAs(javafx.scene.control.Label.class)
-                        .getText())
+        assertThat(robot.lookup("#hint-bar .label").queryAs(Label.class).getText())
                 .contains("36.06")
                 .contains("50\u00a0cm");
         robot.push(KeyCode.ESCAPE);
         robot.interact(() -> app.files().save(folder.resolve("two-marked.svg")));
         until(Desk::isSaved);
         assertThat(SvgFile.read(folder.resolve("two-marked.svg")).pattern()).isEqualTo(desk().pattern());
+    }
+
+    private static double length(Dart dart) {
+        return dart.mouth1().towards(dart.mouth2(), 0.5).distance(dart.point());
+    }
+
+    /** Of three sizes in one drawing the user's own is kept, marked, and at another scale its allowance goes along. */
+    @Test
+    void oneSizeOfANest(FxRobot robot) throws Exception {
+        StringBuilder nest = new StringBuilder(
+                "<svg xmlns='http://www.w3.org/2000/svg' width='600mm' height='600mm' viewBox='0 0 600 600'>");
+        for (int size = 36; size <= 40; size += 2) {
+            nest.append("<g id='size-")
+                    .append(size)
+                    .append("'><path id='front-")
+                    .append(size)
+                    .append("' d='M100,100 h")
+                    .append(150 + size)
+                    .append(" v300 h-")
+                    .append(150 + size)
+                    .append("z'/></g>");
+        }
+        open(robot, Files.writeString(folder.resolve("nest.svg"), nest.append("</svg>")));
+        assertThat(desk().pattern().pieces()).hasSize(1);
+        robot.clickOn("#layer-only-1");
+        until(d -> d.pattern().pieces().get(0).id().equals("front-38"));
+        robot.clickOn("#undo");
+        until(d -> d.pattern().pieces().get(0).id().equals("front-40"));
+        robot.clickOn("#layer-only-1");
+        until(d -> d.pattern().pieces().get(0).id().equals("front-38"));
+
+        robot.clickOn("#step-pieces");
+        write(robot, "#piece-allowance", "1 cm");
+        robot.clickOn("#step-scale").clickOn("#stated-move");
+        robot.interact(() -> robot.lookup("#scale-lines")
+                .queryAs(ComboBox.class)
+                .getSelectionModel()
+                .selectFirst());
+        write(robot, "#scale-length", "60 cm");
+        until(d -> Math.abs(d.pattern().pieces().get(0).allowance() - 20) < 1e-6);
+        assertThat(desk().pattern().pieces().get(0).outline().box().width()).isCloseTo(2 * 188, within(1e-6));
     }
 }

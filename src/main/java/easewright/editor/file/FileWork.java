@@ -18,6 +18,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -87,10 +88,20 @@ public final class FileWork {
         read(() -> SvgFile.read(path), Optional.of(path), name);
     }
 
-    /** Opens the first of some files dropped on the window; whether there was one. */
+    /** Opens the first drawing among some files dropped on the window, or else says of the first why not; whether there was one. */
     public boolean drop(List<File> dropped) {
-        dropped.stream().findFirst().map(File::toPath).ifPresent(this::open);
+        dropped.stream()
+                .filter(FileWork::isDrawing)
+                .findFirst()
+                .or(() -> dropped.stream().findFirst())
+                .map(File::toPath)
+                .ifPresent(this::open);
         return !dropped.isEmpty();
+    }
+
+    private static boolean isDrawing(File file) {
+        String name = file.getName().toLowerCase(Locale.ROOT);
+        return name.endsWith(".svg") || name.endsWith(".svgz");
     }
 
     /** Opens one of the samples that come with the program. */

@@ -1,0 +1,84 @@
+package easewright.editor.mark;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import easewright.draft.Samples;
+import easewright.editor.model.OpenFile;
+import easewright.editor.model.Session;
+import easewright.svg.SvgFile;
+import easewright.text.LengthUnit;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.Consumer;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** Thinking that takes its time. */
+class SuggestingTest {
+    private record Thinking(Callable<Thought> thought, Consumer<Thought> done, Runnable stopped) {
+        void finish() throws Exception {
+            done.accept(thought.call());
+        }
+    }
+
+    private final Deque<Thinking> waiting = new ArrayDeque<>();
+    private final Session session = new Session(LengthUnit.CM, false);
+    private final Marker marker =
+            new Marker(session, (thought, done, stopped) -> waiting.add(new Thinking(thought, done, stopped)));
+
+    @BeforeEach
+    void open() throws Exception {
+        open(Samples.svg(Samples.drafts().get(0).draft()).replaceFirst("(?s)<metadata>.*</metadata>", ""));
+    }
+
+    private void open(String svg) throws Exception {
+        session.open(new OpenFile(
+                SvgFile.read(svg.getBytes(StandardCharsets.UTF_8), "bare.svg"), Optional.empty(), "bare.svg"));
+        marker.begin();
+        marker.go(MarkState.Step.SUGGESTED);
+    }
+
+    @Test
+    void nothingIsAcceptedBeforeItIsThought() throws Exception {
+        var before = session.desk().pattern();
+        marker.suggesting().accept();
+        assertThat(session.desk().pattern()).isSameAs(before);
+        waiting.remove().finish();
+        assertThat(waiting).isEmpty();
+        assertThat(marker.suggesting().ready()).isPresent();
+        String key = marker.suggesting().ready().orElseThrow().all().get(0).key();
+
+        // A tick is another thought; until then what was suggested before is looked at, and not accepted.
+        marker.suggesting().tick(key, false);
+        assertThat(marker.state().thoughts().last()).isPresent();
+        assertThat(marker.suggesting().ready()).isEmpty();
+        marker.suggesting().accept();
+        assertThat(session.desk().pattern()).isSameAs(before);
+        waiting.remove().finish();
+        marker.suggesting().accept();
+        assertThat(session.desk().pattern()).isNotEqualTo(before);
+    }
+
+    @Test
+    void whatIsGivenUpCanBeLookedAtAgain() throws Exception {
+        waiting.remove().stopped().run();
+        assertThat(marker.state().thoughts().way()).isEqualTo(Thoughts.Way.STOPPED);
+        assertThat(waiting).isEmpty();
+        marker.suggesting().again();
+        waiting.remove().finish();
+        assertThat(marker.suggesting().ready()).isPresent();
+    }
+
+    @Test
+    void aThoughtAboutAnotherFileIsForgotten() throws Exception {
+        Thinking late = waiting.remove();
+        open("<svg xmlns='http://www.w3.org/2000/svg' width='90mm' height='90mm'><path d='M0 0H90V90H0z'/></svg>");
+        late.finish();
+        assertThat(marker.suggesting().ready()).isEmpty();
+        waiting.remove().finish();
+        assertThat(marker.suggesting().ready().orElseThrow().outcome().pieces()).hasSize(1);
+    }
+}
