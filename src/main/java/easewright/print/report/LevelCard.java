@@ -114,7 +114,7 @@ final class LevelCard {
             pencil.line(at(least), top - 1.4, at(least), foot, Pen.GHOST);
             pencil.write(
                     words.of("report.card.least"),
-                    new Point(at(least), foot + 2.6),
+                    new Point(at(least), foot + (nearWish(now, least) ? 5 : 2.6)),
                     2.4,
                     Anchor.MIDDLE,
                     0,
@@ -129,11 +129,16 @@ final class LevelCard {
                     new Point(x, foot + 1.5),
                     new Point(x - 1.5, foot));
             pencil.fill(Outline.polygon(diamond), Tone.BLACK);
-            boolean near = least(now).isPresent() && Math.abs(at(least(now).getAsDouble()) - x) < 12;
+            boolean near = least(now).isPresent() && nearWish(now, least(now).getAsDouble());
             Point place = near ? new Point(x + 2.4, foot + 0.9) : new Point(x, foot + 4.2);
             pencil.write(
                     words.of("report.card.wish"), place, 2.4, near ? Anchor.START : Anchor.MIDDLE, 0, false, Tone.DARK);
         });
+    }
+
+    /** Whether the words for the two would stand in each other's way. */
+    private boolean nearWish(EaseLine line, double least) {
+        return line.wish().isPresent() && Math.abs(at(line.wish().getAsDouble()) - at(least)) < 12;
     }
 
     private void bar(Pencil pencil, double ease, double top, Tone tone) {
