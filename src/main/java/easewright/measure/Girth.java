@@ -34,8 +34,12 @@ public record Girth(Level level, Optional<String> size, Side side, double finish
 
     /** A finding about this girth: with the level's name, and with the size where there are several. */
     public Finding named(Finding finding) {
-        String name = name();
-        return finding.with("level", size.map(s -> name + " (" + s + ")").orElse(name));
+        return finding.with("level", title());
+    }
+
+    /** The name, with the size in brackets where there are several. */
+    public String title() {
+        return size.map(s -> name() + " (" + s + ")").orElseGet(this::name);
     }
 
     /** Whether some piece at the level is cut for one side only. */

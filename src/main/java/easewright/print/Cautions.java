@@ -82,7 +82,9 @@ public final class Cautions {
         for (Level level : pattern.levels()) {
             kinds.put(level.name(), level.kind());
         }
-        for (BodyMeasure measure : pattern.body().measures()) {
+        List<BodyMeasure> measures = new ArrayList<>(pattern.body().measures());
+        pattern.bodies().values().forEach(body -> measures.addAll(body.measures()));
+        for (BodyMeasure measure : measures) {
             LevelKind kind = kinds.getOrDefault(measure.level(), LevelKind.OTHER);
             String name = measure.name().toLowerCase(java.util.Locale.ROOT);
             boolean tall = name.equals("stature") || name.equals("height");
@@ -106,7 +108,7 @@ public final class Cautions {
                     .orElse(0.0);
             boolean counts = least > 0 ? grown >= least : grown <= least;
             if (counts && (only == null || girth.level().kind() == only)) {
-                names.add(girth.level().name());
+                names.add(girth.title());
             }
         }
         return names;

@@ -71,8 +71,9 @@ public final class ChangeWords {
         values.putIfAbsent("level", "");
         values.put("where", where(note, pattern));
         List<String> sentences = new ArrayList<>();
-        String made = sentence(note, values);
         Side side = Scope.of(note).side();
+        values.put("whole", words.of(side == Side.BOTH ? "change.all-round" : "change.in-girth"));
+        String made = sentence(note, values);
         String done = side == Side.BOTH ? made : words.of("change.on-side." + side.name(), Map.of("change", made));
         sentences.add(Scope.of(note)
                 .size()

@@ -72,7 +72,7 @@ public final class EaseText {
 
     /** What tables say of a level and what its ease asks of the cloth, a line each, the sources as marks of notes. */
     public List<String> told(EaseLine line, SourceNotes notes) {
-        String level = line.level().name();
+        String level = title(line.girth());
         List<String> told = new ArrayList<>();
         for (Classed each : line.classes()) {
             told.add(classWords(each) + " "

@@ -85,9 +85,10 @@ public record Desk(
     public List<Hold> holds() {
         return wanted.filter(Wanted::atSeams)
                 .flatMap(w -> shownReading().measures().girths().stream()
-                        .filter(g -> g.level().name().equals(w.level()))
+                        .filter(g ->
+                                g.level().name().equals(w.level()) && g.side().belongsTo(w.side()))
                         .findFirst())
-                .map(g -> Hold.of(shown(), g))
+                .map(g -> Hold.on(wanted.get().side(), shown(), g))
                 .orElse(List.of());
     }
 

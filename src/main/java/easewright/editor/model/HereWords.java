@@ -5,6 +5,7 @@ import easewright.ease.EaseLine;
 import easewright.measure.Girth;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Piece;
+import easewright.pattern.Side;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -43,9 +44,8 @@ public final class HereWords {
                     .map(t -> girths(desk.reading(), t.reading(), words))
                     .orElse("");
         }
-        Optional<EaseLine> before = line(desk.reading(), wanted.get().level());
-        Optional<EaseLine> after =
-                desk.shownTrial().flatMap(t -> line(t.reading(), wanted.get().level()));
+        Optional<EaseLine> before = line(desk.reading(), wanted.get());
+        Optional<EaseLine> after = desk.shownTrial().flatMap(t -> line(t.reading(), wanted.get()));
         if (before.isEmpty() || after.isEmpty()) {
             return "";
         }
@@ -64,7 +64,13 @@ public final class HereWords {
                                 "level", wanted.get().level(),
                                 "from", before.get().finished(),
                                 "to", after.get().finished()));
-        return wanted.get().atSeams() ? what + " " + each(taking, wanted.get(), words) : what;
+        String moved = wanted.get().atSeams() ? what + " " + each(taking, wanted.get(), words) : what;
+        Girth girth = after.get().girth();
+        return girth.sided() && girth.side() == Side.BOTH
+                ? moved + " "
+                        + words.of(
+                                "editor.here.sides", Map.of("left", girth.on(Side.LEFT), "right", girth.on(Side.RIGHT)))
+                : moved;
     }
 
     private static String each(List<Hold> taking, Wanted wanted, Words words) {
@@ -78,9 +84,9 @@ public final class HereWords {
     private static String girths(Reading before, Reading after, Words words) {
         List<String> changed = new ArrayList<>();
         for (Girth now : after.measures().girths()) {
-            String level = now.level().name();
+            String level = now.name();
             double by = now.finished()
-                    - before.measures().girth(level).map(Girth::finished).orElse(now.finished());
+                    - before.measures().girth(now).map(Girth::finished).orElse(now.finished());
             if (Math.abs(by) >= NOTICED) {
                 changed.add(words.of("editor.here.girth-by", Map.of("level", level, "by.signed", by)));
             }
@@ -96,9 +102,10 @@ public final class HereWords {
         return desk.words().of("editor.here.seam", Map.of("piece", piece, "edge", edge.edge()));
     }
 
-    static Optional<EaseLine> line(Reading reading, String level) {
+    static Optional<EaseLine> line(Reading reading, Wanted wanted) {
         return reading.sheet().lines().stream()
-                .filter(l -> l.level().name().equals(level))
+                .filter(l -> l.level().name().equals(wanted.level())
+                        && l.girth().side().belongsTo(wanted.side()))
                 .findFirst();
     }
 }

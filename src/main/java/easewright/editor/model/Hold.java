@@ -10,6 +10,7 @@ import easewright.pattern.EdgeRef;
 import easewright.pattern.EdgeRole;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
+import easewright.pattern.Side;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
@@ -33,6 +34,20 @@ public record Hold(String pieceId, EdgeRef edge, Point at, Point outward, int co
         List<Hold> holds = new ArrayList<>();
         for (LevelWidth part : girth.parts()) {
             pattern.piece(part.pieceId()).ifPresent(piece -> addHolds(piece, part, holds));
+        }
+        return List.copyOf(holds);
+    }
+
+    /** The same on one side: a piece that is cut alike for both has half of its seams there. */
+    static List<Hold> on(Side side, Pattern pattern, Girth girth) {
+        List<Hold> holds = new ArrayList<>();
+        for (Hold hold : of(pattern, girth)) {
+            Side own = pattern.piece(hold.pieceId()).map(Piece::side).orElse(Side.BOTH);
+            boolean half = side != Side.BOTH && own == Side.BOTH;
+            if (own.belongsTo(side)) {
+                int count = half ? Math.max(1, hold.count / 2) : hold.count;
+                holds.add(new Hold(hold.pieceId, hold.edge, hold.at, hold.outward, count));
+            }
         }
         return List.copyOf(holds);
     }

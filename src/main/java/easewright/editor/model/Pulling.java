@@ -39,7 +39,7 @@ public record Pulling(Point from, Point outward, int sewn, double before) {
 
     /** What is missing to the wish at the level at work, before the trial; empty where it is met already. */
     public static OptionalDouble missing(Desk desk) {
-        Optional<EaseLine> line = desk.wanted().flatMap(w -> HereWords.line(desk.reading(), w.level()));
+        Optional<EaseLine> line = desk.wanted().flatMap(w -> HereWords.line(desk.reading(), w));
         OptionalDouble missing = line.map(EaseLine::missing).orElse(OptionalDouble.empty());
         return missing.isPresent() && Math.abs(missing.getAsDouble()) <= EaseRow.MET_WITHIN
                 ? OptionalDouble.empty()

@@ -29,7 +29,7 @@ public record Rings(List<Ring> rings) {
             double garment = line.finished() / (2 * Math.PI);
             double body = line.body().orElse(0) / (2 * Math.PI);
             double gap = line.body().isPresent() ? garment - body : 0;
-            String name = line.level().name();
+            String name = line.name();
             String text;
             if (line.body().isEmpty()) {
                 text = words.of("editor.rings.nobody", Map.of("level", name, "garment", line.finished()));

@@ -1,10 +1,12 @@
 package easewright.print.sheet;
 
+import easewright.alter.Scope;
 import easewright.ease.EaseLine;
 import easewright.pattern.ChangeNote;
 import easewright.pattern.LevelMark;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
+import easewright.pattern.PieceCopy;
 import easewright.print.ChangeWords;
 import easewright.print.Reading;
 import easewright.text.Words;
@@ -99,12 +101,12 @@ final class PieceLabel {
 
     private String ease(EaseLine line) {
         if (line.ease().isEmpty()) {
-            return words.of("print.label.finished", Map.of("level", line.level().name(), "finished", line.finished()));
+            return words.of("print.label.finished", Map.of("level", line.name(), "finished", line.finished()));
         }
         return words.of(
                 "print.label.ease",
                 Map.of(
-                        "level", line.level().name(),
+                        "level", line.name(),
                         "ease.signed", line.ease().getAsDouble(),
                         "of.percent", line.percent().orElse(0),
                         "finished", line.finished()));
@@ -133,6 +135,12 @@ final class PieceLabel {
 
     /** Whether a change names the piece, or names none and works at a level that the piece has. */
     private static boolean touches(ChangeNote note, Piece piece) {
+        Scope scope = Scope.of(note);
+        boolean elsewhere = scope.size().isPresent() && !scope.size().equals(piece.size())
+                || !scope.side().belongsTo(piece.side());
+        if (elsewhere) {
+            return false;
+        }
         List<String> named = note.settings().entrySet().stream()
                 .filter(e -> e.getKey().startsWith("piece") || e.getKey().startsWith("edge"))
                 .map(e -> e.getKey().startsWith("edge") && e.getValue().contains("/")
@@ -142,6 +150,10 @@ final class PieceLabel {
         if (named.isEmpty()) {
             return piece.level(note.settings().getOrDefault("level", "")).isPresent();
         }
-        return named.contains(piece.id()) || named.contains(piece.name());
+        // A copy for the other side is named in records as the piece that it is a copy of.
+        String ending = PieceCopy.ending(piece.side());
+        return named.contains(piece.id())
+                || named.contains(piece.name())
+                || named.stream().anyMatch(n -> PieceCopy.id(n, ending).equals(piece.id()));
     }
 }

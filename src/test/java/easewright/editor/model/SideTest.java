@@ -37,6 +37,9 @@ class SideTest {
         double was = hip().finished();
         session.want(wanted().withSide(Side.LEFT).withAmount(20));
         assertThat(session.desk().shownTrial()).isPresent();
+        assertThat(HereWords.outcome(session.desk()))
+                .contains("2 sewn seam edges move +1\u00a0cm each")
+                .contains("Left 54.5\u00a0cm, right 52.5\u00a0cm");
         session.keep();
         assertThat(hip().on(Side.LEFT)).isCloseTo(was / 2 + 20, within(1e-6));
         assertThat(hip().on(Side.RIGHT)).isCloseTo(was / 2, within(1e-6));
@@ -62,5 +65,6 @@ class SideTest {
         assertThat(session.desk().refusedTrial().orElseThrow().refusal().code()).isEqualTo("side-needed");
         session.want(wanted().withSide(Side.LEFT).withAmount(6));
         assertThat(session.desk().shownTrial()).isPresent();
+        assertThat(HereWords.outcome(session.desk())).contains("upper arm");
     }
 }
