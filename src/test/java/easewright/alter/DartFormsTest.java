@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import easewright.geom.Affine;
 import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.geom.Segment;
@@ -16,6 +17,7 @@ import easewright.measure.Measures;
 import easewright.pattern.Dart;
 import easewright.pattern.Edge;
 import easewright.pattern.EdgeRole;
+import easewright.pattern.Grain;
 import easewright.pattern.Level;
 import easewright.pattern.LevelKind;
 import easewright.pattern.LevelMark;
@@ -239,6 +241,36 @@ class DartFormsTest {
                                 Refusal.class, () -> DartToSeam.at("hip", 3).apply(before))
                         .code())
                 .isEqualTo("level-unknown");
+    }
+
+    /** Each piece gives to its own seams: the width of each stays, whether it has one seam there or two. */
+    @Test
+    void everyPieceKeepsItsWidth() throws Refusal {
+        Piece one = piece(CUT_OUT, dart(ONE, TWO, TIP));
+        Piece two = RandomCloth.mapped(
+                one.toBuilder()
+                        .grain(new Grain(new Point(50, 100), new Point(50, 200)))
+                        .build(),
+                Affine.translation(500, 0));
+        List<Edge> edges = new ArrayList<>(two.edges());
+        edges.add(Edge.of("other side", EdgeRole.SEAM, new Point(500, 300), new Point(500, 0)));
+        Piece both = Piece.bare("q", two.outline()).toBuilder()
+                .edges(edges)
+                .darts(two.darts())
+                .levels(two.levels())
+                .build();
+        Pattern before = pattern(List.of(WAIST), one, both);
+        Pattern after = DartToSeam.at("waist", 12).apply(before).pattern();
+        for (int i = 0; i < 2; i++) {
+            assertThat(Measures.width(after.pieces().get(i), WAIST)
+                            .orElseThrow()
+                            .net())
+                    .isCloseTo(
+                            Measures.width(before.pieces().get(i), WAIST)
+                                    .orElseThrow()
+                                    .net(),
+                            within(1e-6));
+        }
     }
 
     /** Where two seams bound the level, what the dart gives is shared between them. */

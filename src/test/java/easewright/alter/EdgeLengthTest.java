@@ -71,6 +71,7 @@ class EdgeLengthTest {
         assertNotches(slashed(band(EdgeRole.OTHER, EdgeRole.OTHER, 100, 300), 40), 110, 330);
         assertNotches(slashed(band(EdgeRole.FOLD, EdgeRole.OTHER, 100, 300), 40), 110, 330);
         assertNotches(slashed(band(EdgeRole.OTHER, EdgeRole.OTHER, 100, 300), -40), 90, 270);
+        assertNotches(slashed(band(EdgeRole.OTHER, EdgeRole.OTHER, 100, 300), 200), 150, 450);
         // What is nearest to a centre line stays: on the right the band grows to the left.
         for (EdgeRole centre : List.of(EdgeRole.CENTRE, EdgeRole.FOLD)) {
             Piece leftwards = slashed(band(EdgeRole.OTHER, centre, 100, 300), 40);
@@ -90,6 +91,7 @@ class EdgeLengthTest {
     @Test
     void aShortStretchIsLeft() throws Refusal {
         assertNotches(slashed(band(EdgeRole.OTHER, EdgeRole.OTHER, 11, 205.5), 38.9), 11, 205.5 + 19.45);
+        assertNotches(slashed(band(EdgeRole.OTHER, EdgeRole.OTHER, 200, 395), 39.5), 220, 434.5);
         assertNotches(slashed(band(EdgeRole.OTHER, EdgeRole.OTHER, 12, 206), 40), 13.2, 206 * 1.1);
     }
 

@@ -20,6 +20,7 @@ import easewright.measure.Measures;
 import easewright.pattern.Edge;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.EdgeRole;
+import easewright.pattern.Finding;
 import easewright.pattern.Level;
 import easewright.pattern.LevelKind;
 import easewright.pattern.LevelMark;
@@ -83,9 +84,7 @@ class EvenSeamsTest {
                     .isSameAs(before.pieces().get(i).outline().segments().get(0));
             assertThat(now.get(2).tangent(1)).isEqualTo(was.get(2).tangent(1));
         }
-        assertThat(altered.findings())
-                .filteredOn(f -> f.code().equals("seam-evened"))
-                .hasSize(2);
+        assertEvened(altered, (front - back) / 2);
         assertThat(after.changes()).containsExactly(plain.evened().note());
         Pattern back2 = plain.evened().opposite().orElseThrow().apply(after).pattern();
         for (int i = 0; i < 2; i++) {
@@ -95,6 +94,18 @@ class EvenSeamsTest {
                     .isTrue();
         }
         assertThat(Ways.from(plain.evened().note())).isEqualTo(plain.evened());
+    }
+
+    /** The front's hem is taken in and the back's let down by as much. */
+    private static void assertEvened(Altered altered, double by) {
+        List<Finding> told = altered.findings().stream()
+                .filter(f -> f.code().equals("seam-evened"))
+                .toList();
+        assertThat(told).hasSize(2).allSatisfy(f -> {
+            assertThat(f.values()).containsEntry("edge", "side").containsEntry("beside", "hem");
+            double longer = (Double) f.values().get("longer.signed");
+            assertThat(longer).isCloseTo(f.piece().equals("front") ? -by : by, within(0.002));
+        });
     }
 
     @Test
@@ -178,6 +189,7 @@ class EvenSeamsTest {
             Pattern drifted = plain.apply(before).pattern();
             Pattern after = change.apply(before).pattern();
             Pattern turned = change.apply(other).pattern();
+            assertThat(toldOf(change, other)).isEqualTo(toldOf(change, before));
             for (int i = 0; i < 2; i++) {
                 assertThat(Likeness.sameLine(
                                 after.pieces().get(i).outline(),
@@ -191,6 +203,16 @@ class EvenSeamsTest {
             }
             assertThat(side(after, 0) - side(before, 0)).isCloseTo(side(after, 1) - side(before, 1), within(1e-6));
         }
+    }
+
+    private static List<Object> toldOf(SeamChange change, Pattern pattern) throws Refusal {
+        List<Object> told = new ArrayList<>();
+        for (Finding f : change.apply(pattern).findings()) {
+            Object longer = f.values().getOrDefault("longer.signed", 0.0);
+            told.add(List.of(
+                    f.code(), f.piece(), f.values().getOrDefault("beside", ""), Math.round((Double) longer * 1e5)));
+        }
+        return told;
     }
 
     private static Piece bowed(Piece half) {

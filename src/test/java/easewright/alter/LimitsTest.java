@@ -146,13 +146,15 @@ class LimitsTest {
         assertThat(why.values()).containsEntry("edge", "top");
     }
 
-    /** Straight seams fixed at both ends: a bow that gave back the drift would bend one to and fro. */
+    /** Straight seams fixed at both ends, their shares given: a bow that gave back the drift would bend one to and fro. */
     @Test
     void aSeamIsNotBentToAndFroToEvenIt() {
         Pattern before = pattern(List.of(HIP), skirtHalf("front", 8, 9.5, 8, 22), skirtHalf("back", 8.75, 9.5, 8, 22))
                 .withMates(List.of(new Mate(
                         "sides", List.of(EdgeRef.of("front", "side")), List.of(EdgeRef.of("back", "side")), 0)));
-        SeamChange change = SeamChange.at("hip", 2 * INCH).evened();
+        SeamChange change = SeamChange.at("hip", 2 * INCH)
+                .withShares(Share.of("front", "side"), new Share(EdgeRef.of("back", "side"), 1.01))
+                .evened();
         Refusal why = refusal(change, before);
         assertThat(why.code()).isEqualTo("even-not-possible");
         assertThat(why.values()).containsEntry("mate", "sides");
@@ -172,6 +174,12 @@ class LimitsTest {
         assertThat(below.code()).isEqualTo("dart-not-at-level");
         assertThat(below.values()).containsEntry("dart", "dart").containsEntry("level", "hip");
         assertThat(refusal(DartIntake.at("hip", 5), high).code()).isEqualTo("no-dart-at-level");
+        Piece uncounted = high.pieces()
+                .get(0)
+                .withLevels(List.of(LevelMark.along("waist", "waist").notCounted()));
+        assertThat(refusal(DartIntake.at("waist", 5, DartShare.of("front", "dart")), pattern(List.of(WAIST), uncounted))
+                        .code())
+                .isEqualTo("piece-not-counted");
         Pattern off = pattern(List.of(WAIST), darted(in(4, 0.1), in(5, 0.1), in(4.5, 4)));
         Refusal beside = refusal(DartIntake.at("waist", 5), off);
         assertThat(beside.code()).isEqualTo("dart-off-outline");

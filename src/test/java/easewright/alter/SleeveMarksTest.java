@@ -54,7 +54,8 @@ class SleeveMarksTest {
                         Edge.of("front underarm", EdgeRole.SEAM, START_HEM, START)))
                 .levels(List.of(
                         LevelMark.through("arm", new Point(150, 100)),
-                        LevelMark.through("crown", new Point(150, 60)).withReference(new Point(150, 40))))
+                        LevelMark.through("crown", new Point(150, 60)).withReference(new Point(150, 40)),
+                        LevelMark.through("elbow", new Point(75, 300))))
                 .build();
     }
 
@@ -89,6 +90,18 @@ class SleeveMarksTest {
         assertThat((Double) height.values().get("change.signed")).isCloseTo(100 * LOWER - 100, within(1e-6));
     }
 
+    /** Two parts of a sleeve, each with a cap of its own, take half each. */
+    @Test
+    void twoPartsShareTheAmount() throws Refusal {
+        Piece other =
+                Piece.bare("t", sleeve().outline()).withEdges(sleeve().edges()).withLevels(sleeve().levels());
+        Pattern before = pattern(List.of(ARM), sleeve(), other);
+        Pattern after = SleeveWidth.at("arm", 2 * BY).apply(before).pattern();
+        for (Piece each : after.pieces()) {
+            assertAt(each.outline().segments().get(0).start(), -BY / 2, 100);
+        }
+    }
+
     @Test
     void notchesAndDartsLeanWithTheirSeam() throws Refusal {
         Point middle = END.towards(END_HEM, 0.5);
@@ -112,7 +125,8 @@ class SleeveMarksTest {
                         new Notch("other seam", START_HEM.towards(START, 0.75)),
                         new Notch("hem", END_HEM.towards(START_HEM, 0.5)),
                         new Notch("cap", START.towards(TOP, 0.5)),
-                        new Notch("inside", new Point(75, 200))))
+                        new Notch("inside", new Point(75, 200)),
+                        new Notch("in the cap", new Point(120, 70))))
                 .darts(List.of(elbow, within))
                 .build());
         assertAt(after.notches().get(0).at(), middle.x() + BY / 4, middle.y());
@@ -121,6 +135,7 @@ class SleeveMarksTest {
         assertAt(after.notches().get(3).at(), (150 - BY / 2) / 2, 100 - 50 * LOWER);
         // Within the cloth by how far across it lies, and how near to the hem: here a quarter across, a quarter down.
         assertAt(after.notches().get(4).at(), 75 - BY / 4 * 0.75, 200);
+        assertAt(after.notches().get(5).at(), 120 - BY / 10, 100 - 30 * LOWER);
         Dart is = after.darts().get(0);
         assertAt(is.mouth1(), elbow.mouth1().x() + BY / 2 * 0.55, elbow.mouth1().y());
         assertAt(is.mouth2(), elbow.mouth2().x() + BY / 2 * 0.45, elbow.mouth2().y());
@@ -137,6 +152,7 @@ class SleeveMarksTest {
         assertAt(crown.through().orElseThrow(), 150, 100 - 40 * LOWER);
         assertAt(crown.reference().orElseThrow(), 150, 100 - 60 * LOWER);
         assertThat(after.level("arm")).isEqualTo(sleeve().level("arm"));
+        assertThat(after.level("elbow")).isEqualTo(sleeve().level("elbow"));
     }
 
     @Test
@@ -150,7 +166,8 @@ class SleeveMarksTest {
         List<Rider> riders = List.of(
                 new Rider("inner", Rider.Kind.INNER, List.of(low, high)),
                 new Rider("cut", Rider.Kind.PARALLEL, List.of(beside, bent)),
-                new Rider("hem", Rider.Kind.PARALLEL, List.of(below, belowBent)));
+                new Rider("hem", Rider.Kind.PARALLEL, List.of(below, belowBent)),
+                new Rider("all", Rider.Kind.PARALLEL, List.of(beside, below, belowBent)));
         Piece after = made(sleeve().toBuilder().riders(riders).build());
         List<Segment> inner = after.riders().get(0).segments();
         assertAt(inner.get(0).start(), 75 - BY / 4 * 0.75, 200);
@@ -165,6 +182,9 @@ class SleeveMarksTest {
             assertThat(cut.at(0.5).y()).isCloseTo(310, within(0.2));
         }
         assertThat(after.riders().get(2)).isSameAs(riders.get(2));
+        assertThat(after.riders().get(3).segments().get(0)).isNotEqualTo(beside);
+        assertThat(after.riders().get(3).segments().get(1)).isSameAs(below);
+        assertThat(after.riders().get(3).segments().get(2)).isSameAs(belowBent);
     }
 
     /** Carried to the hem the seams move out as they are, and what lies between goes in proportion across. */
