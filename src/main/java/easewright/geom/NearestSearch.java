@@ -53,6 +53,29 @@ final class NearestSearch {
         return best;
     }
 
+    /** Whether any place lies no farther away. */
+    boolean comesWithin(double distance) {
+        return comesWithin(tree.depth() - 1, 0, distance);
+    }
+
+    private boolean comesWithin(int level, int index, double distance) {
+        if (tree.squareGap(level, index, x, y) > distance * distance) {
+            return false;
+        }
+        if (level == 0) {
+            Segment segment = segments.get(index);
+            return segment.start().distance(wanted) <= distance
+                    || segment.at(segment.nearest(wanted)).distance(wanted) <= distance;
+        }
+        int end = tree.end(level, index);
+        for (int i = BoxTree.begin(index); i < end; i++) {
+            if (comesWithin(level - 1, i, distance)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private int nearestBelow(int level, int index) {
         int nearest = BoxTree.begin(index);
         double least = Double.POSITIVE_INFINITY;

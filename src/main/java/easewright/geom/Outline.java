@@ -57,6 +57,11 @@ public final class Outline implements Chain {
         return known;
     }
 
+    /** Whether some place of the outline lies no farther from the point, mm: quicker than finding the nearest. */
+    public boolean comesWithin(Point p, double distance) {
+        return new NearestSearch(segments, boxes(), p).comesWithin(distance);
+    }
+
     @Override
     public Nearest nearest(Point wanted) {
         return new NearestSearch(segments, boxes(), wanted).find();

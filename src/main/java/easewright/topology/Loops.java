@@ -17,11 +17,13 @@ final class Loops {
     private static final double BESIDE = 1e-6;
 
     private final List<Part> raw;
+    private final Outline line;
     private final double side;
     private final List<Point> nodes = new ArrayList<>();
 
     private Loops(List<Part> raw, double side) {
         this.raw = raw;
+        this.line = new Outline(raw.stream().map(Part::segment).toList());
         this.side = side;
     }
 
@@ -140,17 +142,18 @@ final class Loops {
     /** How often the raw line goes round the point, positive clockwise on screen. */
     private int winding(Point p) {
         Point across = new Point(1, 0);
-        int sum = 0;
-        for (Part part : raw) {
-            boolean below = part.segment().start().y() >= p.y();
-            for (double t : part.segment().passages(p, across, true)) {
-                if (part.segment().at(t).x() > p.x()) {
-                    sum += below ? -1 : 1;
+        int[] sum = {0};
+        line.boxes().along(p, across, BESIDE, i -> {
+            Segment segment = line.segments().get(i);
+            boolean below = segment.start().y() >= p.y();
+            for (double t : segment.passages(p, across, true)) {
+                if (segment.at(t).x() > p.x()) {
+                    sum[0] += below ? -1 : 1;
                 }
                 below = !below;
             }
-        }
-        return sum;
+        });
+        return sum[0];
     }
 
     private static List<List<Part>> closed(List<Arc> kept) {

@@ -7,8 +7,9 @@ import easewright.pattern.Edge;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 
 /**
  * What a change did to one edge of a piece that changed.
@@ -37,17 +38,16 @@ public record EdgeFate(Piece piece, Edge edge, Fate fate, List<Segment> run) {
 
     /** The fates of all edges of the pieces that a change touched. */
     static List<EdgeFate> of(Pattern before, Pattern after) {
+        Map<String, Piece> known = new HashMap<>();
+        before.pieces().forEach(p -> known.put(p.id(), p));
         List<EdgeFate> fates = new ArrayList<>();
         for (Piece now : after.pieces()) {
-            Optional<Piece> was = before.pieces().stream()
-                    .filter(p -> p.id().equals(now.id()))
-                    .findFirst();
-            if (was.isPresent() && !was.get().equals(now)) {
+            Piece was = known.get(now.id());
+            if (was != null && was != now && !was.equals(now)) {
                 for (Edge edge : now.edges()) {
                     Curve run = edge.on(now.outline());
-                    was.get()
-                            .edge(edge.name())
-                            .map(e -> e.on(was.get().outline()))
+                    was.edge(edge.name())
+                            .map(e -> e.on(was.outline()))
                             .ifPresent(old -> fates.add(new EdgeFate(now, edge, fate(old, run), run.segments())));
                 }
             }

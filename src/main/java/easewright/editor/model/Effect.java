@@ -8,6 +8,7 @@ import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.text.Words;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -105,7 +106,9 @@ public record Effect(List<Line> lines) {
         if (!edges.isEmpty()) {
             parts.add(edges);
         }
-        List<Piece> touched = fates.stream().map(EdgeFate::piece).distinct().toList();
+        Map<String, Piece> touchedById = new LinkedHashMap<>();
+        fates.forEach(f -> touchedById.putIfAbsent(f.piece().id(), f.piece()));
+        List<Piece> touched = List.copyOf(touchedById.values());
         if (touched.stream().anyMatch(p -> !p.darts().isEmpty())
                 && touched.stream().allMatch(p -> sameDarts(before, p))) {
             parts.add(words.of("editor.effect.darts"));
@@ -114,8 +117,10 @@ public record Effect(List<Line> lines) {
                 && touched.stream().allMatch(p -> sameGrain(before, p))) {
             parts.add(words.of("editor.effect.grain"));
         }
+        Map<String, Piece> old = new HashMap<>();
+        before.pieces().forEach(p -> old.put(p.id(), p));
         List<String> whole = after.pieces().stream()
-                .filter(p -> before.pieces().contains(p))
+                .filter(p -> p == old.get(p.id()) || p.equals(old.get(p.id())))
                 .map(Piece::name)
                 .toList();
         if (!whole.isEmpty()) {

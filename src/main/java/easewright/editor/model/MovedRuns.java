@@ -53,6 +53,6 @@ final class MovedRuns {
     }
 
     private static boolean off(Segment segment, Outline line, double t) {
-        return line.nearest(segment.at(t)).distance() > SEEN;
+        return !line.comesWithin(segment.at(t), SEEN);
     }
 }

@@ -8,25 +8,34 @@ import easewright.measure.LevelWidth;
 import easewright.pattern.Caption;
 import easewright.pattern.Piece;
 import easewright.svg.SvgFile;
+import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Remembers where the name of each piece has room: looking for that takes longer than painting it. */
-public final class NamePlaces {
+final class NamePlaces {
     /** Of a letter, as a part of its height. */
     private static final double WIDTH = 0.6;
 
     private final Map<Piece, NamePlace> known = new IdentityHashMap<>();
 
-    /** The place on the piece as it was before a change is tried, so that names do not jump about. */
-    NamePlace of(Desk desk, Piece shown) {
-        Piece piece = desk.pattern().piece(shown.id()).orElse(shown);
+    /**
+     * The place of a name.
+     *
+     * @param piece as it was before a change is tried, so that names do not jump about
+     */
+    NamePlace of(Desk desk, Piece piece) {
         return known.computeIfAbsent(piece, p -> NamePlace.on(p, levels(desk, p), words(desk, p)));
     }
 
     void forgetAllBut(List<Piece> present) {
-        known.keySet().removeIf(p -> present.stream().noneMatch(q -> q == p));
+        if (known.size() > present.size()) {
+            Set<Piece> kept = Collections.newSetFromMap(new IdentityHashMap<>());
+            kept.addAll(present);
+            known.keySet().removeIf(p -> !kept.contains(p));
+        }
     }
 
     /** Around the words written on the piece, which may be seen below its name. */

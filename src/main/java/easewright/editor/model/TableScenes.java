@@ -1,12 +1,13 @@
 package easewright.editor.model;
 
+import easewright.editor.paint.NamePlace;
 import easewright.editor.paint.TableScene;
 import easewright.geom.Box;
 import easewright.geom.Line;
 import easewright.geom.Outline;
-import easewright.geom.Segment;
 import easewright.measure.Girth;
 import easewright.measure.LevelWidth;
+import easewright.measure.PieceMeasures;
 import easewright.measure.Span;
 import easewright.measure.StitchOutline;
 import easewright.pattern.LineKind;
@@ -15,57 +16,137 @@ import easewright.pattern.Piece;
 import easewright.text.LengthUnit;
 import easewright.text.Words;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** Makes the picture of the table from the state of the desk. */
+/**
+ * Makes pictures of the table from the state of the desk. Remembers the last one: a piece that is the same object, and
+ * of which the same is to be said, keeps its picture, and its name stays put while a seam is pulled.
+ */
 public final class TableScenes {
-    private TableScenes() {}
+    private final NamePlaces names = new NamePlaces();
+    private Map<Piece, Drawn> known = new IdentityHashMap<>();
 
-    /**
-     * @param names remembers where names have room, so that they stay put while a seam is pulled
-     */
-    public static TableScene of(Desk desk, NamePlaces names) {
-        return of(desk, names, false);
+    /** What the picture of a piece was made of, and what came of it. */
+    private record Drawn(
+            Optional<Outline> ghost,
+            NamePlace name,
+            List<LevelWidth> widths,
+            Optional<String> chosen,
+            LengthUnit unit,
+            boolean sizes,
+            TableScene.PieceSight sight) {
+        boolean serves(Look look, Optional<Outline> before, NamePlace at, List<LevelWidth> parts, boolean pointed) {
+            return before.orElse(null) == ghost.orElse(null)
+                    && at == name
+                    && same(widths, parts)
+                    && look.chosen.equals(chosen)
+                    && look.desk.unit() == unit
+                    && look.sizes == sizes
+                    && pointed == sight.pointed();
+        }
+
+        private static boolean same(List<LevelWidth> one, List<LevelWidth> other) {
+            boolean same = one.size() == other.size();
+            for (int i = 0; same && i < one.size(); i++) {
+                same = one.get(i) == other.get(i);
+            }
+            return same;
+        }
+    }
+
+    /** One look at a desk: what all pieces have in common. */
+    private static final class Look {
+        private final Desk desk;
+        private final boolean sizes;
+        private final Optional<String> chosen;
+        private final TrialSights trial;
+        private final Map<String, Piece> before = new HashMap<>();
+        private final Map<String, List<LevelWidth>> widths = new HashMap<>();
+        private final Map<Piece, StitchOutline> stitches = new IdentityHashMap<>();
+
+        Look(Desk desk, boolean sizes) {
+            this.desk = desk;
+            this.sizes = sizes;
+            chosen = desk.wanted().map(Wanted::level);
+            trial = new TrialSights(desk);
+            for (Piece piece : desk.pattern().pieces()) {
+                before.put(piece.id(), piece);
+            }
+            for (Girth girth : desk.shownReading().measures().girths()) {
+                for (LevelWidth part : girth.parts()) {
+                    widths.computeIfAbsent(part.pieceId(), id -> new ArrayList<>())
+                            .add(part);
+                }
+            }
+            for (PieceMeasures piece : desk.shownReading().measures().pieces()) {
+                stitches.put(piece.stitch().piece(), piece.stitch());
+            }
+        }
+    }
+
+    public TableScene of(Desk desk) {
+        return of(desk, false);
     }
 
     /**
-     * @param names remembers where names have room, so that they stay put while a seam is pulled
      * @param sizes under its name a piece says how large it is, and not how often it is cut
      */
-    public static TableScene of(Desk desk, NamePlaces names, boolean sizes) {
+    public TableScene of(Desk desk, boolean sizes) {
         Pattern shown = desk.shown();
+        Look look = new Look(desk, sizes);
+        Map<Piece, Drawn> now = new IdentityHashMap<>();
         List<TableScene.PieceSight> pieces = new ArrayList<>();
         for (Piece piece : shown.pieces()) {
-            pieces.add(sight(desk, piece, names, sizes));
+            Drawn drawn = drawn(look, piece);
+            now.put(piece, drawn);
+            pieces.add(drawn.sight());
         }
+        known = now;
         names.forgetAllBut(desk.pattern().pieces());
         return new TableScene(pieces, desk.unit() == LengthUnit.INCH);
     }
 
-    private static TableScene.PieceSight sight(Desk desk, Piece piece, NamePlaces names, boolean sizes) {
-        Optional<Outline> before = ghost(desk, piece);
-        List<Segment> moved =
-                before.map(b -> MovedRuns.between(b, piece.outline())).orElse(List.of());
-        return new TableScene.PieceSight(
+    private Drawn drawn(Look look, Piece piece) {
+        Desk desk = look.desk;
+        Optional<Outline> ghost = ghost(look, piece);
+        NamePlace name = names.of(desk, look.before.getOrDefault(piece.id(), piece));
+        List<LevelWidth> widths = look.widths.getOrDefault(piece.id(), List.of());
+        boolean pointed =
+                desk.pointed().filter(p -> p.piece().equals(piece.id())).isPresent();
+        TableScene.TrialSight trial = look.trial.of(piece, look.before.getOrDefault(piece.id(), piece));
+        Drawn last = known.get(piece);
+        if (last != null
+                && trial == TableScene.TrialSight.NONE
+                && last.sight().trial() == trial
+                && last.serves(look, ghost, name, widths, pointed)) {
+            return last;
+        }
+        TableScene.PieceSight sight = new TableScene.PieceSight(
                 piece,
-                sizes ? size(piece, desk.words()) : cut(piece, desk.words()),
-                names.of(desk, piece),
-                piece.drawn() == LineKind.CUTTING
-                        ? Optional.of(StitchOutline.of(piece).outline())
-                        : Optional.empty(),
-                before,
-                moved,
-                levels(desk, piece),
-                TrialSights.of(desk, piece),
-                desk.pointed().filter(p -> p.piece().equals(piece.id())).isPresent());
+                look.sizes ? size(piece, desk.words()) : cut(piece, desk.words()),
+                name,
+                piece.drawn() == LineKind.CUTTING ? Optional.of(stitch(look, piece)) : Optional.empty(),
+                ghost,
+                ghost.map(b -> MovedRuns.between(b, piece.outline())).orElse(List.of()),
+                widths.stream().map(part -> level(look, part)).toList(),
+                trial,
+                pointed);
+        return new Drawn(ghost, name, widths, look.chosen, desk.unit(), look.sizes, sight);
+    }
+
+    private static Outline stitch(Look look, Piece piece) {
+        StitchOutline measured = look.stitches.get(piece);
+        return (measured == null ? StitchOutline.of(piece) : measured).outline();
     }
 
     /** The untouched outline where the piece differs from it, or else what it was before the trial. */
-    private static Optional<Outline> ghost(Desk desk, Piece piece) {
+    private static Optional<Outline> ghost(Look look, Piece piece) {
         return piece.original()
-                .or(() -> desk.pattern().piece(piece.id()).map(Piece::outline))
+                .or(() -> Optional.ofNullable(look.before.get(piece.id())).map(Piece::outline))
                 .filter(before -> !before.equals(piece.outline()));
     }
 
@@ -79,29 +160,16 @@ public final class TableScenes {
         return words.of(key, Map.of("times", piece.times()));
     }
 
-    private static List<TableScene.LevelSight> levels(Desk desk, Piece piece) {
-        List<TableScene.LevelSight> sights = new ArrayList<>();
-        for (Girth girth : desk.shownReading().measures().girths()) {
-            for (LevelWidth part : girth.parts()) {
-                if (part.pieceId().equals(piece.id())) {
-                    sights.add(level(desk, girth, part));
-                }
-            }
-        }
-        return sights;
-    }
-
-    private static TableScene.LevelSight level(Desk desk, Girth girth, LevelWidth part) {
+    private static TableScene.LevelSight level(Look look, LevelWidth part) {
         List<Line> spans = part.spans().stream()
                 .filter(s -> !s.from().equals(s.to()))
                 .map(TableScenes::line)
                 .toList();
-        String name = girth.level().name();
         return new TableScene.LevelSight(
-                name,
+                part.level(),
                 spans,
-                desk.words().of("editor.level.width", Map.of("level", name, "width", part.net())),
-                desk.wanted().map(w -> w.level().equals(name)).orElse(false),
+                look.desk.words().of("editor.level.width", Map.of("level", part.level(), "width", part.net())),
+                look.chosen.filter(part.level()::equals).isPresent(),
                 part.count() > 0);
     }
 

@@ -6,11 +6,12 @@ import easewright.geom.Point;
 import easewright.geom.Segment;
 import easewright.measure.MateWalk;
 import easewright.pattern.Dart;
-import easewright.pattern.Edge;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Piece;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 
 /** Finds what is to be seen of a change that is being tried, besides the moved line itself. */
@@ -18,31 +19,54 @@ final class TrialSights {
     /** Less than this cannot be seen or cut, mm. */
     private static final double SEEN = 0.02;
 
-    private TrialSights() {}
+    private final Map<String, List<List<Segment>>> kept = new HashMap<>();
 
-    static TableScene.TrialSight of(Desk desk, Piece piece) {
-        if (desk.shownTrial().isEmpty()) {
-            return TableScene.TrialSight.NONE;
-        }
-        List<List<Segment>> kept = desk.shownTrial().get().fates().stream()
-                .filter(f -> f.piece().id().equals(piece.id()))
-                .filter(f -> f.edge().isProtected() && f.fate() != EdgeFate.Fate.RESHAPED)
-                .map(EdgeFate::run)
-                .toList();
-        List<List<Segment>> drifts = new ArrayList<>();
-        for (MateWalk walk : Effect.driftedMates(desk).toList()) {
-            Stream.concat(walk.mate().first().stream(), walk.mate().second().stream())
-                    .filter(ref -> belongs(ref, piece))
-                    .flatMap(ref -> piece.edge(ref.edge()).stream())
-                    .map((Edge edge) -> edge.on(piece.outline()).segments())
-                    .forEach(drifts::add);
-        }
-        List<Dart> before = desk.pattern().piece(piece.id()).map(Piece::darts).orElse(List.of());
-        return new TableScene.TrialSight(kept, drifts, legs(piece.darts(), before), legs(before, piece.darts()));
+    /** By id or name of a piece: its edges that no longer fit the seam they are sewn to. */
+    private final Map<String, List<String>> drifted = new HashMap<>();
+
+    TrialSights(Desk desk) {
+        desk.shownTrial().ifPresent(trial -> {
+            for (EdgeFate fate : trial.fates()) {
+                if (fate.edge().isProtected() && fate.fate() != EdgeFate.Fate.RESHAPED) {
+                    kept.computeIfAbsent(fate.piece().id(), id -> new ArrayList<>())
+                            .add(fate.run());
+                }
+            }
+            for (MateWalk walk : Effect.driftedMates(desk).toList()) {
+                Stream.concat(walk.mate().first().stream(), walk.mate().second().stream())
+                        .forEach(this::drift);
+            }
+        });
     }
 
-    private static boolean belongs(EdgeRef ref, Piece piece) {
-        return ref.piece().equals(piece.id()) || ref.piece().equals(piece.name());
+    private void drift(EdgeRef ref) {
+        drifted.computeIfAbsent(ref.piece(), id -> new ArrayList<>()).add(ref.edge());
+    }
+
+    /**
+     * What is to be seen of it on one piece.
+     *
+     * @param before the piece as it was
+     */
+    TableScene.TrialSight of(Piece piece, Piece before) {
+        List<List<Segment>> here = kept.getOrDefault(piece.id(), List.of());
+        List<List<Segment>> drifts = new ArrayList<>();
+        addDrifts(piece, piece.id(), drifts);
+        if (!piece.name().equals(piece.id())) {
+            addDrifts(piece, piece.name(), drifts);
+        }
+        List<Dart> darts = before.darts();
+        List<Segment> now = legs(piece.darts(), darts);
+        List<Segment> then = legs(darts, piece.darts());
+        return here.isEmpty() && drifts.isEmpty() && now.isEmpty() && then.isEmpty()
+                ? TableScene.TrialSight.NONE
+                : new TableScene.TrialSight(here, drifts, now, then);
+    }
+
+    private void addDrifts(Piece piece, String called, List<List<Segment>> drifts) {
+        for (String edge : drifted.getOrDefault(called, List.of())) {
+            piece.edge(edge).ifPresent(e -> drifts.add(e.on(piece.outline()).segments()));
+        }
     }
 
     /** Both legs of those darts that the other list has not just so. */

@@ -2,7 +2,6 @@ package easewright.editor.panel;
 
 import easewright.editor.model.Desk;
 import easewright.editor.model.Hold;
-import easewright.editor.model.NamePlaces;
 import easewright.editor.model.Pointed;
 import easewright.editor.model.Session;
 import easewright.editor.model.TableScenes;
@@ -23,7 +22,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import javafx.animation.AnimationTimer;
 import javafx.beans.property.BooleanProperty;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
@@ -42,19 +40,13 @@ public final class CuttingTable extends Region {
     private final TableMouse mouse;
     private final DrawingBelow below;
     private final PlaceHand places;
-    private final AnimationTimer painter = new AnimationTimer() {
-        @Override
-        public void handle(long now) {
-            stop();
-            paint();
-        }
-    };
+    private final OncePerFrame painter = new OncePerFrame(this::paint);
 
     /** Takes the mouse and the keys first while marks are made. */
     private Optional<MarkHand> hand = Optional.empty();
 
     private Viewport view = new Viewport(1, 0, 0);
-    private final NamePlaces names = new NamePlaces();
+    private final TableScenes scenes = new TableScenes();
     /** The desk as it is to be seen, which while suggestions are looked at is not quite as it is. */
     private Desk seen;
 
@@ -145,7 +137,7 @@ public final class CuttingTable extends Region {
 
     /** Asks for a new picture in the next frame. */
     void repaint() {
-        painter.start();
+        painter.ask();
     }
 
     private void paint() {
@@ -287,7 +279,7 @@ public final class CuttingTable extends Region {
     private TableScene sight(Desk desk) {
         seen = hand.map(h -> h.seen(desk)).orElse(desk);
         boolean sizes = hand.map(MarkHand::isScaling).orElse(false);
-        return TableScenes.of(seen, names, sizes);
+        return scenes.of(seen, sizes);
     }
 
     Optional<MarkHand> hand() {

@@ -61,6 +61,9 @@ final class LevelsStep extends VBox {
     }
 
     private void show() {
+        if (seen != null && !marker.state().on()) {
+            return;
+        }
         Seen now = Seen.of(session.desk(), marker.state());
         if (now.equals(seen)) {
             return;

@@ -62,8 +62,10 @@ public final class MarksPanel extends VBox {
         stack.setMinHeight(0);
         VBox.setVgrow(stack, Priority.ALWAYS);
         getChildren().setAll(row, stack, foot(onwards));
-        session.deskProperty().addListener((o, before, now) -> show());
-        marker.stateProperty().addListener((o, before, now) -> show());
+        // A page that is not looked at waits until it is.
+        session.deskProperty().addListener((o, before, now) -> showIfSeen());
+        marker.stateProperty().addListener((o, before, now) -> showIfSeen());
+        visibleProperty().addListener(o -> showIfSeen());
         show();
     }
 
@@ -92,6 +94,12 @@ public final class MarksPanel extends VBox {
         page.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         page.getStyleClass().add("sheet-page");
         return page;
+    }
+
+    private void showIfSeen() {
+        if (isVisible()) {
+            show();
+        }
     }
 
     private void show() {

@@ -165,6 +165,9 @@ final class PiecesStep extends VBox {
     }
 
     private void show() {
+        if (seen != null && !marker.state().on()) {
+            return;
+        }
         Seen now = Seen.of(session.desk(), marker.state());
         if (now.equals(seen)) {
             return;

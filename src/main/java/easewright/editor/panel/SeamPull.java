@@ -11,7 +11,12 @@ import java.util.List;
 /** The hand that pulls a seam: from pointer places to a wanted amount. */
 final class SeamPull {
     private final Session session;
+    private final OncePerFrame follow = new OncePerFrame(this::follow);
     private Pulling pulling;
+    private Reach reach;
+
+    /** Where the hand has come to. */
+    private record Reach(Point at, double near, boolean free) {}
 
     SeamPull(Session session) {
         this.session = session;
@@ -31,18 +36,31 @@ final class SeamPull {
      * @param free without any snapping
      */
     void to(Point at, double near, boolean free) {
+        reach = new Reach(at, near, free);
+        follow.ask();
+    }
+
+    private void follow() {
         Desk desk = session.desk();
         Wanted wanted = desk.wanted().orElseThrow();
-        double amount = pulling.amount(at);
-        if (!free) {
-            amount = pulling.snapped(amount, near, desk.unit(), Pulling.missing(desk));
+        double amount = pulling.amount(reach.at());
+        if (!reach.free()) {
+            amount = pulling.snapped(amount, reach.near(), desk.unit(), Pulling.missing(desk));
         }
         if (amount != wanted.amount()) {
             session.want(wanted.withAmount(amount));
         }
     }
 
+    /** Lets go: what is tried is what the hand came to at last. */
     void end() {
+        follow.catchUp();
+        pulling = null;
+    }
+
+    /** Lets go without following to where the hand is now. */
+    void drop() {
+        follow.forget();
         pulling = null;
     }
 }

@@ -39,7 +39,7 @@ final class TableMouse {
 
     /** Lets go of a seam that is being pulled. */
     void letGo() {
-        pull.end();
+        pull.drop();
     }
 
     private Optional<MarkHand> hand() {

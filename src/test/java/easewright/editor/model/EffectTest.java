@@ -80,7 +80,7 @@ class EffectTest {
     void protectedEdgesThatStayAreShownOnTheTable() throws Exception {
         open(1, "wrist");
         tried(30);
-        var scene = TableScenes.of(session.desk(), new NamePlaces());
+        var scene = new TableScenes().of(session.desk());
         var sleeve = scene.pieces().stream()
                 .filter(p -> p.piece().name().equals("Sleeve"))
                 .findFirst()

@@ -2,7 +2,6 @@ package easewright.editor.paint;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import easewright.editor.model.NamePlaces;
 import easewright.editor.model.OpenFile;
 import easewright.editor.model.Sample;
 import easewright.editor.model.Session;
@@ -49,7 +48,7 @@ class TablePictureTest {
         session.open(new OpenFile(skirt.read(), Optional.empty(), skirt.fileName()));
         session.chooseLevel("hip");
         session.want(session.desk().wanted().orElseThrow().withAmount(amount));
-        TableScene scene = TableScenes.of(session.desk(), new NamePlaces());
+        TableScene scene = new TableScenes().of(session.desk());
         Box all = scene.pieces().stream()
                 .map(p -> p.piece().outline().box())
                 .reduce(Box::union)
