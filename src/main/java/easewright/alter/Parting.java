@@ -18,7 +18,8 @@ import java.util.List;
  * @param moves segments of the moving run, in drawn order, before they move
  */
 record Parting(List<Segment> stays, List<Segment> moves) {
-    private static final double SAME = 1e-9;
+    /** Ends this close to each other are one place, mm. */
+    private static final double SAME = SlashPlaces.ON_LINE;
 
     /** The outline cut at two places; the run from the first to the second moves. */
     static Parting of(Outline outline, Place first, Place second) {

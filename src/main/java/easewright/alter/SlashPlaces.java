@@ -23,8 +23,11 @@ final class SlashPlaces {
     /** Outside a hinge on the stitching line the cutting line's corner lies no farther than this from where it was, mm. */
     private static final double CORNER_NEAR = 2.5;
 
-    /** A corner this close to a line lies on it, mm: what was moved and moved back. */
-    private static final double ON_LINE = 1e-7;
+    /**
+     * A corner this close to a line lies on it, mm: what was moved and moved back. A file keeps six decimals of its unit,
+     * which may be the centimetre.
+     */
+    static final double ON_LINE = 1e-5;
 
     private SlashPlaces() {}
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import easewright.alter.Truing;
 import easewright.geom.Point;
+import easewright.svg.SvgFile;
 import easewright.text.LengthUnit;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
@@ -113,6 +114,26 @@ class TrueWorkTest {
         keep(-5);
         session.edit(FollowUp.of(session.desk()).get(0).result());
         assertThat(drift - drift("waistband")).isCloseTo(20, within(1e-6));
+    }
+
+    /** A file keeps six decimals; what was done to a band by slashes can still be taken back from it. */
+    @Test
+    void aMatchingChangeCanBeTakenBackAfterTheFileIsOpenedAgain() throws Exception {
+        Sample skirt = Sample.all().get(0);
+        session.open(new OpenFile(skirt.read(), Optional.empty(), skirt.fileName()));
+        session.chooseLevel("waist");
+        keep(24);
+        session.edit(FollowUp.of(session.desk()).get(0).result());
+        session.edit(TrueWork.all(session.desk().pattern()));
+        byte[] written =
+                session.desk().file().orElseThrow().svg().write(session.desk().pattern());
+        double drift = drift("waistband");
+        session.open(new OpenFile(SvgFile.read(written, "again.svg"), Optional.empty(), "again.svg"));
+        session.recast(Course.of(session.desk()).switched(1, false));
+        assertThat(drift("waistband") - drift).isCloseTo(24, within(1e-3));
+        assertThat(FollowUp.of(session.desk())).hasSize(1);
+        session.chooseLevel("waist");
+        assertThat(SizeWords.of(session.desk()).lines()).isNotEmpty();
     }
 
     private void keep(double mm) {
