@@ -7,14 +7,27 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
-/** Joined lines are smooth, corners at folds square, darts capped, notches paired, allowances even (docs/sources.md 4.5). */
+/**
+ * Joined lines are smooth, corners at folds square, darts capped, notches paired, allowances even (docs/sources.md 4.5).
+ * What is off by no more than a careful maker leaves it is not spoken of, though it can be trued.
+ */
 final class PlacesTrue implements Rule {
+    /** Values of findings that say by how far, mm, something lies off its place. */
+    private static final List<String> DISTANCES = List.of("off", "apart");
+
     @Override
     public List<Finding> look(Sight sight) {
         Set<Finding> findings = new LinkedHashSet<>();
         for (Proposal proposal : Truing.proposals(sight.pattern(), sight.measures(), sight.pieces())) {
-            findings.add(proposal.finding());
+            if (!isTrueEnough(proposal.finding())) {
+                findings.add(proposal.finding());
+            }
         }
         return List.copyOf(findings);
+    }
+
+    private static boolean isTrueEnough(Finding finding) {
+        return DISTANCES.stream()
+                .anyMatch(key -> finding.values().get(key) instanceof Double mm && mm <= MatesFit.TRUE_WITHIN);
     }
 }

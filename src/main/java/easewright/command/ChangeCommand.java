@@ -79,17 +79,7 @@ final class ChangeCommand implements Job {
             voice.out().println(json.text(document));
         } else {
             new ChangeSheet(voice.out(), words).print(readBefore, readAfter);
-            // The table of lengths tells what the seams gained where they still fit.
-            Noticed brought = noticed.since(Noticed.in(opened, readBefore)).without("mate-length-changed");
-            voice.out().println();
-            brought.print(voice.out(), words);
-            int old = noticed.without("mate-length-changed").all().size()
-                    - brought.all().size();
-            if (old > 0) {
-                String key = old == 1 ? "command.as-before.one" : "command.as-before";
-                voice.out().println();
-                new Page(voice.out()).text(words.of(key, Map.of("count", old)));
-            }
+            noticed.printSince(Noticed.in(opened, readBefore), voice.out(), words);
         }
         String said = onlyTry ? "command.not-saved" : "command.saved";
         voice.err().println(words.of(said, Map.of("file", chosen.toString())));

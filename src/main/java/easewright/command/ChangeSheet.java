@@ -18,6 +18,9 @@ final class ChangeSheet {
     /** Half of what is shown: less reads as no change. */
     private static final double SHOWN = 0.05;
 
+    /** A seam is off where more than a rounded drawing may show without any change, mm. */
+    private static final double OFF = 0.15;
+
     private final PrintWriter out;
     private final Page page;
     private final Words words;
@@ -66,7 +69,7 @@ final class ChangeSheet {
         Table table = table();
         for (MateWalk walk : mates) {
             double was = before.measures().mate(walk).map(MateWalk::drift).orElse(walk.drift());
-            if (Math.abs(was) >= SHOWN || Math.abs(walk.drift()) >= SHOWN) {
+            if (Math.abs(was) > OFF || Math.abs(walk.drift()) > OFF) {
                 row(table, new EaseText(words).title(walk), was, walk.drift());
             }
         }

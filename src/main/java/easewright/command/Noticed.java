@@ -13,6 +13,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** All findings of one run, worst first, one about one thing. */
 record Noticed(List<Finding> all) {
@@ -34,16 +36,31 @@ record Noticed(List<Finding> all) {
         return new Noticed(both);
     }
 
-    /** What a change brought: all but what was to be noticed before it, faults excepted. */
-    Noticed since(Noticed before) {
-        return new Noticed(all.stream()
-                .filter(f -> f.severity() == Severity.FAULT || !before.all().contains(f))
-                .toList());
-    }
-
-    /** All but findings of one kind. */
-    Noticed without(String code) {
-        return new Noticed(all.stream().filter(f -> !f.code().equals(code)).toList());
+    /**
+     * What a change brought, as text: all but what was said in the same words before it, faults excepted. That seams
+     * became longer and still fit, the table of lengths tells already.
+     */
+    void printSince(Noticed before, PrintWriter out, Words words) {
+        Set<String> said =
+                before.all().stream().map(f -> FindingWords.sentence(f, words)).collect(Collectors.toSet());
+        List<Finding> told = all.stream()
+                .filter(f -> !f.code().equals("mate-length-changed"))
+                .toList();
+        List<Finding> fresh = told.stream()
+                .filter(f -> f.severity() == Severity.FAULT || !said.contains(FindingWords.sentence(f, words)))
+                .toList();
+        int old = told.size() - fresh.size();
+        Page page = new Page(out);
+        page.line();
+        if (fresh.isEmpty() && old > 0) {
+            page.text(words.of("command.nothing-new"));
+            return;
+        }
+        new Noticed(fresh).print(out, words);
+        if (old > 0) {
+            page.line();
+            page.text(words.of(old == 1 ? "command.as-before.one" : "command.as-before", Map.of("count", old)));
+        }
     }
 
     int exitCode() {

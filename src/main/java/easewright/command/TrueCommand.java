@@ -134,8 +134,7 @@ final class TrueCommand implements Job {
         } else {
             sheet.print(voice.out(), tried, false);
             new ChangeSheet(voice.out(), source.words()).print(was, is);
-            voice.out().println();
-            noticed.since(Noticed.in(opened, was)).print(voice.out(), source.words());
+            noticed.printSince(Noticed.in(opened, was), voice.out(), source.words());
         }
         String said = chosen.isPresent() ? "command.saved" : "command.not-saved";
         String file = chosen.orElse(source.file()).toString();

@@ -82,10 +82,16 @@ class ChangeSaidTest {
 
     @Test
     void whatWasThereBeforeIsCountedAndNotRepeated() {
-        Run run = change(SKIRT, "--at", "hip", "--by", "24mm", "--try");
-        assertThat(run.out()).contains("as before the change").doesNotContain("Worth a look");
-        Run json = change(SKIRT, "--at", "hip", "--by", "24mm", "--try", "--json");
-        assertThat(json.json().path("findings").findValuesAsText("code"))
-                .contains("mate-length-changed", "dart-cap-off");
+        Run nothing = change(SKIRT, "--at", "hip", "--by", "24mm", "--try");
+        assertThat(nothing.out()).contains("Nothing to look out for.");
+        Path trousers = Path.of("sample-pieces/trousers.svg");
+        Run old = change(trousers, "--at", "knee", "--by", "6mm", "--carry", "--try");
+        assertThat(old.out()).contains("Nothing new to look out for.").doesNotContain("bends by");
+        Run some = change(trousers, "--at", "hip", "--by", "6cm", "--try");
+        assertThat(some.out().replaceAll("\\s+", " "))
+                .contains("Worth a look", "as before the change")
+                .doesNotContain("\"crotch\" bends");
+        Run json = change(trousers, "--at", "hip", "--by", "6cm", "--try", "--json");
+        assertThat(json.json().path("findings").findValuesAsText("code")).contains("mate-drifted", "joined-line-bends");
     }
 }
