@@ -117,6 +117,39 @@ class NotesTest {
         }
     }
 
+    /** Each way is listed once, under the name in its records, with each of its settings under its key. */
+    @Test
+    void everyWayIsListed() {
+        assertThat(Ways.all())
+                .extracting(Way::method)
+                .doesNotHaveDuplicates()
+                .containsAll(changes().stream().map(c -> c.note().method()).toList());
+        for (Way way : Ways.all()) {
+            assertThat(Ways.of(way.method())).contains(way);
+            way.settings().forEach(s -> assertThat(way.setting(s.key())).contains(s));
+            assertThat(way.setting("colour")).isEmpty();
+        }
+    }
+
+    /** A step of the course by another amount, switched off, and of a kind that this program does not know. */
+    @Test
+    void aStepKnowsItsAmount() {
+        Step longer = new Step(Lengthen.below("hip", 50, 12).note(), true);
+        assertThat(longer.amount()).hasValue(12);
+        assertThat(longer.withAmount(-7).note())
+                .isEqualTo(Lengthen.below("hip", 50, -7).note());
+        assertThat(longer.withAmount(-7).on()).isTrue();
+        assertThat(longer.switched(false)).isEqualTo(new Step(longer.note(), false));
+        assertThat(longer.isLength()).isTrue();
+        assertThat(new Step(SeamChange.at("hip", 12).note(), true).isLength()).isFalse();
+        Step unknown = new Step(new ChangeNote("melt", Map.of("amount", "3")), true);
+        assertThat(unknown.amount()).isEmpty();
+        assertThat(unknown.withAmount(5)).isEqualTo(unknown);
+        assertThat(unknown.isLength()).isFalse();
+        assertThat(new Step(new ChangeNote("lengthen", Map.of("amount", "three")), true).amount())
+                .isEmpty();
+    }
+
     @Test
     void edgesAndDartsThatCannotBeReadAreNamed() {
         assertUnreadable(changes().get(0), "edge.1", "side");

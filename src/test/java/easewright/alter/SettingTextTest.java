@@ -108,6 +108,9 @@ class SettingTextTest {
         Map<String, List<String>> few = Map.of("level", List.of("hip"), "amount", List.of("-3"));
         assertThat(Ways.from(SettingText.read(SeamChange.WAY, few, SKIRT, MM))).isEqualTo(SeamChange.at("hip", -3));
         assertThat(Ways.from(SettingText.read(Lengthen.WAY, few, SKIRT, MM))).isEqualTo(Lengthen.below("hip", 0, -3));
+        Map<String, List<String>> no = new HashMap<>(few);
+        List.of("carry-to-hem", "even", "one-side").forEach(flag -> no.put(flag, List.of("No")));
+        assertThat(Ways.from(SettingText.read(SeamChange.WAY, no, SKIRT, MM))).isEqualTo(SeamChange.at("hip", -3));
     }
 
     @ParameterizedTest
