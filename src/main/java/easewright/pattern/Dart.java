@@ -30,4 +30,21 @@ public record Dart(
     public double intake() {
         return mouth1.distance(mouth2);
     }
+
+    /** Spelt out for a short run, as in {@link Point}. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Dart d
+                && name.equals(d.name)
+                && mouth1.equals(d.mouth1)
+                && mouth2.equals(d.mouth2)
+                && point.equals(d.point)
+                && otherPoint.equals(d.otherPoint)
+                && edge.equals(d.edge);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * (31 * name.hashCode() + mouth1.hashCode()) + point.hashCode();
+    }
 }
