@@ -36,7 +36,10 @@ final class DrawnGeometry implements MarksReader.Geometry {
         if (shape == null) {
             return Optional.empty();
         }
-        return Ring.largest(drawing.all().get(shape)).map(ring -> new Part(shape, List.of(ring.subPath())));
+        Optional<Ring> ring = Ring.largest(drawing.all().get(shape));
+        return ring.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Part(shape, List.of(ring.get().subPath())));
     }
 
     /** The loose lines whose ids, with spaces between, are given, if they join to an outline. */
@@ -92,14 +95,18 @@ final class DrawnGeometry implements MarksReader.Geometry {
 
     @Override
     public Optional<Outline> outline(String id) {
-        return piece(id)
-                .flatMap(part -> line(part).outline())
-                .or(() -> joined(id).map(JoinedOutline::outline));
+        Optional<Part> part = piece(id);
+        if (part.isPresent()) {
+            return line(part.get()).outline();
+        }
+        Optional<JoinedOutline> joined = joined(id);
+        return joined.isEmpty() ? Optional.empty() : Optional.of(joined.get().outline());
     }
 
     @Override
     public Optional<List<Segment>> segments(String id) {
-        return rider(id).map(this::segments);
+        Optional<Part> part = rider(id);
+        return part.isEmpty() ? Optional.empty() : Optional.of(segments(part.get()));
     }
 
     @Override

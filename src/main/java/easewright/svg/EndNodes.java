@@ -2,7 +2,6 @@ package easewright.svg;
 
 import easewright.geom.Point;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -39,7 +38,7 @@ final class EndNodes {
             }
         }
         places.add(p);
-        cells.computeIfAbsent(cell(p, CELL, 0, 0), c -> new ArrayList<>(1)).add(places.size() - 1);
+        add(cells, cell(p, CELL, 0, 0), places.size() - 1);
         return places.size() - 1;
     }
 
@@ -54,7 +53,8 @@ final class EndNodes {
         Map<Long, Integer> around = new HashMap<>();
         for (int i = 0; i < degree.length; i++) {
             if (degree[i] == 1) {
-                around.merge(cell(places.get(i), WIDE, 0, 0), 1, Integer::sum);
+                long cell = cell(places.get(i), WIDE, 0, 0);
+                around.put(cell, around.getOrDefault(cell, 0) + 1);
             }
         }
         Map<Long, List<Integer>> free = new HashMap<>();
@@ -62,15 +62,27 @@ final class EndNodes {
         for (int i = 0; i < degree.length; i++) {
             alone[i] = degree[i] != 1 || alone(places.get(i), around);
             if (!alone[i]) {
-                free.computeIfAbsent(cell(places.get(i), JoinedOutline.TOLERANCE, 0, 0), c -> new ArrayList<>(1))
-                        .add(i);
+                add(free, cell(places.get(i), JoinedOutline.TOLERANCE, 0, 0), i);
             }
         }
         int[] nearest = new int[degree.length];
-        Arrays.setAll(nearest, i -> alone[i] ? -1 : nearest(i, free));
+        for (int i = 0; i < nearest.length; i++) {
+            nearest[i] = alone[i] ? -1 : nearest(i, free);
+        }
         int[] stands = new int[degree.length];
-        Arrays.setAll(stands, i -> nearest[i] >= 0 && nearest[nearest[i]] == i ? Math.min(i, nearest[i]) : i);
+        for (int i = 0; i < stands.length; i++) {
+            stands[i] = nearest[i] >= 0 && nearest[nearest[i]] == i ? Math.min(i, nearest[i]) : i;
+        }
         return stands;
+    }
+
+    private static void add(Map<Long, List<Integer>> to, long cell, int node) {
+        List<Integer> there = to.get(cell);
+        if (there == null) {
+            there = new ArrayList<>(1);
+            to.put(cell, there);
+        }
+        there.add(node);
     }
 
     /** Whether there is no other free end anywhere near, as with most. */

@@ -6,6 +6,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashMap;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -56,13 +57,23 @@ final class LineJoiner {
         Map<String, List<Integer>> layers = new LinkedHashMap<>();
         for (int i = 0; i < shapes.size(); i++) {
             if (shapes.get(i).shown()) {
-                layers.computeIfAbsent(outermost(shapes.get(i)), key -> new ArrayList<>())
-                        .add(i);
+                String layer = outermost(shapes.get(i));
+                if (!layers.containsKey(layer)) {
+                    layers.put(layer, new ArrayList<>());
+                }
+                layers.get(layer).add(i);
             }
         }
         List<Integer> single = new ArrayList<>();
-        layers.values().removeIf(members -> members.size() == 1 && single.addAll(members));
-        layers.computeIfAbsent("", key -> new ArrayList<>()).addAll(single);
+        for (Iterator<List<Integer>> each = layers.values().iterator(); each.hasNext(); ) {
+            List<Integer> members = each.next();
+            if (members.size() == 1) {
+                single.addAll(members);
+                each.remove();
+            }
+        }
+        single.addAll(0, layers.getOrDefault("", List.of()));
+        layers.put("", single);
         List<JoinedOutline> outlines = new ArrayList<>();
         List<JoinedLines.Tangle> tangles = new ArrayList<>();
         for (List<Integer> members : layers.values()) {
@@ -88,7 +99,10 @@ final class LineJoiner {
         List<JoinedOutline> found = new ArrayList<>();
         for (LooseLine line : lines) {
             if (!line.aside && !reachedNode[line.first] && found.size() < MOST_OUTLINES) {
-                follow(line).ifPresent(found::add);
+                Optional<JoinedOutline> outline = follow(line);
+                if (outline.isPresent()) {
+                    found.add(outline.get());
+                }
             }
         }
         return found;

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
-import java.util.function.Function;
 
 /** The attributes of one mark, each asked for once; remembers which were. */
 final class MarkValues {
@@ -16,8 +15,18 @@ final class MarkValues {
     /** By the place of the attribute. */
     private final boolean[] asked;
 
+    private final String called;
+
     MarkValues(MarkNode node) {
+        this(node, "");
+    }
+
+    /**
+     * @param called what the mark is called; may be empty
+     */
+    MarkValues(MarkNode node, String called) {
         this.node = node;
+        this.called = called;
         this.asked = new boolean[node.attributes().size()];
     }
 
@@ -42,6 +51,10 @@ final class MarkValues {
         }
     }
 
+    String called() {
+        return called;
+    }
+
     Optional<String> text(String name) {
         int place = node.place(name);
         if (place < 0) {
@@ -62,20 +75,17 @@ final class MarkValues {
         return value.get();
     }
 
-    private <T> Optional<T> read(String name, Function<String, Optional<T>> reader) throws Damage {
-        Optional<String> text = text(name);
-        if (text.isEmpty()) {
-            return Optional.empty();
-        }
-        Optional<T> value = reader.apply(text.get());
-        if (value.isEmpty()) {
+    /** The value that a text stands for; a text that stands for none is damage. */
+    private static <T> Optional<T> understood(String name, Optional<String> text, Optional<T> value) throws Damage {
+        if (value.isEmpty() && text.isPresent()) {
             throw new Damage("mark-value-bad", Map.of("attribute", name, "text", text.get()));
         }
         return value;
     }
 
     Optional<Double> length(String name) throws Damage {
-        return read(name, MarkWords::length);
+        Optional<String> text = text(name);
+        return text.isEmpty() ? Optional.empty() : understood(name, text, MarkWords.length(text.get()));
     }
 
     double neededLength(String name) throws Damage {
@@ -83,7 +93,8 @@ final class MarkValues {
     }
 
     Optional<Double> number(String name) throws Damage {
-        return read(name, MarkWords::number);
+        Optional<String> text = text(name);
+        return text.isEmpty() ? Optional.empty() : understood(name, text, MarkWords.number(text.get()));
     }
 
     double neededNumber(String name) throws Damage {
@@ -96,7 +107,8 @@ final class MarkValues {
     }
 
     Optional<Point> place(String name) throws Damage {
-        return read(name, MarkWords::place);
+        Optional<String> text = text(name);
+        return text.isEmpty() ? Optional.empty() : understood(name, text, MarkWords.place(text.get()));
     }
 
     Point neededPlace(String name) throws Damage {
@@ -104,24 +116,29 @@ final class MarkValues {
     }
 
     boolean yesNo(String name, boolean otherwise) throws Damage {
-        return read(name, text -> switch (text) {
-                    case "yes" -> Optional.of(true);
-                    case "no" -> Optional.of(false);
-                    default -> Optional.empty();
-                })
-                .orElse(otherwise);
+        Optional<String> text = text(name);
+        if (text.isEmpty()) {
+            return otherwise;
+        }
+        boolean yes = text.get().equals("yes");
+        boolean known = yes || text.get().equals("no");
+        return need(name, understood(name, text, known ? Optional.of(yes) : Optional.empty()));
     }
 
     int count(String name, int otherwise) throws Damage {
-        return read(name, MarkWords::count).orElse(otherwise);
+        Optional<String> text = text(name);
+        return text.isEmpty() ? otherwise : need(name, understood(name, text, MarkWords.count(text.get())));
     }
 
     <E extends Enum<E>> E word(String name, Class<E> type, E otherwise) throws Damage {
-        return read(name, text -> MarkWords.value(type, text)).orElse(otherwise);
+        Optional<String> text = text(name);
+        return text.isEmpty() ? otherwise : need(name, understood(name, text, MarkWords.value(type, text.get())));
     }
 
     <E extends Enum<E>> E neededWord(String name, Class<E> type) throws Damage {
-        return need(name, read(name, text -> MarkWords.value(type, text)));
+        Optional<String> text = text(name);
+        return need(
+                name, text.isEmpty() ? Optional.empty() : understood(name, text, MarkWords.value(type, text.get())));
     }
 
     /** Attributes that nobody asked for. */

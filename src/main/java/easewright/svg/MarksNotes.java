@@ -15,7 +15,7 @@ final class MarksNotes {
     /** Reads one mark into place. */
     @FunctionalInterface
     interface Reading {
-        void read(MarkValues values) throws MarkValues.Damage;
+        void read(MarkNode node, MarkValues values) throws MarkValues.Damage;
     }
 
     List<Finding> findings() {
@@ -38,10 +38,10 @@ final class MarksNotes {
      * @param nameKey   the attribute that names the mark
      */
     void attempt(MarkNode node, Optional<String> pieceId, String pieceName, String nameKey, Reading reading) {
-        MarkValues values = new MarkValues(node);
         String name = node.text(nameKey);
+        MarkValues values = new MarkValues(node, name);
         try {
-            reading.read(values);
+            reading.read(node, values);
             for (String unknown : values.unknown()) {
                 findings.add(Finding.of("mark-attribute-unknown", Severity.CAUTION, pieceName)
                         .with("mark", called(node, name))

@@ -27,7 +27,7 @@ import java.util.Set;
 import java.util.TreeMap;
 
 /** Reads the marks block against the drawing as it is now. */
-final class MarksReader {
+final class MarksReader implements MarksNotes.Reading {
     private final Geometry drawn;
     private final MarksNotes notes = new MarksNotes();
     private final Set<String> seen = new HashSet<>();
@@ -116,34 +116,38 @@ final class MarksReader {
     }
 
     private void mark(MarkNode child) {
-        switch (child.name()) {
-            case "scale" -> attempt(child, "name", this::checkScale);
-            case "body" -> attempt(child, "size", v -> body(child, v));
-            case "cloth" -> attempt(child, "name", this::cloth);
-            case "level" -> attempt(child, "name", this::level);
-            case "wish" -> attempt(child, "level", v -> wishes.put(v.needed("level"), v.neededLength("ease")));
-            case "piece" -> attempt(child, "ref", v -> piece(child, v));
-            case "mate" -> attempt(child, "name", v -> mate(child, v));
-            case "change" -> notes.attempt(child, Optional.empty(), "", "method", v -> changes.add(change(child, v)));
-            case "set-aside" ->
-                notes.attempt(
-                        child,
-                        Optional.empty(),
-                        "",
-                        "method",
-                        v -> aside.add(new SetAside(changes.size(), change(child, v))));
-            default -> notes.unknown(child, Optional.empty(), "");
+        String nameKey = switch (child.name()) {
+            case "scale", "cloth", "level", "mate" -> "name";
+            case "body" -> "size";
+            case "wish" -> "level";
+            case "piece" -> "ref";
+            case "change", "set-aside" -> "method";
+            default -> "";
+        };
+        if (nameKey.isEmpty()) {
+            notes.unknown(child, Optional.empty(), "");
+        } else {
+            notes.attempt(child, Optional.empty(), "", nameKey, this);
         }
     }
 
-    private void attempt(MarkNode child, String nameKey, MarksNotes.Reading reading) {
-        String key = child.name() + " " + child.text(nameKey);
-        notes.attempt(child, Optional.empty(), "", nameKey, values -> {
-            if (!seen.add(key)) {
-                throw new MarkValues.Damage("mark-twice", Map.of());
-            }
-            reading.read(values);
-        });
+    @Override
+    public void read(MarkNode child, MarkValues v) throws MarkValues.Damage {
+        boolean many = child.name().equals("change") || child.name().equals("set-aside");
+        if (!many && !seen.add(child.name() + " " + v.called())) {
+            throw new MarkValues.Damage("mark-twice", Map.of());
+        }
+        switch (child.name()) {
+            case "scale" -> checkScale(v);
+            case "body" -> body(child, v);
+            case "cloth" -> cloth(v);
+            case "level" -> level(v);
+            case "wish" -> wishes.put(v.needed("level"), v.neededLength("ease"));
+            case "piece" -> piece(child, v);
+            case "mate" -> mate(child, v);
+            case "change" -> changes.add(change(child, v));
+            default -> aside.add(new SetAside(changes.size(), change(child, v)));
+        }
     }
 
     private void checkScale(MarkValues v) throws MarkValues.Damage {

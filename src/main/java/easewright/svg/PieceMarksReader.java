@@ -27,7 +27,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 
 /** Reads the marks of one piece and finds their places on its outline. */
-final class PieceMarksReader {
+final class PieceMarksReader implements MarksNotes.Reading {
     /** Two boxes this much alike in width and height are of the same shape, mm. */
     private static final double SAME_SIZE = 0.05;
 
@@ -127,43 +127,41 @@ final class PieceMarksReader {
     }
 
     private void mark(MarkNode child) {
-        switch (child.name()) {
-            case "edge" -> attempt(child, "name", this::edge);
-            case "at" -> attempt(child, "level", this::level);
-            case "dart" -> attempt(child, "name", this::dart);
-            case "notch" ->
-                attempt(
-                        child,
-                        "name",
-                        v -> notches.add(new Notch(
-                                v.needed("name"),
-                                onOutline("at", v.neededPlace("at")).point())));
-            case "grain" ->
-                attempt(
-                        child,
-                        "name",
-                        v -> grain = Optional.of(
-                                new Grain(places.free(v.neededPlace("from")), places.free(v.neededPlace("to")))));
-            case "rider" -> attempt(child, "ref", this::rider);
-            case "original" -> attempt(child, "name", this::original);
-            default -> notes.unknown(child, Optional.of(id), name);
+        String nameKey = switch (child.name()) {
+            case "edge", "dart", "notch", "grain", "original" -> "name";
+            case "at" -> "level";
+            case "rider" -> "ref";
+            default -> "";
+        };
+        if (nameKey.isEmpty()) {
+            notes.unknown(child, Optional.of(id), name);
+        } else {
+            notes.attempt(child, Optional.of(id), name, nameKey, this);
         }
     }
 
-    private void attempt(MarkNode child, String nameKey, MarksNotes.Reading reading) {
-        String key = child.name() + " " + child.text(nameKey);
-        notes.attempt(child, Optional.of(id), name, nameKey, values -> {
-            // Notches of one name may be several: a pair of them marks the back.
-            if (!seen.add(key) && !child.name().equals("notch")) {
-                throw new MarkValues.Damage("mark-twice", Map.of());
-            }
-            if (!child.children().isEmpty()) {
-                throw new MarkValues.Damage(
-                        "mark-content",
-                        Map.of("content", child.children().get(0).name()));
-            }
-            reading.read(values);
-        });
+    @Override
+    public void read(MarkNode child, MarkValues v) throws MarkValues.Damage {
+        // Notches of one name may be several: a pair of them marks the back.
+        if (!child.name().equals("notch") && !seen.add(child.name() + " " + v.called())) {
+            throw new MarkValues.Damage("mark-twice", Map.of());
+        }
+        if (!child.children().isEmpty()) {
+            throw new MarkValues.Damage(
+                    "mark-content", Map.of("content", child.children().get(0).name()));
+        }
+        switch (child.name()) {
+            case "edge" -> edge(v);
+            case "at" -> level(v);
+            case "dart" -> dart(v);
+            case "notch" ->
+                notches.add(new Notch(
+                        v.needed("name"), onOutline("at", v.neededPlace("at")).point()));
+            case "grain" ->
+                grain = Optional.of(new Grain(places.free(v.neededPlace("from")), places.free(v.neededPlace("to"))));
+            case "rider" -> rider(v);
+            default -> original(v);
+        }
     }
 
     private MarkPlaces.Landed onOutline(String attribute, Point written) throws MarkValues.Damage {
@@ -185,7 +183,7 @@ final class PieceMarksReader {
         boolean keep = v.yesNo("protected", role.protectedByDefault());
         Optional<Double> own = v.length("allowance");
         OptionalDouble allowance = own.isPresent() ? OptionalDouble.of(own.get()) : OptionalDouble.empty();
-        Optional<Nearest> passed = via.map(places::nearest);
+        Optional<Nearest> passed = via.isPresent() ? Optional.of(places.nearest(via.get())) : Optional.empty();
         boolean backwards = passed.isPresent()
                 && !from.equals(to)
                 && !MarkPlaces.passes(
@@ -200,7 +198,7 @@ final class PieceMarksReader {
 
     private void level(MarkValues v) throws MarkValues.Damage {
         Optional<String> along = v.text("along");
-        Optional<Point> through = v.place("through").map(places::free);
+        Optional<Point> through = free(v.place("through"));
         if (through.isPresent() == along.isPresent()) {
             throw new MarkValues.Damage("mark-level-where", Map.of());
         }
@@ -212,7 +210,7 @@ final class PieceMarksReader {
                 v.yesNo("counts", true),
                 v.length("overlap").orElse(0.0),
                 v.word("span", LevelMark.Span.class, LevelMark.Span.NEAREST),
-                v.place("reference").map(places::free)));
+                free(v.place("reference"))));
     }
 
     private void dart(MarkValues v) throws MarkValues.Damage {
@@ -221,8 +219,12 @@ final class PieceMarksReader {
                 mouth(v.neededPlace("mouth")),
                 mouth(v.neededPlace("mouth2")),
                 places.free(v.neededPlace("point")),
-                v.place("point2").map(places::free),
+                free(v.place("point2")),
                 v.text("edge")));
+    }
+
+    private Optional<Point> free(Optional<Point> written) {
+        return written.isPresent() ? Optional.of(places.free(written.get())) : written;
     }
 
     /** A dart's mouth: on the outline if it is very near, else where it is (inside, or on an undrawn line). */
