@@ -20,6 +20,15 @@ final class NamePlaces {
     private static final double WIDTH = 0.6;
 
     private final Map<Piece, NamePlace> known = new IdentityHashMap<>();
+    private boolean heeding;
+
+    /** Whether words written on the drawing are to be seen, so that names are to keep clear of them. */
+    void heedWords(boolean heed) {
+        if (heed != heeding) {
+            heeding = heed;
+            known.clear();
+        }
+    }
 
     /**
      * The place of a name.
@@ -39,8 +48,8 @@ final class NamePlaces {
     }
 
     /** Around the words written on the piece, which may be seen below its name. */
-    private static List<Box> words(Desk desk, Piece piece) {
-        if (desk.file().isEmpty()) {
+    private List<Box> words(Desk desk, Piece piece) {
+        if (!heeding || desk.file().isEmpty()) {
             return List.of();
         }
         SvgFile svg = desk.file().get().svg();

@@ -30,6 +30,11 @@ public final class TableScenes {
     private final NamePlaces names = new NamePlaces();
     private Map<Piece, Drawn> known = new IdentityHashMap<>();
 
+    /** Whether words written on the drawing are to be seen, so that names are to keep clear of them. */
+    public void heedWords(boolean heed) {
+        names.heedWords(heed);
+    }
+
     /** What the picture of a piece was made of, and what came of it. */
     private record Drawn(
             Optional<Outline> ghost,

@@ -27,6 +27,12 @@ public record NamePlace(Point at, double width, double height) {
     /** Half the height of a level's label at usual zooms, mm. */
     private static final double LABEL = 14;
 
+    /** How far the sign of a notch reaches at usual zooms, mm. */
+    private static final double SIGN = 10;
+
+    /** Where else than in their middle words are looked at, as parts of their width. */
+    private static final double[] BESIDE = {-0.45, -0.3, -0.15, 0.15, 0.3, 0.45};
+
     private static final double WIDER = 0.002;
 
     private static final Point ACROSS = new Point(1, 0);
@@ -44,14 +50,9 @@ public record NamePlace(Point at, double width, double height) {
      */
     public static NamePlace on(Piece piece, List<Line> levels, List<Box> words) {
         List<Segment> lines = new ArrayList<>(piece.outline().segments());
-        for (Box box : words) {
-            Point upper = new Point(box.minX(), box.minY());
-            Point lower = new Point(box.maxX(), box.maxY());
-            Point right = new Point(box.maxX(), box.minY());
-            Point left = new Point(box.minX(), box.maxY());
-            lines.addAll(List.of(
-                    new Line(upper, right), new Line(right, lower), new Line(lower, left), new Line(left, upper)));
-        }
+        words.forEach(box -> lines.addAll(sides(box)));
+        piece.notches()
+                .forEach(n -> lines.addAll(sides(Box.around(List.of(n.at())).grown(SIGN))));
         piece.grain().ifPresent(g -> lines.add(new Line(g.from(), g.to())));
         for (Dart dart : piece.darts()) {
             lines.add(new Line(dart.mouth1(), dart.point()));
@@ -75,10 +76,11 @@ public record NamePlace(Point at, double width, double height) {
                 double height = 2 * Math.min(clearance(lines, at), clearance(levels, at) - LABEL);
                 double room = Math.min((right - left) / WIDE, height);
                 if (room + WIDER * (right - left) > most) {
-                    // A dart may point at the words beside their middle.
-                    Point half = ACROSS.times(0.45 * room * WIDE);
-                    double beside = Math.min(clearance(lines, at.minus(half)), clearance(lines, at.plus(half)));
-                    height = Math.min(height, 2 * beside);
+                    // A dart or a notch may point at the words beside their middle.
+                    for (double part : BESIDE) {
+                        Point beside = at.plus(ACROSS.times(part * room * WIDE));
+                        height = Math.min(height, 2 * clearance(lines, beside));
+                    }
                     room = Math.min(room, height);
                 }
                 boolean free = words.stream().noneMatch(w -> w.contains(at));
@@ -91,6 +93,14 @@ public record NamePlace(Point at, double width, double height) {
             }
         }
         return best;
+    }
+
+    private static List<Line> sides(Box box) {
+        Point upper = new Point(box.minX(), box.minY());
+        Point lower = new Point(box.maxX(), box.maxY());
+        Point right = new Point(box.maxX(), box.minY());
+        Point left = new Point(box.minX(), box.maxY());
+        return List.of(new Line(upper, right), new Line(right, lower), new Line(lower, left), new Line(left, upper));
     }
 
     /** How far it is up or down to the nearest line. */

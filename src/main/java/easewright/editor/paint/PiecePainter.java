@@ -41,9 +41,7 @@ final class PiecePainter {
         gc.setLineDashes();
         EdgeSigns signs = new EdgeSigns(pen, ink, sight);
         ghost();
-        if (!drawn || piece.original().isPresent()) {
-            riders();
-        }
+        riders(drawn && piece.original().isEmpty());
         darts();
         outlines();
         signs.edges();
@@ -87,8 +85,11 @@ final class PiecePainter {
         gc.stroke();
     }
 
-    private void riders() {
-        pen.set(ink.quiet(), 1);
+    /**
+     * @param drawn whether the lines lie on the paper as they were drawn, with the colours they have there
+     */
+    private void riders(boolean drawn) {
+        pen.set(drawn ? ink.quiet().deriveColor(0, 1, 1, 0.4) : ink.quiet(), 1);
         piece.riders().forEach(r -> pen.stroke(r.segments()));
     }
 

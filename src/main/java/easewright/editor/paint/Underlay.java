@@ -16,7 +16,7 @@ import javafx.scene.image.Image;
 public record Underlay(Optional<Drawn> drawn, List<Placed> pictures) {
     public static final Underlay NONE = new Underlay(Optional.empty(), List.of());
 
-    private static final double FAINT = 0.5;
+    private static final double FAINT = 0.6;
 
     public Underlay {
         pictures = List.copyOf(pictures);

@@ -265,6 +265,7 @@ public final class CuttingTable extends Region {
         boolean open = hand.map(MarkHand::isOpen).orElse(false);
         if (open != marksOpen) {
             marksOpen = open;
+            scene = sight(desk);
             // While marks are made, what lies beside the pieces is of interest too.
             if (showingAll) {
                 fit();
@@ -279,6 +280,7 @@ public final class CuttingTable extends Region {
     private TableScene sight(Desk desk) {
         seen = hand.map(h -> h.seen(desk)).orElse(desk);
         boolean sizes = hand.map(MarkHand::isScaling).orElse(false);
+        scenes.heedWords(hand.map(MarkHand::isOpen).orElse(false));
         return scenes.of(seen, sizes);
     }
 
