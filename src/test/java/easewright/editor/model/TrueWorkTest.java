@@ -28,6 +28,7 @@ class TrueWorkTest {
         TrueWork work = TrueWork.of(session.desk());
         assertThat(work.places()).hasSameSizeAs(Truing.proposals(session.desk().pattern()));
         assertThat(work.possible()).isPositive();
+        assertThat(Truing.proposals(session.desk().pattern())).allMatch(p -> Truing.tells(p.finding()));
         for (TrueWork.Place place : work.places()) {
             assertThat(place.words() + place.brings()).isNotBlank().doesNotContain("editor.", "finding.", "{");
             Pointed pointed = place.pointed().orElseThrow();
