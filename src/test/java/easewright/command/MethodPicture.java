@@ -6,6 +6,7 @@ import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.geom.Segment;
 import easewright.measure.GarmentMeasures;
+import easewright.measure.Girth;
 import easewright.measure.LevelWidth;
 import easewright.measure.Measures;
 import easewright.measure.Span;
@@ -14,11 +15,13 @@ import easewright.pattern.Level;
 import easewright.pattern.Notch;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
+import easewright.pattern.Side;
 import easewright.text.LengthUnit;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** A drawing of what a change did to the pieces it changed, with the figures measured on them. */
 final class MethodPicture {
@@ -46,12 +49,11 @@ final class MethodPicture {
 
     String svg() {
         List<Piece> changed = after.pieces().stream()
-                .filter(p -> !p.equals(before.piece(p.id()).orElseThrow()))
+                .filter(p -> !before.piece(p.id()).equals(Optional.of(p)))
                 .toList();
         Box room = changed.get(0).outline().box();
         for (Piece piece : changed) {
-            room = room.union(piece.outline().box())
-                    .union(before.piece(piece.id()).orElseThrow().outline().box());
+            room = room.union(piece.outline().box()).union(was(piece).box());
         }
         room = room.grown(MARGIN);
         double text = Math.min(22, Math.max(11, room.width() / 40));
@@ -85,13 +87,20 @@ final class MethodPicture {
         return out.append("</svg>\n").toString();
     }
 
+    /** How a piece was drawn before; one made for the other side, as the mirror image of what was drawn. */
+    private Outline was(Piece piece) {
+        return before.piece(piece.id())
+                .map(Piece::outline)
+                .orElseGet(() -> piece.original().orElse(piece.outline()));
+    }
+
     private void draw(StringBuilder out, Piece piece) {
-        Piece was = before.piece(piece.id()).orElseThrow();
+        Outline was = was(piece);
         out.append("<path class=\"cloth\" d=\"" + path(piece.outline()) + "\"/>\n");
-        out.append("<path class=\"was\" d=\"" + path(was.outline()) + "\"/>\n");
+        out.append("<path class=\"was\" d=\"" + path(was) + "\"/>\n");
         StringBuilder moved = new StringBuilder();
         for (Segment s : piece.outline().segments()) {
-            if (!was.outline().segments().contains(s) && !liesOn(s, was.outline())) {
+            if (!was.segments().contains(s) && !liesOn(s, was)) {
                 moved.append('M').append(place(s.start())).append(segment(s));
             }
         }
@@ -151,9 +160,15 @@ final class MethodPicture {
         List<String> lines = new ArrayList<>();
         for (Level level : after.levels()) {
             double old = was.girth(level.name()).orElseThrow().finished();
-            double now = is.girth(level.name()).orElseThrow().finished();
+            Girth girth = is.girth(level.name()).orElseThrow();
+            double now = girth.finished();
+            boolean same = Math.abs(now - old) < WORTH_SAYING;
+            String sides = girth.sided() && !same
+                    ? " (left " + words.length(girth.on(Side.LEFT)) + ", right " + words.length(girth.on(Side.RIGHT))
+                            + ")"
+                    : "";
             lines.add("Girth at " + level.name() + ": " + words.length(old)
-                    + (Math.abs(now - old) < WORTH_SAYING ? ", as before" : " → " + words.length(now)));
+                    + (same ? ", as before" : " → " + words.length(now) + sides));
         }
         for (Piece piece : changed) {
             List<String> edges = new ArrayList<>();
@@ -163,7 +178,10 @@ final class MethodPicture {
                                 .edge(edge.name())
                                 .orElseThrow()
                                 .mm()
-                        - was.piece(piece.id())
+                        - was.piece(before.piece(piece.id())
+                                        .or(() -> before.piece(piece.plainName()))
+                                        .orElseThrow()
+                                        .id())
                                 .orElseThrow()
                                 .edge(edge.name())
                                 .orElseThrow()
