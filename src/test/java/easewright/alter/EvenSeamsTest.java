@@ -226,6 +226,79 @@ class EvenSeamsTest {
         return half.withOutline(new Outline(segments));
     }
 
+    /**
+     * Fixed at waist and hem, the seams share the amount so that both change alike: with x of an inch on a slant s over 8 in
+     * and 14 in below, √((s + x)² + 8²) + √(x² + 14²) grows by the same on both, solved here by halving.
+     */
+    @Test
+    void w4BetweenFixedEndsIsSharedUnevenly() throws Refusal {
+        Piece alone = half("alone", 1);
+        for (boolean third : new boolean[] {false, true}) {
+            Pattern two = sewn(half("front", 1.5), half("back", 0.75));
+            Pattern before = third
+                    ? pattern(LEVELS, two.pieces().get(0), two.pieces().get(1), alone)
+                            .withMates(two.mates())
+                    : two;
+            for (double inch : new double[] {1, 0.4}) {
+                double amount = 2 * INCH * inch * (third ? 1.5 : 1);
+                SeamChange change =
+                        SeamChange.at("hip", amount).withTaper(Taper.STRAIGHT).evened();
+                Altered altered = change.apply(before);
+                double front = taken(inch);
+                assertThat(moved(before, altered, 0)).isCloseTo(front * INCH, within(1e-3));
+                assertThat(moved(before, altered, 1)).isCloseTo((inch - front) * INCH, within(1e-3));
+                assertThat(side(altered.pattern(), 0) - side(before, 0))
+                        .isCloseTo(side(altered.pattern(), 1) - side(before, 1), within(0.01));
+                assertThat(girth(altered.pattern(), "hip") - girth(before, "hip"))
+                        .isCloseTo(amount, within(1e-6));
+                double whole = third ? 1.5 : 1;
+                assertThat(percent(altered, "front")).isCloseTo(100 * front / inch / whole, within(0.01));
+                assertThat(percent(altered, "back")).isCloseTo(100 * (inch - front) / inch / whole, within(0.01));
+                if (third) {
+                    assertThat(percent(altered, "alone")).isCloseTo(100 / 3.0, within(1e-6));
+                }
+                assertThat(altered.pattern().changes()).containsExactly(change.note());
+            }
+        }
+    }
+
+    /** How much of some inches the seam of the greater slant takes. */
+    private static double taken(double inch) {
+        double low = 0;
+        double high = 1;
+        for (int i = 0; i < 60; i++) {
+            double share = (low + high) / 2;
+            double more = grows(1.5, inch * share) - grows(0.75, inch * (1 - share));
+            if (more > 0) {
+                high = share;
+            } else {
+                low = share;
+            }
+        }
+        return inch * low;
+    }
+
+    private static double grows(double slant, double by) {
+        return Math.hypot(slant + by, 8) - Math.hypot(slant, 8) + Math.hypot(by, 14) - 14;
+    }
+
+    private static double moved(Pattern before, Altered altered, int piece) {
+        return Measures.width(altered.pattern().pieces().get(piece), Cloths.HIP)
+                        .orElseThrow()
+                        .net()
+                - Measures.width(before.pieces().get(piece), Cloths.HIP)
+                        .orElseThrow()
+                        .net();
+    }
+
+    private static double percent(Altered altered, String piece) {
+        return altered.findings().stream()
+                .filter(f -> f.code().equals("seam-share") && f.piece().equals(piece))
+                .mapToDouble(f -> (Double) f.values().get("part.percent"))
+                .findFirst()
+                .orElseThrow();
+    }
+
     /** A waistband that the change does not reach is no seam to even, and not mistaken for one. */
     @Test
     void aPairThatTheChangeLeavesAloneIsLeftAlone() throws Refusal {

@@ -159,6 +159,7 @@ class LimitsTest {
         assertThat(why.code()).isEqualTo("even-not-possible");
         assertThat(why.values()).containsEntry("mate", "sides");
         assertThat(Math.abs((Double) why.values().get("drift.signed"))).isGreaterThan(0.1);
+        assertThat(why.largest().orElseThrow()).isBetween(0.0, INCH);
     }
 
     private static Piece darted(Point one, Point two, Point tip) {
