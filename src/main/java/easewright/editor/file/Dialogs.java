@@ -77,6 +77,9 @@ public final class Dialogs implements Asking {
                 words.get().of(key + ".text", values),
                 answers.values().toArray(ButtonType[]::new));
         alert.initOwner(window);
+        // In the colours of the window over which it stands.
+        alert.getDialogPane().getStylesheets().addAll(window.getScene().getStylesheets());
+        alert.getDialogPane().getStyleClass().addAll(window.getScene().getRoot().getStyleClass());
         alert.setTitle(words.get().of("editor.title"));
         alert.setHeaderText(words.get().of(key + ".title", values));
         Optional<ButtonType> given = alert.showAndWait();

@@ -32,7 +32,7 @@ final class NamePainter {
         double size = fitting(sight, Math.max(12, Math.min(LARGEST, boxWidth / 10)), room);
         Point at = view.toScreen(place.at());
         gc.setTextBaseline(VPos.CENTER);
-        if (high >= 2.2 * size && inTwoLines(gc, ink, sight, at, size, boxWidth, taken)) {
+        if (high >= 2.2 * size && inTwoLines(gc, ink, sight, at, size, room + MARGIN, taken)) {
             return;
         }
         double low = Math.min(size, Math.max(SMALLEST, high * 0.8));
