@@ -27,12 +27,14 @@ public final class SheetPanel extends VBox {
     private final Map<String, ToggleButton> tabs = new LinkedHashMap<>();
 
     private final Marker marker;
+    private final TrueBench bench;
     /** The place for "this much, here", which makes room while marks are made. */
     private final HerePanel here;
 
     public SheetPanel(Session session, CuttingTable table, Marker marker, FileWork files) {
         this.marker = marker;
-        TrueBench bench = new TrueBench(session);
+        bench = new TrueBench(session);
+        bench.workProperty().addListener(o -> show(session.desk()));
         here = new HerePanel(session, bench, () -> turnTo("true"));
         StackPane below = new StackPane(here);
         setId("sheet");
@@ -114,7 +116,10 @@ public final class SheetPanel extends VBox {
             tab.setText(words.of("editor.page." + key));
             Hints.on(tab, words.of("editor.page." + key + ".hint"));
         });
-        long untrue = Notes.untrue(desk);
+        // Until the bench has looked, what the checks have found.
+        long untrue = bench.work()
+                .map(w -> (long) w.offers().size() + w.places().size())
+                .orElseGet(() -> Notes.untrue(desk));
         if (untrue > 0) {
             tabs.get("true").setText(words.of("editor.page.true.count", Map.of("count", untrue)));
         }
