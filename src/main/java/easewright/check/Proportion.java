@@ -15,7 +15,7 @@ public final class Proportion implements ChangeRule {
      * Share of a girth beyond which a change is no alteration of fit any more: at a hip of 1 m, four sizes of 5 cm
      * (common practice).
      */
-    private static final double OF_GIRTH = 0.2;
+    public static final double OF_GIRTH = 0.2;
 
     /** An edge that becomes more than so many times as long (common practice). */
     private static final double OF_LENGTH = 2;

@@ -41,7 +41,7 @@ class PrintJourneyTest extends Journey {
         robot.clickOn("#sample-skirt");
         until(Desk::isOpen);
         robot.clickOn("#print");
-        untilSaid(robot, s -> s.contains("sheets to be joined"));
+        untilSaid(robot, s -> s.contains("Sheets to be joined"));
     }
 
     @Test
@@ -53,7 +53,7 @@ class PrintJourneyTest extends Journey {
         assertThat(page.getText()).startsWith("Page 2 of ");
 
         robot.clickOn("#print-piece-skirt-back").clickOn("#print-piece-skirt-front");
-        untilSaid(robot, s -> s.matches("[2-5] sheets to be joined.*"));
+        untilSaid(robot, s -> s.matches("Sheets to be joined: [2-5],.*"));
 
         Path pdf = folder.resolve("band.pdf");
         answers.toSave.add(pdf);
@@ -74,7 +74,7 @@ class PrintJourneyTest extends Journey {
         assertThat(robot.lookup("#print-save").queryAs(Button.class).isDisabled())
                 .isTrue();
         write(robot, "#print-margin", "1 cm");
-        untilSaid(robot, s -> s.contains("sheets to be joined"));
+        untilSaid(robot, s -> s.contains("Sheets to be joined"));
         for (String id : java.util.List.of("back", "front", "band")) {
             robot.clickOn("#print-piece-skirt-" + id);
         }
@@ -100,7 +100,7 @@ class PrintJourneyTest extends Journey {
     void aReportIsSavedAsPageAndWhatIsGivenUpIsNot(FxRobot robot) throws Exception {
         openThePrints(robot);
         robot.clickOn("#print-kind-report").clickOn("#print-use-child");
-        untilSaid(robot, s -> s.matches("\\d pages\\."));
+        untilSaid(robot, s -> s.matches("Pages: \\d\\."));
         Path page = folder.resolve("skirt report.html");
         answers.toSave.add(page);
         robot.clickOn("#print-save-page");

@@ -1,6 +1,7 @@
 package easewright.editor.model;
 
 import easewright.alter.Way;
+import easewright.check.Proportion;
 import easewright.measure.Girth;
 import easewright.text.LengthUnit;
 import easewright.text.Words;
@@ -16,9 +17,6 @@ import java.util.OptionalDouble;
  * @param rather what may have been meant, mm; empty where nothing suggests itself
  */
 public record Doubt(double amount, String words, OptionalDouble rather) {
-    /** More than this share of a girth is no ease but another garment; common practice. */
-    private static final double SHARE = 0.2;
-
     /** More than this is seldom put into a length at one line, mm; common practice. */
     private static final double LENGTH = 300;
 
@@ -38,7 +36,7 @@ public record Doubt(double amount, String words, OptionalDouble rather) {
                 .filter(g -> girth && g.level().name().equals(level))
                 .mapToDouble(Girth::finished)
                 .findFirst();
-        double most = finished.isPresent() ? SHARE * finished.getAsDouble() : LENGTH;
+        double most = finished.isPresent() ? Proportion.OF_GIRTH * finished.getAsDouble() : LENGTH;
         if (Math.abs(mm) <= most) {
             return Optional.empty();
         }
