@@ -61,9 +61,14 @@ final class CapTruer implements Trued.Truer {
         if (mouth.kind() == DartMouth.Kind.CUT_OUT) {
             return Optional.of(new Folded(piece, dart, mouth, bends, Optional.empty(), 0));
         }
-        Point peak = new DartCap(mouth, dart.point(), mouth.before(), mouth.after())
-                .folded(mouth.first(), mouth.second(), mouth.before(), mouth.after());
-        double off = new Curve(mouth.inner()).nearest(peak).distance();
+        DartCap cap = new DartCap(mouth, dart.point(), mouth.before(), mouth.after());
+        Point peak = cap.folded(mouth.first(), mouth.second(), mouth.before(), mouth.after());
+        Curve drawn = new Curve(mouth.inner());
+        // A cap that fits the dart pressed to either side is true.
+        double off = drawn.nearest(peak).distance();
+        for (Point pressed : cap.pressed()) {
+            off = Math.min(off, drawn.nearest(pressed).distance());
+        }
         return Optional.of(new Folded(piece, dart, mouth, bends, Optional.of(peak), off));
     }
 

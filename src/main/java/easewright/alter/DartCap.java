@@ -55,6 +55,13 @@ final class DartCap {
         return inner;
     }
 
+    /** Where the cap belongs when the dart is pressed to the one side, or to the other. */
+    List<Point> pressed() {
+        return List.of(
+                folded(was.first(), was.second(), before.tangent(1)),
+                folded(was.second(), was.first(), after.tangent(0).times(-1)));
+    }
+
     /** The mean of what folding to one side and to the other asks for; they are the same for a trued seam. */
     Point folded(Point first, Point second, Segment to, Segment from) {
         Point one = folded(first, second, to.tangent(1));

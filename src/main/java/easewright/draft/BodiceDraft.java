@@ -161,6 +161,10 @@ public record BodiceDraft(Body body, double bustEase, double waistEase, double a
         return corner.towards(atBust, (corner.y() - scye()) / (corner.y() - atBust.y()));
     }
 
+    private Point downSide(double bust) {
+        return waistCorner(bust).minus(underarm(bust));
+    }
+
     private Panel back() {
         double bust = quarterBust() - BodiceRules.FRONT_MORE;
         BodiceHalf half = new BodiceHalf(
@@ -171,7 +175,7 @@ public record BodiceDraft(Body body, double bustEase, double waistEase, double a
         double slope = BodiceRules.BACK_SLOPE;
         double shoulder = Wearer.measure(body, "Shoulder length") + BodiceRules.SHOULDER_EASE;
         Point end = half.shoulderEnd(slope, shoulder);
-        Curve armhole = half.armhole(end, end.minus(half.side()), BodiceRules.BACK_HOLLOW);
+        Curve armhole = half.armhole(end, end.minus(half.side()), BodiceRules.BACK_HOLLOW, downSide(bust));
         DartedSeam waist = waist(
                 "back waist dart",
                 new Point(0, waistLine()),
@@ -205,7 +209,8 @@ public record BodiceDraft(Body body, double bustEase, double waistEase, double a
                 Wearer.measure(body, "Across front width") / 2 + BodiceRules.FRONT_WIDTH_MORE, scye() * 0.52));
         BodiceHalf half = new BodiceHalf(
                 new Point(0, frontTop() + fifth - BodiceRules.BACK_NECK_LESS), side, pitch, underarm(bust));
-        Curve armhole = half.armhole(seam.open().end(), opening.applyToDirection(direction), BodiceRules.FRONT_HOLLOW);
+        Curve armhole = half.armhole(
+                seam.open().end(), opening.applyToDirection(direction), BodiceRules.FRONT_HOLLOW, downSide(bust));
         DartedSeam waist = waist(
                 "front waist dart",
                 new Point(0, waistLine() + BodiceRules.FRONT_DIP),
@@ -239,7 +244,7 @@ public record BodiceDraft(Body body, double bustEase, double waistEase, double a
         Point corner = waistCorner(bust);
         Point mouth = new Point(dartPoint.x(), corner.y());
         List<DartPlan> plans = List.of(DartPlan.of(name, mouth, dartPoint, intake));
-        Point downSide = corner.minus(underarm(bust));
+        Point downSide = downSide(bust);
         Point square =
                 DartedSeam.shutDirection(plans, -1, downSide).quarterTurned().times(-1);
         Point end = DartedSeam.shut(plans, -1, corner);

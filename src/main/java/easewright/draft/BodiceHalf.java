@@ -39,14 +39,18 @@ record BodiceHalf(Point neck, Point side, Point pitch, Point under) {
     }
 
     /**
-     * From the shoulder end to the underarm: square to the shoulder, upright at the pitch, square to the centre at the
-     * underarm, and passing the corner of pitch and underarm at the given distance.
+     * From the shoulder end to the underarm: square to the shoulder, upright at the pitch, square to the side seam at the
+     * underarm, so that the armhole runs on over it, and passing the corner of pitch and underarm at the given distance.
+     *
+     * @param downSide direction of the side seam at the underarm
      */
-    Curve armhole(Point shoulderEnd, Point shoulderDirection, double offCorner) {
+    Curve armhole(Point shoulderEnd, Point shoulderDirection, double offCorner, Point downSide) {
         Point corner = new Point(pitch.x(), under.y());
+        Point square = downSide.quarterTurned();
+        Point arriving = under.plus(square.times((pitch.x() - under.x()) / square.x()));
         return new Curve(List.of(
                 Fair.bow(shoulderEnd, shoulderDirection.quarterTurned(), 0.3, pitch, new Point(0, 1), 0.48),
-                Fair.rounding(pitch, corner, under, corner, corner, new Point(1, -1), offCorner)));
+                Fair.rounding(pitch, corner, under, arriving, corner, new Point(1, -1), offCorner)));
     }
 
     static Curve straight(Point from, Point to) {

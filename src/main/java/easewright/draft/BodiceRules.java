@@ -86,5 +86,8 @@ final class BodiceRules {
                     + " eased by 0.8 cm: clothingpatterns101.com has the rule (read), the amount is from memory.",
             "Shoulder slopes 21°, nape 1.8 cm below the side neck point, the front's side neck point 0.8 cm higher, front quarter 0.5 cm more than the"
                     + " back, side seam 40 % of the waist shaping and darts the rest (solved so that the sewn waist is"
-                    + " exact), wrist + 6 cm, all allowances: common practice.");
+                    + " exact), wrist + 6 cm, all allowances: common practice.",
+            "Truing: the sources draw the armhole and the hem level and the cap alike at both underarms; here the armhole"
+                    + " meets the slanted side seam square, the sleeve's hem meets its slanted seams square, which lets it"
+                    + " dip there, and the cap meets them so that it runs on over the seam: common practice.");
 }

@@ -191,7 +191,11 @@ public record KnitTopDraft(Body body, double bustEase, double waistEase, double 
         return new Panel(
                 half.neckline(SLOPE, narrower > 0 ? -BodiceRules.NECK_LEAN : BodiceRules.NECK_LEAN, 0.6),
                 BodiceHalf.straight(half.side(), end),
-                half.armhole(end, end.minus(half.side()), offCorner));
+                half.armhole(
+                        end,
+                        end.minus(half.side()),
+                        offCorner,
+                        side().segments().get(0).tangent(0)));
     }
 
     private record Panel(Curve neck, Curve shoulder, Curve armhole) {
@@ -213,6 +217,7 @@ public record KnitTopDraft(Body body, double bustEase, double waistEase, double 
             "A fifth of the neck girth for the neck, as for the bodice: textbook shirt block,"
                     + " inet.qq.com/read/1032011545/18 (read), deductions from memory.",
             "Neck opened for a binding, front 0.5 cm narrower than the back between armhole and centre, shoulder slope 20°, underarm 1.2 cm above the scye depth, shaped side seam"
-                    + " through bust, waist and hip, allowances 0.7 and 2 cm: common practice. Stretch 50 % across and"
+                    + " through bust, waist and hip, allowances 0.7 and 2 cm: common practice. Armhole, cap and sleeve hem"
+                    + " leave their seams so that they run on over them: common practice. Stretch 50 % across and"
                     + " 20 % along, recovery 95 %, shrinkage 5 %: our own assumption for the sample's jersey.");
 }

@@ -23,22 +23,33 @@ record SleeveCap(double height, double width, Curve curve) {
 
     private static final double[] FRONT = {-0.048, 0.006, 0.086};
 
+    /** The back leaves the underarm flatter than the front by twice this, degrees: from memory. */
+    private static final double FLATTER = 1.1;
+
     /** How wide the sleeve must be at the underarm for a cap of a given height. */
     interface Width {
         double at(double height);
     }
 
-    static SleeveCap of(double length, Width width) {
+    /** By how much the underarm seams slant for a cap of a given height and width, degrees. */
+    interface Slant {
+        double at(double height, double width);
+    }
+
+    /**
+     * @param slant the cap leaves both seams so that it runs on smoothly over the joined seam
+     */
+    static SleeveCap of(double length, Width width, Slant slant) {
         double height = Solve.when(
                 "sleeve cap that fits its armhole",
-                h -> curve(h, width.at(h)).length(),
+                h -> curve(h, width.at(h), slant).length(),
                 length,
                 length * 0.04,
                 length * 0.48);
-        return new SleeveCap(height, width.at(height), curve(height, width.at(height)));
+        return new SleeveCap(height, width.at(height), curve(height, width.at(height), slant));
     }
 
-    private static Curve curve(double height, double width) {
+    private static Curve curve(double height, double width, Slant slant) {
         Point crown = new Point(0, 0);
         Point back = new Point(-width / 2, height);
         Point front = new Point(width / 2, height);
@@ -54,6 +65,10 @@ record SleeveCap(double height, double width, Curve curve) {
             places.add(front.towards(crown, (i + 1) / 4.0).plus(frontUp.times(FRONT[i])));
         }
         places.add(front);
-        return Fair.through(places, new Point(1, -0.10), new Point(1, 0.06));
+        double own = slant.at(height, width);
+        return Fair.through(
+                places,
+                new Point(1, 0).turned(-Math.toRadians(own + FLATTER)),
+                new Point(1, 0).turned(Math.toRadians(own - FLATTER)));
     }
 }

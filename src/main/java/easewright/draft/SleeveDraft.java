@@ -4,6 +4,7 @@ import easewright.geom.Curve;
 import easewright.geom.Point;
 import easewright.pattern.EdgeRole;
 import easewright.pattern.LevelMark;
+import java.util.List;
 
 /**
  * A one-piece set-in sleeve for a given armhole.
@@ -41,16 +42,56 @@ record SleeveDraft(
      */
     record Armhole(double back, double front, double backToNotch, double frontToNotch) {}
 
+    /** The hem bends towards its seams with handles this long, as a share of its width. */
+    private static final double HEM_REACH = 0.18;
+
+    private static final double EXACT = 1e-10;
+
+    /** Half the way from one end of the hem to the other: the hem dips to its seams, and is as long as wanted along itself. */
+    private double halfHem() {
+        double half = hem / 2;
+        for (int i = 0; i < 60; i++) {
+            double at = half;
+            SleeveCap cap = cap(at);
+            double longer = hemLine(at, slant(at, cap.height(), cap.width())).length() - hem;
+            half -= longer / 2;
+            if (Math.abs(longer) < EXACT) {
+                break;
+            }
+        }
+        return half;
+    }
+
+    private SleeveCap cap(double halfHem) {
+        return SleeveCap.of(
+                armhole.back() + armhole.front() + capEase, h -> width(h, halfHem), (h, w) -> slant(halfHem, h, w));
+    }
+
+    /** By how much the underarm seams slant, degrees. */
+    private double slant(double halfHem, double capHeight, double width) {
+        return Math.toDegrees(Math.atan2(width / 2 - halfHem, length - capHeight));
+    }
+
+    /** Square to both seams, so that it runs on over the joined seam. */
+    private Curve hemLine(double half, double slant) {
+        Point front = new Point(half, length);
+        Point leaving = new Point(-1, 0).turned(Math.toRadians(slant));
+        Point arriving = new Point(-1, 0).turned(-Math.toRadians(slant));
+        return new Curve(List.of(Fair.bow(front, leaving, new Point(-half, length), arriving, HEM_REACH)));
+    }
+
     PieceDraft piece(String id) {
-        SleeveCap cap = SleeveCap.of(armhole.back() + armhole.front() + capEase, this::width);
+        double halfHem = halfHem();
+        SleeveCap cap = cap(halfHem);
+        Curve hemLine = hemLine(halfHem, slant(halfHem, cap.height(), cap.width()));
         Curve curve = cap.curve();
         Point back = curve.start();
         Point front = curve.end();
         double level = cap.height() + LEVEL_BELOW;
         Contour contour = new Contour(back)
                 .edge("cap", EdgeRole.CAP, allowance, curve)
-                .edge("front underarm", EdgeRole.SEAM, allowance, new Point(hem / 2, length))
-                .edge("hem", EdgeRole.HEM, hemAllowance, new Point(-hem / 2, length))
+                .edge("front underarm", EdgeRole.SEAM, allowance, hemLine.start())
+                .edge("hem", EdgeRole.HEM, hemAllowance, hemLine)
                 .edge("back underarm", EdgeRole.SEAM, allowance, back);
         double free = length - cap.height();
         return new PieceDraft(id, "Sleeve", contour)
@@ -67,8 +108,8 @@ record SleeveDraft(
     }
 
     /** Width at the underarm for which the upper-arm level is as wide as wanted. */
-    private double width(double capHeight) {
+    private double width(double capHeight, double halfHem) {
         double share = LEVEL_BELOW / (length - capHeight);
-        return (upperArm - hem * share) / (1 - share);
+        return (upperArm - 2 * halfHem * share) / (1 - share);
     }
 }

@@ -26,7 +26,7 @@ import java.util.function.DoubleFunction;
  * <p>Rules: "The Basic Trousers Block", a chapter of a textbook of English for clothing students,
  * m.ibooks.qq.com/read/1032011545/17 (read as far as the back's side seam; what follows there from memory). The point
  * numbers in the code are that text's. Two of its steps are replaced by truing: the back hip is measured on the real
- * seat line, and the back's side waist and fork are shifted until the seams walk true.
+ * seat line, and the back's side waist and fork are shifted until the seams walk true; crotch and hem meet their seams square.
  *
  * @param body      needs waist, hip, thigh and knee girth, straight body rise, side waist to hip, outside leg length
  * @param hipEase   of the whole girth, mm; a quarter of it in the front, three in the back, as 0.5 and 1.5 cm there
@@ -95,7 +95,7 @@ public record TrouserDraft(Body body, double hipEase, double waistEase, double b
         Contour contour = new Contour(leg.waist().open().start())
                 .edge("waist", EdgeRole.WAIST, WAIST_ALLOWANCE, leg.waist().open())
                 .edge("outseam", EdgeRole.SEAM, SEAM, leg.outseam())
-                .edge("hem", EdgeRole.HEM, HEM, leg.inseam().end())
+                .edge("hem", EdgeRole.HEM, HEM, hem(leg))
                 .edge("inseam", EdgeRole.SEAM, SEAM, leg.inseam().reversed())
                 .edge("crotch", EdgeRole.CROTCH, CROTCH, leg.crotch().reversed());
         Point top = leg.waist().open().start();
@@ -113,26 +113,42 @@ public record TrouserDraft(Body body, double hipEase, double waistEase, double b
                 .label(new Point(0, (f.hip() + f.rise()) / 2 + 4));
     }
 
+    /** Straight but for its ends, which meet the slanted seams square so that it runs on over them. */
+    private static Curve hem(Leg leg) {
+        Point out = leg.outseam().end();
+        Point in = leg.inseam().end();
+        Point up = leg.outseam().reversed().segments().get(0).tangent(0);
+        Point down = in.minus(leg.inseam().reversed().segments().get(0).end());
+        return new Curve(List.of(Fair.bow(out, up.quarterTurned().times(-1), in, down.quarterTurned(), 0.15)));
+    }
+
+    /** Where the crotch curve aims from the fork: square to the inseam, so that it runs on over it. */
+    private static Point square(Point fork, Curve inseam, double x) {
+        Point square = inseam.segments().get(0).tangent(0).quarterTurned();
+        return fork.plus(square.times((x - fork.x()) / square.x()));
+    }
+
     private Leg front(Frame f) {
         Point p6 = new Point(f.x5(), f.hip());
         Point p10 = new Point(f.x5() + 10, 0);
         Point p9 = new Point(f.x9(), f.rise());
         Point p5 = new Point(f.x5(), f.rise());
         // 6–9: a curve touching a point 3 cm from 5.
+        Point p12 = new Point(bottom / 2 - 5, f.length());
+        Point p13 = new Point(p12.x() + 13, f.knee());
+        Point p14 = new Point(-p12.x(), f.length());
+        Point p15 = new Point(-p13.x(), f.knee());
+        Curve inseam = inseam(p9, p15, p14, 7.5);
         Cubic fork = Fair.rounding(
                 p6,
                 p6.plus(p6.minus(p10).unit().times(f.rise() - f.hip())),
                 p9,
-                p5,
+                square(p9, inseam, p5.x()),
                 p5,
                 new Point(-1, -1),
                 f.byHip(30));
         Curve crotch = new Curve(List.of(new Line(p10, p6), fork));
         Point p8 = new Point(f.x5() + f.frontHip(), f.hip());
-        Point p12 = new Point(bottom / 2 - 5, f.length());
-        Point p13 = new Point(p12.x() + 13, f.knee());
-        Point p14 = new Point(-p12.x(), f.length());
-        Point p15 = new Point(-p13.x(), f.knee());
         DoubleFunction<Curve> outseam = x -> outseam(new Point(x, 0), p8, p13, p12);
         double wanted = (Wearer.measure(body, "Waist girth") + waistEase) / 4;
         DoubleFunction<DartedSeam> waist = x -> waist(
@@ -141,7 +157,7 @@ public record TrouserDraft(Body body, double hipEase, double waistEase, double b
                 outseam.apply(x),
                 List.of(DartPlan.of("front dart", new Point(0, 0), new Point(0, 100), 20)));
         double x11 = Solve.when("front waist", x -> waist.apply(x).closed().length(), wanted, p8.x() - 75, p8.x() + 40);
-        return new Leg(waist.apply(x11), outseam.apply(x11), inseam(p9, p15, p14, 7.5), crotch, p13.x());
+        return new Leg(waist.apply(x11), outseam.apply(x11), inseam, crotch, p13.x());
     }
 
     private Leg back(Frame f, Leg front) {
@@ -162,8 +178,10 @@ public record TrouserDraft(Body body, double hipEase, double waistEase, double b
                 f.rise() - 15,
                 f.rise() + 45);
         Point p24 = new Point(x24, y24);
+        Curve inseam = inseam(p24, p29, p28, 12.5);
         Point onSeat = p19.plus(seat.unit().times((f.rise() - p19.y()) * 0.9));
-        Cubic fork = Fair.rounding(p19, onSeat, p24, new Point(p16.x(), y24), p16, new Point(-1, -1), f.byHip(42.5));
+        Cubic fork =
+                Fair.rounding(p19, onSeat, p24, square(p24, inseam, p16.x()), p16, new Point(-1, -1), f.byHip(42.5));
         Curve crotch = new Curve(List.of(new Line(p21, p19), fork));
         double seatAtHip = fork.at(
                         fork.crossings(new Point(0, f.hip()), new Point(1, 0)).get(0))
@@ -188,12 +206,7 @@ public record TrouserDraft(Body body, double hipEase, double waistEase, double b
         };
         double x22 =
                 Solve.when("back waist", x -> waist.apply(x).closed().length(), wanted, p25.x() - 75, p25.x() + 40);
-        return new Leg(
-                waist.apply(x22),
-                outseam(corner.apply(x22), p25, p27, p26),
-                inseam(p24, p29, p28, 12.5),
-                crotch,
-                p27.x());
+        return new Leg(waist.apply(x22), outseam(corner.apply(x22), p25, p27, p26), inseam, crotch, p27.x());
     }
 
     /** Height of the back's side waist at which its outseam is as long as the front's. */
@@ -295,5 +308,6 @@ public record TrouserDraft(Body body, double hipEase, double waistEase, double b
                     + " memory. The back fork is lowered until that is exact.",
             "Truing: the back's side waist is raised or lowered until both outseams are equal, the waists are drawn"
                     + " over the folded darts and set so that the sewn waist is exact, the back hip is measured on the"
-                    + " real seat line; allowances; thigh level 5 cm below the fork: common practice.");
+                    + " real seat line; the text's crotch curves reach the fork level and its hem is straight, here both"
+                    + " meet the slanted seams square, so that they run on over them; allowances; thigh level 5 cm below the fork: common practice.");
 }

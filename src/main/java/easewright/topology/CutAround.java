@@ -16,12 +16,17 @@ import java.util.Optional;
  * goes on to the hem line and from there, mirrored in it, to the edge of the hem (blog.fabrics-store.com/?p=32999, read).
  */
 public final class CutAround {
+    /** A hem at most so many times as long as the way from end to end is folded straight. */
+    private static final double NEARLY_STRAIGHT = 1.005;
+
     private final Outline stitched;
     private final Outline line;
     private final Allowance allowance;
+    private final double[] widths;
     private final boolean[] hems;
 
-    private CutAround(Outline stitched, Allowance allowance, boolean[] hems) {
+    private CutAround(Outline stitched, Allowance allowance, double[] widths, boolean[] hems) {
+        this.widths = widths;
         this.stitched = stitched;
         this.allowance = allowance;
         this.line = allowance.outline();
@@ -35,7 +40,7 @@ public final class CutAround {
      */
     public static Optional<Outline> of(Outline stitched, double[] widths, boolean[] hems) {
         double[] outward = Arrays.stream(widths).map(w -> -w).toArray();
-        return Allowance.of(stitched, outward).map(a -> new CutAround(stitched, a, hems).turnedUp());
+        return Allowance.of(stitched, outward).map(a -> new CutAround(stitched, a, widths, hems).turnedUp());
     }
 
     /** A stretch of the line that is drawn otherwise. */
@@ -62,20 +67,22 @@ public final class CutAround {
         Point at = stitched.segments().get(i).start();
         // Both lines as they leave the corner, away from it: the side's up, the hem's along.
         Point up = hemFollows ? before.tangent(1).times(-1) : after.tangent(0);
-        Point along = hemFollows ? after.tangent(0) : before.tangent(1).times(-1);
+        Point along = hemLine(i, hemFollows);
         Point meeting = line.point(corner);
         // From the corner of both lines back up the side's line to the hem line, then down again as in a mirror.
         double back = cross(at.minus(meeting), along) / cross(up, along);
         Point turn = meeting.plus(up.times(back));
         Point mirrored = up.minus(along.times(2 * up.dot(along)));
-        double down = cross(meeting.minus(turn), along) / cross(mirrored, along);
+        // The edge of the hem begins straight across from the corner of the piece.
+        Point begins = begins(i, hemFollows, at);
+        double down = cross(begins.minus(turn), along) / cross(mirrored, along);
         Point foot = turn.plus(mirrored.times(down));
         if (!(back > 0) || !Double.isFinite(down) || foot.distance(meeting) < 1e-6) {
             return Optional.empty();
         }
-        boolean inside = foot.minus(meeting).dot(along) > 0;
+        boolean inside = foot.minus(begins).dot(along) > 0;
         Place side = line.nearest(turn).place();
-        Place hem = inside ? line.nearest(foot).place() : corner;
+        Place hem = line.nearest(inside ? foot : begins).place();
         Point sideEnd = line.point(side);
         Point hemEnd = line.point(hem);
         List<Segment> instead = new ArrayList<>();
@@ -91,6 +98,37 @@ public final class CutAround {
         }
         instead.add(new Line(inside ? hemEnd : foot, sideEnd));
         return Optional.of(new Patch(hem, side, instead));
+    }
+
+    private Point begins(int corner, boolean hemFollows, Point at) {
+        int count = stitched.segments().size();
+        int hem = hemFollows ? corner : (corner + count - 1) % count;
+        Point along = stitched.segments().get(hem).tangent(hemFollows ? 0 : 1);
+        double side = stitched.signedArea() >= 0 ? 1 : -1;
+        return at.minus(along.quarterTurned().times(side * widths[hem]));
+    }
+
+    /** Where the hem is folded, away from the corner: straight from end to end unless it curves, else as it sets out. */
+    private Point hemLine(int corner, boolean hemFollows) {
+        int count = stitched.segments().size();
+        int step = hemFollows ? 1 : count - 1;
+        int first = hemFollows ? corner : (corner + count - 1) % count;
+        double length = 0;
+        int last = first;
+        for (int i = first; hems[i]; i = (i + step) % count) {
+            length += stitched.segments().get(i).length();
+            last = i;
+            if ((i + step) % count == first) {
+                break;
+            }
+        }
+        Segment near = stitched.segments().get(first);
+        Segment far = stitched.segments().get(last);
+        Point chord = hemFollows ? far.end().minus(near.start()) : far.start().minus(near.end());
+        if (chord.norm() * NEARLY_STRAIGHT > length) {
+            return chord.unit();
+        }
+        return hemFollows ? near.tangent(0) : near.tangent(1).times(-1);
     }
 
     private static double cross(Point a, Point b) {

@@ -157,6 +157,7 @@ class LimitsTest {
                 .evened();
         Refusal why = refusal(change, before);
         assertThat(why.code()).isEqualTo("even-not-possible");
+        assertThat(why.largest().orElseThrow()).isBetween(0.0, 2 * INCH);
         assertThat(why.values()).containsEntry("mate", "sides");
         assertThat(Math.abs((Double) why.values().get("drift.signed"))).isGreaterThan(0.1);
         assertThat(why.largest().orElseThrow()).isBetween(0.0, INCH);

@@ -52,6 +52,8 @@ class SeamBowTest {
                 .build();
     }
 
+    private static final Share[] SHARES = {new Share(EdgeRef.of("front", "side"), 1.01), Share.of("back", "side")};
+
     private static Pattern sewn(boolean swapped) {
         Piece one = bodice(swapped ? "back" : "front", 12, 6);
         Piece other = bodice(swapped ? "front" : "back", 9, 9);

@@ -248,7 +248,10 @@ class TruingTest {
                 .isLessThan(1e-9);
     }
 
-    /** The samples' own cutting lines come from drafting; drawn anew around the same pieces they are the same lines. */
+    /**
+     * The samples' own cutting lines come from drafting; drawn anew around the same pieces they are the same lines, but
+     * for a third of a millimetre where a bent hem is turned up.
+     */
     @ParameterizedTest
     @ValueSource(strings = {"skirt", "trousers", "bodice", "knit-top"})
     void cuttingLineDrawnAnewIsTheDraftedOne(String name) throws Exception {
@@ -271,7 +274,7 @@ class TruingTest {
                 for (int i = 0; i < 4; i++) {
                     assertThat(old.nearest(s.at(i / 4.0)).distance())
                             .as("%s at %s", piece.name(), s.at(i / 4.0))
-                            .isLessThan(0.02);
+                            .isLessThan(0.35);
                 }
             }
             seen++;
@@ -292,11 +295,25 @@ class TruingTest {
                 .noneMatch(p -> p.finding().code().equals("allowance-uneven"));
     }
 
-    /** Each proposal of a sample can be taken alone, leaves girths as they are, is recorded, made again and taken back. */
+    /** The drafts themselves are true. */
     @ParameterizedTest
-    @ValueSource(strings = {"skirt", "trousers", "bodice", "knit-top"})
-    void everyProposalStandsAlone(String name) throws Exception {
-        Pattern before = sample(name);
+    @ValueSource(strings = {"skirt", "skirt-sizes", "trousers", "bodice", "knit-top"})
+    void samplesAreTrue(String name) throws Exception {
+        assertThat(Truing.proposals(sample(name))).isEmpty();
+    }
+
+    /** Each proposal can be taken alone, leaves girths as they are, is recorded, made again and taken back. */
+    @ParameterizedTest
+    @CsvSource({"skirt, hip", "trousers, hip", "bodice, bust", "knit-top, hip", "untrue, bust"})
+    void everyProposalStandsAlone(String name, String level) throws Exception {
+        Pattern before = name.equals("untrue")
+                ? SvgFile.read(Path.of("src/test/resources/command/untrue-bodice.svg"))
+                        .pattern()
+                : SeamChange.at(level, 60)
+                        .withTaper(Taper.STRAIGHT)
+                        .apply(sample(name))
+                        .pattern();
+        assertThat(Truing.proposals(before)).isNotEmpty();
         GarmentMeasures was = Measures.of(before);
         for (Proposal proposal : Truing.proposals(before)) {
             Pattern after = proposal.apply(before).pattern();
@@ -322,7 +339,9 @@ class TruingTest {
 
     @Test
     void protectedEdgesAreNamedAndOtherwiseRefused() throws Exception {
-        Pattern bodice = sample("bodice");
+        // Its armhole meets a slanted side seam level.
+        Pattern bodice = SvgFile.read(Path.of("src/test/resources/command/untrue-bodice.svg"))
+                .pattern();
         Proposal armhole = Truing.proposals(bodice).stream()
                 .filter(p -> p.finding().values().containsValue("armhole"))
                 .findFirst()

@@ -84,7 +84,7 @@ class ChangeSaidTest {
     void whatWasThereBeforeIsCountedAndNotRepeated() {
         Run nothing = change(SKIRT, "--at", "hip", "--by", "24mm", "--try");
         assertThat(nothing.out()).contains("Nothing to look out for.");
-        Path trousers = Path.of("sample-pieces/trousers.svg");
+        Path trousers = Path.of("src/test/resources/command/untrue-trousers.svg");
         Run old = change(trousers, "--at", "knee", "--by", "6mm", "--carry", "--try");
         assertThat(old.out()).contains("Nothing new to look out for.").doesNotContain("bends by");
         Run some = change(trousers, "--at", "hip", "--by", "6cm", "--try");
