@@ -76,10 +76,11 @@ public final class Truing {
             List<Piece> some = pieces.stream()
                     .filter(p -> p.size().map(size::equals).orElse(true))
                     .toList();
+            if (some.isEmpty()) {
+                continue;
+            }
             Pattern garment = PatternPart.ofSize(pattern, size).alone();
-            List<Proposal> proposals =
-                    some.isEmpty() ? List.of() : inOne(garment, Measures.again(garment, pattern, measures), some);
-            for (Proposal one : proposals) {
+            for (Proposal one : inOne(garment, Measures.again(garment, pattern, measures), some)) {
                 all.add(new Proposal(one.finding(), Optional.of(size), one.truing(), one.protectedEdges()));
             }
         }

@@ -4,6 +4,7 @@ import easewright.measure.EdgeLength;
 import easewright.measure.Girth;
 import easewright.measure.PieceMeasures;
 import easewright.pattern.Finding;
+import easewright.pattern.Piece;
 import easewright.pattern.Severity;
 import java.util.ArrayList;
 import java.util.List;
@@ -41,10 +42,12 @@ public final class Proportion implements ChangeRule {
                         .with("from", was));
             }
         }
-        for (PieceMeasures now : after.measures().pieces()) {
-            before.measures()
-                    .piece(now.pieceId())
-                    .ifPresent(then -> longest(then, now).ifPresent(findings::add));
+        for (Piece piece : after.pieces()) {
+            Optional<PieceMeasures> then = before.measures().piece(piece.id());
+            Optional<PieceMeasures> now = after.measures().piece(piece.id());
+            if (then.isPresent() && now.isPresent()) {
+                longest(then.get(), now.get()).ifPresent(findings::add);
+            }
         }
         return findings;
     }

@@ -90,6 +90,7 @@ public record Pattern(
                 names++;
                 named = piece;
             } else if ((piece.size().isPresent() || piece.side() != Side.BOTH)
+                    && piece.name().contains(idOrName)
                     && piece.plainName().equals(idOrName)) {
                 calls++;
                 called = piece;

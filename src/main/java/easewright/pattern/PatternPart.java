@@ -137,22 +137,16 @@ public final class PatternPart {
     /** The pieces that a condition holds for, with the levels marked on them and the seams between them. */
     static PatternPart of(Pattern whole, Predicate<Piece> taken) {
         List<Piece> in = new ArrayList<>();
-        Set<String> here = new LinkedHashSet<>();
-        Set<String> elsewhere = new LinkedHashSet<>();
         for (Piece piece : whole.pieces()) {
-            boolean takes = taken.test(piece);
-            if (takes) {
+            if (taken.test(piece)) {
                 in.add(piece);
-            }
-            for (LevelMark mark : piece.levels()) {
-                (takes ? here : elsewhere).add(mark.level());
             }
         }
         if (in.size() == whole.pieces().size()) {
             return new PatternPart(whole, whole);
         }
         List<Level> levels = whole.levels().stream()
-                .filter(l -> here.contains(l.name()) || !elsewhere.contains(l.name()))
+                .filter(l -> isOnAny(in, l) || !isOnAny(whole.pieces(), l))
                 .toList();
         Pattern alone = whole.withPieces(in).withLevels(levels);
         List<Mate> mates = whole.mates().stream()
@@ -161,13 +155,22 @@ public final class PatternPart {
         return new PatternPart(whole, alone.withMates(mates));
     }
 
+    private static boolean isOnAny(List<Piece> pieces, Level level) {
+        for (Piece piece : pieces) {
+            if (piece.level(level.name()).isPresent()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Whether none of the edges is of a piece that is left out. */
     private static boolean holds(Pattern alone, Pattern whole, List<EdgeRef> edges) {
         for (EdgeRef edge : edges) {
             boolean known = whole.pieces().stream()
                     .anyMatch(p -> p.id().equals(edge.piece())
                             || p.name().equals(edge.piece())
-                            || p.plainName().equals(edge.piece()));
+                            || (p.name().contains(edge.piece()) && p.plainName().equals(edge.piece())));
             if (known && alone.piece(edge.piece()).isEmpty()) {
                 return false;
             }

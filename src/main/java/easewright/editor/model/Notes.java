@@ -7,8 +7,10 @@ import easewright.pattern.Scale;
 import easewright.pattern.Severity;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -28,6 +30,27 @@ public final class Notes {
     public record Note(Severity severity, String words, Optional<String> piece) {}
 
     public static List<Note> of(Desk desk) {
+        Map<String, String> ids = new HashMap<>();
+        desk.pattern().pieces().forEach(p -> ids.putIfAbsent(p.name(), p.id()));
+        List<Note> notes = new ArrayList<>();
+        for (Finding finding : findings(desk)) {
+            notes.add(new Note(
+                    finding.severity(),
+                    desk.words().of(finding),
+                    finding.piece().isEmpty() ? Optional.empty() : id(finding.piece(), ids, desk)));
+        }
+        return List.copyOf(notes);
+    }
+
+    /** Most findings call their piece by a name that no other has. */
+    private static Optional<String> id(String piece, Map<String, String> ids, Desk desk) {
+        boolean unique = ids.size() == desk.pattern().pieces().size();
+        return unique && ids.containsKey(piece)
+                ? Optional.of(ids.get(piece))
+                : desk.pattern().piece(piece).map(Piece::id);
+    }
+
+    private static List<Finding> findings(Desk desk) {
         boolean proved = desk.pattern().scale().proof() != Scale.Proof.UNPROVED;
         // What the file could not say about its scale has been settled when the scale was proved on the table.
         Stream<Finding> file = desk.file().stream()
@@ -40,17 +63,10 @@ public final class Notes {
                 .distinct()
                 .sorted(Comparator.comparing(Finding::severity).reversed())
                 .toList();
-        List<Note> notes = new ArrayList<>();
         Set<String> told = new HashSet<>();
-        for (Finding finding : all) {
-            if (subject(finding).map(told::add).orElse(true)) {
-                notes.add(new Note(
-                        finding.severity(),
-                        desk.words().of(finding),
-                        desk.pattern().piece(finding.piece()).map(Piece::id)));
-            }
-        }
-        return List.copyOf(notes);
+        return all.stream()
+                .filter(finding -> subject(finding).map(told::add).orElse(true))
+                .toList();
     }
 
     /** A seam, or the ease at a level, of which one note is enough. */
@@ -67,8 +83,10 @@ public final class Notes {
     }
 
     /** How many notes want to be looked at. */
-    public static long weighty(List<Note> notes) {
-        return notes.stream().filter(n -> n.severity() != Severity.NOTE).count();
+    public static long weighty(Desk desk) {
+        return findings(desk).stream()
+                .filter(f -> f.severity() != Severity.NOTE)
+                .count();
     }
 
     /** How many places of the pattern are not true. */

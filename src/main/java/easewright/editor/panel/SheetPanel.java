@@ -123,7 +123,7 @@ public final class SheetPanel extends VBox {
         if (untrue > 0) {
             tabs.get("true").setText(words.of("editor.page.true.count", Map.of("count", untrue)));
         }
-        long weighty = Notes.weighty(Notes.of(desk));
+        long weighty = Notes.weighty(desk);
         if (weighty > 0) {
             tabs.get("notes").setText(words.of("editor.page.notes.count", Map.of("count", weighty)));
         }
