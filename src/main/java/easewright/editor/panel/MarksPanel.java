@@ -9,6 +9,7 @@ import easewright.text.Words;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.function.Consumer;
+import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
@@ -37,8 +38,8 @@ public final class MarksPanel extends VBox {
         this.marker = marker;
         setId("marks");
         getStyleClass().add("marks");
-        pages.put(MarkState.Step.SCALE, page(new ScaleStep(session, marker, files)));
-        pages.put(MarkState.Step.SUGGESTED, page(new SuggestStep(session, marker, shower)));
+        pages.put(MarkState.Step.SCALE, page(new ScaleStep(session, marker, files, this::toNext)));
+        pages.put(MarkState.Step.SUGGESTED, page(new SuggestStep(session, marker, shower, this::toNext)));
         pages.put(MarkState.Step.PIECES, page(new PiecesStep(session, marker)));
         pages.put(MarkState.Step.SEAMS, page(new SeamsStep(session, marker)));
         pages.put(MarkState.Step.LEVELS, page(new LevelsStep(session, marker)));
@@ -86,6 +87,11 @@ public final class MarksPanel extends VBox {
         HBox box = new HBox(8, gap, next);
         box.getStyleClass().add("mark-foot");
         return box;
+    }
+
+    /** What was pressed is gone with what it offered: the keyboard goes to what comes next. */
+    private void toNext() {
+        Platform.runLater(next::requestFocus);
     }
 
     private static ScrollPane page(Node content) {

@@ -27,6 +27,7 @@ import javafx.scene.layout.VBox;
 final class ScaleStep extends VBox {
     private final Session session;
     private final Marker marker;
+    private final Runnable done;
     private final Label sign = new Label();
     private final Label headline = new Label();
     private final Label unit = new Label();
@@ -47,7 +48,11 @@ final class ScaleStep extends VBox {
     private ScaleView shown;
     private Desk shownFor;
 
-    ScaleStep(Session session, Marker marker, FileWork files) {
+    /**
+     * @param done called when a scale was taken
+     */
+    ScaleStep(Session session, Marker marker, FileWork files, Runnable done) {
+        this.done = done;
         layers = new LayersCard(session, marker, files);
         this.session = session;
         this.marker = marker;
@@ -183,7 +188,10 @@ final class ScaleStep extends VBox {
         take.getStyleClass().add("small");
         take.setMinWidth(USE_PREF_SIZE);
         Hints.on(take, words.of("editor.scale.take.hint"));
-        take.setOnAction(e -> marker.scale(offer.mmPerUnit(), statedMove.isSelected()));
+        take.setOnAction(e -> {
+            marker.scale(offer.mmPerUnit(), statedMove.isSelected());
+            done.run();
+        });
         HBox row = new HBox(10, line, take);
         row.setAlignment(Pos.CENTER_LEFT);
         row.getStyleClass().add("list-row");

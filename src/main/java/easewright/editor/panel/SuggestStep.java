@@ -39,8 +39,9 @@ final class SuggestStep extends VBox {
 
     /**
      * @param shower brings a piece into sight
+     * @param done   called when the marks were made
      */
-    SuggestStep(Session session, Marker marker, Consumer<String> shower) {
+    SuggestStep(Session session, Marker marker, Consumer<String> shower, Runnable done) {
         this.session = session;
         this.marker = marker;
         this.shower = shower;
@@ -50,7 +51,10 @@ final class SuggestStep extends VBox {
         accept.setId("suggest-accept");
         accept.getStyleClass().add("accent");
         accept.setMinWidth(USE_PREF_SIZE);
-        accept.setOnAction(e -> marker.suggesting().accept());
+        accept.setOnAction(e -> {
+            marker.suggesting().accept();
+            done.run();
+        });
         all.setId("suggest-all");
         all.getStyleClass().add("small");
         all.setOnAction(e -> marker.suggesting().tickAll(true));
