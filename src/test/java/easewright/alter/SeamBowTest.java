@@ -151,6 +151,31 @@ class SeamBowTest {
         return level.get(level.size() - 1).along();
     }
 
+    /** A seam drawn in several stretches is bowed over all of them alike and gets no corner where they meet. */
+    @Test
+    void aSeamOfSeveralStretchesStaysSmooth() throws Refusal {
+        Pattern whole = sewn(false);
+        Pattern before = whole;
+        for (Piece piece : whole.pieces()) {
+            Outline outline = piece.outline();
+            for (double t : new double[] {0.75, 0.6}) {
+                outline = outline.splitAt(
+                        outline.nearest(piece.outline().segments().get(1).at(t)).place());
+            }
+            before = before.withPiece(piece.withOutline(outline));
+        }
+        Pattern after = shared(40).evened().apply(before).pattern();
+        assertThat(drift(after) - drift(before)).isCloseTo(0, within(1e-6));
+        for (Piece piece : after.pieces()) {
+            List<Segment> run = side(piece).segments();
+            assertThat(run.size()).isGreaterThan(3);
+            for (int i = 1; i < run.size(); i++) {
+                assertThat(run.get(i - 1).tangent(1).cross(run.get(i).tangent(0)))
+                        .isCloseTo(0, within(1e-6));
+            }
+        }
+    }
+
     /** Less than a hundredth of a millimetre is not worth a bow. */
     @Test
     void aDriftNoOneCouldMeasureIsLeft() throws Refusal {
