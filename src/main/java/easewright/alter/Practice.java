@@ -1,6 +1,7 @@
 package easewright.alter;
 
 import easewright.pattern.Edge;
+import easewright.pattern.EdgeRole;
 import easewright.pattern.Finding;
 import easewright.pattern.Piece;
 import easewright.pattern.Severity;
@@ -34,11 +35,10 @@ final class Practice {
         double much = Math.abs(amount);
         if (taper < LEAST_RATIO * much - ROUNDING) {
             boolean steep = taper < STEEP_RATIO * much - ROUNDING;
-            findings.add(
-                    of(steep ? "taper-steep" : "taper-short", steep ? Severity.CAUTION : Severity.NOTE, piece, edge)
-                            .with("slope.degrees", Math.toDegrees(Math.atan(much / taper)))
-                            .with("taper", taper)
-                            .with("needed", LEAST_RATIO * much));
+            findings.add(of(steep ? steep(piece) : "taper-short", steep ? Severity.CAUTION : Severity.NOTE, piece, edge)
+                    .with("slope.degrees", Math.toDegrees(Math.atan(much / taper)))
+                    .with("taper", taper)
+                    .with("needed", LEAST_RATIO * much));
         }
         if (much > CEILING + ROUNDING) {
             findings.add(of("edge-past-practice", Severity.CAUTION, piece, edge)
@@ -50,6 +50,12 @@ final class Practice {
                     .with("limit", ROUTINE));
         }
         return findings;
+    }
+
+    /** What is better than a steep taper depends on the piece: a sleeve has a way of its own. */
+    private static String steep(Piece piece) {
+        boolean sleeve = piece.edges().stream().anyMatch(e -> e.role() == EdgeRole.CAP);
+        return sleeve ? "taper-steep-sleeve" : "taper-steep";
     }
 
     /** A level that a change runs past, since dying away before it would be steeper than is practice. */

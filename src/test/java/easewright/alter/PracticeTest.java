@@ -52,4 +52,20 @@ class PracticeTest {
         assertThat(Practice.edge(PIECE, EDGE, 10, 60).get(0).severity()).isEqualTo(Severity.NOTE);
         assertThat(codes(30, 100)).containsExactly("taper-steep", "edge-past-practice");
     }
+
+    /** A sleeve is better widened across. */
+    @Test
+    void steepOnASleeveNamesTheSleevesOwnWay() {
+        Piece plain = Cloths.skirtHalf("front", 8, 9.5, 8, 22);
+        Edge side = plain.edge("side").orElseThrow();
+        Piece sleeve = plain.withEdges(List.of(
+                side,
+                Edge.of(
+                        "cap",
+                        EdgeRole.CAP,
+                        plain.edge("waist").orElseThrow().from(),
+                        plain.edge("waist").orElseThrow().to())));
+        assertThat(Practice.edge(plain, side, 10, 30).get(0).code()).isEqualTo("taper-steep");
+        assertThat(Practice.edge(sleeve, side, 10, 30).get(0).code()).isEqualTo("taper-steep-sleeve");
+    }
 }
