@@ -3,6 +3,7 @@ package easewright.bench;
 import easewright.alter.Refusal;
 import easewright.alter.SeamChange;
 import easewright.pattern.Pattern;
+import easewright.svg.DrawingReader;
 import easewright.svg.SvgFile;
 import easewright.svg.SvgProblem;
 import java.io.ByteArrayInputStream;
@@ -21,7 +22,7 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
-/** Opening a nest with all its marks, Batik making a document tree of the same bytes, and writing one changed seam. */
+/** Reading a nest, opening it with all its marks, Batik making a tree of the same bytes, and writing a changed seam. */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
@@ -29,7 +30,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @Measurement(iterations = 5, time = 3)
 @Fork(1)
 public class OpenAndWrite {
-    @Param({"200", "1000"})
+    @Param({"20", "200", "2000"})
     public int pieces;
 
     private byte[] bytes;
@@ -49,6 +50,11 @@ public class OpenAndWrite {
     @Benchmark
     public Object open() throws SvgProblem {
         return SvgFile.read(bytes, "nest.svg");
+    }
+
+    @Benchmark
+    public Object drawing() throws SvgProblem {
+        return DrawingReader.read(bytes, "nest.svg");
     }
 
     @Benchmark

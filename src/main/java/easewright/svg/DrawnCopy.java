@@ -6,7 +6,6 @@ import easewright.pattern.Piece;
 import easewright.pattern.PieceCopy;
 import easewright.pattern.Rider;
 import easewright.pattern.Side;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -44,7 +43,7 @@ record DrawnCopy(String id, int shape, List<List<Segment>> strokes, String piece
             }
             for (Rider rider : piece.riders()) {
                 if (drawn.rider(rider.id()).isEmpty() && bases.containsKey(rider.id())) {
-                    List<List<Segment>> strokes = strokes(rider.segments());
+                    List<List<Segment>> strokes = Targets.joined(rider.segments());
                     copies.put(rider.id(), new DrawnCopy(rider.id(), bases.get(rider.id()), strokes, piece.name()));
                 }
             }
@@ -72,19 +71,6 @@ record DrawnCopy(String id, int shape, List<List<Segment>> strokes, String piece
         return drawn.rider(id)
                 .map(DrawnGeometry.Part::shape)
                 .or(() -> drawn.joined(id).map(j -> j.parts().get(0).shape()));
-    }
-
-    private static List<List<Segment>> strokes(List<Segment> segments) {
-        List<List<Segment>> strokes = new ArrayList<>();
-        int from = 0;
-        for (int i = 1; i <= segments.size(); i++) {
-            if (i == segments.size()
-                    || !segments.get(i - 1).end().equals(segments.get(i).start())) {
-                strokes.add(segments.subList(from, i));
-                from = i;
-            }
-        }
-        return strokes;
     }
 
     static boolean closed(List<Segment> stroke) {

@@ -24,26 +24,18 @@ final class Rewriting {
     private final byte[] original;
     private final SourceText source;
     private final Drawing drawing;
-    private final SvgFile.MarksState marks;
+    private final Opening.MarksState marks;
     private final Pattern changed;
     private final Targets targets;
 
-    Rewriting(
-            String name,
-            byte[] original,
-            SourceText source,
-            Drawing drawing,
-            DrawnGeometry drawn,
-            SvgFile.MarksState marks,
-            Pattern changed)
-            throws SvgProblem {
+    Rewriting(String name, byte[] original, Opening opening, Pattern changed) throws SvgProblem {
         this.name = name;
         this.original = original;
-        this.source = source;
-        this.drawing = drawing;
-        this.marks = marks;
+        this.source = opening.source();
+        this.drawing = opening.drawing();
+        this.marks = opening.marks();
         this.changed = changed;
-        this.targets = Targets.of(drawing, drawn, changed);
+        this.targets = Targets.of(drawing, opening.drawn(), changed);
     }
 
     /** What happens to the file beyond moving lines. */

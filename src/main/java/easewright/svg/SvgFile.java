@@ -1,18 +1,15 @@
 package easewright.svg;
 
-import easewright.geom.Affine;
 import easewright.pattern.Caption;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
 import easewright.pattern.Scale;
-import easewright.pattern.Severity;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,44 +23,17 @@ import java.util.OptionalDouble;
 public final class SvgFile {
     private final String name;
     private final byte[] bytes;
-    private final SourceText source;
-    private final Drawing drawing;
-    private final DrawnGeometry drawn;
-    private final Pattern pattern;
-    private final MarksState marks;
-    private final List<Finding> findings;
 
     /** What was said on opening. */
     private final ReadOptions options;
 
-    /**
-     * The marks as found.
-     *
-     * @param block      the element that holds them, if there is exactly one
-     * @param understood false if there is something that may hold marks but cannot be read as a whole
-     * @param kept       elements that could not be used
-     */
-    record MarksState(Optional<Tag> block, boolean understood, List<KeptMark> kept) {}
+    private final Opening opening;
 
-    private SvgFile(
-            String name,
-            byte[] bytes,
-            SourceText source,
-            Drawing drawing,
-            DrawnGeometry drawn,
-            Pattern pattern,
-            MarksState marks,
-            List<Finding> findings,
-            ReadOptions options) {
+    private SvgFile(String name, byte[] bytes, ReadOptions options, Opening opening) {
         this.name = name;
         this.bytes = bytes;
-        this.source = source;
-        this.drawing = drawing;
-        this.drawn = drawn;
-        this.pattern = pattern;
-        this.marks = marks;
-        this.findings = List.copyOf(findings);
         this.options = options;
+        this.opening = opening;
     }
 
     /**
@@ -100,100 +70,19 @@ public final class SvgFile {
 
     /** Opens bytes that nobody else will change. */
     private static SvgFile opened(byte[] bytes, String name, ReadOptions options) throws SvgProblem {
-        return of(bytes, Markup.of(PlainBytes.of(bytes, name), name), name, options);
+        return new SvgFile(
+                name, bytes, options, Opening.of(Markup.of(PlainBytes.of(bytes, name), name), name, options));
     }
 
     /** Opens what was just written, all of it read by the JDK's parser, which had no part in the writing. */
     static SvgFile proving(byte[] written, String name) throws SvgProblem {
-        return of(written, Markup.parsed(PlainBytes.of(written, name), name), name, ReadOptions.AS_FILED);
-    }
-
-    private static SvgFile of(byte[] bytes, Markup markup, String name, ReadOptions options) throws SvgProblem {
-        OptionalDouble mmPerUnit = options.mmPerUnit();
-        Drawing drawing = DrawingReader.read(markup.tree(), name, options);
-        SourceText source = markup.source();
-        List<Finding> findings = new ArrayList<>();
-        MarksState state = new MarksState(Optional.empty(), true, List.of());
-        List<Tag> blocks = MarkNode.blocks(source);
-        Optional<MarkNode> block = Optional.empty();
-        if (!blocks.isEmpty()) {
-            block = block(source, blocks, findings);
-            state = new MarksState(block.map(b -> blocks.get(0)), block.isPresent(), List.of());
-        }
-        Optional<Scale> stated = block.flatMap(MarksReader::scale);
-        boolean knownLine = stated.isPresent() && stated.get().proof() == Scale.Proof.KNOWN_LINE;
-        if (mmPerUnit.isEmpty() && knownLine) {
-            drawing = DrawingReader.read(
-                    markup.tree(), name, options.withScale(stated.get().mmPerUnitX()));
-        }
-        DrawnGeometry drawn = new DrawnGeometry(drawing, rescaled(drawing, stated, mmPerUnit.isPresent()));
-        findings.addAll(0, drawing.findings());
-        Pattern pattern;
-        if (block.isPresent()) {
-            MarksReader.Marks read = MarksReader.read(block.get(), drawn);
-            pattern = read.pattern();
-            findings.addAll(read.findings());
-            double factor = Math.sqrt(drawn.rescaled().determinant());
-            if (factor != 1 && options.statedToo()) {
-                pattern = StatedLengths.scaled(pattern, factor);
-            } else if (factor != 1 && !StatedLengths.of(pattern).isEmpty()) {
-                findings.add(Finding.of("stated-lengths-kept", Severity.CAUTION, "")
-                        .with("count.number", StatedLengths.of(pattern).size())
-                        .with("factor.number", factor));
-            }
-            state = new MarksState(state.block(), true, read.kept());
-            Unmarked.tell(drawing, pattern, findings);
-        } else {
-            BarePattern bare = BarePattern.of(drawing);
-            pattern = bare.pattern();
-            findings.addAll(bare.findings());
-            tellLayers(drawing, options, findings);
-        }
-        return new SvgFile(name, bytes, source, drawing, drawn, pattern, state, findings, options);
-    }
-
-    private static Optional<MarkNode> block(SourceText source, List<Tag> blocks, List<Finding> findings) {
-        if (blocks.size() > 1) {
-            findings.add(Finding.of("marks-several", Severity.FAULT, "").with("count", blocks.size()));
-            return Optional.empty();
-        }
-        try {
-            MarkNode node = MarkNode.of(source, blocks.get(0));
-            if (node.namespace().equals(MarkNode.NAMESPACE)) {
-                return Optional.of(node);
-            }
-            findings.add(Finding.of("marks-version-unknown", Severity.FAULT, "")
-                    .with("version", node.namespace().substring(MarkNode.FAMILY.length())));
-        } catch (IllegalArgumentException e) {
-            findings.add(Finding.of("marks-unreadable", Severity.FAULT, ""));
-        }
-        return Optional.empty();
-    }
-
-    private static Affine rescaled(Drawing drawing, Optional<Scale> stated, boolean calibrated) {
-        if (!calibrated || stated.isEmpty()) {
-            return Affine.IDENTITY;
-        }
-        Scale now = drawing.scale();
-        return Affine.scaling(
-                now.mmPerUnitX() / stated.get().mmPerUnitX(),
-                now.mmPerUnitY() / stated.get().mmPerUnitY());
-    }
-
-    /** Several layers with outlines are often the sizes of a nest, of which one is wanted. */
-    private static void tellLayers(Drawing drawing, ReadOptions options, List<Finding> findings) {
-        List<String> names = drawing.layers().stream()
-                .filter(layer -> layer.outlines() > 0)
-                .map(Layer::name)
-                .toList();
-        if (names.size() > 1 && options.layers().isEmpty()) {
-            findings.add(Finding.of("layers-to-choose", Severity.NOTE, "").with("names", String.join(", ", names)));
-        }
+        Markup markup = Markup.parsed(PlainBytes.of(written, name), name);
+        return new SvgFile(name, written, ReadOptions.AS_FILED, Opening.of(markup, name, ReadOptions.AS_FILED));
     }
 
     /** The pattern: by its marks if the file holds any, else bare pieces. */
     public Pattern pattern() {
-        return pattern;
+        return opening.pattern();
     }
 
     /** The same file with more said about it; what was said on opening is forgotten. */
@@ -213,7 +102,7 @@ public final class SvgFile {
      * @param realMm  what it is in truth, mm
      */
     public double unitFor(double drawnMm, double realMm) {
-        return drawing.scale().mmPerUnitX() * realMm / drawnMm;
+        return opening.drawing().scale().mmPerUnitX() * realMm / drawnMm;
     }
 
     /**
@@ -221,7 +110,7 @@ public final class SvgFile {
      * nothing has the id.
      */
     public OptionalDouble drawnLength(String id) {
-        Optional<DrawnShape> shape = drawing.shape(id);
+        Optional<DrawnShape> shape = opening.drawing().shape(id);
         if (shape.isEmpty() || shape.get().subPaths().isEmpty()) {
             return OptionalDouble.empty();
         }
@@ -232,31 +121,34 @@ public final class SvgFile {
 
     /** Whether marks were read from the file. */
     public boolean marked() {
-        return marks.block().isPresent();
+        return opening.marks().block().isPresent();
     }
 
-    /** All that was noticed on reading: about the drawing first, then about the marks. */
+    /** All that was noticed on reading: about the drawing first, then about the opening.marks(). */
     public List<Finding> findings() {
-        return findings;
+        return opening.findings();
     }
 
     public Drawing drawing() {
-        return drawing;
+        return opening.drawing();
     }
 
     /** The words written on the drawing, where they stand at the scale of {@link #drawing()}. */
     public List<Caption> texts() {
-        return drawing.captions();
+        return opening.drawing().captions();
     }
 
     /** Names of the layers and other groups on which each piece of a pattern of this file is drawn, outermost first. */
     public Map<String, List<String>> layerNames(Pattern of) {
         Map<String, List<String>> layers = new HashMap<>();
         for (Piece piece : of.pieces()) {
-            drawn.piece(piece.id())
+            opening.drawn()
+                    .piece(piece.id())
                     .map(DrawnGeometry.Part::shape)
-                    .or(() -> drawn.joined(piece.id()).map(j -> j.parts().get(0).shape()))
-                    .map(shape -> drawing.all().get(shape).layers())
+                    .or(() -> opening.drawn()
+                            .joined(piece.id())
+                            .map(j -> j.parts().get(0).shape()))
+                    .map(shape -> opening.drawing().all().get(shape).layers())
                     .filter(names -> !names.isEmpty())
                     .ifPresent(names -> layers.put(piece.id(), names));
         }
@@ -268,7 +160,7 @@ public final class SvgFile {
      * which a piece could take it along.
      */
     public List<Rider> loose(Pattern of) {
-        return LooseLines.of(drawing, drawn, of);
+        return LooseLines.of(opening.drawing(), opening.drawn(), of);
     }
 
     /**
@@ -283,7 +175,7 @@ public final class SvgFile {
      */
     public Pattern atScale(Pattern present, double mmPerUnit, boolean statedToo) throws SvgProblem {
         SvgFile now = opened(bytes, name, options.withScale(mmPerUnit));
-        Pattern rescaled = new Rescaling(recalibrated(present).drawn, now.drawn).of(present);
+        Pattern rescaled = new Rescaling(recalibrated(present).opening.drawn(), now.opening.drawn()).of(present);
         Scale before = present.scale();
         Scale after = rescaled.scale();
         double factor = Math.sqrt(after.mmPerUnitX() / before.mmPerUnitX() * after.mmPerUnitY() / before.mmPerUnitY());
@@ -296,7 +188,7 @@ public final class SvgFile {
      * @throws SvgProblem {@code scenery-large} if there are more of them than can be drawn in a moment
      */
     public void show(Scenery to) throws SvgProblem {
-        SceneryPlayer.play(PlainBytes.of(bytes, name), name, drawing, options, to);
+        SceneryPlayer.play(PlainBytes.of(bytes, name), name, opening.drawing(), options, to);
     }
 
     /** The file as it was read. */
@@ -330,21 +222,21 @@ public final class SvgFile {
 
     /** The same as {@link #write}, together with what it means for the file. */
     public Written writing(Pattern changed) throws SvgProblem {
-        if (options.mmPerUnit().isEmpty() && changed.equals(pattern)) {
+        if (options.mmPerUnit().isEmpty() && changed.equals(opening.pattern())) {
             return new Written(bytes(), List.of());
         }
         SvgFile base = recalibrated(changed);
-        Rewriting rewriting = new Rewriting(name, bytes, base.source, base.drawing, base.drawn, base.marks, changed);
+        Rewriting rewriting = new Rewriting(name, bytes, base.opening, changed);
         return new Written(rewriting.bytes(), rewriting.consequences());
     }
 
     private SvgFile recalibrated(Pattern changed) throws SvgProblem {
         Scale wanted = changed.scale();
-        if (wanted.equals(pattern.scale())) {
+        if (wanted.equals(opening.pattern().scale())) {
             return this;
         }
         SvgFile other = opened(bytes, name, options.withScale(wanted.mmPerUnitX()));
-        if (!other.pattern.scale().equals(wanted)) {
+        if (!other.opening.pattern().scale().equals(wanted)) {
             throw new SvgProblem("scale-not-writable", Map.of("file", name));
         }
         return other;

@@ -99,6 +99,12 @@ record Targets(
             }
             return strokes;
         }
+        return joined(segments);
+    }
+
+    /** Runs of segments that join, in order. */
+    static List<List<Segment>> joined(List<Segment> segments) {
+        List<List<Segment>> strokes = new ArrayList<>();
         int from = 0;
         for (int i = 1; i <= segments.size(); i++) {
             if (i == segments.size()
