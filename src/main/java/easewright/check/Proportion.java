@@ -31,12 +31,11 @@ public final class Proportion implements ChangeRule {
     public List<Finding> look(Sight before, Sight after) {
         List<Finding> findings = new ArrayList<>();
         for (Girth now : after.measures().girths()) {
-            Optional<Girth> then = before.measures().girth(now.level().name());
+            Optional<Girth> then = before.measures().girth(now);
             double was = then.map(Girth::finished).orElse(0.0);
             double by = now.finished() - was;
             if (was > 0 && Math.abs(by) > was * OF_GIRTH) {
-                findings.add(Finding.of("girth-out-of-proportion", Severity.CAUTION, "")
-                        .with("level", now.level().name())
+                findings.add(now.named(Finding.of("girth-out-of-proportion", Severity.CAUTION, ""))
                         .with("by.signed", by)
                         .with("of.percent", 100 * Math.abs(by) / was)
                         .with("from", was));

@@ -42,6 +42,14 @@ class SizesCommandTest {
         return by;
     }
 
+    /** 24 cm where 24 mm were meant, as on a pattern of one size. */
+    @Test
+    void refusesWhatIsOutOfProportionInOneOfTheSizes() {
+        Run slip = Run.of("change", NEST, "--at", "hip", "--by", "24cm", "--sizes", "10", "--try");
+        assertThat(slip.code()).isEqualTo(Commands.REFUSED);
+        assertThat(slip.err()).contains("hip (10)").contains("--anyway");
+    }
+
     @Test
     void changesTheSizesNamedAndTellsTheOutcomeOfEach() {
         Run two = Run.of(
