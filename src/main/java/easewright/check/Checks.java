@@ -23,7 +23,8 @@ public final class Checks {
             new DartsFold(),
             new FoldStraight(),
             new PlacesTrue(),
-            new EaseEnough());
+            new EaseEnough(),
+            new BodyGoneRound());
 
     private static final List<ChangeRule> CHANGE_RULES = List.of(
             new ProtectedUnmoved(),

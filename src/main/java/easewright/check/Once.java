@@ -9,6 +9,10 @@ public final class Once {
     private static final List<String> MATE_NOW = List.of("mate-mismatch", "mate-drift");
     private static final List<String> MATE_CHANGED = List.of("mate-drifted", "mate-nearer");
 
+    /** Advice on width and cloth, which is beside the point where the girth is not whole. */
+    private static final List<String> TOO_SMALL =
+            List.of("garment-smaller-than-body", "stretch-unknown", "stretch-too-little");
+
     private Once() {}
 
     /** The findings in their order, each once and none that another one includes. */
@@ -24,6 +28,9 @@ public final class Once {
             // What the change did to the seam also tells how it fits now.
             return MATE_CHANGED.contains(one.code())
                     && one.values().get("mate").equals(other.values().get("mate"));
+        }
+        if (TOO_SMALL.contains(other.code()) && one.code().equals("girth-not-whole")) {
+            return one.values().get("level").equals(other.values().get("level"));
         }
         return one.code().equals(other.code())
                 && one.piece().equals(other.piece())

@@ -2,6 +2,7 @@ package easewright.command;
 
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -34,6 +35,15 @@ record Given(List<String> places, Map<String, List<String>> options) {
     Optional<Path> path(String option) throws Misuse {
         Optional<String> text = text(option);
         return text.isEmpty() ? Optional.empty() : Optional.of(file(text.get()));
+    }
+
+    /** The files that an option names, in order. */
+    List<Path> paths(String option) throws Misuse {
+        List<Path> paths = new ArrayList<>();
+        for (String text : texts(option)) {
+            paths.add(file(text));
+        }
+        return List.copyOf(paths);
     }
 
     /** The file named at a place, counted from 0. */

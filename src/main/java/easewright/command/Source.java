@@ -33,6 +33,7 @@ import java.util.stream.Collectors;
  * @param worn   people to compare with in place of those in the pattern
  * @param size   the one size to look at, where the pattern comes in several
  * @param garment what the garment is said to be; otherwise its marks show it
+ * @param known   the ease tables that came with the program, and the user's own
  */
 record Source(
         Path file,
@@ -42,7 +43,8 @@ record Source(
         Optional<String> scale,
         List<String> layers,
         Optional<String> size,
-        Optional<Garment> garment) {
+        Optional<Garment> garment,
+        EaseTables known) {
     static Grammar grammar(String command) {
         return Grammar.of(command)
                 .place("FILE", "option.file")
@@ -52,12 +54,14 @@ record Source(
                 .value("--scale", "SCALE", "option.scale")
                 .values("--layer", "LAYER", "option.layer")
                 .value("--size", "SIZE", "option.size")
-                .value("--garment", "WORD", "option.garment-is");
+                .value("--garment", "WORD", "option.garment-is")
+                .values("--table", "TABLEFILE", "option.table");
     }
 
     static Source of(Given given) throws Trouble {
         Optional<String> body = given.text("--body");
         Optional<Path> file = given.path("--body");
+        EaseTables tables = OwnTables.with(EaseTables.standard(), given);
         return new Source(
                 given.path(0),
                 new Typed(unit(given)),
@@ -66,17 +70,18 @@ record Source(
                 given.text("--scale"),
                 given.texts("--layer"),
                 given.text("--size").map(String::strip),
-                garment(given));
+                garment(given, tables),
+                tables);
     }
 
     /** The garment as the user calls it, if it is one that tables know. */
-    private static Optional<Garment> garment(Given given) throws Misuse {
+    private static Optional<Garment> garment(Given given, EaseTables tables) throws Misuse {
         Optional<String> text = given.text("--garment");
         if (text.isEmpty()) {
             return Optional.empty();
         }
         Garment garment = Garment.named(text.get());
-        List<String> known = EaseTables.standard().garments();
+        List<String> known = tables.garments();
         for (String word : garment.words()) {
             if (!known.contains(word)) {
                 throw new Misuse("garment-unknown", Map.of("word", word, "known", known));
@@ -165,14 +170,13 @@ record Source(
                 }
             }
         }
-        EaseTables all = EaseTables.standard();
         return new Opened(
                 svg,
                 pattern,
                 findings,
                 worn,
                 size(pattern),
-                garment.map(all::forGarment).orElse(all));
+                garment.map(known::forGarment).orElse(known));
     }
 
     /** The size asked for, where the pattern has sizes; where its names only end in them, printing goes by these. */

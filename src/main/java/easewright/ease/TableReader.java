@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * Reads one table file. A file is lines of {@code key: value}; {@code #} starts a comment; rows put their columns
@@ -34,6 +35,8 @@ import java.util.OptionalDouble;
 final class TableReader {
     private static final List<String> SETTINGS =
             List.of("id", "garment", "level", "cloth", "unit", "source", "standing");
+
+    private static final List<String> STANDINGS = List.of("published", "second-hand", "from memory", "common practice");
 
     private final String name;
     private final Map<String, String> settings = new HashMap<>();
@@ -104,7 +107,7 @@ final class TableReader {
                         settings.getOrDefault("garment", "any garment"),
                         columns.length > 3 ? columns[3].strip() : "",
                         setting("source"),
-                        columns.length > 4 ? columns[4].strip() : setting("standing")));
+                        columns.length > 4 ? standing(columns[4].strip()) : standing()));
                 break;
             case "knit-class":
                 classes.add(new StretchClass(
@@ -112,11 +115,10 @@ final class TableReader {
                         Figures.readOptional(columns[1], 1),
                         columns.length > 2 ? Figures.readOptional(columns[2], 1) : OptionalDouble.empty(),
                         setting("source"),
-                        setting("standing")));
+                        standing()));
                 break;
             case "stretch-at-rest":
-                margin = Optional.of(
-                        new StretchMargin(Figures.read(columns[0], 1), setting("source"), setting("standing")));
+                margin = Optional.of(new StretchMargin(Figures.read(columns[0], 1), setting("source"), standing()));
                 break;
             default:
                 throw new IllegalArgumentException("Not a row: " + key);
@@ -128,15 +130,45 @@ final class TableReader {
             return new EaseTable(
                     setting("id"),
                     setting("garment"),
-                    LevelKind.valueOf(setting("level").toUpperCase(Locale.ROOT).replace(' ', '_')),
+                    level(),
                     bands,
                     setting("source"),
-                    setting("standing"),
+                    standing(),
                     settings.getOrDefault("cloth", "woven").equals("knit"),
                     setting("unit").equals("percent"));
         } catch (IllegalArgumentException e) {
             throw problem("ease-table-bands", Map.of("file", name, "reason", String.valueOf(e.getMessage())), e);
         }
+    }
+
+    private LevelKind level() throws EaseTableProblem {
+        String text = setting("level");
+        for (LevelKind kind : LevelKind.values()) {
+            if (kind != LevelKind.OTHER && words(kind).equalsIgnoreCase(text)) {
+                return kind;
+            }
+        }
+        List<String> known = Stream.of(LevelKind.values())
+                .filter(k -> k != LevelKind.OTHER)
+                .map(TableReader::words)
+                .toList();
+        throw problem("ease-table-level", Map.of("file", name, "level", text, "known", known), null);
+    }
+
+    private static String words(LevelKind kind) {
+        return kind.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    private String standing() throws EaseTableProblem {
+        return standing(setting("standing"));
+    }
+
+    /** How well a figure is known is shown beside it, and is said in these words only. */
+    private String standing(String text) throws EaseTableProblem {
+        if (!STANDINGS.contains(text)) {
+            throw problem("ease-table-standing", Map.of("file", name, "standing", text, "known", STANDINGS), null);
+        }
+        return text;
     }
 
     private double unit() throws EaseTableProblem {

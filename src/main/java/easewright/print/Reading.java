@@ -1,6 +1,7 @@
 package easewright.print;
 
 import easewright.check.Checks;
+import easewright.check.Once;
 import easewright.ease.EaseSheet;
 import easewright.ease.EaseTables;
 import easewright.measure.GarmentMeasures;
@@ -24,7 +25,7 @@ public record Reading(Pattern pattern, GarmentMeasures measures, EaseSheet sheet
         Set<Finding> findings = new LinkedHashSet<>(measures.findings());
         findings.addAll(sheet.findings());
         findings.addAll(Checks.of(pattern, measures, sheet));
-        return new Reading(pattern, measures, sheet, List.copyOf(findings));
+        return new Reading(pattern, measures, sheet, Once.of(List.copyOf(findings)));
     }
 
     /** The piece's name, for an id. */

@@ -9,6 +9,9 @@ import easewright.ease.EaseTables;
 import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.measure.Measures;
+import easewright.pattern.Body;
+import easewright.pattern.BodyMeasure;
+import easewright.pattern.Cloth;
 import easewright.pattern.Dart;
 import easewright.pattern.Edge;
 import easewright.pattern.EdgeRef;
@@ -161,6 +164,31 @@ class ChecksTest {
         Piece cutShort =
                 half("front", narrow).toBuilder().darts(List.of(inside)).build();
         assertThat(codes(before, pattern(0, cutShort))).contains("dart-point-outside");
+    }
+
+    /** Front and back are 200 wide at the hip and on the fold: 800 round. */
+    @Test
+    void halfPiecesCountedOnceAreSaidInPlaceOfTooLittleWidth() {
+        Piece once = half("front", 0).toBuilder().cut(1, false).build();
+        Pattern whole = pattern(0, half("front", 0), half("back", 0)).withBody(hips(780));
+        assertThat(codes(whole)).doesNotContain("girth-not-whole");
+        Pattern halved = whole.withPieces(
+                List.of(once, half("back", 0).toBuilder().cut(1, false).build()));
+        assertThat(Once.of(Checks.of(halved, Measures.of(halved), TABLES)))
+                .extracting(Finding::code)
+                .contains("girth-not-whole")
+                .doesNotContain("garment-smaller-than-body");
+        assertThat(codes(whole.withBody(hips(1000))))
+                .as("too tight, but all there")
+                .contains("garment-smaller-than-body")
+                .doesNotContain("girth-not-whole");
+        assertThat(codes(halved.withCloth(Cloth.knit(100))))
+                .as("a cloth that stretches to twice its width")
+                .doesNotContain("girth-not-whole");
+    }
+
+    private static Body hips(double girth) {
+        return new Body("", List.of(new BodyMeasure("Hip girth", "hip", girth, "")));
     }
 
     @Test

@@ -111,7 +111,11 @@ class EaseTablesTest {
         assertThat(problem("band: fitted | 3 | 4").values()).containsEntry("setting", "unit");
         assertThat(problem(head + "band: a | 3 | 4\nband: b | 2 | 5").code()).isEqualTo("ease-table-bands");
         assertThat(problem(head.replace("hip", "elbow") + "band: a | 3 | 4").code())
-                .isEqualTo("ease-table-bands");
+                .isEqualTo("ease-table-level");
+        assertThat(problem(head.replace("published", "certain") + "band: a | 3 | 4")
+                        .code())
+                .isEqualTo("ease-table-standing");
+        assertThat(problem(head + "minimum: hip | 2 | - | - | certain").code()).isEqualTo("ease-table-standing");
     }
 
     private static EaseTableProblem problem(String text) {
