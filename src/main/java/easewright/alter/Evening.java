@@ -6,9 +6,7 @@ import easewright.measure.GarmentMeasures;
 import easewright.measure.MateWalk;
 import easewright.measure.Measures;
 import easewright.measure.StitchLines;
-import easewright.pattern.Edge;
 import easewright.pattern.EdgeRef;
-import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import java.util.ArrayList;
@@ -20,7 +18,8 @@ import java.util.Optional;
  * of different slant makes their lengths drift (worked example W4). Where the change moved an end of them, one is made
  * longer and the other as much shorter there, each in its own direction, as one does who walks the seam and trues its
  * hem. Where all ends are fixed, the two share the amount unevenly, up to one to three; where that does not do it, the
- * seam that changed less is bowed on the way to the level. Fixed points, and the directions there, stay. What a change puts on last, its opposite takes off first, so that it comes back exactly.
+ * seam that changed less is bowed on the way to the level. Fixed points, and the directions there, stay. What a change
+ * puts on last, its opposite takes off first, so that it comes back exactly.
  */
 final class Evening {
     /** Seam lines and girths are met within this, mm. */
@@ -39,6 +38,7 @@ final class Evening {
     private final Which which;
     private final GarmentMeasures was;
     private final StitchLines lines;
+    private final SeamPairs seams;
 
     /**
      * Which stretch is bowed.
@@ -49,27 +49,6 @@ final class Evening {
     private record Which(boolean other, boolean shorter) {
         static final List<Which> ALL =
                 List.of(new Which(false, false), new Which(true, false), new Which(false, true), new Which(true, true));
-    }
-
-    /** One of two seam lines of a pair: its changed edge, and the end of it that the change moved. */
-    private record Side(EdgeRef edge, double change, Optional<Boolean> movedAtEnd) {}
-
-    private record Pair(MateWalk walk, Side first, Side second) {
-        /** By how much more the change makes the first longer than the second, mm. */
-        double drift() {
-            return first.change() - second.change();
-        }
-
-        /** Whether all ends of both are fixed. */
-        boolean fixed() {
-            return first.movedAtEnd().isEmpty() && second.movedAtEnd().isEmpty();
-        }
-
-        /** The edge that is to be bowed: the one that changed less, or the other. */
-        EdgeRef bowed(Which which) {
-            boolean first = Math.abs(first().change()) < Math.abs(second().change());
-            return first != which.other() ? first().edge() : second().edge();
-        }
     }
 
     /**
@@ -85,6 +64,13 @@ final class Evening {
         this.plain = plain;
         this.was = Measures.of(before);
         this.lines = new StitchLines(was);
+        this.seams = new SeamPairs(before, was, lines);
+    }
+
+    /** The edge that is to be bowed: the one that changed less, or the other. */
+    private EdgeRef bowed(SeamPairs.Pair pair) {
+        boolean first = Math.abs(pair.first().change()) < Math.abs(pair.second().change());
+        return first != which.other() ? pair.first().edge() : pair.second().edge();
     }
 
     /** The change with its seam lines made even and its girth exact all the same. */
@@ -141,7 +127,7 @@ final class Evening {
     /** By how much the two edges of each pair whose ends are all fixed drift apart under a change. */
     List<UnevenShares.Drift> drifts(SeamChange change) throws Refusal {
         List<UnevenShares.Drift> drifts = new ArrayList<>();
-        for (Pair pair : pairs(new SeamWork(before, change, lines).done())) {
+        for (SeamPairs.Pair pair : seams.moved(new SeamWork(before, change, lines).done())) {
             if (pair.fixed()) {
                 drifts.add(new UnevenShares.Drift(
                         pair.first().edge(), pair.second().edge(), pair.drift()));
@@ -162,12 +148,12 @@ final class Evening {
     private Pattern parted() throws Refusal {
         Altered trial = plainly(before, plain.amount());
         Pattern parted = before;
-        for (Pair pair : pairs(trial)) {
+        for (SeamPairs.Pair pair : seams.moved(trial)) {
             Optional<Point> at = pair.fixed() && Math.abs(pair.drift()) > ENOUGH
-                    ? SeamBow.parting(moved(pair.bowed(which), trial).orElseThrow(), which.shorter())
+                    ? SeamBow.parting(seams.run(bowed(pair), trial).orElseThrow(), which.shorter())
                     : Optional.empty();
             if (at.isPresent()) {
-                Piece piece = parted.piece(pair.bowed(which).piece()).orElseThrow();
+                Piece piece = parted.piece(bowed(pair).piece()).orElseThrow();
                 Outline whole = piece.outline();
                 parted = parted.withPiece(piece.toBuilder()
                         .outline(whole.splitAt(SlashPlaces.near(whole, at.get())))
@@ -199,12 +185,12 @@ final class Evening {
 
     private Altered by(double amount) throws Refusal {
         Altered trial = plainly(before, amount);
-        List<Pair> pairs = pairs(trial);
+        List<SeamPairs.Pair> pairs = seams.moved(trial);
         if (pairs.isEmpty()) {
             throw Refusal.of("even-without-mate");
         }
         List<Remedy> remedies = new ArrayList<>();
-        for (Pair pair : pairs) {
+        for (SeamPairs.Pair pair : pairs) {
             if (Math.abs(pair.drift()) > (pair.fixed() ? ENOUGH : CLOSE)) {
                 remedies.add(pair.fixed() ? bow(amount, remedies, pair, trial) : drawOut(amount, remedies, pair));
             }
@@ -238,7 +224,7 @@ final class Evening {
         return now;
     }
 
-    private Remedy drawOut(double amount, List<Remedy> others, Pair pair) throws Refusal {
+    private Remedy drawOut(double amount, List<Remedy> others, SeamPairs.Pair pair) throws Refusal {
         double found = Root.of(
                 mm -> drift(amount, others, drawnOut(pair, mm), pair),
                 pair.drift(),
@@ -249,7 +235,7 @@ final class Evening {
         return drawnOut(pair, found);
     }
 
-    private Remedy drawnOut(Pair pair, double mm) {
+    private Remedy drawnOut(SeamPairs.Pair pair, double mm) {
         List<Remedy.End> ends = new ArrayList<>();
         pair.first()
                 .movedAtEnd()
@@ -260,13 +246,13 @@ final class Evening {
         return new Remedy.DrawnOut(ends);
     }
 
-    private Remedy bow(double amount, List<Remedy> others, Pair pair, Altered trial) throws Refusal {
-        EdgeRef ref = pair.bowed(which);
+    private Remedy bow(double amount, List<Remedy> others, SeamPairs.Pair pair, Altered trial) throws Refusal {
+        EdgeRef ref = bowed(pair);
         double drift = pair.drift();
         Refusal not = Refusal.of("even-not-possible")
                 .with("mate", pair.walk().mate().name())
                 .with("drift.signed", drift);
-        Moved moved = moved(ref, trial).orElseThrow();
+        Moved moved = seams.run(ref, trial).orElseThrow();
         boolean spreads = amount > 0;
         double one = drift(amount, others, new Remedy.Bowed(ref, moved, which.shorter(), spreads, 1), pair);
         double other = drift(amount, others, new Remedy.Bowed(ref, moved, which.shorter(), spreads, -1), pair);
@@ -297,7 +283,7 @@ final class Evening {
     }
 
     /** By how much more the first seam line of a pair changes than the second. */
-    private double drift(double amount, List<Remedy> others, Remedy tried, Pair pair) throws Refusal {
+    private double drift(double amount, List<Remedy> others, Remedy tried, SeamPairs.Pair pair) throws Refusal {
         List<Remedy> all = new ArrayList<>(others);
         all.add(tried);
         GarmentMeasures is = Measures.again(with(amount, all).pattern(), before, was, lines);
@@ -307,62 +293,5 @@ final class Evening {
                         .findFirst()
                         .orElseThrow()
                 - pair.walk().drift();
-    }
-
-    private List<Pair> pairs(Altered trial) {
-        GarmentMeasures is = Measures.again(trial.pattern(), before, was, lines);
-        List<Pair> pairs = new ArrayList<>();
-        for (MateWalk walk : was.mates()) {
-            Mate mate = walk.mate();
-            Optional<Side> first = side(mate.first(), trial, is);
-            Optional<Side> second = side(mate.second(), trial, is);
-            if (first.isPresent() && second.isPresent()) {
-                pairs.add(new Pair(walk, first.get(), second.get()));
-            }
-        }
-        return pairs;
-    }
-
-    /** A seam line of which the change moved some; empty where it did not. */
-    private Optional<Side> side(List<EdgeRef> refs, Altered trial, GarmentMeasures is) {
-        double change = 0;
-        EdgeRef changed = null;
-        for (EdgeRef ref : refs) {
-            change += ref.times() * (length(is, trial.pattern(), ref) - length(was, before, ref));
-            if (changed == null && moved(ref, trial).isPresent()) {
-                changed = ref;
-            }
-        }
-        return changed == null
-                ? Optional.empty()
-                : Optional.of(new Side(changed, change, movedEnd(changed, trial.pattern())));
-    }
-
-    /** The run that the change moves on an edge. */
-    private Optional<Moved> moved(EdgeRef ref, Altered trial) {
-        Piece piece = before.piece(ref.piece()).orElseThrow();
-        EdgeRun run = new EdgeRun(piece, piece.edge(ref.edge()).orElseThrow());
-        return trial.moved().stream()
-                .filter(m -> m.pieceId().equals(piece.id()))
-                .filter(m -> m.before().segments().stream().anyMatch(s -> run.holds(s.at(0.5))))
-                .findFirst();
-    }
-
-    private static double length(GarmentMeasures measures, Pattern pattern, EdgeRef ref) {
-        String id = pattern.piece(ref.piece()).orElseThrow().id();
-        return measures.piece(id).flatMap(p -> p.edge(ref.edge())).orElseThrow().mm();
-    }
-
-    /** Whether its end or else its start moved; of both, the lower one. */
-    private Optional<Boolean> movedEnd(EdgeRef ref, Pattern after) {
-        Edge old = before.edge(ref).orElseThrow();
-        Edge now = after.edge(ref).orElseThrow();
-        boolean end = !now.to().equals(old.to());
-        boolean start = !now.from().equals(old.from());
-        if (end && start) {
-            var down = Downwards.of(after.piece(ref.piece()).orElseThrow());
-            return Optional.of(down.dot(now.to()) > down.dot(now.from()));
-        }
-        return end || start ? Optional.of(end) : Optional.empty();
     }
 }

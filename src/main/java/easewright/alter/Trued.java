@@ -1,19 +1,12 @@
 package easewright.alter;
 
 import easewright.geom.Point;
-import easewright.geom.Segment;
-import easewright.measure.EdgeLength;
-import easewright.measure.GarmentMeasures;
-import easewright.measure.Girth;
 import easewright.measure.Measures;
 import easewright.pattern.ChangeNote;
-import easewright.pattern.Edge;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Finding;
-import easewright.pattern.LineKind;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
-import easewright.pattern.Severity;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -33,15 +26,6 @@ import java.util.Optional;
 public record Trued(Matter matter, Map<String, String> target, boolean acceptProtected, List<String> made, boolean back)
         implements Alteration {
     static final String METHOD = "true";
-
-    /** Girths at marked levels may change by this, mm. */
-    private static final double GIRTH_KEPT = 0.01;
-
-    /** A truing taken back restores the outline to this, mm. */
-    private static final double WAY_BACK = 1e-6;
-
-    /** A length that changes by less is not worth a word, mm. */
-    private static final double NOTICED = 0.05;
 
     static final String MATE = "mate";
     static final String END = "end";
@@ -202,8 +186,9 @@ public record Trued(Matter matter, Map<String, String> target, boolean acceptPro
         try {
             strokes = strokes(pattern);
             done = drawn(pattern, strokes);
-            requireWayBack(pattern, done.pattern(), strokes);
-            requireTrue(pattern, done.pattern());
+            TruingPromise promise = new TruingPromise(pattern, done.pattern());
+            promise.requireWayBack(strokes);
+            promise.requireTrue(this);
         } catch (IllegalArgumentException tornApart) {
             throw Refusal.of("truing-not-exact");
         }
@@ -235,48 +220,6 @@ public record Trued(Matter matter, Map<String, String> target, boolean acceptPro
         return strokes;
     }
 
-    /** On a cutting line the sewn line is found anew; where bends are tight it is not quite the one that was drawn. */
-    private void requireTrue(Pattern before, Pattern after) throws Refusal {
-        for (int i = 0; i < before.pieces().size(); i++) {
-            Piece piece = after.pieces().get(i);
-            boolean redrawn = piece != before.pieces().get(i) && piece.drawn() == LineKind.CUTTING;
-            if (redrawn && !isTrue(after)) {
-                throw Refusal.of("allowance-not-redrawn").with("piece", piece.name());
-            }
-        }
-    }
-
-    private boolean isTrue(Pattern after) throws Refusal {
-        return matter == Matter.JOINED_LINE
-                ? Math.abs(JoinTruer.joint(SewnCopy.of(after, Measures.of(after)), this)
-                                .missing())
-                        < Truing.TRUE_WITHIN
-                : Truing.proposals(after).stream().map(Proposal::truing).noneMatch(this::samePlace);
-    }
-
-    private boolean samePlace(Trued other) {
-        return other.matter == matter && other.target.equals(target);
-    }
-
-    /** What cannot be taken back exactly is not done. */
-    private static void requireWayBack(Pattern before, Pattern after, List<Stroke> strokes) throws Refusal {
-        Pattern now = after;
-        for (Stroke stroke : Stroke.opposite(strokes).orElse(List.of())) {
-            now = now.withPiece(stroke.on(now.piece(stroke.piece()).orElseThrow()));
-        }
-        for (int i = 0; i < before.pieces().size(); i++) {
-            Piece was = before.pieces().get(i);
-            Piece is = now.pieces().get(i);
-            for (Segment segment : was == is ? List.<Segment>of() : is.outline().segments()) {
-                for (double t = 0; t < 1; t += 0.25) {
-                    if (was.outline().nearest(segment.at(t)).distance() > WAY_BACK) {
-                        throw Refusal.of("truing-not-exact");
-                    }
-                }
-            }
-        }
-    }
-
     private Altered drawn(Pattern pattern, List<Stroke> strokes) throws Refusal {
         if (strokes.isEmpty()) {
             return Altered.nothing(pattern);
@@ -289,7 +232,7 @@ public record Trued(Matter matter, Map<String, String> target, boolean acceptPro
             moved.addAll(stroke.moved(piece));
             now = now.withPiece(stroke.on(piece));
         }
-        List<Finding> findings = back ? List.of() : consequences(pattern, now);
+        List<Finding> findings = back ? List.of() : new TruingPromise(pattern, now).consequences();
         List<String> texts = strokes.stream().map(Stroke::text).toList();
         Trued done = new Trued(matter, target, acceptProtected, texts, back);
         return new Altered(now.withChange(done.note()), moved, findings);
@@ -304,40 +247,5 @@ public record Trued(Matter matter, Map<String, String> target, boolean acceptPro
             case NOTCHES -> new NotchTruer();
             case CUTTING_LINE -> new CutTruer();
         };
-    }
-
-    /** Refuses a truing that costs girth, and says which edges became longer or shorter. */
-    private static List<Finding> consequences(Pattern before, Pattern after) throws Refusal {
-        GarmentMeasures was = Measures.of(before);
-        GarmentMeasures is = Measures.again(after, before, was);
-        for (Girth girth : is.girths()) {
-            double by = girth.finished() - was.girth(girth).map(Girth::finished).orElse(girth.finished());
-            if (Math.abs(by) > GIRTH_KEPT) {
-                throw Refusal.of("truing-costs-girth")
-                        .with("level", girth.level().name())
-                        .with("by.signed", by);
-            }
-        }
-        List<Finding> findings = new ArrayList<>();
-        for (Piece piece : after.pieces()) {
-            for (Edge edge : piece.edges()) {
-                double now = sewn(is, piece, edge);
-                double by = now - sewn(was, piece, edge);
-                if (Math.abs(by) > NOTICED) {
-                    findings.add(Finding.of(
-                                    "trued-length", edge.isProtected() ? Severity.CAUTION : Severity.NOTE, piece.name())
-                            .with("edge", edge.name())
-                            .with("by.signed", by));
-                }
-            }
-        }
-        return findings;
-    }
-
-    private static double sewn(GarmentMeasures measures, Piece piece, Edge edge) {
-        return measures.piece(piece.id())
-                .flatMap(p -> p.edge(edge.name()))
-                .map(EdgeLength::mm)
-                .orElse(0.0);
     }
 }

@@ -4,7 +4,6 @@ import easewright.geom.Cubic;
 import easewright.geom.Curve;
 import easewright.geom.Line;
 import easewright.geom.Point;
-import easewright.geom.Segment;
 import easewright.pattern.Body;
 import easewright.pattern.Cloth;
 import easewright.pattern.EdgeRef;
@@ -15,7 +14,6 @@ import easewright.pattern.LevelMark;
 import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
 import easewright.pattern.Scale;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.DoubleFunction;
@@ -26,7 +24,8 @@ import java.util.function.DoubleFunction;
  * <p>Rules: "The Basic Trousers Block", a chapter of a textbook of English for clothing students,
  * m.ibooks.qq.com/read/1032011545/17 (read as far as the back's side seam; what follows there from memory). The point
  * numbers in the code are that text's. Two of its steps are replaced by truing: the back hip is measured on the real
- * seat line, and the back's side waist and fork are shifted until the seams walk true; crotch and hem meet their seams square.
+ * seat line, and the back's side waist and fork are shifted until the seams walk true; crotch and hem meet their seams
+ * square.
  *
  * @param body      needs waist, hip, thigh and knee girth, straight body rise, side waist to hip, outside leg length
  * @param hipEase   of the whole girth, mm; a quarter of it in the front, three in the back, as 0.5 and 1.5 cm there
@@ -48,8 +47,8 @@ public record TrouserDraft(Body body, double hipEase, double waistEase, double b
     @Override
     public Garment draft() {
         Frame f = new Frame(body, hipEase, bottom);
-        Leg front = front(f);
-        Leg back = back(f, front);
+        TrouserLeg front = front(f);
+        TrouserLeg back = back(f, front);
         double band =
                 2 * (front.waist().closed().length() + back.waist().closed().length());
         double top = Layout.HEAD + 70;
@@ -91,11 +90,11 @@ public record TrouserDraft(Body body, double hipEase, double waistEase, double b
         return new Garment("trousers", "Straight trousers", Facts.of(body, pattern), RULES, pattern, faces);
     }
 
-    private PieceDraft piece(String id, String name, Leg leg, Frame f) {
+    private PieceDraft piece(String id, String name, TrouserLeg leg, Frame f) {
         Contour contour = new Contour(leg.waist().open().start())
                 .edge("waist", EdgeRole.WAIST, WAIST_ALLOWANCE, leg.waist().open())
                 .edge("outseam", EdgeRole.SEAM, SEAM, leg.outseam())
-                .edge("hem", EdgeRole.HEM, HEM, hem(leg))
+                .edge("hem", EdgeRole.HEM, HEM, leg.hem())
                 .edge("inseam", EdgeRole.SEAM, SEAM, leg.inseam().reversed())
                 .edge("crotch", EdgeRole.CROTCH, CROTCH, leg.crotch().reversed());
         Point top = leg.waist().open().start();
@@ -113,22 +112,7 @@ public record TrouserDraft(Body body, double hipEase, double waistEase, double b
                 .label(new Point(0, (f.hip() + f.rise()) / 2 + 4));
     }
 
-    /** Straight but for its ends, which meet the slanted seams square so that it runs on over them. */
-    private static Curve hem(Leg leg) {
-        Point out = leg.outseam().end();
-        Point in = leg.inseam().end();
-        Point up = leg.outseam().reversed().segments().get(0).tangent(0);
-        Point down = in.minus(leg.inseam().reversed().segments().get(0).end());
-        return new Curve(List.of(Fair.bow(out, up.quarterTurned().times(-1), in, down.quarterTurned(), 0.15)));
-    }
-
-    /** Where the crotch curve aims from the fork: square to the inseam, so that it runs on over it. */
-    private static Point square(Point fork, Curve inseam, double x) {
-        Point square = inseam.segments().get(0).tangent(0).quarterTurned();
-        return fork.plus(square.times((x - fork.x()) / square.x()));
-    }
-
-    private Leg front(Frame f) {
+    private TrouserLeg front(Frame f) {
         Point p6 = new Point(f.x5(), f.hip());
         Point p10 = new Point(f.x5() + 10, 0);
         Point p9 = new Point(f.x9(), f.rise());
@@ -138,29 +122,29 @@ public record TrouserDraft(Body body, double hipEase, double waistEase, double b
         Point p13 = new Point(p12.x() + 13, f.knee());
         Point p14 = new Point(-p12.x(), f.length());
         Point p15 = new Point(-p13.x(), f.knee());
-        Curve inseam = inseam(p9, p15, p14, 7.5);
+        Curve inseam = TrouserLeg.inseam(p9, p15, p14, 7.5);
         Cubic fork = Fair.rounding(
                 p6,
                 p6.plus(p6.minus(p10).unit().times(f.rise() - f.hip())),
                 p9,
-                square(p9, inseam, p5.x()),
+                TrouserLeg.square(p9, inseam, p5.x()),
                 p5,
                 new Point(-1, -1),
                 f.byHip(30));
         Curve crotch = new Curve(List.of(new Line(p10, p6), fork));
         Point p8 = new Point(f.x5() + f.frontHip(), f.hip());
-        DoubleFunction<Curve> outseam = x -> outseam(new Point(x, 0), p8, p13, p12);
+        DoubleFunction<Curve> outseam = x -> TrouserLeg.outseam(new Point(x, 0), p8, p13, p12);
         double wanted = (Wearer.measure(body, "Waist girth") + waistEase) / 4;
-        DoubleFunction<DartedSeam> waist = x -> waist(
+        DoubleFunction<DartedSeam> waist = x -> TrouserLeg.waist(
                 p10,
                 p6.minus(p10),
                 outseam.apply(x),
                 List.of(DartPlan.of("front dart", new Point(0, 0), new Point(0, 100), 20)));
         double x11 = Solve.when("front waist", x -> waist.apply(x).closed().length(), wanted, p8.x() - 75, p8.x() + 40);
-        return new Leg(waist.apply(x11), outseam.apply(x11), inseam, crotch, p13.x());
+        return new TrouserLeg(waist.apply(x11), outseam.apply(x11), inseam, crotch, p13.x());
     }
 
-    private Leg back(Frame f, Leg front) {
+    private TrouserLeg back(Frame f, TrouserLeg front) {
         Point p16 = new Point(f.x16(), f.rise());
         Point p19 = new Point(f.x16(), f.rise() / 2);
         Point p21 = new Point(f.x16() + 20, -20);
@@ -173,15 +157,15 @@ public record TrouserDraft(Body body, double hipEase, double waistEase, double b
         double x24 = f.x9() - (f.x5() - f.x9()) / 2;
         double y24 = Solve.when(
                 "back inseam",
-                y -> inseam(new Point(x24, y), p29, p28, 12.5).length(),
+                y -> TrouserLeg.inseam(new Point(x24, y), p29, p28, 12.5).length(),
                 front.inseam().length() - INSEAM_STRETCH,
                 f.rise() - 15,
                 f.rise() + 45);
         Point p24 = new Point(x24, y24);
-        Curve inseam = inseam(p24, p29, p28, 12.5);
+        Curve inseam = TrouserLeg.inseam(p24, p29, p28, 12.5);
         Point onSeat = p19.plus(seat.unit().times((f.rise() - p19.y()) * 0.9));
-        Cubic fork =
-                Fair.rounding(p19, onSeat, p24, square(p24, inseam, p16.x()), p16, new Point(-1, -1), f.byHip(42.5));
+        Cubic fork = Fair.rounding(
+                p19, onSeat, p24, TrouserLeg.square(p24, inseam, p16.x()), p16, new Point(-1, -1), f.byHip(42.5));
         Curve crotch = new Curve(List.of(new Line(p21, p19), fork));
         double seatAtHip = fork.at(
                         fork.crossings(new Point(0, f.hip()), new Point(1, 0)).get(0))
@@ -196,54 +180,28 @@ public record TrouserDraft(Body body, double hipEase, double waistEase, double b
             Point inwards = guide.unit().quarterTurned();
             Point first = p21.towards(p22, 1 / 3.0);
             Point second = p21.towards(p22, 2 / 3.0);
-            return waist(
+            return TrouserLeg.waist(
                     p21,
                     seat,
-                    outseam(p22, p25, p27, p26),
+                    TrouserLeg.outseam(p22, p25, p27, p26),
                     List.of(
                             DartPlan.of("back dart 1", first, first.plus(inwards.times(120)), 20),
                             DartPlan.of("back dart 2", second, second.plus(inwards.times(100)), 20)));
         };
         double x22 =
                 Solve.when("back waist", x -> waist.apply(x).closed().length(), wanted, p25.x() - 75, p25.x() + 40);
-        return new Leg(waist.apply(x22), outseam(corner.apply(x22), p25, p27, p26), inseam, crotch, p27.x());
+        return new TrouserLeg(
+                waist.apply(x22), TrouserLeg.outseam(corner.apply(x22), p25, p27, p26), inseam, crotch, p27.x());
     }
 
     /** Height of the back's side waist at which its outseam is as long as the front's. */
     private static double trueSideWaist(double x, Point hip, Point knee, Point hem, double wanted) {
         return Solve.when(
-                "back outseam", y -> outseam(new Point(x, y), hip, knee, hem).length(), wanted, -40, 40);
-    }
-
-    /** Waist, bowed out by 0.5 cm to the hip, knee, and straight to the hem. */
-    private static Curve outseam(Point waist, Point hip, Point knee, Point hem) {
-        Point run = hip.minus(waist);
-        Point bowed = waist.towards(hip, 0.5).plus(run.unit().quarterTurned().times(-5));
-        Curve shaped = Fair.through(List.of(waist, bowed, hip, knee), bowed.minus(waist), hem.minus(knee));
-        List<Segment> segments = new ArrayList<>(shaped.segments());
-        segments.add(new Line(knee, hem));
-        return new Curve(segments);
-    }
-
-    /** From the fork, hollowed inwards to the knee, and straight to the hem. */
-    private static Curve inseam(Point fork, Point knee, Point hem, double hollow) {
-        Point run = knee.minus(fork);
-        Point middle = fork.towards(knee, 0.5).plus(run.unit().quarterTurned().times(-hollow));
-        Point down = hem.minus(knee);
-        Curve shaped = Fair.through(List.of(fork, middle, knee), middle.minus(fork), down);
-        List<Segment> segments = new ArrayList<>(shaped.segments());
-        segments.add(new Line(knee, hem));
-        return new Curve(segments);
-    }
-
-    /** The waist seam, square to the centre line and to the outseam. */
-    private static DartedSeam waist(Point centre, Point downCentre, Curve outseam, List<DartPlan> plans) {
-        Point leaving = downCentre.quarterTurned().times(-1);
-        Point side = outseam.segments().get(0).tangent(0);
-        Point square = DartedSeam.shutDirection(plans, 1, side).quarterTurned().times(-1);
-        Point end = DartedSeam.shut(plans, 1, outseam.start());
-        Curve closed = new Curve(List.of(Fair.bow(centre, leaving, end, square, 0.36)));
-        return DartedSeam.open("waist", closed, plans, 1);
+                "back outseam",
+                y -> TrouserLeg.outseam(new Point(x, y), hip, knee, hem).length(),
+                wanted,
+                -40,
+                40);
     }
 
     /** The text's upright and level lines; the crease is x = 0, the fork on its left. */
@@ -293,8 +251,6 @@ public record TrouserDraft(Body body, double hipEase, double waistEase, double b
             return atSize12 * girth() / 960;
         }
     }
-
-    private record Leg(DartedSeam waist, Curve outseam, Curve inseam, Curve crotch, double kneeHalf) {}
 
     private static final List<String> RULES = List.of(
             "The Basic Trousers Block, in a textbook of English for clothing students,"
