@@ -69,7 +69,7 @@ public final class EaseTables {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         } catch (EaseTableProblem e) {
-            throw new IllegalStateException("A table that came with the program is damaged", e);
+            throw new IllegalStateException("A table that came with the program is damaged: " + e.getMessage(), e);
         }
         return all;
     }

@@ -51,6 +51,9 @@ class OwnTablesTest {
         assertThat(standing.err()).contains("\"certain\"").contains("from memory");
         Path latin = Files.write(folder.resolve("latin.txt"), "source: Müller".getBytes(StandardCharsets.ISO_8859_1));
         assertThat(Run.of("ease", SKIRT, "--table", latin).err()).contains("UTF-8");
+        assertThat(Run.of("ease", SKIRT, "--table", table("#".repeat(1 << 20) + "\n" + MINE))
+                        .err())
+                .contains("1 MB");
         assertThat(Run.of("ease", SKIRT, "--table", folder.resolve("none.txt")).err())
                 .contains("There is no file");
     }
