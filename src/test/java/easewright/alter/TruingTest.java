@@ -101,7 +101,7 @@ class TruingTest {
                 .build();
     }
 
-    private static Pattern skirt(double front, double back, double atFold) {
+    static Pattern skirt(double front, double back, double atFold) {
         return Cloths.pattern(List.of(Cloths.WAIST, Cloths.HIP), half("front", front, atFold), half("back", back, 90))
                 .withMates(List.of(new Mate(
                         "side seam", List.of(EdgeRef.of("front", "side")), List.of(EdgeRef.of("back", "side")), 0)));

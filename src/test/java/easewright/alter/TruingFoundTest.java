@@ -1,0 +1,295 @@
+package easewright.alter;
+
+import static easewright.alter.Panels.edited;
+import static easewright.alter.Panels.kept;
+import static easewright.alter.Panels.only;
+import static easewright.alter.Panels.panel;
+import static easewright.alter.Panels.proposals;
+import static easewright.alter.Panels.sewn;
+import static easewright.alter.Panels.slanted;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import easewright.geom.Line;
+import easewright.geom.Outline;
+import easewright.geom.Point;
+import easewright.geom.Segment;
+import easewright.measure.Measures;
+import easewright.pattern.Edge;
+import easewright.pattern.EdgeRef;
+import easewright.pattern.EdgeRole;
+import easewright.pattern.Finding;
+import easewright.pattern.LineKind;
+import easewright.pattern.Mate;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import easewright.pattern.Rider;
+import easewright.pattern.Severity;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What counts as untrue, from where on and up to where (docs/decisions/0013-truing.md), and what is told of it. */
+class TruingFoundTest {
+    @ParameterizedTest
+    @CsvSource({"-0.9, 0", "0.9, 0", "1.1, 1", "-1.1, 1", "29.5, 1", "-29.5, 1", "30.5, 0", "-30.5, 0"})
+    void joinedLinesBendFromOneDegreeToThirty(double degrees, int found) {
+        Pattern pattern = TruingTest.skirt(90 - degrees / 2, 90 - degrees / 2, 90);
+        assertThat(proposals(pattern, "joined-line-bends")).hasSize(found);
+    }
+
+    @Test
+    void joinedLineIsToldWithItsPlaceAndWhatWouldBeRedrawn() {
+        Pattern plain = TruingTest.skirt(86, 88, 90);
+        Proposal proposal = only(plain, "joined-line-bends");
+        assertThat(proposal.finding().piece()).isEqualTo("front");
+        assertThat(proposal.finding().values())
+                .containsEntry("mate", "side seam")
+                .containsEntry("edge", "waist")
+                .containsEntry("other", "back")
+                .containsEntry("x", 200.0)
+                .containsEntry("y", 0.0);
+        assertThat(proposal.truing()).isEqualTo(Trued.join("side seam", false));
+        assertThat(proposal.protectedEdges()).isEmpty();
+        Piece back = kept(plain.pieces().get(1), "waist");
+        Proposal asks = only(plain.withPiece(back), "joined-line-bends");
+        assertThat(asks.protectedEdges()).containsExactly("back/waist");
+        assertThat(asks.truing()).isEqualTo(Trued.join("side seam", false).acceptingProtected());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"90.9, 0", "89.1, 0", "91.1, 1", "88.9, 1", "109.5, 1", "70.5, 1", "110.5, 0", "69.5, 0"})
+    void foldsAreLeftSquareWithinOneDegree(double angle, int found) {
+        assertThat(proposals(Cloths.pattern(List.of(), slanted("front", 600, angle, 90)), "corner-not-square"))
+                .hasSize(found);
+        assertThat(proposals(Cloths.pattern(List.of(), slanted("front", 600, 90, angle)), "corner-not-square"))
+                .hasSize(found);
+    }
+
+    @Test
+    void cornerAtTheFoldIsToldWithItsPlace() {
+        Proposal waist = only(Cloths.pattern(List.of(), slanted("front", 600, 87, 90)), "corner-not-square");
+        assertThat(waist.finding().values())
+                .containsEntry("edge", "waist")
+                .containsEntry("guide", "fold")
+                .containsEntry("x", 0.0)
+                .containsEntry("y", 0.0);
+        assertThat((Double) waist.finding().values().get("degrees.degrees")).isCloseTo(3, within(1e-9));
+        assertThat(waist.truing()).isEqualTo(Trued.square(EdgeRef.of("front", "waist"), false));
+        Proposal hem = only(Cloths.pattern(List.of(), kept(slanted("front", 600, 90, 94), "hem")), "corner-not-square");
+        assertThat(hem.finding().values()).containsEntry("edge", "hem").containsEntry("y", 600.0);
+        assertThat((Double) hem.finding().values().get("degrees.degrees")).isCloseTo(4, within(1e-9));
+        assertThat(hem.truing().target()).isEqualTo(Map.of("edge", "front/hem", "end", "end"));
+        assertThat(hem.protectedEdges()).contains("front/hem");
+        assertThat(hem.truing().acceptProtected()).isTrue();
+    }
+
+    /** Only lines that both halves go on in, and only at a middle. */
+    @Test
+    void otherCornersAreNotLookedAt() {
+        Piece slanted = slanted("front", 600, 85, 90);
+        for (EdgeRole role : EdgeRole.values()) {
+            boolean middle = role == EdgeRole.FOLD || role == EdgeRole.CENTRE;
+            assertThat(proposals(as(slanted, "fold", role), "corner-not-square"))
+                    .as("at %s", role)
+                    .hasSize(middle ? 1 : 0);
+            boolean goesOn = role == EdgeRole.WAIST || role == EdgeRole.NECK || role == EdgeRole.HEM;
+            assertThat(proposals(as(slanted, "waist", role), "corner-not-square"))
+                    .as("%s", role)
+                    .hasSize(goesOn ? 1 : 0);
+        }
+    }
+
+    private static Pattern as(Piece piece, String edge, EdgeRole role) {
+        return Cloths.pattern(
+                List.of(), edited(piece, edge, e -> new Edge(e.name(), role, e.from(), e.to(), false, e.allowance())));
+    }
+
+    /** What lies beside the ends of the seams tells which of them meet; where both ends look alike, the notches. */
+    @Test
+    void endsThatMeetAreKnown() {
+        Piece front = slanted("front", 600, 87, 90);
+        Piece back = panel("back", 600);
+        for (Piece one : List.of(front, Cloths.reversed(front))) {
+            for (Piece other : List.of(back, Cloths.reversed(back))) {
+                Proposal found = only(sewn(one, other), "joined-line-bends");
+                assertThat((Double) found.finding().values().get("degrees.degrees"))
+                        .isCloseTo(3, within(1e-9));
+                assertThat(found.truing()).isEqualTo(Trued.join("seam", one != front));
+            }
+        }
+    }
+
+    @Test
+    void endsThatLookAlikeAreToldByTheNotches() {
+        Piece front = hemmedTwice(slanted("front", 600, 87, 92));
+        Piece back = hemmedTwice(panel("back", 600));
+        assertThat(proposals(sewn(front, back), "joined-line-bends"))
+                .as("nothing tells")
+                .isEmpty();
+        Piece one = Panels.notched(front, "n", 100);
+        for (Piece other : List.of(
+                Panels.notched(back, "n", 100),
+                Panels.notched(back, "n", 500),
+                Cloths.reversed(Panels.notched(back, "n", 100)))) {
+            assertThat(proposals(sewn(one, other), "joined-line-bends")).hasSize(2);
+        }
+        Piece odd = edited(back, "hem", e -> new Edge("hem", EdgeRole.OTHER, e.from(), e.to(), false, e.allowance()));
+        assertThat(proposals(sewn(one, odd), "joined-line-bends"))
+                .as("what lies beside the ends does not fit")
+                .isEmpty();
+    }
+
+    private static Piece hemmedTwice(Piece piece) {
+        return edited(piece, "waist", e -> new Edge("waist", EdgeRole.HEM, e.from(), e.to(), false, e.allowance()));
+    }
+
+    @Test
+    void seamsOfSeveralEdgesAreNotLookedAt() {
+        Pattern pattern = sewn(slanted("front", 600, 87, 90), panel("back", 600));
+        List<EdgeRef> front = List.of(EdgeRef.of("front", "side"));
+        List<EdgeRef> two = List.of(EdgeRef.of("back", "side"), EdgeRef.of("back", "fold"));
+        assertThat(proposals(pattern.withMates(List.of(new Mate("m", front, two, 0))), "joined-line-bends"))
+                .isEmpty();
+        assertThat(proposals(pattern.withMates(List.of(new Mate("m", two, front, 0))), "joined-line-bends"))
+                .isEmpty();
+    }
+
+    /** Only what concerns the pieces asked for, by id or by name; a mate brings the other piece with it. */
+    @Test
+    void ofSomePiecesOnlyWhatConcernsThem() {
+        Pattern pattern = sewn(slanted("front", 600, 87, 90), slanted("back", 600, 90, 93));
+        Pattern more = pattern.withPieces(List.of(
+                pattern.pieces().get(0).withName("The front"),
+                pattern.pieces().get(1),
+                slanted("pocket", 200, 85, 90)));
+        for (int i = 0; i < 3; i++) {
+            List<Proposal> found = Truing.proposals(
+                    more, Measures.of(more), List.of(more.pieces().get(i)));
+            assertThat(found.stream().map(Proposal::truing).toList())
+                    .isEqualTo(
+                            switch (i) {
+                                case 0 ->
+                                    List.of(
+                                            Trued.join("seam", false),
+                                            Trued.join("seam", true),
+                                            Trued.square(EdgeRef.of("front", "waist"), false));
+                                case 1 ->
+                                    List.of(
+                                            Trued.join("seam", false),
+                                            Trued.join("seam", true),
+                                            Trued.square(EdgeRef.of("back", "hem"), true));
+                                default -> List.of(Trued.square(EdgeRef.of("pocket", "waist"), false));
+                            });
+        }
+        assertThat(Truing.proposals(more)).hasSize(5);
+    }
+
+    @Test
+    void findingsOfOtherChecksAreNotItsOwn() {
+        Pattern pattern = sewn(slanted("front", 600, 87, 90), panel("back", 600));
+        assertThat(Truing.proposals(pattern)).isNotEmpty().allMatch(p -> Truing.tells(p.finding()));
+        assertThat(Truing.tells(Finding.of("something-else", Severity.NOTE, "")))
+                .isFalse();
+    }
+
+    /** Each line that runs beside a changed piece at its allowance, but for one edge. */
+    private static Piece beside(double right, double hem) {
+        Piece piece = panel("front", 600);
+        return piece.toBuilder()
+                .drawn(LineKind.STITCHING, 10)
+                .edges(piece.edges().stream()
+                        .map(e -> e.role() == EdgeRole.FOLD
+                                ? e
+                                : new Edge(e.name(), e.role(), e.from(), e.to(), false, OptionalDouble.of(10)))
+                        .toList())
+                .original(Optional.of(Outline.polygon(
+                        List.of(new Point(0, 0), new Point(190, 0), new Point(190, 600), new Point(0, 600)))))
+                .riders(List.of(line("cut", right, hem)))
+                .build();
+    }
+
+    private static Rider line(String id, double right, double hem) {
+        List<Point> corners = List.of(
+                new Point(0, -10),
+                new Point(200 + right, -10),
+                new Point(200 + right, 600 + hem),
+                new Point(0, 600 + hem));
+        return new Rider(id, Rider.Kind.PARALLEL, Outline.polygon(corners).segments());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"10, 0", "10.45, 0", "9.55, 0", "10.55, 1", "9.45, 1", "25, 1"})
+    void allowanceIsEvenWithinHalfAMillimetre(double right, int found) throws Refusal {
+        Pattern pattern = Cloths.pattern(List.of(), beside(right, 10.2));
+        List<Proposal> uneven = proposals(pattern, "allowance-uneven");
+        assertThat(uneven).hasSize(found);
+        for (Proposal proposal : uneven) {
+            assertThat(proposal.finding().values()).containsEntry("edge", "side");
+            assertThat((Double) proposal.finding().values().get("off")).isCloseTo(Math.abs(right - 10), within(1e-9));
+            Altered done = proposal.apply(pattern);
+            Piece after = done.pattern().pieces().get(0);
+            assertThat(after.outline()).isSameAs(pattern.pieces().get(0).outline());
+            List<Segment> drawn = after.riders().get(0).segments();
+            assertThat(drawn.get(0).start().distance(new Point(0, -10))).isLessThan(1e-9);
+            assertThat(Math.abs(new Outline(drawn).signedArea())).isCloseTo(210 * 620, within(1e-6));
+            assertThat(proposals(done.pattern(), "allowance-uneven")).isEmpty();
+        }
+    }
+
+    /** Drawn the other way round it is drawn so again, from where it began. */
+    @Test
+    void newLineGoesTheWayOfTheOld() throws Refusal {
+        Piece piece = beside(14, 10);
+        List<Point> corners = List.of(new Point(214, 610), new Point(214, -10), new Point(0, -10), new Point(0, 610));
+        Rider other =
+                new Rider("cut", Rider.Kind.PARALLEL, Outline.polygon(corners).segments());
+        Pattern pattern = Cloths.pattern(
+                List.of(), piece.toBuilder().riders(List.of(other)).build());
+        Rider done = only(pattern, "allowance-uneven")
+                .apply(pattern)
+                .pattern()
+                .pieces()
+                .get(0)
+                .riders()
+                .get(0);
+        assertThat(done.segments().get(0).start().distance(new Point(210, 610))).isLessThan(1e-9);
+        assertThat(done.segments().get(0).end().x()).as("up the side").isCloseTo(210, within(1e-9));
+        double was = new Outline(other.segments()).signedArea();
+        assertThat(new Outline(done.segments()).signedArea()).isCloseTo(Math.signum(was) * 210 * 620, within(1e-6));
+    }
+
+    @Test
+    void onlyOneClosedLineBesideAChangedPieceIsLookedAt() {
+        Piece piece = beside(14, 10);
+        assertThat(CutTruer.strayed(List.of(piece))).singleElement().satisfies(b -> {
+            assertThat(b.edge().name()).isEqualTo("side");
+            assertThat(b.off()).isCloseTo(4, within(1e-9));
+        });
+        assertThat(CutTruer.strayed(
+                        List.of(piece.toBuilder().original(Optional.empty()).build())))
+                .as("not changed")
+                .isEmpty();
+        Rider line = piece.riders().get(0);
+        Rider open = new Rider("open", Rider.Kind.PARALLEL, line.segments().subList(0, 3));
+        Rider attached = new Rider("attached", Rider.Kind.ATTACHED, line.segments());
+        assertThat(CutTruer.strayed(List.of(
+                        piece.toBuilder().riders(List.of(open, line, attached)).build())))
+                .hasSize(1);
+        assertThat(CutTruer.strayed(List.of(piece.toBuilder()
+                        .riders(List.of(line, line("two", 10, 10)))
+                        .build())))
+                .as("two of them")
+                .isEmpty();
+        assertThat(CutTruer.strayed(
+                        List.of(piece.toBuilder().riders(List.of(open)).build())))
+                .isEmpty();
+        assertThat(CutTruer.isClosed(List.of())).isFalse();
+        assertThat(CutTruer.isClosed(List.of(new Line(new Point(0, 0), new Point(1, 0)))))
+                .isFalse();
+    }
+}
