@@ -31,6 +31,7 @@ public final class Checks {
             new MatesKeptLength(),
             new DartPointKept(),
             new CentreNotCrossed(),
+            new PiecesApart(),
             new Proportion());
 
     private Checks() {}
