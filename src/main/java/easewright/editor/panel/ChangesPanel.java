@@ -11,13 +11,11 @@ import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
 /** What has been done to the pattern, oldest first, in plain words; each change can be altered where it stands. */
-public final class ChangesPanel extends ScrollPane {
-    private final Session session;
+public final class ChangesPanel extends SheetPage {
     private final VBox list = new VBox();
     private final List<ChangeRowView> rows = new ArrayList<>();
     private final Label title = new Label();
@@ -26,11 +24,8 @@ public final class ChangesPanel extends ScrollPane {
     private Course shown = new Course(List.of(), List.of());
 
     public ChangesPanel(Session session) {
-        this.session = session;
-        setId("changes");
-        setFitToWidth(true);
+        super(session, "changes");
         setHbarPolicy(ScrollBarPolicy.NEVER);
-        getStyleClass().add("sheet-page");
         title.getStyleClass().add("page-intro");
         title.setWrapText(true);
         undo.setId("changes-undo");
@@ -39,20 +34,11 @@ public final class ChangesPanel extends ScrollPane {
         redo.setOnAction(e -> session.redo());
         HBox foot = new HBox(8, undo, redo);
         foot.getStyleClass().add("page-foot");
-        setContent(new VBox(12, title, list, foot));
-        // A page that is not looked at waits until it is.
-        session.deskProperty().addListener((o, before, now) -> showIfSeen(now));
-        visibleProperty().addListener(o -> showIfSeen(session.desk()));
-        show(session.desk());
+        begin(new VBox(12, title, list, foot));
     }
 
-    private void showIfSeen(Desk desk) {
-        if (isVisible()) {
-            show(desk);
-        }
-    }
-
-    private void show(Desk desk) {
+    @Override
+    void show(Desk desk) {
         Words words = desk.words();
         Course course = Course.of(desk);
         title.setText(words.of(course.lines().isEmpty() ? "editor.changes.none" : "editor.changes.intro"));

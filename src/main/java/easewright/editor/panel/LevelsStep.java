@@ -19,10 +19,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
 /** The levels at which the garment is measured, and where each lies on the pieces. */
-final class LevelsStep extends VBox {
-    private final Session session;
-    private final Marker marker;
-    private Seen seen;
+final class LevelsStep extends StepPage {
     private final Label intro = new Label();
     private final MenuButton add = new MenuButton();
     private final NameField own;
@@ -30,10 +27,7 @@ final class LevelsStep extends VBox {
     private final List<LevelCard> cards = new ArrayList<>();
 
     LevelsStep(Session session, Marker marker) {
-        this.session = session;
-        this.marker = marker;
-        setSpacing(12);
-        getStyleClass().add("step-page");
+        super(session, marker, MarkState.Step.LEVELS);
         intro.setWrapText(true);
         add.setId("level-add");
         add.setMinWidth(USE_PREF_SIZE);
@@ -43,10 +37,7 @@ final class LevelsStep extends VBox {
         own.setPrefWidth(170);
         HBox row = new HBox(8, add, own);
         row.setAlignment(Pos.CENTER_LEFT);
-        getChildren().setAll(intro, row, wrong, list);
-        session.deskProperty().addListener((o, before, now) -> show());
-        marker.stateProperty().addListener((o, before, now) -> show());
-        show();
+        begin(intro, row, wrong, list);
     }
 
     private String addOwn(String text) {
@@ -60,26 +51,17 @@ final class LevelsStep extends VBox {
         return refused;
     }
 
-    private void show() {
-        if (seen != null && !marker.state().on()) {
-            return;
-        }
-        Seen now = Seen.of(session.desk(), marker.state());
-        if (now.equals(seen)) {
-            return;
-        }
-        seen = now;
-        Desk desk = session.desk();
-        Words words = desk.words();
+    @Override
+    void words(Words words) {
         Parts.say(add, words, "editor.level.add");
         own.setPromptText(words.of("editor.level.own.prompt"));
         own.describe(words.of("editor.level.own"), words.of("editor.level.own.hint"));
-        MarkState state = marker.state();
-        if (!state.on() || state.step() != MarkState.Step.LEVELS) {
-            return;
-        }
+    }
+
+    @Override
+    void show(Desk desk, MarkState state) {
         LevelsView view = LevelsView.of(desk);
-        intro.setText(words.of(view.levels().isEmpty() ? "editor.levels.none" : "editor.levels.intro"));
+        intro.setText(desk.words().of(view.levels().isEmpty() ? "editor.levels.none" : "editor.levels.intro"));
         add.getItems().clear();
         for (LevelsView.Kind kind : view.kinds()) {
             MenuItem item = new MenuItem(kind.name());

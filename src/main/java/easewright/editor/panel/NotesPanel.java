@@ -11,14 +11,12 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** What is to be noticed, in plain words; each note shows its place. */
-public final class NotesPanel extends ScrollPane {
-    private final Session session;
+public final class NotesPanel extends SheetPage {
     private final Consumer<String> shower;
     private final Label intro = new Label();
     private final VBox list = new VBox();
@@ -27,27 +25,15 @@ public final class NotesPanel extends ScrollPane {
      * @param shower brings a piece into sight
      */
     public NotesPanel(Session session, Consumer<String> shower) {
-        this.session = session;
+        super(session, "notes");
         this.shower = shower;
-        setId("notes");
-        setFitToWidth(true);
-        getStyleClass().add("sheet-page");
         intro.getStyleClass().add("page-intro");
         intro.setWrapText(true);
-        setContent(new VBox(12, intro, list));
-        // A page that is not looked at waits until it is.
-        session.deskProperty().addListener((o, before, now) -> showIfSeen(now));
-        visibleProperty().addListener(o -> showIfSeen(session.desk()));
-        show(session.desk());
+        begin(new VBox(12, intro, list));
     }
 
-    private void showIfSeen(Desk desk) {
-        if (isVisible()) {
-            show(desk);
-        }
-    }
-
-    private void show(Desk desk) {
+    @Override
+    void show(Desk desk) {
         Words words = desk.words();
         List<Notes.Note> notes = Notes.of(desk);
         intro.setText(words.of(notes.isEmpty() ? "editor.notes.none" : "editor.notes.intro"));

@@ -33,10 +33,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** The marks of one piece after the other: name and count, edges, darts, notches, grain. */
-final class PiecesStep extends VBox {
-    private final Session session;
-    private final Marker marker;
-    private Seen seen;
+final class PiecesStep extends StepPage {
     private final ComboBox<PieceView.Choice> pieces = new ComboBox<>();
     private final Button noPiece = new Button();
     private final MenuButton more = new MenuButton("+");
@@ -67,10 +64,8 @@ final class PiecesStep extends VBox {
     private boolean filling;
 
     PiecesStep(Session session, Marker marker) {
-        this.session = session;
-        this.marker = marker;
+        super(session, marker, MarkState.Step.PIECES);
         setSpacing(10);
-        getStyleClass().add("step-page");
         pieces.setId("piece-choice");
         pieces.setMaxWidth(Double.MAX_VALUE);
         HBox.setHgrow(pieces, Priority.ALWAYS);
@@ -135,22 +130,7 @@ final class PiecesStep extends VBox {
         for (VBox section : List.of(edgeBox, darts, notches, grainBox)) {
             section.getStyleClass().add("mark-card");
         }
-        getChildren()
-                .setAll(
-                        choice,
-                        called,
-                        wrongName,
-                        cut,
-                        wrongTimes,
-                        line,
-                        wrongAllowance,
-                        edgeBox,
-                        darts,
-                        notches,
-                        grainBox);
-        session.deskProperty().addListener((o, before, now) -> show());
-        marker.stateProperty().addListener((o, before, now) -> show());
-        show();
+        begin(choice, called, wrongName, cut, wrongTimes, line, wrongAllowance, edgeBox, darts, notches, grainBox);
     }
 
     private OptionalDouble present() {
@@ -164,22 +144,9 @@ final class PiecesStep extends VBox {
         return marker.attempt(p -> PieceEdits.line(p, shownPiece, kind, mm));
     }
 
-    private void show() {
-        if (seen != null && !marker.state().on()) {
-            return;
-        }
-        Seen now = Seen.of(session.desk(), marker.state());
-        if (now.equals(seen)) {
-            return;
-        }
-        seen = now;
-        Desk desk = session.desk();
+    @Override
+    void show(Desk desk, MarkState state) {
         Words words = desk.words();
-        words(words);
-        MarkState state = marker.state();
-        if (!state.on() || state.step() != MarkState.Step.PIECES) {
-            return;
-        }
         PieceView view = PieceView.of(desk, state);
         filling = true;
         if (!pieces.getItems().equals(view.pieces())) {
@@ -249,7 +216,8 @@ final class PiecesStep extends VBox {
         return item;
     }
 
-    private void words(Words words) {
+    @Override
+    void words(Words words) {
         Parts.name(more, words.of("editor.piece.more"));
         Hints.on(pieces, words.of("editor.piece.choose.hint"));
         pieces.setAccessibleText(words.of("editor.piece.choose"));

@@ -8,41 +8,27 @@ import easewright.editor.paint.RingPainter;
 import easewright.text.Words;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** Body and garment at each level, as seen from above, to scale. */
-public final class RingsPanel extends ScrollPane {
+public final class RingsPanel extends SheetPage {
     private static final double LEAST_HIGH = 72;
     private static final double SIZE = 132;
 
-    private final Session session;
     private final Label intro = new Label();
     private final VBox list = new VBox(14);
 
     public RingsPanel(Session session) {
-        this.session = session;
-        setId("rings");
-        setFitToWidth(true);
-        getStyleClass().add("sheet-page");
+        super(session, "rings");
         intro.getStyleClass().add("page-intro");
         intro.setWrapText(true);
-        setContent(new VBox(14, intro, list));
-        // A page that is not looked at waits until it is.
-        session.deskProperty().addListener((o, before, now) -> showIfSeen(now));
-        visibleProperty().addListener(o -> showIfSeen(session.desk()));
-        show(session.desk());
+        begin(new VBox(14, intro, list));
     }
 
-    private void showIfSeen(Desk desk) {
-        if (isVisible()) {
-            show(desk);
-        }
-    }
-
-    private void show(Desk desk) {
+    @Override
+    void show(Desk desk) {
         Words words = desk.words();
         Rings rings = Rings.of(desk.shownReading(), words);
         intro.setText(words.of(rings.rings().isEmpty() ? "editor.ease.none" : "editor.rings.intro"));

@@ -15,46 +15,28 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
 /** Which edges are sewn together, and how much ease is meant between them. */
-final class SeamsStep extends VBox {
-    private final Session session;
-    private final Marker marker;
-    private Seen seen;
+final class SeamsStep extends StepPage {
     private final Label intro = new Label();
     private final ToggleButton sew;
     private final VBox list = new VBox(10);
     private final List<SeamCard> cards = new ArrayList<>();
 
     SeamsStep(Session session, Marker marker) {
-        this.session = session;
-        this.marker = marker;
-        setSpacing(12);
-        getStyleClass().add("step-page");
+        super(session, marker, MarkState.Step.SEAMS);
         intro.setWrapText(true);
         sew = Parts.tool(Tool.SEW, marker);
-        getChildren().setAll(intro, new HBox(sew), list);
-        session.deskProperty().addListener((o, before, now) -> show());
-        marker.stateProperty().addListener((o, before, now) -> show());
-        show();
+        begin(intro, new HBox(sew), list);
     }
 
-    private void show() {
-        if (seen != null && !marker.state().on()) {
-            return;
-        }
-        Seen now = Seen.of(session.desk(), marker.state());
-        if (now.equals(seen)) {
-            return;
-        }
-        seen = now;
-        Desk desk = session.desk();
-        Words words = desk.words();
+    @Override
+    void words(Words words) {
         Parts.show(sew, Tool.SEW, marker, words);
-        MarkState state = marker.state();
-        if (!state.on() || state.step() != MarkState.Step.SEAMS) {
-            return;
-        }
+    }
+
+    @Override
+    void show(Desk desk, MarkState state) {
         SeamsView view = SeamsView.of(desk);
-        intro.setText(words.of(view.seams().isEmpty() ? "editor.seams.none" : "editor.seams.intro"));
+        intro.setText(desk.words().of(view.seams().isEmpty() ? "editor.seams.none" : "editor.seams.intro"));
         if (cards.size() != view.seams().size()) {
             cards.clear();
             view.seams().forEach(s -> cards.add(new SeamCard(session, marker)));

@@ -8,24 +8,19 @@ import java.util.List;
 import java.util.Map;
 import javafx.geometry.HPos;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** Why not a size up? The change beside what scaling the pieces to the same girth would have done. */
-public final class SizePanel extends ScrollPane {
-    private final Session session;
+public final class SizePanel extends SheetPage {
     private final Label intro = new Label();
     private final Label sum = new Label();
     private final GridPane grid = new GridPane();
 
     public SizePanel(Session session) {
-        this.session = session;
-        setId("size-up");
-        setFitToWidth(true);
-        getStyleClass().add("sheet-page");
+        super(session, "size-up");
         intro.setWrapText(true);
         intro.getStyleClass().add("page-intro");
         sum.setWrapText(true);
@@ -39,19 +34,13 @@ public final class SizePanel extends ScrollPane {
             number.setHalignment(HPos.RIGHT);
             grid.getColumnConstraints().add(number);
         }
-        setContent(new VBox(12, intro, grid, sum));
-        // Scaling and measuring again takes a moment; a page that is not looked at needs no numbers.
-        session.deskProperty().addListener((o, before, now) -> showIfSeen(now));
-        visibleProperty().addListener(o -> showIfSeen(session.desk()));
+        begin(new VBox(12, intro, grid, sum));
     }
 
-    private void showIfSeen(Desk desk) {
-        if (isVisible()) {
-            show(SizeWords.of(desk), desk.words());
-        }
-    }
-
-    private void show(SizeWords shown, Words words) {
+    @Override
+    void show(Desk desk) {
+        Words words = desk.words();
+        SizeWords shown = SizeWords.of(desk);
         intro.setText(shown.intro());
         grid.getChildren().clear();
         boolean any = !shown.lines().isEmpty();

@@ -4,6 +4,7 @@ import easewright.editor.mark.MarkState;
 import easewright.editor.mark.Marker;
 import easewright.editor.mark.SuggestView;
 import easewright.editor.mark.Thoughts;
+import easewright.editor.model.Desk;
 import easewright.editor.model.Session;
 import easewright.text.Words;
 import java.util.ArrayList;
@@ -21,10 +22,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** What is suggested, with a box to tick for each; the table shows what would come of it. */
-final class SuggestStep extends VBox {
-    private final Session session;
-    private final Marker marker;
-    private Seen seen;
+final class SuggestStep extends StepPage {
     private final Consumer<String> shower;
     private final Label intro = new Label();
     private final Button accept = new Button();
@@ -42,11 +40,8 @@ final class SuggestStep extends VBox {
      * @param done   called when the marks were made
      */
     SuggestStep(Session session, Marker marker, Consumer<String> shower, Runnable done) {
-        this.session = session;
-        this.marker = marker;
+        super(session, marker, MarkState.Step.SUGGESTED);
         this.shower = shower;
-        setSpacing(12);
-        getStyleClass().add("step-page");
         intro.setWrapText(true);
         accept.setId("suggest-accept");
         accept.getStyleClass().add("accent");
@@ -68,40 +63,26 @@ final class SuggestStep extends VBox {
         head = new HBox(8, accept, gap, all, none);
         head.setAlignment(Pos.CENTER_LEFT);
         list.setSpacing(14);
-        getChildren().setAll(intro, again, head, list);
-        session.deskProperty().addListener((o, before, now) -> show());
-        marker.stateProperty().addListener((o, before, now) -> show());
-        show();
+        begin(intro, again, head, list);
     }
 
-    private void show() {
-        if (seen != null && !marker.state().on()) {
-            return;
-        }
-        Seen now = Seen.of(session.desk(), marker.state());
-        if (now.equals(seen)) {
-            return;
-        }
-        seen = now;
-        Words words = session.desk().words();
-        all.setText(words.of("editor.suggest.all"));
-        Hints.on(all, words.of("editor.suggest.all.hint"));
-        none.setText(words.of("editor.suggest.none-of-them"));
-        Hints.on(none, words.of("editor.suggest.none-of-them.hint"));
+    @Override
+    void words(Words words) {
+        Parts.say(all, words, "editor.suggest.all");
+        Parts.say(none, words, "editor.suggest.none-of-them");
         Hints.on(accept, words.of("editor.suggest.accept.hint"));
-        MarkState state = marker.state();
-        if (!state.on() || state.step() != MarkState.Step.SUGGESTED) {
-            return;
-        }
+    }
+
+    @Override
+    void show(Desk desk, MarkState state) {
+        Words words = desk.words();
         Thoughts thoughts = state.thoughts();
         boolean stopped = thoughts.way() == Thoughts.Way.STOPPED;
-        again.setText(words.of("editor.suggest.again"));
-        Hints.on(again, words.of("editor.suggest.again.hint"));
+        Parts.say(again, words, "editor.suggest.again");
         again.setVisible(stopped);
         again.setManaged(stopped);
         if (thoughts.last().isPresent()) {
-            SuggestView view =
-                    SuggestView.of(session.desk(), thoughts.last().get().suggestions(), state);
+            SuggestView view = SuggestView.of(desk, thoughts.last().get().suggestions(), state);
             if (!view.equals(shown)) {
                 shown = view;
                 show(view, words);

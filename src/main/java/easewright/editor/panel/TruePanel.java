@@ -15,7 +15,6 @@ import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -25,8 +24,7 @@ import javafx.scene.layout.VBox;
  * What could be made to fit again after the changes, and what is not true as it will be sewn: each with what it would
  * move, shown on the table while it is pointed at, and done by one press.
  */
-public final class TruePanel extends ScrollPane {
-    private final Session session;
+public final class TruePanel extends SheetPage {
     private final TrueBench bench;
     private final Consumer<Pointed> shower;
     private final Label intro = new Label();
@@ -39,35 +37,24 @@ public final class TruePanel extends ScrollPane {
      * @param shower brings a place into sight
      */
     public TruePanel(Session session, TrueBench bench, Consumer<Pointed> shower) {
-        this.session = session;
+        super(session, "true");
         this.bench = bench;
         this.shower = shower;
-        setId("true");
-        setFitToWidth(true);
         setHbarPolicy(ScrollBarPolicy.NEVER);
-        getStyleClass().add("sheet-page");
         intro.getStyleClass().add("page-intro");
         intro.setWrapText(true);
-        setContent(new VBox(12, intro, list));
+        begin(new VBox(12, intro, list));
         bench.workProperty().addListener((o, before, now) -> showIfSeen());
-        session.deskProperty().addListener((o, before, now) -> showIfSeen());
         visibleProperty().addListener(o -> {
-            showIfSeen();
             if (!isVisible()) {
                 held = Optional.empty();
                 session.point(held);
             }
         });
-        showIfSeen();
     }
 
-    private void showIfSeen() {
-        if (isVisible()) {
-            show(session.desk());
-        }
-    }
-
-    private void show(Desk desk) {
+    @Override
+    void show(Desk desk) {
         Words words = desk.words();
         Optional<TrueWork> now = bench.work();
         if (now.isEmpty()) {

@@ -1,0 +1,73 @@
+package easewright.editor.panel;
+
+import javafx.css.PseudoClass;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+
+/**
+ * A field whose text is taken by Enter or by leaving it. What is not accepted stays in the field, marked, with the
+ * reason beside it; Escape brings back what was there.
+ */
+abstract class CheckedField extends TextField {
+    private static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
+
+    private final Label complaint;
+    private String shown = "";
+
+    /**
+     * @param complaint says what is wrong; hidden while nothing is
+     */
+    CheckedField(Label complaint) {
+        this.complaint = complaint;
+        complaint.getStyleClass().add("complaint");
+        complaint.setWrapText(true);
+        complain("");
+        setOnAction(e -> commit());
+        focusedProperty().addListener((o, was, is) -> {
+            if (!is) {
+                commit();
+            }
+        });
+        addEventFilter(KeyEvent.KEY_PRESSED, e -> {
+            if (e.getCode() == KeyCode.ESCAPE && !getText().equals(shown)) {
+                setText(shown);
+                complain("");
+                e.consume();
+            }
+        });
+    }
+
+    /** Names the field for screen readers and for the pointer. */
+    final void describe(String name, String hint) {
+        setAccessibleText(name);
+        Hints.on(this, hint);
+    }
+
+    /** Takes what was typed, or says why not. */
+    abstract void commit();
+
+    /** What the field held before anything was typed. */
+    final String shown() {
+        return shown;
+    }
+
+    /** Holds a text as that of the thing itself, whatever is being typed. */
+    final void hold(String text) {
+        shown = text;
+    }
+
+    final boolean isWrong() {
+        return getPseudoClassStates().contains(WRONG);
+    }
+
+    /** Says what is wrong; nothing where nothing is. */
+    final void complain(String words) {
+        pseudoClassStateChanged(WRONG, !words.isEmpty());
+        complaint.setText(words);
+        complaint.setVisible(!words.isEmpty());
+        complaint.setManaged(!words.isEmpty());
+        setAccessibleHelp(words);
+    }
+}

@@ -1,0 +1,38 @@
+package easewright.editor.panel;
+
+import easewright.editor.model.Desk;
+import easewright.editor.model.Session;
+import javafx.scene.Node;
+import javafx.scene.control.ScrollPane;
+
+/**
+ * A page beside the table. Scaling, measuring and wording take a moment, so a page that is not looked at waits until it
+ * is.
+ */
+abstract class SheetPage extends ScrollPane {
+    final Session session;
+
+    SheetPage(Session session, String id) {
+        this.session = session;
+        setId(id);
+        setFitToWidth(true);
+        getStyleClass().add("sheet-page");
+    }
+
+    /** Fills the page, which from now on follows the desk. */
+    final void begin(Node content) {
+        setContent(content);
+        session.deskProperty().addListener((o, before, now) -> showIfSeen());
+        visibleProperty().addListener(o -> showIfSeen());
+        showIfSeen();
+    }
+
+    final void showIfSeen() {
+        if (isVisible()) {
+            show(session.desk());
+        }
+    }
+
+    /** Shows the desk as it is now. */
+    abstract void show(Desk desk);
+}
