@@ -41,23 +41,6 @@ public final class AtomicSave {
     }
 
     /**
-     * Saves a file that was made from another one, which must not be touched.
-     *
-     * @param input the file that was read
-     * @throws SvgProblem {@code save-over-input} if both are the same file; else as {@link #save(Path, byte[])}
-     */
-    public static void saveElsewhere(Path target, byte[] content, Path input) throws SvgProblem {
-        try {
-            if (Files.exists(target) && Files.exists(input) && Files.isSameFile(target, input)) {
-                throw problem("save-over-input", target, null);
-            }
-        } catch (IOException e) {
-            throw problem("save-failed", target, e);
-        }
-        save(target, content);
-    }
-
-    /**
      * Saves a file, new or in place of whatever is there. Permissions, owner, group and extended attributes of a file
      * that is replaced are kept as far as this user may; a symbolic link stays one and its target is replaced.
      *

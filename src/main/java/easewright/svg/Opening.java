@@ -64,9 +64,7 @@ record Opening(
             pattern = read.pattern();
             findings.addAll(read.findings());
             double factor = Math.sqrt(drawn.rescaled().determinant());
-            if (factor != 1 && options.statedToo()) {
-                pattern = StatedLengths.scaled(pattern, factor);
-            } else if (factor != 1 && !StatedLengths.of(pattern).isEmpty()) {
+            if (factor != 1 && !StatedLengths.of(pattern).isEmpty()) {
                 findings.add(Finding.of("stated-lengths-kept", Severity.CAUTION, "")
                         .with("count.number", StatedLengths.of(pattern).size())
                         .with("factor.number", factor));

@@ -7,17 +7,13 @@ import java.util.Set;
  * What a person said about a file on opening it.
  *
  * @param mmPerUnit what a line of known length shows: mm per user unit of the root element, if anything
- * @param statedToo whether another scale than before also changes the lengths that were stated, such as allowances:
- *                  right where they were taken from the drawing, wrong where they are what the paper says
  * @param layers    keys of the only layers to read, hidden ones among them; empty for all that are shown
  * @param besides   keys of layers to read although they are hidden
  * @param without   keys of layers to leave out although they are shown
  */
-public record ReadOptions(
-        OptionalDouble mmPerUnit, Set<String> layers, boolean statedToo, Set<String> besides, Set<String> without) {
+public record ReadOptions(OptionalDouble mmPerUnit, Set<String> layers, Set<String> besides, Set<String> without) {
     /** The file as it stands. */
-    public static final ReadOptions AS_FILED =
-            new ReadOptions(OptionalDouble.empty(), Set.of(), false, Set.of(), Set.of());
+    public static final ReadOptions AS_FILED = new ReadOptions(OptionalDouble.empty(), Set.of(), Set.of(), Set.of());
 
     /**
      * @throws IllegalArgumentException if {@code mmPerUnit} is not above 0
@@ -32,20 +28,16 @@ public record ReadOptions(
     }
 
     public ReadOptions withScale(double mm) {
-        return new ReadOptions(OptionalDouble.of(mm), layers, statedToo, besides, without);
+        return new ReadOptions(OptionalDouble.of(mm), layers, besides, without);
     }
 
     /** Only these layers; all that are shown if there are none. */
     public ReadOptions withLayers(Set<String> chosen) {
-        return new ReadOptions(mmPerUnit, chosen, statedToo, Set.of(), Set.of());
+        return new ReadOptions(mmPerUnit, chosen, Set.of(), Set.of());
     }
 
     /** What is shown, and these layers besides, without those. */
     public ReadOptions withShown(Set<String> more, Set<String> less) {
-        return new ReadOptions(mmPerUnit, Set.of(), statedToo, more, less);
-    }
-
-    public ReadOptions withStatedToo(boolean too) {
-        return new ReadOptions(mmPerUnit, layers, too, besides, without);
+        return new ReadOptions(mmPerUnit, Set.of(), more, less);
     }
 }

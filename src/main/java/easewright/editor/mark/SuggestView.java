@@ -38,10 +38,6 @@ public record SuggestView(String intro, List<Group> groups, int taken) {
         public Group {
             rows = List.copyOf(rows);
         }
-
-        public boolean anyTaken() {
-            return rows.stream().anyMatch(Row::taken);
-        }
     }
 
     /**

@@ -17,10 +17,6 @@ record PaperPiece(Piece piece, PieceMeasures measures, CutLine cut, Affine uprig
     /** A grain this near to upright, or to level, is taken as exactly so, and coordinates keep their digits, radians. */
     private static final double STRAIGHT = 1e-12;
 
-    static PaperPiece of(Piece piece, PieceMeasures measures, List<PieceLabel.Line> label) {
-        return new PaperPiece(piece, measures, CutLine.of(piece), upright(piece), label);
-    }
-
     static Affine upright(Piece piece) {
         Point grain = piece.grainDirection();
         if (Math.abs(grain.x()) < STRAIGHT) {
