@@ -137,7 +137,8 @@ final class ShiftBuilder {
         do {
             double before = first + (last - first) * done / whole;
             done += chord(i);
-            double after = first + (last - first) * done / whole;
+            // To the last bit: the next segment starts just there.
+            double after = next(i) == end ? last : first + (last - first) * done / whole;
             lay(i, new double[] {before, (2 * before + after) / 3, (before + 2 * after) / 3, after}, 0, 1);
             i = next(i);
         } while (i != end);
