@@ -19,6 +19,7 @@ import easewright.editor.panel.ViewButtons;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import javafx.animation.AnimationTimer;
 import javafx.animation.PauseTransition;
 import javafx.application.Application;
 import javafx.application.Platform;
@@ -38,8 +39,11 @@ import javafx.util.Duration;
 
 /** Puts the parts of the window together and gives them their keys. */
 final class EditorWindow {
-    /** So long after the window is shown, what is not to be seen yet is made ready. */
+    /** So long after the start page is seen, what is not to be seen yet is made ready. */
     private static final Duration SETTLED = Duration.millis(700);
+
+    /** After so many pictures the start page is seen, however long the first ones take. */
+    private static final int PICTURES = 4;
 
     /** A file is held over the window that may be dropped. */
     private static final PseudoClass DROPPING = PseudoClass.getPseudoClass("dropping");
@@ -88,12 +92,10 @@ final class EditorWindow {
         stage.setScene(scene);
         stage.setMinWidth(940);
         stage.setMinHeight(620);
-        PauseTransition settled = new PauseTransition(SETTLED);
-        settled.setOnFinished(e -> sheet());
         stage.setOnShown(e -> {
             // The window is there first, and what lies in it a moment later.
             Platform.runLater(() -> middle.getChildren().add(1, new StartPanel(session, files)));
-            settled.play();
+            afterPictures();
         });
         stage.setOnHidden(e -> files.close());
         stage.focusedProperty().addListener((o, was, is) -> {
@@ -107,6 +109,23 @@ final class EditorWindow {
                 files.leaving(stage::hide);
             }
         });
+    }
+
+    private void afterPictures() {
+        PauseTransition settled = new PauseTransition(SETTLED);
+        settled.setOnFinished(e -> sheet());
+        new AnimationTimer() {
+            private int pictures;
+
+            @Override
+            public void handle(long now) {
+                pictures++;
+                if (pictures == PICTURES) {
+                    stop();
+                    settled.play();
+                }
+            }
+        }.start();
     }
 
     private void show(Stage stage, Desk desk) {

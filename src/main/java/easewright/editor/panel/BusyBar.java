@@ -29,11 +29,8 @@ public final class BusyBar extends HBox {
         getStyleClass().add("notice");
         setAlignment(Pos.CENTER_LEFT);
         setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
-        ProgressIndicator turning = new ProgressIndicator();
-        turning.setPrefSize(20, 20);
         cancel.setId("busy-cancel");
         cancel.getStyleClass().add("small");
-        getChildren().setAll(turning, what, cancel);
         seen(false);
         moment.setOnFinished(e -> seen(true));
         background.workProperty().addListener((o, before, now) -> show(now));
@@ -45,6 +42,7 @@ public final class BusyBar extends HBox {
             seen(false);
             return;
         }
+        fill();
         Words words = session.desk().words();
         Background.Work now = work.get();
         what.setText(words.of("editor.busy." + now.what(), Map.of("file", now.file())));
@@ -54,6 +52,15 @@ public final class BusyBar extends HBox {
         cancel.setManaged(now.cancel().isPresent());
         cancel.setOnAction(e -> now.cancel().ifPresent(Runnable::run));
         moment.playFromStart();
+    }
+
+    /** The sign that turns has many parts, and most starts of the program never show it. */
+    private void fill() {
+        if (getChildren().isEmpty()) {
+            ProgressIndicator turning = new ProgressIndicator();
+            turning.setPrefSize(20, 20);
+            getChildren().setAll(turning, what, cancel);
+        }
     }
 
     private void seen(boolean is) {

@@ -21,7 +21,7 @@ import javafx.scene.layout.HBox;
  * lies over the drawing. The latest is shown first; the others can be chosen.
  */
 public final class LeftBehindBar extends HBox {
-    private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("d MMMM, HH:mm", Locale.ENGLISH);
+    private static final String WHEN = "d MMMM, HH:mm";
 
     private final FileWork files;
     private final List<KeptWork> works;
@@ -38,6 +38,14 @@ public final class LeftBehindBar extends HBox {
         setId("left-behind");
         getStyleClass().add("left-behind");
         setAlignment(Pos.CENTER_LEFT);
+        // Hardly ever is anything left behind: its parts are not to delay the window.
+        if (!works.isEmpty()) {
+            fill();
+        }
+        show();
+    }
+
+    private void fill() {
         Label sign = new Label("!");
         sign.getStyleClass().addAll("sign", "caution");
         sign.setMinWidth(USE_PREF_SIZE);
@@ -61,7 +69,6 @@ public final class LeftBehindBar extends HBox {
             control.setMinWidth(USE_PREF_SIZE);
         }
         getChildren().setAll(sign, what, Parts.gap(), others, back, discard, later);
-        show();
     }
 
     private void away() {
@@ -108,8 +115,9 @@ public final class LeftBehindBar extends HBox {
     }
 
     private static String line(KeptWork work, Words words) {
+        DateTimeFormatter when = DateTimeFormatter.ofPattern(WHEN, Locale.ENGLISH);
         Map<String, Object> values =
-                Map.of("file", name(work), "when", WHEN.format(work.at().atZone(ZoneId.systemDefault())));
+                Map.of("file", name(work), "when", when.format(work.at().atZone(ZoneId.systemDefault())));
         return words.of("editor.left.work", values);
     }
 

@@ -16,6 +16,20 @@ public final class ViewButtons extends HBox {
     public ViewButtons(Session session, CuttingTable table, Marker marker) {
         getStyleClass().add("view-buttons");
         setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
+        session.deskProperty().addListener((o, before, now) -> show(session, table, marker));
+        show(session, table, marker);
+    }
+
+    /** The buttons are made for the first drawing: an empty table shows none. */
+    private void show(Session session, CuttingTable table, Marker marker) {
+        boolean open = session.desk().isOpen();
+        if (open && getChildren().isEmpty()) {
+            fill(session, table, marker);
+        }
+        setVisible(open);
+    }
+
+    private void fill(Session session, CuttingTable table, Marker marker) {
         Words words = session.desk().words();
         ToggleButton drawing = new ToggleButton();
         drawing.setId("view-drawing");
@@ -30,8 +44,6 @@ public final class ViewButtons extends HBox {
                         button(words, "all", Icons.ALL, table::fit),
                         button(words, "tape", Icons.TAPE, () -> marker.take(Tool.TAPE)),
                         drawing);
-        session.deskProperty().addListener((o, before, now) -> setVisible(now.isOpen()));
-        setVisible(session.desk().isOpen());
     }
 
     private static Button button(Words words, String key, String icon, Runnable act) {
