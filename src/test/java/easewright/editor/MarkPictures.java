@@ -1,6 +1,7 @@
 package easewright.editor;
 
 import easewright.editor.model.OpenFile;
+import easewright.editor.model.Opened;
 import easewright.svg.SvgFile;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -22,7 +23,8 @@ public final class MarkPictures extends Director {
         size(1280, 800);
         SvgFile svg = SvgFile.read(drawing);
         act(() -> app.session()
-                .open(new OpenFile(svg, Optional.empty(), drawing.getFileName().toString())));
+                .open(Opened.of(new OpenFile(
+                        svg, Optional.empty(), drawing.getFileName().toString()))));
         press("#step-scale");
         picture("scale");
         press("#scale-check");

@@ -4,6 +4,7 @@ import easewright.editor.mark.LayerChoice;
 import easewright.editor.mark.MarkRefused;
 import easewright.editor.model.Desk;
 import easewright.editor.model.OpenFile;
+import easewright.editor.model.Opened;
 import easewright.editor.model.Sample;
 import easewright.editor.model.Session;
 import easewright.editor.model.Settings;
@@ -28,10 +29,9 @@ import java.util.concurrent.Callable;
 public final class FileWork {
     private final Session session;
     private final Asking asking;
-    private final Path folder;
     private final Background background = new Background();
     private final SafeKeeping safe;
-    private Settings settings;
+    private final Remembered remembered;
 
     /**
      * @param folder where settings and unsaved work are kept
@@ -39,10 +39,9 @@ public final class FileWork {
     public FileWork(Session session, Asking asking, Settings settings, Path folder) {
         this.session = session;
         this.asking = asking;
-        this.settings = settings;
-        this.folder = folder;
+        this.remembered = new Remembered(settings, folder);
         this.safe = new SafeKeeping(session, background, folder);
-        session.deskProperty().addListener((o, before, now) -> remember(now));
+        session.deskProperty().addListener((o, before, now) -> remembered.see(now));
     }
 
     /** Where the user is asked about files. */
@@ -55,21 +54,13 @@ public final class FileWork {
         return background;
     }
 
-    private void remember(Desk desk) {
-        Settings now = settings.withUnit(desk.unit()).withDark(desk.dark());
-        if (!now.equals(settings)) {
-            settings = now;
-            settings.write(folder);
-        }
-    }
-
     public Words words() {
         return session.desk().words();
     }
 
     /** Files opened lately that are still there. */
     public List<Path> recent() {
-        return settings.recent().stream().filter(Files::isReadable).toList();
+        return remembered.recent();
     }
 
     /** Work that a crash left behind, the latest first. */
@@ -113,8 +104,8 @@ public final class FileWork {
         leaving(() -> background.whileWaiting(
                 "reading",
                 name,
-                reading,
-                svg -> laid(new OpenFile(svg, path, name)),
+                () -> Opened.of(new OpenFile(reading.call(), path, name)),
+                this::laid,
                 problem -> failed(problem, name)));
     }
 
@@ -134,10 +125,11 @@ public final class FileWork {
                 problem -> failed(problem, file.name()));
     }
 
-    private void laid(OpenFile file) {
+    private void laid(Opened opened) {
+        OpenFile file = opened.file();
         safe.settled();
-        session.open(file);
-        file.path().ifPresent(this::remember);
+        session.open(opened);
+        file.path().ifPresent(remembered::used);
         if (!safe.claim(file.path())) {
             session.say(true, "editor.said.open-elsewhere", Map.of("file", file.name()));
         }
@@ -149,20 +141,29 @@ public final class FileWork {
         leaving(() -> background.whileWaiting(
                 "reading",
                 name,
-                () -> SvgFile.read(work.bytes(), name),
-                svg -> restored(work, svg, name),
+                () -> kept(work, name),
+                opened -> restored(work, opened),
                 problem -> failed(problem, name)));
     }
 
-    private void restored(KeptWork work, SvgFile svg, String name) {
+    private static Opened kept(KeptWork work, String name) throws SvgProblem {
         // Where the file was changed since, its place is not taken for granted: the user says where to save.
         boolean itsPlace = work.original().isAbsolute() && !work.originalChanged();
         Optional<Path> path = itsPlace ? Optional.of(work.original()) : Optional.empty();
-        session.restore(new OpenFile(svg, path, name, path.flatMap(FileWork::fingerprint)));
-        safe.claim(path);
+        SvgFile svg = SvgFile.read(work.bytes(), name);
+        return Opened.of(new OpenFile(svg, path, name, path.flatMap(FileWork::fingerprint)));
+    }
+
+    private void restored(KeptWork work, Opened opened) {
+        OpenFile file = opened.file();
+        session.restore(opened);
+        safe.claim(file.path());
         safe.discard(work);
-        boolean changed = work.original().isAbsolute() && !itsPlace;
-        session.say(changed, changed ? "editor.said.restored-changed" : "editor.said.restored", Map.of("file", name));
+        boolean changed = work.original().isAbsolute() && file.path().isEmpty();
+        session.say(
+                changed,
+                changed ? "editor.said.restored-changed" : "editor.said.restored",
+                Map.of("file", file.name()));
     }
 
     private static Optional<Fingerprint> fingerprint(Path file) {
@@ -176,11 +177,6 @@ public final class FileWork {
     /** Throws away work that a crash left behind. */
     public void discard(KeptWork work) {
         safe.discard(work);
-    }
-
-    private void remember(Path path) {
-        settings = settings.withRecent(path);
-        settings.write(folder);
     }
 
     /** Saves to the same file, or asks for one where there is none yet. */
@@ -238,7 +234,7 @@ public final class FileWork {
 
     private void saved(Path path, AtomicSave.Saved saved, Desk written, Runnable next) {
         session.saved(path, saved.fingerprint(), written.pattern());
-        remember(path);
+        remembered.used(path);
         safe.claim(Optional.of(path));
         session.say(
                 false, "editor.said.saved", Map.of("file", path.getFileName().toString()));

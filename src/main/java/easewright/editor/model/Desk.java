@@ -50,6 +50,22 @@ public record Desk(
                 dark);
     }
 
+    /** A file as it was opened. */
+    static Desk of(Opened opened, LengthUnit unit, boolean dark) {
+        Pattern pattern = opened.file().svg().pattern();
+        return new Desk(
+                        Optional.of(opened.file()),
+                        History.of(pattern),
+                        opened.reading(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        unit,
+                        dark)
+                .withWanted(Wanted.first(pattern));
+    }
+
     public Pattern pattern() {
         return history.present();
     }

@@ -3,7 +3,6 @@ package easewright.editor.model;
 import easewright.alter.Replay;
 import easewright.alter.Step;
 import easewright.alter.StepRefused;
-import easewright.history.History;
 import easewright.pattern.Body;
 import easewright.pattern.BodyMeasure;
 import easewright.pattern.Cloth;
@@ -52,17 +51,14 @@ public final class Session {
         desk.set(step.apply(desk.get()));
     }
 
-    /** Puts a file on the table in place of what lies there. */
-    public void open(OpenFile file) {
-        Pattern pattern = file.svg().pattern();
-        change(d -> Desk.empty(d.unit(), d.dark()).withFile(file).withHistory(History.of(pattern)));
-        pattern.levels().stream().findFirst().ifPresent(l -> chooseLevel(l.name()));
+    /** Puts a file on the table in place of what lies there, with its first level at work. */
+    public void open(Opened opened) {
+        change(d -> Desk.of(opened, d.unit(), d.dark()));
     }
 
     /** Puts work on the table that was never saved, such as what a crash left behind. */
-    public void restore(OpenFile file) {
-        open(file);
-        change(d -> d.withUnsaved());
+    public void restore(Opened opened) {
+        change(d -> Desk.of(opened, d.unit(), d.dark()).withUnsaved());
     }
 
     /** Puts the level to work: highlighted on the table and ready in "this much, here". */
@@ -102,9 +98,8 @@ public final class Session {
     /** Another pattern with other marks, body or wishes; one step that can be undone. */
     public void edit(Pattern pattern) {
         change(d -> {
-            Optional<Wanted> wanted = d.wanted()
-                    .filter(w -> pattern.level(w.level()).isPresent())
-                    .or(() -> pattern.levels().stream().findFirst().map(l -> Wanted.at(l.name(), l.kind())));
+            Optional<Wanted> wanted =
+                    d.wanted().filter(w -> pattern.level(w.level()).isPresent()).or(() -> Wanted.first(pattern));
             return d.withHistory(d.history().to(pattern)).withWanted(wanted);
         });
     }

@@ -47,6 +47,11 @@ public record Wanted(
                 level, 0, Set.of(), Taper.SMOOTH, belowTheWaist(kind), Side.BOTH, false, false, Optional.empty());
     }
 
+    /** Nothing yet, at the first level of a pattern; empty where it has none. */
+    static Optional<Wanted> first(Pattern pattern) {
+        return pattern.levels().stream().findFirst().map(l -> at(l.name(), l.kind()));
+    }
+
     private static boolean belowTheWaist(LevelKind kind) {
         return kind == LevelKind.HIP || kind == LevelKind.HIGH_HIP || kind == LevelKind.THIGH;
     }

@@ -5,38 +5,27 @@ import easewright.editor.model.Hold;
 import easewright.editor.model.Pointed;
 import easewright.editor.model.Session;
 import easewright.editor.model.TableScenes;
-import easewright.editor.paint.Ink;
-import easewright.editor.paint.LabelRoom;
-import easewright.editor.paint.MarkPainter;
-import easewright.editor.paint.MarkScene;
-import easewright.editor.paint.OverlayPainter;
-import easewright.editor.paint.PointPainter;
-import easewright.editor.paint.TablePainter;
 import easewright.editor.paint.TableScene;
 import easewright.editor.paint.Underlay;
 import easewright.editor.paint.Viewport;
 import easewright.geom.Box;
 import easewright.geom.Point;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.beans.property.BooleanProperty;
 import javafx.scene.AccessibleRole;
-import javafx.scene.canvas.Canvas;
 import javafx.scene.layout.Region;
 
 /**
- * The table with the pieces. Two canvases the size of the view: one for what lies there, one for what comes and goes
- * with the pointer. Paints at most once a frame, and only when something changed.
+ * The table with the pieces. Paints at most once a frame, and only when something changed.
  */
 public final class CuttingTable extends Region {
     private static final double MARGIN = 56;
 
     private final Session session;
-    private final Canvas ground = new Canvas();
-    private final Canvas overlay = new Canvas();
+    private final TableCanvases canvases = new TableCanvases();
     private final TableMouse mouse;
     private final DrawingBelow below;
     private final PlaceHand places;
@@ -51,8 +40,7 @@ public final class CuttingTable extends Region {
     private Desk seen;
 
     private TableScene scene = new TableScene(List.of(), false);
-    private List<Hold> holds = List.of();
-    private int pointedHold = -1;
+    private final TableHolds holds = new TableHolds();
     /** Until the user looks elsewhere, all of the pieces stay in view, however the window changes. */
     private boolean showingAll = true;
 
@@ -68,11 +56,7 @@ public final class CuttingTable extends Region {
         getStyleClass().add("cutting-table");
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.NODE);
-        ground.setManaged(false);
-        overlay.setManaged(false);
-        overlay.setMouseTransparent(true);
-        ground.setMouseTransparent(true);
-        getChildren().setAll(ground, overlay);
+        getChildren().setAll(canvases.both());
         // A canvas paints what it is given even when empty; the region itself has to be there for the mouse.
         setPickOnBounds(true);
         session.deskProperty().addListener((o, before, now) -> follow(before, now));
@@ -89,15 +73,11 @@ public final class CuttingTable extends Region {
 
     @Override
     protected void layoutChildren() {
-        ground.relocate(0, 0);
-        overlay.relocate(0, 0);
+        canvases.both().forEach(c -> c.relocate(0, 0));
     }
 
     private void resized() {
-        ground.setWidth(getWidth());
-        ground.setHeight(getHeight());
-        overlay.setWidth(getWidth());
-        overlay.setHeight(getHeight());
+        canvases.resize(getWidth(), getHeight());
         if (showingAll) {
             fit();
         }
@@ -109,10 +89,7 @@ public final class CuttingTable extends Region {
                 || now.isOtherWork(before)
                 || before.pattern().pieces().isEmpty();
         scene = sight(now);
-        holds = now.holds();
-        if (pointedHold >= holds.size()) {
-            pointedHold = -1;
-        }
+        holds.show(now.holds());
         setAccessibleText(now.words()
                 .of(
                         "editor.table.accessible",
@@ -141,24 +118,10 @@ public final class CuttingTable extends Region {
     }
 
     private void paint() {
-        Desk desk = session.desk();
-        Ink ink = desk.dark() ? Ink.DARK : Ink.LIGHT;
         Underlay underlay = hand.filter(MarkHand::isOpen)
                 .map(h -> below.seen(view, getWidth(), getHeight(), pixels()))
                 .orElse(Underlay.NONE);
-        LabelRoom room =
-                TablePainter.paint(ground.getGraphicsContext2D(), getWidth(), getHeight(), view, ink, scene, underlay);
-        OverlayPainter.paint(
-                overlay.getGraphicsContext2D(), getWidth(), getHeight(), view, ink, grips(), amountWords(desk));
-        desk.pointed()
-                .flatMap(p -> p.at().map(at -> p))
-                .ifPresent(p ->
-                        PointPainter.paint(overlay.getGraphicsContext2D(), view, ink, p.at().orElseThrow(), p.lines()));
-        places.paint(overlay.getGraphicsContext2D(), view, ink);
-        hand.ifPresent(h -> {
-            MarkScene marks = underlay.drawn().isPresent() ? h.scene().withoutCaptions() : h.scene();
-            MarkPainter.paint(overlay.getGraphicsContext2D(), view, ink, marks, room);
-        });
+        canvases.paint(session.desk(), view, scene, underlay, isMarking() ? List.of() : holds.grips(), places, hand);
     }
 
     /** Of the screen to one of the view. */
@@ -171,25 +134,6 @@ public final class CuttingTable extends Region {
     /** Whether the drawing itself is shown under the pieces while marks are made. */
     BooleanProperty drawingShownProperty() {
         return below.onProperty();
-    }
-
-    private List<OverlayPainter.Grip> grips() {
-        List<OverlayPainter.Grip> grips = new ArrayList<>();
-        if (isMarking()) {
-            return grips;
-        }
-        for (int i = 0; i < holds.size(); i++) {
-            grips.add(new OverlayPainter.Grip(holds.get(i).at(), holds.get(i).outward(), i == pointedHold));
-        }
-        return grips;
-    }
-
-    private static String amountWords(Desk desk) {
-        return desk.wanted()
-                .filter(w -> w.amount() != 0)
-                .map(w ->
-                        desk.words().of("editor.table.amount", Map.of("level", w.level(), "amount.signed", w.amount())))
-                .orElse("");
     }
 
     // ---- view ----
@@ -294,7 +238,7 @@ public final class CuttingTable extends Region {
     }
 
     List<Hold> holds() {
-        return holds;
+        return holds.all();
     }
 
     boolean isMarking() {
@@ -303,27 +247,25 @@ public final class CuttingTable extends Region {
 
     /** Where the holds are on the screen, for keys and tests. */
     public List<Point> holdsOnScreen() {
-        return holds.stream().map(h -> view.toScreen(h.at())).toList();
+        return holds.onScreen(view);
     }
 
     /** Gives the next hold the keyboard's attention. */
     void nextHold(int step) {
-        if (!holds.isEmpty()) {
-            pointedHold = Math.floorMod(pointedHold + step, holds.size());
+        if (holds.next(step)) {
             repaint();
         }
     }
 
     /** Gives a hold the attention; below 0 none. */
     void pointAt(int hold) {
-        if (hold != pointedHold) {
-            pointedHold = hold;
+        if (holds.point(hold)) {
             repaint();
         }
     }
 
     boolean hasPointedHold() {
-        return pointedHold >= 0;
+        return holds.isPointed();
     }
 
     /** A place is asked for, or no more: the keys go to the table, so that Escape is heard. */

@@ -9,7 +9,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.scene.control.Label;
 
-/** A field for a length, read leniently. Of what cannot be read it says what is expected; nothing typed is ever lost. */
+/** A field for a length, read leniently. Of what cannot be read it says what is expected; nothing typed is lost. */
 final class LengthField extends CheckedField {
     private final Function<OptionalDouble, String> taker;
     private LengthUnit unit = LengthUnit.CM;

@@ -2,6 +2,7 @@ package easewright.editor.mark;
 
 import easewright.draft.Samples;
 import easewright.editor.model.OpenFile;
+import easewright.editor.model.Opened;
 import easewright.editor.model.Session;
 import easewright.pattern.Piece;
 import easewright.svg.SvgFile;
@@ -18,7 +19,7 @@ final class Bare {
 
     private Bare(SvgFile svg) {
         this.svg = svg;
-        session.open(new OpenFile(svg, Optional.empty(), "bare.svg"));
+        session.open(Opened.of(new OpenFile(svg, Optional.empty(), "bare.svg")));
         marker.begin();
         marker.go(MarkState.Step.SUGGESTED);
     }

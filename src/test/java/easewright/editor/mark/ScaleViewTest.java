@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import easewright.editor.model.OpenFile;
+import easewright.editor.model.Opened;
 import easewright.editor.model.Session;
 import easewright.geom.Point;
 import easewright.pattern.ChangeNote;
@@ -24,8 +25,8 @@ class ScaleViewTest {
 
     private void open(String root, String body) throws SvgProblem {
         String text = "<svg xmlns='http://www.w3.org/2000/svg' " + root + ">" + body + "</svg>";
-        session.open(new OpenFile(
-                SvgFile.read(text.getBytes(StandardCharsets.UTF_8), "bare.svg"), Optional.empty(), "bare.svg"));
+        session.open(Opened.of(new OpenFile(
+                SvgFile.read(text.getBytes(StandardCharsets.UTF_8), "bare.svg"), Optional.empty(), "bare.svg")));
         marker.open(true);
     }
 

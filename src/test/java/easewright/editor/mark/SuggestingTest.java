@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import easewright.draft.Samples;
 import easewright.editor.model.OpenFile;
+import easewright.editor.model.Opened;
 import easewright.editor.model.Session;
 import easewright.svg.SvgFile;
 import easewright.text.LengthUnit;
@@ -35,8 +36,8 @@ class SuggestingTest {
     }
 
     private void open(String svg) throws Exception {
-        session.open(new OpenFile(
-                SvgFile.read(svg.getBytes(StandardCharsets.UTF_8), "bare.svg"), Optional.empty(), "bare.svg"));
+        session.open(Opened.of(new OpenFile(
+                SvgFile.read(svg.getBytes(StandardCharsets.UTF_8), "bare.svg"), Optional.empty(), "bare.svg")));
         marker.begin();
         marker.go(MarkState.Step.SUGGESTED);
     }

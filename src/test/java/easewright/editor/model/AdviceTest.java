@@ -14,7 +14,7 @@ class AdviceTest {
 
     private List<Advice> open(int sample) throws Exception {
         Sample garment = Sample.all().get(sample);
-        session.open(new OpenFile(garment.read(), Optional.empty(), garment.fileName()));
+        session.open(Opened.of(new OpenFile(garment.read(), Optional.empty(), garment.fileName())));
         return Stream.of(FitSign.Feels.values())
                 .flatMap(f -> Advice.of(session.desk(), f).stream())
                 .toList();

@@ -22,7 +22,7 @@ class CourseTest {
     @BeforeEach
     void widenHipThenLengthen() throws Exception {
         Sample skirt = Sample.all().get(0);
-        session.open(new OpenFile(skirt.read(), Optional.empty(), skirt.fileName()));
+        session.open(Opened.of(new OpenFile(skirt.read(), Optional.empty(), skirt.fileName())));
         session.chooseLevel("hip");
         want(24);
         session.edit(lengthened(session.desk().pattern()));
@@ -78,7 +78,7 @@ class CourseTest {
         byte[] written =
                 session.desk().file().orElseThrow().svg().write(session.desk().pattern());
         Session other = new Session(LengthUnit.CM, false);
-        other.open(new OpenFile(SvgFile.read(written, "again.svg"), Optional.empty(), "again.svg"));
+        other.open(Opened.of(new OpenFile(SvgFile.read(written, "again.svg"), Optional.empty(), "again.svg")));
         Course again = Course.of(other.desk());
         assertThat(again.lines()).isEqualTo(course().lines());
         double narrow = hip();

@@ -15,7 +15,7 @@ class DoubtTest {
     @BeforeEach
     void open() throws Exception {
         Sample skirt = Sample.all().get(0);
-        session.open(new OpenFile(skirt.read(), Optional.empty(), skirt.fileName()));
+        session.open(Opened.of(new OpenFile(skirt.read(), Optional.empty(), skirt.fileName())));
         session.chooseLevel("hip");
     }
 

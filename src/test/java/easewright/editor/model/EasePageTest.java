@@ -23,7 +23,7 @@ class EasePageTest {
                 .filter(s -> s.id().equals(garment))
                 .findFirst()
                 .orElseThrow();
-        session.open(new OpenFile(sample.read(), Optional.empty(), sample.fileName()));
+        session.open(Opened.of(new OpenFile(sample.read(), Optional.empty(), sample.fileName())));
         return page(Optional.empty());
     }
 

@@ -15,7 +15,7 @@ class EffectTest {
 
     private void open(int sample, String level) throws Exception {
         Sample garment = Sample.all().get(sample);
-        session.open(new OpenFile(garment.read(), Optional.empty(), garment.fileName()));
+        session.open(Opened.of(new OpenFile(garment.read(), Optional.empty(), garment.fileName())));
         session.chooseLevel(level);
     }
 

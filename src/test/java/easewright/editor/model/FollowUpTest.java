@@ -14,7 +14,7 @@ class FollowUpTest {
     @Test
     void aWiderWaistAsksForALongerWaistbandAndTakingItMakesItFit() throws Exception {
         Sample skirt = Sample.all().get(0);
-        session.open(new OpenFile(skirt.read(), Optional.empty(), skirt.fileName()));
+        session.open(Opened.of(new OpenFile(skirt.read(), Optional.empty(), skirt.fileName())));
         assertThat(FollowUp.isAsked(session.desk())).isFalse();
         session.chooseLevel("waist");
         session.want(session.desk().wanted().orElseThrow().withAmount(20));

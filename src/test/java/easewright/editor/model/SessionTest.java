@@ -29,7 +29,7 @@ class SessionTest {
     @BeforeEach
     void openTheSkirt() throws Exception {
         Sample skirt = Sample.all().get(0);
-        session.open(new OpenFile(skirt.read(), Optional.empty(), skirt.fileName()));
+        session.open(Opened.of(new OpenFile(skirt.read(), Optional.empty(), skirt.fileName())));
         session.chooseLevel("hip");
     }
 
@@ -243,7 +243,7 @@ class SessionTest {
     @Test
     void aLevelAtTheEndOfASeamStillTakesTheSeam() throws Exception {
         Sample bodice = Sample.all().get(1);
-        session.open(new OpenFile(bodice.read(), Optional.empty(), bodice.fileName()));
+        session.open(Opened.of(new OpenFile(bodice.read(), Optional.empty(), bodice.fileName())));
         session.chooseLevel("wrist");
         assertThat(session.desk().holds()).hasSize(2);
     }

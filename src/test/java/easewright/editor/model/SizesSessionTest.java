@@ -24,7 +24,7 @@ class SizesSessionTest {
     @BeforeEach
     void openTheNest() throws Exception {
         byte[] svg = Samples.files().get("skirt-sizes.svg").getBytes(StandardCharsets.UTF_8);
-        session.open(new OpenFile(SvgFile.read(svg, "nest.svg"), Optional.empty(), "nest.svg"));
+        session.open(Opened.of(new OpenFile(SvgFile.read(svg, "nest.svg"), Optional.empty(), "nest.svg")));
         session.chooseLevel("hip");
     }
 

@@ -23,7 +23,7 @@ class TrueWorkTest {
                 .orElseThrow();
         // Drafted with an armhole, a cap and a hem that meet slanted seams level.
         SvgFile untrue = SvgFile.read(Path.of("src/test/resources/command/untrue-bodice.svg"));
-        session.open(new OpenFile(untrue, Optional.empty(), bodice.fileName()));
+        session.open(Opened.of(new OpenFile(untrue, Optional.empty(), bodice.fileName())));
     }
 
     @Test
@@ -92,7 +92,7 @@ class TrueWorkTest {
     @Test
     void aSeamThatNoLongerFitsIsToldOnceInTheNotes() throws Exception {
         Sample skirt = Sample.all().get(0);
-        session.open(new OpenFile(skirt.read(), Optional.empty(), skirt.fileName()));
+        session.open(Opened.of(new OpenFile(skirt.read(), Optional.empty(), skirt.fileName())));
         session.chooseLevel("waist");
         session.want(session.desk().wanted().orElseThrow().withAmount(20));
         assertThat(Notes.of(session.desk()))
@@ -103,7 +103,7 @@ class TrueWorkTest {
     @Test
     void whatSeveralChangesAskForIsOfferedTogetherUntilItIsDone() throws Exception {
         Sample skirt = Sample.all().get(0);
-        session.open(new OpenFile(skirt.read(), Optional.empty(), skirt.fileName()));
+        session.open(Opened.of(new OpenFile(skirt.read(), Optional.empty(), skirt.fileName())));
         session.chooseLevel("waist");
         keep(12);
         session.chooseLevel("hip");
@@ -124,7 +124,7 @@ class TrueWorkTest {
     @Test
     void aMatchingChangeCanBeTakenBackAfterTheFileIsOpenedAgain() throws Exception {
         Sample skirt = Sample.all().get(0);
-        session.open(new OpenFile(skirt.read(), Optional.empty(), skirt.fileName()));
+        session.open(Opened.of(new OpenFile(skirt.read(), Optional.empty(), skirt.fileName())));
         session.chooseLevel("waist");
         keep(24);
         session.edit(FollowUp.of(session.desk()).get(0).result());
@@ -132,7 +132,7 @@ class TrueWorkTest {
         byte[] written =
                 session.desk().file().orElseThrow().svg().write(session.desk().pattern());
         double drift = drift("waistband");
-        session.open(new OpenFile(SvgFile.read(written, "again.svg"), Optional.empty(), "again.svg"));
+        session.open(Opened.of(new OpenFile(SvgFile.read(written, "again.svg"), Optional.empty(), "again.svg")));
         session.recast(Course.of(session.desk()).switched(1, false));
         assertThat(drift("waistband") - drift).isCloseTo(24, within(1e-3));
         assertThat(FollowUp.of(session.desk())).hasSize(1);

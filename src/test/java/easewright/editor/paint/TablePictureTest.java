@@ -3,6 +3,7 @@ package easewright.editor.paint;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import easewright.editor.model.OpenFile;
+import easewright.editor.model.Opened;
 import easewright.editor.model.Sample;
 import easewright.editor.model.Session;
 import easewright.editor.model.TableScenes;
@@ -45,7 +46,7 @@ class TablePictureTest {
     private static BufferedImage painted(double amount, Ink ink) throws Exception {
         Session session = new Session(LengthUnit.CM, false);
         Sample skirt = Sample.all().get(0);
-        session.open(new OpenFile(skirt.read(), Optional.empty(), skirt.fileName()));
+        session.open(Opened.of(new OpenFile(skirt.read(), Optional.empty(), skirt.fileName())));
         session.chooseLevel("hip");
         session.want(session.desk().wanted().orElseThrow().withAmount(amount));
         TableScene scene = new TableScenes().of(session.desk());

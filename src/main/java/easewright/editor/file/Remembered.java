@@ -1,0 +1,41 @@
+package easewright.editor.file;
+
+import easewright.editor.model.Desk;
+import easewright.editor.model.Settings;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+
+/** What is remembered from one time to the next: how lengths are written, light or dark, files opened lately. */
+final class Remembered {
+    private final Path folder;
+    private Settings settings;
+
+    /**
+     * @param folder where it is kept
+     */
+    Remembered(Settings settings, Path folder) {
+        this.settings = settings;
+        this.folder = folder;
+    }
+
+    void see(Desk desk) {
+        put(settings.withUnit(desk.unit()).withDark(desk.dark()));
+    }
+
+    void used(Path file) {
+        put(settings.withRecent(file));
+    }
+
+    private void put(Settings now) {
+        if (!now.equals(settings)) {
+            settings = now;
+            settings.write(folder);
+        }
+    }
+
+    /** Files opened lately that are still there. */
+    List<Path> recent() {
+        return settings.recent().stream().filter(Files::isReadable).toList();
+    }
+}
