@@ -12,5 +12,20 @@
  * <p>{@link easewright.alter.Ways} is the one list of all ways; {@link easewright.alter.SettingText} reads their settings
  * as a person writes them, {@link easewright.alter.AllSizes} for all sizes of a nest; {@link easewright.alter.Coupled}
  * says what a change asks of the pieces sewn to the changed one.
+ *
+ * <p>Where to look:
+ *
+ * <ul>
+ *   <li>displacing a run of an outline: {@code Shift}, {@code ShiftBuilder}, {@code Carry}; the exact amount is found by
+ *       {@code Exact}, {@code Root} and {@code Bisect}; seams by {@code SeamWork}, both seams alike by {@code Evening}
+ *   <li>cutting a piece and moving or turning a part: {@code Parting}, {@code PartMove}, {@code Slashed}, {@code Turned},
+ *       {@code SlashWork}
+ *   <li>darts: {@code DartWork}, {@code IntakeChange}, {@code DartMouth}, {@code DartSlide}, {@code LedOn}; sleeves:
+ *       {@code Sleeve}, {@code SleeveShape}
+ *   <li>truing: {@link easewright.alter.Truing} is the door, one {@code …Truer} a matter gives strokes ({@code Stroke}),
+ *       worked out on {@code SewnCopy} and drawn by {@code Redraw}
+ *   <li>the record: {@link easewright.alter.Settings}, {@link easewright.alter.Replay}, {@code Retrace}; sizes and sides:
+ *       {@code Scope}, {@code Within}, {@code OneSide}
+ * </ul>
  */
 package easewright.alter;
