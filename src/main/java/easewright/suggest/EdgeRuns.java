@@ -9,7 +9,6 @@ import easewright.pattern.Dart;
 import easewright.pattern.Edge;
 import easewright.pattern.LineKind;
 import easewright.pattern.Piece;
-import easewright.pattern.Rider;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -160,13 +159,7 @@ final class EdgeRuns {
 
     /** The distance to a cutting line drawn around, where it differs from the piece's own allowance. */
     private static OptionalDouble allowance(Piece piece, Curve run) {
-        Optional<Outline> cutting = piece.drawn() == LineKind.CUTTING
-                ? Optional.empty()
-                : piece.riders().stream()
-                        .filter(r -> r.kind() == Rider.Kind.PARALLEL)
-                        .filter(r -> Pen.of(r).size() == 1 && Pen.of(r).get(0).closed())
-                        .map(r -> new Outline(r.segments()))
-                        .findFirst();
+        Optional<Outline> cutting = Pen.cuttingLine(piece);
         if (cutting.isEmpty()) {
             return OptionalDouble.empty();
         }

@@ -2,11 +2,15 @@ package easewright.suggest;
 
 import easewright.geom.Curve;
 import easewright.geom.Line;
+import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.geom.Segment;
+import easewright.pattern.LineKind;
+import easewright.pattern.Piece;
 import easewright.pattern.Rider;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What a pen drew in one go, and the runs in it between sharp bends.
@@ -37,6 +41,17 @@ record Pen(String rider, List<Curve> runs, boolean closed) {
             pens.add(pen(rider.id(), joined));
         }
         return pens;
+    }
+
+    /** The cutting line around a piece that is drawn by its stitching line, where there is one. */
+    static Optional<Outline> cuttingLine(Piece piece) {
+        return piece.drawn() == LineKind.CUTTING
+                ? Optional.empty()
+                : piece.riders().stream()
+                        .filter(r -> r.kind() == Rider.Kind.PARALLEL)
+                        .filter(r -> of(r).size() == 1 && of(r).get(0).closed())
+                        .map(r -> new Outline(r.segments()))
+                        .findFirst();
     }
 
     private static Pen pen(String id, List<Segment> joined) {

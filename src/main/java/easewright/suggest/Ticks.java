@@ -4,7 +4,6 @@ import easewright.geom.Line;
 import easewright.geom.Nearest;
 import easewright.geom.Outline;
 import easewright.geom.Point;
-import easewright.pattern.LineKind;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
 import java.util.ArrayList;
@@ -42,13 +41,7 @@ final class Ticks {
 
     private Ticks(Piece piece) {
         outline = piece.outline();
-        cutting = piece.drawn() == LineKind.CUTTING
-                ? Optional.empty()
-                : piece.riders().stream()
-                        .filter(r -> r.kind() == Rider.Kind.PARALLEL)
-                        .filter(r -> Pen.of(r).size() == 1 && Pen.of(r).get(0).closed())
-                        .map(r -> new Outline(r.segments()))
-                        .findFirst();
+        cutting = Pen.cuttingLine(piece);
     }
 
     static List<Tick> on(Piece piece, Sheet sheet) {
