@@ -236,4 +236,37 @@ class BlendTruingTest {
             assertThat(refusal.values()).containsEntry("piece", "front").containsEntry("edge", "side");
         }
     }
+
+    @Test
+    void itIsRoundedHalfTheWayToTheEndOfTheEdge() throws Refusal {
+        for (double y : new double[] {30, 570}) {
+            Piece piece = bent(PLAIN.outline(), out(2, y));
+            Piece after = Trued.blend(EdgeRef.of("front", "side"), out(2, y))
+                    .apply(pattern(piece))
+                    .pattern()
+                    .pieces()
+                    .get(0);
+            assertOnlyWithin(piece, after, y < 300 ? 14.9 : 530, y < 300 ? 70 : 585.1);
+        }
+    }
+
+    @Test
+    void itIsRoundedHalfTheWayToADart() throws Refusal {
+        for (double from : new double[] {330, 250}) {
+            Piece bent = bent(PLAIN.outline(), out(10, 300));
+            Point one =
+                    bent.outline().point(bent.outline().nearest(out(8, from)).place());
+            Point two = bent.outline()
+                    .point(bent.outline().nearest(out(8, from + 20)).place());
+            Dart dart = new Dart("d", one, two, new Point(120, from + 10), Optional.empty(), Optional.of("side"));
+            Piece piece = bent.toBuilder().darts(List.of(dart)).build();
+            Piece after = Trued.blend(EdgeRef.of("front", "side"), out(10, 300))
+                    .apply(pattern(piece))
+                    .pattern()
+                    .pieces()
+                    .get(0);
+            assertOnlyWithin(piece, after, from < 300 ? 284.9 : 260, from < 300 ? 340 : 315.1);
+            assertThat(after.darts()).isEqualTo(piece.darts());
+        }
+    }
 }

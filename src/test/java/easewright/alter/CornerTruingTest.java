@@ -273,6 +273,9 @@ class CornerTruingTest {
                 .build();
         Pattern before = pattern(drawn);
         Proposal proposal = only(before, "corner-not-square");
+        assertThat((Double) proposal.finding().values().get("y"))
+                .as("told of the sewn corner")
+                .isCloseTo(10 / Math.sin(Math.toRadians(angle)), within(1e-6));
         Pattern after = proposal.apply(before).pattern();
         Piece sewn = SewnCopy.of(after, Measures.of(after)).pieces().get(0);
         assertThat(angle(sewn, "waist", "fold")).isCloseTo(90, within(0.05));
@@ -329,5 +332,41 @@ class CornerTruingTest {
         Piece opening = edited(
                 slanted, "fold", e -> new Edge("fold", EdgeRole.OPENING, e.from(), e.to(), false, e.allowance()));
         assertThat(Cloths.refusal(WAIST, pattern(opening)).code()).isEqualTo("corner-unknown");
+    }
+
+    /** Only a level along the edge itself makes its length matter. */
+    @Test
+    void levelAlongAnotherEdgeAsksForNoLength() throws Refusal {
+        Piece plain = slanted("front", 600, 78, 90);
+        Pattern levelled =
+                Cloths.pattern(List.of(Cloths.WAIST), plain.withLevels(List.of(LevelMark.along("waist", "hem"))));
+        assertThat(WAIST.apply(levelled).pattern().pieces().get(0).outline())
+                .isEqualTo(WAIST.apply(pattern(plain)).pattern().pieces().get(0).outline());
+    }
+
+    /** The corner gives the waist its length back along it; the seam takes that up above the first level. */
+    @Test
+    void seamFollowsOnlyDownToALevel() throws Refusal {
+        Piece front = kept(slanted("front", 600, 105, 90), "waist");
+        for (boolean levelled : new boolean[] {false, true}) {
+            Piece one = levelled ? front.withLevels(List.of(LevelMark.through("hip", new Point(190, -30)))) : front;
+            Pattern before = sewn(one, panel("back", 600)).withLevels(List.of(Cloths.HIP));
+            Piece after = Trued.join("seam", false)
+                    .acceptingProtected()
+                    .apply(before)
+                    .pattern()
+                    .pieces()
+                    .get(0);
+            double most = 0;
+            for (Segment s :
+                    after.edge("side").orElseThrow().on(after.outline()).segments()) {
+                for (double t = 0; t <= 1; t += 0.02) {
+                    if (s.at(t).y() > -30) {
+                        most = Math.max(most, Math.abs(s.at(t).x() - 200));
+                    }
+                }
+            }
+            assertThat(most < 1e-9).as("still at %s mm", most).isEqualTo(levelled);
+        }
     }
 }

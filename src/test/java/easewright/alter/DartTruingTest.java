@@ -126,6 +126,9 @@ class DartTruingTest {
             } else {
                 assertThat(after.outline().nearest(POINT).distance()).isLessThan(1e-9);
             }
+            assertThat(BlendTruer.corners(List.of(after)))
+                    .as("corners left by the bend")
+                    .isEmpty();
             assertRestStays(piece, after);
             assertThat(proposals(altered.pattern(), "dart-seam-bends")).isEmpty();
             assertThat(proposals(altered.pattern(), "dart-cap-off")).isEmpty();
