@@ -20,10 +20,14 @@ import easewright.pattern.Rider;
 import easewright.svg.MarksBlock;
 import easewright.svg.SvgFile;
 import easewright.svg.SvgProblem;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** Large drawings, fully marked: every size of a nest holds the twelve pieces of our samples and gores beside them. */
 final class Sheets {
@@ -57,6 +61,11 @@ final class Sheets {
             }
         }
         return drawing(Gores.skirt(1, 8, LineKind.STITCHING).withMates(List.of()).withPieces(all));
+    }
+
+    /** Writes a nest of so many pieces to a file, to be opened in the window. */
+    public static void main(String[] args) throws SvgProblem, IOException {
+        Files.write(Path.of(args[1]), nest(Integer.parseInt(args[0])));
     }
 
     /** A pattern as a drawing in millimetres: outlines, the lines that go along, and marks. */
@@ -103,6 +112,7 @@ final class Sheets {
         Affine map = Affine.translation(dx, dy);
         return Piece.bare(prefix + piece.id(), new Outline(moved(piece.outline().segments(), map))).toBuilder()
                 .name(prefix.toUpperCase(Locale.ROOT) + piece.name())
+                .size(Optional.of(prefix.substring(0, prefix.length() - 1)))
                 .drawn(piece.drawn(), piece.allowance())
                 .cut(piece.times(), piece.onFold())
                 .edges(piece.edges().stream()

@@ -1,6 +1,7 @@
 package easewright.editor;
 
 import easewright.editor.model.Session;
+import easewright.editor.panel.CuttingTable;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
@@ -14,9 +15,11 @@ import javafx.application.Application;
 import javafx.stage.Stage;
 
 /**
- * What one display frame costs the window's thread in the real window, in processor time from one pulse to the next,
- * while a seam is pulled at the hip: the change, all panels, layout and painting. What draws the picture has a thread of
- * its own. Arguments: a file, the frames to let run first, the frames to measure.
+ * How long a file takes to open, and what one display frame costs the window's thread in the real window, in processor
+ * time from one pulse to the next: panels, layout and painting, and what is worked out. What draws the picture has a
+ * thread of its own. Arguments: a file, the frames to let run first, the frames to measure, and what is done in each
+ * frame: {@code pull} a seam at the hip, {@code pan} over the whole drawing, {@code walk} over some pieces seen near, or
+ * {@code zoom}.
  */
 public final class WindowFrames {
     private WindowFrames() {}
@@ -34,6 +37,8 @@ public final class WindowFrames {
         private int warm;
         private int frame;
         private long last;
+        private long opened;
+        private String work;
 
         @Override
         public void start(Stage stage) throws IOException {
@@ -41,19 +46,22 @@ public final class WindowFrames {
             app.start(stage, Files.createTempDirectory("frames"));
             warm = Integer.parseInt(arguments.get(1));
             millis = new double[Integer.parseInt(arguments.get(2))];
+            work = arguments.size() > 3 ? arguments.get(3) : "pull";
+            opened = System.nanoTime();
             app.files().open(Path.of(arguments.get(0)));
             new AnimationTimer() {
                 @Override
                 public void handle(long now) {
                     if (app.session().desk().isOpen()) {
-                        pull(app.session());
+                        frame(app.session(), (CuttingTable) stage.getScene().lookup("#table"));
                     }
                 }
             }.start();
         }
 
-        private void pull(Session session) {
+        private void frame(Session session, CuttingTable table) {
             if (frame == 0) {
+                System.out.printf(Locale.ROOT, "open: %.2f s%n", (System.nanoTime() - opened) / 1e9);
                 session.chooseLevel("hip");
             }
             long spent = THREADS.getCurrentThreadCpuTime();
@@ -66,7 +74,20 @@ public final class WindowFrames {
                 report();
                 Runtime.getRuntime().halt(0);
             }
-            session.want(session.desk().wanted().orElseThrow().withAmount(1 + frame % 60));
+            boolean forth = frame % 60 < 30;
+            switch (work) {
+                case "pan" -> table.moveView(forth ? 7 : -7, forth ? 5 : -5);
+                case "walk" -> {
+                    if (frame == 1) {
+                        table.show(session.desk().pattern().pieces().get(0).id());
+                        table.zoom(0.2 / table.view().scale());
+                    }
+                    table.moveView(forth ? -7 : 7, forth ? -5 : 5);
+                }
+                case "zoom" -> table.zoom(forth ? 1.05 : 1 / 1.05);
+                default ->
+                    session.want(session.desk().wanted().orElseThrow().withAmount(1 + frame % 60));
+            }
         }
 
         private void report() {
@@ -75,7 +96,8 @@ public final class WindowFrames {
             long heap = Runtime.getRuntime().totalMemory() - Runtime.getRuntime().freeMemory();
             System.out.printf(
                     Locale.ROOT,
-                    "frame: median %.1f, 99th percentile %.1f, worst %.1f ms; heap %.0f MB%n",
+                    "%s: median %.1f, 99th percentile %.1f, worst %.1f ms; heap %.0f MB%n",
+                    work,
                     millis[millis.length / 2],
                     millis[millis.length * 99 / 100],
                     millis[millis.length - 1],

@@ -48,7 +48,15 @@ public final class PatternPart {
 
     /** Whether a pattern comes in more than one size, so that its pieces are never all of one garment. */
     public static boolean severalSizes(Pattern pattern) {
-        return sizes(pattern).size() > 1;
+        Optional<String> first = Optional.empty();
+        for (Piece piece : pattern.pieces()) {
+            if (piece.size().isPresent() && first.isEmpty()) {
+                first = piece.size();
+            } else if (piece.size().isPresent() && !piece.size().equals(first)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** All of it. */

@@ -33,11 +33,10 @@ final class EdgeSigns {
 
     void edges() {
         for (Edge edge : piece.edges()) {
-            List<Segment> run = edge.on(piece.outline()).segments();
             if (edge.role() == EdgeRole.FOLD) {
-                fold(run);
+                fold(edge.on(piece.outline()).segments());
             } else if (edge.isProtected()) {
-                guards(run);
+                guards(edge.on(piece.outline()).segments());
             }
         }
     }

@@ -1,5 +1,6 @@
 package easewright.editor.paint;
 
+import easewright.geom.Box;
 import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.geom.Segment;
@@ -14,6 +15,9 @@ import javafx.scene.shape.StrokeLineJoin;
 
 /** Draws one piece: its paper, then lines, darts and its signs. Levels and names lie above all pieces. */
 final class PiecePainter {
+    /** Signs keep their size in pixels: on a piece smaller than this many across and down they would hide it. */
+    private static final double LEAST_FOR_SIGNS = 24;
+
     private final GraphicsContext gc;
     private final Viewport view;
     private final Ink ink;
@@ -39,8 +43,13 @@ final class PiecePainter {
         gc.setLineCap(StrokeLineCap.BUTT);
         gc.setLineJoin(StrokeLineJoin.ROUND);
         gc.setLineDashes();
-        EdgeSigns signs = new EdgeSigns(pen, ink, sight);
         ghost();
+        if (!bearsSigns()) {
+            outlines();
+            moved();
+            return;
+        }
+        EdgeSigns signs = new EdgeSigns(pen, ink, sight);
         riders(drawn && piece.original().isEmpty());
         darts();
         outlines();
@@ -49,6 +58,11 @@ final class PiecePainter {
         moved();
         signs.notches();
         signs.grain();
+    }
+
+    private boolean bearsSigns() {
+        Box box = piece.outline().box();
+        return Math.max(box.width(), box.height()) * view.scale() >= LEAST_FOR_SIGNS;
     }
 
     void paper() {

@@ -166,7 +166,7 @@ public final class CuttingTable extends Region {
         repaint();
     }
 
-    void moveView(double dx, double dy) {
+    public void moveView(double dx, double dy) {
         view = view.movedBy(dx, dy);
         showingAll = false;
         repaint();
