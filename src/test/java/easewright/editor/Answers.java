@@ -14,6 +14,7 @@ final class Answers implements Asking {
     final Deque<Path> toSave = new ArrayDeque<>();
     final Deque<Leave> leave = new ArrayDeque<>();
     final Deque<Meanwhile> meanwhile = new ArrayDeque<>();
+    final Deque<Boolean> throwAway = new ArrayDeque<>();
     final List<String> asked = new ArrayList<>();
 
     @Override
@@ -38,5 +39,11 @@ final class Answers implements Asking {
     public Meanwhile changedMeanwhile(String file) {
         asked.add("meanwhile " + file);
         return meanwhile.isEmpty() ? Meanwhile.STAY : meanwhile.poll();
+    }
+
+    @Override
+    public boolean throwAway(String file) {
+        asked.add("throw away " + file);
+        return !throwAway.isEmpty() && throwAway.poll();
     }
 }

@@ -59,6 +59,10 @@ class CrashTest extends Journey {
 
     @Test
     void theWorkIsOfferedBackAndNothingOfItIsMissing(FxRobot robot) throws Exception {
+        robot.clickOn("#left-discard");
+        assertThat(answers.asked).anyMatch(a -> a.startsWith("throw away"));
+        assertThat(robot.lookup("#left-behind").query().isVisible()).isTrue();
+
         robot.clickOn("#left-restore");
         until(Desk::isOpen);
         assertThat(desk().pattern().changes()).hasSize(1);

@@ -25,6 +25,13 @@ public interface Asking {
      */
     Meanwhile changedMeanwhile(String file);
 
+    /**
+     * Whether work that a crash left behind is really not wanted: it cannot be brought back afterwards.
+     *
+     * @param file the name of the file it belongs to
+     */
+    boolean throwAway(String file);
+
     /** Before unsaved work is left. */
     enum Leave {
         SAVE_FIRST,

@@ -67,6 +67,14 @@ public final class Dialogs implements Asking {
         return ask("editor.meanwhile", Map.of("file", file), answers, Meanwhile.STAY);
     }
 
+    @Override
+    public boolean throwAway(String file) {
+        Map<Boolean, ButtonType> answers = new LinkedHashMap<>();
+        answers.put(true, button("editor.left.discard", ButtonBar.ButtonData.NO));
+        answers.put(false, button("editor.left.keep", ButtonBar.ButtonData.CANCEL_CLOSE));
+        return ask("editor.left.sure", Map.of("file", file), answers, false);
+    }
+
     private ButtonType button(String key, ButtonBar.ButtonData side) {
         return new ButtonType(words.get().of(key), side);
     }

@@ -77,7 +77,7 @@ public record ScaleView(
         boolean doubted = known.stream().anyMatch(k -> k.stated().isPresent() && !k.agrees());
         String why = switch (scale.proof()) {
             case PHYSICAL_SIZE -> doubted ? "doubted" : "by-file";
-            case KNOWN_LINE -> "by-line";
+            case KNOWN_LINE -> doubted ? "by-line.doubted" : "by-line";
             case UNPROVED -> "unproved";
         };
         boolean changed = !desk.pattern().changes().isEmpty();
@@ -89,7 +89,7 @@ public record ScaleView(
             }
         }
         return new ScaleView(
-                proved && !(doubted && scale.proof() == Scale.Proof.PHYSICAL_SIZE),
+                proved && !doubted,
                 words.of("editor.scale." + why),
                 words.of("editor.scale.unit", Map.of("unit.number", scale.mmPerUnitX())),
                 proved ? check(known, sheet, words) : Optional.empty(),

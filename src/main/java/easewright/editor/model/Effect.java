@@ -8,11 +8,13 @@ import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.text.Words;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -110,11 +112,11 @@ public record Effect(List<Line> lines) {
         fates.forEach(f -> touchedById.putIfAbsent(f.piece().id(), f.piece()));
         List<Piece> touched = List.copyOf(touchedById.values());
         if (touched.stream().anyMatch(p -> !p.darts().isEmpty())
-                && touched.stream().allMatch(p -> sameDarts(before, p))) {
+                && touched.stream().allMatch(p -> sameDarts(before, after, p))) {
             parts.add(words.of("editor.effect.darts"));
         }
         if (touched.stream().anyMatch(p -> p.grain().isPresent())
-                && touched.stream().allMatch(p -> sameGrain(before, p))) {
+                && touched.stream().allMatch(p -> sameGrain(before, after, p))) {
             parts.add(words.of("editor.effect.grain"));
         }
         Map<String, Piece> old = new HashMap<>();
@@ -147,14 +149,34 @@ public record Effect(List<Line> lines) {
         return String.join("; ", parts);
     }
 
-    private static boolean sameDarts(Pattern before, Piece now) {
-        List<Dart> then = before.piece(now.id()).map(Piece::darts).orElse(List.of());
-        return then.equals(now.darts());
+    private static boolean sameDarts(Pattern before, Pattern after, Piece now) {
+        Optional<Piece> then = before.piece(now.id());
+        if (then.isPresent()) {
+            return then.get().darts().equals(now.darts());
+        }
+        // A mirrored piece is compared by what its darts take in.
+        List<Double> was = intakes(EdgeFate.asItWas(now, before, after));
+        List<Double> is = intakes(Optional.of(now));
+        return was.size() == is.size()
+                && IntStream.range(0, is.size()).allMatch(i -> Math.abs(was.get(i) - is.get(i)) <= DART_CHANGED);
     }
 
-    private static boolean sameGrain(Pattern before, Piece now) {
-        Optional<Grain> then = before.piece(now.id()).flatMap(Piece::grain);
-        return then.map(Grain::direction).equals(now.grain().map(Grain::direction));
+    private static List<Double> intakes(Optional<Piece> piece) {
+        return piece.stream()
+                .flatMap(p -> p.darts().stream())
+                .sorted(Comparator.comparing(Dart::name))
+                .map(Dart::intake)
+                .toList();
+    }
+
+    private static boolean sameGrain(Pattern before, Pattern after, Piece now) {
+        Optional<Grain> is = now.grain();
+        Optional<Piece> then = before.piece(now.id());
+        if (then.isPresent()) {
+            return then.get().grain().map(Grain::direction).equals(is.map(Grain::direction));
+        }
+        // In a mirrored piece the grain runs mirrored.
+        return EdgeFate.asItWas(now, before, after).isPresent();
     }
 
     /** Seams that are sewn together: those that drifted, one line each, or else one line that all still fit. */

@@ -98,7 +98,12 @@ public final class HereWords {
 
     /** A seam as a chip names it. */
     public static String seam(Desk desk, EdgeRef edge) {
-        String piece = desk.pattern().piece(edge.piece()).map(Piece::name).orElse(edge.piece());
+        // A change on one side makes pieces that are known only while it is tried.
+        String piece = desk.shownTrial()
+                .flatMap(t -> t.altered().pattern().piece(edge.piece()))
+                .or(() -> desk.pattern().piece(edge.piece()))
+                .map(Piece::name)
+                .orElse(edge.piece());
         return desk.words().of("editor.here.seam", Map.of("piece", piece, "edge", edge.edge()));
     }
 

@@ -69,6 +69,9 @@ final class EaseRowView extends VBox {
         minimums.setWrapText(true);
         minimums.getStyleClass().add("quiet");
         verdict.getStyleClass().add("verdict");
+        verdict.setWrapText(true);
+        percent.setMinWidth(USE_PREF_SIZE);
+        give.setMinWidth(USE_PREF_SIZE);
         give.getStyleClass().addAll("small", "give");
         give.setOnAction(e -> giveIt());
         Region gap = new Region();

@@ -59,8 +59,10 @@ public final class LeftBehindBar extends HBox {
         });
         discard.setId("left-discard");
         discard.setOnAction(e -> {
-            files.discard(works.get(shown));
-            away();
+            if (files.asking().throwAway(name(works.get(shown)))) {
+                files.discard(works.get(shown));
+                away();
+            }
         });
         later.setId("left-later");
         later.setOnAction(e -> seen(false));

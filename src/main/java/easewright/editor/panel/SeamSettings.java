@@ -93,15 +93,17 @@ final class SeamSettings extends VBox {
     /** One chip a seam edge at the level; a chip that is off leaves its seam alone. */
     private void chips(Desk desk, Wanted wanted) {
         List<EdgeRef> edges = desk.holds().stream().map(Hold::edge).distinct().toList();
-        List<Object> wish = List.of(edges, wanted.leftOut());
+        List<String> names = edges.stream().map(e -> HereWords.seam(desk, e)).toList();
+        List<Object> wish = List.of(edges, names, wanted.leftOut());
         if (wish.equals(chipsShown) && !edges.isEmpty()) {
             return;
         }
         chipsShown = wish;
         seams.getChildren().clear();
-        for (EdgeRef edge : edges) {
-            String name = HereWords.seam(desk, edge);
-            ToggleButton chip = new ToggleButton(name);
+        for (int i = 0; i < edges.size(); i++) {
+            EdgeRef edge = edges.get(i);
+            ToggleButton chip = new ToggleButton(names.get(i));
+            chip.setMnemonicParsing(false);
             chip.getStyleClass().addAll("small", "chip");
             chip.setId("seam-" + edge);
             chip.setSelected(!wanted.leftOut().contains(edge));

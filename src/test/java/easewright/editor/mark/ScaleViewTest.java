@@ -58,6 +58,11 @@ class ScaleViewTest {
         assertThat(wide()).isCloseTo(250, within(1e-6));
         assertThat(view().proved()).isTrue();
         assertThat(view().offers()).isEmpty();
+
+        // Ten times too large, as when millimetres are typed where centimetres are meant.
+        marker.scale(session.desk().pattern().scale().mmPerUnitX() * 10, false);
+        assertThat(view().proved()).isFalse();
+        assertThat(view().offers()).hasSize(1);
     }
 
     @Test

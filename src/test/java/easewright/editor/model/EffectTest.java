@@ -3,6 +3,7 @@ package easewright.editor.model;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import easewright.pattern.EdgeRef;
+import easewright.pattern.Side;
 import easewright.text.LengthUnit;
 import java.util.List;
 import java.util.Optional;
@@ -43,6 +44,26 @@ class EffectTest {
         assertThat(words(effect, Effect.Kind.DRIFTED)).isEmpty();
         assertThat(effect.lines())
                 .allSatisfy(l -> assertThat(l.words()).doesNotContain("editor.").doesNotContain("{"));
+    }
+
+    @Test
+    void onOneSideItSaysThatThisSideMovedAndTheOtherStayed() throws Exception {
+        open(1, "bust");
+        session.want(session.desk().wanted().orElseThrow().withSide(Side.LEFT));
+        Effect effect = tried(-10);
+        assertThat(words(effect, Effect.Kind.MOVED))
+                .singleElement()
+                .asString()
+                .contains("Back left side", "Front left side")
+                .doesNotContain("right")
+                .doesNotContain("waist");
+        assertThat(words(effect, Effect.Kind.STAYED))
+                .singleElement()
+                .asString()
+                .contains("Back right", "Back left", "Front right", "Front left", "darts", "grain", "Sleeve");
+        assertThat(session.desk().holds())
+                .extracting(h -> HereWords.seam(session.desk(), h.edge()))
+                .contains("Back left, side", "Front left, side");
     }
 
     /** Worked example W4 of docs/sources.md: one of two mates moved alone changes its length, and they drift apart. */
