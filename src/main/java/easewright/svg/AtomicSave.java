@@ -33,8 +33,9 @@ public final class AtomicSave {
      *
      * @param fingerprint of the content, to be given on the next save
      * @param findings    what could not be kept as it was: {@code save-owner-changed}
+     * @param backup      where the content that was replaced is kept, if a file was there before
      */
-    public record Saved(Fingerprint fingerprint, List<Finding> findings) {
+    public record Saved(Fingerprint fingerprint, List<Finding> findings, Optional<Path> backup) {
         public Saved {
             findings = List.copyOf(findings);
         }
@@ -88,6 +89,7 @@ public final class AtomicSave {
         List<Finding> findings = new ArrayList<>();
         Path fresh = Aside.name(place);
         Path old = Aside.name(place);
+        Path backup = place.resolveSibling(place.getFileName() + ".bak");
         try {
             disk.writeNew(fresh, content);
             byte[] before = there ? disk.read(place) : new byte[0];
@@ -104,14 +106,14 @@ public final class AtomicSave {
             }
             if (there) {
                 unchanged(place, target, before, lastSeen);
-                disk.replace(old, place.resolveSibling(place.getFileName() + ".bak"));
+                disk.replace(old, backup);
             }
             disk.replace(fresh, place);
         } finally {
             removeAll(fresh, old);
         }
         forceFolder(place.getParent(), target);
-        return new Saved(Fingerprint.of(content), findings);
+        return new Saved(Fingerprint.of(content), findings, there ? Optional.of(backup) : Optional.empty());
     }
 
     /** Refuses what a rename would replace against its owner's will or could not replace. */

@@ -8,12 +8,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.scene.control.Alert;
+import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBar;
 import javafx.scene.control.ButtonType;
 import javafx.stage.FileChooser;
 import javafx.stage.Window;
 
-/** Asks in dialogs over the window. */
+/** Asks in dialogs over the window. What cannot be taken back stands apart on the left, where Escape does not reach it. */
 public final class Dialogs implements Asking {
     private final Window window;
     private final Supplier<Words> words;
@@ -53,7 +54,7 @@ public final class Dialogs implements Asking {
     public Leave leaving() {
         Map<Leave, ButtonType> answers = new LinkedHashMap<>();
         answers.put(Leave.SAVE_FIRST, button("editor.leave.save", ButtonBar.ButtonData.YES));
-        answers.put(Leave.WITHOUT_SAVING, button("editor.leave.without", ButtonBar.ButtonData.NO));
+        answers.put(Leave.WITHOUT_SAVING, button("editor.leave.without", ButtonBar.ButtonData.LEFT));
         answers.put(Leave.STAY, button("editor.leave.stay", ButtonBar.ButtonData.CANCEL_CLOSE));
         return ask("editor.leave", Map.of(), answers, Leave.STAY);
     }
@@ -62,7 +63,7 @@ public final class Dialogs implements Asking {
     public Meanwhile changedMeanwhile(String file) {
         Map<Meanwhile, ButtonType> answers = new LinkedHashMap<>();
         answers.put(Meanwhile.OTHER_NAME, button("editor.meanwhile.other", ButtonBar.ButtonData.YES));
-        answers.put(Meanwhile.REPLACE, button("editor.meanwhile.replace", ButtonBar.ButtonData.NO));
+        answers.put(Meanwhile.REPLACE, button("editor.meanwhile.replace", ButtonBar.ButtonData.LEFT));
         answers.put(Meanwhile.STAY, button("editor.meanwhile.stay", ButtonBar.ButtonData.CANCEL_CLOSE));
         return ask("editor.meanwhile", Map.of("file", file), answers, Meanwhile.STAY);
     }
@@ -70,7 +71,7 @@ public final class Dialogs implements Asking {
     @Override
     public boolean throwAway(String file) {
         Map<Boolean, ButtonType> answers = new LinkedHashMap<>();
-        answers.put(true, button("editor.left.discard", ButtonBar.ButtonData.NO));
+        answers.put(true, button("editor.left.discard", ButtonBar.ButtonData.LEFT));
         answers.put(false, button("editor.left.keep", ButtonBar.ButtonData.CANCEL_CLOSE));
         return ask("editor.left.sure", Map.of("file", file), answers, false);
     }
@@ -90,6 +91,12 @@ public final class Dialogs implements Asking {
         alert.getDialogPane().getStyleClass().addAll(window.getScene().getRoot().getStyleClass());
         alert.setTitle(words.get().of("editor.title"));
         alert.setHeaderText(words.get().of(key + ".title", values));
+        if (answers.values().stream().noneMatch(each -> each.getButtonData().isDefaultButton())) {
+            // Enter must never answer with what cannot be taken back.
+            Button safe = (Button) alert.getDialogPane().lookupButton(answers.get(otherwise));
+            safe.setDefaultButton(true);
+            alert.setOnShown(shown -> safe.requestFocus());
+        }
         Optional<ButtonType> given = alert.showAndWait();
         return answers.entrySet().stream()
                 .filter(e -> given.filter(e.getValue()::equals).isPresent())

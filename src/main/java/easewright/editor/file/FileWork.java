@@ -236,8 +236,18 @@ public final class FileWork {
         session.saved(path, saved.fingerprint(), written.pattern());
         remembered.used(path);
         safe.claim(Optional.of(path));
-        session.say(
-                false, "editor.said.saved", Map.of("file", path.getFileName().toString()));
+        String file = path.getFileName().toString();
+        saved.backup()
+                .ifPresentOrElse(
+                        backup -> session.say(
+                                false,
+                                "editor.said.saved-over",
+                                Map.of(
+                                        "file",
+                                        file,
+                                        "backup",
+                                        backup.getFileName().toString())),
+                        () -> session.say(false, "editor.said.saved", Map.of("file", file)));
         next.run();
     }
 
