@@ -1,7 +1,6 @@
 package easewright.bench;
 
 import easewright.alter.Refusal;
-import easewright.alter.SeamChange;
 import easewright.pattern.Pattern;
 import easewright.svg.DrawingReader;
 import easewright.svg.SvgFile;
@@ -44,7 +43,7 @@ public class OpenAndWrite {
         if (file.pattern().pieces().size() != pieces) {
             throw new IllegalStateException("Pieces read: " + file.pattern().pieces().size());
         }
-        changed = SeamChange.at("thigh", 6).apply(file.pattern()).pattern();
+        changed = Sheets.changed(file.pattern());
     }
 
     @Benchmark

@@ -1,7 +1,6 @@
 package easewright.bench;
 
 import easewright.alter.Refusal;
-import easewright.alter.SeamChange;
 import easewright.pattern.Pattern;
 import easewright.svg.DrawingReader;
 import easewright.svg.SvgFile;
@@ -39,7 +38,7 @@ public final class OpenTurns {
         byte[] bytes = Sheets.nest(Integer.parseInt(args[0]));
         int turns = Integer.parseInt(args[1]);
         SvgFile file = SvgFile.read(bytes, "nest.svg");
-        Pattern changed = SeamChange.at("thigh", 6).apply(file.pattern()).pattern();
+        Pattern changed = Sheets.changed(file.pattern());
         double[][] millis = new double[Job.values().length][turns];
         long made = 0;
         for (int turn = 0; turn < turns; turn++) {

@@ -1,5 +1,9 @@
 package easewright.bench;
 
+import easewright.alter.Refusal;
+import easewright.alter.Scope;
+import easewright.alter.SeamChange;
+import easewright.alter.Within;
 import easewright.draft.Recipe;
 import easewright.draft.Samples;
 import easewright.geom.Affine;
@@ -15,8 +19,10 @@ import easewright.pattern.LevelMark;
 import easewright.pattern.LineKind;
 import easewright.pattern.Notch;
 import easewright.pattern.Pattern;
+import easewright.pattern.PatternPart;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
+import easewright.pattern.Side;
 import easewright.svg.MarksBlock;
 import easewright.svg.SvgFile;
 import easewright.svg.SvgProblem;
@@ -35,6 +41,21 @@ final class Sheets {
     private static final double ROW = 1200;
 
     private Sheets() {}
+
+    /** The nest with one seam changed in every size that it holds. */
+    static Pattern changed(Pattern nest) throws Refusal {
+        SeamChange change = SeamChange.at("thigh", 6);
+        if (!PatternPart.severalSizes(nest)) {
+            return change.apply(nest).pattern();
+        }
+        Pattern done = nest;
+        for (String size : PatternPart.sizes(nest)) {
+            done = new Within(new Scope(Optional.of(size), Side.BOTH), change)
+                    .apply(done)
+                    .pattern();
+        }
+        return done;
+    }
 
     /**
      * A nest as an SVG file.
