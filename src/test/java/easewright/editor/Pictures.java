@@ -9,6 +9,7 @@ import easewright.editor.model.Sample;
 import easewright.editor.model.Wanted;
 import easewright.editor.panel.CuttingTable;
 import easewright.pattern.Level;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -31,6 +32,7 @@ public final class Pictures extends Director {
     void play() throws Exception {
         size(1280, 800);
         picture("start");
+        untrue();
         act(() -> app.files().openSample(Sample.all().get(Integer.getInteger("sample", 0))));
         rest();
         rest();
@@ -57,10 +59,18 @@ public final class Pictures extends Director {
             press("#page-" + page);
             picture(page);
         }
+    }
+
+    /** A place that is not yet true, on a drawing that has some. */
+    private void untrue() throws InterruptedException {
+        act(() -> app.files().open(Path.of("src/test/resources/command/untrue-bodice.svg")));
+        rest();
+        rest();
         press("#page-true");
         rest();
         press("#true-show-0");
         picture("true");
+        press("#page-ease");
     }
 
     /** Body girths that leave 3 cm of ease, and a wish at the last level. */
