@@ -1,5 +1,8 @@
 package easewright;
 
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.type;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
@@ -8,6 +11,7 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.library.Architectures.LayeredArchitecture;
+import easewright.svg.SvgProblem;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -77,6 +81,23 @@ class HouseRulesTest {
                 .should()
                 .dependOnClassesThat()
                 .resideInAPackage("easewright.svg..")
+                .check(CLASSES);
+    }
+
+    @Test
+    void savingAndDrawingsDoNotKnowEachOther() {
+        noClasses()
+                .that()
+                .resideInAPackage("easewright.svg")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("easewright.svg.disk..")
+                .check(CLASSES);
+        noClasses()
+                .that()
+                .resideInAPackage("easewright.svg.disk..")
+                .should()
+                .dependOnClassesThat(resideInAPackage("easewright.svg").and(not(type(SvgProblem.class))))
                 .check(CLASSES);
     }
 

@@ -1,7 +1,7 @@
 package easewright.command;
 
-import easewright.svg.AtomicSave;
 import easewright.svg.SvgProblem;
+import easewright.svg.disk.AtomicSave;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -18,7 +18,7 @@
  *       for outlines of loose lines
  *   <li>a changed pattern to edits of the text: {@code Rewriting}, {@code Targets}, {@code ShapeRewriter},
  *       {@code MarksWriter}, {@code Splices}
- *   <li>the text to the disk: {@link easewright.svg.AtomicSave}; unsaved work: {@link easewright.svg.Recovery}
+ *   <li>the text to the disk and unsaved work: {@link easewright.svg.disk}
  *   <li>how it looks, for whoever paints it: {@code SceneryPlayer} tells {@link easewright.svg.Scenery}
  * </ol>
  */

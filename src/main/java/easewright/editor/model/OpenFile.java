@@ -1,7 +1,7 @@
 package easewright.editor.model;
 
-import easewright.svg.Fingerprint;
 import easewright.svg.SvgFile;
+import easewright.svg.disk.Fingerprint;
 import java.nio.file.Path;
 import java.util.Optional;
 

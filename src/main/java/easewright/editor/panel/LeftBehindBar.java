@@ -1,7 +1,7 @@
 package easewright.editor.panel;
 
 import easewright.editor.file.FileWork;
-import easewright.svg.KeptWork;
+import easewright.svg.disk.KeptWork;
 import easewright.text.Words;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;

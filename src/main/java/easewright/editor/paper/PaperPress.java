@@ -2,7 +2,7 @@ package easewright.editor.paper;
 
 import easewright.editor.model.Desk;
 import easewright.print.pdf.PdfBook;
-import easewright.svg.AtomicSave;
+import easewright.svg.disk.AtomicSave;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;

@@ -12,7 +12,7 @@ import easewright.pattern.LevelMark;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.print.ChangeWords;
-import easewright.svg.Fingerprint;
+import easewright.svg.disk.Fingerprint;
 import easewright.text.LengthUnit;
 import java.nio.file.Path;
 import java.util.ArrayList;

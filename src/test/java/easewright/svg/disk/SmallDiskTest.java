@@ -1,9 +1,10 @@
-package easewright.svg;
+package easewright.svg.disk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import easewright.svg.SvgProblem;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

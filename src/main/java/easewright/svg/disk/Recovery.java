@@ -1,5 +1,6 @@
-package easewright.svg;
+package easewright.svg.disk;
 
+import easewright.svg.SvgProblem;
 import java.io.IOException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;

@@ -1,4 +1,4 @@
-package easewright.svg;
+package easewright.svg.disk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,4 +1,4 @@
-package easewright.svg;
+package easewright.svg.disk;
 
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;

@@ -1,7 +1,8 @@
-package easewright.svg;
+package easewright.svg.disk;
 
 import easewright.pattern.Finding;
 import easewright.pattern.Severity;
+import easewright.svg.SvgProblem;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;

@@ -1,4 +1,4 @@
-package easewright.svg;
+package easewright.svg.disk;
 
 import java.io.IOException;
 import java.nio.file.Files;

@@ -1,5 +1,6 @@
-package easewright.svg;
+package easewright.svg.disk;
 
+import easewright.svg.SvgProblem;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,7 +19,7 @@ import java.util.stream.Stream;
  * Lets a program save and keep work without end, kills it (signal 9) at a random moment, looks at what is left, and
  * does so again.
  *
- * <p>{@code java … easewright.svg.KillLoop FOLDER TIMES SEED}
+ * <p>{@code java … easewright.svg.disk.KillLoop FOLDER TIMES SEED}
  */
 final class KillLoop {
     private static final int SIZE = 400_000;

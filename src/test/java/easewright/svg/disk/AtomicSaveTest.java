@@ -1,8 +1,9 @@
-package easewright.svg;
+package easewright.svg.disk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import easewright.svg.SvgProblem;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
