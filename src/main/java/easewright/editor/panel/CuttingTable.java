@@ -41,6 +41,7 @@ public final class CuttingTable extends Region {
 
     private TableScene scene = new TableScene(List.of(), false);
     private final TableHolds holds = new TableHolds();
+    private final Strays strays = new Strays();
     /** Until the user looks elsewhere, all of the pieces stay in view, however the window changes. */
     private boolean showingAll = true;
 
@@ -99,7 +100,16 @@ public final class CuttingTable extends Region {
         } else if (!before.level().equals(now.level()) && !isLevelInView()) {
             fit();
         }
+        gather();
         repaint();
+    }
+
+    /** Shows everything where a change has made pieces outside the view; the view keeps still under a hand that pulls. */
+    void gather() {
+        boolean strayed = !mouse.isPulling() && strays.look(scene.pieces(), view, getWidth(), getHeight());
+        if (strayed && !marksOpen) {
+            fit();
+        }
     }
 
     /** Whether something of the level at work is to be seen. */

@@ -37,6 +37,10 @@ final class TableMouse {
         table.addEventHandler(ScrollEvent.SCROLL, this::scrolled);
     }
 
+    boolean isPulling() {
+        return pull.isPulling();
+    }
+
     /** Lets go of a seam that is being pulled. */
     void letGo() {
         pull.drop();
@@ -113,6 +117,7 @@ final class TableMouse {
     private void released(MouseEvent e) {
         hand().ifPresent(MarkHand::released);
         pull.end();
+        table.gather();
         panFrom = null;
         hovered(e);
     }

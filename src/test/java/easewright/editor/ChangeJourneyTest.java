@@ -1,0 +1,68 @@
+package easewright.editor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import easewright.editor.paint.Viewport;
+import easewright.editor.panel.CuttingTable;
+import easewright.geom.Box;
+import easewright.geom.Point;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.MouseButton;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** What the window does around a change while it is tried, kept and undone: it stays where the eye expects it. */
+class ChangeJourneyTest extends Journey {
+    @Start
+    void start(Stage shown) throws Exception {
+        open(shown);
+    }
+
+    private boolean isAllInView(CuttingTable table) {
+        Box all = desk().shown().pieces().stream()
+                .map(p -> p.outline().box())
+                .reduce(Box::union)
+                .orElseThrow();
+        Point least = table.view().toScreen(new Point(all.minX(), all.minY()));
+        Point most = table.view().toScreen(new Point(all.maxX(), all.maxY()));
+        return least.x() >= 0 && least.y() >= 0 && most.x() <= table.getWidth() && most.y() <= table.getHeight();
+    }
+
+    @Test
+    void piecesMadeOutsideTheViewAreShown(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        CuttingTable table = robot.lookup("#table").queryAs(CuttingTable.class);
+        Viewport fitted = table.view();
+        write(robot, "#amount", "1 cm");
+        assertThat(table.view()).as("nothing new lies outside").isEqualTo(fitted);
+        robot.clickOn("#side-left");
+        until(d -> d.shown().pieces().size() > d.pattern().pieces().size());
+        assertThat(isAllInView(table)).isTrue();
+        robot.interact(() -> table.zoom(3));
+        Viewport near = table.view();
+        write(robot, "#amount", "2 cm");
+        assertThat(table.view()).as("what was left outside stays there").isEqualTo(near);
+    }
+
+    @Test
+    void theViewKeepsStillUnderAHandThatPulls(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        robot.clickOn("#side-left");
+        CuttingTable table = robot.lookup("#table").queryAs(CuttingTable.class);
+        Viewport before = table.view();
+        Point hold = table.holdsOnScreen().get(0);
+        var grip = table.localToScreen(hold.x(), hold.y());
+        robot.moveTo(grip).press(MouseButton.PRIMARY).moveTo(grip.add(8, 0)).moveTo(grip.add(14, 0));
+        until(d -> d.shownTrial().isPresent());
+        assertThat(isAllInView(table)).as("this change makes pieces outside").isFalse();
+        assertThat(table.view()).isEqualTo(before);
+        robot.release(MouseButton.PRIMARY);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(isAllInView(table)).isTrue();
+        robot.push(KeyCode.ESCAPE);
+        until(d -> d.trial().isEmpty());
+    }
+}
