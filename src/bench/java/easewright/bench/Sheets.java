@@ -63,6 +63,13 @@ final class Sheets {
      * @param pieces a multiple of 20
      */
     static byte[] nest(int pieces) throws SvgProblem {
+        return nest(pieces, ROW);
+    }
+
+    /**
+     * The same with the sizes so far apart, mm; a little, and they lie over each other as they do on a printed sheet.
+     */
+    static byte[] nest(int pieces, double row) throws SvgProblem {
         List<Piece> all = new ArrayList<>();
         for (int size = 0; size < pieces / PER_SIZE; size++) {
             for (Recipe recipe : Recipe.all()) {
@@ -73,20 +80,21 @@ final class Sheets {
                                 recipe.garment())
                         .pattern()
                         .pieces()) {
-                    all.add(moved(piece, "s" + size + "-", all.size() % PER_SIZE * 1000.0, size * ROW));
+                    all.add(moved(piece, "s" + size + "-", all.size() % PER_SIZE * 1000.0, size * row));
                 }
             }
             Pattern gores = Gores.skirt(PER_SIZE - all.size() % PER_SIZE, 40 * PER_SIZE, LineKind.STITCHING);
             for (Piece piece : gores.pieces()) {
-                all.add(moved(piece, "s" + size + "-", all.size() % PER_SIZE * 1000.0, size * ROW));
+                all.add(moved(piece, "s" + size + "-", all.size() % PER_SIZE * 1000.0, size * row));
             }
         }
         return drawing(Gores.skirt(1, 8, LineKind.STITCHING).withMates(List.of()).withPieces(all));
     }
 
-    /** Writes a nest of so many pieces to a file, to be opened in the window. */
+    /** Writes a nest of so many pieces to a file, to be opened in the window; a third argument says how far apart. */
     public static void main(String[] args) throws SvgProblem, IOException {
-        Files.write(Path.of(args[1]), nest(Integer.parseInt(args[0])));
+        double row = args.length > 2 ? Double.parseDouble(args[2]) : ROW;
+        Files.write(Path.of(args[1]), nest(Integer.parseInt(args[0]), row));
     }
 
     /** A pattern as a drawing in millimetres: outlines, the lines that go along, and marks. */

@@ -163,4 +163,31 @@ public final class BoxTree {
                 && boxes[a + 1] <= boxes[b + 3] + slack
                 && boxes[b + 1] <= boxes[a + 3] + slack;
     }
+
+    /** Whether a box of one of the things meets a box of one of the other's; boxes that only touch meet. */
+    public boolean meets(BoxTree other) {
+        return meets(depth() - 1, 0, other, other.depth() - 1, 0);
+    }
+
+    private boolean meets(int level, int index, BoxTree other, int otherLevel, int otherIndex) {
+        int a = 4 * (levels[level] + index);
+        int b = 4 * (other.levels[otherLevel] + otherIndex);
+        boolean near = boxes[a] <= other.boxes[b + 2]
+                && other.boxes[b] <= boxes[a + 2]
+                && boxes[a + 1] <= other.boxes[b + 3]
+                && other.boxes[b + 1] <= boxes[a + 3];
+        if (!near || (level == 0 && otherLevel == 0)) {
+            return near;
+        }
+        if (level < otherLevel) {
+            return other.meets(otherLevel, otherIndex, this, level, index);
+        }
+        int end = end(level, index);
+        for (int i = begin(index); i < end; i++) {
+            if (meets(level - 1, i, other, otherLevel, otherIndex)) {
+                return true;
+            }
+        }
+        return false;
+    }
 }

@@ -10,11 +10,13 @@ import easewright.pattern.LineKind;
 import easewright.pattern.Piece;
 import easewright.topology.Allowance;
 import easewright.topology.Meeting;
+import easewright.topology.Overlap;
 import easewright.topology.Validity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.WeakHashMap;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
@@ -33,6 +35,9 @@ public final class StitchOutline {
     private final Map<Point, Place> places = new ConcurrentHashMap<>();
 
     private volatile List<Meeting> meetings;
+
+    /** By other pieces, which are not kept for its sake; few pieces are ever asked. */
+    private Map<StitchOutline, Double> shared = Map.of();
 
     private StitchOutline(Piece piece) {
         this.piece = piece;
@@ -155,6 +160,14 @@ public final class StitchOutline {
             meetings = known;
         }
         return known;
+    }
+
+    /** The area of the drawing that lies in both drawn outlines, as {@link Overlap#area} finds it, mm². */
+    public synchronized double shared(StitchOutline other) {
+        if (shared.isEmpty()) {
+            shared = new WeakHashMap<>();
+        }
+        return shared.computeIfAbsent(other, o -> Overlap.area(piece.outline(), o.piece.outline()));
     }
 
     /** The tips of the notches that are drawn as part of the cutting line. */

@@ -28,11 +28,23 @@ public final class Overlap {
      * itself counts with all that it goes round.
      */
     public static double area(Outline one, Outline other) {
-        if (!one.box().overlaps(other.box())) {
+        if (!one.box().overlaps(other.box()) || clear(one, other)) {
             return 0;
         }
         return OverlayNGRobust.overlay(sound(one), sound(other), OverlayNG.INTERSECTION)
                 .getArea();
+    }
+
+    /** Whether nothing of one border comes near the other's, and neither outline lies inside the other. */
+    private static boolean clear(Outline one, Outline other) {
+        return !one.boxes().meets(other.boxes()) && !mayHold(one, other) && !mayHold(other, one);
+    }
+
+    /** Whether one outline may lie inside another whose border it does not meet. */
+    private static boolean mayHold(Outline outer, Outline inner) {
+        Point any = inner.segments().get(0).start();
+        // Where an outline goes round twice, the even-odd rule takes the inside for the outside.
+        return outer.box().contains(any) && (outer.contains(any) || !Validity.isSimple(outer));
     }
 
     private static Geometry sound(Outline outline) {

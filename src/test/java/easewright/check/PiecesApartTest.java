@@ -11,6 +11,7 @@ import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Scale;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class PiecesApartTest {
@@ -55,5 +56,20 @@ class PiecesApartTest {
                         sheet(piece("front 12", 0, 200), piece("front 14", 0, 210)),
                         sheet(piece("front 12", 0, 204), piece("front 14", 0, 210))))
                 .isEmpty();
+    }
+
+    @Test
+    void aPieceMayGrowOverOneOfAnotherSizeAndNotOverOneOfItsOwnOrOfNone() {
+        Pattern before = sheet(
+                sized("back", 0, 200, "12"),
+                sized("front", 220, 400, "14"),
+                sized("sleeve", 225, 400, "12"),
+                piece("pocket", 228, 300));
+        Pattern after = before.withPiece(sized("back", 0, 230, "12"));
+        assertThat(told(before, after)).extracting(f -> f.values().get("other")).containsExactly("sleeve", "pocket");
+    }
+
+    private static Piece sized(String id, double left, double right, String size) {
+        return piece(id, left, right).toBuilder().size(Optional.of(size)).build();
     }
 }

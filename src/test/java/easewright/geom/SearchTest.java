@@ -72,6 +72,41 @@ class SearchTest {
     }
 
     @Test
+    void rowsOfBoxesMeetWhereAnyTwoOfThemDo() {
+        int met = 0;
+        for (int round = 0; round < 400; round++) {
+            double[] one = row(1 + random.nextInt(90), 0);
+            double[] other = row(1 + random.nextInt(90), 40 * random.nextDouble());
+            boolean expected = false;
+            for (int i = 0; i < one.length; i += 4) {
+                for (int j = 0; j < other.length; j += 4) {
+                    expected |= one[i] <= other[j + 2]
+                            && other[j] <= one[i + 2]
+                            && one[i + 1] <= other[j + 3]
+                            && other[j + 1] <= one[i + 3];
+                }
+            }
+            assertThat(new BoxTree(one).meets(new BoxTree(other))).isEqualTo(expected);
+            met += expected ? 1 : 0;
+        }
+        assertThat(met).isBetween(50, 350);
+    }
+
+    /** Small boxes along a wavering line, so far off to one side. */
+    private double[] row(int count, double aside) {
+        double[] edges = new double[4 * count];
+        for (int i = 0; i < count; i++) {
+            double x = aside + 3 * random.nextDouble();
+            double y = 60 * random.nextDouble();
+            edges[4 * i] = x;
+            edges[4 * i + 1] = y;
+            edges[4 * i + 2] = x + random.nextDouble() * 20;
+            edges[4 * i + 3] = y + random.nextDouble();
+        }
+        return edges;
+    }
+
+    @Test
     void everySegmentThatALineMeetsIsHandedOn() {
         for (int round = 0; round < 60; round++) {
             Outline outline = Sketch.randomBlob(random, 5 + random.nextInt(120), 400);

@@ -57,4 +57,36 @@ class OverlapTest {
                     .isCloseTo(area, within(1e-6));
         }
     }
+
+    /** Outlines whose borders stay clear of each other are answered without an overlay: the answer must be the same. */
+    @Test
+    void pocketsInsideAnOutlineCountAndThoseInItsHollowDoNot() {
+        Outline horseshoe = Outline.polygon(List.of(
+                new Point(0, 0),
+                new Point(100, 0),
+                new Point(100, 100),
+                new Point(70, 100),
+                new Point(70, 30),
+                new Point(30, 30),
+                new Point(30, 100),
+                new Point(0, 100)));
+        assertThat(Overlap.area(horseshoe, square(40, 60, 20))).isZero();
+        assertThat(Overlap.area(square(40, 60, 20), horseshoe)).isZero();
+        assertThat(Overlap.area(horseshoe, square(75, 60, 20))).isCloseTo(400, within(1e-9));
+        assertThat(Overlap.area(square(75, 60, 20), horseshoe)).isCloseTo(400, within(1e-9));
+    }
+
+    @Test
+    void whatLiesInsideALineThatGoesRoundTwiceCounts() {
+        Outline twice = Outline.polygon(List.of(
+                new Point(0, 0),
+                new Point(100, 0),
+                new Point(100, 100),
+                new Point(10, 100),
+                new Point(10, 10),
+                new Point(90, 10),
+                new Point(90, 90),
+                new Point(0, 90)));
+        assertThat(Overlap.area(twice, square(40, 40, 20))).isCloseTo(400, within(1e-9));
+    }
 }
