@@ -76,6 +76,28 @@ public final class Outline implements Chain {
         return new Outline(lines);
     }
 
+    /**
+     * Corners of a polygon from which no place of the outline lies farther than {@code stray}, mm: all ends of segments,
+     * and places between on curves. A chord over a share h of a curve strays from it by at most h² / 8 of its second
+     * derivative, which is greatest at an end.
+     */
+    public List<Point> corners(double stray) {
+        List<Point> corners = new ArrayList<>();
+        for (Segment segment : segments) {
+            int steps = 1;
+            if (segment instanceof Cubic cubic) {
+                double bend = Math.max(
+                        cubic.secondDerivative(0).norm(),
+                        cubic.secondDerivative(1).norm());
+                steps = (int) Math.max(1, Math.ceil(Math.sqrt(bend / (8 * stray))));
+            }
+            for (int i = 0; i < steps; i++) {
+                corners.add(segment.at((double) i / steps));
+            }
+        }
+        return corners;
+    }
+
     /** Exact area with a sign: positive where the outline runs clockwise on screen, mm². */
     public double signedArea() {
         double known = area;

@@ -1,10 +1,7 @@
 package easewright.topology;
 
-import easewright.geom.Cubic;
 import easewright.geom.Outline;
 import easewright.geom.Point;
-import easewright.geom.Segment;
-import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -53,28 +50,12 @@ public final class Overlap {
     }
 
     private static Coordinate[] ring(Outline outline) {
-        List<Coordinate> ring = new ArrayList<>();
-        for (Segment segment : outline.segments()) {
-            int steps = steps(segment);
-            for (int i = 0; i < steps; i++) {
-                ring.add(coordinate(segment.at((double) i / steps)));
-            }
+        List<Point> corners = outline.corners(STRAY);
+        Coordinate[] ring = new Coordinate[corners.size() + 1];
+        for (int i = 0; i < ring.length; i++) {
+            Point p = corners.get(i % corners.size());
+            ring[i] = new Coordinate(p.x(), p.y());
         }
-        ring.add(ring.get(0).copy());
-        return ring.toArray(Coordinate[]::new);
-    }
-
-    /** A chord over a share h of a curve strays from it by h² / 8 of its second derivative, which is greatest at an end. */
-    private static int steps(Segment segment) {
-        if (!(segment instanceof Cubic cubic)) {
-            return 1;
-        }
-        double bend = Math.max(
-                cubic.secondDerivative(0).norm(), cubic.secondDerivative(1).norm());
-        return (int) Math.max(1, Math.ceil(Math.sqrt(bend / (8 * STRAY))));
-    }
-
-    private static Coordinate coordinate(Point p) {
-        return new Coordinate(p.x(), p.y());
+        return ring;
     }
 }

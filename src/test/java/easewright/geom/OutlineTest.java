@@ -103,6 +103,44 @@ class OutlineTest {
     }
 
     @Test
+    void polygonsStrayNoFartherThanAsked() {
+        Random random = new Random(17);
+        for (int i = 0; i < 30; i++) {
+            Outline blob = Sketch.randomBlob(random, 5, 20 + 300 * random.nextDouble());
+            double stray = Math.pow(10, -2 * random.nextDouble());
+            List<Point> corners = blob.corners(stray);
+            Outline polygon = Outline.polygon(corners);
+            for (int k = 0; k < 40; k++) {
+                Segment s = blob.segments().get(random.nextInt(5));
+                assertThat(polygon.nearest(s.at(random.nextDouble())).distance())
+                        .isLessThanOrEqualTo(stray);
+            }
+            // Not finer than it need be: half as many corners would stray farther.
+            double farthest = 0;
+            Outline half = Outline.polygon(blob.corners(4.5 * stray));
+            for (int k = 0; k < 500; k++) {
+                Point p = blob.segments().get(k % 5).at((k / 5 + 0.5) / 100);
+                farthest = Math.max(farthest, half.nearest(p).distance());
+            }
+            assertThat(farthest).isGreaterThan(stray);
+        }
+    }
+
+    @Test
+    void polygonsOfStraightLinesHaveTheirCornersAlone() {
+        assertThat(SQUARE.corners(0.001))
+                .containsExactlyElementsOf(
+                        SQUARE.segments().stream().map(Segment::start).toList());
+        // A curve that is a parabola of height 15 over 120 strays from one chord by just that.
+        Outline bow = new Outline(List.of(
+                Cubic.fromQuadratic(new Point(0, 0), new Point(60, 30), new Point(120, 0)),
+                new Line(new Point(120, 0), new Point(0, 0))));
+        assertThat(bow.corners(15.001)).hasSize(2);
+        assertThat(bow.corners(14.9)).hasSize(3);
+        assertThat(bow.corners(15 / 4.0 + 1e-9)).hasSize(3);
+    }
+
+    @Test
     void pointAtLengthRunsAlongTheCurve() {
         Curve curve = Sketch.curve("0,0 30,40 (60,80 90,80) 100,80");
         assertThat(curve.pointAtLength(25)).isEqualTo(new Point(15, 20));

@@ -117,7 +117,7 @@ public record ClothPlan(
     private static void add(
             List<Shape> shapes, Piece piece, Outline outline, int times, List<Affine> ways, boolean left) {
         for (int i = 0; i < times; i++) {
-            shapes.add(new Shape(piece.name(), outline, new Cutout(Corners.of(outline), ways, left)));
+            shapes.add(new Shape(piece.name(), outline, new Cutout(outline.corners(Cutout.STRAY), ways, left)));
         }
     }
 
@@ -145,7 +145,7 @@ public record ClothPlan(
     /** The whole of a half whose fold lies at its left side, as a polygon. */
     private static Outline unfolded(Outline half) {
         double fold = half.box().minX();
-        List<Point> corners = Corners.of(half);
+        List<Point> corners = half.corners(Cutout.STRAY);
         int start = 0;
         // Start on the fold, at the corner from which the outline leaves it.
         for (int i = 0; i < corners.size(); i++) {

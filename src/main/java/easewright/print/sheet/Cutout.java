@@ -13,6 +13,9 @@ import java.util.List;
  * @param leftFirst it must lie with its left side on the left border (the fold of the cloth)
  */
 record Cutout(List<Point> corners, List<Affine> turns, boolean leftFirst) {
+    /** How far the polygon of a piece may stray from its outline, mm: far less than the gap that is kept between pieces. */
+    static final double STRAY = 0.1;
+
     static final Affine AS_DRAWN = Affine.IDENTITY;
     static final Affine UPSIDE_DOWN = new Affine(-1, 0, 0, -1, 0, 0);
 

@@ -32,7 +32,7 @@ record PaperPiece(Piece piece, PieceMeasures measures, CutLine cut, Affine uprig
 
     Cutout cutout() {
         List<Point> corners =
-                Corners.of(cut.outline()).stream().map(upright::apply).toList();
+                cut.outline().corners(Cutout.STRAY).stream().map(upright::apply).toList();
         return new Cutout(corners, List.of(Cutout.AS_DRAWN, Cutout.UPSIDE_DOWN), false);
     }
 }

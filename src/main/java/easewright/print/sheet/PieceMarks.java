@@ -62,7 +62,10 @@ final class PieceMarks {
         grain();
         piece.edges().stream().filter(e -> e.role() == EdgeRole.FOLD).forEach(this::fold);
         Outline room = paper.measures().stitch().outline();
-        new LabelWriter(PieceLabel.enlarged(paper.label(), large), Corners.of(room.transformed(place)), obstacles)
+        new LabelWriter(
+                        PieceLabel.enlarged(paper.label(), large),
+                        room.transformed(place).corners(Cutout.STRAY),
+                        obstacles)
                 .write(pencil);
         return pencil.picture();
     }

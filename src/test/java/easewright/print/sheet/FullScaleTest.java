@@ -175,7 +175,7 @@ class FullScaleTest {
     }
 
     private static long uncovered(Outline cut, double dx, double dy, int sign, List<Box> seen) {
-        return Corners.of(cut).stream()
+        return cut.corners(0.01).stream()
                 .filter(p -> seen.stream()
                         .noneMatch(b -> b.grown(0.01).contains(new Point(sign * p.x() + dx, sign * p.y() + dy))))
                 .count();
