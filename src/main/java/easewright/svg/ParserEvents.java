@@ -2,34 +2,17 @@ package easewright.svg;
 
 import java.nio.CharBuffer;
 import org.xml.sax.Attributes;
-import org.xml.sax.InputSource;
 import org.xml.sax.Locator;
 import org.xml.sax.SAXException;
-import org.xml.sax.SAXParseException;
-import org.xml.sax.ext.DefaultHandler2;
 
 /**
- * Hands on to a tree builder what the JDK's parser reads, and refuses what would make the file depend on anything
- * outside it.
+ * Hands on to a tree builder what the JDK's parser reads, and refuses declarations that would make the file depend on
+ * anything outside it.
  */
-final class ParserEvents extends DefaultHandler2 {
-    /** A refusal with its problem code. */
-    static final class Refused extends SAXException {
-        private static final long serialVersionUID = 1L;
-
-        Refused(String code) {
-            super(code);
-        }
-
-        String code() {
-            return getMessage();
-        }
-    }
-
+final class ParserEvents extends OwnEvents {
     private final TreeBuilder tree;
     private Locator locator;
     private boolean begun;
-    private int entityDepth;
 
     ParserEvents(TreeBuilder tree) {
         this.tree = tree;
@@ -56,7 +39,7 @@ final class ParserEvents extends DefaultHandler2 {
             attributes[i] = Element.key(given.getURI(i / 2), given.getLocalName(i / 2));
             attributes[i + 1] = given.getValue(i / 2);
         }
-        tree.start(namespace, local, attributes, entityDepth > 0);
+        tree.start(namespace, local, attributes, inEntity());
     }
 
     @Override
@@ -82,21 +65,6 @@ final class ParserEvents extends DefaultHandler2 {
     }
 
     @Override
-    public void startEntity(String name) {
-        // The document type's own subset is announced in the same way.
-        if (!name.startsWith("[")) {
-            entityDepth++;
-        }
-    }
-
-    @Override
-    public void endEntity(String name) {
-        if (!name.startsWith("[")) {
-            entityDepth--;
-        }
-    }
-
-    @Override
     public void externalEntityDecl(String name, String publicId, String systemId) throws SAXException {
         throw new Refused("external-entity");
     }
@@ -119,25 +87,5 @@ final class ParserEvents extends DefaultHandler2 {
         if (!name.equals("[dtd]")) {
             throw new Refused("entity-missing");
         }
-    }
-
-    @Override
-    public InputSource resolveEntity(String name, String publicId, String base, String systemId) throws SAXException {
-        throw new Refused("external-entity");
-    }
-
-    @Override
-    public InputSource resolveEntity(String publicId, String systemId) throws SAXException {
-        throw new Refused("external-entity");
-    }
-
-    @Override
-    public void error(SAXParseException e) throws SAXException {
-        throw e;
-    }
-
-    @Override
-    public void fatalError(SAXParseException e) throws SAXException {
-        throw e;
     }
 }

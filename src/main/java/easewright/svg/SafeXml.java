@@ -15,7 +15,6 @@ import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 import org.xml.sax.SAXParseException;
 import org.xml.sax.XMLReader;
-import org.xml.sax.ext.DefaultHandler2;
 
 /**
  * The only door through which XML comes in. The JDK's own parser is named explicitly, so that nothing on the class
@@ -46,7 +45,7 @@ final class SafeXml {
         requireWholeDoctype(plain, name);
         try {
             play(plain, events);
-        } catch (ParserEvents.Refused e) {
+        } catch (OwnEvents.Refused e) {
             throw problem(e.code(), name, events, e);
         } catch (SAXParseException e) {
             throw parseProblem(e, name);
@@ -63,7 +62,7 @@ final class SafeXml {
     }
 
     /** Reads a drawing that was read to a tree before, with the same limits, for whoever looks at it in another way. */
-    static void play(byte[] plain, DefaultHandler2 handler) throws SAXException, IOException {
+    static void play(byte[] plain, OwnEvents handler) throws SAXException, IOException {
         XMLReader reader = parser().getXMLReader();
         reader.setContentHandler(handler);
         reader.setDTDHandler(handler);

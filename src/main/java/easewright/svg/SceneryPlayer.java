@@ -6,13 +6,10 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import org.xml.sax.Attributes;
-import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
-import org.xml.sax.SAXParseException;
-import org.xml.sax.ext.DefaultHandler2;
 
 /** Reads a drawing once more and hands on what may be seen of it. */
-final class SceneryPlayer extends DefaultHandler2 {
+final class SceneryPlayer extends OwnEvents {
     /** More elements than this take too long to draw. */
     static final int MOST_ELEMENTS = 60_000;
 
@@ -82,7 +79,6 @@ final class SceneryPlayer extends DefaultHandler2 {
     private int emitted;
     private int letters;
     private int stops;
-    private int entityDepth;
     private int skipping;
     private boolean inSheet;
     private String current = "";
@@ -111,7 +107,8 @@ final class SceneryPlayer extends DefaultHandler2 {
 
     @Override
     public void startElement(String namespace, String local, String qualified, Attributes given) throws SAXException {
-        int index = entityDepth > 0 ? count - 1 : count++;
+        // Counted as when the drawing was read, so that elements have the same numbers.
+        int index = inEntity() ? count - 1 : count++;
         if (skipping > 0 || inSheet) {
             skipping++;
             return;
@@ -128,7 +125,7 @@ final class SceneryPlayer extends DefaultHandler2 {
         if (++emitted > MOST_ELEMENTS) {
             throw new TooLarge();
         }
-        boolean root = index == 0;
+        boolean root = emitted == 1;
         current = root || local.equals("a") || local.equals("switch") ? "g" : local;
         to.start(current, root ? look(given, true) : attributes(local, given));
     }
@@ -218,35 +215,5 @@ final class SceneryPlayer extends DefaultHandler2 {
             letters += length;
             to.words(new String(text, start, length));
         }
-    }
-
-    @Override
-    public void startEntity(String name) {
-        // Counted as when the drawing was read, so that elements have the same numbers.
-        if (!name.startsWith("[")) {
-            entityDepth++;
-        }
-    }
-
-    @Override
-    public void endEntity(String name) {
-        if (!name.startsWith("[")) {
-            entityDepth--;
-        }
-    }
-
-    @Override
-    public InputSource resolveEntity(String name, String publicId, String base, String systemId) throws SAXException {
-        throw new SAXException("Nothing outside the drawing is read");
-    }
-
-    @Override
-    public InputSource resolveEntity(String publicId, String systemId) throws SAXException {
-        throw new SAXException("Nothing outside the drawing is read");
-    }
-
-    @Override
-    public void error(SAXParseException e) throws SAXException {
-        throw e;
     }
 }
