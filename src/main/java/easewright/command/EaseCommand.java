@@ -12,7 +12,7 @@ final class EaseCommand extends Look {
     @Override
     void print(Reading reading, Source source, PrintWriter out) {
         if (!reading.sheet().lines().isEmpty()) {
-            new EaseListing(out, source.words()).print(reading, source.garment().isPresent());
+            new EaseListing(out, source.words(), source.garment().isPresent()).print(reading);
             out.println();
         }
     }

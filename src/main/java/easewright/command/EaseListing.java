@@ -19,19 +19,23 @@ final class EaseListing {
     private final Words words;
     private final EaseText text;
 
-    EaseListing(PrintWriter out, Words words) {
+    /** Whether the command says what the garment is. */
+    private final boolean garmentGiven;
+
+    EaseListing(PrintWriter out, Words words, boolean garmentGiven) {
+        this.garmentGiven = garmentGiven;
         this.out = out;
         this.page = new Page(out);
         this.words = words;
         this.text = new EaseText(words);
     }
 
-    void print(Reading reading, boolean garmentStated) {
+    void print(Reading reading) {
         EaseSheet sheet = reading.sheet();
         if (sheet.lines().isEmpty()) {
             return;
         }
-        page.text(cloth(reading, garmentStated));
+        page.text(cloth(reading));
         page.text(words.of("ease.lengths", Map.of("unit", words.unitName())));
         page.line();
         figures(sheet);
@@ -67,12 +71,14 @@ final class EaseListing {
         return told;
     }
 
-    private String cloth(Reading reading, boolean garmentStated) {
+    private String cloth(Reading reading) {
         List<String> garment = reading.sheet().garment().words();
         String cloth = words.of(reading.pattern().cloth().knit() ? "ease.cloth.knit" : "ease.cloth.woven");
         String key = garment.isEmpty()
                 ? "ease.garment.unknown"
-                : garmentStated ? "ease.garment.stated" : "ease.garment.by-marks";
+                : garmentGiven
+                        ? "ease.garment.stated"
+                        : reading.pattern().garment().isEmpty() ? "ease.garment.by-marks" : "ease.garment.by-file";
         return words.of(key, Map.of("garment", garment, "cloth", cloth));
     }
 

@@ -45,6 +45,7 @@ final class Json {
     Node document(Source.Opened opened, Reading reading, Noticed noticed) {
         Node root = reading(reading);
         root.put("garment", reading.sheet().garment().words());
+        root.put("garment_said", !reading.pattern().garment().isEmpty());
         root.put("scale", scale(opened.pattern()));
         root.put("findings", findings(noticed));
         return root;

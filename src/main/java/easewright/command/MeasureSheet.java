@@ -32,6 +32,10 @@ final class MeasureSheet {
                 "sheet.scale." + reading.pattern().scale().proof(),
                 Map.of("scale.number", reading.pattern().scale().mmPerUnitX())));
         page.text(words.of("sheet.lengths", Map.of("unit", words.unitName())));
+        if (!reading.pattern().garment().isEmpty()) {
+            page.text(words.of(
+                    "sheet.garment", Map.of("garment", reading.pattern().garment())));
+        }
         for (PieceMeasures measured : reading.measures().pieces()) {
             piece(measured.stitch().piece(), measured);
         }

@@ -32,7 +32,7 @@ import java.util.stream.Collectors;
  * @param layers names of the layers to read; empty for all that are shown
  * @param worn   people to compare with in place of those in the pattern
  * @param size   the one size to look at, where the pattern comes in several
- * @param garment what the garment is said to be; otherwise its marks show it
+ * @param garment what the garment is said to be; otherwise the file says so, or its marks show it
  * @param known   the ease tables that came with the program, and the user's own
  */
 record Source(
@@ -83,7 +83,7 @@ record Source(
         Garment garment = Garment.named(text.get());
         List<String> known = tables.garments();
         for (String word : garment.words()) {
-            if (!known.contains(word)) {
+            if (!known.contains(word) && !Garment.OTHER.words().contains(word)) {
                 throw new Misuse("garment-unknown", Map.of("word", word, "known", known));
             }
         }
@@ -103,6 +103,7 @@ record Source(
     /**
      * A file that was opened.
      *
+     * @param pattern  as it was read, and said to be what the user says it is
      * @param findings what was noticed on opening it
      * @param size     the one size to look at, where the pattern has sizes and one was asked for
      * @param tables   the ease tables to go by
@@ -155,7 +156,9 @@ record Source(
     /** With the squares left out that are there to check the scale, where nobody has said yet what is what. */
     private Opened opened(SvgFile svg) throws Trouble {
         List<Finding> findings = new ArrayList<>(svg.findings());
-        Pattern pattern = svg.pattern();
+        Pattern read = svg.pattern();
+        Pattern pattern =
+                garment.map(g -> read.withGarment(String.join(", ", g.words()))).orElse(read);
         if (!svg.marked()) {
             for (KnownLength known : KnownLength.on(new Sheet(pattern, svg.loose(pattern), svg.texts()))) {
                 Optional<Piece> square = known.piece().flatMap(pattern::piece);
@@ -170,13 +173,7 @@ record Source(
                 }
             }
         }
-        return new Opened(
-                svg,
-                pattern,
-                findings,
-                worn,
-                size(pattern),
-                garment.map(known::forGarment).orElse(known));
+        return new Opened(svg, pattern, findings, worn, size(pattern), known);
     }
 
     /** The size asked for, where the pattern has sizes; where its names only end in them, printing goes by these. */

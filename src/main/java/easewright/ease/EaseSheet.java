@@ -39,6 +39,14 @@ public final class EaseSheet {
         Garment garment = tables.garment().orElseGet(() -> Garment.of(pattern));
         List<EaseLine> lines = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
+        List<String> strange = Garment.said(pattern).words().stream()
+                .filter(word -> !tables.know(word))
+                .toList();
+        if (!strange.isEmpty()) {
+            findings.add(Finding.of("garment-without-table", Severity.NOTE, "")
+                    .with("garment", strange)
+                    .with("known", tables.garments()));
+        }
         boolean someUnknown =
                 measures.girths().isEmpty() && pattern.body().measures().isEmpty();
         for (Girth girth : measures.girths()) {

@@ -27,12 +27,15 @@ public final class EaseTables {
     private final Optional<StretchMargin> margin;
     private final Optional<Garment> garment;
 
+    /** Every word for a garment, of these tables and of those left out as being for another garment. */
+    private final List<String> garments;
+
     EaseTables(
             List<EaseTable> tables,
             List<Minimum> minimums,
             List<StretchClass> knitClasses,
             Optional<StretchMargin> margin) {
-        this(tables, minimums, knitClasses, margin, Optional.empty());
+        this(tables, minimums, knitClasses, margin, Optional.empty(), words(tables, minimums));
     }
 
     private EaseTables(
@@ -40,8 +43,10 @@ public final class EaseTables {
             List<Minimum> minimums,
             List<StretchClass> knitClasses,
             Optional<StretchMargin> margin,
-            Optional<Garment> garment) {
+            Optional<Garment> garment,
+            List<String> garments) {
         this.garment = garment;
+        this.garments = List.copyOf(garments);
         this.tables = List.copyOf(tables);
         this.minimums = List.copyOf(minimums);
         this.knitClasses = List.copyOf(knitClasses);
@@ -100,12 +105,14 @@ public final class EaseTables {
             joined.removeIf(old -> old.id().equals(added.id()));
             joined.add(added);
         }
+        List<Minimum> least = joined(minimums, more.minimums);
         return new EaseTables(
                 joined,
-                joined(minimums, more.minimums),
+                least,
                 joined(knitClasses, more.knitClasses),
                 more.margin.isPresent() ? more.margin : margin,
-                more.garment.isPresent() ? more.garment : garment);
+                more.garment.isPresent() ? more.garment : garment,
+                words(joined, least));
     }
 
     private static <T> List<T> joined(List<T> first, List<T> second) {
@@ -121,7 +128,8 @@ public final class EaseTables {
                 minimums.stream().filter(m -> worn.fits(m.garment())).toList(),
                 knitClasses,
                 margin,
-                Optional.of(worn));
+                Optional.of(worn),
+                garments);
     }
 
     /** These tables if they were chosen for a garment; else those for what the pattern's marks show. */
@@ -134,13 +142,22 @@ public final class EaseTables {
         return garment;
     }
 
-    /** Every word that the tables have for a garment, in their order. */
+    /** Every word that the tables have for a garment, in their order; also those of tables left out as for another. */
     public List<String> garments() {
+        return garments;
+    }
+
+    /** Whether some table, be it left out here or not, has the word for a garment, or it stands for all of them. */
+    boolean know(String garmentWord) {
+        return Garment.isAny(garmentWord) || garments.contains(garmentWord);
+    }
+
+    private static List<String> words(List<EaseTable> tables, List<Minimum> minimums) {
         return Stream.concat(
                         tables.stream().map(EaseTable::garment),
                         minimums.stream().map(Minimum::garment))
                 .flatMap(garments -> Garment.named(garments).words().stream())
-                .filter(word -> !Garment.named("no such garment").fits(word))
+                .filter(word -> !Garment.isAny(word))
                 .distinct()
                 .toList();
     }

@@ -20,10 +20,14 @@ import java.util.Set;
 public record Garment(List<String> words) {
     public static final Garment UNKNOWN = new Garment(List.of());
 
+    /** None that tables name: only those that hold for all garments apply. */
+    public static final Garment OTHER = named("any garment");
+
     /** What tables say that hold for all garments. */
     private static final Set<String> ANY = Set.of("", "any garment", "all garments");
 
     private static final List<String> LEGS = List.of("trousers", "shorts");
+    private static final List<String> KNIT_LEGS = List.of("leggings", "trousers", "shorts");
     private static final List<String> UPPER = List.of("dress", "bodice", "top", "blouse", "shirt");
 
     private static final Set<EdgeRole> UPPER_EDGES =
@@ -45,11 +49,22 @@ public record Garment(List<String> words) {
         return new Garment(Arrays.asList(text.split(",", -1)));
     }
 
+    /** What a pattern is said to be, or else what its marks show. */
+    public static Garment of(Pattern pattern) {
+        Garment said = said(pattern);
+        return said.words().isEmpty() ? byMarks(pattern) : said;
+    }
+
+    /** What a pattern is said to be; {@link #UNKNOWN} where nobody said. */
+    public static Garment said(Pattern pattern) {
+        return named(pattern.garment());
+    }
+
     /**
-     * What the marks of a pattern show: a crotch, trousers; armhole, cap, shoulder or neck, or a level above the waist,
+     * What the marks of a pattern show: a crotch, trousers, or of a knit leggings; armhole, cap, shoulder or neck, or a level above the waist,
      * something for the upper body; neither, but waist or hip, a skirt. A jacket or a coat looks like a shirt here.
      */
-    public static Garment of(Pattern pattern) {
+    public static Garment byMarks(Pattern pattern) {
         Set<EdgeRole> roles = EnumSet.noneOf(EdgeRole.class);
         for (Piece piece : pattern.pieces()) {
             for (Edge edge : piece.edges()) {
@@ -67,12 +82,17 @@ public record Garment(List<String> words) {
             return UNKNOWN;
         }
         if (legs) {
-            return new Garment(LEGS);
+            return new Garment(pattern.cloth().knit() ? KNIT_LEGS : LEGS);
         }
         if (upper) {
             return new Garment(UPPER);
         }
         return SKIRT_LEVELS.stream().anyMatch(levels::contains) ? named("skirt") : UNKNOWN;
+    }
+
+    /** Whether a word of a table stands for all garments. */
+    public static boolean isAny(String word) {
+        return ANY.contains(word);
     }
 
     /** Whether a table for the garments named, with commas between, holds for this one. */
@@ -82,7 +102,7 @@ public record Garment(List<String> words) {
         }
         for (String each : garments.split(",", -1)) {
             String word = each.strip().toLowerCase(Locale.ROOT);
-            if (ANY.contains(word) || words.contains(word)) {
+            if (isAny(word) || words.contains(word)) {
                 return true;
             }
         }

@@ -16,6 +16,8 @@ import java.util.TreeMap;
  * @param changes the changes already made, oldest first
  * @param aside   changes that were made once and are switched off, in the order in which they would stand
  * @param bodies  whom each size is made for, by size; where none is given, the one body counts
+ * @param garment what it is said to be, in a word of the ease tables or several with commas between; empty where nobody
+ *                said, and then its marks show it
  */
 public record Pattern(
         List<Piece> pieces,
@@ -27,7 +29,8 @@ public record Pattern(
         Scale scale,
         List<ChangeNote> changes,
         List<SetAside> aside,
-        Map<String, Body> bodies) {
+        Map<String, Body> bodies,
+        String garment) {
     /**
      * @throws IllegalArgumentException if two pieces share an id or two levels a name, or a change set aside has its
      *     place behind the end of the list
@@ -58,7 +61,7 @@ public record Pattern(
         }
     }
 
-    /** A pattern with no change set aside, and no size with a body of its own. */
+    /** A pattern with no change set aside, no size with a body of its own, and nothing said of what it is. */
     public Pattern(
             List<Piece> pieces,
             List<Level> levels,
@@ -68,7 +71,7 @@ public record Pattern(
             Map<String, Double> wishes,
             Scale scale,
             List<ChangeNote> changes) {
-        this(pieces, levels, mates, body, cloth, wishes, scale, changes, List.of(), Map.of());
+        this(pieces, levels, mates, body, cloth, wishes, scale, changes, List.of(), Map.of(), "");
     }
 
     /** Pieces and a scale, and nothing else known. */
@@ -127,19 +130,19 @@ public record Pattern(
     }
 
     public Pattern withPieces(List<Piece> changed) {
-        return new Pattern(changed, levels, mates, body, cloth, wishes, scale, changes, aside, bodies);
+        return new Pattern(changed, levels, mates, body, cloth, wishes, scale, changes, aside, bodies, garment);
     }
 
     public Pattern withLevels(List<Level> changed) {
-        return new Pattern(pieces, changed, mates, body, cloth, wishes, scale, changes, aside, bodies);
+        return new Pattern(pieces, changed, mates, body, cloth, wishes, scale, changes, aside, bodies, garment);
     }
 
     public Pattern withMates(List<Mate> changed) {
-        return new Pattern(pieces, levels, changed, body, cloth, wishes, scale, changes, aside, bodies);
+        return new Pattern(pieces, levels, changed, body, cloth, wishes, scale, changes, aside, bodies, garment);
     }
 
     public Pattern withBody(Body changed) {
-        return new Pattern(pieces, levels, mates, changed, cloth, wishes, scale, changes, aside, bodies);
+        return new Pattern(pieces, levels, mates, changed, cloth, wishes, scale, changes, aside, bodies, garment);
     }
 
     /** With whom a size is made for; nobody of its own if the body is {@link Body#UNKNOWN}. */
@@ -153,21 +156,26 @@ public record Pattern(
     }
 
     public Pattern withBodies(Map<String, Body> bySize) {
-        return new Pattern(pieces, levels, mates, body, cloth, wishes, scale, changes, aside, bySize);
+        return new Pattern(pieces, levels, mates, body, cloth, wishes, scale, changes, aside, bySize, garment);
     }
 
     public Pattern withCloth(Cloth changed) {
-        return new Pattern(pieces, levels, mates, body, changed, wishes, scale, changes, aside, bodies);
+        return new Pattern(pieces, levels, mates, body, changed, wishes, scale, changes, aside, bodies, garment);
+    }
+
+    /** The same said to be such a garment; with an empty text nothing is said any more. */
+    public Pattern withGarment(String said) {
+        return new Pattern(pieces, levels, mates, body, cloth, wishes, scale, changes, aside, bodies, said.strip());
     }
 
     public Pattern withScale(Scale changed) {
-        return new Pattern(pieces, levels, mates, body, cloth, wishes, changed, changes, aside, bodies);
+        return new Pattern(pieces, levels, mates, body, cloth, wishes, changed, changes, aside, bodies, garment);
     }
 
     public Pattern withWish(String level, double easeMm) {
         Map<String, Double> more = new TreeMap<>(wishes);
         more.put(level, easeMm);
-        return new Pattern(pieces, levels, mates, body, cloth, more, scale, changes, aside, bodies);
+        return new Pattern(pieces, levels, mates, body, cloth, more, scale, changes, aside, bodies, garment);
     }
 
     /** With other changes made; what is set aside behind the end of a shorter list comes to stand at its end. */
@@ -175,15 +183,15 @@ public record Pattern(
         List<SetAside> kept = aside.stream()
                 .map(a -> new SetAside(Math.min(a.before(), made.size()), a.note()))
                 .toList();
-        return new Pattern(pieces, levels, mates, body, cloth, wishes, scale, made, kept, bodies);
+        return new Pattern(pieces, levels, mates, body, cloth, wishes, scale, made, kept, bodies, garment);
     }
 
     public Pattern withAside(List<SetAside> off) {
-        return new Pattern(pieces, levels, mates, body, cloth, wishes, scale, changes, off, bodies);
+        return new Pattern(pieces, levels, mates, body, cloth, wishes, scale, changes, off, bodies, garment);
     }
 
     public Pattern withWishes(Map<String, Double> changed) {
-        return new Pattern(pieces, levels, mates, body, cloth, changed, scale, changes, aside, bodies);
+        return new Pattern(pieces, levels, mates, body, cloth, changed, scale, changes, aside, bodies, garment);
     }
 
     public Pattern withChange(ChangeNote made) {

@@ -40,6 +40,7 @@ final class MarksReader implements MarksNotes.Reading {
     private final Map<String, Body> bodies = new TreeMap<>();
     private Body body = Body.UNKNOWN;
     private Cloth cloth = Cloth.WOVEN;
+    private String garment = "";
 
     /** What the marks may refer to. */
     interface Geometry {
@@ -111,13 +112,13 @@ final class MarksReader implements MarksNotes.Reading {
             }
         }
         Pattern pattern =
-                new Pattern(pieces, levels, mates, body, cloth, wishes, drawn.scale(), changes, aside, bodies);
+                new Pattern(pieces, levels, mates, body, cloth, wishes, drawn.scale(), changes, aside, bodies, garment);
         return new Marks(pattern, notes.findings(), notes.kept());
     }
 
     private void mark(MarkNode child) {
         String nameKey = switch (child.name()) {
-            case "scale", "cloth", "level", "mate" -> "name";
+            case "scale", "cloth", "garment", "level", "mate" -> "name";
             case "body" -> "size";
             case "wish" -> "level";
             case "piece" -> "ref";
@@ -141,6 +142,7 @@ final class MarksReader implements MarksNotes.Reading {
             case "scale" -> checkScale(v);
             case "body" -> body(child, v);
             case "cloth" -> cloth(v);
+            case "garment" -> garment = garment(v);
             case "level" -> level(v);
             case "wish" -> wishes.put(v.needed("level"), v.neededLength("ease"));
             case "piece" -> piece(child, v);
@@ -196,6 +198,15 @@ final class MarksReader implements MarksNotes.Reading {
                 v.percent("along"),
                 v.percent("recovery"),
                 v.percent("shrinkage"));
+    }
+
+    /** In words that only ease tables know. */
+    private static String garment(MarkValues v) throws MarkValues.Damage {
+        String kind = v.needed("kind");
+        if (kind.isBlank()) {
+            throw new MarkValues.Damage("mark-value-bad", Map.of("attribute", "kind", "text", kind));
+        }
+        return kind.strip();
     }
 
     private void level(MarkValues v) throws MarkValues.Damage {

@@ -66,6 +66,9 @@ final class MarksWriter {
         if (!pattern.cloth().equals(Cloth.WOVEN)) {
             cloth(pattern.cloth());
         }
+        if (!pattern.garment().isEmpty()) {
+            out.open("garment").text("kind", pattern.garment()).close();
+        }
         for (Level level : pattern.levels()) {
             out.open("level").text("name", level.name()).text("kind", MarkWords.word(level.kind()));
             if (level.limb() != level.kind().limb()) {
@@ -185,6 +188,7 @@ final class MarksWriter {
             case "wish" -> pattern.wishes().containsKey(name);
             case "scale" -> true;
             case "cloth" -> !pattern.cloth().equals(Cloth.WOVEN);
+            case "garment" -> !pattern.garment().isEmpty();
             case "body" ->
                 name.isEmpty()
                         ? !pattern.body().equals(Body.UNKNOWN)

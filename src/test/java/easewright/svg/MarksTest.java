@@ -142,7 +142,31 @@ class MarksTest {
                         new SetAside(0, new ChangeNote("lengthen", settings)),
                         new SetAside(1, new ChangeNote("seam", settings)),
                         new SetAside(2, new ChangeNote("centre", Map.of()))),
-                Map.of("38", new Body("Bea", List.of(new BodyMeasure("Hip girth", "hip", 940, "")))));
+                Map.of("38", new Body("Bea", List.of(new BodyMeasure("Hip girth", "hip", 940, "")))),
+                "Kilt, \"my own\" & <skirt>");
+    }
+
+    @Test
+    void aFileThatDoesNotSayWhatTheGarmentIsOpensAsBefore() throws SvgProblem {
+        String none = new String(open("").write(full().withGarment("")), StandardCharsets.UTF_8);
+        assertThat(none).doesNotContain("<garment");
+        assertThat(SvgFile.read(none.getBytes(StandardCharsets.UTF_8), "m")
+                        .pattern()
+                        .garment())
+                .isEmpty();
+    }
+
+    @Test
+    void anEmptyWordForTheGarmentIsDamageAndStays() throws SvgProblem {
+        String said = new String(open("").write(full().withGarment("skirt")), StandardCharsets.UTF_8);
+        byte[] emptied = said.replace("kind=\"skirt\"", "kind=\" \"").getBytes(StandardCharsets.UTF_8);
+        SvgFile file = SvgFile.read(emptied, "m");
+        assertThat(codes(file)).containsExactly("mark-value-bad");
+        assertThat(file.pattern().garment()).isEmpty();
+        String kept = new String(file.write(file.pattern().withWish("hip", 40)), StandardCharsets.UTF_8);
+        assertThat(kept).contains("<garment kind=\" \"/>");
+        String mended = new String(file.write(file.pattern().withGarment("coat")), StandardCharsets.UTF_8);
+        assertThat(mended).contains("<garment kind=\"coat\"/>").doesNotContain("kind=\" \"");
     }
 
     private static List<String> codes(SvgFile file) {

@@ -162,7 +162,8 @@ public record Desk(
 
     /** Another state of the pattern; the trial is dropped. */
     Desk withHistory(History<Pattern> changed) {
-        Reading now = changed.present().equals(pattern()) ? reading : Reading.of(changed.present(), size());
+        Reading now =
+                changed.present().equals(pattern()) ? reading : Reading.of(changed.present(), reading.tables(), size());
         Optional<Wanted> kept = wanted.filter(
                         w -> changed.present().level(w.level()).isPresent())
                 .map(Wanted::done);
@@ -184,7 +185,7 @@ public record Desk(
 
     /** With another size at work; what was wanted is tried there. */
     Desk withSize(String size) {
-        Reading other = Reading.of(pattern(), Optional.of(size));
+        Reading other = Reading.of(pattern(), reading.tables(), Optional.of(size));
         return new Desk(file, history, other, wanted, Optional.empty(), pointed, notice, unit, dark).withWanted(wanted);
     }
 

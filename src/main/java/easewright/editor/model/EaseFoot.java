@@ -1,6 +1,7 @@
 package easewright.editor.model;
 
 import easewright.ease.EaseTable;
+import easewright.ease.Garment;
 import easewright.ease.Minimum;
 import easewright.text.Words;
 import java.util.ArrayList;
@@ -14,12 +15,13 @@ public final class EaseFoot {
     /**
      * One source.
      *
-     * @param garment garments that a table is for; empty for a least ease
+     * @param garment garments that a table is for; empty where it is for all, and for a least ease
      */
     public record Source(String source, String standing, String garment) {}
 
     String mark(EaseTable table) {
-        return mark(new Source(table.source(), table.standing(), table.garment()));
+        String garment = Garment.OTHER.fits(table.garment()) ? "" : table.garment();
+        return mark(new Source(table.source(), table.standing(), garment));
     }
 
     String mark(Minimum minimum) {

@@ -2,6 +2,7 @@ package easewright.editor.model;
 
 import easewright.ease.Classed;
 import easewright.ease.EaseLine;
+import easewright.ease.Garment;
 import easewright.ease.Minimum;
 import easewright.pattern.Level;
 import easewright.text.LengthUnit;
@@ -12,7 +13,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
@@ -63,14 +63,13 @@ public record EaseRow(
     private static final Map<InUnit, String> MINIMUMS = new ConcurrentHashMap<>();
 
     /**
-     * @param garment tables of other garments are left out
+     * @param certain whether it is known which garment this is; if not, each figure says for which it is
      * @param foot    takes the sources
      */
-    static EaseRow of(EaseLine line, Words words, Optional<String> garment, EaseFoot foot) {
-        List<Minimum> asked =
-                line.minimums().stream().filter(m -> Garments.fits(m, garment)).toList();
+    static EaseRow of(EaseLine line, Words words, boolean certain, EaseFoot foot) {
+        List<Minimum> asked = line.minimums();
         Standing standing = standing(line, asked);
-        List<Classed> classes = telling(line, garment);
+        List<Classed> classes = telling(line);
         return new EaseRow(
                 line.level(),
                 line.name(),
@@ -84,7 +83,7 @@ public record EaseRow(
                         : "",
                 length(line.wish(), words),
                 classes(line, classes, words, foot),
-                minimums(asked, words, foot),
+                minimums(asked, words, certain, foot),
                 standing,
                 verdict(standing, line, words),
                 line.missing(),
@@ -129,12 +128,11 @@ public record EaseRow(
     }
 
     /**
-     * What the tables of the garment say, those first that have a word for it. Of one source with several tables for a
+     * What the tables say, those first that have a word for it. Of one source with several tables for a
      * garment only those are kept, since that an ease lies outside the others says nothing then.
      */
-    private static List<Classed> telling(EaseLine line, Optional<String> garment) {
+    private static List<Classed> telling(EaseLine line) {
         List<Classed> fitting = line.classes().stream()
-                .filter(c -> Garments.fits(c.table(), garment))
                 .sorted(Comparator.comparing(c -> c.where() != Classed.Where.WITHIN))
                 .toList();
         Map<List<String>, Classed> first = new LinkedHashMap<>();
@@ -162,25 +160,33 @@ public record EaseRow(
         return List.copyOf(out);
     }
 
-    private static List<String> minimums(List<Minimum> asked, Words words, EaseFoot foot) {
+    private static List<String> minimums(List<Minimum> asked, Words words, boolean certain, EaseFoot foot) {
         List<String> out = new ArrayList<>();
         for (Minimum minimum : asked) {
-            String said = MINIMUMS.computeIfAbsent(new InUnit(minimum, words.unit()), m -> said(minimum, words));
+            InUnit told = new InUnit(minimum, words.unit(), certain);
+            String said = MINIMUMS.computeIfAbsent(told, m -> said(minimum, words, certain));
             out.add(said + " " + foot.mark(minimum));
         }
         return List.copyOf(out);
     }
 
-    private static String said(Minimum minimum, Words words) {
+    private static String said(Minimum minimum, Words words, boolean certain) {
+        List<String> when = new ArrayList<>();
+        if (!certain && !Garment.OTHER.fits(minimum.garment())) {
+            when.add(minimum.garment());
+        }
+        if (!minimum.note().isEmpty()) {
+            when.add(minimum.note());
+        }
         Map<String, Object> values = new TreeMap<>();
         values.put("low", minimum.low());
         minimum.high().ifPresent(high -> values.put("high", high));
-        values.put("note", minimum.note());
+        values.put("note", String.join("; ", when));
         String key = minimum.high().isPresent() ? "editor.ease.minimum.range" : "editor.ease.minimum";
-        return words.of(minimum.note().isEmpty() ? key : key + ".for", values);
+        return words.of(when.isEmpty() ? key : key + ".for", values);
     }
 
-    private record InUnit(Minimum minimum, LengthUnit unit) {}
+    private record InUnit(Minimum minimum, LengthUnit unit, boolean certain) {}
 
     private static String length(OptionalDouble mm, Words words) {
         return mm.isPresent() ? brief(mm.getAsDouble(), words) : "";

@@ -4,82 +4,72 @@ import easewright.ease.EaseTable;
 import easewright.ease.EaseTables;
 import easewright.ease.Garment;
 import easewright.ease.Minimum;
-import easewright.pattern.EdgeRole;
-import easewright.pattern.LevelKind;
+import easewright.pattern.Level;
 import easewright.pattern.Pattern;
+import easewright.text.Words;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * For which garment the ease is judged: tables for another garment say nothing about this one.
+ * As which garments a pattern may be judged: tables for another garment say nothing about it.
  *
- * @param all    the garments that tables for a level of the pattern speak of, in the order of the tables
- * @param likely the one that the pattern most likely is by its levels and its crotch seam; empty where none is likely
+ * @param choices what the pattern may be said to be, in words of the tables: first {@link #BY_MARKS}, then the garments
+ *                of which tables for a level of it speak, and at last none of them
+ * @param chosen  what it is said to be now
+ * @param marks   what its marks show
  */
-public record Garments(List<String> all, Optional<String> likely) {
-    /** Begins the garment line of a table that is for every garment. */
-    private static final String ANY = "any";
+public record Garments(List<String> choices, String chosen, Garment marks) {
+    /** Nothing is said: the marks show it. */
+    public static final String BY_MARKS = "";
 
-    /** Garments with a crotch seam. */
-    private static final Set<String> WITH_LEGS = Set.of("trousers", "shorts", "leggings", "swimwear");
-
-    /** Lines are read once: the sheet is made anew with every movement of a hand. */
-    private static final Map<String, List<String>> READ = new ConcurrentHashMap<>();
+    /** None that tables name. */
+    public static final String NONE = String.join(", ", Garment.OTHER.words());
 
     public Garments {
-        all = List.copyOf(all);
+        choices = List.copyOf(choices);
     }
 
-    public static Garments of(Pattern pattern) {
+    /**
+     * @param tables all there are
+     */
+    public static Garments of(Pattern pattern, EaseTables tables) {
         boolean knit = pattern.cloth().knit();
-        Set<String> words = new LinkedHashSet<>();
-        pattern.levels()
-                .forEach(level ->
-                        EaseTables.standard().at(level.kind(), knit).forEach(table -> words.addAll(words(table))));
-        boolean bust = pattern.levels().stream().anyMatch(l -> l.kind() == LevelKind.BUST);
-        boolean legs =
-                pattern.pieces().stream().flatMap(p -> p.edges().stream()).anyMatch(e -> e.role() == EdgeRole.CROTCH);
-        Optional<String> likely = words.stream()
-                .filter(word -> WITH_LEGS.contains(word) == legs)
-                .filter(word -> isForBust(word, knit) == bust)
-                .findFirst();
-        return new Garments(List.copyOf(words), likely);
+        Set<String> words = new LinkedHashSet<>(List.of(BY_MARKS));
+        for (Level level : pattern.levels()) {
+            for (EaseTable table : tables.at(level.kind(), knit)) {
+                words.addAll(Garment.named(table.garment()).words());
+            }
+            for (Minimum least : knit ? List.<Minimum>of() : tables.minimumsAt(level)) {
+                words.addAll(Garment.named(least.garment()).words());
+            }
+        }
+        words.removeIf(word -> !word.equals(BY_MARKS) && Garment.isAny(word));
+        // What a file says may be another word, or several.
+        words.add(pattern.garment());
+        words.remove(NONE);
+        List<String> choices = new ArrayList<>(words);
+        choices.add(NONE);
+        return new Garments(choices, pattern.garment(), Garment.byMarks(pattern));
     }
 
-    /** The one it is judged as: what the user chose, else the likely one; an empty word is a choice of none. */
-    Optional<String> judged(Optional<String> chosen) {
-        return chosen.filter(c -> c.isEmpty() || all.contains(c))
-                .or(() -> likely)
-                .filter(c -> !c.isEmpty());
+    /** Whether there is anything to choose from. */
+    public boolean any() {
+        return choices.size() > 2;
     }
 
-    private static boolean isForBust(String word, boolean knit) {
-        return EaseTables.standard().at(LevelKind.BUST, knit).stream().anyMatch(t -> words(t).contains(word));
-    }
-
-    /** Whether a table speaks of the garment; those for every garment always do. */
-    static boolean fits(EaseTable table, Optional<String> garment) {
-        List<String> named = words(table);
-        return named.isEmpty() || garment.filter(named::contains).isPresent();
-    }
-
-    /** Whether a least ease is meant for the garment. */
-    static boolean fits(Minimum minimum, Optional<String> garment) {
-        return garment.map(Garment::named).orElse(Garment.UNKNOWN).fits(minimum.garment());
-    }
-
-    /** The garments of a table, a word each; none for a table for every garment. */
-    private static List<String> words(EaseTable table) {
-        return READ.computeIfAbsent(table.garment(), Garments::split);
-    }
-
-    private static List<String> split(String garments) {
-        String line = garments.toLowerCase(Locale.ROOT);
-        return line.startsWith(ANY) ? List.of() : List.of(line.split(",\\s*"));
+    /** A choice in words. */
+    public String said(String choice, Words words) {
+        if (choice.equals(NONE)) {
+            return words.of("editor.ease.as.none");
+        }
+        if (!choice.equals(BY_MARKS)) {
+            return choice;
+        }
+        return marks.words().isEmpty()
+                ? words.of("editor.ease.as.unknown")
+                : words.of("editor.ease.as.marks", Map.of("garment", marks.words()));
     }
 }

@@ -16,32 +16,34 @@ import java.util.Optional;
  * All that can be read off a pattern: its measures, its ease sheet and what is to be noticed. Where the pattern comes in
  * several sizes, girths, seams and ease are those of one of them.
  *
- * @param size the size looked at; empty where the pattern comes in one
+ * @param size   the size looked at; empty where the pattern comes in one
+ * @param tables all ease tables there are; the sheet goes by those of them that are for the garment
  */
-public record Reading(GarmentMeasures measures, EaseSheet sheet, List<Finding> findings, Optional<String> size) {
-    private static final EaseTables TABLES = EaseTables.standard();
-
+public record Reading(
+        GarmentMeasures measures, EaseSheet sheet, List<Finding> findings, Optional<String> size, EaseTables tables) {
     public Reading {
         findings = List.copyOf(findings);
     }
 
-    /** Reads everything, as the report does. */
+    /** Reads everything, as the report does, with the tables that came with the program. */
     public static Reading of(Pattern pattern) {
-        return of(pattern, Optional.empty());
+        return of(pattern, EaseTables.standard(), Optional.empty());
     }
 
-    /** The same in the size wanted, or else in the first. */
-    public static Reading of(Pattern pattern, Optional<String> wanted) {
-        easewright.print.Reading whole = easewright.print.Reading.of(pattern, TABLES);
+    /** Reads everything, in the size wanted, or else in the first. */
+    public static Reading of(Pattern pattern, EaseTables tables, Optional<String> wanted) {
+        easewright.print.Reading whole = easewright.print.Reading.of(pattern, tables.fitting(pattern));
         Optional<String> size = size(pattern, wanted);
         return size.isEmpty()
-                ? new Reading(whole.measures(), whole.sheet(), whole.findings(), size)
-                : inSize(pattern, whole.measures(), whole.findings(), size.get());
+                ? new Reading(whole.measures(), whole.sheet(), whole.findings(), size, tables)
+                : inSize(pattern, whole.measures(), whole.findings(), size.get(), tables);
     }
 
-    private static Reading inSize(Pattern pattern, GarmentMeasures measures, List<Finding> findings, String size) {
+    private static Reading inSize(
+            Pattern pattern, GarmentMeasures measures, List<Finding> findings, String size, EaseTables tables) {
         GarmentMeasures own = measures.inSize(size);
-        return new Reading(own, EaseSheet.of(pattern, own, TABLES), findings, Optional.of(size));
+        EaseSheet sheet = EaseSheet.of(pattern, own, tables.fitting(pattern));
+        return new Reading(own, sheet, findings, Optional.of(size), tables);
     }
 
     private static Optional<String> size(Pattern pattern, Optional<String> wanted) {
@@ -63,18 +65,20 @@ public record Reading(GarmentMeasures measures, EaseSheet sheet, List<Finding> f
 
     /** Reads only what a hand needs to follow a drag: widths and ease, without the slower checks. */
     public static Reading quick(Pattern pattern) {
-        return quick(pattern, Measures.of(pattern), Optional.empty());
+        return quick(pattern, Measures.of(pattern), Optional.empty(), EaseTables.standard());
     }
 
     /** The same for a pattern of which most pieces are those of one that was read already. */
     static Reading quick(Pattern pattern, Pattern before, Reading read, StitchLines lines) {
-        return quick(pattern, Measures.again(pattern, before, read.measures(), lines), read.size());
+        return quick(pattern, Measures.again(pattern, before, read.measures(), lines), read.size(), read.tables());
     }
 
-    private static Reading quick(Pattern pattern, GarmentMeasures measures, Optional<String> wanted) {
+    private static Reading quick(
+            Pattern pattern, GarmentMeasures measures, Optional<String> wanted, EaseTables tables) {
         Optional<String> size = size(pattern, wanted);
         return size.isEmpty()
-                ? new Reading(measures, EaseSheet.of(pattern, measures, TABLES), List.of(), size)
-                : inSize(pattern, measures, List.of(), size.get());
+                ? new Reading(
+                        measures, EaseSheet.of(pattern, measures, tables.fitting(pattern)), List.of(), size, tables)
+                : inSize(pattern, measures, List.of(), size.get(), tables);
     }
 }

@@ -173,6 +173,13 @@ public final class Session {
         edit(desk().pattern().withCloth(cloth));
     }
 
+    /** Says what the garment is, in words of the ease tables; with an empty text its marks show it again. */
+    public void setGarment(String said) {
+        if (!desk().pattern().garment().equals(said)) {
+            edit(desk().pattern().withGarment(said));
+        }
+    }
+
     /** Points at something on the table, or with empty at nothing. */
     public void point(Optional<Pointed> what) {
         if (!desk().pointed().equals(what)) {

@@ -7,13 +7,11 @@ import easewright.editor.model.Garments;
 import easewright.editor.model.Session;
 import easewright.editor.model.Wanted;
 import easewright.pattern.Pattern;
-import easewright.svg.SvgFile;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import javafx.application.Platform;
 import javafx.geometry.Pos;
 import javafx.scene.control.ComboBox;
@@ -39,11 +37,7 @@ public final class EasePanel extends ScrollPane {
     private final Label legend = new Label();
     private List<Object> sourcesShown = List.of();
     private Pattern known;
-    private Garments garments = new Garments(List.of(), Optional.empty());
-    private Optional<SvgFile> file = Optional.empty();
-    /** As which garment the user wants it judged; empty for as which it seems, an empty word for none. */
-    private Optional<String> garment = Optional.empty();
-
+    private Garments garments;
     private boolean showing;
     private String seen = "";
 
@@ -61,14 +55,13 @@ public final class EasePanel extends ScrollPane {
         as.setId("judged-as");
         as.setOnAction(e -> {
             if (!showing && as.getValue() != null) {
-                garment = Optional.of(as.getValue());
-                show(session.desk());
+                session.setGarment(as.getValue());
             }
         });
         as.setConverter(new StringConverter<>() {
             @Override
             public String toString(String word) {
-                return word == null || word.isEmpty() ? session.desk().words().of("editor.ease.as.none") : word;
+                return word == null ? "" : garments.said(word, session.desk().words());
             }
 
             @Override
@@ -96,15 +89,11 @@ public final class EasePanel extends ScrollPane {
             heads(words);
         }
         sizes.show(desk);
-        if (!desk.file().map(f -> f.svg()).equals(file)) {
-            file = desk.file().map(f -> f.svg());
-            garment = Optional.empty();
-        }
         if (desk.pattern() != known) {
             known = desk.pattern();
-            garments = Garments.of(known);
+            garments = Garments.of(known, desk.reading().tables());
         }
-        EasePage page = EasePage.of(desk, garments, garment);
+        EasePage page = EasePage.of(desk);
         none.setText(words.of("editor.ease.none"));
         none.setVisible(page.rows().isEmpty());
         none.setManaged(page.rows().isEmpty());
@@ -115,7 +104,7 @@ public final class EasePanel extends ScrollPane {
             rows.getChildren().setAll(views.values());
         }
         page.rows().forEach(row -> views.get(row.name()).show(row, desk));
-        judged(page, words);
+        judged(words);
         sources(page, words);
         String chosen = desk.wanted().map(Wanted::level).orElse("");
         if (!chosen.equals(seen)) {
@@ -124,19 +113,17 @@ public final class EasePanel extends ScrollPane {
         }
     }
 
-    private void judged(EasePage page, Words words) {
+    private void judged(Words words) {
         showing = true;
         asTitle.setText(words.of("editor.ease.as"));
         as.setAccessibleText(words.of("editor.ease.as"));
         Hints.on(as, words.of("editor.ease.as.hint"));
-        List<String> choices = new ArrayList<>(garments.all());
-        choices.add("");
-        if (!as.getItems().equals(choices)) {
-            as.getItems().setAll(choices);
+        if (!as.getItems().equals(garments.choices())) {
+            as.getItems().setAll(garments.choices());
         }
-        as.setValue(page.garment().orElse(""));
-        judgedAs.setVisible(!garments.all().isEmpty());
-        judgedAs.setManaged(!garments.all().isEmpty());
+        as.setValue(garments.chosen());
+        judgedAs.setVisible(garments.any());
+        judgedAs.setManaged(garments.any());
         showing = false;
     }
 

@@ -44,7 +44,7 @@ public record PaperPages(List<Leaf> leaves, String title, LocalDate date, String
      * @throws PrintProblem where nothing sound can be printed
      */
     static PaperPages of(Desk desk, PaperChoice choice, LocalDate date) throws PrintProblem {
-        EaseTables tables = EaseTables.standard();
+        EaseTables tables = desk.reading().tables();
         Pattern pattern = desk.pattern();
         Reading now = Reading.of(pattern, tables.fitting(pattern));
         Optional<Reading> before = Past.of(pattern).map(p -> Reading.of(p, tables.fitting(p)));

@@ -2,6 +2,8 @@ package easewright.editor.model;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import easewright.ease.EaseTables;
+import easewright.svg.SvgFile;
 import easewright.text.LengthUnit;
 import java.util.HashSet;
 import java.util.List;
@@ -24,11 +26,20 @@ class EasePageTest {
                 .findFirst()
                 .orElseThrow();
         session.open(Opened.of(new OpenFile(sample.read(), Optional.empty(), sample.fileName())));
-        return page(Optional.empty());
+        return page();
     }
 
-    private EasePage page(Optional<String> garment) {
-        return EasePage.of(session.desk(), Garments.of(session.desk().pattern()), garment);
+    private EasePage page() {
+        return EasePage.of(session.desk());
+    }
+
+    private EasePage as(String garment) {
+        session.setGarment(garment);
+        return page();
+    }
+
+    private Garments garments() {
+        return Garments.of(session.desk().pattern(), EaseTables.standard());
     }
 
     private List<String> sources(EasePage page) {
@@ -43,12 +54,46 @@ class EasePageTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"skirt, skirt", "trousers, trousers", "bodice, dress", "knit-top, t-shirt"})
-    void theLikelyGarmentIsFoundAndOnlyItsTablesSpeak(String sample, String garment) throws Exception {
+    @CsvSource({"skirt, skirt", "trousers, trousers", "bodice, dress", "knit-top, top"})
+    void whatTheMarksShowIsFoundAndOnlyItsTablesSpeak(String sample, String garment) throws Exception {
         EasePage page = open(sample);
-        assertThat(page.garment()).contains(garment);
-        assertThat(Garments.of(session.desk().pattern()).all()).contains(garment);
+        assertThat(garments().chosen()).isEqualTo(Garments.BY_MARKS);
+        assertThat(garments().marks().words()).contains(garment);
+        assertThat(garments().said(Garments.BY_MARKS, session.desk().words())).contains(garment);
+        assertThat(garments().choices())
+                .startsWith(Garments.BY_MARKS)
+                .contains(garment)
+                .endsWith(Garments.NONE);
         assertThat(sources(page)).noneMatch(s -> s.contains("leggings") || s.contains("coat"));
+    }
+
+    @Test
+    void whatTheGarmentIsSaidToBeCanBeUndoneAndComesBackFromTheFile() throws Exception {
+        open("bodice");
+        EasePage jacket = as("jacket");
+        assertThat(sources(jacket)).anyMatch(s -> s.contains("for jacket"));
+        assertThat(session.desk().reading().sheet().garment().words()).containsExactly("jacket");
+        SvgFile written = SvgFile.read(
+                session.desk().file().orElseThrow().svg().write(session.desk().pattern()), "again.svg");
+        session.undo();
+        assertThat(garments().chosen()).isEqualTo(Garments.BY_MARKS);
+        assertThat(sources(page())).noneMatch(s -> s.contains("for jacket"));
+        session.open(Opened.of(new OpenFile(written, Optional.empty(), "again.svg")));
+        assertThat(garments().chosen()).isEqualTo("jacket");
+        assertThat(sources(page())).isEqualTo(sources(jacket));
+        as(Garments.BY_MARKS);
+        assertThat(session.desk().pattern().garment()).isEmpty();
+    }
+
+    @Test
+    void aGarmentThatNoTableNamesIsKeptAndSaid() throws Exception {
+        open("skirt");
+        as("kilt");
+        assertThat(garments().choices()).contains("kilt");
+        assertThat(session.desk().reading().findings()).anyMatch(f -> f.code().equals("garment-without-table"));
+        as(Garments.NONE);
+        assertThat(session.desk().reading().findings()).noneMatch(f -> f.code().equals("garment-without-table"));
+        assertThat(sources(page())).noneMatch(s -> s.contains("for skirt"));
     }
 
     @ParameterizedTest
@@ -74,15 +119,15 @@ class EasePageTest {
         EasePage page = open("knit-top");
         assertThat(row(page, "bust").classes()).hasSize(1);
         assertThat(row(page, "hip").classes()).isEmpty();
-        assertThat(row(page(Optional.of("leggings")), "hip").classes()).hasSize(1);
-        assertThat(row(page(Optional.of("")), "bust").classes()).isEmpty();
+        assertThat(row(as("leggings"), "hip").classes()).hasSize(1);
+        assertThat(row(as(Garments.NONE), "bust").classes()).isEmpty();
     }
 
     @Test
     void aBodyInAnotherUnitIsAskedAbout() throws Exception {
         open("skirt");
         session.setBody(session.desk().pattern().level("hip").orElseThrow(), OptionalDouble.of(9850), "Hip girth");
-        EaseRow row = row(page(Optional.empty()), "hip");
+        EaseRow row = row(page(), "hip");
         assertThat(row.standing()).isEqualTo(EaseRow.Standing.UNLIKELY);
     }
 }
