@@ -6,10 +6,17 @@ import easewright.editor.paint.Viewport;
 import easewright.editor.panel.CuttingTable;
 import easewright.geom.Box;
 import easewright.geom.Point;
+import java.util.List;
+import java.util.stream.Stream;
+import javafx.geometry.Bounds;
+import javafx.scene.Node;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
@@ -64,5 +71,37 @@ class ChangeJourneyTest extends Journey {
         assertThat(isAllInView(table)).isTrue();
         robot.push(KeyCode.ESCAPE);
         until(d -> d.trial().isEmpty());
+    }
+
+    /** Whatever is said of a trial, the next click meets the same field and the same buttons. */
+    @ParameterizedTest
+    @ValueSource(strings = {"ease", "rings"})
+    void theAmountKeepsItsPlace(String page, FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        robot.clickOn("#page-" + page);
+        WaitForAsyncUtils.waitForFxEvents();
+        List<Bounds> still = places(robot);
+        write(robot, "#amount", "2 cm");
+        assertThat(desk().shownTrial()).isPresent();
+        assertThat(places(robot)).as("tried").isEqualTo(still);
+        robot.interact(
+                () -> robot.lookup("#side-left").queryAs(ToggleButton.class).fire());
+        assertThat(places(robot)).as("on one side").isEqualTo(still);
+        write(robot, "#amount", "-70 cm");
+        assertThat(robot.lookup("#doubt-yes").query().isVisible()).isTrue();
+        assertThat(places(robot)).as("asked about").isEqualTo(still);
+        robot.clickOn("#doubt-yes");
+        assertThat(desk().refusedTrial()).isPresent();
+        assertThat(places(robot)).as("refused").isEqualTo(still);
+        write(robot, "#amount", "much");
+        assertThat(places(robot)).as("not understood").isEqualTo(still);
+    }
+
+    private static List<Bounds> places(FxRobot robot) {
+        WaitForAsyncUtils.waitForFxEvents();
+        return Stream.of("#amount", "#less", "#more", "#keep", "#leave")
+                .map(id -> (Node) robot.lookup(id).query())
+                .map(n -> n.localToScene(n.getLayoutBounds()))
+                .toList();
     }
 }

@@ -32,6 +32,13 @@ import javafx.scene.layout.VBox;
 public final class HerePanel extends VBox {
     private static final PseudoClass INVITING = PseudoClass.getPseudoClass("inviting");
 
+    /** Its share of the sheet's height, and pixels: at most, beside a page that is read, and of what comes and goes. */
+    private static final double SHARE = 0.55;
+
+    private static final double MOST = 520;
+    private static final double FOLDED = 292;
+    private static final double LEAST_ROOM = 72;
+
     private final Session session;
     private final Label title = new Label();
     private final WayChoice way = new WayChoice(this::change);
@@ -54,11 +61,14 @@ public final class HerePanel extends VBox {
     private final Button openUp = new Button();
     private final Button keep = new Button();
     private final Button leave = new Button();
-    private ScrollPane settings;
-    private HBox done;
+    /** All that comes and goes: it scrolls in a room of its own, so that what lies around it keeps its place. */
+    private final VBox said = new VBox(8);
+
+    private final HBox how = new HBox(8, wayTitle, way);
     private LengthUnit told;
     private boolean showing;
     private boolean folds;
+    private double sheet;
     /** A question is about to be asked about what stands in the field, which stays there. */
     private boolean asking;
 
@@ -111,7 +121,10 @@ public final class HerePanel extends VBox {
             where.open(ask.isSelected());
             show(session.desk());
         });
-        where.visibleProperty().addListener((o, was, is) -> ask.setSelected(is));
+        where.visibleProperty().addListener((o, was, is) -> {
+            ask.setSelected(is);
+            requestLayout();
+        });
         title.getStyleClass().add("section-title");
         outcome.setId("outcome");
         outcome.getStyleClass().add("outcome");
@@ -132,20 +145,26 @@ public final class HerePanel extends VBox {
         HBox what = new HBox(6, level, amount, less, more);
         what.setAlignment(Pos.CENTER_LEFT);
         HBox.setHgrow(amount, Priority.ALWAYS);
-        HBox how = new HBox(8, wayTitle, way);
         how.setAlignment(Pos.CENTER_LEFT);
         wayTitle.setMinWidth(USE_PREF_SIZE);
         HBox.setHgrow(way, Priority.ALWAYS);
-        settings = new FittedScroll(new VBox(8, where, followUp, effect, seams, form, sides));
-        settings.getStyleClass().add("here-settings");
-        settings.setMinHeight(72);
-        VBox.setVgrow(settings, Priority.ALWAYS);
         HBox ways = new HBox(6, largest, openUp);
+        said.getChildren()
+                .setAll(wrong, doubt, refusal, ways, outcome, where, followUp, effect, how, seams, form, sides);
+        for (Region always : List.of(wrong, doubt, refusal, ways, outcome, how)) {
+            always.setMinHeight(USE_PREF_SIZE);
+        }
+        ways.managedProperty().bind(largest.managedProperty().or(openUp.managedProperty()));
+        ways.visibleProperty().bind(ways.managedProperty());
+        ScrollPane room = new FittedScroll(said);
+        room.getStyleClass().add("here-settings");
+        room.setMinHeight(LEAST_ROOM);
+        VBox.setVgrow(room, Priority.ALWAYS);
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        done = new HBox(8, gap, leave, keep);
-        getChildren().setAll(head, what, wrong, doubt, how, outcome, settings, refusal, ways, done);
-        for (Region always : List.of(head, what, doubt, how, outcome, refusal, ways, done)) {
+        HBox done = new HBox(8, gap, leave, keep);
+        getChildren().setAll(head, what, room, done);
+        for (Region always : List.of(head, what, done)) {
             always.setMinHeight(USE_PREF_SIZE);
         }
     }
@@ -159,10 +178,26 @@ public final class HerePanel extends VBox {
         doubt.show(asked, session.desk().words());
     }
 
-    /** Makes room for a page that is read, as long as nothing is being tried: the amount stays in sight. */
+    /** Makes room for a page that is read. How high it is depends on nothing that is tried: the amount keeps its place. */
     void fold(boolean small) {
         folds = small;
+        requestLayout();
         show(session.desk());
+    }
+
+    /**
+     * Takes its share of the height.
+     *
+     * @param height of the sheet, pixels
+     */
+    void share(double height) {
+        sheet = height;
+        requestLayout();
+    }
+
+    @Override
+    protected double computePrefHeight(double width) {
+        return folds && !where.isOpen() ? FOLDED : Math.max(FOLDED, Math.min(MOST, SHARE * sheet));
     }
 
     private void change(UnaryOperator<Wanted> step) {
@@ -208,19 +243,18 @@ public final class HerePanel extends VBox {
         outcome.setText(HereWords.outcome(desk));
         outcome.pseudoClassStateChanged(INVITING, wanted.amount() == 0);
         effect.show(Effect.of(desk), words);
-        visible(seams, wanted.atSeams() && !where.isOpen());
+        boolean small = folds && wanted.amount() == 0 && wanted.atSeams();
+        boolean set = !small && !where.isOpen();
+        visible(how, set);
+        visible(seams, set && wanted.atSeams());
         if (wanted.atSeams()) {
             seams.show(desk, wanted);
         }
         form.show(desk);
         sides.show(wanted);
-        visible(sides, !where.isOpen() && wanted.maySided());
+        visible(sides, set && wanted.maySided());
         refused(desk, wanted, words);
-        boolean small = folds && wanted.amount() == 0 && wanted.atSeams() && !where.isOpen();
-        for (Region part : List.of(settings, done)) {
-            visible(part, !small);
-        }
-        visible(outcome, !small && !outcome.getText().isEmpty());
+        visible(outcome, !outcome.getText().isEmpty() && (wanted.amount() != 0 || !where.isOpen()));
         keep.setDisable(desk.shownTrial().isEmpty());
         leave.setDisable(wanted.amount() == 0);
     }

@@ -37,6 +37,7 @@ public final class SheetPanel extends VBox {
         bench.workProperty().addListener(o -> show(session.desk()));
         here = new HerePanel(session, bench, () -> turnTo("true"));
         StackPane below = new StackPane(here);
+        heightProperty().addListener(o -> here.share(getHeight()));
         setId("sheet");
         getStyleClass().add("sheet");
         pages.put("marks", new MarksPanel(session, marker, files, table::show, () -> turnTo("ease")));
