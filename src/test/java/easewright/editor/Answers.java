@@ -24,14 +24,14 @@ final class Answers implements Asking {
     }
 
     @Override
-    public Optional<Path> whereToSave(String name) {
-        asked.add("save " + name);
+    public Optional<Path> whereToSave(Path proposed) {
+        asked.add("save " + proposed.getFileName());
         return Optional.ofNullable(toSave.poll());
     }
 
     @Override
-    public Leave leaving() {
-        asked.add("leave");
+    public Leave leaving(String file) {
+        asked.add("leave " + file);
         return leave.isEmpty() ? Leave.STAY : leave.poll();
     }
 

@@ -19,7 +19,6 @@ import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.Start;
-import org.testfx.util.WaitForAsyncUtils;
 
 /** Files: chosen, saved, left, changed by others; what is asked on the way is answered by {@link Answers}. */
 class FilesJourneyTest extends Journey {
@@ -69,8 +68,8 @@ class FilesJourneyTest extends Journey {
         Path other = skirt("other.svg");
         answers.toOpen.add(other);
         robot.push(KeyCode.SHORTCUT, KeyCode.O);
-        WaitForAsyncUtils.waitForFxEvents();
-        assertThat(answers.asked).containsExactly("open", "leave");
+        until(d -> answers.asked.size() > 1);
+        assertThat(answers.asked).containsExactly("open", "leave skirt.svg");
         assertThat(desk().file().orElseThrow().name()).isEqualTo("skirt.svg");
 
         answers.leave.add(Asking.Leave.SAVE_FIRST);
@@ -85,6 +84,39 @@ class FilesJourneyTest extends Journey {
         robot.interact(() -> app.files().open(saved));
         until(d -> d.file().orElseThrow().name().equals("saved-on-the-way.svg"));
         assertThat(SvgFile.read(other).pattern().changes()).isEmpty();
+    }
+
+    /** Saved first and then opened anew, a file is what was saved, not what was read before the question. */
+    @Test
+    void theSameFileOpenedAgainIsTheOneSavedFirst(FxRobot robot) throws Exception {
+        Path file = skirt("again.svg");
+        robot.interact(() -> app.files().open(file));
+        until(Desk::isOpen);
+        widen(robot);
+        answers.leave.add(Asking.Leave.SAVE_FIRST);
+        robot.interact(() -> app.files().open(file));
+        until(d -> d.isSaved() && !d.history().canUndo());
+        assertThat(desk().pattern().changes()).hasSize(1);
+        assertThat(desk().file().orElseThrow().svg().bytes()).isEqualTo(Files.readAllBytes(file));
+    }
+
+    @Test
+    void whatCannotBeReadLeavesTheWorkUnasked(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        widen(robot);
+        Path missing = folder.resolve("never-there.svg");
+        Path note = Files.writeString(folder.resolve("letter.svg"), "Dear all, no drawing here");
+        for (Path file : List.of(missing, note, folder)) {
+            robot.interact(() -> {
+                app.session().hush();
+                app.files().open(file);
+            });
+            until(d -> d.notice().isPresent());
+            assertThat(said()).contains(file.getFileName().toString()).doesNotContain("problem.");
+        }
+        assertThat(answers.asked).isEmpty();
+        assertThat(desk().pattern().changes()).hasSize(1);
+        assertThat(desk().isSaved()).isFalse();
     }
 
     @Test

@@ -11,12 +11,16 @@ public interface Asking {
     /**
      * Where to save; empty for nowhere after all.
      *
-     * @param name proposed
+     * @param proposed a name, and where it is absolute the folder to begin in
      */
-    Optional<Path> whereToSave(String name);
+    Optional<Path> whereToSave(Path proposed);
 
-    /** What to do about changes that are not saved. */
-    Leave leaving();
+    /**
+     * What to do about changes that are not saved.
+     *
+     * @param file the name of the file they were made in
+     */
+    Leave leaving(String file);
 
     /**
      * What to do about a file that another program has changed since it was read here.

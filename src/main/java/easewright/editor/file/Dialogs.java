@@ -32,13 +32,18 @@ public final class Dialogs implements Asking {
     }
 
     @Override
-    public Optional<Path> whereToSave(String name) {
+    public Optional<Path> whereToSave(Path proposed) {
+        String name = proposed.getFileName().toString();
         FileChooser chooser = name.endsWith(".pdf")
                 ? chooser("editor.print.where", "editor.file-kind.pdf", "*.pdf")
                 : name.endsWith(".html")
                         ? chooser("editor.print.where", "editor.file-kind.html", "*.html")
                         : chooser("editor.save.title", "editor.file-kind", "*.svg", "*.svgz");
         chooser.setInitialFileName(name);
+        Optional.ofNullable(proposed.getParent())
+                .map(Path::toFile)
+                .filter(File::isDirectory)
+                .ifPresent(chooser::setInitialDirectory);
         return Optional.ofNullable(chooser.showSaveDialog(window)).map(File::toPath);
     }
 
@@ -51,12 +56,12 @@ public final class Dialogs implements Asking {
     }
 
     @Override
-    public Leave leaving() {
+    public Leave leaving(String file) {
         Map<Leave, ButtonType> answers = new LinkedHashMap<>();
         answers.put(Leave.SAVE_FIRST, button("editor.leave.save", ButtonBar.ButtonData.YES));
         answers.put(Leave.WITHOUT_SAVING, button("editor.leave.without", ButtonBar.ButtonData.LEFT));
         answers.put(Leave.STAY, button("editor.leave.stay", ButtonBar.ButtonData.CANCEL_CLOSE));
-        return ask("editor.leave", Map.of(), answers, Leave.STAY);
+        return ask("editor.leave", Map.of("file", file), answers, Leave.STAY);
     }
 
     @Override

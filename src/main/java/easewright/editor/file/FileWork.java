@@ -1,7 +1,6 @@
 package easewright.editor.file;
 
 import easewright.editor.mark.LayerChoice;
-import easewright.editor.mark.MarkRefused;
 import easewright.editor.model.Desk;
 import easewright.editor.model.OpenFile;
 import easewright.editor.model.Opened;
@@ -10,12 +9,10 @@ import easewright.editor.model.Session;
 import easewright.editor.model.Settings;
 import easewright.svg.SvgFile;
 import easewright.svg.SvgProblem;
-import easewright.svg.disk.AtomicSave;
 import easewright.svg.disk.Fingerprint;
 import easewright.svg.disk.KeptWork;
 import easewright.text.Words;
 import java.io.File;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -32,6 +29,10 @@ public final class FileWork {
     private final Background background = new Background();
     private final SafeKeeping safe;
     private final Remembered remembered;
+    private final Failures failures;
+    private final Saving saving;
+    /** What the file on the table was when last looked at, so that what has happened to it is said once. */
+    private Optional<Fingerprint> lastSeen = Optional.empty();
 
     /**
      * @param folder where settings and unsaved work are kept
@@ -41,6 +42,8 @@ public final class FileWork {
         this.asking = asking;
         this.remembered = new Remembered(settings, folder);
         this.safe = new SafeKeeping(session, background, folder);
+        this.failures = new Failures(session);
+        this.saving = new Saving(session, asking, background, safe, remembered, failures);
         session.deskProperty().addListener((o, before, now) -> remembered.see(now));
     }
 
@@ -75,8 +78,8 @@ public final class FileWork {
 
     /** Opens a file, after asking about unsaved changes. */
     public void open(Path path) {
-        String name = path.getFileName().toString();
-        read(() -> SvgFile.read(path), Optional.of(path), name);
+        Path file = path.toAbsolutePath();
+        read(() -> SvgFile.read(file), Optional.of(file), Failures.name(file));
     }
 
     /** Opens the first drawing among some files dropped on the window, or else says of the first why not; whether there was one. */
@@ -100,13 +103,17 @@ public final class FileWork {
         read(sample::read, Optional.empty(), sample.fileName());
     }
 
+    /** Only what can be opened is worth a question: until it is read, what lies on the table stays. */
     private void read(Callable<SvgFile> reading, Optional<Path> path, String name) {
-        leaving(() -> background.whileWaiting(
+        background.whileWaiting(
                 "reading",
                 name,
                 () -> Opened.of(new OpenFile(reading.call(), path, name)),
-                this::laid,
-                problem -> failed(problem, name)));
+                opened -> leaving(
+                        () -> laid(opened),
+                        // Saved over what was just read, perhaps.
+                        () -> read(reading, path, name)),
+                problem -> failures.tell(problem, name));
     }
 
     /** Reads other layers of the file on the table, of which the pieces then lie there. */
@@ -122,12 +129,13 @@ public final class FileWork {
                         session.reread(read.svg(), read.pattern());
                     }
                 },
-                problem -> failed(problem, file.name()));
+                problem -> failures.tell(problem, file.name()));
     }
 
     private void laid(Opened opened) {
         OpenFile file = opened.file();
         safe.settled();
+        lastSeen = file.seen();
         session.open(opened);
         file.path().ifPresent(remembered::used);
         if (!safe.claim(file.path())) {
@@ -135,15 +143,24 @@ public final class FileWork {
         }
     }
 
-    /** Puts work that a crash left behind back on the table. */
-    public void restore(KeptWork work) {
-        String name = work.original().getFileName().toString();
-        leaving(() -> background.whileWaiting(
+    /**
+     * Puts work that a crash left behind back on the table.
+     *
+     * @param done called once it lies there
+     */
+    public void restore(KeptWork work, Runnable done) {
+        String name = Failures.name(work.original());
+        background.whileWaiting(
                 "reading",
                 name,
                 () -> kept(work, name),
-                opened -> restored(work, opened),
-                problem -> failed(problem, name)));
+                opened -> leaving(
+                        () -> {
+                            restored(work, opened);
+                            done.run();
+                        },
+                        () -> restore(work, done)),
+                problem -> failures.tell(problem, name));
     }
 
     private static Opened kept(KeptWork work, String name) throws SvgProblem {
@@ -151,26 +168,20 @@ public final class FileWork {
         boolean itsPlace = work.original().isAbsolute() && !work.originalChanged();
         Optional<Path> path = itsPlace ? Optional.of(work.original()) : Optional.empty();
         SvgFile svg = SvgFile.read(work.bytes(), name);
-        return Opened.of(new OpenFile(svg, path, name, path.flatMap(FileWork::fingerprint)));
+        return Opened.of(new OpenFile(svg, path, name, path.flatMap(Saving::onDisk)));
     }
 
     private void restored(KeptWork work, Opened opened) {
         OpenFile file = opened.file();
+        safe.settled();
         session.restore(opened);
-        safe.claim(file.path());
-        safe.discard(work);
+        safe.adopt(work);
+        boolean alone = safe.claim(file.path());
         boolean changed = work.original().isAbsolute() && file.path().isEmpty();
-        session.say(
-                changed,
-                changed ? "editor.said.restored-changed" : "editor.said.restored",
-                Map.of("file", file.name()));
-    }
-
-    private static Optional<Fingerprint> fingerprint(Path file) {
-        try {
-            return Optional.of(Fingerprint.of(Files.readAllBytes(file)));
-        } catch (IOException gone) {
-            return Optional.empty();
+        String how = !changed ? "" : Files.exists(work.original()) ? "-changed" : "-gone";
+        session.say(changed, "editor.said.restored" + how, Map.of("file", file.name()));
+        if (!alone) {
+            session.say(true, "editor.said.open-elsewhere", Map.of("file", file.name()));
         }
     }
 
@@ -181,124 +192,54 @@ public final class FileWork {
 
     /** Saves to the same file, or asks for one where there is none yet. */
     public void save() {
-        saveThen(() -> {});
-    }
-
-    private void saveThen(Runnable next) {
-        Optional<OpenFile> file = session.desk().file();
-        Optional<Path> path = file.flatMap(OpenFile::path);
-        if (path.isPresent()) {
-            save(path.get(), file.get().seen(), next);
-        } else {
-            saveAsThen(next);
-        }
+        saving.save(() -> {});
     }
 
     /** Asks where to save. */
     public void saveAs() {
-        saveAsThen(() -> {});
-    }
-
-    private void saveAsThen(Runnable next) {
-        session.desk().file().flatMap(f -> asking.whereToSave(f.name())).ifPresent(path -> save(path, next));
+        saving.saveAs(() -> {});
     }
 
     /** Writes the present pattern, trial left out, to the path. */
     public void save(Path path) {
-        save(path, () -> {});
+        saving.save(path, () -> {});
     }
 
-    private void save(Path path, Runnable next) {
-        OpenFile file = session.desk().file().orElseThrow();
-        boolean same = file.path().filter(path::equals).isPresent();
-        save(path, same ? file.seen() : Optional.empty(), next);
-    }
-
-    /**
-     * @param seen what the file must still be; empty where the user has agreed to replace whatever is there
-     */
-    private void save(Path path, Optional<Fingerprint> seen, Runnable next) {
-        Desk desk = session.desk();
-        SvgFile svg = desk.file().orElseThrow().svg();
-        String name = path.getFileName().toString();
-        background.throughout(
-                "saving",
-                name,
-                () -> {
-                    byte[] bytes = svg.write(desk.pattern());
-                    return seen.isPresent() ? AtomicSave.save(path, bytes, seen.get()) : AtomicSave.save(path, bytes);
-                },
-                saved -> saved(path, saved, desk, next),
-                problem -> notSaved(problem, path, next));
-    }
-
-    private void saved(Path path, AtomicSave.Saved saved, Desk written, Runnable next) {
-        session.saved(path, saved.fingerprint(), written.pattern());
-        remembered.used(path);
-        safe.claim(Optional.of(path));
-        String file = path.getFileName().toString();
-        saved.backup()
-                .ifPresentOrElse(
-                        backup -> session.say(
-                                false,
-                                "editor.said.saved-over",
-                                Map.of(
-                                        "file",
-                                        file,
-                                        "backup",
-                                        backup.getFileName().toString())),
-                        () -> session.say(false, "editor.said.saved", Map.of("file", file)));
-        next.run();
-    }
-
-    private void notSaved(Throwable problem, Path path, Runnable next) {
-        String name = path.getFileName().toString();
-        if (!(problem instanceof SvgProblem svg) || !svg.code().equals("save-changed-meanwhile")) {
-            failed(problem, name);
+    /** Looks whether another program has changed the file on the table or taken it away, and says so once. */
+    public void lookAgain() {
+        OpenFile file = session.desk().file().orElse(null);
+        if (file == null || file.path().isEmpty()) {
             return;
         }
-        switch (asking.changedMeanwhile(name)) {
-            case OTHER_NAME -> saveAsThen(next);
-            case REPLACE -> save(path, Optional.empty(), next);
-            case STAY -> failed(problem, name);
-        }
+        Path path = file.path().get();
+        background.quietly(() -> Saving.onDisk(path), now -> compare(file, path, now), unreadable -> {});
     }
 
-    private void failed(Throwable problem, String name) {
-        if (problem instanceof SvgProblem svg) {
-            session.say(true, "problem." + svg.code(), svg.values());
-        } else if (problem instanceof MarkRefused refused) {
-            session.say(true, "problem." + refused.code(), refused.values());
-        } else {
-            String reason = problem.getMessage() == null ? problem.getClass().getSimpleName() : problem.getMessage();
-            session.say(true, "editor.said.failed", Map.of("file", name, "reason", reason));
+    private void compare(OpenFile file, Path path, Optional<Fingerprint> now) {
+        boolean same = session.desk().file().equals(Optional.of(file));
+        if (!same || now.equals(lastSeen)) {
+            return;
         }
-    }
-
-    /** Looks whether another program has changed the file on the table, and says so. */
-    public void lookAgain() {
-        session.desk()
-                .file()
-                .ifPresent(file -> file.path()
-                        .ifPresent(path -> background.quietly(
-                                () -> fingerprint(path),
-                                now -> {
-                                    boolean same = session.desk().file().equals(Optional.of(file));
-                                    if (same && now.isPresent() && !now.equals(file.seen())) {
-                                        session.say(true, "editor.said.changed-outside", Map.of("file", file.name()));
-                                    }
-                                },
-                                unreadable -> {})));
+        lastSeen = now;
+        if (!now.equals(file.seen())) {
+            String how = Files.exists(path) ? "changed-outside" : "gone";
+            session.say(true, "editor.said." + how, Map.of("file", file.name()));
+        }
     }
 
     /** Does the next thing at once if all is saved; else asks whether to save first, to go without, or to stay. */
     public void leaving(Runnable next) {
+        leaving(next, next);
+    }
+
+    private void leaving(Runnable next, Runnable onceSaved) {
         if (session.desk().isSaved()) {
             next.run();
             return;
         }
-        switch (asking.leaving()) {
-            case SAVE_FIRST -> saveThen(next);
+        String file = session.desk().file().map(OpenFile::name).orElse("");
+        switch (asking.leaving(file)) {
+            case SAVE_FIRST -> saving.save(onceSaved);
             case WITHOUT_SAVING -> next.run();
             case STAY -> {}
         }

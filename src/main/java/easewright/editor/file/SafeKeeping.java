@@ -12,12 +12,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javafx.animation.Animation;
 import javafx.animation.PauseTransition;
 import javafx.util.Duration;
 
 /** Keeps unsaved work safe from a crash, and says which file this window has open. */
 final class SafeKeeping {
-    /** So long after the last step the work is kept: soon enough to lose little, and not at every touch. */
+    /** So long after a step the work is kept: soon enough to lose little, and not at every touch. */
     private static final Duration REST = Duration.seconds(1.5);
 
     private final Session session;
@@ -27,6 +28,8 @@ final class SafeKeeping {
     private Optional<Recovery> recovery = Optional.empty();
     private Optional<FileClaim> claim = Optional.empty();
     private Optional<Path> kept = Optional.empty();
+    private Optional<KeptWork> adopted = Optional.empty();
+    private boolean keeping;
 
     /**
      * @param folder where the program keeps what it remembers
@@ -57,21 +60,35 @@ final class SafeKeeping {
         if (!now.pattern().equals(before.pattern()) || now.isSaved() != before.isSaved()) {
             if (now.isSaved()) {
                 settled();
-            } else {
+            } else if (rest.getStatus() != Animation.Status.RUNNING) {
+                // From the first step on: whoever never rests is kept safe as well.
                 rest.playFromStart();
             }
         }
     }
 
-    /** Keeps the present state, away from the window's thread. */
+    /** Keeps work that a crash left behind, now on the table, as this window's own; only then is what was left thrown away. */
+    void adopt(KeptWork work) {
+        adopted = Optional.of(work);
+        rest.stop();
+        keep();
+    }
+
+    /** Keeps the present state, away from the window's thread: one at a time, so that the latest is what stays. */
     private void keep() {
         Desk desk = session.desk();
         if (desk.isSaved() || desk.file().isEmpty() || recovery.isEmpty()) {
             return;
         }
+        if (keeping) {
+            rest.playFromStart();
+            return;
+        }
+        keeping = true;
         OpenFile file = desk.file().get();
         Pattern pattern = desk.pattern();
         Recovery keeper = recovery.get();
+        Optional<KeptWork> former = adopted;
         kept.filter(p -> !p.equals(file.known())).ifPresent(keeper::done);
         kept = Optional.of(file.known());
         background.quietly(
@@ -79,8 +96,15 @@ final class SafeKeeping {
                     keeper.keep(file.known(), file.svg().write(pattern));
                     return file;
                 },
-                done -> forgetIfSettled(done.known()),
-                this::failed);
+                done -> {
+                    keeping = false;
+                    former.ifPresent(keeper::discard);
+                    forgetIfSettled(done.known());
+                },
+                problem -> {
+                    keeping = false;
+                    failed(problem);
+                });
     }
 
     /** Saved or given up while it was being kept: then there is nothing to keep. */
@@ -102,8 +126,12 @@ final class SafeKeeping {
     /** What was kept is saved, or not wanted any more. */
     void settled() {
         rest.stop();
-        kept.ifPresent(p -> recovery.ifPresent(r -> r.done(p)));
+        recovery.ifPresent(r -> {
+            kept.ifPresent(r::done);
+            adopted.ifPresent(r::discard);
+        });
         kept = Optional.empty();
+        adopted = Optional.empty();
     }
 
     /** This window now has the file open; whether no other window has. */

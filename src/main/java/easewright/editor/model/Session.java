@@ -133,13 +133,21 @@ public final class Session {
     }
 
     /**
-     * A state has been written to the path; others may have been gone to since.
+     * The work on the table is now kept in a file.
+     *
+     * @param fingerprint what the file holds
+     */
+    public void placed(Path path, Fingerprint fingerprint) {
+        change(d -> d.withFile(d.file().orElseThrow().savedAt(path, fingerprint)));
+    }
+
+    /**
+     * A state has been saved; others may have been gone to since.
      *
      * @param written the very pattern that was written
      */
-    public void saved(Path path, Fingerprint fingerprint, Pattern written) {
-        change(d ->
-                d.withFile(d.file().orElseThrow().savedAt(path, fingerprint)).withSaved(written));
+    public void saved(Pattern written) {
+        change(d -> d.withSaved(written));
     }
 
     /** Enters, or with empty takes away, the body girth at a level. */

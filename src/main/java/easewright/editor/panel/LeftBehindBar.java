@@ -54,14 +54,15 @@ public final class LeftBehindBar extends HBox {
         back.setId("left-restore");
         back.getStyleClass().add("accent");
         back.setOnAction(e -> {
-            files.restore(works.get(shown));
-            away();
+            KeptWork work = works.get(shown);
+            files.restore(work, () -> away(work));
         });
         discard.setId("left-discard");
         discard.setOnAction(e -> {
-            if (files.asking().throwAway(name(works.get(shown)))) {
-                files.discard(works.get(shown));
-                away();
+            KeptWork work = works.get(shown);
+            if (files.asking().throwAway(name(work))) {
+                files.discard(work);
+                away(work);
             }
         });
         later.setId("left-later");
@@ -73,8 +74,8 @@ public final class LeftBehindBar extends HBox {
         getChildren().setAll(sign, what, Parts.gap(), others, back, discard, later);
     }
 
-    private void away() {
-        works.remove(shown);
+    private void away(KeptWork work) {
+        works.remove(work);
         shown = 0;
         show();
     }

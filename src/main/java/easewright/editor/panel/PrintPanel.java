@@ -155,7 +155,9 @@ public final class PrintPanel {
             return;
         }
         String name = PaperPages.name(desk) + (options.choice().report() ? words.of("editor.print.report-name") : "");
-        Optional<Path> where = asking.whereToSave(name + ending);
+        Optional<Path> where = asking.whereToSave(desk.file()
+                .map(file -> file.known().resolveSibling(name + ending))
+                .orElse(Path.of(name + ending)));
         where.ifPresent(path -> {
             say(
                     words.of(

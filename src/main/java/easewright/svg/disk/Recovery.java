@@ -28,6 +28,7 @@ public final class Recovery implements AutoCloseable {
     private final Disk disk;
     private final Claims claims;
     private final String window = UUID.randomUUID().toString();
+    private boolean closed;
 
     /**
      * @param stateFolder where the program keeps what it remembers; {@code recovery} is made in it, readable by this
@@ -58,13 +59,17 @@ public final class Recovery implements AutoCloseable {
     }
 
     /**
-     * Keeps the present state of a file that is being worked on, in place of the state kept before.
+     * Keeps the present state of a file that is being worked on, in place of the state kept before; nothing once this
+     * is closed.
      *
      * @param original the user's file, which is not touched; for work that was never saved, the name it would have
      * @param bytes    the whole file as it would be saved now
      * @throws SvgProblem {@code recovery-not-kept}: the state kept before is still there
      */
-    public void keep(Path original, byte[] bytes) throws SvgProblem {
+    public synchronized void keep(Path original, byte[] bytes) throws SvgProblem {
+        if (closed) {
+            return;
+        }
         Path place = place(original);
         Path fresh = place.resolveSibling(place.getFileName() + UNFINISHED);
         KeptWork work = new KeptWork(place, original, onDisk(original), Instant.now(), bytes);
@@ -130,7 +135,7 @@ public final class Recovery implements AutoCloseable {
     }
 
     /** The file has been saved, or its changes given up: what this window kept of it goes. */
-    public void done(Path original) {
+    public synchronized void done(Path original) {
         remove(place(original));
     }
 
@@ -150,7 +155,8 @@ public final class Recovery implements AutoCloseable {
 
     /** The window ends in good order. What it did not call done stays to be found, and half-written files go. */
     @Override
-    public void close() {
+    public synchronized void close() {
+        closed = true;
         claims.release(window);
         orphans(UNFINISHED).forEach(this::remove);
     }

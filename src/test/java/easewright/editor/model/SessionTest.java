@@ -86,10 +86,9 @@ class SessionTest {
     void savingMarksThePresentStateAsSaved() {
         session.want(wanted().withAmount(10));
         session.keep();
-        session.saved(
-                Path.of("/tmp/skirt-of-mine.svg"),
-                Fingerprint.of(new byte[0]),
-                session.desk().pattern());
+        session.placed(Path.of("/tmp/skirt-of-mine.svg"), Fingerprint.of(new byte[0]));
+        assertThat(session.desk().isSaved()).isFalse();
+        session.saved(session.desk().pattern());
         assertThat(session.desk().isSaved()).isTrue();
         assertThat(session.desk().file().orElseThrow().name()).isEqualTo("skirt-of-mine.svg");
     }

@@ -1,0 +1,36 @@
+package easewright.editor.file;
+
+import easewright.editor.mark.MarkRefused;
+import easewright.editor.model.Session;
+import easewright.svg.SvgProblem;
+import java.nio.file.Path;
+import java.util.Map;
+
+/** Tells the user what went wrong with a file. */
+final class Failures {
+    private final Session session;
+
+    Failures(Session session) {
+        this.session = session;
+    }
+
+    /** What a file is called where it is spoken of: a folder's root has no name but its path. */
+    static String name(Path file) {
+        return String.valueOf(file.getFileName() == null ? file : file.getFileName());
+    }
+
+    void tell(Throwable problem, Path file) {
+        tell(problem, name(file));
+    }
+
+    void tell(Throwable problem, String file) {
+        if (problem instanceof SvgProblem svg) {
+            session.say(true, "problem." + svg.code(), svg.values());
+        } else if (problem instanceof MarkRefused refused) {
+            session.say(true, "problem." + refused.code(), refused.values());
+        } else {
+            String reason = problem.getMessage() == null ? problem.getClass().getSimpleName() : problem.getMessage();
+            session.say(true, "editor.said.failed", Map.of("file", file, "reason", reason));
+        }
+    }
+}

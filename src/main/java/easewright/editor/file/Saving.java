@@ -1,0 +1,204 @@
+package easewright.editor.file;
+
+import easewright.editor.model.Desk;
+import easewright.editor.model.OpenFile;
+import easewright.editor.model.Session;
+import easewright.svg.SvgFile;
+import easewright.svg.SvgProblem;
+import easewright.svg.disk.AtomicSave;
+import easewright.svg.disk.Fingerprint;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Saves what lies on the table. Files are written away from the window's thread, one after the other: a save that is
+ * asked for while one is going on begins when that has come to its end, since it would else find the file changed.
+ */
+final class Saving {
+    private final Session session;
+    private final Asking asking;
+    private final Background background;
+    private final SafeKeeping safe;
+    private final Remembered remembered;
+    private final Failures failures;
+    private final Deque<Runnable> waiting = new ArrayDeque<>();
+    private boolean going;
+
+    Saving(
+            Session session,
+            Asking asking,
+            Background background,
+            SafeKeeping safe,
+            Remembered remembered,
+            Failures failures) {
+        this.session = session;
+        this.asking = asking;
+        this.background = background;
+        this.safe = safe;
+        this.remembered = remembered;
+        this.failures = failures;
+    }
+
+    /**
+     * What came of writing a file.
+     *
+     * @param unsure that the new file is in place, but may not outlast a power cut
+     */
+    private record Written(AtomicSave.Saved saved, Optional<SvgProblem> unsure) {}
+
+    /**
+     * Saves to the same file, or asks for one where there is none yet.
+     *
+     * @param next what is done once it is saved
+     */
+    void save(Runnable next) {
+        Optional<Path> path = session.desk().file().flatMap(OpenFile::path);
+        if (path.isPresent()) {
+            save(path.get(), next);
+        } else {
+            saveAs(next);
+        }
+    }
+
+    /** Asks where to save. */
+    void saveAs(Runnable next) {
+        session.desk()
+                .file()
+                .flatMap(f -> asking.whereToSave(f.known()))
+                .ifPresent(path -> save(path.toAbsolutePath(), next));
+    }
+
+    /** Saves the present pattern, trial left out, to the path. */
+    void save(Path path, Runnable next) {
+        save(path, false, next);
+    }
+
+    /**
+     * @param whatever the file at the path is replaced whatever it has become
+     */
+    private void save(Path path, boolean whatever, Runnable next) {
+        Optional<OpenFile> asked = session.desk().file();
+        if (going) {
+            waiting.add(() -> {
+                if (isStillThere(asked)) {
+                    save(path, whatever, next);
+                }
+            });
+            return;
+        }
+        Desk desk = session.desk();
+        OpenFile file = asked.orElseThrow();
+        Optional<Fingerprint> seen =
+                file.path().filter(p -> !whatever && p.equals(path)).flatMap(p -> file.seen());
+        going = true;
+        background.throughout(
+                "saving",
+                Failures.name(path),
+                () -> write(file.svg(), desk, path, seen),
+                written -> ended(() -> {
+                    saved(path, written, desk);
+                    if (written.unsure().isEmpty()) {
+                        next.run();
+                    }
+                }),
+                problem -> ended(() -> notSaved(problem, path, next)));
+    }
+
+    private void ended(Runnable end) {
+        going = false;
+        end.run();
+        if (!going) {
+            Optional.ofNullable(waiting.poll()).ifPresent(Runnable::run);
+        }
+    }
+
+    private boolean isStillThere(Optional<OpenFile> file) {
+        return file.isPresent()
+                && file.map(OpenFile::work).equals(session.desk().file().map(OpenFile::work));
+    }
+
+    /**
+     * @param seen what the file must still be; empty where it may be replaced whatever it is
+     */
+    private static Written write(SvgFile svg, Desk desk, Path path, Optional<Fingerprint> seen) throws SvgProblem {
+        byte[] bytes = svg.write(desk.pattern());
+        Fingerprint fingerprint = Fingerprint.of(bytes);
+        if (seen.filter(fingerprint::equals).isPresent() && seen.equals(onDisk(path))) {
+            // Saved again without a change: the backup beside the file goes on holding what was there before.
+            return new Written(new AtomicSave.Saved(fingerprint, List.of(), Optional.empty()), Optional.empty());
+        }
+        try {
+            return new Written(
+                    seen.isPresent() ? AtomicSave.save(path, bytes, seen.get()) : AtomicSave.save(path, bytes),
+                    Optional.empty());
+        } catch (SvgProblem problem) {
+            if (problem.code().equals("save-not-forced")) {
+                return new Written(
+                        new AtomicSave.Saved(fingerprint, List.of(), Optional.empty()), Optional.of(problem));
+            }
+            throw problem;
+        }
+    }
+
+    /** What the file on the disk is; empty where it cannot be read. */
+    static Optional<Fingerprint> onDisk(Path file) {
+        try {
+            return Optional.of(Fingerprint.of(Files.readAllBytes(file)));
+        } catch (IOException gone) {
+            return Optional.empty();
+        }
+    }
+
+    private void saved(Path path, Written written, Desk desk) {
+        boolean there = isStillThere(desk.file());
+        boolean alone = true;
+        if (there) {
+            session.placed(path, written.saved().fingerprint());
+            alone = safe.claim(Optional.of(path));
+        }
+        remembered.used(path);
+        if (written.unsure().isPresent()) {
+            failures.tell(written.unsure().get(), path);
+            return;
+        }
+        if (there) {
+            session.saved(desk.pattern());
+        }
+        say(path, written.saved(), alone);
+    }
+
+    private void say(Path path, AtomicSave.Saved saved, boolean alone) {
+        String file = Failures.name(path);
+        if (!alone) {
+            session.say(true, "editor.said.open-elsewhere", Map.of("file", file));
+        } else if (!saved.findings().isEmpty()) {
+            session.say(
+                    false,
+                    "finding." + saved.findings().get(0).code(),
+                    saved.findings().get(0).values());
+        } else if (saved.backup().isPresent()) {
+            String backup = Failures.name(saved.backup().get());
+            session.say(false, "editor.said.saved-over", Map.of("file", file, "backup", backup));
+        } else {
+            session.say(false, "editor.said.saved", Map.of("file", file));
+        }
+    }
+
+    private void notSaved(Throwable problem, Path path, Runnable next) {
+        if (!(problem instanceof SvgProblem svg) || !svg.code().equals("save-changed-meanwhile")) {
+            failures.tell(problem, path);
+            return;
+        }
+        switch (asking.changedMeanwhile(Failures.name(path))) {
+            case OTHER_NAME -> saveAs(next);
+            case REPLACE -> save(path, true, next);
+            case STAY -> failures.tell(problem, path);
+        }
+    }
+}

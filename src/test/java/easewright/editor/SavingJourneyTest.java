@@ -1,0 +1,123 @@
+package easewright.editor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import easewright.editor.file.Asking;
+import easewright.editor.model.Desk;
+import easewright.editor.model.OpenFile;
+import easewright.editor.model.Opened;
+import easewright.editor.model.Sample;
+import easewright.svg.SvgFile;
+import easewright.svg.SvgProblem;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.Start;
+
+/** Saves that follow each other closely, files that go away, and what is kept of them. */
+class SavingJourneyTest extends Journey {
+    private Path file;
+
+    @Start
+    void start(Stage shown) throws Exception {
+        open(shown);
+    }
+
+    @BeforeEach
+    void open(FxRobot robot) throws Exception {
+        file = Files.createTempDirectory(folder, "files").resolve("mine.svg");
+        Files.write(file, Sample.all().get(0).read().bytes());
+        robot.interact(() -> app.files().open(file));
+        until(Desk::isOpen);
+        widen(robot, 20);
+    }
+
+    private void widen(FxRobot robot, double mm) {
+        robot.interact(() -> {
+            app.session().chooseLevel("hip");
+            app.session().want(desk().wanted().orElseThrow().withAmount(mm));
+            app.session().keep();
+        });
+    }
+
+    private String said() {
+        return desk().notice().map(n -> desk().words().of(n.key(), n.values())).orElse("");
+    }
+
+    @Test
+    void savedTwiceAtOnceIsNotTakenForAnotherProgramsChange(FxRobot robot) throws Exception {
+        robot.interact(() -> {
+            app.files().save();
+            widen(robot, 10);
+            app.files().save();
+        });
+        until(Desk::isSaved);
+        assertThat(answers.asked).isEmpty();
+        assertThat(SvgFile.read(file).pattern().changes()).hasSize(2);
+    }
+
+    @Test
+    void savedAgainWithoutAChangeTheBackupStaysWhatItWas(FxRobot robot) throws Exception {
+        robot.interact(() -> app.files().save());
+        until(Desk::isSaved);
+        assertThat(said()).contains("mine.svg.bak");
+        robot.interact(() -> {
+            app.session().hush();
+            app.files().save();
+        });
+        until(d -> d.notice().isPresent());
+        assertThat(said()).isEqualTo("Saved as mine.svg.");
+        Path backup = file.resolveSibling("mine.svg.bak");
+        assertThat(SvgFile.read(backup).pattern().changes()).isEmpty();
+    }
+
+    /** What is laid on the table while a save is going on is not taken for what was saved. */
+    @Test
+    void aSaveThatEndsAfterAnotherFileWasOpenedLeavesThatAlone(FxRobot robot) throws Exception {
+        answers.leave.add(Asking.Leave.WITHOUT_SAVING);
+        robot.interact(() -> app.files().openSample(Sample.all().get(1)));
+        until(d -> d.file().orElseThrow().name().equals("bodice.svg"));
+        Desk skirt = desk();
+        robot.interact(() -> {
+            app.files().save(file.resolveSibling("bodice.svg"));
+            // The window hears of the end of the save only after this.
+            app.session().open(Opened.of(another()));
+        });
+        until(d -> d.notice().isPresent());
+        assertThat(said()).contains("Saved as bodice.svg");
+        assertThat(desk().file().orElseThrow().path()).isEmpty();
+        assertThat(desk().file().orElseThrow().work())
+                .isNotSameAs(skirt.file().orElseThrow().work());
+        assertThat(file.resolveSibling("bodice.svg")).exists();
+    }
+
+    private static OpenFile another() {
+        try {
+            Sample knit = Sample.all().get(3);
+            return new OpenFile(knit.read(), Optional.empty(), knit.fileName());
+        } catch (SvgProblem e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    @Test
+    void aFileThatIsGoneIsToldOnceAndWrittenAnew(FxRobot robot) throws Exception {
+        Files.delete(file);
+        robot.interact(() -> app.files().lookAgain());
+        until(d -> d.notice().isPresent());
+        assertThat(said()).contains("mine.svg is not in its place any more");
+        robot.interact(() -> {
+            app.session().hush();
+            app.files().lookAgain();
+        });
+        robot.interact(() -> app.files().save());
+        until(Desk::isSaved);
+        assertThat(said()).isEqualTo("Saved as mine.svg.");
+        assertThat(answers.asked).isEmpty();
+        assertThat(SvgFile.read(file).pattern().changes()).hasSize(1);
+    }
+}
