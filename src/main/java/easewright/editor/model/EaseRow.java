@@ -46,6 +46,8 @@ public record EaseRow(
         UNKNOWN,
         /** Below the smallest ease any source allows for wearing. */
         TIGHT,
+        /** Below the smallest ease that is asked for wearing, and yet a table of classes has a word for it. */
+        DISPUTED,
         /** Body and garment are so far apart that a unit is likely wrong. */
         UNLIKELY,
         /** Away from the wish. */
@@ -68,8 +70,8 @@ public record EaseRow(
      */
     static EaseRow of(EaseLine line, Words words, boolean certain, EaseFoot foot) {
         List<Minimum> asked = line.minimums();
-        Standing standing = standing(line, asked);
         List<Classed> classes = telling(line);
+        Standing standing = standing(line, asked, classes);
         return new EaseRow(
                 line.level(),
                 line.name(),
@@ -85,12 +87,12 @@ public record EaseRow(
                 classes(line, classes, words, foot),
                 minimums(asked, words, certain, foot),
                 standing,
-                verdict(standing, line, words),
+                verdict(standing, line, asked, words),
                 line.missing(),
                 EaseScale.of(line, classes, asked));
     }
 
-    private static Standing standing(EaseLine line, List<Minimum> asked) {
+    private static Standing standing(EaseLine line, List<Minimum> asked, List<Classed> classes) {
         if (line.ease().isEmpty()) {
             return Standing.UNKNOWN;
         }
@@ -102,7 +104,12 @@ public record EaseRow(
         }
         boolean tight = !asked.isEmpty()
                 && asked.stream().allMatch(m -> m.isMissedBy(line.ease().getAsDouble()));
-        return tight ? Standing.TIGHT : Standing.NO_WISH;
+        boolean classed = classes.stream().anyMatch(c -> c.where() != Classed.Where.BELOW);
+        return !tight ? Standing.NO_WISH : classed ? Standing.DISPUTED : Standing.TIGHT;
+    }
+
+    private static double least(List<Minimum> asked) {
+        return asked.stream().mapToDouble(Minimum::low).min().orElse(0);
     }
 
     /** A body so far from the garment that one of the two was most likely typed or scaled in another unit. */
@@ -111,12 +118,13 @@ public record EaseRow(
         return body > 2 * line.finished() || body < line.finished() / 4;
     }
 
-    private static String verdict(Standing standing, EaseLine line, Words words) {
+    private static String verdict(Standing standing, EaseLine line, List<Minimum> asked, Words words) {
         return switch (standing) {
             case UNKNOWN -> words.of("editor.ease.unknown");
             case MET -> words.of("editor.ease.met");
             case NO_WISH -> words.of("editor.ease.no-wish");
             case TIGHT -> words.of("editor.ease.tight");
+            case DISPUTED -> words.of("editor.ease.disputed", Map.of("least", least(asked)));
             case UNLIKELY -> words.of("editor.ease.unlikely");
             case AWAY -> {
                 double missing = line.missing().orElse(0);

@@ -130,4 +130,47 @@ class EasePageTest {
         EaseRow row = row(page(), "hip");
         assertThat(row.standing()).isEqualTo(EaseRow.Standing.UNLIKELY);
     }
+
+    /** Whatever the ease: "less than any source" never stands above a source's word for just that ease. */
+    @ParameterizedTest
+    @CsvSource({"skirt", "trousers", "bodice", "knit-top"})
+    void theVerdictAgreesWithTheClassBelowIt(String sample) throws Exception {
+        open(sample);
+        String less = session.desk().words().of("editor.ease.tight");
+        for (var level : session.desk().pattern().levels()) {
+            session.setWish(level.name(), OptionalDouble.empty());
+            for (int ease = -60; ease <= 160; ease += 4) {
+                double finished = session.desk()
+                        .reading()
+                        .measures()
+                        .girth(level.name())
+                        .orElseThrow()
+                        .finished();
+                session.setBody(level, OptionalDouble.of(finished - ease), level.name());
+                EaseRow row = row(page(), level.name());
+                boolean classed = row.classes().stream().anyMatch(c -> !c.startsWith("below"));
+                assertThat(row.standing() == EaseRow.Standing.TIGHT)
+                        .as("%s %s %s", level.name(), ease, row)
+                        .isEqualTo(row.verdict().equals(less));
+                assertThat(classed && row.verdict().equals(less))
+                        .as("%s %s %s", level.name(), ease, row)
+                        .isFalse();
+                assertThat(row.standing() == EaseRow.Standing.DISPUTED && !classed)
+                        .as("%s %s %s", level.name(), ease, row)
+                        .isFalse();
+            }
+        }
+    }
+
+    @Test
+    void whereSourcesDifferBothAreHeard() throws Exception {
+        open("skirt");
+        var hip = session.desk().pattern().level("hip").orElseThrow();
+        session.setWish("hip", OptionalDouble.empty());
+        session.setBody(hip, OptionalDouble.of(1010), "Hip girth");
+        EaseRow row = row(page(), "hip");
+        assertThat(row.standing()).isEqualTo(EaseRow.Standing.DISPUTED);
+        assertThat(row.verdict()).contains("5.1\u00a0cm").contains("Sources differ");
+        assertThat(row.classes()).anyMatch(c -> c.startsWith("close-fitting with 4\u00a0cm"));
+    }
 }
