@@ -40,6 +40,7 @@ final class EaseListing {
         page.line();
         figures(sheet);
         SourceNotes notes = new SourceNotes(words);
+        stretch(sheet, notes);
         boolean headed = false;
         for (Map.Entry<Said, List<String>> each : told(sheet, notes).entrySet()) {
             page.line();
@@ -55,6 +56,17 @@ final class EaseListing {
         sources(sheet, notes);
     }
 
+    /** What sources say of a knit. */
+    private void stretch(EaseSheet sheet, SourceNotes notes) {
+        List<String> lines = text.cloth(sheet, notes);
+        if (!lines.isEmpty()) {
+            page.line();
+            double across = sheet.stretch().orElseThrow().stretch();
+            page.text(words.of("ease.knit", Map.of("stretch.percent", across)));
+            lines.forEach(line -> page.text("  ", line));
+        }
+    }
+
     /** What is said of an ease, which several levels or sizes may share. */
     private record Said(String ease, List<String> lines) {}
 
@@ -62,7 +74,7 @@ final class EaseListing {
     private Map<Said, List<String>> told(EaseSheet sheet, SourceNotes notes) {
         Map<Said, List<String>> told = new LinkedHashMap<>();
         for (EaseLine line : sheet.lines()) {
-            List<String> lines = text.told(line, notes);
+            List<String> lines = text.told(sheet, line, notes);
             if (!lines.isEmpty()) {
                 told.computeIfAbsent(new Said(text.ease(line.ease()), lines), said -> new ArrayList<>())
                         .add(text.title(line.girth()));

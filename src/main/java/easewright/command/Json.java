@@ -46,6 +46,8 @@ final class Json {
         Node root = reading(reading);
         root.put("garment", reading.sheet().garment().words());
         root.put("garment_said", !reading.pattern().garment().isEmpty());
+        Node.Rows cloth = root.putArray("cloth_said");
+        new EaseText(words).cloth(reading.sheet()).forEach(cloth::add);
         root.put("scale", scale(opened.pattern()));
         root.put("findings", findings(noticed));
         return root;

@@ -11,6 +11,7 @@ import easewright.pattern.Pattern;
 import easewright.pattern.Severity;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** How much ease the garment has at every level, and what is to be said about it. */
@@ -24,11 +25,13 @@ public final class EaseSheet {
     private final Garment garment;
     private final List<EaseLine> lines;
     private final List<Finding> findings;
+    private final Optional<StretchSaid> stretch;
 
-    private EaseSheet(Garment garment, List<EaseLine> lines, List<Finding> findings) {
+    private EaseSheet(Garment garment, List<EaseLine> lines, List<Finding> findings, Optional<StretchSaid> stretch) {
         this.garment = garment;
         this.lines = List.copyOf(lines);
         this.findings = List.copyOf(findings);
+        this.stretch = stretch;
     }
 
     /**
@@ -73,7 +76,11 @@ public final class EaseSheet {
         if (tablesLeftOut) {
             findings.add(Finding.of("woven-tables-left-out", Severity.NOTE, ""));
         }
-        return new EaseSheet(garment, lines, findings);
+        Cloth cloth = pattern.cloth();
+        Optional<StretchSaid> stretch = cloth.knit() && cloth.across().isPresent()
+                ? Optional.of(StretchSaid.of(cloth.across().getAsDouble(), tables))
+                : Optional.empty();
+        return new EaseSheet(garment, lines, findings, stretch);
     }
 
     /** What it was judged as. */
@@ -84,6 +91,11 @@ public final class EaseSheet {
     /** One line for each level of the pattern, in its order. */
     public List<EaseLine> lines() {
         return lines;
+    }
+
+    /** What sources say of the cloth, where it is a knit whose stretch is known. */
+    public Optional<StretchSaid> stretch() {
+        return stretch;
     }
 
     public List<Finding> findings() {

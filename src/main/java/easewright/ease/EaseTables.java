@@ -14,7 +14,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /** The tables in use, all of them editable data. */
@@ -198,21 +197,6 @@ public final class EaseTables {
             if (minimum.region().equals(region)) {
                 found.add(minimum);
             }
-        }
-        return found;
-    }
-
-    /** In each source the highest class whose stretch a cloth reaches, for a cloth of the given stretch in percent. */
-    public List<StretchClass> knitClassesOf(double stretchPercent) {
-        List<StretchClass> found = new ArrayList<>();
-        for (StretchClass candidate : knitClasses) {
-            OptionalDouble needs = candidate.stretch();
-            if (needs.isEmpty() || stretchPercent < needs.getAsDouble()) {
-                continue;
-            }
-            found.removeIf(
-                    f -> f.source().equals(candidate.source()) && f.stretch().orElseThrow() < needs.getAsDouble());
-            found.add(candidate);
         }
         return found;
     }

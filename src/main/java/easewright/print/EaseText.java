@@ -71,7 +71,7 @@ public final class EaseText {
     }
 
     /** What tables say of a level and what its ease asks of the cloth, a line each, the sources as marks of notes. */
-    public List<String> told(EaseLine line, SourceNotes notes) {
+    public List<String> told(EaseSheet sheet, EaseLine line, SourceNotes notes) {
         String level = title(line.girth());
         List<String> told = new ArrayList<>();
         for (Classed each : line.classes()) {
@@ -81,10 +81,33 @@ public final class EaseText {
         for (Minimum each : line.minimums()) {
             told.add(minimumWords(each) + " " + notes.mark(each.source(), each.standing(), level));
         }
+        if (sheet.stretch().isPresent()) {
+            told.addAll(stretch(notes, level).level(sheet.stretch().get(), line));
+            return told;
+        }
         line.stretchNeeded().stream()
                 .filter(needed -> needed >= SHOWN)
                 .forEach(needed -> told.add(words.of("ease.stretch", Map.of("needed.percent", needed))));
         return told;
+    }
+
+    /** What sources say of the cloth, a line each; none unless it is a knit whose stretch is known. */
+    public List<String> cloth(EaseSheet sheet, SourceNotes notes) {
+        return sheet.stretch()
+                .map(said -> stretch(notes, words.of("ease.knit.at")).cloth(said))
+                .orElse(List.of());
+    }
+
+    /** The same, each with its source and standing behind it. */
+    public List<String> cloth(EaseSheet sheet) {
+        StretchText text = new StretchText(
+                words,
+                (source, standing) -> words.of("ease.in-brackets", Map.of("source", source, "standing", standing)));
+        return sheet.stretch().map(text::cloth).orElse(List.of());
+    }
+
+    private StretchText stretch(SourceNotes notes, String level) {
+        return new StretchText(words, (source, standing) -> notes.mark(source, standing, level));
     }
 
     /** How the ease stands to the wish; empty where there is none. */

@@ -53,9 +53,46 @@ class EaseTablesTest {
     @Test
     void knitClassOfACloth() {
         EaseTables tables = EaseTables.standard();
-        assertThat(tables.knitClassesOf(50)).extracting(StretchClass::word).containsExactly("stretchy");
-        assertThat(tables.knitClassesOf(49)).extracting(StretchClass::word).containsExactly("moderate");
-        assertThat(tables.knitClassesOf(10)).isEmpty();
+        assertThat(words(tables, 50)).containsExactly("stretchy");
+        assertThat(words(tables, 49)).containsExactly("moderate");
+        assertThat(words(tables, 10)).isEmpty();
+        assertThat(words(tables, 300)).containsExactly("super-stretch or rib");
+        assertThat(StretchSaid.of(10, tables)
+                        .named()
+                        .get(0)
+                        .next()
+                        .orElseThrow()
+                        .word())
+                .isEqualTo("stable");
+        assertThat(StretchSaid.of(300, tables).named().get(0).next()).isEmpty();
+    }
+
+    private static List<String> words(EaseTables tables, double stretch) {
+        return StretchSaid.of(stretch, tables).named().stream()
+                .flatMap(n -> n.is().stream().map(StretchClass::word))
+                .toList();
+    }
+
+    /** Richardson's reductions, from memory: 0, 2, 3, 5 and 10 percent (docs/sources.md 1.3). */
+    @Test
+    void whereAGarmentLiesAmongReductions() {
+        List<StretchClass> classes =
+                StretchSaid.of(50, EaseTables.standard()).reductions().get(0);
+        StretchSaid.Reduced between = StretchSaid.reduced(classes, 3.4);
+        assertThat(between.asMuchAs().orElseThrow().word()).isEqualTo("very stretchy");
+        assertThat(between.lessThan().orElseThrow().word()).isEqualTo("super-stretch");
+        assertThat(StretchSaid.reduced(classes, 12).lessThan()).isEmpty();
+        assertThat(StretchSaid.reduced(classes, 12).asMuchAs().orElseThrow().word())
+                .isEqualTo("rib");
+    }
+
+    /** Half of 50 % is 25 %: d = r/(1 - r) = 25 % at r = 20 % (docs/sources.md 1.3). */
+    @Test
+    void theEaseThatUsesTheMargin() {
+        assertThat(StretchSaid.of(50, EaseTables.standard()).easeAtMargin(900).orElseThrow())
+                .isCloseTo(-180, within(1e-9));
+        assertThat(StretchSaid.of(0, EaseTables.standard()).easeAtMargin(900).orElseThrow())
+                .isZero();
     }
 
     @Test
@@ -154,12 +191,8 @@ class EaseTablesTest {
                 "source: one\nstanding: published\nknit-class: a | 20\nknit-class: b | 40\nknit-class: b too | 40\n");
         EaseTables two = read("source: two\nstanding: published\nknit-class: c | 30 | 5\n");
         assertThat(one.with(two).knitClasses()).hasSize(4);
-        assertThat(one.with(two).knitClassesOf(40))
-                .extracting(StretchClass::word)
-                .containsExactly("b", "b too", "c");
-        assertThat(one.with(two).knitClassesOf(39.9))
-                .extracting(StretchClass::word)
-                .containsExactly("a", "c");
+        assertThat(words(one.with(two), 40)).containsExactly("b", "b too", "c");
+        assertThat(words(one.with(two), 39.9)).containsExactly("a", "c");
     }
 
     @Test

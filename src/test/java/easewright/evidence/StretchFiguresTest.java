@@ -3,7 +3,7 @@ package easewright.evidence;
 import easewright.ease.EaseLine;
 import easewright.ease.EaseSheet;
 import easewright.ease.EaseTables;
-import easewright.ease.StretchClass;
+import easewright.ease.StretchSaid;
 import easewright.ease.Tubes;
 import easewright.editor.model.StretchTest;
 import easewright.measure.Measures;
@@ -91,11 +91,14 @@ class StretchFiguresTest extends Topic {
     }
 
     private static Check classOf(String subject, double percent, String word) {
-        List<StretchClass> classes = EaseTables.standard().knitClassesOf(percent);
+        Pattern tube = Tubes.tube(LevelKind.HIP, 900, 900, Cloth.knit(percent));
+        StretchSaid said = EaseSheet.of(tube, Measures.of(tube), EaseTables.standard())
+                .stretch()
+                .orElseThrow();
         return Check.words(
                 "cloth that goes from " + subject,
                 ARMSTRONG,
                 word,
-                classes.get(0).word());
+                said.named().get(0).is().get(0).word());
     }
 }

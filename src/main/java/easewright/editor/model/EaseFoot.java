@@ -28,6 +28,10 @@ public final class EaseFoot {
         return mark(new Source(minimum.source(), minimum.standing(), ""));
     }
 
+    String mark(String source, String standing) {
+        return mark(new Source(source, standing, ""));
+    }
+
     /** The number of a source, in brackets: a raised one would make square centimetres of an ease. */
     private String mark(Source source) {
         if (!sources.contains(source)) {

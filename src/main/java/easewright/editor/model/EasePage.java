@@ -22,7 +22,7 @@ public record EasePage(List<EaseRow> rows, EaseFoot foot) {
         EaseFoot foot = new EaseFoot();
         List<EaseRow> rows = new ArrayList<>();
         for (EaseLine line : sheet.lines()) {
-            rows.add(EaseRow.of(line, desk.words(), certain, foot));
+            rows.add(EaseRow.of(line, desk.words(), certain, sheet.stretch(), foot));
         }
         return new EasePage(rows, foot);
     }

@@ -4,7 +4,9 @@ import easewright.ease.Classed;
 import easewright.ease.EaseLine;
 import easewright.ease.Garment;
 import easewright.ease.Minimum;
+import easewright.ease.StretchSaid;
 import easewright.pattern.Level;
+import easewright.print.StretchText;
 import easewright.text.LengthUnit;
 import easewright.text.Words;
 import java.util.ArrayList;
@@ -13,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
@@ -24,6 +27,7 @@ import java.util.concurrent.ConcurrentHashMap;
  * @param name    of the level, with the limb where left and right have each their own
  * @param classes  each with its number and the mark of its source; empty where no table speaks of the level
  * @param minimums likewise, the least ease for wearing
+ * @param stretch  what the ease asks of a knit, a sentence each, likewise
  * @param verdict how the ease stands to the wish and the minimum, in a short sentence
  */
 public record EaseRow(
@@ -36,6 +40,7 @@ public record EaseRow(
         String wish,
         List<String> classes,
         List<String> minimums,
+        List<String> stretch,
         Standing standing,
         String verdict,
         OptionalDouble missing,
@@ -66,9 +71,10 @@ public record EaseRow(
 
     /**
      * @param certain whether it is known which garment this is; if not, each figure says for which it is
+     * @param stretch what sources say of the cloth, where it is a knit whose stretch is known
      * @param foot    takes the sources
      */
-    static EaseRow of(EaseLine line, Words words, boolean certain, EaseFoot foot) {
+    static EaseRow of(EaseLine line, Words words, boolean certain, Optional<StretchSaid> stretch, EaseFoot foot) {
         List<Minimum> asked = line.minimums();
         List<Classed> classes = telling(line);
         Standing standing = standing(line, asked, classes);
@@ -86,10 +92,18 @@ public record EaseRow(
                 length(line.wish(), words),
                 classes(line, classes, words, foot),
                 minimums(asked, words, certain, foot),
+                stretch.map(said -> sentences(new StretchText(words, foot::mark).level(said, line)))
+                        .orElse(List.of()),
                 standing,
                 verdict(standing, line, asked, words),
                 line.missing(),
                 EaseScale.of(line, classes, asked));
+    }
+
+    private static List<String> sentences(List<String> lines) {
+        return lines.stream()
+                .map(line -> Character.toUpperCase(line.charAt(0)) + line.substring(1))
+                .toList();
     }
 
     private static Standing standing(EaseLine line, List<Minimum> asked, List<Classed> classes) {

@@ -4,9 +4,11 @@ import easewright.editor.model.Desk;
 import easewright.editor.model.Session;
 import easewright.editor.model.StretchTest;
 import easewright.pattern.Cloth;
+import easewright.print.EaseText;
 import easewright.text.Words;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
@@ -22,6 +24,7 @@ final class ClothPanel extends VBox {
     private final ToggleButton knit = new ToggleButton();
     private final Label question = new Label();
     private final Label result = new Label();
+    private final Label said = new Label();
     private final LengthField stretched;
     private final HBox test;
 
@@ -41,15 +44,19 @@ final class ClothPanel extends VBox {
         stretched = new LengthField(wrong, this::tested);
         stretched.setId("cloth-stretched");
         stretched.setPrefWidth(80);
+        stretched.setMinWidth(USE_PREF_SIZE);
         title.getStyleClass().add("section-title");
         question.setWrapText(true);
         result.getStyleClass().add("quiet");
         result.setWrapText(true);
+        said.getStyleClass().add("quiet");
+        said.setWrapText(true);
+        said.setId("cloth-said");
         HBox kind = new HBox(6, title, woven, knit);
         kind.setAlignment(Pos.CENTER_LEFT);
         test = new HBox(8, question, stretched);
         test.setAlignment(Pos.CENTER_LEFT);
-        getChildren().setAll(kind, test, wrong, result);
+        getChildren().setAll(kind, test, wrong, result, said);
         session.deskProperty().addListener((o, before, now) -> show(now));
         show(session.desk());
     }
@@ -91,6 +98,12 @@ final class ClothPanel extends VBox {
         result.setText(known ? words.of("editor.cloth.result", Map.of("stretch.percent", percent)) : "");
         result.setVisible(known);
         result.setManaged(known);
+        said.setText(new EaseText(words)
+                .cloth(desk.reading().sheet()).stream()
+                        .map(line -> words.of("editor.cloth.said", Map.of("line", line)))
+                        .collect(Collectors.joining("\n")));
+        said.setVisible(known);
+        said.setManaged(known);
         boolean any = desk.isOpen();
         setVisible(any);
         setManaged(any);

@@ -4,6 +4,7 @@ import easewright.editor.model.Desk;
 import easewright.editor.model.EaseRow;
 import easewright.editor.model.Session;
 import easewright.text.Words;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import javafx.css.PseudoClass;
@@ -149,9 +150,12 @@ final class EaseRowView extends VBox {
         boolean known = row.standing() != EaseRow.Standing.UNKNOWN;
         text(classes, known ? String.join(words.of("editor.ease.between"), row.classes()) : "");
         String asked = String.join(words.of("editor.ease.between"), row.minimums());
-        text(
-                minimums,
-                known && chosen && !asked.isEmpty() ? words.of("editor.ease.minimums", Map.of("asked", asked)) : "");
+        List<String> lines = new ArrayList<>();
+        if (!asked.isEmpty()) {
+            lines.add(words.of("editor.ease.minimums", Map.of("asked", asked)));
+        }
+        lines.addAll(row.stretch());
+        text(minimums, known && chosen ? String.join("\n", lines) : "");
         barHint.setText(words.of("editor.ease.bar"));
     }
 

@@ -218,8 +218,9 @@ public record ReportContent(String title, String byline, List<Part> parts, Repor
         void tables(Reading after) {
             List<String> told = new ArrayList<>();
             SourceNotes notes = new SourceNotes(words);
+            points("report.stretch", easeText.cloth(after.sheet(), notes), false);
             for (EaseLine line : after.sheet().lines()) {
-                easeText.told(line, notes)
+                easeText.told(after.sheet(), line, notes)
                         .forEach(each -> told.add(easeText.title(line.girth()) + ", " + ease(line) + ": " + each));
             }
             points("report.tables", told, false);

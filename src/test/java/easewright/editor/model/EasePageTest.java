@@ -3,6 +3,7 @@ package easewright.editor.model;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import easewright.ease.EaseTables;
+import easewright.pattern.Cloth;
 import easewright.svg.SvgFile;
 import easewright.text.LengthUnit;
 import java.util.HashSet;
@@ -102,7 +103,7 @@ class EasePageTest {
         EasePage page = open(sample);
         assertThat(new HashSet<>(sources(page))).hasSameSizeAs(sources(page));
         for (EaseRow row : page.rows()) {
-            for (List<String> said : List.of(row.classes(), row.minimums())) {
+            for (List<String> said : List.of(row.classes(), row.minimums(), row.stretch())) {
                 for (String each : said) {
                     Matcher mark = MARK.matcher(each);
                     assertThat(mark.find()).as(each).isTrue();
@@ -121,6 +122,16 @@ class EasePageTest {
         assertThat(row(page, "hip").classes()).isEmpty();
         assertThat(row(as("leggings"), "hip").classes()).hasSize(1);
         assertThat(row(as(Garments.NONE), "bust").classes()).isEmpty();
+    }
+
+    @Test
+    void aKnitWhoseStretchIsKnownSaysWhatTheEaseAsksOfIt() throws Exception {
+        assertThat(row(open("knit-top"), "bust").stretch()).hasSize(2);
+        assertThat(row(page(), "waist").stretch()).hasSize(1);
+        Cloth cloth = session.desk().pattern().cloth();
+        session.setCloth(new Cloth(true, OptionalDouble.empty(), cloth.along(), cloth.recovery(), cloth.shrinkage()));
+        assertThat(row(page(), "bust").stretch()).isEmpty();
+        assertThat(row(open("skirt"), "hip").stretch()).isEmpty();
     }
 
     @Test

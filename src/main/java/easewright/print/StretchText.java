@@ -1,0 +1,122 @@
+package easewright.print;
+
+import easewright.ease.EaseLine;
+import easewright.ease.StretchClass;
+import easewright.ease.StretchMargin;
+import easewright.ease.StretchSaid;
+import easewright.text.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/** What sources say of a knit, in words. No word or figure stands without the mark of its source. */
+public final class StretchText {
+    /** Less than this is shown as none, percent. */
+    private static final double SHOWN = 0.05;
+
+    private final Words words;
+    private final Marks marks;
+
+    /** What leads from a figure to its source. */
+    @FunctionalInterface
+    public interface Marks {
+        String mark(String source, String standing);
+    }
+
+    public StretchText(Words words, Marks marks) {
+        this.words = words;
+        this.marks = marks;
+    }
+
+    /** What the cloth is called and how garments of knits are made, a line each. */
+    public List<String> cloth(StretchSaid said) {
+        List<String> lines = new ArrayList<>();
+        said.named().forEach(named -> lines.add(named(named)));
+        for (List<StretchClass> classes : said.reductions()) {
+            String each = classes.stream()
+                    .map(c -> words.of(
+                            "ease.knit.reduction",
+                            Map.of("word", c.word(), "by.percent", c.reduction().orElseThrow())))
+                    .collect(Collectors.joining(", "));
+            lines.add(words.of("ease.knit.reductions", Map.of("each", each)) + " " + mark(classes.get(0)));
+        }
+        said.margin()
+                .ifPresent(m -> lines.add(words.of("ease.knit.margin", Map.of("rest.percent", m.atRestPercent())) + " "
+                        + marks.mark(m.source(), m.standing())));
+        return lines;
+    }
+
+    private String named(StretchSaid.Named named) {
+        Map<String, Object> values = new TreeMap<>();
+        for (StretchClass is : named.is()) {
+            values.merge("word", is.word(), (one, other) -> one + "\", \"" + other);
+            values.put("from.percent", is.stretch().orElseThrow());
+            is.reduction().ifPresent(by -> values.putIfAbsent("by.percent", by));
+        }
+        named.next().ifPresent(next -> {
+            values.put("next", next.word());
+            values.put("at.percent", next.stretch().orElseThrow());
+        });
+        String key = named.is().isEmpty() ? "below" : named.next().isEmpty() ? "top" : "between";
+        String line = words.of("ease.knit.class." + key, values);
+        boolean reduces = values.containsKey("by.percent");
+        return (reduces ? line + "; " + words.of("ease.knit.class.reduced", values) : line)
+                + " "
+                + mark(named.next().orElseGet(() -> named.is().get(0)));
+    }
+
+    /** What the ease at a level asks of the cloth and how it stands to the reductions, a line each. */
+    public List<String> level(StretchSaid said, EaseLine line) {
+        List<String> lines = new ArrayList<>();
+        if (line.stretchNeeded().isEmpty() || line.body().isEmpty()) {
+            return lines;
+        }
+        double needed = line.stretchNeeded().getAsDouble();
+        Map<String, Object> values = new TreeMap<>();
+        values.put("needed.percent", needed);
+        values.put("cloth.percent", said.stretch());
+        lines.add(words.of(needed < SHOWN ? "ease.knit.unstretched" : "ease.knit.uses", values)
+                + limit(said, line.body().getAsDouble()));
+        double smaller = -line.percent().orElse(0);
+        if (smaller >= SHOWN) {
+            said.reductions().forEach(classes -> lines.add(reduced(classes, smaller)));
+        }
+        return lines;
+    }
+
+    private String limit(StretchSaid said, double body) {
+        OptionalDouble ease = said.easeAtMargin(body);
+        Optional<StretchMargin> margin = said.margin();
+        if (ease.isEmpty() || margin.isEmpty() || ease.getAsDouble() > -SHOWN) {
+            return "";
+        }
+        String mark = marks.mark(margin.get().source(), margin.get().standing());
+        return words.of("ease.knit.limit", Map.of("mark", mark, "ease", words.signed(ease.getAsDouble())));
+    }
+
+    private String reduced(List<StretchClass> classes, double smaller) {
+        StretchSaid.Reduced at = StretchSaid.reduced(classes, smaller);
+        Map<String, Object> values = new TreeMap<>();
+        at.asMuchAs().ifPresent(c -> {
+            values.put("word", c.word());
+            values.put("by.percent", c.reduction().orElseThrow());
+        });
+        at.lessThan().ifPresent(c -> {
+            values.put("next", c.word());
+            values.put("at.percent", c.reduction().orElseThrow());
+        });
+        String key = at.asMuchAs().isEmpty() ? "less" : at.lessThan().isEmpty() ? "above" : "between";
+        String place = words.of("ease.knit." + key, values);
+        return words.of("ease.knit.smaller", Map.of("smaller.percent", smaller, "place", place))
+                + " "
+                + mark(classes.get(0));
+    }
+
+    private String mark(StretchClass each) {
+        return marks.mark(each.source(), each.standing());
+    }
+}

@@ -1,0 +1,66 @@
+package easewright.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What {@code ease} says of a knit. */
+class KnitEaseTest {
+    private static final Path TOP = Path.of("sample-pieces/knit-top.svg");
+
+    @TempDir
+    private Path folder;
+
+    private Path stretching(String percent) throws Exception {
+        String drawn = Files.readString(TOP);
+        assertThat(drawn).contains("across=\"50\"");
+        return Files.writeString(folder.resolve("top.svg"), drawn.replace("across=\"50\"", percent));
+    }
+
+    /** A line of the terminal may end anywhere. */
+    private static String flowing(Run run) {
+        return run.out().replaceAll("\\s+", " ");
+    }
+
+    /** The sample stretches 50 %: Armstrong's "stretchy" (from memory, docs/sources.md 1.3). */
+    @Test
+    void theClassOfTheClothIsToldWithItsSource() throws Exception {
+        Run run = Run.of("ease", TOP);
+        assertThat(flowing(run))
+                .contains("stretches 50\u00a0% across")
+                .contains(
+                        "is called \"stretchy\", which begins at 50\u00a0%; \"super-stretch or rib\" begins at 100\u00a0% [1]")
+                .contains("[1] H. J. Armstrong")
+                .contains("between \"very stretchy\" (3\u00a0%) and \"super-stretch\" (5\u00a0%) [2]")
+                .contains("[2] K. Richardson")
+                .contains("ease of −17.4\u00a0cm");
+        assertThat(Run.of("ease", TOP, "--json").json().get("cloth_said").get(0).asText())
+                .contains("stretchy")
+                .contains("from memory");
+        assertThat(flowing(Run.of("ease", stretching("across=\"10\"")))).contains("stretches less than \"stable\"");
+        assertThat(Run.of("ease", stretching("")).out()).doesNotContain("Armstrong");
+        assertThat(Run.of("ease", "sample-pieces/skirt.svg").out()).doesNotContain("Armstrong");
+    }
+
+    @Test
+    void aTableOfOnesOwnMaySayHowMuchSmaller() throws Exception {
+        Path mine = Files.writeString(
+                folder.resolve("mine.txt"),
+                "source: my notebook\nstanding: common practice\nknit-class: my jersey | 40 | 4\n");
+        assertThat(flowing(Run.of("ease", TOP, "--table", mine)))
+                .contains(
+                        "is called \"my jersey\", which begins at 40\u00a0%; garments of it are made 4\u00a0% smaller than the"
+                                + " body");
+    }
+
+    /** What presses on a limb stays a caution. */
+    @Test
+    void compressionIsStillWarnedOf() throws Exception {
+        Path thin = folder.resolve("body.txt");
+        Files.writeString(thin, "Upper-arm girth @upper arm: 40 cm\n");
+        assertThat(flowing(Run.of("ease", TOP, "--body", thin))).contains("not for medical compression");
+    }
+}
