@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.stream.Stream;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
@@ -103,5 +105,68 @@ class ChangeJourneyTest extends Journey {
                 .map(id -> (Node) robot.lookup(id).query())
                 .map(n -> n.localToScene(n.getLayoutBounds()))
                 .toList();
+    }
+
+    private static boolean complains(FxRobot robot, String around) {
+        WaitForAsyncUtils.waitForFxEvents();
+        return !robot.lookup(around + " .complaint")
+                .match(n -> n.isVisible() && !((Labeled) n).getText().isEmpty())
+                .queryAll()
+                .isEmpty();
+    }
+
+    /** While a text is put right nothing is held against it; what is typed stays, and is judged when it is left. */
+    @ParameterizedTest
+    @ValueSource(strings = {"#amount", "#body-hip"})
+    void aComplaintGoesWhenTheTextIsChanged(String field, FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        String around = field.equals("#amount") ? "#here" : "#ease-hip";
+        write(robot, field, "9x");
+        TextField text = robot.lookup(field).queryAs(TextField.class);
+        assertThat(complains(robot, around)).isTrue();
+        robot.push(KeyCode.END).push(KeyCode.BACK_SPACE);
+        assertThat(complains(robot, around)).as("being corrected").isFalse();
+        assertThat(text.getText()).isEqualTo("9");
+        robot.write("y");
+        robot.clickOn("#wish-hip");
+        assertThat(complains(robot, around)).as("left as it is").isTrue();
+        assertThat(text.getText()).isEqualTo("9y");
+    }
+
+    @Test
+    void aRefusalAndAQuestionGoWhenTheAmountIsChanged(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        write(robot, "#amount", "40");
+        Node doubt = robot.lookup("#doubt").query();
+        assertThat(doubt.isVisible()).isTrue();
+        robot.push(KeyCode.END).write("0");
+        assertThat(doubt.isVisible()).isFalse();
+        robot.push(KeyCode.BACK_SPACE).push(KeyCode.ENTER);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(doubt.isVisible()).as("the same again").isTrue();
+        write(robot, "#amount", "-70 cm");
+        robot.clickOn("#doubt-yes");
+        assertThat(desk().refusedTrial()).isPresent();
+        assertThat(complains(robot, "#here")).isTrue();
+        robot.clickOn("#amount").push(KeyCode.END).push(KeyCode.BACK_SPACE);
+        assertThat(complains(robot, "#here")).isFalse();
+        robot.push(KeyCode.ESCAPE);
+        assertThat(complains(robot, "#here"))
+                .as("what was refused stands there again")
+                .isTrue();
+    }
+
+    @Test
+    void anAmountInTheListThatIsRefusedCanBePutRight(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        write(robot, "#amount", "2 cm");
+        robot.clickOn("#keep").clickOn("#page-changes");
+        write(robot, "#change-amount-0", "-3 m");
+        assertThat(complains(robot, "#change-0")).isTrue();
+        robot.push(KeyCode.END).push(KeyCode.BACK_SPACE);
+        assertThat(complains(robot, "#change-0")).isFalse();
+        robot.push(KeyCode.ESCAPE);
+        assertThat(robot.lookup("#change-amount-0").queryAs(TextField.class).getText())
+                .isEqualTo("+2\u00a0cm");
     }
 }

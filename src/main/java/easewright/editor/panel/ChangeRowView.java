@@ -28,7 +28,8 @@ final class ChangeRowView extends VBox {
     interface Asked {
         void switched(int step, boolean on);
 
-        void amount(int step, double mm);
+        /** Gives the reason why not, or nothing. */
+        String amount(int step, double mm);
 
         void rise(int step);
 
@@ -94,7 +95,7 @@ final class ChangeRowView extends VBox {
     }
 
     private LengthField amount(int step, Course.Line line, Words words, Asked asked, Label wrong) {
-        LengthField amount = new LengthField(wrong, mm -> asked.amount(step, required(mm)));
+        LengthField amount = LengthField.refusing(wrong, mm -> asked.amount(step, required(mm)));
         amount.setId("change-amount-" + step);
         amount.setPrefWidth(104);
         LengthUnit unit = words.unit();

@@ -70,11 +70,20 @@ public final class ChangesPanel extends SheetPage {
 
     /** Asks for the list as wanted; where that cannot be, the line worked on says why and all stays as it was. */
     private void recast(int worked, List<Step> wanted) {
+        String why = why(worked, wanted);
+        if (!why.isEmpty()) {
+            rows.get(worked).complain(why);
+        }
+    }
+
+    /** Asks for the list as wanted, and gives the reason why it cannot be, or nothing. */
+    private String why(int worked, List<Step> wanted) {
         rows.forEach(row -> row.complain(""));
         try {
             session.recast(wanted);
+            return "";
         } catch (StepRefused refused) {
-            rows.get(worked).complain(shown.refused(refused, wanted, worked, session.desk()));
+            return shown.refused(refused, wanted, worked, session.desk());
         }
     }
 
@@ -85,8 +94,8 @@ public final class ChangesPanel extends SheetPage {
         }
 
         @Override
-        public void amount(int step, double mm) {
-            recast(step, shown.withAmount(step, mm));
+        public String amount(int step, double mm) {
+            return why(step, shown.withAmount(step, mm));
         }
 
         @Override

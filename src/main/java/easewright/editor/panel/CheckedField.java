@@ -8,7 +8,8 @@ import javafx.scene.input.KeyEvent;
 
 /**
  * A field whose text is taken by Enter or by leaving it. What is not accepted stays in the field, marked, with the
- * reason beside it; Escape brings back what was there.
+ * reason beside it, until the text is changed: then it is judged anew when it is taken. Escape brings back what was
+ * there.
  */
 abstract class CheckedField extends TextField {
     private static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
@@ -25,6 +26,11 @@ abstract class CheckedField extends TextField {
         complaint.setWrapText(true);
         complain("");
         setOnAction(e -> commit());
+        textProperty().addListener(o -> {
+            if (isWrong()) {
+                complain("");
+            }
+        });
         focusedProperty().addListener((o, was, is) -> {
             if (!is) {
                 commit();

@@ -87,6 +87,7 @@ public final class HerePanel extends VBox {
         amount.setId("amount");
         amount.setPrefWidth(132);
         amount.onEnteredAgain(session::keep);
+        amount.textProperty().addListener(o -> corrected());
         setOnKeyPressed(e -> {
             if (e.getCode() == KeyCode.ESCAPE) {
                 session.leave();
@@ -178,6 +179,24 @@ public final class HerePanel extends VBox {
         doubt.show(asked, session.desk().words());
     }
 
+    private boolean isBeingTyped() {
+        return !amount.getText().equals(amount.shown());
+    }
+
+    /** What was asked or refused of the amount that stood there is not said of the one being typed. */
+    private void corrected() {
+        if (showing) {
+            return;
+        }
+        if (doubt.isVisible() && isBeingTyped()) {
+            doubt.show(Optional.empty(), session.desk().words());
+            amount.hold("");
+        }
+        session.desk()
+                .wanted()
+                .ifPresent(w -> refused(session.desk(), w, session.desk().words()));
+    }
+
     /** Makes room for a page that is read. How high it is depends on nothing that is tried: the amount keeps its place. */
     void fold(boolean small) {
         folds = small;
@@ -262,10 +281,15 @@ public final class HerePanel extends VBox {
     private void refused(Desk desk, Wanted wanted, Words words) {
         var refused = desk.refusedTrial().map(Trial.Refused::refusal);
         refusal.setText(refused.map(r -> words.problem(r.code(), r.values())).orElse(""));
-        visible(refusal, refused.isPresent());
-        visible(openUp, refused.filter(r -> r.code().equals("edge-protected")).isPresent() && !wanted.openUp());
+        visible(refusal, refused.isPresent() && !isBeingTyped());
+        visible(
+                openUp,
+                refusal.isVisible()
+                        && refused.filter(r -> r.code().equals("edge-protected"))
+                                .isPresent()
+                        && !wanted.openUp());
         var reach = desk.refusedTrial().map(Trial.Refused::largest).filter(l -> l.isPresent() && l.getAsDouble() != 0);
-        visible(largest, reach.isPresent());
+        visible(largest, refusal.isVisible() && reach.isPresent());
         reach.ifPresent(l -> {
             largest.setText(words.of("editor.here.largest", Map.of("amount.signed", l.getAsDouble())));
             Hints.on(largest, words.of("editor.here.largest.hint"));
