@@ -8,7 +8,9 @@ import easewright.pattern.Dart;
 /** The mouth of a dart sliding along the outline that runs on over it, so that the legs keep their difference. */
 final class DartSlide {
     private static final double CLOSE = 1e-10;
-    private static final int STEPS = 20;
+
+    /** The legs may come to differ by this much more, or less, than before, mm. */
+    private static final double ALLOWED = 1e-6;
 
     private final Dart dart;
     private final Curve onwards;
@@ -38,23 +40,16 @@ final class DartSlide {
 
     /** By how much both places move on along the seam so that one leg stays longer than the other as it was. */
     private double shift(double way) throws Refusal {
-        double last = 0;
-        double lastMiss = miss(way, 0);
-        double now = 1e-3;
-        for (int i = 0; i < STEPS && Math.abs(lastMiss) > CLOSE; i++) {
-            double nowMiss = miss(way, now);
-            double slope = (nowMiss - lastMiss) / (now - last);
-            if (slope == 0 || !Double.isFinite(slope)) {
-                break;
-            }
-            last = now;
-            lastMiss = nowMiss;
-            now -= nowMiss / slope;
+        double unmoved = miss(way, 0);
+        if (Math.abs(unmoved) <= CLOSE) {
+            return 0;
         }
-        if (Math.abs(last) > Math.abs(way)) {
-            throw Refusal.of("dart-legs-lost").with("dart", dart.name());
+        Refusal lost = Refusal.of("dart-legs-lost").with("dart", dart.name());
+        double shift = Root.of(s -> miss(way, s), unmoved, 1e-3, CLOSE, ALLOWED, lost);
+        if (Math.abs(shift) > Math.abs(way)) {
+            throw lost;
         }
-        return last;
+        return shift;
     }
 
     private double miss(double way, double shift) {

@@ -1,7 +1,7 @@
 package easewright.print;
 
+import easewright.text.NoteNumbers;
 import easewright.text.Words;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -18,6 +18,7 @@ public final class SourceNotes {
             "common practice", "ease.standing.common-practice");
 
     private final Words words;
+    private final NoteNumbers<String> sources = new NoteNumbers<>();
     private final Map<String, Map<String, Set<String>>> levelsByStanding = new LinkedHashMap<>();
 
     public SourceNotes(Words words) {
@@ -35,23 +36,23 @@ public final class SourceNotes {
                 .computeIfAbsent(source, s -> new LinkedHashMap<>())
                 .computeIfAbsent(standing, s -> new LinkedHashSet<>())
                 .add(level);
-        return "[" + (List.copyOf(levelsByStanding.keySet()).indexOf(source) + 1) + "]";
+        return sources.mark(source);
     }
 
     /** Each source behind its mark, with its standing. */
     public List<String> lines() {
-        List<String> lines = new ArrayList<>();
-        levelsByStanding.forEach((source, standings) -> {
-            List<String> told = new ArrayList<>();
-            standings.forEach((standing, levels) -> told.add(
-                    standings.size() == 1
-                            ? standing
-                            : words.of(
-                                    "ease.standing-at", Map.of("standing", standing, "levels", List.copyOf(levels)))));
-            lines.add("[" + (lines.size() + 1) + "] "
-                    + words.of("ease.source", Map.of("source", source, "standing", String.join("; ", told))));
-        });
-        return lines;
+        return sources.lines(source -> words.of("ease.source", Map.of("source", source, "standing", standing(source))));
+    }
+
+    private String standing(String source) {
+        Map<String, Set<String>> standings = levelsByStanding.get(source);
+        if (standings.size() == 1) {
+            return standings.keySet().iterator().next();
+        }
+        return standings.entrySet().stream()
+                .map(e -> words.of(
+                        "ease.standing-at", Map.of("standing", e.getKey(), "levels", List.copyOf(e.getValue()))))
+                .collect(Collectors.joining("; "));
     }
 
     /** What the words for the standing of the figures mean, as far as they were used. */

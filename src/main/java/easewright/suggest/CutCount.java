@@ -1,12 +1,10 @@
 package easewright.suggest;
 
-import easewright.geom.Segment;
-import easewright.pattern.Pattern;
-import java.util.List;
+import easewright.pattern.Piece;
 import java.util.Map;
 
 /** How often a piece is cut, and whether on the fold. */
-public record CutCount(String piece, int times, boolean onFold, Reason reason) implements Suggestion.OfPiece {
+public record CutCount(String piece, int times, boolean onFold, Reason reason) implements Suggestion.OnPiece {
     @Override
     public Kind kind() {
         return Kind.CUT;
@@ -23,15 +21,7 @@ public record CutCount(String piece, int times, boolean onFold, Reason reason) i
     }
 
     @Override
-    public List<Segment> shown() {
-        return List.of();
-    }
-
-    @Override
-    public Pattern apply(Pattern pattern) {
-        return pattern.withPieces(pattern.pieces().stream()
-                .map(p ->
-                        p.id().equals(piece) ? p.toBuilder().cut(times, onFold).build() : p)
-                .toList());
+    public Piece marked(Piece old) {
+        return old.toBuilder().cut(times, onFold).build();
     }
 }

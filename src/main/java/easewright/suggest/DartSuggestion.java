@@ -5,7 +5,6 @@ import easewright.geom.Point;
 import easewright.geom.Segment;
 import easewright.pattern.Dart;
 import easewright.pattern.Edge;
-import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -15,7 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** A dart by its form. */
-public record DartSuggestion(String piece, Dart dart, Reason reason) implements Suggestion.OfPiece {
+public record DartSuggestion(String piece, Dart dart, Reason reason) implements Suggestion.OnPiece {
     /** A mouth belongs to the edge that is this near, mm. */
     private static final double AT_EDGE = 25;
 
@@ -90,13 +89,7 @@ public record DartSuggestion(String piece, Dart dart, Reason reason) implements 
     }
 
     @Override
-    public Pattern apply(Pattern pattern) {
-        return pattern.withPieces(pattern.pieces().stream()
-                .map(p -> p.id().equals(piece) ? with(p) : p)
-                .toList());
-    }
-
-    private Piece with(Piece old) {
+    public Piece marked(Piece old) {
         List<Dart> darts = new ArrayList<>(old.darts());
         darts.add(dart);
         return old.toBuilder().darts(darts).build();

@@ -3,12 +3,12 @@ package easewright.suggest;
 import easewright.geom.Line;
 import easewright.geom.Segment;
 import easewright.pattern.Grain;
-import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
 import java.util.List;
 import java.util.Map;
 
 /** A drawn line that is the grainline. */
-public record GrainLine(String piece, Grain grain, Reason reason) implements Suggestion.OfPiece {
+public record GrainLine(String piece, Grain grain, Reason reason) implements Suggestion.OnPiece {
     @Override
     public Kind kind() {
         return Kind.GRAIN;
@@ -30,9 +30,7 @@ public record GrainLine(String piece, Grain grain, Reason reason) implements Sug
     }
 
     @Override
-    public Pattern apply(Pattern pattern) {
-        return pattern.withPieces(pattern.pieces().stream()
-                .map(p -> p.id().equals(piece) ? p.toBuilder().grain(grain).build() : p)
-                .toList());
+    public Piece marked(Piece old) {
+        return old.toBuilder().grain(grain).build();
     }
 }

@@ -4,13 +4,13 @@ import easewright.geom.Line;
 import easewright.geom.Point;
 import easewright.geom.Segment;
 import easewright.pattern.Edge;
-import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
 /** Where the edges of a piece begin and end, what they are called and what they are for. */
-public record PieceEdges(String piece, List<Edge> edges, double confidence) implements Suggestion.OfPiece {
+public record PieceEdges(String piece, List<Edge> edges, double confidence) implements Suggestion.OnPiece {
     public PieceEdges {
         edges = List.copyOf(edges);
     }
@@ -48,9 +48,7 @@ public record PieceEdges(String piece, List<Edge> edges, double confidence) impl
     }
 
     @Override
-    public Pattern apply(Pattern pattern) {
-        return pattern.withPieces(pattern.pieces().stream()
-                .map(p -> p.id().equals(piece) ? p.withEdges(edges) : p)
-                .toList());
+    public Piece marked(Piece old) {
+        return old.withEdges(edges);
     }
 }

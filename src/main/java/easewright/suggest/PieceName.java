@@ -1,12 +1,10 @@
 package easewright.suggest;
 
-import easewright.geom.Segment;
-import easewright.pattern.Pattern;
-import java.util.List;
+import easewright.pattern.Piece;
 import java.util.Map;
 
 /** What a piece is called, by the words written on it. */
-public record PieceName(String piece, String name, Reason reason) implements Suggestion.OfPiece {
+public record PieceName(String piece, String name, Reason reason) implements Suggestion.OnPiece {
     @Override
     public Kind kind() {
         return Kind.NAME;
@@ -23,14 +21,7 @@ public record PieceName(String piece, String name, Reason reason) implements Sug
     }
 
     @Override
-    public List<Segment> shown() {
-        return List.of();
-    }
-
-    @Override
-    public Pattern apply(Pattern pattern) {
-        return pattern.withPieces(pattern.pieces().stream()
-                .map(p -> p.id().equals(piece) ? p.withName(name) : p)
-                .toList());
+    public Piece marked(Piece old) {
+        return old.withName(name);
     }
 }

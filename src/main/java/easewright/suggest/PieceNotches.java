@@ -3,7 +3,6 @@ package easewright.suggest;
 import easewright.geom.Point;
 import easewright.geom.Segment;
 import easewright.pattern.Notch;
-import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
 import java.util.ArrayList;
@@ -17,7 +16,7 @@ import java.util.stream.Collectors;
  *
  * @param lines the drawn ticks, which are to go with the outline from now on
  */
-public record PieceNotches(String piece, List<Notch> notches, List<Rider> lines) implements Suggestion.OfPiece {
+public record PieceNotches(String piece, List<Notch> notches, List<Rider> lines) implements Suggestion.OnPiece {
     public PieceNotches {
         notches = List.copyOf(notches);
         lines = List.copyOf(lines);
@@ -76,13 +75,7 @@ public record PieceNotches(String piece, List<Notch> notches, List<Rider> lines)
     }
 
     @Override
-    public Pattern apply(Pattern pattern) {
-        return pattern.withPieces(pattern.pieces().stream()
-                .map(p -> p.id().equals(piece) ? marked(p) : p)
-                .toList());
-    }
-
-    private Piece marked(Piece old) {
+    public Piece marked(Piece old) {
         return old.toBuilder().notches(notches).riders(attached(old, lines)).build();
     }
 

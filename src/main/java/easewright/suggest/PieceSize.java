@@ -1,7 +1,5 @@
 package easewright.suggest;
 
-import easewright.geom.Segment;
-import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.SizeNames;
 import java.util.ArrayList;
@@ -12,7 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /** The size that a piece belongs to, by the end of its name or by the layer on which it is drawn. */
-public record PieceSize(String piece, String size, Reason reason) implements Suggestion.OfPiece {
+public record PieceSize(String piece, String size, Reason reason) implements Suggestion.OnPiece {
     /** Suggested only where several sizes are found: one alone says nothing. */
     static List<Suggestion> find(Sheet sheet) {
         List<Piece> pieces = sheet.pattern().pieces();
@@ -59,16 +57,7 @@ public record PieceSize(String piece, String size, Reason reason) implements Sug
     }
 
     @Override
-    public List<Segment> shown() {
-        return List.of();
-    }
-
-    @Override
-    public Pattern apply(Pattern pattern) {
-        return pattern.withPieces(pattern.pieces().stream()
-                .map(p -> p.id().equals(piece)
-                        ? p.toBuilder().size(Optional.of(size)).build()
-                        : p)
-                .toList());
+    public Piece marked(Piece old) {
+        return old.toBuilder().size(Optional.of(size)).build();
     }
 }

@@ -2,7 +2,6 @@ package easewright.suggest;
 
 import easewright.geom.Segment;
 import easewright.pattern.LineKind;
-import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import java.util.List;
 import java.util.Map;
@@ -13,7 +12,7 @@ import java.util.Map;
  *
  * @param after the piece as it is then; its id may be that of the inner outline
  */
-public record StitchingLine(String piece, Piece after, Reason reason) implements Suggestion.OfPiece {
+public record StitchingLine(String piece, Piece after, Reason reason) implements Suggestion.OnPiece {
     @Override
     public Kind kind() {
         return Kind.STITCHING_LINE;
@@ -35,9 +34,7 @@ public record StitchingLine(String piece, Piece after, Reason reason) implements
     }
 
     @Override
-    public Pattern apply(Pattern pattern) {
-        return pattern.withPieces(pattern.pieces().stream()
-                .map(p -> p.id().equals(piece) ? after : p)
-                .toList());
+    public Piece marked(Piece old) {
+        return after;
     }
 }

@@ -2,6 +2,7 @@ package easewright.suggest;
 
 import easewright.geom.Segment;
 import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
 import java.util.List;
 import java.util.Map;
 
@@ -39,17 +40,27 @@ public sealed interface Suggestion permits Suggestion.OfPiece, LevelSuggestion, 
     Pattern apply(Pattern pattern);
 
     /** A suggestion about one piece. */
-    sealed interface OfPiece extends Suggestion
-            permits NoPiece,
-                    StitchingLine,
-                    PieceName,
-                    PieceSize,
-                    CutCount,
-                    GrainLine,
-                    PieceEdges,
-                    DartSuggestion,
-                    PieceNotches {
+    sealed interface OfPiece extends Suggestion permits NoPiece, OnPiece {
         /** Id of the piece. */
         String piece();
+    }
+
+    /** A mark on the piece itself. */
+    sealed interface OnPiece extends OfPiece
+            permits StitchingLine, PieceName, PieceSize, CutCount, GrainLine, PieceEdges, DartSuggestion, PieceNotches {
+        /** The piece with the mark made. */
+        Piece marked(Piece old);
+
+        @Override
+        default List<Segment> shown() {
+            return List.of();
+        }
+
+        @Override
+        default Pattern apply(Pattern pattern) {
+            return pattern.withPieces(pattern.pieces().stream()
+                    .map(p -> p.id().equals(piece()) ? marked(p) : p)
+                    .toList());
+        }
     }
 }

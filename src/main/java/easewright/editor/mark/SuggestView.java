@@ -5,7 +5,6 @@ import easewright.pattern.LineKind;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.suggest.CutCount;
-import easewright.suggest.NoPiece;
 import easewright.suggest.Reason;
 import easewright.suggest.StitchingLine;
 import easewright.suggest.Suggestion;
@@ -58,8 +57,7 @@ public record SuggestView(String intro, List<Group> groups, int taken) {
         for (Suggestion suggestion : suggestions.all()) {
             boolean ticked = !state.leftOut().contains(suggestion.key());
             taken += ticked ? 1 : 0;
-            boolean ofPiece = suggestion instanceof Suggestion.OfPiece && !(suggestion instanceof NoPiece);
-            String piece = ofPiece ? ((Suggestion.OfPiece) suggestion).piece() : "";
+            String piece = suggestion instanceof Suggestion.OnPiece on ? on.piece() : "";
             if (suggestion instanceof StitchingLine line && ticked) {
                 becomes.put(line.piece(), line.after().id());
             }

@@ -3,14 +3,14 @@ package easewright.editor.model;
 import easewright.ease.EaseTable;
 import easewright.ease.Garment;
 import easewright.ease.Minimum;
+import easewright.text.NoteNumbers;
 import easewright.text.Words;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
 /** Collects the sources that stand below a page, each once, and gives the number that leads to it. */
 public final class EaseFoot {
-    private final List<Source> sources = new ArrayList<>();
+    private final NoteNumbers<Source> sources = new NoteNumbers<>();
 
     /**
      * One source.
@@ -21,49 +21,26 @@ public final class EaseFoot {
 
     String mark(EaseTable table) {
         String garment = Garment.OTHER.fits(table.garment()) ? "" : table.garment();
-        return mark(new Source(table.source(), table.standing(), garment));
+        return sources.mark(new Source(table.source(), table.standing(), garment));
     }
 
     String mark(Minimum minimum) {
-        return mark(new Source(minimum.source(), minimum.standing(), ""));
+        return mark(minimum.source(), minimum.standing());
     }
 
     String mark(String source, String standing) {
-        return mark(new Source(source, standing, ""));
-    }
-
-    /** The number of a source, in brackets: a raised one would make square centimetres of an ease. */
-    private String mark(Source source) {
-        if (!sources.contains(source)) {
-            sources.add(source);
-        }
-        return bracketed(sources.indexOf(source) + 1);
-    }
-
-    private static String bracketed(int number) {
-        return "[" + number + "]";
+        return sources.mark(new Source(source, standing, ""));
     }
 
     /** In the order of their numbers. */
     public List<Source> sources() {
-        return List.copyOf(sources);
+        return sources.notes();
     }
 
     /** Every source in words after its number. */
     public List<String> lines(Words words) {
-        List<String> lines = new ArrayList<>();
-        for (int i = 0; i < sources.size(); i++) {
-            Source each = sources.get(i);
-            String key = each.garment().isEmpty() ? "editor.ease.source" : "editor.ease.source.table";
-            lines.add(bracketed(i + 1)
-                    + " "
-                    + words.of(
-                            key,
-                            Map.of(
-                                    "source", each.source(),
-                                    "standing", each.standing(),
-                                    "garment", each.garment())));
-        }
-        return List.copyOf(lines);
+        return sources.lines(each -> words.of(
+                each.garment().isEmpty() ? "editor.ease.source" : "editor.ease.source.table",
+                Map.of("source", each.source(), "standing", each.standing(), "garment", each.garment())));
     }
 }

@@ -19,111 +19,114 @@ final class NamePainter {
     /** Between two words beside each other, as a part of their size. */
     private static final double GAP = 0.6;
 
-    private NamePainter() {}
+    private final GraphicsContext gc;
+    private final Ink ink;
+    private final LabelRoom taken;
+    private final String name;
+    private final String subtitle;
+    private final Point at;
+
+    private NamePainter(GraphicsContext gc, Viewport view, Ink ink, TableScene.PieceSight sight, LabelRoom taken) {
+        this.gc = gc;
+        this.ink = ink;
+        this.taken = taken;
+        name = sight.piece().name();
+        subtitle = sight.subtitle();
+        at = view.toScreen(sight.name().at());
+    }
 
     static void paint(GraphicsContext gc, Viewport view, Ink ink, TableScene.PieceSight sight, LabelRoom taken) {
         double boxWidth = sight.piece().outline().box().width() * view.scale();
         if (boxWidth < 46) {
             return;
         }
-        NamePlace place = sight.name();
-        double room = place.width() * view.scale() - MARGIN;
-        double high = place.height() * view.scale();
-        double size = fitting(sight, Math.max(12, Math.min(LARGEST, boxWidth / 10)), room);
-        Point at = view.toScreen(place.at());
+        double room = sight.name().width() * view.scale() - MARGIN;
+        double high = sight.name().height() * view.scale();
         gc.setTextBaseline(VPos.CENTER);
-        if (high >= 2.2 * size && inTwoLines(gc, ink, sight, at, size, room + MARGIN, taken)) {
+        new NamePainter(gc, view, ink, sight, taken).paint(boxWidth, room, high);
+    }
+
+    private void paint(double boxWidth, double room, double high) {
+        double size = fitting(Math.max(12, Math.min(LARGEST, boxWidth / 10)), room);
+        if (high >= 2.2 * size && inTwoLines(size, room + MARGIN)) {
             return;
         }
         double low = Math.min(size, Math.max(SMALLEST, high * 0.8));
         double most = Math.min(boxWidth, room + MARGIN);
         double oneLine = low;
-        while (oneLine > SMALLEST && wide(sight, oneLine) > most) {
+        while (oneLine > SMALLEST && beside(oneLine) > most) {
             oneLine = Math.max(SMALLEST, oneLine - 0.5);
         }
-        if (!inOneLine(gc, ink, sight, at, oneLine, most, taken)) {
-            nameAlone(gc, ink, sight, at, low, boxWidth, taken);
+        if (!inOneLine(oneLine, most)) {
+            nameAlone(low, boxWidth);
         }
     }
 
-    private static boolean inTwoLines(
-            GraphicsContext gc,
-            Ink ink,
-            TableScene.PieceSight sight,
-            Point at,
-            double size,
-            double most,
-            LabelRoom taken) {
-        double wide = Math.max(width(sight.piece().name(), bold(size)), width(sight.subtitle(), small(size)));
-        Box plate = LabelRoom.around(at, wide, 2 * size);
-        if (wide > most || !taken.take(plate)) {
+    private boolean inTwoLines(double size, double most) {
+        if (!plated(below(size), 2 * size, most)) {
             return false;
         }
-        plate(gc, ink, plate);
-        gc.setTextAlign(TextAlignment.CENTER);
-        gc.setFont(bold(size));
-        words(gc, ink, sight.piece().name(), ink.text(), at.x(), at.y() - size * 0.55);
-        gc.setFont(small(size));
-        words(gc, ink, sight.subtitle(), ink.quiet(), at.x(), at.y() + size * 0.6);
+        both(size, TextAlignment.CENTER, at.plus(new Point(0, -size * 0.55)), at.plus(new Point(0, size * 0.6)));
         return true;
     }
 
     /** On a narrow piece such as a band: the name and beside it how often it is cut. */
-    private static boolean inOneLine(
-            GraphicsContext gc,
-            Ink ink,
-            TableScene.PieceSight sight,
-            Point at,
-            double size,
-            double most,
-            LabelRoom taken) {
-        double nameWidth = width(sight.piece().name(), bold(size));
-        double gap = GAP * size;
-        double wide = wide(sight, size);
-        Box plate = LabelRoom.around(at, wide, size);
-        if (wide > most || !taken.take(plate)) {
+    private boolean inOneLine(double size, double most) {
+        double wide = beside(size);
+        if (!plated(wide, size, most)) {
             return false;
         }
-        plate(gc, ink, plate);
-        gc.setTextAlign(TextAlignment.LEFT);
-        gc.setFont(bold(size));
-        words(gc, ink, sight.piece().name(), ink.text(), at.x() - wide / 2, at.y());
-        gc.setFont(small(size));
-        words(gc, ink, sight.subtitle(), ink.quiet(), at.x() - wide / 2 + nameWidth + gap, at.y());
+        Point start = at.minus(new Point(wide / 2, 0));
+        Point next = start.plus(new Point(width(name, bold(size)) + GAP * size, 0));
+        both(size, TextAlignment.LEFT, start, next);
         return true;
     }
 
-    /** How wide both are beside each other. */
-    private static double wide(TableScene.PieceSight sight, double size) {
-        return width(sight.piece().name(), bold(size)) + GAP * size + width(sight.subtitle(), small(size));
-    }
-
     /** On a very small piece; nearer there is room for more. */
-    private static void nameAlone(
-            GraphicsContext gc,
-            Ink ink,
-            TableScene.PieceSight sight,
-            Point at,
-            double size,
-            double most,
-            LabelRoom taken) {
-        double wide = width(sight.piece().name(), bold(size));
+    private void nameAlone(double size, double most) {
+        double wide = width(name, bold(size));
         if (wide <= most && taken.take(LabelRoom.around(at, wide, size))) {
             gc.setTextAlign(TextAlignment.CENTER);
             gc.setFont(bold(size));
-            words(gc, ink, sight.piece().name(), ink.text(), at.x(), at.y());
+            words(name, ink.text(), at);
         }
     }
 
-    /** What is faintly drawn on the paper would be between the letters. */
-    private static void plate(GraphicsContext gc, Ink ink, Box place) {
+    private void both(double size, TextAlignment align, Point first, Point second) {
+        gc.setTextAlign(align);
+        gc.setFont(bold(size));
+        words(name, ink.text(), first);
+        gc.setFont(small(size));
+        words(subtitle, ink.quiet(), second);
+    }
+
+    /** How wide both are beside each other. */
+    private double beside(double size) {
+        return width(name, bold(size)) + GAP * size + width(subtitle, small(size));
+    }
+
+    /** How wide both are one below the other. */
+    private double below(double size) {
+        return Math.max(width(name, bold(size)), width(subtitle, small(size)));
+    }
+
+    /**
+     * Takes the room for both, if it is to be had, and lays a plate there: what is faintly drawn on the paper would be
+     * between the letters.
+     */
+    private boolean plated(double wide, double high, double most) {
+        Box place = LabelRoom.around(at, wide, high);
+        if (wide > most || !taken.take(place)) {
+            return false;
+        }
         gc.setFill(ink.paper().deriveColor(0, 1, 1, 0.85));
         gc.fillRoundRect(place.minX() - 3, place.minY() + 1, place.width() + 6, place.height() - 2, 6, 6);
+        return true;
     }
 
     /** The size at which both lines fit into the room, if that can still be read. */
-    private static double fitting(TableScene.PieceSight sight, double size, double room) {
-        double wide = Math.max(width(sight.piece().name(), bold(size)), width(sight.subtitle(), small(size)));
+    private double fitting(double size, double room) {
+        double wide = below(size);
         return wide <= room ? size : Math.max(SMALLEST, size * room / wide);
     }
 
@@ -142,12 +145,12 @@ final class NamePainter {
     }
 
     /** Words with a rim of paper, so that a line below does not cross them out. */
-    private static void words(GraphicsContext gc, Ink ink, String text, Color color, double x, double y) {
+    private void words(String text, Color color, Point place) {
         gc.setStroke(ink.paper());
         gc.setLineWidth(5);
         gc.setLineDashes();
-        gc.strokeText(text, x, y);
+        gc.strokeText(text, place.x(), place.y());
         gc.setFill(color);
-        gc.fillText(text, x, y);
+        gc.fillText(text, place.x(), place.y());
     }
 }
