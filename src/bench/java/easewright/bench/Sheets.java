@@ -12,10 +12,7 @@ import easewright.geom.Line;
 import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.geom.Segment;
-import easewright.pattern.Dart;
-import easewright.pattern.Edge;
 import easewright.pattern.Grain;
-import easewright.pattern.LevelMark;
 import easewright.pattern.LineKind;
 import easewright.pattern.Notch;
 import easewright.pattern.Pattern;
@@ -147,8 +144,8 @@ final class Sheets {
                 .edges(piece.edges().stream()
                         .map(e -> e.withEnds(moved(e.from(), map), moved(e.to(), map)))
                         .toList())
-                .levels(piece.levels().stream().map(l -> moved(l, map)).toList())
-                .darts(piece.darts().stream().map(d -> moved(d, map)).toList())
+                .levels(piece.levels().stream().map(l -> l.mapped(p -> moved(p, map))).toList())
+                .darts(piece.darts().stream().map(d -> d.mapped(p -> moved(p, map))).toList())
                 .notches(piece.notches().stream()
                         .map(n -> new Notch(n.name(), moved(n.at(), map)))
                         .toList())
@@ -159,23 +156,6 @@ final class Sheets {
                         .map(r -> new Rider(prefix + r.id(), r.kind(), moved(r.segments(), map)))
                         .toList())
                 .build();
-    }
-
-    private static LevelMark moved(LevelMark mark, Affine map) {
-        LevelMark still = mark.through().map(p -> mark.withThrough(moved(p, map))).orElse(mark);
-        return mark.reference()
-                .map(p -> still.withReference(moved(p, map)))
-                .orElse(still);
-    }
-
-    private static Dart moved(Dart dart, Affine map) {
-        return new Dart(
-                dart.name(),
-                moved(dart.mouth1(), map),
-                moved(dart.mouth2(), map),
-                moved(dart.point(), map),
-                dart.otherPoint().map(p -> moved(p, map)),
-                dart.edge());
     }
 
     private static List<Segment> moved(List<Segment> segments, Affine map) {

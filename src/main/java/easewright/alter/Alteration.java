@@ -7,19 +7,7 @@ import easewright.pattern.PatternPart;
 import java.util.Optional;
 
 /** One change to a pattern, with all its settings. */
-public sealed interface Alteration
-        permits SeamChange,
-                CentreChange,
-                HingedSlash,
-                ParallelSlash,
-                SpreadSlashes,
-                DartIntake,
-                DartToSeam,
-                SleeveWidth,
-                EdgeLength,
-                Lengthen,
-                Trued,
-                Within {
+public sealed interface Alteration permits ByAmount, HingedSlash, SpreadSlashes, Trued, Within {
     /** The record that is kept in the pattern; {@link Ways#from} makes an equal alteration of it. */
     ChangeNote note();
 

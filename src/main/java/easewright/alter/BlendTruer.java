@@ -139,11 +139,8 @@ final class BlendTruer implements Trued.Truer {
     public List<Stroke> strokes(Pattern pattern, Trued what) throws Refusal {
         EdgeRef ref = SquareTruer.ref(what.target(Trued.EDGE));
         Point at = new StrokeText(what.target(Trued.AT)).point();
-        Piece piece = pattern.piece(ref.piece())
-                .orElseThrow(() -> Refusal.of("piece-unknown").with("piece", ref.piece()));
-        Edge edge = piece.edge(ref.edge())
-                .orElseThrow(() ->
-                        Refusal.of("edge-unknown").with("piece", piece.name()).with("edge", ref.edge()));
+        Piece piece = Known.piece(pattern, ref.piece());
+        Edge edge = Known.edge(piece, ref.edge());
         if (edge.isProtected() && !what.acceptProtected()) {
             throw Refusal.of("edge-protected").with("piece", piece.name()).with("edge", edge.name());
         }

@@ -90,8 +90,7 @@ final class CapTruer implements Trued.Truer {
     public List<Stroke> strokes(Pattern pattern, Trued what) throws Refusal {
         String pieceName = what.target(Trued.PIECE);
         String dartName = what.target(Trued.DART);
-        Piece piece = pattern.piece(pieceName)
-                .orElseThrow(() -> Refusal.of("piece-unknown").with("piece", pieceName));
+        Piece piece = Known.piece(pattern, pieceName);
         Dart dart = dart(piece, dartName);
         boolean kept =
                 dart.edge().flatMap(piece::edge).map(e -> e.isProtected()).orElse(false);

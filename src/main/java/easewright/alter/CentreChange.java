@@ -27,7 +27,7 @@ import java.util.Optional;
  */
 public record CentreChange(
         String level, double amount, EdgeRef edge, boolean wedge, String keep, boolean acceptProtected)
-        implements Alteration {
+        implements ByAmount {
     static final String METHOD = "centre";
 
     static final Way WAY = new Way(
@@ -72,11 +72,6 @@ public record CentreChange(
     }
 
     @Override
-    public Optional<Alteration> opposite() {
-        return Optional.of(withAmount(-amount));
-    }
-
-    @Override
     public ChangeNote note() {
         return new Settings()
                 .text("level", level)
@@ -90,16 +85,10 @@ public record CentreChange(
 
     static CentreChange from(ChangeNote note) throws Refusal {
         Settings settings = new Settings(note);
-        EdgeRef edge;
-        try {
-            edge = EdgeRef.parse(settings.text("edge"));
-        } catch (IllegalArgumentException malformed) {
-            throw settings.unreadable("edge");
-        }
         return new CentreChange(
                 settings.text("level"),
                 settings.number("amount"),
-                edge,
+                settings.edge("edge"),
                 settings.flag("wedge"),
                 settings.some("keep"),
                 settings.flag("accept-protected"));
@@ -107,13 +96,9 @@ public record CentreChange(
 
     @Override
     public Altered make(Pattern pattern) throws Refusal {
-        Level at = pattern.level(level)
-                .orElseThrow(() -> Refusal.of("level-unknown").with("level", level));
-        Piece piece = pattern.piece(edge.piece())
-                .orElseThrow(() -> Refusal.of("piece-unknown").with("piece", edge.piece()));
-        Edge centre = piece.edge(edge.edge())
-                .orElseThrow(() ->
-                        Refusal.of("edge-unknown").with("piece", piece.name()).with("edge", edge.edge()));
+        Level at = Known.level(pattern, level);
+        Piece piece = Known.piece(pattern, edge.piece());
+        Edge centre = Known.edge(piece, edge.edge());
         if (!piece.level(level).map(m -> m.counts()).orElse(false)) {
             throw Refusal.of("piece-not-counted").with("piece", piece.name()).with("level", level);
         }

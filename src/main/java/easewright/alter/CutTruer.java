@@ -83,8 +83,7 @@ final class CutTruer implements Trued.Truer {
     @Override
     public List<Stroke> strokes(Pattern pattern, Trued what) throws Refusal {
         String name = what.target(Trued.PIECE);
-        Piece piece = pattern.piece(name)
-                .orElseThrow(() -> Refusal.of("piece-unknown").with("piece", name));
+        Piece piece = Known.piece(pattern, name);
         Rider rider =
                 line(piece).orElseThrow(() -> Refusal.of("line-beside-missing").with("piece", piece.name()));
         Outline drawn = piece.drawn() == LineKind.CUTTING

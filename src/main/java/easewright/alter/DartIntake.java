@@ -4,7 +4,6 @@ import easewright.pattern.ChangeNote;
 import easewright.pattern.Level;
 import easewright.pattern.Pattern;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Takes darts in or lets them out until the finished girth at a level has changed by exactly the amount. Their points
@@ -16,7 +15,7 @@ import java.util.Optional;
  * @param acceptProtected darts on protected edges may change
  */
 public record DartIntake(String level, double amount, List<DartShare> darts, boolean acceptProtected)
-        implements Alteration {
+        implements ByAmount {
     static final String METHOD = "dart";
 
     static final Way WAY = new Way(
@@ -48,11 +47,6 @@ public record DartIntake(String level, double amount, List<DartShare> darts, boo
     }
 
     @Override
-    public Optional<Alteration> opposite() {
-        return Optional.of(withAmount(-amount));
-    }
-
-    @Override
     public ChangeNote note() {
         return new Settings()
                 .text("level", level)
@@ -69,8 +63,7 @@ public record DartIntake(String level, double amount, List<DartShare> darts, boo
 
     @Override
     public Altered make(Pattern pattern) throws Refusal {
-        Level at = pattern.level(level)
-                .orElseThrow(() -> Refusal.of("level-unknown").with("level", level));
+        Level at = Known.level(pattern, level);
         DartWork work = new DartWork(pattern, at, darts, acceptProtected);
         if (amount == 0) {
             return Altered.nothing(pattern);

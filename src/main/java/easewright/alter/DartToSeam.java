@@ -12,7 +12,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /**
  * Moves shaping from darts into the seams of the same pieces, or back: the darts take in so much less, the seams so much
@@ -27,7 +26,7 @@ import java.util.Optional;
  */
 public record DartToSeam(
         String level, double amount, List<DartShare> darts, List<Share> seams, Taper taper, boolean acceptProtected)
-        implements Alteration {
+        implements ByAmount {
     static final String METHOD = "dart-to-seam";
 
     static final Way WAY = new Way(
@@ -62,11 +61,6 @@ public record DartToSeam(
     }
 
     @Override
-    public Optional<Alteration> opposite() {
-        return Optional.of(withAmount(-amount));
-    }
-
-    @Override
     public ChangeNote note() {
         return new Settings()
                 .text("level", level)
@@ -91,8 +85,7 @@ public record DartToSeam(
 
     @Override
     public Altered make(Pattern pattern) throws Refusal {
-        Level at = pattern.level(level)
-                .orElseThrow(() -> Refusal.of("level-unknown").with("level", level));
+        Level at = Known.level(pattern, level);
         List<DartWork.Part> parts = new DartWork(pattern, at, darts, acceptProtected).parts();
         List<Share> taking = seams.isEmpty() ? seams(at, parts) : seams;
         if (amount == 0) {

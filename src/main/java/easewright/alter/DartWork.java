@@ -58,8 +58,7 @@ final class DartWork {
     }
 
     private Part part(DartShare share) throws Refusal {
-        Piece piece = pattern.piece(share.piece())
-                .orElseThrow(() -> Refusal.of("piece-unknown").with("piece", share.piece()));
+        Piece piece = Known.piece(pattern, share.piece());
         Dart dart = piece.darts().stream()
                 .filter(d -> d.name().equals(share.dart()))
                 .findFirst()

@@ -7,7 +7,6 @@ import easewright.pattern.EdgeRef;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Makes one edge of a piece longer or shorter by an exact length, so that it fits what it is sewn to: a waistband after
@@ -18,7 +17,7 @@ import java.util.Optional;
  * @param how             where the length goes in
  * @param acceptProtected protected edges beside it may change
  */
-public record EdgeLength(EdgeRef edge, double amount, Manner how, boolean acceptProtected) implements Alteration {
+public record EdgeLength(EdgeRef edge, double amount, Manner how, boolean acceptProtected) implements ByAmount {
     static final String METHOD = "edge-length";
 
     /** Where the length goes in. */
@@ -70,11 +69,6 @@ public record EdgeLength(EdgeRef edge, double amount, Manner how, boolean accept
     }
 
     @Override
-    public Optional<Alteration> opposite() {
-        return Optional.of(withAmount(-amount));
-    }
-
-    @Override
     public ChangeNote note() {
         return new Settings()
                 .text("edge", edge.toString())
@@ -86,13 +80,7 @@ public record EdgeLength(EdgeRef edge, double amount, Manner how, boolean accept
 
     static EdgeLength from(ChangeNote note) throws Refusal {
         Settings s = new Settings(note);
-        EdgeRef edge;
-        try {
-            edge = EdgeRef.parse(s.text("edge"));
-        } catch (IllegalArgumentException malformed) {
-            throw s.unreadable("edge");
-        }
-        return new EdgeLength(edge, s.number("amount"), s.choice("how", Manner.class), s.flag(Way.ACCEPT));
+        return new EdgeLength(s.edge("edge"), s.number("amount"), s.choice("how", Manner.class), s.flag(Way.ACCEPT));
     }
 
     /** One way of putting length into an edge: a piece for some measure of it. */
@@ -102,11 +90,8 @@ public record EdgeLength(EdgeRef edge, double amount, Manner how, boolean accept
 
     @Override
     public Altered make(Pattern pattern) throws Refusal {
-        Piece piece = pattern.piece(edge.piece())
-                .orElseThrow(() -> Refusal.of("piece-unknown").with("piece", edge.piece()));
-        Edge own = piece.edge(edge.edge())
-                .orElseThrow(() ->
-                        Refusal.of("edge-unknown").with("piece", piece.name()).with("edge", edge.edge()));
+        Piece piece = Known.piece(pattern, edge.piece());
+        Edge own = Known.edge(piece, edge.edge());
         if (amount == 0) {
             return Altered.nothing(pattern);
         }

@@ -81,8 +81,7 @@ public record HingedSlash(String piece, Point hinge, Point opening, double gap, 
 
     @Override
     public Altered make(Pattern pattern) throws Refusal {
-        Piece cloth = pattern.piece(piece)
-                .orElseThrow(() -> Refusal.of("piece-unknown").with("piece", piece));
+        Piece cloth = Known.piece(pattern, piece);
         if (gap == 0) {
             return Altered.nothing(pattern);
         }

@@ -13,7 +13,6 @@ import easewright.pattern.Piece;
 import easewright.pattern.Severity;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Lengthens or shortens pieces by a parallel slash across the grain: everything below the line shifts along the
@@ -26,7 +25,7 @@ import java.util.Optional;
  * @param acceptProtected protected edges may be cut
  */
 public record Lengthen(String level, double below, double amount, List<String> pieces, boolean acceptProtected)
-        implements Alteration {
+        implements ByAmount {
     static final String METHOD = "lengthen";
 
     static final Way WAY = new Way(
@@ -60,11 +59,6 @@ public record Lengthen(String level, double below, double amount, List<String> p
     }
 
     @Override
-    public Optional<Alteration> opposite() {
-        return Optional.of(withAmount(-amount));
-    }
-
-    @Override
     public ChangeNote note() {
         return new Settings()
                 .text("level", level)
@@ -83,8 +77,7 @@ public record Lengthen(String level, double below, double amount, List<String> p
 
     @Override
     public Altered make(Pattern pattern) throws Refusal {
-        Level at = pattern.level(level)
-                .orElseThrow(() -> Refusal.of("level-unknown").with("level", level));
+        Level at = Known.level(pattern, level);
         List<Piece> chosen = chosen(pattern);
         if (amount == 0) {
             return Altered.nothing(pattern);
@@ -102,8 +95,7 @@ public record Lengthen(String level, double below, double amount, List<String> p
     private List<Piece> chosen(Pattern pattern) throws Refusal {
         List<Piece> chosen = new ArrayList<>();
         for (String name : pieces) {
-            Piece piece = pattern.piece(name)
-                    .orElseThrow(() -> Refusal.of("piece-unknown").with("piece", name));
+            Piece piece = Known.piece(pattern, name);
             if (piece.level(level).isEmpty()) {
                 throw Refusal.of("piece-not-counted")
                         .with("piece", piece.name())

@@ -5,7 +5,6 @@ import easewright.pattern.ChangeNote;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Slashes a piece from edge to edge and shifts everything beyond square to the grain, so that every width across the
@@ -19,7 +18,7 @@ import java.util.Optional;
  * @param acceptProtected protected edges may be cut
  */
 public record ParallelSlash(String piece, Point one, Point other, double amount, Point beyond, boolean acceptProtected)
-        implements Alteration {
+        implements ByAmount {
     static final String METHOD = "parallel-slash";
 
     static final Way WAY = new Way(
@@ -48,11 +47,6 @@ public record ParallelSlash(String piece, Point one, Point other, double amount,
     }
 
     @Override
-    public Optional<Alteration> opposite() {
-        return Optional.of(withAmount(-amount));
-    }
-
-    @Override
     public ChangeNote note() {
         return new Settings()
                 .text("piece", piece)
@@ -77,8 +71,7 @@ public record ParallelSlash(String piece, Point one, Point other, double amount,
 
     @Override
     public Altered make(Pattern pattern) throws Refusal {
-        Piece cloth = pattern.piece(piece)
-                .orElseThrow(() -> Refusal.of("piece-unknown").with("piece", piece));
+        Piece cloth = Known.piece(pattern, piece);
         if (amount == 0) {
             return Altered.nothing(pattern);
         }

@@ -146,13 +146,7 @@ final class PartMove {
         if (moving < d.corners().size()) {
             throw Refusal.of("slash-crosses-dart").with("piece", piece.name()).with("dart", d.name());
         }
-        return new Dart(
-                d.name(),
-                map.apply(d.mouth1()),
-                map.apply(d.mouth2()),
-                map.apply(d.point()),
-                d.otherPoint().map(map::apply),
-                d.edge());
+        return d.mapped(map::apply);
     }
 
     private Rider beside(Rider rider) {

@@ -5,7 +5,6 @@ import easewright.measure.StitchLines;
 import easewright.pattern.ChangeNote;
 import easewright.pattern.Pattern;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Spreads or pinches a garment at one level by moving seam edges along the level: most at the level, nothing at the
@@ -36,7 +35,7 @@ public record SeamChange(
         boolean oneSide,
         boolean acceptProtected,
         boolean even)
-        implements Alteration {
+        implements ByAmount {
     static final String METHOD = "seam";
 
     static final Way WAY = new Way(
@@ -124,11 +123,6 @@ public record SeamChange(
     /** Seam lines that are sewn together change by the same length. */
     public SeamChange evened() {
         return new SeamChange(level, amount, shares, taper, carryToHem, keep, fixed, oneSide, acceptProtected, true);
-    }
-
-    @Override
-    public Optional<Alteration> opposite() {
-        return Optional.of(withAmount(-amount));
     }
 
     @Override

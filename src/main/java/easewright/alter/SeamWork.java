@@ -40,8 +40,7 @@ final class SeamWork {
         this.pattern = pattern;
         this.change = change;
         this.lines = lines;
-        this.level = pattern.level(change.level())
-                .orElseThrow(() -> Refusal.of("level-unknown").with("level", change.level()));
+        this.level = Known.level(pattern, change.level());
         this.parts = change.shares().isEmpty() ? allSeams() : named();
         if (change.oneSide()) {
             requireOneSided();
@@ -169,13 +168,8 @@ final class SeamWork {
     private List<Part> named() throws Refusal {
         List<Part> found = new ArrayList<>();
         for (Share share : change.shares()) {
-            Piece piece = pattern.piece(share.edge().piece())
-                    .orElseThrow(() -> Refusal.of("piece-unknown")
-                            .with("piece", share.edge().piece()));
-            Edge edge = piece.edge(share.edge().edge())
-                    .orElseThrow(() -> Refusal.of("edge-unknown")
-                            .with("piece", piece.name())
-                            .with("edge", share.edge().edge()));
+            Piece piece = Known.piece(pattern, share.edge().piece());
+            Edge edge = Known.edge(piece, share.edge().edge());
             if (!piece.level(level.name()).map(LevelMark::counts).orElse(false)) {
                 throw Refusal.of("piece-not-counted")
                         .with("piece", piece.name())

@@ -174,6 +174,14 @@ final class Settings {
         return darts;
     }
 
+    EdgeRef edge(String key) throws Refusal {
+        try {
+            return EdgeRef.parse(text(key));
+        } catch (IllegalArgumentException malformed) {
+            throw unreadable(key);
+        }
+    }
+
     Refusal unreadable(String key) {
         return Refusal.of("note-setting-unreadable").with("setting", key).with("text", entries.getOrDefault(key, ""));
     }

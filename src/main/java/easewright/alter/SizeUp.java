@@ -277,15 +277,7 @@ public record SizeUp(String level, double target, Optional<String> own, double a
         return piece.toBuilder()
                 .outline(piece.outline().transformed(map))
                 .edges(edges)
-                .darts(piece.darts().stream()
-                        .map(d -> new easewright.pattern.Dart(
-                                d.name(),
-                                map.apply(d.mouth1()),
-                                map.apply(d.mouth2()),
-                                map.apply(d.point()),
-                                d.otherPoint().map(map::apply),
-                                d.edge()))
-                        .toList())
+                .darts(piece.darts().stream().map(d -> d.mapped(map::apply)).toList())
                 .levels(piece.levels().stream()
                         .map(m -> m.through()
                                 .map(p -> m.withThrough(map.apply(p)))

@@ -52,8 +52,7 @@ final class SlashWork {
         this.change = change;
         List<Cut> found = new ArrayList<>();
         for (Slash slash : change.slashes()) {
-            Piece piece = pattern.piece(slash.piece())
-                    .orElseThrow(() -> Refusal.of("piece-unknown").with("piece", slash.piece()));
+            Piece piece = Known.piece(pattern, slash.piece());
             if (!piece.level(level.name()).map(LevelMark::counts).orElse(false)) {
                 throw Refusal.of("piece-not-counted")
                         .with("piece", piece.name())

@@ -94,15 +94,7 @@ final class Sleeve {
     }
 
     private List<Dart> darts(SleeveShape shape) {
-        return piece().darts().stream()
-                .map(d -> new Dart(
-                        d.name(),
-                        mark(shape, d.mouth1()),
-                        mark(shape, d.mouth2()),
-                        mark(shape, d.point()),
-                        d.otherPoint().map(p -> mark(shape, p)),
-                        d.edge()))
-                .toList();
+        return piece().darts().stream().map(d -> d.mapped(p -> mark(shape, p))).toList();
     }
 
     private Point mark(SleeveShape shape, Point p) {

@@ -9,7 +9,6 @@ import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Makes a sleeve wider or narrower across and keeps the length of the cap seam, so that it still fits its armhole: the
@@ -23,7 +22,7 @@ import java.util.Optional;
  * @param acceptProtected protected underarm seams and hems may change
  */
 public record SleeveWidth(String level, double amount, List<String> pieces, boolean carryToHem, boolean acceptProtected)
-        implements Alteration {
+        implements ByAmount {
     static final String METHOD = "sleeve";
 
     static final Way WAY = new Way(
@@ -63,11 +62,6 @@ public record SleeveWidth(String level, double amount, List<String> pieces, bool
     }
 
     @Override
-    public Optional<Alteration> opposite() {
-        return Optional.of(withAmount(-amount));
-    }
-
-    @Override
     public ChangeNote note() {
         return new Settings()
                 .text("level", level)
@@ -86,8 +80,7 @@ public record SleeveWidth(String level, double amount, List<String> pieces, bool
 
     @Override
     public Altered make(Pattern pattern) throws Refusal {
-        Level at = pattern.level(level)
-                .orElseThrow(() -> Refusal.of("level-unknown").with("level", level));
+        Level at = Known.level(pattern, level);
         List<Sleeve> sleeves = new ArrayList<>();
         for (Piece piece : chosen(pattern)) {
             sleeves.add(Sleeve.of(piece, carryToHem, acceptProtected));
@@ -108,8 +101,7 @@ public record SleeveWidth(String level, double amount, List<String> pieces, bool
     private List<Piece> chosen(Pattern pattern) throws Refusal {
         List<Piece> chosen = new ArrayList<>();
         for (String name : pieces) {
-            Piece piece = pattern.piece(name)
-                    .orElseThrow(() -> Refusal.of("piece-unknown").with("piece", name));
+            Piece piece = Known.piece(pattern, name);
             if (!counts(piece)) {
                 throw Refusal.of("piece-not-counted")
                         .with("piece", piece.name())

@@ -110,8 +110,7 @@ public record SpreadSlashes(
 
     @Override
     public Altered make(Pattern pattern) throws Refusal {
-        Level at = pattern.level(level)
-                .orElseThrow(() -> Refusal.of("level-unknown").with("level", level));
+        Level at = Known.level(pattern, level);
         SlashWork work = new SlashWork(pattern, at, this);
         return amount == 0 ? Altered.nothing(pattern) : work.done();
     }

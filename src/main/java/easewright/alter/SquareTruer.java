@@ -39,8 +39,7 @@ final class SquareTruer implements Trued.Truer {
         EdgeRef ref = ref(what.target(Trued.EDGE));
         // The corner is told by the edge that bends; its own end there is the other way round from the guide's.
         boolean guideAtEnd = what.target(Trued.END).equals("start");
-        Piece piece = pattern.piece(ref.piece())
-                .orElseThrow(() -> Refusal.of("piece-unknown").with("piece", ref.piece()));
+        Piece piece = Known.piece(pattern, ref.piece());
         Optional<SewnCorner> corner = corners(pattern.pieces(), new SewnPieces(pattern, Measures.of(pattern))).stream()
                 .filter(c -> c.piece().id().equals(piece.id())
                         && c.edge().name().equals(ref.edge())

@@ -227,8 +227,7 @@ public record Trued(Matter matter, Map<String, String> target, boolean acceptPro
         Pattern now = pattern;
         List<Moved> moved = new ArrayList<>();
         for (Stroke stroke : strokes) {
-            Piece piece = now.piece(stroke.piece())
-                    .orElseThrow(() -> Refusal.of("piece-unknown").with("piece", stroke.piece()));
+            Piece piece = Known.piece(now, stroke.piece());
             moved.addAll(stroke.moved(piece));
             now = now.withPiece(stroke.on(piece));
         }

@@ -16,7 +16,6 @@ import easewright.pattern.Piece;
 import easewright.pattern.Rider;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** One drafted piece in its own coordinates, before it is laid on the sheet. Not thread-safe. */
 final class PieceDraft {
@@ -95,7 +94,7 @@ final class PieceDraft {
                         ? new Rider(id + "-stitching", Rider.Kind.PARALLEL, stitching.segments())
                         : new Rider(id + "-cutting", Rider.Kind.PARALLEL, cutting.segments()));
         for (int i = 0; i < darts.size(); i++) {
-            Dart dart = laid(map, darts.get(i));
+            Dart dart = darts.get(i).mapped(p -> Places.on(map, p));
             riders.add(new Rider(
                     id + "-dart-" + (i + 1),
                     Rider.Kind.INNER,
@@ -113,8 +112,10 @@ final class PieceDraft {
                 .edges(edges.stream()
                         .map(e -> e.withEnds(Places.on(map, e.from()), Places.on(map, e.to())))
                         .toList())
-                .levels(levels.stream().map(l -> laid(map, l)).toList())
-                .darts(darts.stream().map(d -> laid(map, d)).toList())
+                .levels(levels.stream()
+                        .map(l -> l.mapped(p -> Places.on(map, p)))
+                        .toList())
+                .darts(darts.stream().map(d -> d.mapped(p -> Places.on(map, p))).toList())
                 .notches(notches.stream()
                         .map(n -> new Notch(
                                 n.name(),
@@ -131,24 +132,6 @@ final class PieceDraft {
 
     private static Outline laid(Affine map, Outline outline) {
         return new Outline(Places.on(map, outline.segments()));
-    }
-
-    private static Dart laid(Affine map, Dart dart) {
-        return new Dart(
-                dart.name(),
-                Places.on(map, dart.mouth1()),
-                Places.on(map, dart.mouth2()),
-                Places.on(map, dart.point()),
-                Optional.empty(),
-                dart.edge());
-    }
-
-    private static LevelMark laid(Affine map, LevelMark mark) {
-        LevelMark placed =
-                mark.through().map(p -> mark.withThrough(Places.on(map, p))).orElse(mark);
-        return mark.reference()
-                .map(p -> placed.withReference(Places.on(map, p)))
-                .orElse(placed);
     }
 
     /** A piece on the sheet and where its name is written. */

@@ -3,6 +3,7 @@ package easewright.pattern;
 import easewright.geom.Point;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * A dart (or a pleat, with its point beyond the piece): two mouth places and the point; a dart closed at both ends
@@ -24,6 +25,11 @@ public record Dart(
         return otherPoint
                 .map(other -> List.of(mouth1, point, mouth2, other))
                 .orElseGet(() -> List.of(mouth1, point, mouth2));
+    }
+
+    /** The same dart with all its places moved. */
+    public Dart mapped(UnaryOperator<Point> move) {
+        return new Dart(name, move.apply(mouth1), move.apply(mouth2), move.apply(point), otherPoint.map(move), edge);
     }
 
     /** Width of the mouth, mm. */

@@ -2,6 +2,7 @@ package easewright.pattern;
 
 import easewright.geom.Point;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * Where a level lies on one piece: either a straight line {@code through} a point, square to the grain unless turned,
@@ -59,6 +60,11 @@ public record LevelMark(
 
     public LevelMark withReference(Point point) {
         return new LevelMark(level, through, along, turn, counts, overlap, span, Optional.of(point));
+    }
+
+    /** The same mark with both its places moved; its turn and overlap stay. */
+    public LevelMark mapped(UnaryOperator<Point> move) {
+        return new LevelMark(level, through.map(move), along, turn, counts, overlap, span, reference.map(move));
     }
 
     public LevelMark withOverlap(double mm) {

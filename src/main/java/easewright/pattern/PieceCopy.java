@@ -36,7 +36,7 @@ public record PieceCopy(UnaryOperator<Point> place, UnaryOperator<Segment> line,
                         .map(e -> e.withEnds(place.apply(e.from()), place.apply(e.to())))
                         .toList())
                 .levels(piece.levels().stream().map(this::level).toList())
-                .darts(piece.darts().stream().map(this::dart).toList())
+                .darts(piece.darts().stream().map(d -> d.mapped(place)).toList())
                 .notches(piece.notches().stream()
                         .map(n -> new Notch(n.name(), place.apply(n.at())))
                         .toList())
@@ -76,15 +76,5 @@ public record PieceCopy(UnaryOperator<Point> place, UnaryOperator<Segment> line,
                 mark.overlap(),
                 mark.span(),
                 mark.reference().map(place));
-    }
-
-    private Dart dart(Dart dart) {
-        return new Dart(
-                dart.name(),
-                place.apply(dart.mouth1()),
-                place.apply(dart.mouth2()),
-                place.apply(dart.point()),
-                dart.otherPoint().map(place),
-                dart.edge());
     }
 }

@@ -2,12 +2,9 @@ package easewright.svg;
 
 import easewright.geom.Affine;
 import easewright.geom.Outline;
-import easewright.geom.Point;
 import easewright.geom.Segment;
-import easewright.pattern.Dart;
 import easewright.pattern.Edge;
 import easewright.pattern.Grain;
-import easewright.pattern.LevelMark;
 import easewright.pattern.Notch;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
@@ -43,8 +40,8 @@ final class Rescaling {
         PieceBuilder scaled = piece.toBuilder()
                 .outline(outline(piece))
                 .edges(piece.edges().stream().map(this::edge).toList())
-                .levels(piece.levels().stream().map(this::level).toList())
-                .darts(piece.darts().stream().map(this::dart).toList())
+                .levels(piece.levels().stream().map(m -> m.mapped(map::apply)).toList())
+                .darts(piece.darts().stream().map(d -> d.mapped(map::apply)).toList())
                 .notches(piece.notches().stream()
                         .map(n -> new Notch(n.name(), map.apply(n.at())))
                         .toList())
@@ -73,24 +70,5 @@ final class Rescaling {
 
     private Edge edge(Edge edge) {
         return edge.withEnds(map.apply(edge.from()), map.apply(edge.to()));
-    }
-
-    private LevelMark level(LevelMark mark) {
-        LevelMark moved = mark;
-        if (mark.through().isPresent()) {
-            moved = moved.withThrough(map.apply(mark.through().get()));
-        }
-        Optional<Point> reference = mark.reference();
-        return reference.isPresent() ? moved.withReference(map.apply(reference.get())) : moved;
-    }
-
-    private Dart dart(Dart dart) {
-        return new Dart(
-                dart.name(),
-                map.apply(dart.mouth1()),
-                map.apply(dart.mouth2()),
-                map.apply(dart.point()),
-                dart.otherPoint().map(map::apply),
-                dart.edge());
     }
 }

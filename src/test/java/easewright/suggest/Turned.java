@@ -3,17 +3,14 @@ package easewright.suggest;
 import easewright.geom.Affine;
 import easewright.geom.Outline;
 import easewright.geom.Point;
-import easewright.pattern.Dart;
 import easewright.pattern.Edge;
 import easewright.pattern.Grain;
-import easewright.pattern.LevelMark;
 import easewright.pattern.Notch;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Random;
 
 /** A pattern whose pieces lie askew, far apart, and are drawn the other way round. */
@@ -42,8 +39,8 @@ final class Turned {
         var turned = piece.toBuilder()
                 .outline(outline)
                 .edges(piece.edges().stream().map(this::edge).toList())
-                .levels(piece.levels().stream().map(this::level).toList())
-                .darts(piece.darts().stream().map(this::dart).toList())
+                .levels(piece.levels().stream().map(m -> m.mapped(map::apply)).toList())
+                .darts(piece.darts().stream().map(d -> d.mapped(map::apply)).toList())
                 .notches(piece.notches().stream()
                         .map(n -> new Notch(n.name(), map.apply(n.at())))
                         .toList())
@@ -59,23 +56,5 @@ final class Turned {
 
     private Edge edge(Edge edge) {
         return edge.withEnds(map.apply(edge.to()), map.apply(edge.from()));
-    }
-
-    private LevelMark level(LevelMark mark) {
-        LevelMark moved = mark.through().isPresent()
-                ? mark.withThrough(map.apply(mark.through().get()))
-                : mark;
-        Optional<Point> reference = mark.reference();
-        return reference.isPresent() ? moved.withReference(map.apply(reference.get())) : moved;
-    }
-
-    private Dart dart(Dart dart) {
-        return new Dart(
-                dart.name(),
-                map.apply(dart.mouth1()),
-                map.apply(dart.mouth2()),
-                map.apply(dart.point()),
-                dart.otherPoint().map(map::apply),
-                dart.edge());
     }
 }
