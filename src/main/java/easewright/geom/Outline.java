@@ -20,6 +20,14 @@ public final class Outline implements Chain {
     private volatile Box box;
     private volatile double area = Double.NaN;
 
+    /** The places found lately, each at a number made of what was asked for; null until the first question. */
+    private Asked[] asked;
+
+    /** Two that fall on the same number push each other out. A power of two. */
+    private static final int ASKED = 64;
+
+    private record Asked(Point wanted, Nearest found) {}
+
     /**
      * @throws IllegalArgumentException if there is no segment, a gap between two, or the ends do not meet
      */
@@ -62,9 +70,21 @@ public final class Outline implements Chain {
         return new NearestSearch(segments, boxes(), p).comesWithin(distance);
     }
 
+    /** The marks of a piece are asked for ten times and more while it is changed and checked. */
     @Override
     public Nearest nearest(Point wanted) {
-        return new NearestSearch(segments, boxes(), wanted).find();
+        Asked[] all = asked;
+        if (all == null) {
+            all = new Asked[ASKED];
+            asked = all;
+        }
+        int slot = (wanted.hashCode() * 0x9E3779B9) >>> (Integer.SIZE - Integer.numberOfTrailingZeros(ASKED));
+        Asked last = all[slot];
+        if (last == null || !last.wanted().equals(wanted)) {
+            last = new Asked(wanted, new NearestSearch(segments, boxes(), wanted).find());
+            all[slot] = last;
+        }
+        return last.found();
     }
 
     /** A closed outline of straight lines through the corners. */
