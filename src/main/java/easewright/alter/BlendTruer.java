@@ -35,6 +35,9 @@ final class BlendTruer implements Trued.Truer {
     /** Corners below this are none, above that are meant, radians. */
     private static final double SEEN = Math.toRadians(1);
 
+    /** A turn whose tangent is below this is not seen, whatever the rounding: most joins of a smooth line. */
+    private static final double CERTAINLY_UNSEEN = 0.99 * Math.tan(SEEN);
+
     private static final double MEANT = Math.toRadians(45);
 
     /** A corner of the first outline is known again by its angle and by how far along its edge it lies. */
@@ -63,8 +66,9 @@ final class BlendTruer implements Trued.Truer {
                 if (untouched(piece, run)) {
                     continue;
                 }
-                List<Corner> known = corners(piece, edge, first(piece, edge));
-                for (Corner corner : corners(piece, edge, run)) {
+                List<Corner> found = corners(piece, edge, run);
+                List<Corner> known = found.isEmpty() ? List.of() : corners(piece, edge, first(piece, edge));
+                for (Corner corner : found) {
                     if (known.stream().noneMatch(k -> same(k, corner)) && !atMark(piece, corner.at())) {
                         all.add(corner);
                     }
@@ -111,6 +115,9 @@ final class BlendTruer implements Trued.Truer {
             }
             Point in = before.tangent(1);
             Point out = after.tangent(0);
+            if (Math.abs(in.cross(out)) < CERTAINLY_UNSEEN * in.dot(out)) {
+                continue;
+            }
             double turn = Math.atan2(in.cross(out), in.dot(out));
             if (Math.abs(turn) > SEEN && Math.abs(turn) < MEANT) {
                 corners.add(new Corner(piece, edge, after.start(), turn, along / whole));

@@ -120,7 +120,7 @@ final class SeamWork {
             Simple.require(shift.base(), lines.of(met.piece()));
             now.put(piece.id(), met.piece());
             wanted.put(piece.id(), before + own);
-            moved.addAll(shift.moved(piece.id(), met.amount()));
+            moved.addAll(shift.moved(piece.id(), met.piece().outline()));
             findings.addAll(Practice.edge(piece, part.edge(), met.amount(), work.shortestTaper()));
             for (String passed : stops.passed()) {
                 findings.add(Practice.passed(piece, part.edge(), passed, own));

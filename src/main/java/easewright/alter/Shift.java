@@ -151,7 +151,15 @@ final class Shift {
 
     /** The stretches that move, each with its displaced self. */
     List<Moved> moved(String pieceId, double amount) {
-        Outline after = at(amount);
+        return moved(pieceId, at(amount));
+    }
+
+    /**
+     * The same where the displaced outline is at hand.
+     *
+     * @param after as {@link #at} makes it
+     */
+    List<Moved> moved(String pieceId, Outline after) {
         int n = weights.length;
         int first = 0;
         while (first < n && weights[first] != null) {

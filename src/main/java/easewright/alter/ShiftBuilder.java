@@ -1,6 +1,8 @@
 package easewright.alter;
 
 import easewright.geom.Cubic;
+import easewright.geom.Curve;
+import easewright.geom.Nearest;
 import easewright.geom.Outline;
 import easewright.geom.Place;
 import easewright.geom.Point;
@@ -21,6 +23,7 @@ final class ShiftBuilder {
     /** A run that extends less than this square to the level has no room to taper, mm. */
     private static final double NO_EXTENT = 0.5;
 
+    private final Outline whole;
     private Outline outline;
     private final Point along;
     private final Point square;
@@ -30,6 +33,7 @@ final class ShiftBuilder {
      * @param along unit direction of the displacement
      */
     ShiftBuilder(Outline outline, Point along) {
+        this.whole = outline;
         this.outline = outline;
         this.along = along;
         this.square = along.quarterTurned();
@@ -37,7 +41,7 @@ final class ShiftBuilder {
 
     /** Makes the place of the outline nearest to {@code p} the end of segments and returns it exactly. */
     Point split(Point p) {
-        Place place = outline.nearest(p).place();
+        Place place = nearest(p).place();
         Point exact = outline.point(place);
         Segment segment = outline.segments().get(place.segment());
         if (segment.start().distance(exact) <= SAME_NODE) {
@@ -48,6 +52,11 @@ final class ShiftBuilder {
         }
         outline = outline.splitAt(place);
         return exact;
+    }
+
+    /** An outline between two splits is asked once: what makes a search quick would take longer to make. */
+    private Nearest nearest(Point p) {
+        return outline == whole ? outline.nearest(p) : new Curve(outline.segments()).nearest(p);
     }
 
     /** How far the run extends square to the displacement: what its taper is spread over, mm. */

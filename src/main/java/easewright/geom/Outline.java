@@ -163,6 +163,21 @@ public final class Outline implements Chain {
         return new Curve(List.of(parts));
     }
 
+    /** The length of {@link #run}, mm, without making it. */
+    public double length(Place from, Place to) {
+        Place first = from.t() == 1 ? new Place((from.segment() + 1) % segments.size(), 0) : from;
+        Place last = to.t() == 0 ? new Place((to.segment() + segments.size() - 1) % segments.size(), 1) : to;
+        int i = first.segment();
+        if (i == last.segment() && first.t() < last.t()) {
+            return segments.get(i).between(first.t(), last.t()).length();
+        }
+        double sum = segments.get(i).between(first.t(), 1).length();
+        for (i = (i + 1) % segments.size(); i != last.segment(); i = (i + 1) % segments.size()) {
+            sum += segments.get(i).length();
+        }
+        return sum + segments.get(i).between(0, last.t()).length();
+    }
+
     /** The same outline with the place made an end of segments; this very object where it is one already. */
     public Outline splitAt(Place place) {
         if (place.t() == 0 || place.t() == 1) {

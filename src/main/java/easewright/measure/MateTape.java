@@ -100,7 +100,7 @@ final class MateTape {
         if (offDrawn > NOTCH_ON_LINE && stitch.point(notch.at()).distance(notch.at()) > NOTCH_ON_LINE) {
             return OptionalDouble.empty();
         }
-        double mm = from.equals(at) ? 0 : stitch.outline().run(from, at).length();
+        double mm = from.equals(at) ? 0 : stitch.outline().length(from, at);
         for (ClosedDart dart : stitch.dartsOn(edge)) {
             ClosedDart.Mouth mouth = dart.mouth().orElseThrow();
             if (Places.between(from, mouth.to(), at)) {

@@ -80,7 +80,7 @@ final class PieceTape {
     }
 
     EdgeLength edge(Edge edge) {
-        double drawn = stitch.edge(edge).length();
+        double drawn = stitch.length(edge);
         double mouths = 0;
         for (ClosedDart dart : stitch.dartsOn(edge)) {
             mouths += dart.mouth().orElseThrow().length();
@@ -88,11 +88,32 @@ final class PieceTape {
         return new EdgeLength(piece.id(), edge.name(), edge.role(), drawn - mouths, mouths);
     }
 
+    /** Once for each stitching line, whoever asks: a change asks for what is measured of its outcome, and so do its checks. */
     Optional<LevelWidth> width(LevelMark mark, Level level) {
-        if (stitch.allowanceTooWide()) {
-            return Optional.empty();
+        Laid laid = stitch.laid(mark, level, () -> lay(mark, level));
+        findings.addAll(laid.findings());
+        return laid.width();
+    }
+
+    /**
+     * A level laid across a piece.
+     *
+     * @param width    empty where it does not reach the piece
+     * @param findings why not, or what is doubtful
+     */
+    record Laid(Level level, Optional<LevelWidth> width, List<Finding> findings) {
+        Laid {
+            findings = List.copyOf(findings);
         }
-        return mark.through().isPresent() ? straight(mark, level) : along(mark, level);
+    }
+
+    private Laid lay(LevelMark mark, Level level) {
+        if (stitch.allowanceTooWide()) {
+            return new Laid(level, Optional.empty(), List.of());
+        }
+        PieceTape own = new PieceTape(stitch);
+        Optional<LevelWidth> width = mark.through().isPresent() ? own.straight(mark, level) : own.along(mark, level);
+        return new Laid(level, width, own.findings);
     }
 
     private Optional<LevelWidth> along(LevelMark mark, Level level) {

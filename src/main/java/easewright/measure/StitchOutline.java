@@ -6,6 +6,8 @@ import easewright.geom.Place;
 import easewright.geom.Point;
 import easewright.pattern.Dart;
 import easewright.pattern.Edge;
+import easewright.pattern.Level;
+import easewright.pattern.LevelMark;
 import easewright.pattern.LineKind;
 import easewright.pattern.Piece;
 import easewright.topology.Allowance;
@@ -18,6 +20,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.WeakHashMap;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 
 /**
  * The stitching line of a piece: the drawn outline with cut-out darts closed over their mouths and the allowance taken
@@ -33,6 +36,9 @@ public final class StitchOutline {
 
     /** Marks are asked for again and again, by several at once. */
     private final Map<Point, Place> places = new ConcurrentHashMap<>();
+
+    /** By their marks; a mark may be laid again when its level has become another. */
+    private final Map<LevelMark, PieceTape.Laid> levels = new ConcurrentHashMap<>();
 
     private volatile List<Meeting> meetings;
 
@@ -87,6 +93,16 @@ public final class StitchOutline {
             return outline.nearest(drawn).place();
         }
         return inset.get().place(cutting.outline().nearest(drawn).place());
+    }
+
+    /** What is known of a level across this piece, or else is found so. */
+    PieceTape.Laid laid(LevelMark mark, Level level, Supplier<PieceTape.Laid> found) {
+        PieceTape.Laid known = levels.get(mark);
+        if (known == null || !known.level().equals(level)) {
+            known = found.get();
+            levels.put(mark, known);
+        }
+        return known;
     }
 
     /** The point of {@link #place(Point)}. */
@@ -182,6 +198,13 @@ public final class StitchOutline {
     /** The run of an edge on the stitching line; dart mouths on it are still part of it. */
     public Curve edge(Edge edge) {
         return isDartLeg(edge) ? edge.on(piece.outline()) : outline.run(place(edge.from()), place(edge.to()));
+    }
+
+    /** The length of that run, mm. */
+    double length(Edge edge) {
+        return isDartLeg(edge)
+                ? edge.on(piece.outline()).length()
+                : outline.length(place(edge.from()), place(edge.to()));
     }
 
     /** The dart mouths that lie on an edge. */

@@ -49,6 +49,23 @@ class OutlineTest {
     }
 
     @Test
+    void lengthOfARunIsThatOfItsCurveToTheLastDigit() {
+        Random random = new Random(12);
+        Outline blob = Sketch.randomBlob(random, 9, 200);
+        for (int i = 0; i < 500; i++) {
+            Place from = place(random);
+            Place to = i % 10 == 0 ? from : place(random);
+            assertThat(blob.length(from, to)).isEqualTo(blob.run(from, to).length());
+        }
+    }
+
+    /** On one of nine segments; often at one of its ends. */
+    private static Place place(Random random) {
+        int end = random.nextInt(4);
+        return new Place(random.nextInt(9), end < 2 ? end : random.nextDouble());
+    }
+
+    @Test
     void splittingLeavesTheOtherSegmentsAlone() {
         Outline split = SQUARE.splitAt(new Place(1, 0.25));
         assertThat(split.segments()).hasSize(5);

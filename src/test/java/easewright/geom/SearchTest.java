@@ -34,6 +34,21 @@ class SearchTest {
         }
     }
 
+    /** More places than are kept in mind, each asked for several times among others. */
+    @Test
+    void whatWasFoundBeforeIsFoundAgain() {
+        Outline outline = Sketch.randomBlob(random, 120, 400);
+        Curve oneByOne = new Curve(outline.segments());
+        List<Point> marks = new ArrayList<>();
+        for (int i = 0; i < 200; i++) {
+            marks.add(i % 2 == 0 ? outline.segments().get(i / 2).start() : anywhere(500));
+        }
+        for (int i = 0; i < 2000; i++) {
+            Point p = marks.get(random.nextInt(marks.size()));
+            assertThat(outline.nearest(p)).isEqualTo(oneByOne.nearest(p));
+        }
+    }
+
     @Test
     void ofCornersEquallyNearTheFirstIsMeant() {
         Outline square = Sketch.outline("0,0 10,0 10,10 0,10");

@@ -94,4 +94,19 @@ class MeasuredAgainTest {
         Piece other = panel(0, 170);
         assertThat(lines.of(other)).isSameAs(lines.of(other));
     }
+
+    /** A change looks at the width of what it made; measuring that afterwards lays no level a second time. */
+    @Test
+    void aLevelIsLaidOnceAcrossAStitchingLine() {
+        Pattern before = garment();
+        Level hip = before.levels().get(0);
+        StitchLines lines = new StitchLines();
+        Pattern after = before.withPiece(panel(1, 160));
+        LevelWidth found = Measures.width(lines.of(after.pieces().get(1)), hip).orElseThrow();
+        GarmentMeasures again = Measures.again(after, before, Measures.of(before), lines);
+        assertThat(again.pieces().get(1).level("hip").orElseThrow()).isSameAs(found);
+
+        Level limb = new Level("hip", LevelKind.OTHER, true);
+        assertThat(Measures.width(lines.of(after.pieces().get(1)), limb)).get().isNotSameAs(found);
+    }
 }
