@@ -27,7 +27,7 @@ final class TrialSights {
     TrialSights(Desk desk) {
         desk.shownTrial().ifPresent(trial -> {
             for (EdgeFate fate : trial.fates()) {
-                if (fate.edge().isProtected() && fate.fate() != EdgeFate.Fate.RESHAPED) {
+                if (isKept(fate)) {
                     kept.computeIfAbsent(fate.piece().id(), id -> new ArrayList<>())
                             .add(fate.run());
                 }
@@ -37,6 +37,11 @@ final class TrialSights {
                         .forEach(this::drift);
             }
         });
+    }
+
+    /** Whether an edge is protected and came through unharmed. */
+    static boolean isKept(EdgeFate fate) {
+        return fate.edge().isProtected() && fate.fate() != EdgeFate.Fate.RESHAPED;
     }
 
     private void drift(EdgeRef ref) {

@@ -1,0 +1,74 @@
+package easewright.editor.panel;
+
+import easewright.editor.model.Desk;
+import easewright.editor.model.Legend;
+import easewright.editor.model.Session;
+import easewright.editor.paint.Ink;
+import easewright.text.Words;
+import java.util.List;
+import java.util.Locale;
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+import javafx.scene.paint.Color;
+import javafx.scene.shape.Polyline;
+
+/** Says in a corner of the table what the lines mean that a change brings there. */
+public final class LegendBar extends HBox {
+    private static final double LONG = 22;
+
+    private Legend shown = new Legend(List.of());
+    private boolean dark;
+
+    public LegendBar(Session session) {
+        setId("legend");
+        getStyleClass().add("legend");
+        setAlignment(Pos.CENTER_LEFT);
+        setMouseTransparent(true);
+        setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
+        session.deskProperty().addListener((o, before, now) -> show(now));
+        setVisible(false);
+        show(session.desk());
+    }
+
+    private void show(Desk desk) {
+        Legend now = Legend.of(desk);
+        if (now.equals(shown) && desk.dark() == dark) {
+            return;
+        }
+        shown = now;
+        dark = desk.dark();
+        setVisible(!now.signs().isEmpty());
+        getChildren()
+                .setAll(now.signs().stream().map(s -> said(s, desk.words())).toList());
+    }
+
+    private Label said(Legend.Sign sign, Words words) {
+        Label label = new Label(words.of("editor.legend." + sign.name().toLowerCase(Locale.ROOT)), line(sign));
+        label.setMinWidth(USE_PREF_SIZE);
+        return label;
+    }
+
+    /** The line as the table draws it. */
+    private Polyline line(Legend.Sign sign) {
+        Ink ink = dark ? Ink.DARK : Ink.LIGHT;
+        return switch (sign) {
+            case MOVED -> line(ink.moved(), 3.2, 0, 0, LONG, 0);
+            case BEFORE -> {
+                Polyline dashed = line(ink.ghost(), 1.2, 0, 0, LONG, 0);
+                dashed.getStrokeDashArray().setAll(5.0, 4.0);
+                yield dashed;
+            }
+            case KEPT -> line(ink.guard(), 2.6, 0, 0, LONG, 0);
+            case DRIFTED -> line(ink.moved(), 1.6, 0, 0, 5, 5, 10, 0, 15, 5, 20, 0);
+        };
+    }
+
+    private static Polyline line(Color color, double width, double... corners) {
+        Polyline line = new Polyline(corners);
+        line.setStroke(color);
+        line.setStrokeWidth(width);
+        return line;
+    }
+}

@@ -1,0 +1,68 @@
+package easewright.editor.model;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import easewright.editor.paint.TableScene;
+import easewright.pattern.Side;
+import easewright.text.LengthUnit;
+import java.util.Optional;
+import java.util.function.Predicate;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class LegendTest {
+    private final Session session = new Session(LengthUnit.CM, false);
+
+    private void open(String id) throws Exception {
+        Sample sample =
+                Sample.all().stream().filter(s -> s.id().equals(id)).findFirst().orElseThrow();
+        session.open(Opened.of(new OpenFile(sample.read(), Optional.empty(), sample.fileName())));
+    }
+
+    private void agreesWithTheTable() {
+        Legend legend = Legend.of(session.desk());
+        holds(legend, Legend.Sign.MOVED, p -> !p.moved().isEmpty());
+        holds(legend, Legend.Sign.BEFORE, p -> p.ghost().isPresent());
+        holds(legend, Legend.Sign.KEPT, p -> !p.trial().kept().isEmpty());
+        holds(legend, Legend.Sign.DRIFTED, p -> !p.trial().drifts().isEmpty());
+    }
+
+    private void holds(Legend legend, Legend.Sign sign, Predicate<TableScene.PieceSight> painted) {
+        TableScene scene = new TableScenes().of(session.desk());
+        assertThat(legend.signs().contains(sign))
+                .as("%s at %s", sign, session.desk().wanted())
+                .isEqualTo(scene.pieces().stream().anyMatch(painted));
+    }
+
+    /** What is painted is explained, and nothing else. */
+    @ParameterizedTest
+    @CsvSource({"skirt", "trousers", "bodice", "knit-top"})
+    void theLinesOnTheTableAreExplained(String sample) throws Exception {
+        open(sample);
+        agreesWithTheTable();
+        for (var level : session.desk().pattern().levels()) {
+            session.chooseLevel(level.name());
+            for (double amount : new double[] {12, -12}) {
+                for (Side side : Side.values()) {
+                    session.want(
+                            session.desk().wanted().orElseThrow().withSide(side).withAmount(amount));
+                    agreesWithTheTable();
+                }
+            }
+        }
+    }
+
+    @Test
+    void aKeptChangeIsStillExplainedAndAnUndoneOneNoMore() throws Exception {
+        open("skirt");
+        session.chooseLevel("hip");
+        session.want(session.desk().wanted().orElseThrow().withAmount(20));
+        assertThat(Legend.of(session.desk()).signs()).contains(Legend.Sign.KEPT);
+        session.keep();
+        agreesWithTheTable();
+        assertThat(Legend.of(session.desk()).signs()).containsExactly(Legend.Sign.MOVED, Legend.Sign.BEFORE);
+        session.undo();
+        assertThat(Legend.of(session.desk()).signs()).isEmpty();
+    }
+}
