@@ -18,7 +18,7 @@ final class Answers implements Asking {
     final List<String> asked = new ArrayList<>();
 
     @Override
-    public Optional<Path> whichToOpen() {
+    public Optional<Path> whichToOpen(Optional<Path> folder) {
         asked.add("open");
         return Optional.ofNullable(toOpen.poll());
     }

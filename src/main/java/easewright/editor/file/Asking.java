@@ -5,8 +5,12 @@ import java.util.Optional;
 
 /** What the user is asked about files. The window shows dialogs; a test gives its answers. */
 public interface Asking {
-    /** The file to open; empty for none after all. */
-    Optional<Path> whichToOpen();
+    /**
+     * The file to open; empty for none after all.
+     *
+     * @param folder where to begin
+     */
+    Optional<Path> whichToOpen(Optional<Path> folder);
 
     /**
      * Where to save; empty for nowhere after all.

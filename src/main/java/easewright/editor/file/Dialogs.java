@@ -25,10 +25,10 @@ public final class Dialogs implements Asking {
     }
 
     @Override
-    public Optional<Path> whichToOpen() {
-        return Optional.ofNullable(chooser("editor.open.title", "editor.file-kind", "*.svg", "*.svgz")
-                        .showOpenDialog(window))
-                .map(File::toPath);
+    public Optional<Path> whichToOpen(Optional<Path> folder) {
+        FileChooser chooser = chooser("editor.open.title", "editor.file-kind", "*.svg", "*.svgz");
+        beginIn(chooser, folder);
+        return Optional.ofNullable(chooser.showOpenDialog(window)).map(File::toPath);
     }
 
     @Override
@@ -40,11 +40,13 @@ public final class Dialogs implements Asking {
                         ? chooser("editor.print.where", "editor.file-kind.html", "*.html")
                         : chooser("editor.save.title", "editor.file-kind", "*.svg", "*.svgz");
         chooser.setInitialFileName(name);
-        Optional.ofNullable(proposed.getParent())
-                .map(Path::toFile)
-                .filter(File::isDirectory)
-                .ifPresent(chooser::setInitialDirectory);
+        beginIn(chooser, Optional.ofNullable(proposed.getParent()));
         return Optional.ofNullable(chooser.showSaveDialog(window)).map(File::toPath);
+    }
+
+    /** A folder that is not there would keep the dialog from opening. */
+    private static void beginIn(FileChooser chooser, Optional<Path> folder) {
+        folder.map(Path::toFile).filter(File::isDirectory).ifPresent(chooser::setInitialDirectory);
     }
 
     private FileChooser chooser(String title, String kind, String... endings) {

@@ -71,9 +71,13 @@ public final class FileWork {
         return safe.leftBehind();
     }
 
-    /** Asks which file to open. */
+    /** Asks which file to open, beginning where the present one or the last one lies. */
     public void choose() {
-        asking.whichToOpen().ifPresent(this::open);
+        Optional<Path> now = session.desk().file().flatMap(OpenFile::path);
+        Optional<Path> folder = now.or(() -> recent().stream().findFirst())
+                .map(Path::toAbsolutePath)
+                .map(Path::getParent);
+        asking.whichToOpen(folder).ifPresent(this::open);
     }
 
     /** Opens a file, after asking about unsaved changes. */
@@ -105,6 +109,7 @@ public final class FileWork {
 
     /** Only what can be opened is worth a question: until it is read, what lies on the table stays. */
     private void read(Callable<SvgFile> reading, Optional<Path> path, String name) {
+        session.hush();
         background.whileWaiting(
                 "reading",
                 name,

@@ -11,9 +11,11 @@ import java.util.Optional;
  * @param path empty for a sample that was never saved
  * @param name what to call it in the window's title
  * @param seen by what the file on disk was known when it was last read or written here
+ * @param saved whether it has been saved since it was opened
  * @param work the same for all states of one opening
  */
-public record OpenFile(SvgFile svg, Optional<Path> path, String name, Optional<Fingerprint> seen, Object work) {
+public record OpenFile(
+        SvgFile svg, Optional<Path> path, String name, Optional<Fingerprint> seen, boolean saved, Object work) {
     /** A file just read. */
     public OpenFile(SvgFile svg, Optional<Path> path, String name) {
         this(svg, path, name, path.map(p -> Fingerprint.of(svg.bytes())));
@@ -21,17 +23,18 @@ public record OpenFile(SvgFile svg, Optional<Path> path, String name, Optional<F
 
     /** A file just read, which is known on the disk by something else than its content. */
     public OpenFile(SvgFile svg, Optional<Path> path, String name, Optional<Fingerprint> seen) {
-        this(svg, path, name, seen, new Object());
+        this(svg, path, name, seen, false, new Object());
     }
 
     /** The same work, now saved at a path. */
     public OpenFile savedAt(Path place, Fingerprint fingerprint) {
-        return new OpenFile(svg, Optional.of(place), place.getFileName().toString(), Optional.of(fingerprint), work);
+        return new OpenFile(
+                svg, Optional.of(place), place.getFileName().toString(), Optional.of(fingerprint), true, work);
     }
 
     /** The same file, of which other layers were read. */
     OpenFile reread(SvgFile otherwise) {
-        return new OpenFile(otherwise, path, name, seen, work);
+        return new OpenFile(otherwise, path, name, seen, saved, work);
     }
 
     /** The user's file, or for work that was never saved the name it would have. */

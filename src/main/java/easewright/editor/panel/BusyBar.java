@@ -26,7 +26,7 @@ public final class BusyBar extends HBox {
     public BusyBar(Session session, Background background) {
         this.session = session;
         setId("busy");
-        getStyleClass().add("notice");
+        getStyleClass().addAll("notice", "busy");
         setAlignment(Pos.CENTER_LEFT);
         setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
         cancel.setId("busy-cancel");

@@ -75,6 +75,9 @@ public final class CuttingTable extends Region {
     @Override
     protected void layoutChildren() {
         canvases.both().forEach(c -> c.relocate(0, 0));
+        // What is asked for now would be painted after this picture, which would show the table as it was fitted
+        // before.
+        painter.catchUp();
     }
 
     private void resized() {

@@ -113,7 +113,8 @@ public final class MarksPanel extends VBox {
         MarkState.Step now = marker.state().step();
         tabs.forEach((step, tab) -> {
             String label = words.of("editor.step." + step.key());
-            tab.setText(MarkProgress.isDone(step, session.desk().pattern()) ? "\u2713 " + label : label);
+            tab.setText(
+                    MarkProgress.isDone(step, marker.state(), session.desk().pattern()) ? "\u2713 " + label : label);
             Hints.on(tab, words.of("editor.step." + step.key() + ".hint"));
             tab.setSelected(step == now);
         });
@@ -126,7 +127,7 @@ public final class MarksPanel extends VBox {
         // The one thing to press next stands out: here, or what is still open on the page.
         boolean done = now == MarkState.Step.SUGGESTED
                 ? !open
-                : MarkProgress.isDone(now, session.desk().pattern());
+                : MarkProgress.isDone(now, marker.state(), session.desk().pattern());
         next.getStyleClass().remove("accent");
         if (done) {
             next.getStyleClass().add("accent");

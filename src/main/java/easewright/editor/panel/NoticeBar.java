@@ -3,27 +3,43 @@ package easewright.editor.panel;
 import easewright.editor.model.Desk;
 import easewright.editor.model.Session;
 import javafx.css.PseudoClass;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 
-/** One line at the foot of the table for what has just happened. Stays until put away or followed by work. */
+/**
+ * One line at the foot of the table for what has just happened, beside the buttons of the view, where the pieces leave
+ * room. Stays until put away or followed by work.
+ */
 public final class NoticeBar extends HBox {
     private static final PseudoClass BAD = PseudoClass.getPseudoClass("bad");
+
+    private static final double APART = 14;
+    private static final double LEAST = 200;
+    private static final double MOST = 720;
+    /** The button that puts the line away, and what is blank around the text. */
+    private static final double ROUND_TEXT = 70;
 
     private final Label text = new Label();
     private final Button away = new Button("\u00d7");
 
-    public NoticeBar(Session session) {
+    /**
+     * @param beside what it stands beside
+     * @param over   what it lies over
+     */
+    public NoticeBar(Session session, Region beside, Region over) {
         setId("notice");
         getStyleClass().add("notice");
         setAlignment(Pos.CENTER_LEFT);
         setMaxHeight(Region.USE_PREF_SIZE);
         text.setWrapText(true);
-        text.setMaxWidth(560);
+        over.widthProperty().addListener(o -> fit(beside, over));
+        beside.widthProperty().addListener(o -> fit(beside, over));
         HBox.setHgrow(text, Priority.ALWAYS);
         away.getStyleClass().addAll("flat", "small");
         away.setOnAction(e -> session.hush());
@@ -31,6 +47,12 @@ public final class NoticeBar extends HBox {
         setMaxWidth(Region.USE_PREF_SIZE);
         session.deskProperty().addListener((o, before, now) -> show(now));
         show(session.desk());
+    }
+
+    private void fit(Region beside, Region over) {
+        double left = beside.getWidth() + 2 * APART;
+        StackPane.setMargin(this, new Insets(APART, APART, APART, left));
+        text.setMaxWidth(Math.max(LEAST, Math.min(MOST, over.getWidth() - left - APART - ROUND_TEXT)));
     }
 
     private void show(Desk desk) {

@@ -7,6 +7,7 @@ import easewright.text.LengthUnit;
 import easewright.text.Words;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -70,7 +71,15 @@ public final class TopBar extends HBox {
         gap.setMinWidth(12);
         HBox unit = new HBox(cm, inch);
         unit.setAlignment(Pos.CENTER);
-        getChildren().setAll(open, save, export, print, gap, undo, redo, middle, unit, lamp);
+        HBox left = new HBox(6, open, save, export, print, gap, undo, redo);
+        left.setAlignment(Pos.CENTER_LEFT);
+        left.setMinWidth(USE_PREF_SIZE);
+        HBox right = new HBox(6, unit, lamp);
+        right.setAlignment(Pos.CENTER_RIGHT);
+        right.setMinWidth(right.prefWidth(-1));
+        // As wide as what is on the left, where there is room, so that the name stands in the middle of the window.
+        right.prefWidthProperty().bind(left.widthProperty());
+        getChildren().setAll(left, middle, right);
         session.deskProperty().addListener((o, before, now) -> show(now));
         show(session.desk());
     }
@@ -132,9 +141,16 @@ public final class TopBar extends HBox {
         lamp.setAccessibleText(words.of("editor.lamp"));
         Hints.on(lamp, words.of("editor.lamp.hint"));
         name.setText(desk.file().map(f -> f.name()).orElse(words.of("editor.title")));
-        state.setText(desk.isOpen() ? words.of(desk.isSaved() ? "editor.state.saved" : "editor.state.unsaved") : "");
+        state.setText(state(desk).map(words::of).orElse(""));
         state.setVisible(desk.isOpen());
         state.setManaged(desk.isOpen());
+    }
+
+    private static Optional<String> state(Desk desk) {
+        return desk.file().map(file -> {
+            String saved = file.saved() ? "editor.state.saved" : "editor.state.opened";
+            return desk.isSaved() ? saved : "editor.state.unsaved";
+        });
     }
 
     private static void named(Button button, Words words, String key) {

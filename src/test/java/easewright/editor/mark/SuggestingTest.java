@@ -64,6 +64,31 @@ class SuggestingTest {
     }
 
     @Test
+    void whatIsAcceptedOrNotWantedIsSeenThrough() throws Exception {
+        assertThat(isDone()).isFalse();
+        waiting.remove().finish();
+        assertThat(isDone()).as("there is something ticked").isFalse();
+        marker.suggesting().tickAll(false);
+        waiting.remove().finish();
+        assertThat(isDone()).as("nothing of it is wanted").isTrue();
+        marker.suggesting().tickAll(true);
+        waiting.remove().finish();
+        assertThat(isDone()).isFalse();
+        while (MarkProgress.isOpen(marker.state())) {
+            marker.suggesting().accept();
+            waiting.remove().finish();
+        }
+        assertThat(isDone()).as("accepted").isTrue();
+        open("<svg xmlns='http://www.w3.org/2000/svg' width='90mm' height='90mm'><path d='M0 0H90V90H0z'/></svg>");
+        assertThat(isDone()).as("another file").isFalse();
+    }
+
+    private boolean isDone() {
+        return MarkProgress.isDone(
+                MarkState.Step.SUGGESTED, marker.state(), session.desk().pattern());
+    }
+
+    @Test
     void whatIsGivenUpCanBeLookedAtAgain() throws Exception {
         waiting.remove().stopped().run();
         assertThat(marker.state().thoughts().way()).isEqualTo(Thoughts.Way.STOPPED);
