@@ -60,18 +60,24 @@ public final class Cloths {
         return catchThrowableOfType(Refusal.class, () -> change.apply(pattern));
     }
 
-    /** A piece of straight edges, one for each corner to the next, named and given roles in order. */
-    public static Piece polygon(String id, List<Point> corners, Object... namesAndRoles) {
+    /**
+     * A piece of straight edges.
+     *
+     * @param edges one for each corner to the next, with names and roles such as {@code "waist WAIST, left side SEAM"}
+     */
+    public static Piece polygon(String id, List<Point> corners, String edges) {
         Outline outline = Outline.polygon(corners);
-        List<Edge> edges = new ArrayList<>();
-        for (int i = 0; i < corners.size(); i++) {
-            edges.add(Edge.of(
-                    (String) namesAndRoles[2 * i],
-                    (EdgeRole) namesAndRoles[2 * i + 1],
+        String[] all = edges.split(", ");
+        List<Edge> named = new ArrayList<>();
+        for (int i = 0; i < all.length; i++) {
+            int space = all[i].lastIndexOf(' ');
+            named.add(Edge.of(
+                    all[i].substring(0, space),
+                    EdgeRole.valueOf(all[i].substring(space + 1)),
                     corners.get(i),
                     corners.get((i + 1) % corners.size())));
         }
-        return Piece.bare(id, outline).withEdges(edges);
+        return Piece.bare(id, outline).withEdges(named);
     }
 
     /** A square, or a strip of another depth, its edges top, right, hem and left; inches. */
@@ -79,33 +85,12 @@ public final class Cloths {
         return polygon(
                 id,
                 List.of(in(0, 0), in(10, 0), in(10, deep), in(0, deep)),
-                "top",
-                top,
-                "right",
-                EdgeRole.SEAM,
-                "hem",
-                EdgeRole.HEM,
-                "left",
-                left);
+                "top " + top + ", right SEAM, hem HEM, left " + left);
     }
 
     /** Half a bodice on the fold by its corners: from the neck's centre round by the side to the fold. */
     public static Piece bodice(String id, List<Point> corners, LevelMark... levels) {
-        return polygon(
-                        id,
-                        corners,
-                        "neck",
-                        EdgeRole.NECK,
-                        "shoulder",
-                        EdgeRole.SHOULDER,
-                        "armhole",
-                        EdgeRole.ARMHOLE,
-                        "side",
-                        EdgeRole.SEAM,
-                        "waist",
-                        EdgeRole.WAIST,
-                        "fold",
-                        EdgeRole.FOLD)
+        return polygon(id, corners, "neck NECK, shoulder SHOULDER, armhole ARMHOLE, side SEAM, waist WAIST, fold FOLD")
                 .toBuilder()
                 .cut(1, true)
                 .levels(List.of(levels))
@@ -134,18 +119,7 @@ public final class Cloths {
         return polygon(
                         "body",
                         List.of(in(0, 0), in(9, 0), in(10, 8), in(waist, 16), in(11, 24), in(0, 24)),
-                        "shoulder",
-                        EdgeRole.SHOULDER,
-                        "armhole",
-                        EdgeRole.ARMHOLE,
-                        "upper side",
-                        EdgeRole.SEAM,
-                        "lower side",
-                        EdgeRole.SEAM,
-                        "hem",
-                        EdgeRole.HEM,
-                        "fold",
-                        EdgeRole.FOLD)
+                        "shoulder SHOULDER, armhole ARMHOLE, upper side SEAM, lower side SEAM, hem HEM, fold FOLD")
                 .toBuilder()
                 .cut(1, true)
                 .levels(List.of(levels))

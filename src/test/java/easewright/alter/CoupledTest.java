@@ -102,16 +102,7 @@ class CoupledTest {
         Piece sleeve = polygon(
                 "sleeve",
                 List.of(in(0, 0), in(7.5, -4), in(15, 0), in(14, 12), in(1, 12)),
-                "back cap",
-                EdgeRole.CAP,
-                "front cap",
-                EdgeRole.CAP,
-                "front underarm",
-                EdgeRole.SEAM,
-                "hem",
-                EdgeRole.HEM,
-                "back underarm",
-                EdgeRole.SEAM);
+                "back cap CAP, front cap CAP, front underarm SEAM, hem HEM, back underarm SEAM");
         assertThat(2 * 8.5 * INCH).isCloseTo(17 * INCH, within(1e-9));
         Pattern before = Cloths.pattern(List.of(underarm), front, back, sleeve)
                 .withMates(List.of(new Mate(
@@ -178,28 +169,14 @@ class CoupledTest {
         Piece neck = polygon(
                         "body",
                         List.of(new Point(0, 0), new Point(80, 0), new Point(80, 300), new Point(0, 300)),
-                        "neck",
-                        EdgeRole.NECK,
-                        "side",
-                        EdgeRole.SEAM,
-                        "hem",
-                        EdgeRole.HEM,
-                        "fold",
-                        EdgeRole.FOLD)
+                        "neck NECK, side SEAM, hem HEM, fold FOLD")
                 .toBuilder()
                 .cut(1, true)
                 .build();
         Piece collar = polygon(
                 "collar",
                 List.of(new Point(500, 0), new Point(660, 0), new Point(660, 60), new Point(500, 60)),
-                "seam",
-                EdgeRole.NECK,
-                "end",
-                EdgeRole.OTHER,
-                "outer",
-                EdgeRole.OTHER,
-                "other end",
-                EdgeRole.OTHER);
+                "seam NECK, end OTHER, outer OTHER, other end OTHER");
         Pattern before = Cloths.pattern(List.of(), neck, collar)
                 .withMates(List.of(new Mate(
                         "collar", List.of(new EdgeRef("body", "neck", 2)), List.of(EdgeRef.of("collar", "seam")), 0)));

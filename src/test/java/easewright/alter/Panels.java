@@ -3,7 +3,6 @@ package easewright.alter;
 import easewright.geom.Point;
 import easewright.pattern.Edge;
 import easewright.pattern.EdgeRef;
-import easewright.pattern.EdgeRole;
 import easewright.pattern.Mate;
 import easewright.pattern.Notch;
 import easewright.pattern.Pattern;
@@ -26,14 +25,7 @@ final class Panels {
         return Cloths.polygon(
                 id,
                 List.of(new Point(0, 0), new Point(200, up), new Point(200, length - down), new Point(0, length)),
-                "waist",
-                EdgeRole.WAIST,
-                "side",
-                EdgeRole.SEAM,
-                "hem",
-                EdgeRole.HEM,
-                "fold",
-                EdgeRole.FOLD);
+                "waist WAIST, side SEAM, hem HEM, fold FOLD");
     }
 
     static Piece edited(Piece piece, String edge, UnaryOperator<Edge> how) {

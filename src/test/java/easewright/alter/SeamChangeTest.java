@@ -113,20 +113,7 @@ class SeamChangeTest {
         Piece legs = polygon(
                         "legs",
                         corners,
-                        "waist",
-                        EdgeRole.WAIST,
-                        "right out",
-                        EdgeRole.SEAM,
-                        "right hem",
-                        EdgeRole.HEM,
-                        "right in",
-                        EdgeRole.SEAM,
-                        "left in",
-                        EdgeRole.SEAM,
-                        "left hem",
-                        EdgeRole.HEM,
-                        "left out",
-                        EdgeRole.SEAM)
+                        "waist WAIST, right out SEAM, right hem HEM, right in SEAM, left in SEAM, left hem HEM, left out SEAM")
                 .withLevels(List.of(LevelMark.through("thigh", in(14, 15))));
         Pattern before = pattern(List.of(Level.of("thigh", LevelKind.THIGH)), legs);
         Altered after = SeamChange.at("thigh", 24).apply(before);

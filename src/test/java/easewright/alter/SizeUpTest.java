@@ -23,18 +23,7 @@ class SizeUpTest {
         Piece front = polygon(
                         "front",
                         List.of(in(0, 0), in(3, 0), in(6, 0), in(10, 8), in(10, 20), in(0, 20)),
-                        "neck",
-                        EdgeRole.NECK,
-                        "shoulder",
-                        EdgeRole.SHOULDER,
-                        "armhole",
-                        EdgeRole.ARMHOLE,
-                        "side",
-                        EdgeRole.SEAM,
-                        "hem",
-                        EdgeRole.HEM,
-                        "fold",
-                        EdgeRole.FOLD)
+                        "neck NECK, shoulder SHOULDER, armhole ARMHOLE, side SEAM, hem HEM, fold FOLD")
                 .toBuilder()
                 .cut(1, true)
                 .levels(List.of(LevelMark.through("bust", in(2, 14))))

@@ -153,20 +153,7 @@ class SpreadSlashesTest {
         Piece front = polygon(
                         "front",
                         List.of(in(2.5, 0), in(6, 1.5), in(6.5, 6), in(9, 8), in(9, 16), in(0, 16), in(0, 2.5)),
-                        "shoulder",
-                        EdgeRole.SHOULDER,
-                        "upper armhole",
-                        EdgeRole.ARMHOLE,
-                        "armhole",
-                        EdgeRole.ARMHOLE,
-                        "side",
-                        EdgeRole.SEAM,
-                        "waist",
-                        EdgeRole.WAIST,
-                        "fold",
-                        EdgeRole.FOLD,
-                        "neck",
-                        EdgeRole.NECK)
+                        "shoulder SHOULDER, upper armhole ARMHOLE, armhole ARMHOLE, side SEAM, waist WAIST, fold FOLD, neck NECK")
                 .toBuilder()
                 .cut(1, true)
                 .levels(List.of(LevelMark.through("bust", in(1, 9))))

@@ -144,7 +144,7 @@ class TruingRefusedTest {
         Trued blend = Trued.blend(EdgeRef.of("front", "side"), new Point(210, 300));
         assertRefused(blend, cornered, "edge-protected", "piece", "front", "edge", "side");
         assertThat(only(cornered, "corner-within-edge").protectedEdges()).containsExactly("front/side");
-        Pattern darted = Cloths.pattern(List.of(), kept(darted(Optional.of("waist")), "waist"));
+        Pattern darted = Cloths.pattern(List.of(), kept(darted(DART), "waist"));
         assertRefused(Trued.cap("front", "d"), darted, "edge-protected", "piece", "front", "edge", "waist");
     }
 
@@ -162,48 +162,30 @@ class TruingRefusedTest {
                 .build();
     }
 
-    private static Piece darted(Optional<String> edge) {
-        return panel("front", 600).toBuilder()
-                .darts(List.of(
-                        new Dart("d", new Point(90, 0), new Point(110, 0), new Point(100, 90), Optional.empty(), edge)))
-                .build();
+    private static final Dart DART = dart(new Point(90, 0), new Point(110, 0), new Point(100, 90));
+
+    private static Dart dart(Point mouth1, Point mouth2, Point point) {
+        return new Dart("d", mouth1, mouth2, point, Optional.empty(), Optional.of("waist"));
+    }
+
+    private static Piece darted(Dart dart) {
+        return panel("front", 600).toBuilder().darts(List.of(dart)).build();
     }
 
     @Test
     void dartsThatAreNotOnAnEdgeAreLeft() {
-        assertThat(CapTruer.folded(List.of(darted(Optional.of("waist"))))).hasSize(1);
-        assertThat(CapTruer.folded(List.of(darted(Optional.empty())))).isEmpty();
-        Piece two = darted(Optional.of("waist"));
+        Point one = DART.mouth1();
+        Point two = DART.mouth2();
+        Point point = DART.point();
+        assertThat(CapTruer.folded(List.of(darted(DART)))).hasSize(1);
+        Dart without = new Dart("d", one, two, point, Optional.empty(), Optional.empty());
+        assertThat(CapTruer.folded(List.of(darted(without)))).isEmpty();
         for (Dart dart : List.of(
-                new Dart(
-                        "d",
-                        new Point(90, 0),
-                        new Point(110, 0),
-                        new Point(100, 90),
-                        Optional.of(new Point(100, -9)),
-                        Optional.of("waist")),
-                new Dart(
-                        "d",
-                        new Point(90, 5),
-                        new Point(110, 5),
-                        new Point(100, 90),
-                        Optional.empty(),
-                        Optional.of("waist")),
-                new Dart(
-                        "d",
-                        new Point(90, 0),
-                        new Point(110, 0),
-                        new Point(90, 0.9),
-                        Optional.empty(),
-                        Optional.of("waist")),
-                new Dart(
-                        "d",
-                        new Point(90, 0),
-                        new Point(110, 0),
-                        new Point(110, 0.9),
-                        Optional.empty(),
-                        Optional.of("waist")))) {
-            Piece piece = two.toBuilder().darts(List.of(dart)).build();
+                new Dart("d", one, two, point, Optional.of(new Point(100, -9)), Optional.of("waist")),
+                dart(new Point(90, 5), new Point(110, 5), point),
+                dart(one, two, new Point(90, 0.9)),
+                dart(one, two, new Point(110, 0.9)))) {
+            Piece piece = darted(dart);
             assertThat(CapTruer.folded(List.of(piece))).isEmpty();
             assertRefused(
                     Trued.cap("front", "d"),

@@ -15,7 +15,6 @@ import easewright.measure.Measures;
 import easewright.pattern.ChangeNote;
 import easewright.pattern.Dart;
 import easewright.pattern.EdgeRef;
-import easewright.pattern.EdgeRole;
 import easewright.pattern.Level;
 import easewright.pattern.LevelKind;
 import easewright.pattern.LevelMark;
@@ -74,21 +73,7 @@ class TruingTest {
                 new Point(200, 0),
                 new Point(200, 600),
                 new Point(0, 600));
-        Piece drawn = polygon(
-                id,
-                corners,
-                "waist",
-                EdgeRole.WAIST,
-                "b",
-                EdgeRole.WAIST,
-                "c",
-                EdgeRole.WAIST,
-                "side",
-                EdgeRole.SEAM,
-                "hem",
-                EdgeRole.HEM,
-                "fold",
-                EdgeRole.FOLD);
+        Piece drawn = polygon(id, corners, "waist WAIST, b WAIST, c WAIST, side SEAM, hem HEM, fold FOLD");
         return drawn
                 .withEdges(List.of(
                         drawn.edge("waist").orElseThrow().withEnds(corners.get(0), corners.get(3)),
@@ -155,18 +140,7 @@ class TruingTest {
         Piece piece = polygon(
                         "front",
                         List.of(left, one, two, right, new Point(right.x(), 900), new Point(left.x(), 900)),
-                        "waist",
-                        EdgeRole.WAIST,
-                        "b",
-                        EdgeRole.WAIST,
-                        "c",
-                        EdgeRole.WAIST,
-                        "side",
-                        EdgeRole.SEAM,
-                        "hem",
-                        EdgeRole.HEM,
-                        "other side",
-                        EdgeRole.SEAM)
+                        "waist WAIST, b WAIST, c WAIST, side SEAM, hem HEM, other side SEAM")
                 .toBuilder()
                 .darts(List.of(new Dart("dart", one, two, point, Optional.empty(), Optional.of("waist"))))
                 .build();

@@ -16,7 +16,6 @@ import easewright.alter.Taper;
 import easewright.geom.Outline;
 import easewright.geom.Segment;
 import easewright.measure.Measures;
-import easewright.pattern.EdgeRole;
 import easewright.pattern.Finding;
 import easewright.pattern.Level;
 import easewright.pattern.LevelKind;
@@ -161,14 +160,7 @@ class SeamExamplesTest extends Topic {
         Piece leg = polygon(
                         "front",
                         List.of(in(0, 0), in(12, 0), in(10.5, 30), in(1.5, 30)),
-                        "fork",
-                        EdgeRole.OTHER,
-                        "out",
-                        EdgeRole.SEAM,
-                        "hem",
-                        EdgeRole.HEM,
-                        "in",
-                        EdgeRole.SEAM)
+                        "fork OTHER, out SEAM, hem HEM, in SEAM")
                 .withLevels(List.of(LevelMark.through("thigh", in(5, 6))))
                 .toBuilder()
                 .cut(2, false)
