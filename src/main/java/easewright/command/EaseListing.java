@@ -116,6 +116,10 @@ final class EaseListing {
                     text.wish(line));
         }
         table.print(out);
+        if (EaseText.wishForSizes(sheet)) {
+            page.line();
+            page.text(words.of("ease.wish-sizes"));
+        }
     }
 
     private void sources(EaseSheet sheet, SourceNotes notes) {

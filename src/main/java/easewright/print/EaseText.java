@@ -120,6 +120,16 @@ public final class EaseText {
         return words.of(key, Map.of("missing", Math.abs(missing)));
     }
 
+    /** Whether one wish stands beside several sizes. */
+    public static boolean wishForSizes(EaseSheet sheet) {
+        return sheet.lines().stream()
+                        .filter(line -> line.wish().isPresent())
+                        .flatMap(line -> line.size().stream())
+                        .distinct()
+                        .count()
+                > 1;
+    }
+
     /** Whether a printed figure was taken as met although the ease falls a little short of it. */
     public static boolean nearlyMet(EaseSheet sheet) {
         return sheet.lines().stream()

@@ -104,6 +104,13 @@ class SizesCommandTest {
     }
 
     @Test
+    void aWishIsToldToBeForAllSizes() {
+        assertThat(Run.of("ease", NEST).out()).contains("one ease for all sizes");
+        assertThat(Run.of("ease", NEST, "--size", "12").out()).doesNotContain("for all sizes");
+        assertThat(Run.of("ease", "sample-pieces/skirt.svg").out()).doesNotContain("for all sizes");
+    }
+
+    @Test
     void theEaseOfOneSizeOnWhomeverIsAsked() throws Exception {
         JsonNode own = Run.of("ease", NEST, "--size", "12", "--json").json();
         assertThat(own.get("girths")).hasSize(2);

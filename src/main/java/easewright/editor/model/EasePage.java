@@ -17,12 +17,14 @@ public record EasePage(List<EaseRow> rows, EaseFoot foot) {
     }
 
     public static EasePage of(Desk desk) {
-        EaseSheet sheet = desk.shownReading().sheet();
+        Reading reading = desk.shownReading();
+        EaseSheet sheet = reading.sheet();
         boolean certain = sheet.garment().words().size() == 1;
         EaseFoot foot = new EaseFoot();
         List<EaseRow> rows = new ArrayList<>();
         for (EaseLine line : sheet.lines()) {
-            rows.add(EaseRow.of(line, desk.words(), certain, sheet.stretch(), foot));
+            rows.add(EaseRow.of(line, desk.words(), certain, sheet.stretch(), foot)
+                    .withSizes(reading.wishes().said(line.level().name(), desk.words())));
         }
         return new EasePage(rows, foot);
     }

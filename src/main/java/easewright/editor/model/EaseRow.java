@@ -28,6 +28,7 @@ import java.util.concurrent.ConcurrentHashMap;
  * @param classes  each with its number and the mark of its source; empty where no table speaks of the level
  * @param minimums likewise, the least ease for wearing
  * @param stretch  what the ease asks of a knit, a sentence each, likewise
+ * @param sizes   how every size stands to the wish, where there is one and the pattern comes in several
  * @param verdict how the ease stands to the wish and the minimum, in a short sentence
  */
 public record EaseRow(
@@ -44,7 +45,8 @@ public record EaseRow(
         Standing standing,
         String verdict,
         OptionalDouble missing,
-        EaseScale scale) {
+        EaseScale scale,
+        Optional<SizeWishes.Said> sizes) {
     /** How the ease stands. */
     public enum Standing {
         /** No body girth, so no ease. */
@@ -97,7 +99,14 @@ public record EaseRow(
                 standing,
                 verdict(standing, line, asked, words),
                 line.missing(),
-                EaseScale.of(line, classes, asked));
+                EaseScale.of(line, classes, asked),
+                Optional.empty());
+    }
+
+    EaseRow withSizes(Optional<SizeWishes.Said> said) {
+        return new EaseRow(
+                level, name, body, finished, ease, percent, wish, classes, minimums, stretch, standing, verdict,
+                missing, scale, said);
     }
 
     private static List<String> sentences(List<String> lines) {

@@ -17,10 +17,16 @@ import java.util.Optional;
  * several sizes, girths, seams and ease are those of one of them.
  *
  * @param size   the size looked at; empty where the pattern comes in one
+ * @param wishes how every size stands to the wishes, where the pattern comes in several
  * @param tables all ease tables there are; the sheet goes by those of them that are for the garment
  */
 public record Reading(
-        GarmentMeasures measures, EaseSheet sheet, List<Finding> findings, Optional<String> size, EaseTables tables) {
+        GarmentMeasures measures,
+        EaseSheet sheet,
+        List<Finding> findings,
+        Optional<String> size,
+        SizeWishes wishes,
+        EaseTables tables) {
     public Reading {
         findings = List.copyOf(findings);
     }
@@ -35,7 +41,7 @@ public record Reading(
         easewright.print.Reading whole = easewright.print.Reading.of(pattern, tables.fitting(pattern));
         Optional<String> size = size(pattern, wanted);
         return size.isEmpty()
-                ? new Reading(whole.measures(), whole.sheet(), whole.findings(), size, tables)
+                ? new Reading(whole.measures(), whole.sheet(), whole.findings(), size, SizeWishes.NONE, tables)
                 : inSize(pattern, whole.measures(), whole.findings(), size.get(), tables);
     }
 
@@ -43,7 +49,7 @@ public record Reading(
             Pattern pattern, GarmentMeasures measures, List<Finding> findings, String size, EaseTables tables) {
         GarmentMeasures own = measures.inSize(size);
         EaseSheet sheet = EaseSheet.of(pattern, own, tables.fitting(pattern));
-        return new Reading(own, sheet, findings, Optional.of(size), tables);
+        return new Reading(own, sheet, findings, Optional.of(size), SizeWishes.of(pattern, measures), tables);
     }
 
     private static Optional<String> size(Pattern pattern, Optional<String> wanted) {
@@ -78,7 +84,12 @@ public record Reading(
         Optional<String> size = size(pattern, wanted);
         return size.isEmpty()
                 ? new Reading(
-                        measures, EaseSheet.of(pattern, measures, tables.fitting(pattern)), List.of(), size, tables)
+                        measures,
+                        EaseSheet.of(pattern, measures, tables.fitting(pattern)),
+                        List.of(),
+                        size,
+                        SizeWishes.NONE,
+                        tables)
                 : inSize(pattern, measures, List.of(), size.get(), tables);
     }
 }

@@ -3,6 +3,7 @@ package easewright.editor.panel;
 import easewright.editor.model.Desk;
 import easewright.editor.model.EaseRow;
 import easewright.editor.model.Session;
+import easewright.editor.model.SizeWishes;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,6 +34,7 @@ final class EaseRowView extends VBox {
     private final Label verdict = new Label();
     private final Label classes = new Label();
     private final Label minimums = new Label();
+    private final Label sizes = new Label();
     private final EaseBar bar = new EaseBar();
     private final Tooltip barHint = new Tooltip();
     private final LengthField body;
@@ -65,6 +67,8 @@ final class EaseRowView extends VBox {
         HBox numbers = new HBox(4, name, body, finished, ease, wish);
         numbers.setAlignment(Pos.CENTER_LEFT);
 
+        sizes.setWrapText(true);
+        sizes.setId("wish-sizes-" + level);
         percent.getStyleClass().add("quiet");
         classes.setWrapText(true);
         minimums.setWrapText(true);
@@ -80,7 +84,7 @@ final class EaseRowView extends VBox {
         HBox judged = new HBox(8, verdict, gap, percent, give);
         judged.setAlignment(Pos.CENTER_LEFT);
         Tooltip.install(bar, barHint);
-        getChildren().setAll(numbers, bodyWrong, wishWrong, bar, judged, classes, minimums);
+        getChildren().setAll(numbers, bodyWrong, wishWrong, bar, judged, sizes, classes, minimums);
         setOnMouseClicked(e -> session.chooseLevel(level));
     }
 
@@ -118,7 +122,9 @@ final class EaseRowView extends VBox {
         body.describe(words.of("editor.ease.body.name", named), words.of("editor.ease.body.hint"));
         wish.show(row.wish(), desk.unit());
         wish.setPromptText(words.of("editor.ease.wish.prompt"));
-        wish.describe(words.of("editor.ease.wish.name", named), words.of("editor.ease.wish.hint"));
+        wish.describe(
+                words.of("editor.ease.wish.name", named),
+                words.of(desk.size().isPresent() ? "editor.ease.wish.hint.sizes" : "editor.ease.wish.hint"));
         finished.setText(row.finished());
         ease.setText(row.ease().isEmpty() ? "\u2013" : row.ease());
         percent.setText(row.percent());
@@ -156,6 +162,8 @@ final class EaseRowView extends VBox {
         }
         lines.addAll(row.stretch());
         text(minimums, known && chosen ? String.join("\n", lines) : "");
+        boolean differ = row.sizes().map(SizeWishes.Said::differ).orElse(false);
+        text(sizes, chosen || differ ? row.sizes().map(SizeWishes.Said::words).orElse("") : "");
         barHint.setText(words.of("editor.ease.bar"));
     }
 

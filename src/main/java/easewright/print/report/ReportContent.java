@@ -109,6 +109,9 @@ public record ReportContent(String title, String byline, List<Part> parts, Repor
             cards.add(LevelCard.key(words));
             parts.add(new Figures(cards));
             parts.add(before.isPresent() ? compared(old, now) : plain(now));
+            if (EaseText.wishForSizes(after.sheet())) {
+                parts.add(new Paragraph(words.of("ease.wish-sizes"), true));
+            }
         }
 
         private Grid plain(List<EaseLine> now) {
@@ -218,7 +221,12 @@ public record ReportContent(String title, String byline, List<Part> parts, Repor
         void tables(Reading after) {
             List<String> told = new ArrayList<>();
             SourceNotes notes = new SourceNotes(words);
-            points("report.stretch", easeText.cloth(after.sheet(), notes), false);
+            List<String> cloth = new ArrayList<>();
+            after.sheet()
+                    .stretch()
+                    .ifPresent(s -> cloth.add(words.of("report.stretches", Map.of("stretch.percent", s.stretch()))));
+            cloth.addAll(easeText.cloth(after.sheet(), notes));
+            points("report.stretch", cloth, false);
             for (EaseLine line : after.sheet().lines()) {
                 easeText.told(after.sheet(), line, notes)
                         .forEach(each -> told.add(easeText.title(line.girth()) + ", " + ease(line) + ": " + each));

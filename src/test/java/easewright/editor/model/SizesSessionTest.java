@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import easewright.draft.Samples;
 import easewright.ease.EaseLine;
 import easewright.editor.mark.PieceEdits;
+import easewright.pattern.Body;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.svg.SvgFile;
@@ -70,6 +71,39 @@ class SizesSessionTest {
         assertThat(lines().get(1).body()).hasValue(1000);
         session.chooseSize("14");
         assertThat(lines().get(1).body()).hasValue(41.5 * 25.4);
+    }
+
+    private String sizes(String level) {
+        return EasePage.of(session.desk()).rows().stream()
+                .filter(row -> row.name().equals(level))
+                .flatMap(row -> row.sizes().stream())
+                .map(SizeWishes.Said::words)
+                .findFirst()
+                .orElse("");
+    }
+
+    /** All sizes of the nest have 5 cm at the hip; then one gets more and one has nobody to be worn by. */
+    @Test
+    void aWishIsForAllSizesAndEachIsToldHowItStands() {
+        assertThat(sizes("hip")).endsWith("10, 12, 14: as wished");
+        session.setWish("hip", OptionalDouble.of(60));
+        assertThat(sizes("hip")).endsWith("10, 12, 14: 1\u00a0cm missing");
+        session.chooseSize("12");
+        assertThat(lines().get(1).wish()).hasValue(60);
+        session.want(session.desk().wanted().orElseThrow().withAmount(10));
+        assertThat(sizes("hip")).contains("10, 14: 1\u00a0cm missing").contains("12: as wished");
+        assertThat(EasePage.of(session.desk())
+                        .rows()
+                        .get(1)
+                        .sizes()
+                        .orElseThrow()
+                        .differ())
+                .isTrue();
+        session.keep();
+        session.edit(session.desk().pattern().withBody("14", Body.UNKNOWN).withBody(Body.UNKNOWN));
+        assertThat(sizes("hip")).contains("14: no body known");
+        session.setWish("hip", OptionalDouble.empty());
+        assertThat(sizes("hip")).isEmpty();
     }
 
     @Test
