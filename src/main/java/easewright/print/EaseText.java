@@ -181,7 +181,7 @@ public final class EaseText {
             when.add(minimum.garment());
         }
         if (!minimum.note().isEmpty()) {
-            when.add(minimum.note());
+            when.add(words.retold(minimum.note()));
         }
         return when.isEmpty() ? said : words.of("ease.for", Map.of("said", said, "garment", String.join("; ", when)));
     }

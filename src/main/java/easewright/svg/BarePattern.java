@@ -106,9 +106,10 @@ public record BarePattern(Pattern pattern, List<Finding> findings) {
             } else {
                 JoinedOutline joined = piece.joined().get();
                 Severity severity = joined.gap() > Closing.MEET ? Severity.CAUTION : Severity.NOTE;
-                findings.add(Finding.of("outline-joined", severity, piece.name())
+                String code = joined.gap() < Closing.TOLD ? "outline-joined" : "outline-joined-over-gaps";
+                findings.add(Finding.of(code, severity, piece.name())
                         .with("count", joined.parts().size())
-                        .with("gap.number", joined.gap()));
+                        .with("gap", joined.gap()));
                 if (joined.doubled() > 0) {
                     findings.add(Finding.of("line-doubled", Severity.NOTE, piece.name())
                             .with("count", joined.doubled()));

@@ -12,6 +12,9 @@ final class Closing {
     /** Ends this near are taken to meet, mm: less than any pen or cutter shows. */
     static final double MEET = 0.01;
 
+    /** A narrower gap would be told as 0, in centimetres or in inches: half of 1/100 in, mm. */
+    static final double TOLD = 0.127;
+
     /** Ends up to this far apart are taken to meet too, with a caution, if the line is much longer, mm. */
     private static final double FORGIVEN = JoinedOutline.TOLERANCE;
 
@@ -37,10 +40,10 @@ final class Closing {
             closed.set(last, joined);
             if (gap > ParsedPath.ROUNDING) {
                 notes.add(Finding.of(
-                                "outline-closed",
+                                gap < TOLD ? "outline-closed" : "outline-closed-over-gap",
                                 gap > MEET ? Severity.CAUTION : Severity.NOTE,
                                 ShapeNames.called(source))
-                        .with("gap.number", gap));
+                        .with("gap", gap));
             }
             return new SubPath(closed, true);
         }

@@ -23,15 +23,10 @@ public final class Lengths {
     private Lengths() {}
 
     /**
-     * The length in the unit, rounded to 0.1 mm or 1/16 in, such as {@code 2.4 cm} or {@code −1 1/2 in}. Less than a
-     * millimetre is told in millimetres, as people say it: {@code 0.5 mm} rather than {@code 0.05 cm}.
+     * The length in the unit, rounded to 0.1 mm or 1/16 in, such as {@code 2.4 cm} or {@code −1 1/2 in}. Small lengths
+     * are in the same unit as large ones: they mostly stand in one sentence, to be compared.
      */
     public static String format(double mm, LengthUnit unit) {
-        if (unit == LengthUnit.CM
-                && Math.abs(mm) < 0.95
-                && !digits(Math.abs(mm), LengthUnit.MM).equals("0")) {
-            return format(mm, LengthUnit.MM);
-        }
         String digits = digits(Math.abs(mm), unit);
         boolean minus = mm < 0 && !digits.equals("0");
         return (minus ? "\u2212" : "") + digits + "\u00a0" + unit.symbol();
@@ -44,7 +39,7 @@ public final class Lengths {
         return plus ? "+" + text : text;
     }
 
-    /** The same as {@link #format} without the unit, and small lengths in the same unit as large ones. */
+    /** The same as {@link #format} without the unit. */
     static String figure(double mm, LengthUnit unit) {
         String digits = digits(Math.abs(mm), unit);
         return mm < 0 && !digits.equals("0") ? "\u2212" + digits : digits;

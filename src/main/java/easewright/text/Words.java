@@ -28,6 +28,11 @@ import java.util.stream.Collectors;
 public final class Words {
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([A-Za-z][A-Za-z0-9_.-]*)\\}");
 
+    private static final String NUMBER = "\\d+ \\d+/\\d+|\\d+/\\d+|\\d+(?:\\.\\d+)?";
+
+    private static final Pattern LENGTH =
+            Pattern.compile("\\b(?<from>" + NUMBER + ")(?: to (?<to>" + NUMBER + "))? (?<unit>mm|cm|in)\\b");
+
     private final ResourceBundle bundle;
     private final LengthUnit unit;
 
@@ -117,6 +122,26 @@ public final class Words {
     /** To the millimetre or 1/16 in: for printed figures, which were rounded before they were converted. */
     public String coarse(double mm) {
         return Lengths.coarse(mm, unit);
+    }
+
+    /** A text from elsewhere with its lengths put into the unit, such as "3 in below the waist"; as coarse as they were. */
+    public String retold(String text) {
+        Matcher length = LENGTH.matcher(text);
+        StringBuilder out = new StringBuilder();
+        while (length.find()) {
+            String from = retold(length.group("from"), length.group("unit"));
+            String to = length.group("to") == null ? "" : " to " + retold(length.group("to"), length.group("unit"));
+            length.appendReplacement(out, Matcher.quoteReplacement(from + to));
+        }
+        return length.appendTail(out).toString();
+    }
+
+    private String retold(String number, String inUnit) {
+        try {
+            return coarse(Lengths.parse(number + " " + inUnit, unit));
+        } catch (Unreadable unreadable) {
+            return number + " " + inUnit;
+        }
     }
 
     /** The unit in words, for what stands above a table. */

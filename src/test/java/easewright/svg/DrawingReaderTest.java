@@ -308,7 +308,7 @@ class DrawingReaderTest {
         assertThat(joined.shapes().get(0).subPaths().get(0).closed()).isTrue();
         assertThat(joined.findings()).singleElement().satisfies(f -> {
             assertThat(f.code()).isEqualTo("outline-closed");
-            assertThat(f.values()).containsEntry("gap.number", 0.005);
+            assertThat(f.values()).containsEntry("gap", 0.005);
         });
         Drawing open = mm("<path d='M0 0H100V100H0V.5'/><path d='M0 0H100'/><path d='M0 0L10 1 20 0'/>");
         assertThat(open.shapes())

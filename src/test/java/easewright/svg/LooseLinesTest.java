@@ -12,6 +12,8 @@ import easewright.geom.Segment;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
+import easewright.text.LengthUnit;
+import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -47,7 +49,10 @@ class LooseLinesTest {
         assertThat(piece.outline().length()).isCloseTo(100 + side + 2 * Math.hypot(50, 5) + 200, within(1e-9));
         assertThat(bare.findings())
                 .singleElement()
-                .satisfies(f -> assertThat(f.values()).containsEntry("count", 4).containsEntry("gap.number", 0.0));
+                .satisfies(f -> assertThat(f.values()).containsEntry("count", 4).containsEntry("gap", 0.0));
+        assertThat(Words.english(LengthUnit.CM).of(bare.findings().get(0)))
+                .as("no gap, so none is told")
+                .doesNotContain("gap");
         assertThat(Drawn.mm(SIDES).findings()).isEmpty();
     }
 
@@ -57,8 +62,9 @@ class LooseLinesTest {
         BarePattern bare = of(gap);
         assertThat(bare.pattern().pieces()).hasSize(1);
         assertThat(bare.findings()).singleElement().satisfies(f -> {
-            assertThat(f.code()).isEqualTo("outline-joined");
-            assertThat((double) f.values().get("gap.number")).isCloseTo(0.2, within(1e-9));
+            assertThat(f.code()).isEqualTo("outline-joined-over-gaps");
+            assertThat(Words.english(LengthUnit.CM).of(f)).contains("gap").contains("0.02\u00a0cm");
+            assertThat((double) f.values().get("gap")).isCloseTo(0.2, within(1e-9));
         });
         assertThat(of(SIDES.replace("x2='110' y2='10'", "x2='109.7' y2='10'"))
                         .pattern()

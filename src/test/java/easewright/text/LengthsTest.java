@@ -138,11 +138,22 @@ class LengthsTest {
     }
 
     @Test
-    void lessThanAMillimetreIsToldInMillimetres() {
-        assertThat(Lengths.format(0.5, LengthUnit.CM)).isEqualTo("0.5\u00a0mm");
-        assertThat(Lengths.signed(-0.3, LengthUnit.CM)).isEqualTo("\u22120.3\u00a0mm");
+    void smallLengthsAreToldInTheUnitThatWasChosen() {
+        assertThat(Lengths.format(0.5, LengthUnit.CM)).isEqualTo("0.05\u00a0cm");
+        assertThat(Lengths.signed(-0.3, LengthUnit.CM)).isEqualTo("\u22120.03\u00a0cm");
         assertThat(Lengths.format(0.01, LengthUnit.CM)).isEqualTo("0\u00a0cm");
         assertThat(Lengths.format(1, LengthUnit.CM)).isEqualTo("0.1\u00a0cm");
+        assertThat(Lengths.format(0.5, LengthUnit.MM)).isEqualTo("0.5\u00a0mm");
+    }
+
+    @Test
+    void lengthsInANoteOfASourceAreRetoldInTheUnit() {
+        Words cm = Words.english(LengthUnit.CM);
+        assertThat(cm.retold("3 in below the waist, seated")).isEqualTo("7.6\u00a0cm below the waist, seated");
+        assertThat(cm.retold("also given as 3/4 to 1 in")).isEqualTo("also given as 1.9\u00a0cm to 2.5\u00a0cm");
+        assertThat(cm.retold("1 1/2 in or 2 in all")).isEqualTo("3.8\u00a0cm or 5.1\u00a0cm all");
+        assertThat(cm.retold("total of a fitted garment, 2 inside")).isEqualTo("total of a fitted garment, 2 inside");
+        assertThat(Words.english(LengthUnit.INCH).retold("from 5 cm")).isEqualTo("from 1 15/16\u00a0in");
     }
 
     @Test

@@ -207,7 +207,7 @@ public record EaseRow(
             when.add(minimum.garment());
         }
         if (!minimum.note().isEmpty()) {
-            when.add(minimum.note());
+            when.add(words.retold(minimum.note()));
         }
         Map<String, Object> values = new TreeMap<>();
         values.put("low", minimum.low());

@@ -63,12 +63,14 @@ final class TiledSheets {
         if (!(order.margin() >= 0) || room < LEAST_AREA + TestSquare.INCHES) {
             throw PrintProblem.of("print-margin-too-wide")
                     .with("paper", order.paper().label())
-                    .with("margin", order.margin());
+                    .with("margin", order.margin())
+                    .with("usual", PrintOrder.MARGIN);
         }
         if (!(order.overlap() >= 0) || order.overlap() > room / 3) {
             throw PrintProblem.of("print-overlap-too-wide")
                     .with("paper", order.paper().label())
                     .with("overlap", order.overlap())
+                    .with("usual", PrintOrder.OVERLAP)
                     .with("most", Math.floor(room / 3));
         }
     }

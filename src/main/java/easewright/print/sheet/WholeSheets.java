@@ -42,7 +42,8 @@ final class WholeSheets {
         if (!(margin >= 0) || room < info.box().width()) {
             throw PrintProblem.of("print-margin-too-wide")
                     .with("paper", paper.label())
-                    .with("margin", margin);
+                    .with("margin", margin)
+                    .with("usual", PrintOrder.MARGIN);
         }
         List<Sheet> sheets = best(paper);
         List<Leaf> leaves = new ArrayList<>();
