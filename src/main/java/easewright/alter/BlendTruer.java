@@ -3,6 +3,7 @@ package easewright.alter;
 import easewright.alter.LaidStroke.Lay;
 import easewright.geom.Curve;
 import easewright.geom.Outline;
+import easewright.geom.Place;
 import easewright.geom.Point;
 import easewright.geom.Segment;
 import easewright.measure.Measures;
@@ -104,13 +105,10 @@ final class BlendTruer implements Trued.Truer {
 
     private static List<Corner> corners(Piece piece, Edge edge, Curve run) {
         List<Corner> corners = new ArrayList<>();
-        double whole = run.length();
-        double along = 0;
         for (int i = 1; i < run.segments().size(); i++) {
             Segment before = run.segments().get(i - 1);
             Segment after = run.segments().get(i);
-            along += before.length();
-            if (before.length() < CRUMB || after.length() < CRUMB) {
+            if (isCrumb(before) || isCrumb(after)) {
                 continue;
             }
             Point in = before.tangent(1);
@@ -120,10 +118,15 @@ final class BlendTruer implements Trued.Truer {
             }
             double turn = Math.atan2(in.cross(out), in.dot(out));
             if (Math.abs(turn) > SEEN && Math.abs(turn) < MEANT) {
-                corners.add(new Corner(piece, edge, after.start(), turn, along / whole));
+                double share = run.lengthTo(new Place(i, 0)) / run.length();
+                corners.add(new Corner(piece, edge, after.start(), turn, share));
             }
         }
         return corners;
+    }
+
+    private static boolean isCrumb(Segment segment) {
+        return segment.start().distance(segment.end()) < CRUMB && segment.length() < CRUMB;
     }
 
     /** Darts and notches bend the line on purpose. */

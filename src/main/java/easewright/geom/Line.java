@@ -25,6 +25,16 @@ public record Line(Point start, Point end) implements Segment {
     }
 
     @Override
+    public boolean hasLength() {
+        return !start.equals(end);
+    }
+
+    @Override
+    public List<Segment> parallel(double distance) {
+        return distance == 0 ? List.of(this) : List.of(new Line(beside(0, distance), beside(1, distance)));
+    }
+
+    @Override
     public double lengthTo(double t) {
         return t * length();
     }

@@ -30,12 +30,28 @@ public sealed interface Segment permits Line, Cubic {
     /** Length along the curve from the start to t, mm. */
     double lengthTo(double t);
 
+    /** Whether it is more than one place. */
+    boolean hasLength();
+
     /** The part from t0 to t1, t0 ≤ t1; this very object for 0 to 1. */
     Segment between(double t0, double t1);
 
     Segment reversed();
 
     Segment transformed(Affine map);
+
+    /** The place at a distance, mm, to the clockwise (on screen) side of the direction of travel at t. */
+    default Point beside(double t, double distance) {
+        return at(t).plus(tangent(t).quarterTurned().times(distance));
+    }
+
+    /**
+     * The line at a distance, mm, to the clockwise (on screen) side of the direction of travel; this very object at 0.
+     * Lines stay lines; cubics become as many cubics as keep the distance true to 1e-7 mm.
+     *
+     * @throws ArithmeticException if the whole segment is one place
+     */
+    List<Segment> parallel(double distance);
 
     /** The parameter of the place nearest to {@code p}. */
     double nearest(Point p);

@@ -35,13 +35,9 @@ record CuttingLine(Outline outline, double[] widths, List<NotchCuts.Cut> notches
         if (!hasAllowance(piece)) {
             return new CuttingLine(closed, new double[0], List.of());
         }
-        List<Segment> drawn = new ArrayList<>();
-        for (Segment segment : closed.segments()) {
-            if (segment.length() > 0) {
-                drawn.add(segment);
-            }
-        }
-        Outline outline = new Outline(drawn);
+        List<Segment> drawn = new ArrayList<>(closed.segments());
+        boolean places = drawn.removeIf(segment -> !segment.hasLength());
+        Outline outline = places ? new Outline(drawn) : closed;
         for (Edge edge : piece.edges()) {
             outline = outline.splitAt(Places.corner(outline, edge.from()));
             outline = outline.splitAt(Places.corner(outline, edge.to()));

@@ -54,7 +54,7 @@ public final class Allowance {
             if (!Double.isFinite(distances[i])) {
                 throw new IllegalArgumentException("A distance is no number");
             }
-            if (drawn.segments().get(i).length() == 0) {
+            if (!drawn.segments().get(i).hasLength()) {
                 throw new IllegalArgumentException("A segment without length has no parallel");
             }
         }
@@ -88,7 +88,7 @@ public final class Allowance {
         }
         int source = onDrawn.segment();
         Segment segment = drawn.segments().get(source);
-        Point across = OffsetSegments.place(segment, onDrawn.t(), side * distances[source]);
+        Point across = segment.beside(onDrawn.t(), side * distances[source]);
         Place best = null;
         double distance = Double.POSITIVE_INFINITY;
         for (int i = 0; i < parts.size(); i++) {

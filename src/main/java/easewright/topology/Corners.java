@@ -57,7 +57,7 @@ final class Corners {
 
     /** The parallel of a drawn segment with a straight lead-in and lead-out. */
     private List<Segment> extended(int i) {
-        List<Segment> parallel = OffsetSegments.of(drawn.segments().get(i), side * distances[i]);
+        List<Segment> parallel = drawn.segments().get(i).parallel(side * distances[i]);
         Point start = parallel.get(0).start();
         Point end = parallel.get(parallel.size() - 1).end();
         Segment source = drawn.segments().get(i);

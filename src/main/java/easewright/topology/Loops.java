@@ -41,7 +41,13 @@ final class Loops {
     }
 
     private static double area(List<Part> parts) {
-        return new Outline(parts.stream().map(Part::segment).toList()).signedArea();
+        // Measured from a corner, not from the far origin, to keep the digits.
+        Point home = parts.get(0).segment().start();
+        double sum = 0;
+        for (Part part : parts) {
+            sum += part.segment().sweptArea(home);
+        }
+        return sum;
     }
 
     /** A stretch from one node to the next. */

@@ -130,4 +130,34 @@ class SegmentsTest {
         assertThat(curve.parameterAtLength(curve.length())).isEqualTo(1);
         assertThat(cubic("1,1 (1,1 1,1) 1,1").parameterAtLength(3)).isZero();
     }
+
+    @Test
+    void theParallelOfACurveIsKeptForTheDistanceAskedForLast() {
+        Cubic curve = new Cubic(new Point(0, 0), new Point(30, 5), new Point(60, 40), new Point(70, 90));
+        List<Segment> ten = curve.parallel(10);
+        assertThat(curve.parallel(10)).isSameAs(ten);
+        List<Segment> fifteen = curve.parallel(15);
+        assertThat(curve.parallel(10)).isEqualTo(ten);
+        for (Segment part : fifteen) {
+            for (double t : new double[] {0, 0.3, 0.5, 0.9}) {
+                Point p = part.at(t);
+                assertThat(curve.at(curve.nearest(p)).distance(p)).isCloseTo(15, within(2e-7));
+            }
+        }
+        assertThat(curve.parallel(0)).containsExactly(curve);
+    }
+
+    @Test
+    void onlyWhatIsOnePlaceHasNoLength() {
+        Point p = new Point(3, 4);
+        Point q = new Point(3, 5);
+        assertThat(new Line(p, p).hasLength()).isFalse();
+        assertThat(new Line(p, q).hasLength()).isTrue();
+        assertThat(new Cubic(p, p, p, p).hasLength()).isFalse();
+        for (Segment some :
+                List.of(new Cubic(p, q, p, p), new Cubic(p, p, q, p), new Cubic(p, p, p, q), new Cubic(p, q, q, p))) {
+            assertThat(some.hasLength()).isTrue();
+            assertThat(some.length()).isPositive();
+        }
+    }
 }

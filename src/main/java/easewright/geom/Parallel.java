@@ -1,18 +1,14 @@
-package easewright.topology;
+package easewright.geom;
 
-import easewright.geom.Cubic;
-import easewright.geom.Line;
-import easewright.geom.Point;
-import easewright.geom.Segment;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The line at a distance from one segment. Lines stay lines; cubics become as many cubics as keep the distance true to
- * {@value #TRUE_TO} mm, each with the exact places and directions of the true parallel at its ends.
+ * The line at a distance from a cubic: as many cubics as keep the distance true to {@value #TRUE_TO} mm, each with the
+ * exact places and directions of the true parallel at its ends.
  */
-final class OffsetSegments {
-    static final double TRUE_TO = 1e-7;
+final class Parallel {
+    private static final double TRUE_TO = 1e-7;
 
     private static final int DEEPEST = 10;
 
@@ -20,33 +16,27 @@ final class OffsetSegments {
     private final double distance;
     private final List<Segment> parts = new ArrayList<>();
 
-    private OffsetSegments(Cubic source, double distance) {
+    private Parallel(Cubic source, double distance) {
         this.source = source;
         this.distance = distance;
     }
 
     /** The parallel at {@code distance} to the clockwise (on screen) side of the direction of travel. */
-    static List<Segment> of(Segment segment, double distance) {
-        if (distance == 0) {
-            return List.of(segment);
-        }
-        if (segment instanceof Cubic cubic) {
-            OffsetSegments offset = new OffsetSegments(cubic, distance);
-            offset.fit(0, 1, 0);
-            return offset.parts;
-        }
-        return List.of(new Line(place(segment, 0, distance), place(segment, 1, distance)));
+    static List<Segment> of(Cubic source, double distance) {
+        Parallel parallel = new Parallel(source, distance);
+        parallel.fit(0, 1, 0);
+        return List.copyOf(parallel.parts);
     }
 
-    static Point place(Segment segment, double t, double distance) {
-        return segment.at(t).plus(segment.tangent(t).quarterTurned().times(distance));
+    private Point beside(double t) {
+        return source.beside(t, distance);
     }
 
     private void fit(double from, double to, int depth) {
         Cubic first = Cubic.hermite(
-                place(source, from, distance),
+                beside(from),
                 slope(from, 1e-5 * (to - from)).times(to - from),
-                place(source, to, distance),
+                beside(to),
                 slope(to, -1e-5 * (to - from)).times(to - from));
         Miss middle = miss(first, 0.5, from, to);
         Cubic cubic = closer(first, middle);
@@ -111,9 +101,7 @@ final class OffsetSegments {
                 + source.control2().distance(source.end());
         if (square < 1e-12 * size * size) {
             // A control place on its end: no curvature there; the slope is taken from a short step inwards.
-            return place(source, t + step, distance)
-                    .minus(place(source, t, distance))
-                    .times(1 / step);
+            return beside(t + step).minus(beside(t)).times(1 / step);
         }
         double bend = d1.cross(source.secondDerivative(t)) / (square * Math.sqrt(square));
         return d1.times(1 - distance * bend);
