@@ -2,8 +2,11 @@ package easewright.editor.file;
 
 import easewright.text.Words;
 import java.io.File;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -16,6 +19,8 @@ import javafx.stage.Window;
 
 /** Asks in dialogs over the window. What cannot be taken back stands apart on the left, where Escape does not reach it. */
 public final class Dialogs implements Asking {
+    private static final List<String> ENDINGS = List.of(".svg", ".svgz", ".pdf", ".html");
+
     private final Window window;
     private final Supplier<Words> words;
 
@@ -34,14 +39,35 @@ public final class Dialogs implements Asking {
     @Override
     public Optional<Path> whereToSave(Path proposed) {
         String name = proposed.getFileName().toString();
-        FileChooser chooser = name.endsWith(".pdf")
-                ? chooser("editor.print.where", "editor.file-kind.pdf", "*.pdf")
-                : name.endsWith(".html")
-                        ? chooser("editor.print.where", "editor.file-kind.html", "*.html")
-                        : chooser("editor.save.title", "editor.file-kind", "*.svg", "*.svgz");
+        String ending = ENDINGS.stream()
+                .filter(name.toLowerCase(Locale.ROOT)::endsWith)
+                .findFirst()
+                .orElse(".svg");
+        FileChooser chooser = ending.equals(".pdf") || ending.equals(".html")
+                ? chooser("editor.print.where", "editor.file-kind" + ending, "*" + ending)
+                : chooser("editor.save.title", "editor.file-kind", "*" + ending);
         chooser.setInitialFileName(name);
         beginIn(chooser, Optional.ofNullable(proposed.getParent()));
-        return Optional.ofNullable(chooser.showSaveDialog(window)).map(File::toPath);
+        while (true) {
+            Optional<Path> chosen =
+                    Optional.ofNullable(chooser.showSaveDialog(window)).map(File::toPath);
+            Optional<Path> file = chosen.map(path -> ending(path, ending));
+            // The chooser has asked about the name that was typed, and not about the one with the ending.
+            if (file.equals(chosen) || !Files.exists(file.get())) {
+                return file;
+            }
+            Meanwhile answer = there(file.get().getFileName().toString());
+            if (answer != Meanwhile.OTHER_NAME) {
+                return file.filter(f -> answer == Meanwhile.REPLACE);
+            }
+        }
+    }
+
+    /** With its ending, without which no other program would know what the file is, nor this one list it again. */
+    static Path ending(Path file, String ending) {
+        String name = file.getFileName().toString();
+        boolean has = name.toLowerCase(Locale.ROOT).endsWith(ending.toLowerCase(Locale.ROOT));
+        return has ? file : file.resolveSibling(name + ending);
     }
 
     /** A folder that is not there would keep the dialog from opening. */
@@ -73,6 +99,15 @@ public final class Dialogs implements Asking {
         answers.put(Meanwhile.REPLACE, button("editor.meanwhile.replace", ButtonBar.ButtonData.LEFT));
         answers.put(Meanwhile.STAY, button("editor.meanwhile.stay", ButtonBar.ButtonData.CANCEL_CLOSE));
         return ask("editor.meanwhile", Map.of("file", file), answers, Meanwhile.STAY);
+    }
+
+    /** What to do where a file is there that the user has not been asked about. */
+    private Meanwhile there(String file) {
+        Map<Meanwhile, ButtonType> answers = new LinkedHashMap<>();
+        answers.put(Meanwhile.OTHER_NAME, button("editor.there.other", ButtonBar.ButtonData.YES));
+        answers.put(Meanwhile.REPLACE, button("editor.meanwhile.replace", ButtonBar.ButtonData.LEFT));
+        answers.put(Meanwhile.STAY, button("editor.meanwhile.stay", ButtonBar.ButtonData.CANCEL_CLOSE));
+        return ask("editor.there", Map.of("file", file), answers, Meanwhile.STAY);
     }
 
     @Override

@@ -44,7 +44,8 @@ final class PrintOptions extends VBox {
         getStyleClass().add("print-options");
         margin = length("margin", choice.margin(), (c, mm) -> c.withMargin(mm));
         overlap = length("overlap", choice.overlap(), (c, mm) -> c.withOverlap(mm));
-        print.getChildren().setAll(surface(), margin, overlap, title("editor.print.pieces"));
+        print.getChildren()
+                .setAll(title("editor.print.paper"), surface(), margin, overlap, title("editor.print.pieces"));
         desk.pattern().pieces().forEach(p -> print.getChildren().add(piece(p)));
         CheckBox oneWay = new CheckBox(words.of("editor.print.one-way"));
         oneWay.setId("print-one-way");
@@ -52,7 +53,10 @@ final class PrintOptions extends VBox {
         oneWay.setOnAction(e -> choose(c -> c.withCloth(c.clothWidth(), oneWay.isSelected())));
         report.getChildren()
                 .setAll(length("cloth", choice.clothWidth(), (c, mm) -> c.withCloth(mm, c.oneWay())), oneWay);
-        VBox uses = new VBox(8, title("editor.print.garment"));
+        Label why = new Label(words.of("editor.print.garment.why"));
+        why.getStyleClass().add("quiet");
+        why.setWrapText(true);
+        VBox uses = new VBox(8, title("editor.print.garment"), why);
         for (Use use : Use.values()) {
             uses.getChildren().add(use(use));
         }

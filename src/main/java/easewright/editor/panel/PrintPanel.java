@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import javafx.css.PseudoClass;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
@@ -22,9 +23,9 @@ import javafx.scene.control.ProgressBar;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.Modality;
 import javafx.stage.Stage;
@@ -79,6 +80,7 @@ public final class PrintPanel {
     private void button(Button button, String id, String key, Runnable act) {
         button.setId(id);
         button.setText(words.of(key));
+        button.setMinWidth(Region.USE_PREF_SIZE);
         button.setTooltip(new Tooltip(words.of(key + ".hint")));
         button.setOnAction(e -> act.run());
     }
@@ -87,11 +89,14 @@ public final class PrintPanel {
         Button close = new Button(words.of("editor.print.close"));
         close.setId("print-close");
         close.setCancelButton(true);
+        close.setMinWidth(Region.USE_PREF_SIZE);
         close.setOnAction(e -> stage.close());
         progress.getChildren().setAll(bar, cancel);
         progress.setAlignment(Pos.CENTER_LEFT);
+        // A button is painted a hair beyond its bounds, and that hair would stay when the row is hidden.
+        progress.setPadding(new Insets(2));
         HBox.setHgrow(bar, Priority.ALWAYS);
-        FlowPane buttons = new FlowPane(8, 8, pdf, page, close);
+        HBox buttons = new HBox(8, pdf, page, Parts.gap(), close);
         VBox foot = new VBox(8, said, progress, buttons);
         foot.getStyleClass().add("print-foot");
         BorderPane side = new BorderPane(options.scrolled());

@@ -41,17 +41,20 @@ public record PaperChoice(
         PROJECTOR
     }
 
-    /** All pieces on joined sheets of A4, or of Letter for those who measure in inches. */
+    private static final double INCH = 25.4;
+
+    /**
+     * All pieces on joined sheets of A4, or of Letter for those who measure in inches, with lengths that are whole in
+     * the unit they are shown in: what is printed is what is said.
+     */
     public static PaperChoice first(boolean inches) {
-        return new PaperChoice(
-                false,
-                inches ? Surface.LETTER : Surface.A4,
-                PrintOrder.MARGIN,
-                PrintOrder.OVERLAP,
-                Set.of(),
-                Set.of(),
-                ReportOrder.CLOTH_WIDTH,
-                false);
+        return inches
+                ? first(Surface.LETTER, 3 * INCH / 8, 3 * INCH / 8, 54 * INCH)
+                : first(Surface.A4, PrintOrder.MARGIN, PrintOrder.OVERLAP, ReportOrder.CLOTH_WIDTH);
+    }
+
+    private static PaperChoice first(Surface surface, double margin, double overlap, double clothWidth) {
+        return new PaperChoice(false, surface, margin, overlap, Set.of(), Set.of(), clothWidth, false);
     }
 
     public PaperChoice {
