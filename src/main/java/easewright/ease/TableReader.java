@@ -36,7 +36,24 @@ final class TableReader {
     private static final List<String> SETTINGS =
             List.of("id", "garment", "level", "cloth", "unit", "source", "standing");
 
+    /** The kinds of level that tables are for. */
+    private static final List<String> LEVELS = Stream.of(LevelKind.values())
+            .filter(k -> k != LevelKind.OTHER)
+            .map(TableReader::words)
+            .toList();
+
     private static final List<String> STANDINGS = List.of("published", "second-hand", "from memory", "common practice");
+
+    /** Settings that can only be one of some words. */
+    private static final Map<String, List<String>> CHOICES = Map.of(
+            "level",
+            LEVELS,
+            "cloth",
+            List.of("woven", "knit"),
+            "unit",
+            List.of("mm", "cm", "in", "percent"),
+            "standing",
+            STANDINGS);
 
     private final String name;
     private final Map<String, String> settings = new HashMap<>();
@@ -44,6 +61,9 @@ final class TableReader {
     private final List<Minimum> minimums = new ArrayList<>();
     private final List<StretchClass> classes = new ArrayList<>();
     private Optional<StretchMargin> margin = Optional.empty();
+
+    /** The number of the line being read. */
+    private int line;
 
     private TableReader(String name) {
         this.name = name;
@@ -54,13 +74,12 @@ final class TableReader {
     }
 
     private EaseTables all(Reader reader) throws EaseTableProblem {
-        int number = 0;
         try (BufferedReader lines = new BufferedReader(reader)) {
-            for (String line = lines.readLine(); line != null; line = lines.readLine()) {
-                number++;
-                String text = line.strip();
+            for (String read = lines.readLine(); read != null; read = lines.readLine()) {
+                line++;
+                String text = read.strip();
                 if (!text.isEmpty() && !text.startsWith("#")) {
-                    take(text, number);
+                    take(text);
                 }
             }
         } catch (IOException e) {
@@ -76,18 +95,18 @@ final class TableReader {
         return new EaseTables(tables, minimums, classes, margin);
     }
 
-    private void take(String text, int number) throws EaseTableProblem {
+    private void take(String text) throws EaseTableProblem {
         int colon = text.indexOf(':');
-        String key = colon < 0 ? "" : text.substring(0, colon).strip();
+        String key = colon < 0 ? "" : text.substring(0, colon).strip().toLowerCase(Locale.ROOT);
         String value = text.substring(colon + 1).strip();
         if (SETTINGS.contains(key)) {
-            settings.put(key, value);
+            settings.put(key, CHOICES.containsKey(key) ? choice(key, value) : value);
             return;
         }
         try {
             row(key, value.split("\\|", -1));
         } catch (IllegalArgumentException | ArrayIndexOutOfBoundsException e) {
-            throw problem("ease-table-line", Map.of("file", name, "line", (long) number, "text", text), e);
+            throw problem("ease-table-line", Map.of("file", name, "line", (long) line, "text", text), e);
         }
     }
 
@@ -107,7 +126,7 @@ final class TableReader {
                         settings.getOrDefault("garment", "any garment"),
                         columns.length > 3 ? columns[3].strip() : "",
                         setting("source"),
-                        columns.length > 4 ? standing(columns[4].strip()) : standing()));
+                        columns.length > 4 ? choice("standing", columns[4].strip()) : standing()));
                 break;
             case "knit-class":
                 classes.add(new StretchClass(
@@ -143,16 +162,10 @@ final class TableReader {
 
     private LevelKind level() throws EaseTableProblem {
         String text = setting("level");
-        for (LevelKind kind : LevelKind.values()) {
-            if (kind != LevelKind.OTHER && words(kind).equalsIgnoreCase(text)) {
-                return kind;
-            }
-        }
-        List<String> known = Stream.of(LevelKind.values())
-                .filter(k -> k != LevelKind.OTHER)
-                .map(TableReader::words)
-                .toList();
-        throw problem("ease-table-level", Map.of("file", name, "level", text, "known", known), null);
+        return Stream.of(LevelKind.values())
+                .filter(kind -> words(kind).equals(text))
+                .findFirst()
+                .orElseThrow();
     }
 
     private static String words(LevelKind kind) {
@@ -160,15 +173,19 @@ final class TableReader {
     }
 
     private String standing() throws EaseTableProblem {
-        return standing(setting("standing"));
+        return setting("standing");
     }
 
-    /** How well a figure is known is shown beside it, and is said in these words only. */
-    private String standing(String text) throws EaseTableProblem {
-        if (!STANDINGS.contains(text)) {
-            throw problem("ease-table-standing", Map.of("file", name, "standing", text, "known", STANDINGS), null);
+    /** The word meant, for a setting that can only be one of some. */
+    private String choice(String setting, String text) throws EaseTableProblem {
+        String word = text.toLowerCase(Locale.ROOT);
+        List<String> known = CHOICES.get(setting);
+        if (!known.contains(word)) {
+            Map<String, Object> values =
+                    Map.of("file", name, "line", (long) line, "setting", setting, "text", text, "known", known);
+            throw problem("ease-table-word", values, null);
         }
-        return text;
+        return word;
     }
 
     private double unit() throws EaseTableProblem {

@@ -4,6 +4,7 @@ import easewright.editor.file.Asking;
 import easewright.editor.file.Dialogs;
 import easewright.editor.file.FileWork;
 import easewright.editor.model.Desk;
+import easewright.editor.model.OwnTables;
 import easewright.editor.model.Sample;
 import easewright.editor.model.Session;
 import easewright.editor.model.Settings;
@@ -58,6 +59,9 @@ public final class EditorApp extends Application {
         Settings settings = Settings.read(folder);
         session = new Session(settings.unit(), settings.dark());
         files = new FileWork(session, asking, settings, folder);
+        if (!settings.tables().isEmpty()) {
+            session.setOwnTables(OwnTables.read(settings.tables()));
+        }
         new EditorWindow(stage, session, files);
         stage.show();
     }

@@ -46,7 +46,11 @@ class OwnTablesTest {
     void isRefusedWithTheReason() throws Exception {
         Run level = Run.of("ease", SKIRT, "--table", table(MINE.replace("hip", "elbow")));
         assertThat(level.code()).isEqualTo(Commands.REFUSED);
-        assertThat(level.err()).contains("\"elbow\"").contains("high hip");
+        assertThat(level.err()).contains("Line 4").contains("\"elbow\"").contains("high hip");
+        Run unit = Run.of("ease", SKIRT, "--table", table(MINE.replace("unit: cm", "unit: inches")));
+        assertThat(unit.err()).contains("Line 5").contains("\"inches\"").contains("in, percent");
+        Run cloth = Run.of("ease", SKIRT, "--table", table(MINE.replace("unit: cm", "cloth: jersey")));
+        assertThat(cloth.err()).contains("\"jersey\"").contains("woven, knit");
         Run standing = Run.of("ease", SKIRT, "--table", table(MINE.replace("common practice", "certain")));
         assertThat(standing.err()).contains("\"certain\"").contains("from memory");
         Path latin = Files.write(folder.resolve("latin.txt"), "source: Müller".getBytes(StandardCharsets.ISO_8859_1));

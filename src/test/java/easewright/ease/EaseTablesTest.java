@@ -148,11 +148,11 @@ class EaseTablesTest {
         assertThat(problem("band: fitted | 3 | 4").values()).containsEntry("setting", "unit");
         assertThat(problem(head + "band: a | 3 | 4\nband: b | 2 | 5").code()).isEqualTo("ease-table-bands");
         assertThat(problem(head.replace("hip", "elbow") + "band: a | 3 | 4").code())
-                .isEqualTo("ease-table-level");
+                .isEqualTo("ease-table-word");
         assertThat(problem(head.replace("published", "certain") + "band: a | 3 | 4")
                         .code())
-                .isEqualTo("ease-table-standing");
-        assertThat(problem(head + "minimum: hip | 2 | - | - | certain").code()).isEqualTo("ease-table-standing");
+                .isEqualTo("ease-table-word");
+        assertThat(problem(head + "minimum: hip | 2 | - | - | certain").code()).isEqualTo("ease-table-word");
     }
 
     private static EaseTableProblem problem(String text) {
@@ -202,7 +202,7 @@ class EaseTablesTest {
         assertThat(band(head + "unit: percent\nband: x | -5 | 7.5").to()).hasValue(7.5);
         assertThat(band(head + "unit: cm\nband: x | - 1/2 | 7").from()).isEqualTo(-5);
         assertThat(band(head + "unit: in\nband: x | 1 | 2 1/2").to()).hasValue(63.5);
-        assertThat(problem(head + "unit: ell\nband: x | 1 | 2").code()).isEqualTo("ease-table-line");
+        assertThat(problem(head + "unit: ell\nband: x | 1 | 2").code()).isEqualTo("ease-table-word");
         assertThat(problem(head + "unit: mm\n: 5").code()).isEqualTo("ease-table-line");
         assertThat(problem(head + "unit: mm\nband x 1 2").code()).isEqualTo("ease-table-line");
     }

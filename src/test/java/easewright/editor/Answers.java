@@ -11,6 +11,7 @@ import java.util.Optional;
 /** Gives the answers laid ready, and remembers what was asked. An answer that was not laid ready is "stay". */
 final class Answers implements Asking {
     final Deque<Path> toOpen = new ArrayDeque<>();
+    final Deque<Path> tables = new ArrayDeque<>();
     final Deque<Path> toSave = new ArrayDeque<>();
     final Deque<Leave> leave = new ArrayDeque<>();
     final Deque<Meanwhile> meanwhile = new ArrayDeque<>();
@@ -21,6 +22,12 @@ final class Answers implements Asking {
     public Optional<Path> whichToOpen(Optional<Path> folder) {
         asked.add("open");
         return Optional.ofNullable(toOpen.poll());
+    }
+
+    @Override
+    public Optional<Path> whichTable(Optional<Path> folder) {
+        asked.add("table");
+        return Optional.ofNullable(tables.poll());
     }
 
     @Override

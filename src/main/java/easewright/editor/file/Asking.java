@@ -13,6 +13,13 @@ public interface Asking {
     Optional<Path> whichToOpen(Optional<Path> folder);
 
     /**
+     * An ease table of the user's own; empty for none after all.
+     *
+     * @param folder where to begin
+     */
+    Optional<Path> whichTable(Optional<Path> folder);
+
+    /**
      * Where to save; empty for nowhere after all.
      *
      * @param proposed a name, and where it is absolute the folder to begin in

@@ -37,6 +37,15 @@ public final class Dialogs implements Asking {
     }
 
     @Override
+    public Optional<Path> whichTable(Optional<Path> folder) {
+        FileChooser chooser = chooser("editor.tables.title", "editor.file-kind.table", "*.txt");
+        chooser.getExtensionFilters()
+                .add(new FileChooser.ExtensionFilter(words.get().of("editor.file-kind.any"), "*.*"));
+        beginIn(chooser, folder);
+        return Optional.ofNullable(chooser.showOpenDialog(window)).map(File::toPath);
+    }
+
+    @Override
     public Optional<Path> whereToSave(Path proposed) {
         String name = proposed.getFileName().toString();
         String ending = ENDINGS.stream()

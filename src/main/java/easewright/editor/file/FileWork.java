@@ -1,5 +1,6 @@
 package easewright.editor.file;
 
+import easewright.ease.EaseTables;
 import easewright.editor.mark.LayerChoice;
 import easewright.editor.model.Desk;
 import easewright.editor.model.OpenFile;
@@ -45,6 +46,7 @@ public final class FileWork {
         this.failures = new Failures(session);
         this.saving = new Saving(session, asking, background, safe, remembered, failures);
         session.deskProperty().addListener((o, before, now) -> remembered.see(now));
+        session.ownTablesProperty().addListener((o, before, now) -> remembered.tables(now.files()));
     }
 
     /** Where the user is asked about files. */
@@ -110,10 +112,11 @@ public final class FileWork {
     /** Only what can be opened is worth a question: until it is read, what lies on the table stays. */
     private void read(Callable<SvgFile> reading, Optional<Path> path, String name) {
         session.hush();
+        EaseTables tables = session.ownTables().all();
         background.whileWaiting(
                 "reading",
                 name,
-                () -> Opened.of(new OpenFile(reading.call(), path, name)),
+                () -> Opened.of(new OpenFile(reading.call(), path, name), tables),
                 opened -> leaving(
                         () -> laid(opened),
                         // Saved over what was just read, perhaps.
@@ -155,10 +158,11 @@ public final class FileWork {
      */
     public void restore(KeptWork work, Runnable done) {
         String name = Failures.name(work.original());
+        EaseTables tables = session.ownTables().all();
         background.whileWaiting(
                 "reading",
                 name,
-                () -> kept(work, name),
+                () -> kept(work, name, tables),
                 opened -> leaving(
                         () -> {
                             restored(work, opened);
@@ -168,12 +172,12 @@ public final class FileWork {
                 problem -> failures.tell(problem, name));
     }
 
-    private static Opened kept(KeptWork work, String name) throws SvgProblem {
+    private static Opened kept(KeptWork work, String name, EaseTables tables) throws SvgProblem {
         // Where the file was changed since, its place is not taken for granted: the user says where to save.
         boolean itsPlace = work.original().isAbsolute() && !work.originalChanged();
         Optional<Path> path = itsPlace ? Optional.of(work.original()) : Optional.empty();
         SvgFile svg = SvgFile.read(work.bytes(), name);
-        return Opened.of(new OpenFile(svg, path, name, path.flatMap(Saving::onDisk)));
+        return Opened.of(new OpenFile(svg, path, name, path.flatMap(Saving::onDisk)), tables);
     }
 
     private void restored(KeptWork work, Opened opened) {

@@ -6,7 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 
-/** What is remembered from one time to the next: how lengths are written, light or dark, files opened lately. */
+/** What is remembered from one time to the next: how lengths are written, light or dark, files opened lately, ease tables. */
 final class Remembered {
     private final Path folder;
     private Settings settings;
@@ -21,6 +21,10 @@ final class Remembered {
 
     void see(Desk desk) {
         put(settings.withUnit(desk.unit()).withDark(desk.dark()));
+    }
+
+    void tables(List<Path> own) {
+        put(settings.withTables(own));
     }
 
     void used(Path file) {

@@ -1,5 +1,6 @@
 package easewright.editor.model;
 
+import easewright.ease.EaseTables;
 import easewright.history.History;
 import easewright.pattern.Level;
 import easewright.pattern.Pattern;
@@ -186,6 +187,15 @@ public record Desk(
     /** With another size at work; what was wanted is tried there. */
     Desk withSize(String size) {
         Reading other = Reading.of(pattern(), reading.tables(), Optional.of(size));
+        return new Desk(file, history, other, wanted, Optional.empty(), pointed, notice, unit, dark).withWanted(wanted);
+    }
+
+    /** Judged by other ease tables; a wish is tried anew. */
+    Desk withTables(EaseTables tables) {
+        if (tables == reading.tables()) {
+            return this;
+        }
+        Reading other = Reading.of(pattern(), tables, size());
         return new Desk(file, history, other, wanted, Optional.empty(), pointed, notice, unit, dark).withWanted(wanted);
     }
 

@@ -29,6 +29,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 public final class Session {
     private final ReadOnlyObjectWrapper<Desk> desk;
     private final Picking picking = new Picking();
+    private final ReadOnlyObjectWrapper<OwnTables> ownTables = new ReadOnlyObjectWrapper<>(OwnTables.NONE);
 
     public Session(LengthUnit unit, boolean dark) {
         desk = new ReadOnlyObjectWrapper<>(Desk.empty(unit, dark));
@@ -51,14 +52,31 @@ public final class Session {
         desk.set(step.apply(desk.get()));
     }
 
+    /** The user's own ease tables. */
+    public ReadOnlyObjectProperty<OwnTables> ownTablesProperty() {
+        return ownTables.getReadOnlyProperty();
+    }
+
+    public OwnTables ownTables() {
+        return ownTables.get();
+    }
+
+    /** Goes by these tables of the user's own from now on, and judges what lies on the table by them. */
+    public void setOwnTables(OwnTables changed) {
+        ownTables.set(changed);
+        change(d -> d.withTables(changed.all()));
+    }
+
     /** Puts a file on the table in place of what lies there, with its first level at work. */
     public void open(Opened opened) {
-        change(d -> Desk.of(opened, d.unit(), d.dark()));
+        change(d -> Desk.of(opened, d.unit(), d.dark()).withTables(ownTables().all()));
     }
 
     /** Puts work on the table that was never saved, such as what a crash left behind. */
     public void restore(Opened opened) {
-        change(d -> Desk.of(opened, d.unit(), d.dark()).withUnsaved());
+        change(d -> Desk.of(opened, d.unit(), d.dark())
+                .withTables(ownTables().all())
+                .withUnsaved());
     }
 
     /** Puts the level to work: highlighted on the table and ready in "this much, here". */

@@ -13,15 +13,16 @@ import java.util.Optional;
 import java.util.Properties;
 
 /**
- * What the editor remembers from one day to the next: unit, light or dark, files opened lately. Kept in one small text
+ * What the editor remembers from one day to the next: unit, light or dark, files opened lately, ease tables of one's own. Kept in one small text
  * file; if it cannot be read or written the editor works all the same, with what it has.
  */
-public record Settings(LengthUnit unit, boolean dark, List<Path> recent) {
+public record Settings(LengthUnit unit, boolean dark, List<Path> recent, List<Path> tables) {
     private static final int REMEMBERED = 6;
-    public static final Settings FIRST = new Settings(LengthUnit.CM, false, List.of());
+    public static final Settings FIRST = new Settings(LengthUnit.CM, false, List.of(), List.of());
 
     public Settings {
         recent = List.copyOf(recent);
+        tables = List.copyOf(tables);
     }
 
     /** The folder for such files: {@code XDG_STATE_HOME} or its usual place below the home folder. */
@@ -41,12 +42,18 @@ public record Settings(LengthUnit unit, boolean dark, List<Path> recent) {
         } catch (IOException | IllegalArgumentException e) {
             return FIRST;
         }
-        List<Path> recent = new ArrayList<>();
-        for (int i = 0; i < REMEMBERED; i++) {
-            path(kept.getProperty("recent." + i)).ifPresent(recent::add);
-        }
         LengthUnit unit = LengthUnit.named(kept.getProperty("unit", "cm")).orElse(LengthUnit.CM);
-        return new Settings(unit, Boolean.parseBoolean(kept.getProperty("dark")), recent);
+        return new Settings(
+                unit, Boolean.parseBoolean(kept.getProperty("dark")), paths(kept, "recent."), paths(kept, "table."));
+    }
+
+    /** Those numbered from 0 without a gap. */
+    private static List<Path> paths(Properties kept, String name) {
+        List<Path> paths = new ArrayList<>();
+        for (int i = 0; kept.containsKey(name + i); i++) {
+            path(kept.getProperty(name + i)).ifPresent(paths::add);
+        }
+        return paths;
     }
 
     private static Optional<Path> path(String text) {
@@ -65,6 +72,9 @@ public record Settings(LengthUnit unit, boolean dark, List<Path> recent) {
         for (int i = 0; i < recent.size(); i++) {
             kept.setProperty("recent." + i, recent.get(i).toString());
         }
+        for (int i = 0; i < tables.size(); i++) {
+            kept.setProperty("table." + i, tables.get(i).toString());
+        }
         try {
             Files.createDirectories(folder);
             try (OutputStream out = Files.newOutputStream(folder.resolve("settings.properties"))) {
@@ -77,11 +87,11 @@ public record Settings(LengthUnit unit, boolean dark, List<Path> recent) {
     }
 
     public Settings withUnit(LengthUnit changed) {
-        return new Settings(changed, dark, recent);
+        return new Settings(changed, dark, recent, tables);
     }
 
     public Settings withDark(boolean lamp) {
-        return new Settings(unit, lamp, recent);
+        return new Settings(unit, lamp, recent, tables);
     }
 
     /** With the file put first among the recent ones. */
@@ -90,6 +100,10 @@ public record Settings(LengthUnit unit, boolean dark, List<Path> recent) {
         Path absolute = file.toAbsolutePath().normalize();
         files.remove(absolute);
         files.add(0, absolute);
-        return new Settings(unit, dark, files.subList(0, Math.min(REMEMBERED, files.size())));
+        return new Settings(unit, dark, files.subList(0, Math.min(REMEMBERED, files.size())), tables);
+    }
+
+    public Settings withTables(List<Path> own) {
+        return new Settings(unit, dark, recent, own);
     }
 }

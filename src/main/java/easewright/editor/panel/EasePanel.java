@@ -1,5 +1,7 @@
 package easewright.editor.panel;
 
+import easewright.ease.EaseTables;
+import easewright.editor.file.Asking;
 import easewright.editor.model.Desk;
 import easewright.editor.model.EasePage;
 import easewright.editor.model.EaseRow;
@@ -37,11 +39,12 @@ public final class EasePanel extends ScrollPane {
     private final Label legend = new Label();
     private List<Object> sourcesShown = List.of();
     private Pattern known;
+    private EaseTables tables;
     private Garments garments;
     private boolean showing;
     private String seen = "";
 
-    public EasePanel(Session session) {
+    public EasePanel(Session session, Asking asking) {
         this.session = session;
         setId("ease-sheet");
         setFitToWidth(true);
@@ -77,7 +80,15 @@ public final class EasePanel extends ScrollPane {
         legend.setWrapText(true);
         legend.getStyleClass().add("quiet");
         sizes = new SizeChoice(session);
-        setContent(new VBox(sizes, heads, none, rows, new ClothPanel(session), judged, sources));
+        setContent(new VBox(
+                sizes,
+                heads,
+                none,
+                rows,
+                new ClothPanel(session),
+                judged,
+                new OwnTablesView(session, asking),
+                sources));
         viewportBoundsProperty().addListener(o -> Platform.runLater(this::reveal));
         session.deskProperty().addListener((o, before, now) -> show(now));
         show(session.desk());
@@ -89,9 +100,10 @@ public final class EasePanel extends ScrollPane {
             heads(words);
         }
         sizes.show(desk);
-        if (desk.pattern() != known) {
+        if (desk.pattern() != known || desk.reading().tables() != tables) {
             known = desk.pattern();
-            garments = Garments.of(known, desk.reading().tables());
+            tables = desk.reading().tables();
+            garments = Garments.of(known, tables);
         }
         EasePage page = EasePage.of(desk);
         none.setText(words.of("editor.ease.none"));

@@ -41,7 +41,7 @@ public final class SheetPanel extends VBox {
         setId("sheet");
         getStyleClass().add("sheet");
         pages.put("marks", new MarksPanel(session, marker, files, table::show, () -> turnTo("ease")));
-        pages.put("ease", new EasePanel(session));
+        pages.put("ease", new EasePanel(session, files.asking()));
         pages.put("rings", new RingsPanel(session));
         pages.put("size", new SizePanel(session));
         pages.put("changes", new ChangesPanel(session));

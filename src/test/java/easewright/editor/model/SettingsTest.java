@@ -7,6 +7,7 @@ import easewright.text.LengthUnit;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -19,11 +20,13 @@ class SettingsTest {
         Settings settings = Settings.FIRST
                 .withUnit(LengthUnit.INCH)
                 .withDark(true)
+                .withTables(List.of(folder.resolve("mine.txt"), folder.resolve("lost.txt")))
                 .withRecent(folder.resolve("a.svg"))
                 .withRecent(folder.resolve("b.svg"))
                 .withRecent(folder.resolve("a.svg"));
         assertThat(settings.write(folder)).isTrue();
         assertThat(Settings.read(folder)).isEqualTo(settings);
+        assertThat(Settings.read(folder).tables()).hasSize(2);
         assertThat(settings.recent()).containsExactly(folder.resolve("a.svg"), folder.resolve("b.svg"));
     }
 

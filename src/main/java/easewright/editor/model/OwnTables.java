@@ -1,0 +1,83 @@
+package easewright.editor.model;
+
+import easewright.ease.EaseTableProblem;
+import easewright.ease.EaseTables;
+import easewright.ease.TableFile;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The user's own ease tables, beside those that came with the program. Immutable. */
+public final class OwnTables {
+    public static final OwnTables NONE = new OwnTables(List.of());
+
+    private final List<Entry> entries;
+    private final EaseTables all;
+
+    /**
+     * One table file.
+     *
+     * @param tables  what it holds; empty where it cannot be used
+     * @param problem why not
+     */
+    public record Entry(Path file, Optional<EaseTables> tables, Optional<EaseTableProblem> problem) {
+        private static Entry read(Path file) {
+            Path place = file.toAbsolutePath().normalize();
+            try {
+                EaseTables read = TableFile.read(place, place.getFileName().toString());
+                return new Entry(place, Optional.of(read), Optional.empty());
+            } catch (EaseTableProblem problem) {
+                return new Entry(place, Optional.empty(), Optional.of(problem));
+            }
+        }
+    }
+
+    private OwnTables(List<Entry> entries) {
+        this.entries = List.copyOf(entries);
+        EaseTables joined = EaseTables.standard();
+        for (Entry entry : entries) {
+            joined = entry.tables().isPresent() ? joined.with(entry.tables().get()) : joined;
+        }
+        this.all = joined;
+    }
+
+    /** Reads the files; one that cannot be used is there with the reason. */
+    public static OwnTables read(List<Path> files) {
+        return files.isEmpty()
+                ? NONE
+                : new OwnTables(files.stream().map(Entry::read).toList());
+    }
+
+    /** With a file more, or if it was there already, with what it holds now. */
+    public OwnTables with(Path file) {
+        Entry added = Entry.read(file);
+        List<Entry> more = new ArrayList<>(entries);
+        int at = files().indexOf(added.file());
+        if (at < 0) {
+            more.add(added);
+        } else {
+            more.set(at, added);
+        }
+        return new OwnTables(more);
+    }
+
+    public OwnTables without(Path file) {
+        return new OwnTables(
+                entries.stream().filter(e -> !e.file().equals(file)).toList());
+    }
+
+    /** In the order in which they were added. */
+    public List<Entry> entries() {
+        return entries;
+    }
+
+    public List<Path> files() {
+        return entries.stream().map(Entry::file).toList();
+    }
+
+    /** The tables of the program and, after them, those of the user that can be used. */
+    public EaseTables all() {
+        return all;
+    }
+}

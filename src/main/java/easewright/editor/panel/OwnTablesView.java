@@ -1,0 +1,96 @@
+package easewright.editor.panel;
+
+import easewright.editor.file.Asking;
+import easewright.editor.model.OwnTables;
+import easewright.editor.model.Session;
+import easewright.editor.model.TableWords;
+import easewright.text.Words;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javafx.css.PseudoClass;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** The user's own ease tables: which there are, what is wrong with them, another one, one less. */
+final class OwnTablesView extends VBox {
+    private static final PseudoClass BAD = PseudoClass.getPseudoClass("bad");
+
+    private final Session session;
+    private final Button add = new Button();
+
+    OwnTablesView(Session session, Asking asking) {
+        super(6);
+        this.session = session;
+        setId("own-tables");
+        getStyleClass().add("own-tables");
+        Words words = session.desk().words();
+        add.setId("add-table");
+        add.setText(words.of("editor.tables.add"));
+        add.getStyleClass().add("small");
+        Hints.on(add, words.of("editor.tables.add.hint"));
+        add.setOnAction(e -> asking.whichTable(folder()).ifPresent(this::read));
+        session.ownTablesProperty().addListener((o, before, now) -> show(now));
+        session.deskProperty().addListener((o, before, now) -> {
+            if (before.reading().sheet().garment() != now.reading().sheet().garment()) {
+                show(session.ownTables());
+            }
+        });
+        show(session.ownTables());
+    }
+
+    /** Where the last table lies. */
+    private Optional<Path> folder() {
+        List<Path> files = session.ownTables().files();
+        return files.isEmpty()
+                ? Optional.empty()
+                : Optional.ofNullable(files.get(files.size() - 1).getParent());
+    }
+
+    private void read(Path file) {
+        session.setOwnTables(session.ownTables().with(file));
+    }
+
+    private void show(OwnTables tables) {
+        getChildren().clear();
+        tables.entries().forEach(entry -> getChildren().add(row(entry)));
+        getChildren().add(add);
+    }
+
+    private VBox row(OwnTables.Entry entry) {
+        Words words = session.desk().words();
+        String file = entry.file().getFileName().toString();
+        Label name = new Label(file);
+        name.setMaxWidth(Double.MAX_VALUE);
+        Hints.on(name, entry.file().toString());
+        HBox.setHgrow(name, Priority.ALWAYS);
+        Button again = button("again", file, words);
+        again.setOnAction(e -> read(entry.file()));
+        Button remove = button("remove", file, words);
+        remove.setOnAction(e -> {
+            session.setOwnTables(session.ownTables().without(entry.file()));
+            add.requestFocus();
+        });
+        HBox line = new HBox(6, name, again, remove);
+        line.setAlignment(Pos.CENTER_LEFT);
+        Label said = new Label(TableWords.of(entry, session.desk()));
+        said.setWrapText(true);
+        said.getStyleClass().addAll("quiet", "table-said");
+        said.pseudoClassStateChanged(BAD, entry.problem().isPresent());
+        return new VBox(1, line, said);
+    }
+
+    private static Button button(String what, String file, Words words) {
+        Button button = new Button(words.of("editor.tables." + what));
+        button.getStyleClass().addAll("small", "table-" + what);
+        button.setMinWidth(USE_PREF_SIZE);
+        button.setAccessibleText(words.of("editor.tables." + what + ".name", Map.of("file", file)));
+        Hints.on(button, words.of("editor.tables." + what + ".hint"));
+        return button;
+    }
+}

@@ -1,0 +1,107 @@
+package easewright.editor.model;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import easewright.ease.EaseTables;
+import easewright.text.LengthUnit;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Ease tables of one's own in the window. */
+class OwnTablesSessionTest {
+    private static final String MINE = """
+            id: mine
+            garment: skirt, kilt
+            level: hip
+            unit: cm
+            source: my notebook
+            standing: common practice
+            band: as I like it | 4 | 6
+            """;
+
+    @TempDir
+    private Path folder;
+
+    private final Session session = new Session(LengthUnit.CM, false);
+    private Path file;
+
+    @BeforeEach
+    void openTheSkirt() throws Exception {
+        file = Files.writeString(folder.resolve("mine.txt"), MINE);
+        open();
+    }
+
+    private void open() throws Exception {
+        Sample skirt = Sample.all().get(0);
+        session.open(Opened.of(new OpenFile(skirt.read(), Optional.empty(), skirt.fileName())));
+    }
+
+    private boolean speaks() {
+        return EasePage.of(session.desk()).rows().stream()
+                .flatMap(row -> row.classes().stream())
+                .anyMatch(said -> said.startsWith("as I like it with 5\u00a0cm"));
+    }
+
+    private String said() {
+        return TableWords.of(session.ownTables().entries().get(0), session.desk());
+    }
+
+    /** The sample skirt has 5 cm at the hip. */
+    @Test
+    void speakBesideTheOthersUntilTheyAreRemoved() throws Exception {
+        session.setOwnTables(session.ownTables().with(file));
+        assertThat(speaks()).isTrue();
+        assertThat(said()).contains("classes at hip (skirt, kilt)").doesNotContain("Nothing");
+        assertThat(Garments.of(
+                                session.desk().pattern(),
+                                session.desk().reading().tables())
+                        .choices())
+                .contains("kilt");
+        assertThat(session.desk().history().canUndo()).isFalse();
+        open();
+        assertThat(speaks()).as("on the next file too").isTrue();
+        session.setGarment("coat");
+        assertThat(said()).contains("Nothing of it is for this garment");
+        session.undo();
+        session.setOwnTables(
+                session.ownTables().without(session.ownTables().files().get(0)));
+        assertThat(speaks()).isFalse();
+        assertThat(session.desk().reading().tables()).isSameAs(EaseTables.standard());
+    }
+
+    @Test
+    void holdWhileAChangeIsTried() throws Exception {
+        session.setOwnTables(session.ownTables().with(file));
+        session.chooseLevel("hip");
+        session.want(session.desk().wanted().orElseThrow().withAmount(5));
+        assertThat(session.desk().shownTrial()).isPresent();
+        assertThat(EasePage.of(session.desk()).rows().get(1).classes())
+                .anyMatch(said -> said.startsWith("as I like it with 5.5\u00a0cm"));
+        session.setOwnTables(OwnTables.NONE);
+        assertThat(session.desk().shownTrial()).as("what is tried stays").isPresent();
+        assertThat(speaks()).isFalse();
+    }
+
+    @Test
+    void areThereWithTheirFaultAndCanBeReadAgain() throws Exception {
+        Files.writeString(file, MINE.replace("cm", "ell"));
+        session.setOwnTables(OwnTables.read(List.of(file, folder.resolve("lost.txt"))));
+        assertThat(session.ownTables().entries()).hasSize(2);
+        assertThat(said())
+                .contains("Line 4")
+                .contains("mine.txt")
+                .contains("\"ell\"")
+                .contains("cm, in");
+        assertThat(TableWords.of(session.ownTables().entries().get(1), session.desk()))
+                .contains("lost.txt");
+        Files.writeString(file, MINE);
+        session.setOwnTables(session.ownTables().with(file));
+        assertThat(session.ownTables().entries()).hasSize(2);
+        assertThat(speaks()).isTrue();
+    }
+}
