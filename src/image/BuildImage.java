@@ -68,7 +68,7 @@ public final class BuildImage {
         Path icon = Icon.write(Files.createDirectories(target.resolve("image-icon")), system);
         List<String> jars = new ArrayList<>();
         try (Stream<Path> libraries = Files.list(target.resolve("lib"))) {
-            for (Path jar : libraries.sorted().toList()) {
+            for (Path jar : libraries.filter(BuildImage::isJar).sorted().toList()) {
                 jars.add(unpackNative(jar, input).toString());
             }
         }
@@ -87,6 +87,10 @@ public final class BuildImage {
                 "--add-modules", modules(main, jars),
                 "--jlink-options", jlinkOptions());
         return out.resolve(system.equals("mac") ? NAME + ".app" : NAME);
+    }
+
+    private static boolean isJar(Path file) {
+        return file.getFileName().toString().endsWith(".jar");
     }
 
     private String jlinkOptions() {

@@ -62,8 +62,13 @@ public final class EaseTables {
         return Standard.TABLES;
     }
 
+    /** No table at all. */
+    public static EaseTables none() {
+        return new EaseTables(List.of(), List.of(), List.of(), Optional.empty());
+    }
+
     private static EaseTables readAll() {
-        EaseTables all = new EaseTables(List.of(), List.of(), List.of(), Optional.empty());
+        EaseTables all = none();
         try (BufferedReader index = new BufferedReader(open(INDEX))) {
             for (String name = index.readLine(); name != null; name = index.readLine()) {
                 if (!name.isBlank() && !name.startsWith("#")) {

@@ -17,6 +17,7 @@ import easewright.editor.panel.SheetPanel;
 import easewright.editor.panel.StartPanel;
 import easewright.editor.panel.TopBar;
 import easewright.editor.panel.ViewButtons;
+import java.net.URL;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -67,7 +68,7 @@ final class EditorWindow {
         ViewButtons view = new ViewButtons(session, table, marker);
         HintBar hint = new HintBar(session, marker);
         BusyBar busy = new BusyBar(session, files.background());
-        LegendBar legend = new LegendBar(table.seenProperty());
+        LegendBar legend = new LegendBar(session);
         StackPane middle = new StackPane(table, view, legend, hint, busy);
         NoticeBar notice = new NoticeBar(session, view, middle);
         middle.getChildren().add(notice);
@@ -157,10 +158,18 @@ final class EditorWindow {
         String now = dark ? "by-lamp" : "by-day";
         List<String> classes = root.getStyleClass();
         if (!classes.contains(now)) {
-            Application.setUserAgentStylesheet((dark ? new PrimerDark() : new PrimerLight()).getUserAgentStylesheet());
+            Application.setUserAgentStylesheet(theme(now, dark));
             classes.removeAll(List.of("by-day", "by-lamp"));
             classes.add(now);
         }
+    }
+
+    /** What the build has made of the theme for this window, or the whole of it where it has not. */
+    private static String theme(String light, boolean dark) {
+        URL made = EditorWindow.class.getResource(light + ".bss");
+        return made != null
+                ? made.toExternalForm()
+                : (dark ? new PrimerDark() : new PrimerLight()).getUserAgentStylesheet();
     }
 
     private void keys() {

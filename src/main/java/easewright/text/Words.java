@@ -1,17 +1,11 @@
 package easewright.text;
 
 import easewright.pattern.Finding;
-import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.Reader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.Collection;
 import java.util.Locale;
 import java.util.Map;
 import java.util.MissingResourceException;
 import java.util.Optional;
-import java.util.PropertyResourceBundle;
 import java.util.ResourceBundle;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
@@ -26,28 +20,22 @@ import java.util.stream.Collectors;
  * {@code amount}: {@code .coarse} to the millimetre, {@code .part} as one of several that must add up.
  */
 public final class Words {
-    private static final Pattern PLACEHOLDER = Pattern.compile("\\{([A-Za-z][A-Za-z0-9_.-]*)\\}");
-
-    private static final String NUMBER = "\\d+ \\d+/\\d+|\\d+/\\d+|\\d+(?:\\.\\d+)?";
-
-    private static final Pattern LENGTH =
-            Pattern.compile("\\b(?<from>" + NUMBER + ")(?: to (?<to>" + NUMBER + "))? (?<unit>mm|cm|in)\\b");
-
     private final ResourceBundle bundle;
     private final LengthUnit unit;
 
     /** Read once, on first use; by itself rather than by search, since there is one language so far. */
     private static final class English {
-        static final ResourceBundle BUNDLE = read();
+        static final ResourceBundle BUNDLE = new Lines("messages.properties");
+    }
 
-        private static ResourceBundle read() {
-            try (Reader in = new InputStreamReader(
-                    Words.class.getResourceAsStream("messages.properties"), StandardCharsets.UTF_8)) {
-                return new PropertyResourceBundle(in);
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
-        }
+    /** What is looked for in lines that have values; most have none, and none waits for these. */
+    private static final class Sought {
+        static final Pattern PLACEHOLDER = Pattern.compile("\\{([A-Za-z][A-Za-z0-9_.-]*)\\}");
+
+        private static final String NUMBER = "\\d+ \\d+/\\d+|\\d+/\\d+|\\d+(?:\\.\\d+)?";
+
+        static final Pattern LENGTH =
+                Pattern.compile("\\b(?<from>" + NUMBER + ")(?: to (?<to>" + NUMBER + "))? (?<unit>mm|cm|in)\\b");
     }
 
     private Words(ResourceBundle bundle, LengthUnit unit) {
@@ -81,7 +69,10 @@ public final class Words {
         } catch (MissingResourceException e) {
             return values.isEmpty() ? key : key + " " + shown(values);
         }
-        Matcher place = PLACEHOLDER.matcher(line);
+        if (line.indexOf('{') < 0) {
+            return line;
+        }
+        Matcher place = Sought.PLACEHOLDER.matcher(line);
         StringBuilder out = new StringBuilder();
         while (place.find()) {
             String name = place.group(1);
@@ -126,7 +117,7 @@ public final class Words {
 
     /** A text from elsewhere with its lengths put into the unit, such as "3 in below the waist"; as coarse as they were. */
     public String retold(String text) {
-        Matcher length = LENGTH.matcher(text);
+        Matcher length = Sought.LENGTH.matcher(text);
         StringBuilder out = new StringBuilder();
         while (length.find()) {
             String from = retold(length.group("from"), length.group("unit"));

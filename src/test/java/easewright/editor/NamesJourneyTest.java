@@ -10,14 +10,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javafx.scene.AccessibleAttribute;
 import javafx.scene.Node;
 import javafx.scene.Parent;
+import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.ComboBoxBase;
 import javafx.scene.control.Control;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextField;
+import javafx.scene.control.Tooltip;
 import javafx.stage.Stage;
+import javafx.stage.Window;
 import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.Start;
@@ -58,8 +62,7 @@ class NamesJourneyTest extends Journey {
         List<String> faults = new ArrayList<>();
         for (Control control : controls()) {
             String name = name(control);
-            String hint =
-                    control.getTooltip() == null ? "" : control.getTooltip().getText();
+            String hint = (String) control.queryAccessibleAttribute(AccessibleAttribute.HELP);
             if (name.strip().length() < 2 || isKey(name)) {
                 faults.add("no name: " + control);
             }
@@ -72,6 +75,18 @@ class NamesJourneyTest extends Journey {
 
     private static boolean isKey(String words) {
         return words.contains("editor.") || words.contains(".setting.") || words.contains("{");
+    }
+
+    @Test
+    void aHintComesToThePointer(FxRobot robot) throws Exception {
+        WaitForAsyncUtils.waitForFxEvents();
+        Button open = robot.lookup("#start-open").query();
+        assertThat(open.getTooltip()).as("made when the pointer comes").isNull();
+        robot.moveTo(open).moveBy(3, 2);
+        until(d -> Window.getWindows().stream().anyMatch(Tooltip.class::isInstance));
+        robot.interact(() -> assertThat(open.getTooltip().getText())
+                .isEqualTo(open.getAccessibleHelp())
+                .isEqualTo(desk().words().of("editor.open.hint")));
     }
 
     @Test

@@ -42,7 +42,7 @@ public record Desk(
         return new Desk(
                 Optional.empty(),
                 History.of(nothing),
-                Reading.of(nothing),
+                Reading.ofNothing(nothing),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),

@@ -31,6 +31,14 @@ public record Reading(
         findings = List.copyOf(findings);
     }
 
+    /** Of a pattern without pieces, before there is any: nothing was looked at, and no table is needed. */
+    static Reading ofNothing(Pattern nothing) {
+        GarmentMeasures measures = Measures.of(nothing);
+        EaseTables none = EaseTables.none();
+        EaseSheet sheet = EaseSheet.of(nothing, measures, none);
+        return new Reading(measures, sheet, List.of(), Optional.empty(), SizeWishes.NONE, none);
+    }
+
     /** Reads everything, as the report does, with the tables that came with the program. */
     public static Reading of(Pattern pattern) {
         return of(pattern, EaseTables.standard(), Optional.empty());

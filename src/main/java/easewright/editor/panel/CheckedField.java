@@ -74,6 +74,6 @@ abstract class CheckedField extends TextField {
         complaint.setText(words);
         complaint.setVisible(!words.isEmpty());
         complaint.setManaged(!words.isEmpty());
-        setAccessibleHelp(words);
+        Hints.help(this, words);
     }
 }

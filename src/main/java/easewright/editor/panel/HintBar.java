@@ -27,13 +27,19 @@ public final class HintBar extends HBox {
         getStyleClass().add("hint-bar");
         setAlignment(Pos.CENTER_LEFT);
         setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
-        stop.setId("tool-stop");
-        stop.getStyleClass().add("small");
-        stop.setFocusTraversable(false);
-        stop.setOnAction(e -> marker.take(Tool.NONE));
-        getChildren().setAll(text, stop);
         marker.stateProperty().addListener((o, before, now) -> show());
         show();
+    }
+
+    /** Its parts are made for the first tool taken in hand. */
+    private void fill() {
+        if (getChildren().isEmpty()) {
+            stop.setId("tool-stop");
+            stop.getStyleClass().add("small");
+            stop.setFocusTraversable(false);
+            stop.setOnAction(e -> marker.take(Tool.NONE));
+            getChildren().setAll(text, stop);
+        }
     }
 
     private static String next(MarkState state, Words words) {
@@ -52,6 +58,7 @@ public final class HintBar extends HBox {
         setVisible(any);
         setManaged(any);
         if (any) {
+            fill();
             Words words = session.desk().words();
             boolean measured = state.tool() == Tool.TAPE && state.line().isPresent();
             text.setText(measured ? measured(state, words) : next(state, words));

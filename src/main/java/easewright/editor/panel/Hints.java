@@ -1,20 +1,60 @@
 package easewright.editor.panel;
 
+import javafx.event.EventHandler;
 import javafx.scene.control.Control;
 import javafx.scene.control.Tooltip;
+import javafx.scene.input.MouseEvent;
 
 /**
- * Hints that appear beside the pointer. Making one is costly, for each has a window of its own: a control keeps its
- * hint, and only the words change.
+ * The hint of a control, which appears beside the pointer and is read out where that is asked for. What shows it is a
+ * window of its own and costly, and most controls are never pointed at: it is made when the pointer first comes, and
+ * then the control keeps it.
  */
-final class Hints {
-    private Hints() {}
+final class Hints implements EventHandler<MouseEvent> {
+    private final Control control;
+    private String words = "";
+
+    private Hints(Control control) {
+        this.control = control;
+    }
 
     static void on(Control control, String words) {
+        Hints hint = of(control);
+        if (hint == null) {
+            hint = new Hints(control);
+            control.getProperties().put(Hints.class, hint);
+            control.addEventHandler(MouseEvent.MOUSE_ENTERED, hint);
+        }
+        if (!words.equals(hint.words)) {
+            hint.say(words);
+        }
+    }
+
+    /** What is read out to help with a control: this, or its hint where there is nothing to say. */
+    static void help(Control control, String words) {
+        Hints hint = of(control);
+        control.setAccessibleHelp(words.isEmpty() && hint != null ? hint.words : words);
+    }
+
+    private static Hints of(Control control) {
+        return control.hasProperties() ? (Hints) control.getProperties().get(Hints.class) : null;
+    }
+
+    private void say(String now) {
+        String help = control.getAccessibleHelp();
+        if (help == null || help.isEmpty() || help.equals(words)) {
+            control.setAccessibleHelp(now);
+        }
+        words = now;
+        if (control.getTooltip() != null) {
+            control.getTooltip().setText(now);
+        }
+    }
+
+    @Override
+    public void handle(MouseEvent comes) {
         if (control.getTooltip() == null) {
             control.setTooltip(new Tooltip(words));
-        } else if (!words.equals(control.getTooltip().getText())) {
-            control.getTooltip().setText(words);
         }
     }
 }

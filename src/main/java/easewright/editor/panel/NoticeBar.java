@@ -25,6 +25,7 @@ public final class NoticeBar extends HBox {
     /** The button that puts the line away, and what is blank around the text. */
     private static final double ROUND_TEXT = 70;
 
+    private final Session session;
     private final Label text = new Label();
     private final Button away = new Button("\u00d7");
 
@@ -33,17 +34,13 @@ public final class NoticeBar extends HBox {
      * @param over   what it lies over
      */
     public NoticeBar(Session session, Region beside, Region over) {
+        this.session = session;
         setId("notice");
         getStyleClass().add("notice");
         setAlignment(Pos.CENTER_LEFT);
         setMaxHeight(Region.USE_PREF_SIZE);
-        text.setWrapText(true);
         over.widthProperty().addListener(o -> fit(beside, over));
         beside.widthProperty().addListener(o -> fit(beside, over));
-        HBox.setHgrow(text, Priority.ALWAYS);
-        away.getStyleClass().addAll("flat", "small");
-        away.setOnAction(e -> session.hush());
-        getChildren().setAll(text, away);
         setMaxWidth(Region.USE_PREF_SIZE);
         session.deskProperty().addListener((o, before, now) -> show(now));
         show(session.desk());
@@ -58,11 +55,24 @@ public final class NoticeBar extends HBox {
     private void show(Desk desk) {
         setVisible(desk.notice().isPresent());
         setManaged(desk.notice().isPresent());
-        desk.notice().ifPresent(n -> {
+        if (desk.notice().isPresent()) {
+            fill();
+            Desk.Notice n = desk.notice().get();
             text.setText(desk.words().of(n.key(), n.values()));
             pseudoClassStateChanged(BAD, n.bad());
             away.setAccessibleText(desk.words().of("editor.notice.away"));
             Hints.on(away, desk.words().of("editor.notice.away"));
-        });
+        }
+    }
+
+    /** Its parts are made for the first notice. */
+    private void fill() {
+        if (getChildren().isEmpty()) {
+            text.setWrapText(true);
+            HBox.setHgrow(text, Priority.ALWAYS);
+            away.getStyleClass().addAll("flat", "small");
+            away.setOnAction(e -> session.hush());
+            getChildren().setAll(text, away);
+        }
     }
 }

@@ -29,8 +29,8 @@ public final class SizePanel extends SheetPage {
         ColumnConstraints name = new ColumnConstraints();
         name.setHgrow(Priority.ALWAYS);
         grid.getColumnConstraints().add(name);
-        for (int i = 0; i < 3; i++) {
-            ColumnConstraints number = new ColumnConstraints(96);
+        for (int i = 0; i < 4; i++) {
+            ColumnConstraints number = new ColumnConstraints(77);
             number.setHalignment(HPos.RIGHT);
             grid.getColumnConstraints().add(number);
         }
@@ -44,17 +44,20 @@ public final class SizePanel extends SheetPage {
         intro.setText(shown.intro());
         grid.getChildren().clear();
         boolean any = !shown.lines().isEmpty();
-        String size = shown.larger() ? "larger" : "smaller";
-        sum.setText(any ? words.of("editor.size.sum." + size) : "");
+        sum.setText(any ? words.of("editor.size.sum") : "");
         if (!any) {
             return;
         }
-        Map<String, String> own = Map.of("size", shown.own().orElse(""));
-        List<String> heads = List.of("measure", "before", "here", shown.own().isPresent() ? "own" : size);
+        boolean own = shown.own().isPresent();
+        List<String> heads = own
+                ? List.of("measure", "before", "here", "own")
+                : List.of("measure", "before", "here", "across", "both");
         for (int i = 0; i < heads.size(); i++) {
-            Label head = new Label(words.of("editor.size.head." + heads.get(i), own));
-            Hints.on(head, words.of("editor.size.head." + heads.get(i) + ".hint", own));
+            Map<String, String> size = Map.of("size", shown.own().orElse(""));
+            Label head = new Label(words.of("editor.size.head." + heads.get(i), size));
+            Hints.on(head, words.of("editor.size.head." + heads.get(i) + ".hint", size));
             head.getStyleClass().add("size-head");
+            head.setWrapText(true);
             grid.add(head, i, 0);
         }
         for (int row = 0; row < shown.lines().size(); row++) {
@@ -64,7 +67,10 @@ public final class SizePanel extends SheetPage {
             grid.add(name, 0, row + 1);
             grid.add(new Label(line.before()), 1, row + 1);
             grid.add(cell(line, line.here()), 2, row + 1);
-            grid.add(cell(line, line.size()), 3, row + 1);
+            grid.add(cell(line, line.across()), 3, row + 1);
+            if (!own) {
+                grid.add(cell(line, line.whole()), 4, row + 1);
+            }
         }
     }
 

@@ -33,8 +33,11 @@ class OneUnitTest {
         SizeWords size = SizeWords.of(desk);
         all.add(size.intro());
         size.lines()
-                .forEach(l -> all.addAll(
-                        List.of(l.before(), l.here().words(), l.size().words())));
+                .forEach(l -> all.addAll(List.of(
+                        l.before(),
+                        l.here().words(),
+                        l.across().words(),
+                        l.whole().words())));
         Course.of(desk).lines().forEach(l -> all.addAll(List.of(l.words(), l.amount())));
         desk.refusedTrial()
                 .map(Trial.Refused::refusal)
