@@ -17,7 +17,7 @@ public final class LabelRoom {
     private final List<Box> taken = new ArrayList<>();
 
     /** The same room for words that come and go above those that stay. */
-    LabelRoom above() {
+    public LabelRoom above() {
         LabelRoom room = new LabelRoom();
         room.taken.addAll(taken);
         return room;

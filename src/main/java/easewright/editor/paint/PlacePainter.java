@@ -2,17 +2,29 @@ package easewright.editor.paint;
 
 import easewright.geom.Line;
 import easewright.geom.Point;
+import java.util.ArrayList;
+import java.util.List;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.text.Font;
+import javafx.scene.text.Text;
 import javafx.scene.text.TextAlignment;
 
 /** Draws a place that was chosen on the table: a cross in a ring, with what it is for beside it. */
 public final class PlacePainter {
+    /** How far below its place a label's middle may lie, the best first, and how high a label is, pixels. */
+    private static final double[] DOWN = {-9, 12, -27, 30, -45, 48};
+
+    private static final double HIGH = 15;
+
     private PlacePainter() {}
 
-    /** Draws one place over what lies there. */
-    public static void paint(GraphicsContext gc, Viewport view, Ink ink, Point place, String label) {
+    /**
+     * Draws one place over what lies there.
+     *
+     * @param room for its label, which stands where it hides no other words
+     */
+    public static void paint(GraphicsContext gc, Viewport view, Ink ink, Point place, String label, LabelRoom room) {
         Point at = view.toScreen(place);
         gc.setLineDashes();
         gc.setStroke(ink.paper());
@@ -21,18 +33,34 @@ public final class PlacePainter {
         gc.setStroke(ink.moved());
         gc.setLineWidth(2);
         cross(gc, at);
-        gc.setFont(Font.font(12));
-        gc.setTextAlign(TextAlignment.LEFT);
+        if (!label.isEmpty()) {
+            label(gc, ink, at, label, room);
+        }
+    }
+
+    private static void label(GraphicsContext gc, Ink ink, Point at, String label, LabelRoom room) {
+        Font font = Font.font(12);
+        Text ruler = new Text(label);
+        ruler.setFont(font);
+        double width = ruler.getLayoutBounds().getWidth();
+        List<Point> middles = new ArrayList<>();
+        for (double down : DOWN) {
+            middles.add(at.plus(new Point(12 + width / 2, down)));
+            middles.add(at.plus(new Point(-12 - width / 2, down)));
+        }
+        Point middle = room.take(middles, width + 4, HIGH).orElse(middles.get(0));
+        gc.setFont(font);
+        gc.setTextAlign(TextAlignment.CENTER);
         gc.setTextBaseline(VPos.CENTER);
         gc.setStroke(ink.paper());
         gc.setLineWidth(4);
-        gc.strokeText(label, at.x() + 12, at.y() - 9);
+        gc.strokeText(label, middle.x(), middle.y());
         gc.setFill(ink.moved());
-        gc.fillText(label, at.x() + 12, at.y() - 9);
+        gc.fillText(label, middle.x(), middle.y());
     }
 
     /** Draws a cut from place to place. */
-    public static void cut(GraphicsContext gc, Viewport view, Ink ink, Line cut) {
+    static void cut(GraphicsContext gc, Viewport view, Ink ink, Line cut) {
         Point from = view.toScreen(cut.start());
         Point to = view.toScreen(cut.end());
         gc.setLineDashes();

@@ -1,5 +1,6 @@
 package easewright.editor.paint;
 
+import easewright.geom.Line;
 import easewright.pattern.Dart;
 import easewright.pattern.Piece;
 import java.util.List;
@@ -9,6 +10,9 @@ import javafx.scene.canvas.GraphicsContext;
 public final class TablePainter {
     /** Grid lines closer than this many pixels would be a grey wash. */
     private static final double CLOSEST_GRID = 9;
+
+    /** Words leave so much around the ends of a cut, pixels. */
+    private static final double PLACE = 20;
 
     /** Each step a whole multiple of the one before it, mm. */
     private static final double[] CM_STEPS = {1, 10, 50, 100, 500, 1000, 5000};
@@ -20,10 +24,14 @@ public final class TablePainter {
     /** Paints the scene over a canvas of the given size in pixels; gives the room that its words have taken. */
     public static LabelRoom paint(
             GraphicsContext gc, double width, double height, Viewport view, Ink ink, TableScene scene) {
-        return paint(gc, width, height, view, ink, scene, Underlay.NONE);
+        return paint(gc, width, height, view, ink, scene, Underlay.NONE, List.of());
     }
 
-    /** The same with the drawing itself faintly on the paper of the pieces. */
+    /**
+     * The same with the drawing itself faintly on the paper of the pieces.
+     *
+     * @param cuts where pieces are to be cut: above their lines and below their words
+     */
     public static LabelRoom paint(
             GraphicsContext gc,
             double width,
@@ -31,7 +39,8 @@ public final class TablePainter {
             Viewport view,
             Ink ink,
             TableScene scene,
-            Underlay underlay) {
+            Underlay underlay,
+            List<Line> cuts) {
         gc.setFill(ink.table());
         gc.fillRect(0, 0, width, height);
         grid(gc, width, height, view, ink, scene.inches());
@@ -52,10 +61,15 @@ public final class TablePainter {
             pieces.forEach(piece -> piece.lines(underlay.drawn().isPresent()));
         }
         LabelRoom room = new LabelRoom();
+        for (Line cut : cuts) {
+            room.put(LabelRoom.around(view.toScreen(cut.start()), PLACE, PLACE));
+            room.put(LabelRoom.around(view.toScreen(cut.end()), PLACE, PLACE));
+        }
         List<LevelPainter> levels = seen.stream()
                 .map(piece -> new LevelPainter(gc, view, ink, piece, room))
                 .toList();
         levels.forEach(LevelPainter::lines);
+        cuts.forEach(cut -> PlacePainter.cut(gc, view, ink, cut));
         levels.forEach(level -> level.labels(true));
         seen.forEach(piece -> NamePainter.paint(gc, view, ink, piece, room));
         levels.forEach(level -> level.labels(false));

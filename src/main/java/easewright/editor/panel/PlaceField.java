@@ -97,7 +97,11 @@ final class PlaceField extends VBox {
         }
         pick.setText(words.of("editor.way.picking.to"));
         session.picking()
-                .ask(field.label(), end -> put(index, text + " > " + WayPlaces.text(session.desk(), end)), stopped);
+                .askEnd(
+                        field.label(),
+                        place,
+                        end -> put(index, text + " > " + WayPlaces.text(session.desk(), end)),
+                        stopped);
     }
 
     /** Puts a text at its place in the list; an empty one goes. */

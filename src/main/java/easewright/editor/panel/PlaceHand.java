@@ -4,10 +4,13 @@ import easewright.editor.model.Picking;
 import easewright.editor.model.Session;
 import easewright.editor.model.WayPlaces;
 import easewright.editor.paint.Ink;
+import easewright.editor.paint.LabelRoom;
 import easewright.editor.paint.PlacePainter;
 import easewright.editor.paint.Viewport;
 import easewright.geom.Line;
 import easewright.geom.Point;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.input.MouseButton;
@@ -58,16 +61,31 @@ final class PlaceHand {
         return asked;
     }
 
-    /** Draws the places chosen so far, and the one under the pointer. */
-    void paint(GraphicsContext gc, Viewport view, Ink ink) {
-        for (Line cut : WayPlaces.cuts(session.desk())) {
-            PlacePainter.cut(gc, view, ink, cut);
-        }
+    /** The cuts chosen so far, and the one that is being drawn, as far as the pointer. */
+    List<Line> cuts() {
+        List<Line> cuts = new ArrayList<>(WayPlaces.cuts(session.desk()));
+        asked().flatMap(Picking.Ask::from)
+                .flatMap(from -> over.filter(to -> !to.equals(from)).map(to -> new Line(from, to)))
+                .ifPresent(cuts::add);
+        return cuts;
+    }
+
+    /**
+     * Draws the places chosen so far, and the one under the pointer.
+     *
+     * @param room that words on the table have left
+     */
+    void paint(GraphicsContext gc, Viewport view, Ink ink, LabelRoom room) {
+        LabelRoom free = room.above();
         for (WayPlaces.Chosen place : WayPlaces.of(session.desk())) {
-            PlacePainter.paint(gc, view, ink, place.at(), place.label());
+            PlacePainter.paint(gc, view, ink, place.at(), place.label(), free);
         }
-        String what =
-                session.picking().askProperty().get().map(Picking.Ask::what).orElse("");
-        over.ifPresent(p -> PlacePainter.paint(gc, view, ink, p, what));
+        asked().flatMap(Picking.Ask::from).ifPresent(from -> PlacePainter.paint(gc, view, ink, from, "", free));
+        String what = asked().map(Picking.Ask::what).orElse("");
+        over.ifPresent(p -> PlacePainter.paint(gc, view, ink, p, what, free));
+    }
+
+    private Optional<Picking.Ask> asked() {
+        return session.picking().askProperty().get();
     }
 }

@@ -52,11 +52,12 @@ final class TableCanvases {
         Ink ink = desk.dark() ? Ink.DARK : Ink.LIGHT;
         double width = ground.getWidth();
         double height = ground.getHeight();
-        LabelRoom room = TablePainter.paint(ground.getGraphicsContext2D(), width, height, view, ink, scene, underlay);
+        LabelRoom room = TablePainter.paint(
+                ground.getGraphicsContext2D(), width, height, view, ink, scene, underlay, places.cuts());
         GraphicsContext above = overlay.getGraphicsContext2D();
         OverlayPainter.paint(above, width, height, view, ink, grips, amountWords(desk));
         desk.pointed().ifPresent(p -> p.at().ifPresent(at -> PointPainter.paint(above, view, ink, at, p.lines())));
-        places.paint(above, view, ink);
+        places.paint(above, view, ink, room);
         hand.ifPresent(h -> {
             MarkScene marks = underlay.drawn().isPresent() ? h.scene().withoutCaptions() : h.scene();
             MarkPainter.paint(above, view, ink, marks, room);
