@@ -68,7 +68,7 @@ final class EditorWindow {
         ViewButtons view = new ViewButtons(session, table, marker);
         HintBar hint = new HintBar(session, marker);
         BusyBar busy = new BusyBar(session, files.background());
-        LegendBar legend = new LegendBar(session);
+        LegendBar legend = new LegendBar(table.seenProperty());
         StackPane middle = new StackPane(table, view, legend, hint, busy);
         NoticeBar notice = new NoticeBar(session, view, middle);
         middle.getChildren().add(notice);

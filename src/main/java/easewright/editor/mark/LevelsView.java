@@ -35,9 +35,10 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
      *
      * @param girth  the finished girth there; empty while it lies on no piece
      * @param places where it lies
+     * @param apart  whether it lies at different distances on its pieces
      * @param others other levels below which it can be put: those that lie on its pieces
      */
-    public record Row(String name, String girth, List<Place> places, List<String> others) {
+    public record Row(String name, String girth, List<Place> places, boolean apart, List<String> others) {
         public Row {
             places = List.copyOf(places);
             others = List.copyOf(others);
@@ -76,9 +77,18 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
                                     places.isEmpty() || p.level(level.name()).isPresent())
                             .anyMatch(p -> p.level(n).isPresent()))
                     .toList();
-            rows.add(new Row(level.name(), girth, places, others));
+            rows.add(new Row(level.name(), girth, places, isApart(places), others));
         }
         return new LevelsView(rows, kinds(levels, words));
+    }
+
+    private static boolean isApart(List<Place> places) {
+        return places.stream()
+                        .map(Place::distance)
+                        .filter(d -> !d.isEmpty())
+                        .distinct()
+                        .count()
+                > 1;
     }
 
     private static List<Kind> kinds(List<Level> levels, Words words) {

@@ -14,24 +14,30 @@ import java.util.Optional;
 /**
  * What the change does beside what a larger (or smaller) size would have done, in words.
  *
- * @param intro what is compared
- * @param own   the size of the file's own that is compared; empty where the pieces are scaled
- * @param lines empty where there is nothing to compare yet
+ * @param intro  what is compared
+ * @param own    the size of the file's own that is compared; empty where the pieces are scaled
+ * @param larger whether that other size is a larger one
+ * @param lines  empty where there is nothing to compare yet
  */
-public record SizeWords(String intro, Optional<String> own, List<Line> lines) {
+public record SizeWords(String intro, Optional<String> own, boolean larger, List<Line> lines) {
     /** Changes smaller than this are none at the cutting table, mm. */
     private static final double NONE = 0.25;
+
+    /** A size that differs by less than this share is the same one. */
+    private static final double SAME_SIZE = 5e-4;
 
     public SizeWords {
         lines = List.copyOf(lines);
     }
 
     /**
-     * One measure; the three changes are signed lengths, or "the same".
+     * One measure; both changes are signed lengths, or "the same".
      *
      * @param asked whether this is what shall change
+     * @param here  by the change
+     * @param size  by the other size
      */
-    public record Line(String name, boolean asked, String before, Cell here, Cell across, Cell whole) {}
+    public record Line(String name, boolean asked, String before, Cell here, Cell size) {}
 
     /** One change. */
     public record Cell(String words, boolean same) {}
@@ -41,26 +47,35 @@ public record SizeWords(String intro, Optional<String> own, List<Line> lines) {
         Pattern before = desk.shownTrial().isPresent() ? desk.pattern() : unchanged(desk);
         Optional<String> level = desk.wanted().map(Wanted::level);
         if (level.isEmpty() || desk.shown().changes().equals(before.changes())) {
-            return new SizeWords(words.of("editor.size.none"), Optional.empty(), List.of());
+            return nothing(words.of("editor.size.none"));
         }
         try {
             SizeUp size = SizeUp.of(before, desk.shown(), level.get(), desk.size());
+            double by = size.acrossBy() - 1;
+            if (Math.abs(by) < SAME_SIZE) {
+                return nothing(words.of("editor.size.no-girth", Map.of("level", level.get())));
+            }
             List<Line> lines = new ArrayList<>();
             for (SizeUp.Line line : size.lines()) {
                 boolean asked = line.kind() == SizeUp.Kind.GIRTH && line.name().equals(level.get());
                 lines.add(line(line, asked, words));
             }
+            String key = size.own().isPresent() ? "editor.size.intro.own" : "editor.size.intro";
             String intro = words.of(
-                    size.own().isPresent() ? "editor.size.intro.own" : "editor.size.intro",
+                    key + (by > 0 ? ".larger" : ".smaller"),
                     Map.of(
                             "level", level.get(),
                             "girth", size.target(),
                             "size", size.own().orElse(""),
-                            "by.percent", (size.acrossBy() - 1) * 100));
-            return new SizeWords(intro, size.own(), lines);
+                            "by.percent", Math.abs(by) * 100));
+            return new SizeWords(intro, size.own(), by > 0, lines);
         } catch (Refusal refusal) {
-            return new SizeWords(words.problem(refusal.code(), refusal.values()), Optional.empty(), List.of());
+            return nothing(words.problem(refusal.code(), refusal.values()));
         }
+    }
+
+    private static SizeWords nothing(String why) {
+        return new SizeWords(why, Optional.empty(), true, List.of());
     }
 
     /** The pattern without its changes, as it is marked now. */
@@ -79,7 +94,6 @@ public record SizeWords(String intro, Optional<String> own, List<Line> lines) {
                 asked,
                 words.length(line.before()),
                 cell(line.local() - line.before(), words),
-                cell(line.across() - line.before(), words),
                 cell(line.whole() - line.before(), words));
     }
 

@@ -173,7 +173,11 @@ public final class TableScenes {
         return new TableScene.LevelSight(
                 part.level(),
                 spans,
-                look.desk.words().of("editor.level.width", Map.of("level", part.level(), "width", part.net())),
+                look.desk
+                        .words()
+                        .of(
+                                part.count() > 1 ? "editor.level.width.times" : "editor.level.width",
+                                Map.of("level", part.level(), "times", part.count(), "width", part.net())),
                 look.chosen.filter(part.level()::equals).isPresent(),
                 part.count() > 0);
     }

@@ -15,6 +15,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.scene.AccessibleRole;
 import javafx.scene.layout.Region;
 
@@ -37,7 +39,7 @@ public final class CuttingTable extends Region {
     private Viewport view = new Viewport(1, 0, 0);
     private final TableScenes scenes = new TableScenes();
     /** The desk as it is to be seen, which while suggestions are looked at is not quite as it is. */
-    private Desk seen;
+    private final ReadOnlyObjectWrapper<Desk> seen = new ReadOnlyObjectWrapper<>();
 
     private TableScene scene = new TableScene(List.of(), false);
     private final TableHolds holds = new TableHolds();
@@ -228,21 +230,26 @@ public final class CuttingTable extends Region {
                 fit();
             }
         }
-        if (hand.map(h -> h.seen(desk)).orElse(desk) != seen) {
+        if (hand.map(h -> h.seen(desk)).orElse(desk) != seen.get()) {
             scene = sight(desk);
         }
         repaint();
     }
 
     private TableScene sight(Desk desk) {
-        seen = hand.map(h -> h.seen(desk)).orElse(desk);
+        seen.set(hand.map(h -> h.seen(desk)).orElse(desk));
         boolean sizes = hand.map(MarkHand::isScaling).orElse(false);
         scenes.heedWords(hand.map(MarkHand::isOpen).orElse(false));
-        return scenes.of(seen, sizes);
+        return scenes.of(seen.get(), sizes);
     }
 
     Optional<MarkHand> hand() {
         return hand;
+    }
+
+    /** The desk as it is to be seen. */
+    public ReadOnlyObjectProperty<Desk> seenProperty() {
+        return seen.getReadOnlyProperty();
     }
 
     /** What is to be seen. */

@@ -2,11 +2,11 @@ package easewright.editor.panel;
 
 import easewright.editor.model.Desk;
 import easewright.editor.model.Legend;
-import easewright.editor.model.Session;
 import easewright.editor.paint.Ink;
 import easewright.text.Words;
 import java.util.List;
 import java.util.Locale;
+import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
@@ -21,15 +21,18 @@ public final class LegendBar extends HBox {
     private Legend shown = new Legend(List.of());
     private boolean dark;
 
-    public LegendBar(Session session) {
+    /**
+     * @param seen what the table shows
+     */
+    public LegendBar(ReadOnlyObjectProperty<Desk> seen) {
         setId("legend");
         getStyleClass().add("legend");
         setAlignment(Pos.CENTER_LEFT);
         setMouseTransparent(true);
         setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
-        session.deskProperty().addListener((o, before, now) -> show(now));
         setVisible(false);
-        show(session.desk());
+        seen.addListener((o, before, now) -> show(now));
+        show(seen.get());
     }
 
     private void show(Desk desk) {

@@ -40,6 +40,7 @@ final class LevelCard extends VBox {
     private final ComboBox<String> other = new ComboBox<>();
     private final LengthField below;
     private final VBox places = new VBox(2);
+    private final Label apart = new Label();
     private final List<PlaceRow> rows = new ArrayList<>();
     private LevelsView.Row row;
 
@@ -63,7 +64,10 @@ final class LevelCard extends VBox {
         other.setPrefWidth(130);
         belowRow = new HBox(8, belowLead, below, new Label(), other);
         belowRow.setAlignment(Pos.CENTER_LEFT);
-        getChildren().setAll(top, new HBox(6, place, along), belowRow, wrong, places);
+        getChildren().setAll(top, new HBox(6, place, along), belowRow, wrong, places, apart);
+        apart.getStyleClass().add("quiet");
+        apart.setWrapText(true);
+        apart.setMinHeight(USE_PREF_SIZE);
     }
 
     private void putBelow(OptionalDouble mm) {
@@ -131,6 +135,9 @@ final class LevelCard extends VBox {
             now.places().forEach(p -> rows.add(new PlaceRow(words)));
             places.getChildren().setAll(rows);
         }
+        apart.setText(words.of("editor.level.apart"));
+        apart.setVisible(now.apart());
+        apart.setManaged(now.apart());
         for (int i = 0; i < rows.size(); i++) {
             rows.get(i).show(now.places().get(i), desk);
         }

@@ -29,8 +29,8 @@ public final class SizePanel extends SheetPage {
         ColumnConstraints name = new ColumnConstraints();
         name.setHgrow(Priority.ALWAYS);
         grid.getColumnConstraints().add(name);
-        for (int i = 0; i < 4; i++) {
-            ColumnConstraints number = new ColumnConstraints(77);
+        for (int i = 0; i < 3; i++) {
+            ColumnConstraints number = new ColumnConstraints(96);
             number.setHalignment(HPos.RIGHT);
             grid.getColumnConstraints().add(number);
         }
@@ -44,20 +44,17 @@ public final class SizePanel extends SheetPage {
         intro.setText(shown.intro());
         grid.getChildren().clear();
         boolean any = !shown.lines().isEmpty();
-        sum.setText(any ? words.of("editor.size.sum") : "");
+        String size = shown.larger() ? "larger" : "smaller";
+        sum.setText(any ? words.of("editor.size.sum." + size) : "");
         if (!any) {
             return;
         }
-        boolean own = shown.own().isPresent();
-        List<String> heads = own
-                ? List.of("measure", "before", "here", "own")
-                : List.of("measure", "before", "here", "across", "both");
+        Map<String, String> own = Map.of("size", shown.own().orElse(""));
+        List<String> heads = List.of("measure", "before", "here", shown.own().isPresent() ? "own" : size);
         for (int i = 0; i < heads.size(); i++) {
-            Map<String, String> size = Map.of("size", shown.own().orElse(""));
-            Label head = new Label(words.of("editor.size.head." + heads.get(i), size));
-            Hints.on(head, words.of("editor.size.head." + heads.get(i) + ".hint", size));
+            Label head = new Label(words.of("editor.size.head." + heads.get(i), own));
+            Hints.on(head, words.of("editor.size.head." + heads.get(i) + ".hint", own));
             head.getStyleClass().add("size-head");
-            head.setWrapText(true);
             grid.add(head, i, 0);
         }
         for (int row = 0; row < shown.lines().size(); row++) {
@@ -67,10 +64,7 @@ public final class SizePanel extends SheetPage {
             grid.add(name, 0, row + 1);
             grid.add(new Label(line.before()), 1, row + 1);
             grid.add(cell(line, line.here()), 2, row + 1);
-            grid.add(cell(line, line.across()), 3, row + 1);
-            if (!own) {
-                grid.add(cell(line, line.whole()), 4, row + 1);
-            }
+            grid.add(cell(line, line.size()), 3, row + 1);
         }
     }
 

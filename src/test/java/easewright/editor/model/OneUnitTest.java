@@ -33,11 +33,8 @@ class OneUnitTest {
         SizeWords size = SizeWords.of(desk);
         all.add(size.intro());
         size.lines()
-                .forEach(l -> all.addAll(List.of(
-                        l.before(),
-                        l.here().words(),
-                        l.across().words(),
-                        l.whole().words())));
+                .forEach(l -> all.addAll(
+                        List.of(l.before(), l.here().words(), l.size().words())));
         Course.of(desk).lines().forEach(l -> all.addAll(List.of(l.words(), l.amount())));
         desk.refusedTrial()
                 .map(Trial.Refused::refusal)

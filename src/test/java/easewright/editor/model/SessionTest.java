@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import easewright.ease.EaseLine;
+import easewright.editor.paint.TableScene;
 import easewright.geom.Point;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Level;
@@ -20,6 +21,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.regex.Matcher;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -212,8 +214,39 @@ class SessionTest {
                 .findFirst()
                 .orElseThrow();
         assertThat(waist.here().same()).isTrue();
-        assertThat(waist.across().same()).isFalse();
+        assertThat(waist.size().same()).isFalse();
         assertThat(lines).allSatisfy(l -> assertThat(l.name()).doesNotContain("editor."));
+    }
+
+    /** The two ways are told as what they are: larger or smaller, and nothing where no girth was asked for. */
+    @Test
+    void theOtherSizeIsLargerOrSmallerAsTheChangeIs() {
+        session.want(wanted().withAmount(40));
+        SizeWords wider = SizeWords.of(session.desk());
+        assertThat(wider.larger()).isTrue();
+        assertThat(wider.intro()).contains("larger").doesNotContain("smaller", "\u2212");
+        session.want(wanted().withAmount(-20));
+        SizeWords tighter = SizeWords.of(session.desk());
+        assertThat(tighter.larger()).isFalse();
+        assertThat(tighter.intro()).contains("smaller").doesNotContain("larger", "\u2212");
+        assertThat(tighter.lines()).hasSameSizeAs(wider.lines());
+    }
+
+    /** What stands on the pieces adds up to what stands in the sheet. */
+    @Test
+    void theWidthsOnThePiecesSayHowOftenTheyCount() {
+        TableScene scene = new TableScenes().of(session.desk());
+        double hip = 0;
+        for (TableScene.PieceSight piece : scene.pieces()) {
+            for (TableScene.LevelSight level : piece.levels()) {
+                Matcher label = java.util.regex.Pattern.compile("hip (\\d+) \u00d7 ([\\d.]+)\u00a0cm")
+                        .matcher(level.label());
+                hip += label.matches() ? Integer.parseInt(label.group(1)) * Double.parseDouble(label.group(2)) : 0;
+            }
+        }
+        double girth =
+                session.desk().reading().measures().girth("hip").orElseThrow().finished();
+        assertThat(hip * 10).isCloseTo(girth, within(0.5));
     }
 
     /** What was opened may know nothing of the level yet: it is marked first, and then changed. */
