@@ -104,19 +104,19 @@ final class TableReader {
             return;
         }
         try {
-            row(key, value.split("\\|", -1));
+            row(key, value.split("\\|", -1), number);
         } catch (IllegalArgumentException | ArrayIndexOutOfBoundsException e) {
             throw problem("ease-table-line", Map.of("file", name, "line", (long) line, "text", text), e);
         }
     }
 
-    private void row(String key, String[] columns) throws EaseTableProblem {
+    private void row(String key, String[] columns, int number) throws EaseTableProblem {
         switch (key) {
             case "band":
-                bands.add(new Band(
-                        columns[0].strip(),
-                        Figures.read(columns[1], unit()),
-                        Figures.readOptional(columns[2], unit())));
+                Band band = new Band(
+                        columns[0].strip(), Figures.read(columns[1], unit()), Figures.readOptional(columns[2], unit()));
+                requireRising(band, number);
+                bands.add(band);
                 break;
             case "minimum":
                 minimums.add(new Minimum(
@@ -145,18 +145,31 @@ final class TableReader {
     }
 
     private EaseTable table() throws EaseTableProblem {
-        try {
-            return new EaseTable(
-                    setting("id"),
-                    setting("garment"),
-                    level(),
-                    bands,
-                    setting("source"),
-                    standing(),
-                    settings.getOrDefault("cloth", "woven").equals("knit"),
-                    setting("unit").equals("percent"));
-        } catch (IllegalArgumentException e) {
-            throw problem("ease-table-bands", Map.of("file", name, "reason", String.valueOf(e.getMessage())), e);
+        return new EaseTable(
+                setting("id"),
+                setting("garment"),
+                level(),
+                bands,
+                setting("source"),
+                standing(),
+                settings.getOrDefault("cloth", "woven").equals("knit"),
+                setting("unit").equals("percent"));
+    }
+
+    private void requireRising(Band band, int number) throws EaseTableProblem {
+        Optional<Band> before = bands.isEmpty() ? Optional.empty() : Optional.of(bands.get(bands.size() - 1));
+        String code = "";
+        if (band.to().isPresent() && band.to().getAsDouble() < band.from()) {
+            code = "ease-table-band-ends";
+        } else if (before.isPresent() && before.get().to().isEmpty()) {
+            code = "ease-table-band-open";
+        } else if (before.isPresent() && band.from() < before.get().to().getAsDouble()) {
+            code = "ease-table-band-overlap";
+        }
+        if (!code.isEmpty()) {
+            String last = before.map(Band::word).orElse("");
+            throw problem(
+                    code, Map.of("file", name, "line", (long) number, "class", band.word(), "before", last), null);
         }
     }
 

@@ -9,6 +9,7 @@ import easewright.pattern.Level;
 import easewright.pattern.LevelKind;
 import java.io.StringReader;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -146,13 +147,28 @@ class EaseTablesTest {
         assertThat(problem(head).code()).isEqualTo("ease-table-empty");
         assertThat(problem("unit: in\nband: fitted | 3 | 4").code()).isEqualTo("ease-table-setting");
         assertThat(problem("band: fitted | 3 | 4").values()).containsEntry("setting", "unit");
-        assertThat(problem(head + "band: a | 3 | 4\nband: b | 2 | 5").code()).isEqualTo("ease-table-bands");
         assertThat(problem(head.replace("hip", "elbow") + "band: a | 3 | 4").code())
                 .isEqualTo("ease-table-word");
         assertThat(problem(head.replace("published", "certain") + "band: a | 3 | 4")
                         .code())
                 .isEqualTo("ease-table-word");
         assertThat(problem(head + "minimum: hip | 2 | - | - | certain").code()).isEqualTo("ease-table-word");
+    }
+
+    @Test
+    void classesThatDoNotRiseAreNamedWithTheirLine() {
+        String head = "id: a\ngarment: b\nlevel: hip\nunit: in\nsource: s\nstanding: published\nband: a | 3 | 4\n";
+        assertProblem(head + "band: b | 2 | 5", "ease-table-band-overlap", 8, "b", "a");
+        assertProblem(head + "\nband: b | 5 | 4.5", "ease-table-band-ends", 9, "b", "a");
+        assertProblem(head + "band: b | 4 | -\nband: c | 6 | 7", "ease-table-band-open", 9, "c", "b");
+        assertProblem(head.replace("3 | 4", "4 | 3"), "ease-table-band-ends", 7, "a", "");
+    }
+
+    private static void assertProblem(String text, String code, long line, String word, String before) {
+        EaseTableProblem problem = problem(text);
+        assertThat(problem.code()).isEqualTo(code);
+        assertThat(problem.values())
+                .isEqualTo(Map.of("file", problem.values().get("file"), "line", line, "class", word, "before", before));
     }
 
     private static EaseTableProblem problem(String text) {
