@@ -25,8 +25,8 @@ final class MatesFit implements Rule {
         for (MateWalk walk : sight.measures().mates()) {
             Severity severity = severity(walk.drift());
             if (Math.abs(walk.drift()) > TRUE_WITHIN) {
-                findings.add(Finding.of(severity == Severity.FAULT ? "mate-mismatch" : "mate-drift", severity, "")
-                        .with("mate", walk.mate().name())
+                String code = severity == Severity.FAULT ? "mate-mismatch" : "mate-drift";
+                findings.add(walk.named(Finding.of(code, severity, ""))
                         .with("first", walk.first())
                         .with("second", walk.second())
                         .with("ease.signed", walk.mate().declaredEase())

@@ -48,8 +48,7 @@ final class MatesKeptLength implements ChangeRule {
     }
 
     private static Finding about(String code, Severity severity, MateWalk walk, double first, double second) {
-        return Finding.of(code, severity, "")
-                .with("mate", walk.mate().name())
+        return walk.named(Finding.of(code, severity, ""))
                 .with("first.signed", first)
                 .with("second.signed", second);
     }

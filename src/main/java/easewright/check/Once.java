@@ -3,6 +3,7 @@ package easewright.check;
 import easewright.pattern.Finding;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
 
 /** One message about one thing: of findings of which one says all that another says, only the fuller. */
 public final class Once {
@@ -27,7 +28,8 @@ public final class Once {
         if (MATE_NOW.contains(other.code())) {
             // What the change did to the seam also tells how it fits now.
             return MATE_CHANGED.contains(one.code())
-                    && one.values().get("mate").equals(other.values().get("mate"));
+                    && one.values().get("mate").equals(other.values().get("mate"))
+                    && Objects.equals(one.values().get("size"), other.values().get("size"));
         }
         if (TOO_SMALL.contains(other.code()) && one.code().equals("girth-not-whole")) {
             return one.values().get("level").equals(other.values().get("level"));

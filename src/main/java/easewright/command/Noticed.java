@@ -2,8 +2,10 @@ package easewright.command;
 
 import easewright.check.Once;
 import easewright.pattern.Finding;
+import easewright.pattern.Pattern;
 import easewright.pattern.Severity;
 import easewright.print.FindingWords;
+import easewright.print.InSizes;
 import easewright.print.Reading;
 import easewright.text.Words;
 import java.io.PrintWriter;
@@ -15,9 +17,14 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
-/** All findings of one run, worst first, one about one thing. */
-record Noticed(List<Finding> all) {
+/**
+ * All findings of one run, worst first, one about one thing.
+ *
+ * @param pattern whose names and sizes are in them
+ */
+record Noticed(Pattern pattern, List<Finding> all) {
     Noticed {
         all = Once.of(all).stream()
                 .sorted(Comparator.comparing(Finding::severity).reversed())
@@ -25,7 +32,7 @@ record Noticed(List<Finding> all) {
     }
 
     static Noticed in(Source.Opened opened, Reading reading) {
-        return new Noticed(opened.findings())
+        return new Noticed(reading.pattern(), opened.findings())
                 .and(opened.worn().map(Worn::findings).orElse(List.of()))
                 .and(reading.findings());
     }
@@ -33,7 +40,7 @@ record Noticed(List<Finding> all) {
     Noticed and(List<Finding> more) {
         List<Finding> both = new ArrayList<>(all);
         both.addAll(more);
-        return new Noticed(both);
+        return new Noticed(pattern, both);
     }
 
     /**
@@ -56,7 +63,7 @@ record Noticed(List<Finding> all) {
             page.text(words.of("command.nothing-new"));
             return;
         }
-        new Noticed(fresh).print(out, words);
+        new Noticed(pattern, fresh).print(out, words);
         if (old > 0) {
             page.line();
             page.text(words.of(old == 1 ? "command.as-before.one" : "command.as-before", Map.of("count", old)));
@@ -76,12 +83,12 @@ record Noticed(List<Finding> all) {
         page.text(words.of("command.findings"));
         Map<String, Integer> paragraphs = new LinkedHashMap<>();
         Map<String, Severity> severities = new LinkedHashMap<>();
-        for (Finding finding : all) {
-            if (!isOffer(finding) || about(finding).isEmpty()) {
-                String said = paragraph(finding, words);
-                paragraphs.merge(said, 1, Integer::sum);
-                severities.putIfAbsent(said, finding.severity());
-            }
+        List<Finding> first =
+                all.stream().filter(f -> !isOffer(f) || about(f).isEmpty()).toList();
+        for (InSizes told : InSizes.of(first, pattern)) {
+            String said = paragraph(told, words);
+            paragraphs.merge(said, 1, Integer::sum);
+            severities.putIfAbsent(said, told.plain().severity());
         }
         paragraphs.forEach((said, times) -> page.text(
                 "  " + words.of("severity." + severities.get(said)) + "  ",
@@ -89,16 +96,13 @@ record Noticed(List<Finding> all) {
     }
 
     /** A finding in words, and after what is said of a seam what is offered to mend it. */
-    private String paragraph(Finding finding, Words words) {
-        List<String> sentences = new ArrayList<>(List.of(FindingWords.sentence(finding, words)));
-        if (!isOffer(finding)) {
-            for (Finding offer : all) {
-                if (isOffer(offer) && about(offer).stream().anyMatch(f -> f.equals(finding))) {
-                    sentences.add(FindingWords.sentence(offer, words));
-                }
-            }
-        }
-        return String.join(" ", sentences);
+    private String paragraph(InSizes told, Words words) {
+        List<Finding> offers = all.stream()
+                .filter(f -> isOffer(f) && about(f).stream().anyMatch(told.findings()::contains))
+                .toList();
+        return Stream.concat(Stream.of(told), InSizes.of(offers, pattern).stream())
+                .map(each -> each.sentence(words))
+                .collect(Collectors.joining(" "));
     }
 
     /** The findings that an offer answers: the first one about the same seam. */

@@ -1,5 +1,6 @@
 package easewright.measure;
 
+import easewright.pattern.Finding;
 import easewright.pattern.Mate;
 import java.util.List;
 import java.util.Optional;
@@ -16,6 +17,12 @@ public record MateWalk(
         Mate mate, Optional<String> size, double first, double second, double drift, List<NotchMeeting> notches) {
     public MateWalk {
         notches = List.copyOf(notches);
+    }
+
+    /** A finding about this seam: with its name, and with the size where there are several. */
+    public Finding named(Finding finding) {
+        Finding named = finding.with("mate", mate.name());
+        return size.map(s -> named.with("size", s)).orElse(named);
     }
 
     /** Whether the other one is the same seam of the same size. */

@@ -16,7 +16,7 @@ import java.util.stream.Collectors;
  * Sentences from the bundle, with values filled in by name. A value of type {@code Double} is a length in mm and is
  * shown in the user's unit, unless its key ends in {@code .percent}, {@code .degrees} or {@code .number}; lists are
  * shown with commas; a key ending in {@code .signed} shows a length with its plus or minus; {@code largest} is a limit,
- * and rounded towards 0. A line may ask for a value in a form of its own, {@code {amount.part}} for the value
+ * and rounded towards 0; of a {@link Span} both ends are shown, once if they look alike. A line may ask for a value in a form of its own, {@code {amount.part}} for the value
  * {@code amount}: {@code .coarse} to the millimetre, {@code .part} as one of several that must add up.
  */
 public final class Words {
@@ -86,15 +86,25 @@ public final class Words {
     /** A length in the form that a line asks for. */
     private Optional<String> inForm(String name, Map<String, ?> values) {
         int dot = name.lastIndexOf('.');
-        if (dot > 0 && values.get(name.substring(0, dot)) instanceof Double mm) {
-            return switch (name.substring(dot + 1)) {
-                case "coarse" -> Optional.of(coarse(mm));
-                case "part" ->
-                    Optional.of(Lengths.part(mm, unit).orElse(of("length.about", Map.of("amount.signed", mm))));
-                default -> Optional.empty();
-            };
+        Object value = dot > 0 ? values.get(name.substring(0, dot)) : null;
+        String form = name.substring(dot + 1);
+        if (value instanceof Span span) {
+            return formed(form, span.low())
+                    .flatMap(low -> formed(form, span.high()).map(high -> spanned(low, high)));
         }
-        return Optional.empty();
+        return value instanceof Double mm ? formed(form, mm) : Optional.empty();
+    }
+
+    private Optional<String> formed(String form, double mm) {
+        return switch (form) {
+            case "coarse" -> Optional.of(coarse(mm));
+            case "part" -> Optional.of(Lengths.part(mm, unit).orElse(of("length.about", Map.of("amount.signed", mm))));
+            default -> Optional.empty();
+        };
+    }
+
+    private String spanned(String low, String high) {
+        return low.equals(high) ? low : of("length.span", Map.of("low", low, "high", high));
     }
 
     public String of(Finding finding) {
@@ -184,6 +194,9 @@ public final class Words {
                 return length(Lengths.within(number, unit));
             }
             return name.endsWith(".signed") ? signed(number) : length(number);
+        }
+        if (value instanceof Span span) {
+            return spanned(shown(name, span.low()), shown(name, span.high()));
         }
         if (value instanceof Collection<?> many) {
             return many.stream().map(each -> shown(name, each)).collect(Collectors.joining(", "));

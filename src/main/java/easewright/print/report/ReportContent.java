@@ -6,7 +6,7 @@ import easewright.pattern.Finding;
 import easewright.print.Cautions.Caution;
 import easewright.print.ChangeWords;
 import easewright.print.EaseText;
-import easewright.print.FindingWords;
+import easewright.print.InSizes;
 import easewright.print.Reading;
 import easewright.print.SourceNotes;
 import easewright.print.report.Part.Figure;
@@ -66,7 +66,11 @@ public record ReportContent(String title, String byline, List<Part> parts, Repor
                         .toList(),
                 false);
         writer.points(
-                "report.findings", findings.stream().map(f -> said(f, words)).toList(), false);
+                "report.findings",
+                InSizes.of(findings, after.pattern()).stream()
+                        .map(f -> said(f, words))
+                        .toList(),
+                false);
         writer.tables(after);
         String day = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH).format(order.date());
         String wearer = after.pattern().body().name();
@@ -74,9 +78,9 @@ public record ReportContent(String title, String byline, List<Part> parts, Repor
         return new ReportContent(words.of("report.title", Map.of("name", order.name())), byline, writer.parts, order);
     }
 
-    private static String said(Finding finding, Words words) {
-        String severity = words.of("report.severity." + finding.severity().name());
-        return severity + ": " + FindingWords.sentence(finding, words);
+    private static String said(InSizes told, Words words) {
+        String severity = words.of("report.severity." + told.plain().severity().name());
+        return severity + ": " + told.sentence(words);
     }
 
     /** Writes the parts one after the other. */
