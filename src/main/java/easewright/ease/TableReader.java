@@ -104,18 +104,18 @@ final class TableReader {
             return;
         }
         try {
-            row(key, value.split("\\|", -1), number);
+            row(key, value.split("\\|", -1));
         } catch (IllegalArgumentException | ArrayIndexOutOfBoundsException e) {
             throw problem("ease-table-line", Map.of("file", name, "line", (long) line, "text", text), e);
         }
     }
 
-    private void row(String key, String[] columns, int number) throws EaseTableProblem {
+    private void row(String key, String[] columns) throws EaseTableProblem {
         switch (key) {
             case "band":
                 Band band = new Band(
                         columns[0].strip(), Figures.read(columns[1], unit()), Figures.readOptional(columns[2], unit()));
-                requireRising(band, number);
+                requireRising(band);
                 bands.add(band);
                 break;
             case "minimum":
@@ -156,7 +156,7 @@ final class TableReader {
                 setting("unit").equals("percent"));
     }
 
-    private void requireRising(Band band, int number) throws EaseTableProblem {
+    private void requireRising(Band band) throws EaseTableProblem {
         Optional<Band> before = bands.isEmpty() ? Optional.empty() : Optional.of(bands.get(bands.size() - 1));
         String code = "";
         if (band.to().isPresent() && band.to().getAsDouble() < band.from()) {
@@ -168,8 +168,7 @@ final class TableReader {
         }
         if (!code.isEmpty()) {
             String last = before.map(Band::word).orElse("");
-            throw problem(
-                    code, Map.of("file", name, "line", (long) number, "class", band.word(), "before", last), null);
+            throw problem(code, Map.of("file", name, "line", (long) line, "class", band.word(), "before", last), null);
         }
     }
 
