@@ -11,18 +11,22 @@ import java.util.concurrent.atomic.AtomicReference;
 import javafx.animation.PauseTransition;
 import javafx.application.Application;
 import javafx.application.Platform;
-import javafx.scene.SnapshotParameters;
+import javafx.event.ActionEvent;
+import javafx.geometry.Rectangle2D;
+import javafx.scene.Node;
 import javafx.scene.control.ButtonBase;
+import javafx.scene.control.TextField;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
-import javafx.scene.transform.Scale;
+import javafx.scene.robot.Robot;
 import javafx.stage.Stage;
 import javafx.util.Duration;
 import javax.imageio.ImageIO;
 
 /**
  * Plays something in the editor's window, step by step from a thread of its own, and takes pictures of it into the
- * folder named first on the command line. Needs a display (Xvfb will do).
+ * folder named first on the command line. {@code --size=1280x800} is how large the window is where the play does not
+ * say, {@code --dark} is by lamplight. Needs a display (Xvfb will do).
  */
 abstract class Director extends Application {
     private static Exception failed;
@@ -30,6 +34,7 @@ abstract class Director extends Application {
     final Answers answers = new Answers();
     final EditorApp app = new EditorApp();
     private Path folder;
+    private Path state;
     private Stage stage;
 
     /** What is played. */
@@ -47,8 +52,10 @@ abstract class Director extends Application {
     @Override
     public void start(Stage shown) throws Exception {
         stage = shown;
-        folder = Files.createDirectories(Path.of(getParameters().getRaw().get(0)));
-        app.start(stage, Files.createTempDirectory("easewright"), answers);
+        folder = Files.createDirectories(Path.of(getParameters().getUnnamed().get(0)));
+        state = Files.createTempDirectory("easewright");
+        app.start(stage, state, answers);
+        app.session().setDark(getParameters().getUnnamed().contains("--dark"));
         Thread director = new Thread(this::playToTheEnd, "director");
         director.setDaemon(true);
         director.start();
@@ -73,14 +80,37 @@ abstract class Director extends Application {
 
     /** Presses a button by its id. */
     void press(String id) throws InterruptedException {
+        press(stage, id);
+    }
+
+    /** Presses a button of another window. */
+    static void press(Stage window, String id) throws InterruptedException {
+        rest();
+        act(() -> ((ButtonBase) find(window, id)).fire());
+    }
+
+    /** Types into a field and presses Enter. */
+    void type(String id, String text) throws InterruptedException {
         rest();
         act(() -> {
-            if (stage.getScene().lookup(id) instanceof ButtonBase button) {
-                button.fire();
-            } else {
-                throw new IllegalStateException("No button " + id);
-            }
+            TextField field = (TextField) find(stage, id);
+            field.requestFocus();
+            field.setText(text);
+            field.fireEvent(new ActionEvent());
         });
+    }
+
+    private static Node find(Stage window, String id) {
+        Node found = window.getScene().lookup(id);
+        if (found == null) {
+            throw new IllegalStateException("No " + id);
+        }
+        return found;
+    }
+
+    /** Something of the window by its id. */
+    Node find(String id) {
+        return find(stage, id);
     }
 
     /** Whether a button is on show. */
@@ -91,8 +121,17 @@ abstract class Director extends Application {
         return there.get();
     }
 
+    /** As large as was asked for on the command line. */
+    void size() throws InterruptedException {
+        String[] sides =
+                getParameters().getNamed().getOrDefault("size", "1280x800").split("x", 2);
+        size(Double.parseDouble(sides[0]), Double.parseDouble(sides[1]));
+    }
+
     void size(double width, double height) throws InterruptedException {
         act(() -> {
+            stage.setX(0);
+            stage.setY(0);
             stage.setWidth(width);
             stage.setHeight(height);
         });
@@ -128,17 +167,16 @@ abstract class Director extends Application {
         done.await();
     }
 
+    /** A picture of the screen where the window is, with whatever lies over it, in the screen's own pixels. */
     void picture(String name) throws InterruptedException {
-        picture(name, 1);
-    }
-
-    void picture(String name, double scale) throws InterruptedException {
         rest();
-        act(() -> {
-            SnapshotParameters how = new SnapshotParameters();
-            how.setTransform(new Scale(scale, scale));
-            write(stage.getScene().getRoot().snapshot(how, null), folder.resolve(name + ".png"));
-        });
+        act(() -> write(
+                new Robot()
+                        .getScreenCapture(
+                                null,
+                                new Rectangle2D(stage.getX(), stage.getY(), stage.getWidth(), stage.getHeight()),
+                                false),
+                folder.resolve(name + ".png")));
     }
 
     private static void write(WritableImage image, Path file) {

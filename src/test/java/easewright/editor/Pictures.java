@@ -45,8 +45,6 @@ public final class Pictures extends Director {
         want(w -> w.withAmount(40));
         picture("trial");
         size(1920, 1080);
-        picture("large");
-        picture("large-double", 2);
         act(() -> app.session().setDark(true));
         picture("large-dark");
         act(() -> app.session().setDark(false));

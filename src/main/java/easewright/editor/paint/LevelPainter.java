@@ -2,9 +2,11 @@ package easewright.editor.paint;
 
 import easewright.geom.Line;
 import easewright.geom.Point;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
@@ -17,6 +19,12 @@ import javafx.scene.text.TextAlignment;
 final class LevelPainter {
     /** Where on its line a level's label may stand, the best place first. */
     private static final List<Double> ALONG = List.of(0.5, 0.38, 0.62, 0.27, 0.73);
+
+    /** How far beside its line, as parts of what is just clear of a level one. */
+    private static final double[] FARTHER = {1, 1.4, 1.9};
+
+    /** What a grip takes with some air around it, pixels. */
+    private static final double GRIP = 2 * OverlayPainter.GRIP + 6;
 
     private final GraphicsContext gc;
     private final Viewport view;
@@ -42,12 +50,34 @@ final class LevelPainter {
         }
     }
 
+    /** The ends of the level at work, at which seams are taken hold of, are to be seen beside all words. */
+    void ends() {
+        for (TableScene.LevelSight level : sight.levels()) {
+            if (level.chosen() && !level.spans().isEmpty()) {
+                Point end = farthest(level, level.spans().get(0).start());
+                Point other = farthest(level, end);
+                room.put(LabelRoom.around(view.toScreen(end), GRIP, GRIP));
+                room.put(LabelRoom.around(view.toScreen(other), GRIP, GRIP));
+            }
+        }
+    }
+
+    private static Point farthest(TableScene.LevelSight level, Point from) {
+        return level.spans().stream()
+                .flatMap(span -> Stream.of(span.start(), span.end()))
+                .max(Comparator.comparingDouble(from::distance))
+                .orElse(from);
+    }
+
+    private static Optional<Line> widest(TableScene.LevelSight level) {
+        return level.spans().stream().max(Comparator.comparingDouble(Line::length));
+    }
+
     /** The names and widths of the level at work, or of all others where they have room. */
     void labels(boolean chosen) {
         for (TableScene.LevelSight level : sight.levels()) {
             if (level.chosen() == chosen) {
-                level.spans().stream()
-                        .max(Comparator.comparingDouble(Line::length))
+                widest(level)
                         .filter(widest -> widest.length() * view.scale() > 40)
                         .ifPresent(widest -> label(widest, level));
             }
@@ -81,9 +111,20 @@ final class LevelPainter {
             return;
         }
         double height = level.chosen() ? 22 : 18;
-        List<Point> middles = ALONG.stream()
+        List<Point> middles = new ArrayList<>(ALONG.stream()
                 .map(t -> view.toScreen(span.start().towards(span.end(), t)))
-                .toList();
+                .toList());
+        if (level.chosen()) {
+            // Where the piece is too narrow for it: off the paper above it, or below the line, or above it.
+            Point middle = middles.get(0);
+            double aside = (height + GRIP) / 2 + 1;
+            Point above = view.toTable(middle.x(), middle.y() - aside);
+            double first = sight.piece().outline().contains(above) ? aside : -aside;
+            for (double away : FARTHER) {
+                middles.add(middle.plus(new Point(0, first * away)));
+                middles.add(middle.minus(new Point(0, first * away)));
+            }
+        }
         Optional<Point> free = room.take(middles, width, height);
         if (free.isEmpty() && !level.chosen()) {
             return;

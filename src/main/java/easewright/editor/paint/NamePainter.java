@@ -14,7 +14,13 @@ import javafx.scene.text.TextAlignment;
 final class NamePainter {
     private static final double LARGEST = 20;
     private static final double SMALLEST = 9;
-    private static final double MARGIN = 14;
+    private static final double MARGIN = 22;
+
+    /** Of the margin, what is for the rim of the words, which would cross out the lines beside them. */
+    private static final double RIM = 8;
+
+    /** How far the plate below words reaches over their middle height, as a part of it. */
+    private static final double OVER = 0.08;
 
     /** Between two words beside each other, as a part of their size. */
     private static final double GAP = 0.6;
@@ -48,11 +54,11 @@ final class NamePainter {
 
     private void paint(double boxWidth, double room, double high) {
         double size = fitting(Math.max(12, Math.min(LARGEST, boxWidth / 10)), room);
-        if (high >= 2.2 * size && inTwoLines(size, room + MARGIN)) {
+        if (high >= 2.5 * size && inTwoLines(size, room + MARGIN - RIM)) {
             return;
         }
         double low = Math.min(size, Math.max(SMALLEST, high * 0.8));
-        double most = Math.min(boxWidth, room + MARGIN);
+        double most = Math.min(boxWidth, room + MARGIN) - RIM;
         double oneLine = low;
         while (oneLine > SMALLEST && beside(oneLine) > most) {
             oneLine = Math.max(SMALLEST, oneLine - 0.5);
@@ -120,7 +126,8 @@ final class NamePainter {
             return false;
         }
         gc.setFill(ink.paper().deriveColor(0, 1, 1, 0.85));
-        gc.fillRoundRect(place.minX() - 3, place.minY() + 1, place.width() + 6, place.height() - 2, 6, 6);
+        double over = OVER * high;
+        gc.fillRoundRect(place.minX() - 3, place.minY() - over, place.width() + 6, high + 2 * over, 6, 6);
         return true;
     }
 

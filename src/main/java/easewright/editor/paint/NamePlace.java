@@ -22,18 +22,21 @@ public record NamePlace(Point at, double width, double height) {
     private static final int ROWS = 19;
 
     /** Names are about this many times as wide as they are high. */
-    private static final double WIDE = 2.4;
+    private static final double WIDE = 3.1;
 
     /** Half the height of a level's label at usual zooms, mm. */
     private static final double LABEL = 14;
 
-    /** How far the sign of a notch reaches at usual zooms, mm. */
+    /** How far the sign of a notch, a dart's point or the head of an arrow reaches at usual zooms, mm. */
     private static final double SIGN = 10;
 
     /** Where else than in their middle words are looked at, as parts of their width. */
     private static final double[] BESIDE = {-0.45, -0.3, -0.15, 0.15, 0.3, 0.45};
 
     private static final double WIDER = 0.002;
+
+    /** Two words beside each other are about this many times as wide as they are high; more room is of no use. */
+    private static final double WIDEST = 8;
 
     private static final Point ACROSS = new Point(1, 0);
     private static final Point DOWN = new Point(0, 1);
@@ -51,12 +54,17 @@ public record NamePlace(Point at, double width, double height) {
     public static NamePlace on(Piece piece, List<Line> levels, List<Box> words) {
         List<Segment> lines = new ArrayList<>(piece.outline().segments());
         words.forEach(box -> lines.addAll(sides(box)));
+        List<Point> signs = new ArrayList<>();
         piece.notches()
                 .forEach(n -> lines.addAll(sides(Box.around(List.of(n.at())).grown(SIGN))));
-        piece.grain().ifPresent(g -> lines.add(new Line(g.from(), g.to())));
+        piece.grain().ifPresent(g -> {
+            lines.add(new Line(g.from(), g.to()));
+            signs.addAll(List.of(g.from(), g.to()));
+        });
         for (Dart dart : piece.darts()) {
             lines.add(new Line(dart.mouth1(), dart.point()));
             lines.add(new Line(dart.mouth2(), dart.point()));
+            signs.add(dart.point());
         }
         for (Rider rider : piece.riders()) {
             if (rider.kind() != Rider.Kind.ATTACHED) {
@@ -75,17 +83,19 @@ public record NamePlace(Point at, double width, double height) {
                 Point at = new Point((left + right) / 2, y);
                 double height = 2 * Math.min(clearance(lines, at), clearance(levels, at) - LABEL);
                 double room = Math.min((right - left) / WIDE, height);
-                if (room + WIDER * (right - left) > most) {
+                double wider = WIDER * Math.min(right - left, WIDEST * height);
+                if (room + wider > most) {
                     // A dart or a notch may point at the words beside their middle.
                     for (double part : BESIDE) {
                         Point beside = at.plus(ACROSS.times(part * room * WIDE));
                         height = Math.min(height, 2 * clearance(lines, beside));
                     }
+                    height = Math.min(height, besides(signs, at, room * WIDE));
                     room = Math.min(room, height);
                 }
                 boolean free = words.stream().noneMatch(w -> w.contains(at));
                 // Among places of the same height the widest: words may stand beside each other there.
-                room += WIDER * (right - left);
+                room += wider;
                 if (room > most && free && piece.outline().contains(at)) {
                     most = room;
                     best = new NamePlace(at, right - left, height);
@@ -93,6 +103,15 @@ public record NamePlace(Point at, double width, double height) {
             }
         }
         return best;
+    }
+
+    /** How high words of this width may be so that they keep clear of the signs, which a ray beside them would miss. */
+    private static double besides(List<Point> signs, Point at, double width) {
+        return signs.stream()
+                .filter(sign -> Math.abs(sign.x() - at.x()) < width / 2 + SIGN)
+                .mapToDouble(sign -> 2 * (Math.abs(sign.y() - at.y()) - SIGN))
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
     }
 
     private static List<Line> sides(Box box) {

@@ -70,6 +70,7 @@ public final class TablePainter {
                 .toList();
         levels.forEach(LevelPainter::lines);
         cuts.forEach(cut -> PlacePainter.cut(gc, view, ink, cut));
+        levels.forEach(LevelPainter::ends);
         levels.forEach(level -> level.labels(true));
         seen.forEach(piece -> NamePainter.paint(gc, view, ink, piece, room));
         levels.forEach(level -> level.labels(false));

@@ -45,13 +45,13 @@ final class EaseBar extends Region {
         double inset = 6;
         double room = w - 2 * inset;
         double y = h / 2;
-        gc.setFill(ink.gridStrong());
-        gc.fillRoundRect(inset, y - 2, room, 4, 4, 4);
+        gc.setFill(ink.quiet().deriveColor(0, 1, 1, 0.35));
+        gc.fillRoundRect(0, y - 2, w, 4, 4, 4);
         if (scale.bandFrom().isPresent()) {
             double a = inset + room * scale.share(scale.bandFrom().getAsDouble());
             double b = inset + room * scale.share(scale.bandTo().orElse(scale.to()));
-            gc.setFill(ink.level().deriveColor(0, 1, 1, 0.35));
-            gc.fillRoundRect(a, y - 4, Math.max(4, b - a), 8, 8, 8);
+            gc.setFill(ink.level().deriveColor(0, 1, 1, 0.45));
+            gc.fillRoundRect(a, y - 4, Math.max(8, b - a), 8, 8, 8);
         }
         if (scale.least().isPresent()) {
             double x = inset + room * scale.share(scale.least().getAsDouble());
@@ -59,7 +59,7 @@ final class EaseBar extends Region {
             gc.setLineWidth(1.5);
             gc.strokeLine(x, y - 7, x, y + 7);
             gc.setLineWidth(1);
-            for (double hatch = inset; hatch < x - 3; hatch += 5) {
+            for (double hatch = 0; hatch < x - 3; hatch += 5) {
                 gc.strokeLine(hatch, y + 4, hatch + 4, y - 4);
             }
         }

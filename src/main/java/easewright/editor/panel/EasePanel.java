@@ -183,7 +183,7 @@ public final class EasePanel extends ScrollPane {
                         head(words, "level", EaseRowView.NAME, Pos.CENTER_LEFT),
                         head(words, "body", EaseRowView.FIELD, Pos.CENTER_RIGHT),
                         head(words, "garment", EaseRowView.NUMBER, Pos.CENTER_RIGHT),
-                        head(words, "ease", EaseRowView.FIELD, Pos.CENTER_RIGHT),
+                        head(words, "ease", EaseRowView.EASE, Pos.CENTER_RIGHT),
                         head(words, "wish", EaseRowView.FIELD, Pos.CENTER_RIGHT));
     }
 
@@ -192,6 +192,7 @@ public final class EasePanel extends ScrollPane {
         Hints.on(label, words.of("editor.ease.head." + key + ".hint"));
         label.setMinWidth(Region.USE_PREF_SIZE);
         label.setPrefWidth(width);
+        label.getStyleClass().add(key + "-head");
         label.setAlignment(side);
         return label;
     }

@@ -20,9 +20,12 @@ import javafx.scene.layout.VBox;
 
 /** One level of the ease sheet: numbers in columns, then the bar and what it means. */
 final class EaseRowView extends VBox {
-    static final double NAME = 80;
-    static final double FIELD = 80;
+    static final double NAME = 74;
+    /** Wide enough for the girth of a large body in hundredths. */
+    static final double FIELD = 84;
+
     static final double NUMBER = 74;
+    static final double EASE = 78;
     private static final PseudoClass CHOSEN = PseudoClass.getPseudoClass("chosen");
 
     private final String level;
@@ -63,7 +66,7 @@ final class EaseRowView extends VBox {
         finished.getStyleClass().add("number");
         ease.getStyleClass().addAll("number", "ease-number");
         fix(finished, NUMBER);
-        fix(ease, FIELD);
+        fix(ease, EASE);
         HBox numbers = new HBox(4, name, body, finished, ease, wish);
         numbers.setAlignment(Pos.CENTER_LEFT);
 

@@ -44,7 +44,12 @@ final class LevelsStep extends StepPage {
         if (text.isBlank()) {
             return "";
         }
-        String refused = marker.attempt(p -> LevelEdits.add(p, text, LevelKind.OTHER));
+        LevelKind kind = LevelsView.of(session.desk()).kinds().stream()
+                .filter(k -> k.name().equalsIgnoreCase(text.strip()))
+                .map(LevelsView.Kind::kind)
+                .findFirst()
+                .orElse(LevelKind.OTHER);
+        String refused = marker.attempt(p -> LevelEdits.add(p, text, kind));
         if (refused.isEmpty()) {
             own.showAnother("");
         }

@@ -71,7 +71,7 @@ final class ScaleStep extends VBox {
         pick.setGraphic(Icons.of(Icons.TAPE));
         pick.setOnAction(e -> marker.take(Tool.KNOWN_LINE));
         lines.setId("scale-lines");
-        lines.setMaxWidth(Double.MAX_VALUE);
+        lines.setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
         lines.setOnAction(e -> {
             if (lines.getValue() != null) {
                 marker.choose(lines.getValue().line());

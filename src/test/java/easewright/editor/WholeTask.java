@@ -1,0 +1,290 @@
+package easewright.editor;
+
+import easewright.alter.StepRefused;
+import easewright.alter.Ways;
+import easewright.editor.model.Course;
+import easewright.editor.model.OtherWay;
+import easewright.editor.model.Sample;
+import easewright.editor.panel.CuttingTable;
+import easewright.geom.Point;
+import easewright.pattern.Level;
+import easewright.text.LengthUnit;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javafx.geometry.Point2D;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.input.MouseButton;
+import javafx.scene.robot.Robot;
+import javafx.stage.Stage;
+import javafx.stage.Window;
+
+/**
+ * Walks the whole task, from a drawing without marks to paper, and takes a picture of every page and state on the way,
+ * for looking at: at any size, by day or by lamplight, and with {@code -Dglass.gtk.uiScale=2} at 200 %. What a picture
+ * is to show and is not there any more stops the walk.
+ */
+public final class WholeTask extends Director {
+    private static final Path FOUR_PIECES = Path.of("src/test/resources/marking/four-pieces.svg");
+    private int taken;
+
+    /** Starts it; a class of its own, because a main class that is an application wants JavaFX as modules. */
+    static final class Run {
+        private Run() {}
+
+        public static void main(String[] args) {
+            direct(WholeTask.class, args);
+        }
+    }
+
+    @Override
+    void play() throws Exception {
+        size();
+        rest();
+        next("start");
+        marks();
+        ease();
+        changes();
+        fit();
+        paper();
+        said();
+        others();
+    }
+
+    private void next(String name) throws InterruptedException {
+        picture(String.format("%02d-%s", ++taken, name));
+    }
+
+    private void marks() throws Exception {
+        Path bare = Files.copy(FOUR_PIECES, Files.createTempDirectory("task").resolve("four-pieces.svg"));
+        act(() -> app.files().open(bare));
+        rest();
+        rest();
+        next("opened");
+        press("#scale-offer-0");
+        next("scale-proved");
+        press("#step-suggested");
+        rest();
+        rest();
+        next("suggested");
+        press("#suggest-accept");
+        next("accepted");
+        press("#step-pieces");
+        next("pieces");
+        scroll("#marks", 1);
+        next("pieces-below");
+        press("#tool-dart");
+        clickOn(app.session()
+                .desk()
+                .pattern()
+                .pieces()
+                .get(0)
+                .outline()
+                .segments()
+                .get(0)
+                .start());
+        next("dart-begun");
+        press("#tool-dart");
+        press("#step-seams");
+        next("seams");
+        press("#step-levels");
+        next("levels");
+        type("#level-own", "hip");
+        type("#level-below-hip", "20 cm");
+        next("hip");
+        press("#mark-next");
+        next("ease-empty");
+    }
+
+    private void ease() throws InterruptedException {
+        type("#body-waist", "74.5 cm");
+        type("#body-hip", "100 cm");
+        type("#wish-hip", "8 cm");
+        act(() -> app.session().chooseLevel("hip"));
+        next("ease");
+        scroll("#ease-sheet", 1);
+        next("cloth");
+        scroll("#ease-sheet", 0);
+        type("#body-waist", "ninety");
+        next("typed-wrong");
+        type("#body-waist", "74.5 cm");
+        type("#amount", "24");
+        next("doubt");
+        type("#amount", "3 cm");
+        next("trial");
+        for (String page : List.of("rings", "size", "notes")) {
+            press("#page-" + page);
+            next("trial-" + page);
+        }
+        press("#page-ease");
+        press("#ask-where");
+        next("where-asked");
+        press("#feels-pulls");
+        press("#sign-tight-all-round");
+        next("where");
+        press("#ask-where");
+        act(() -> app.session()
+                .want(app.session()
+                        .desk()
+                        .wanted()
+                        .orElseThrow()
+                        .withOther(Ways.of("slash").map(OtherWay::of))));
+        next("slash");
+        press("#pick-slash");
+        next("slash-picking");
+        act(() -> app.session().want(app.session().desk().wanted().orElseThrow().withOther(Optional.empty())));
+        act(() -> app.session().setUnit(LengthUnit.INCH));
+        next("inches");
+        act(() -> app.session().setUnit(LengthUnit.CM));
+        act(() -> find("#keep").requestFocus());
+        next("focus");
+    }
+
+    private void changes() throws InterruptedException {
+        press("#keep");
+        rest();
+        next("kept");
+        press("#page-changes");
+        next("changes-one");
+        press("#page-ease");
+        act(() -> app.session().chooseLevel("waist"));
+        type("#amount", "1 cm");
+        press("#keep");
+        rest();
+        rest();
+        next("kept-waist");
+        act(() -> {
+            try {
+                app.session().recast(Course.of(app.session().desk()).switched(0, false));
+            } catch (StepRefused refused) {
+                throw new IllegalStateException(refused);
+            }
+        });
+        press("#page-changes");
+        next("changes");
+    }
+
+    private void fit() throws Exception {
+        press("#page-true");
+        rest();
+        rest();
+        next("true");
+        if (shows("#true-show-0")) {
+            press("#true-show-0");
+            next("true-shown");
+        }
+        press("#view-all");
+        press("#page-notes");
+        next("notes");
+        press("#page-rings");
+        next("rings");
+        press("#page-size");
+        next("size");
+    }
+
+    private void paper() throws InterruptedException {
+        press("#print");
+        rest();
+        rest();
+        rest();
+        next("print");
+        press(printing(), "#print-kind-report");
+        rest();
+        rest();
+        next("report");
+        act(() -> printing().close());
+    }
+
+    private Stage printing() {
+        return (Stage) Window.getWindows().stream()
+                .filter(w -> w != stage() && w instanceof Stage)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private void said() throws Exception {
+        press("#page-ease");
+        Path saved = Files.createTempDirectory("task").resolve("four-pieces-with-room.svg");
+        act(() -> app.files().save(saved));
+        rest();
+        next("saved");
+        act(() -> app.session()
+                .say(true, "editor.said.failed", Map.of("file", "blouse.svg", "reason", "it is no drawing")));
+        next("said-bad");
+        act(() -> ((ComboBox<?>) find("#way")).show());
+        next("list-open");
+        act(() -> ((ComboBox<?>) find("#way")).hide());
+    }
+
+    private void others() throws Exception {
+        Path nest = Files.createTempDirectory("task").resolve("nest.svg");
+        StringBuilder drawing = new StringBuilder(
+                "<svg xmlns='http://www.w3.org/2000/svg' width='600mm' height='600mm' viewBox='0 0 600 600'>");
+        for (int size = 36; size <= 40; size += 2) {
+            drawing.append("<g id='size-")
+                    .append(size)
+                    .append("'><path id='front-")
+                    .append(size);
+            drawing.append("' d='M100,100 h")
+                    .append(150 + size)
+                    .append(" v300 h-")
+                    .append(150 + size);
+            drawing.append("z'/></g>");
+        }
+        Files.writeString(nest, drawing.append("</svg>"));
+        act(() -> app.files().open(nest));
+        rest();
+        rest();
+        next("nest");
+        for (Sample sample : Sample.all()) {
+            act(() -> app.files().openSample(sample));
+            rest();
+            rest();
+            press("#view-all");
+            next("sample-" + sample.id());
+        }
+        act(() -> app.files().open(Path.of("sample-pieces/skirt-sizes.svg")));
+        rest();
+        rest();
+        next("sizes");
+        act(() -> {
+            for (Level level : app.session().desk().pattern().levels()) {
+                app.session().chooseLevel(level.name());
+            }
+        });
+        type("#amount", "2 cm");
+        next("sizes-trial");
+        act(() -> app.files().open(Path.of("src/test/resources/command/untrue-bodice.svg")));
+        rest();
+        rest();
+        press("#page-true");
+        rest();
+        rest();
+        press("#true-show-0");
+        next("untrue");
+        press("#page-notes");
+        next("untrue-notes");
+    }
+
+    private void clickOn(Point place) throws InterruptedException {
+        act(() -> {
+            CuttingTable table = (CuttingTable) find("#table");
+            Point at = table.view().toScreen(place);
+            Point2D screen = table.localToScreen(at.x(), at.y());
+            Robot hand = new Robot();
+            hand.mouseMove(screen);
+            hand.mouseClick(MouseButton.PRIMARY);
+        });
+    }
+
+    /** Scrolls a page, or what is scrolled in it, to a share of its length. */
+    private void scroll(String page, double to) throws InterruptedException {
+        act(() -> Stream.concat(Stream.of(find(page)), find(page).lookupAll(".scroll-pane").stream())
+                .filter(ScrollPane.class::isInstance)
+                .forEach(n -> ((ScrollPane) n).setVvalue(to)));
+    }
+}
