@@ -1,7 +1,9 @@
 package easewright.editor;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import atlantafx.base.controls.CustomTextField;
 import easewright.editor.paint.Viewport;
 import easewright.editor.panel.CuttingTable;
 import easewright.geom.Box;
@@ -10,6 +12,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
@@ -168,5 +171,41 @@ class ChangeJourneyTest extends Journey {
         robot.push(KeyCode.ESCAPE);
         assertThat(robot.lookup("#change-amount-0").queryAs(TextField.class).getText())
                 .isEqualTo("+2\u00a0cm");
+    }
+
+    private static String unitTaken(FxRobot robot, String field) {
+        WaitForAsyncUtils.waitForFxEvents();
+        Node right = robot.lookup(field).queryAs(CustomTextField.class).getRight();
+        return right == null ? "" : ((Labeled) right).getText();
+    }
+
+    /** Wherever a length is typed without its unit, the unit it is taken in stands behind it. */
+    @Test
+    void aBareNumberShowsItsUnitWhileItIsTyped(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        for (String field : List.of("#amount", "#body-hip", "#wish-hip")) {
+            robot.clickOn(field).push(KeyCode.SHORTCUT, KeyCode.A).write("9");
+            assertThat(unitTaken(robot, field)).as(field).isEqualTo("cm");
+            robot.write(" m");
+            assertThat(unitTaken(robot, field)).as(field).isEmpty();
+            robot.push(KeyCode.ESCAPE);
+            assertThat(unitTaken(robot, field)).as(field).isEmpty();
+        }
+        robot.clickOn("#unit-inch");
+        robot.clickOn("#amount").write("5/8");
+        assertThat(unitTaken(robot, "#amount")).isEqualTo("in");
+        robot.push(KeyCode.ENTER);
+        assertThat(unitTaken(robot, "#amount")).isEmpty();
+        assertThat(desk().wanted().orElseThrow().amount()).isCloseTo(15.875, within(1e-9));
+        robot.push(KeyCode.ESCAPE);
+        robot.clickOn("#unit-cm").clickOn("#page-marks");
+        robot.interact(() -> robot.lookup("#scale-lines")
+                .queryAs(ComboBox.class)
+                .getSelectionModel()
+                .select(0));
+        robot.clickOn("#scale-length").write("50");
+        assertThat(unitTaken(robot, "#scale-length")).isEqualTo("cm");
+        assertThat(robot.lookup("#scale-reading").queryLabeled().getText())
+                .isEqualTo("= 50\u00a0cm (19 11/16\u00a0in)");
     }
 }

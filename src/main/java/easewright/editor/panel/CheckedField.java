@@ -1,8 +1,8 @@
 package easewright.editor.panel;
 
+import atlantafx.base.controls.CustomTextField;
 import javafx.css.PseudoClass;
 import javafx.scene.control.Label;
-import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 
@@ -11,7 +11,7 @@ import javafx.scene.input.KeyEvent;
  * reason beside it, until the text is changed: then it is judged anew when it is taken. Escape brings back what was
  * there.
  */
-abstract class CheckedField extends TextField {
+abstract class CheckedField extends CustomTextField {
     private static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
 
     private final Label complaint;

@@ -4,16 +4,24 @@ import easewright.text.LengthUnit;
 import easewright.text.Lengths;
 import easewright.text.Unreadable;
 import easewright.text.Words;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.scene.control.Label;
 
-/** A field for a length, read leniently. Of what cannot be read it says what is expected; nothing typed is lost. */
+/**
+ * A field for a length, read leniently. While a number is typed without its unit, the unit that it is taken in stands
+ * behind it. Of what cannot be read it says what is expected; nothing typed is lost.
+ */
 final class LengthField extends CheckedField {
     private final Function<OptionalDouble, String> taker;
     private LengthUnit unit = LengthUnit.CM;
     private Runnable enteredAgain = () -> {};
+    private final Label taken = new Label();
+    private final ReadOnlyStringWrapper reading = new ReadOnlyStringWrapper("");
 
     /**
      * @param taker     takes the length in mm, or empty when the field was emptied
@@ -43,6 +51,10 @@ final class LengthField extends CheckedField {
         super(complaint);
         this.taker = taker;
         getStyleClass().add("length-field");
+        taken.getStyleClass().add("unit-taken");
+        taken.setMinWidth(USE_PREF_SIZE);
+        textProperty().addListener(o -> read());
+        focusedProperty().addListener(o -> read());
         setOnAction(e -> {
             boolean again = !getText().isBlank() && getText().strip().equals(shown().strip());
             commit();
@@ -55,6 +67,34 @@ final class LengthField extends CheckedField {
     /** What Enter does where the field holds what has been taken already. */
     void onEnteredAgain(Runnable act) {
         enteredAgain = act;
+    }
+
+    /** How a number without a unit is taken while it is typed, in both units; empty while there is none. */
+    ReadOnlyStringProperty readingProperty() {
+        return reading.getReadOnlyProperty();
+    }
+
+    private void read() {
+        String text = getText() == null ? "" : getText().strip();
+        boolean bare = isFocused() && !text.equals(shown().strip()) && !Lengths.saysItsUnit(text);
+        if (bare) {
+            taken.setText(unit.symbol());
+        }
+        if (bare != (getRight() != null)) {
+            setRight(bare ? taken : null);
+        }
+        reading.set(bare ? inBoth(text) : "");
+    }
+
+    private String inBoth(String text) {
+        try {
+            double mm = Lengths.parse(text, unit);
+            LengthUnit other = unit == LengthUnit.INCH ? LengthUnit.CM : LengthUnit.INCH;
+            return Words.english(unit)
+                    .of("editor.field.taken", Map.of("amount", mm, "other", Lengths.format(mm, other)));
+        } catch (Unreadable unreadable) {
+            return "";
+        }
     }
 
     /** Shows a value, unless the user is typing another one. */

@@ -81,7 +81,10 @@ final class ScaleStep extends VBox {
         length = new LengthField(wrong, mm -> mm.ifPresent(v -> marker.prove(v, statedMove.isSelected())));
         length.setId("scale-length");
         length.setPrefWidth(110);
-        HBox typed = new HBox(8, lengthLabel, length);
+        Label reading = new Label();
+        reading.setId("scale-reading");
+        reading.textProperty().bind(length.readingProperty());
+        HBox typed = new HBox(8, lengthLabel, length, reading);
         typed.setAlignment(Pos.CENTER_LEFT);
         measure = new VBox(8, measureTitle, measureLine, new HBox(8, pick, lines), typed, wrong);
         HBox.setHgrow(lines, Priority.ALWAYS);
