@@ -1,9 +1,15 @@
 package easewright.command;
 
 import easewright.draft.DraftRefused;
+import easewright.draft.Garment;
 import easewright.draft.Recipe;
 import easewright.draft.Samples;
+import easewright.ease.EaseLine;
+import easewright.ease.EaseSheet;
+import easewright.ease.EaseTables;
+import easewright.measure.Measures;
 import easewright.pattern.Body;
+import easewright.pattern.Pattern;
 import easewright.svg.SvgProblem;
 import easewright.text.BodyFile;
 import easewright.text.Unreadable;
@@ -22,13 +28,20 @@ import java.util.Optional;
 final class DraftCommand implements Job {
     private static final String SAMPLES = "samples";
 
+    /** Ease beyond this is no garment that lies round the body any more, percent of it (common practice). */
+    private static final double MOST_EASE = 50;
+
+    /** A length so many times the usual one, or as small a part of it (common practice). */
+    private static final double MOST_LENGTH = 4;
+
     @Override
     public Grammar grammar() {
         return Target.grammar(Grammar.of("draft").place("GARMENT", "option.garment"))
                 .value("--body", "BODYFILE", "option.draft-body")
                 .values("--ease", "LEVEL=AMOUNT", "option.ease")
                 .values("--length", "NAME=AMOUNT", "option.length")
-                .value("--unit", "UNIT", "option.unit");
+                .value("--unit", "UNIT", "option.unit")
+                .flag("--anyway", "option.draft-anyway");
     }
 
     @Override
@@ -79,8 +92,37 @@ final class DraftCommand implements Job {
         Map<String, Double> ease = wishes(given.texts("--ease"), recipe.ease(), recipe, typed);
         Map<String, Double> lengths = wishes(given.texts("--length"), recipe.lengths(), recipe, typed);
         typed.tell(voice);
-        String drawing = Samples.svg(recipe.draft(body, ease, lengths).draft());
+        Garment drawn = recipe.draft(body, ease, lengths).draft();
+        if (!given.has("--anyway")) {
+            refuseSlips(drawn.pattern(), ease, lengths, recipe);
+        }
+        String drawing = Samples.svg(drawn);
         save(output, drawing, Words.english(typed.unit()), voice);
+    }
+
+    /** A wish so large that a slip of the unit is likelier: 2 m of ease where 2 cm were meant. */
+    private static void refuseSlips(Pattern drawn, Map<String, Double> ease, Map<String, Double> lengths, Recipe recipe)
+            throws Trouble {
+        for (EaseLine line :
+                EaseSheet.of(drawn, Measures.of(drawn), EaseTables.standard()).lines()) {
+            double percent = line.percent().orElse(0);
+            if (ease.containsKey(line.level().name()) && Math.abs(percent) > MOST_EASE) {
+                throw new Trouble(
+                        "draft-ease-out-of-proportion",
+                        Map.of(
+                                "level", line.level().name(),
+                                "ease.signed", line.ease().orElseThrow(),
+                                "of.percent", percent));
+            }
+        }
+        for (Recipe.Wish wish : recipe.lengths()) {
+            double asked = lengths.getOrDefault(wish.name(), wish.standard());
+            if (asked > wish.standard() * MOST_LENGTH || asked < wish.standard() / MOST_LENGTH) {
+                throw new Trouble(
+                        "draft-length-out-of-proportion",
+                        Map.of("name", wish.name(), "length", asked, "usual", wish.standard()));
+            }
+        }
     }
 
     /** Wishes written {@code NAME=AMOUNT}, each for something the garment has. */

@@ -1,7 +1,9 @@
 package easewright.command;
 
+import easewright.pattern.Finding;
 import easewright.print.Reading;
 import java.io.PrintWriter;
+import java.util.List;
 
 /** A command that only looks at a pattern: opens it, reads everything off it, and prints that as text or as JSON. */
 abstract class Look implements Job {
@@ -28,9 +30,15 @@ abstract class Look implements Job {
             voice.out().println(json.text(json.document(opened, reading, noticed)));
         } else {
             print(reading, source, voice.out());
-            noticed.print(voice.out(), source.words());
+            List<Finding> rest = noticed.all().stream().filter(f -> !tells(f)).toList();
+            new Noticed(noticed.pattern(), rest).print(voice.out(), source.words());
         }
         return noticed.exitCode();
+    }
+
+    /** Whether the text says it already, so that it is not told twice. */
+    boolean tells(Finding finding) {
+        return false;
     }
 
     /** As text, up to what is to be noticed. */

@@ -41,6 +41,23 @@ class DraftCommandTest {
         assertThat(measured).hasSameTextualContentAs(kept);
     }
 
+    /** Two metres where two centimetres were meant. */
+    @Test
+    void asksBackAboutAWishOutOfAllProportion() {
+        Path out = folder.resolve("out.svg");
+        List<String> wide = List.of("draft", "skirt", "--ease", "hip=2m", "--ease", "waist=2m", "-o", out.toString());
+        Run slip = Run.of(wide.toArray());
+        assertThat(slip.code()).isEqualTo(Commands.REFUSED);
+        assertThat(slip.err()).contains("waist").contains("+200\u00a0cm").contains("--anyway");
+        Run longer = Run.of("draft", "skirt", "--length", "length=6.5m", "-o", out);
+        assertThat(longer.err()).contains("650\u00a0cm").contains("60\u00a0cm").contains("--anyway");
+        assertThat(out).doesNotExist();
+        List<Object> meant = new ArrayList<>(wide);
+        meant.add("--anyway");
+        assertThat(Run.of(meant.toArray()).code()).isEqualTo(Commands.DONE);
+        assertThat(out).exists();
+    }
+
     @ParameterizedTest
     @MethodSource("recipes")
     void everyMeasurementIsMissedByName(Recipe recipe) throws IOException {

@@ -2,6 +2,7 @@ package easewright.editor.model;
 
 import easewright.ease.EaseLine;
 import easewright.ease.EaseSheet;
+import easewright.print.EaseText;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -10,8 +11,9 @@ import java.util.List;
  *
  * @param rows one for each level
  * @param foot where the words and figures in the rows come from
+ * @param nearlyMet whether a printed figure was taken as met although the ease falls a little short of it
  */
-public record EasePage(List<EaseRow> rows, EaseFoot foot) {
+public record EasePage(List<EaseRow> rows, EaseFoot foot, boolean nearlyMet) {
     public EasePage {
         rows = List.copyOf(rows);
     }
@@ -26,6 +28,6 @@ public record EasePage(List<EaseRow> rows, EaseFoot foot) {
             rows.add(EaseRow.of(line, desk.words(), certain, sheet.stretch(), foot)
                     .withSizes(reading.wishes().said(line.level().name(), desk.words())));
         }
-        return new EasePage(rows, foot);
+        return new EasePage(rows, foot, EaseText.nearlyMet(sheet));
     }
 }

@@ -142,7 +142,7 @@ public final class EasePanel extends ScrollPane {
     /** What the bar means, and each source once, below all that leads to it. */
     private void sources(EasePage page, Words words) {
         boolean any = page.rows().stream().anyMatch(r -> r.standing() != EaseRow.Standing.UNKNOWN);
-        List<Object> now = List.of(any, page.foot().sources());
+        List<Object> now = List.of(any, page.foot().sources(), page.nearlyMet());
         if (now.equals(sourcesShown)) {
             return;
         }
@@ -151,7 +151,11 @@ public final class EasePanel extends ScrollPane {
         sources.setManaged(any);
         legend.setText(words.of("editor.ease.bar"));
         sources.getChildren().setAll(legend);
-        for (String line : page.foot().lines(words)) {
+        List<String> lines = new ArrayList<>(page.foot().lines(words));
+        if (page.nearlyMet()) {
+            lines.add(words.of("ease.nearly-met"));
+        }
+        for (String line : lines) {
             Label said = new Label(line);
             said.setWrapText(true);
             said.getStyleClass().add("quiet");

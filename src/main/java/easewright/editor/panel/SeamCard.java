@@ -116,7 +116,8 @@ final class SeamCard extends VBox {
         Parts.name(button, words.of("editor.seam.edge.hint", Map.of("edge", edge.words())));
         for (int times = 1; times <= MOST_TIMES; times++) {
             int count = times;
-            MenuItem item = new MenuItem(words.of("editor.seam.count", Map.of("times", times)));
+            MenuItem item = new MenuItem(
+                    words.of(times == 1 ? "editor.seam.count.one" : "editor.seam.count", Map.of("times", times)));
             item.setOnAction(
                     e -> session.edit(MateEdits.times(session.desk().pattern(), seam.name(), edge.ref(), count)));
             button.getItems().add(item);
