@@ -87,6 +87,24 @@ class SearchTest {
     }
 
     @Test
+    void comesWithinADistanceWhereTheNearestPlaceDoes() {
+        int within = 0;
+        for (int round = 0; round < 30; round++) {
+            Outline outline = Sketch.randomBlob(random, 4 + random.nextInt(60), 200);
+            for (int i = 0; i < 200; i++) {
+                Segment near =
+                        outline.segments().get(random.nextInt(outline.segments().size()));
+                Point p = near.at(random.nextDouble()).plus(anywhere(1));
+                double distance = random.nextDouble();
+                boolean expected = outline.nearest(p).distance() <= distance;
+                assertThat(outline.comesWithin(p, distance)).isEqualTo(expected);
+                within += expected ? 1 : 0;
+            }
+        }
+        assertThat(within).isBetween(1500, 4500);
+    }
+
+    @Test
     void rowsOfBoxesMeetWhereAnyTwoOfThemDo() {
         int met = 0;
         for (int round = 0; round < 400; round++) {

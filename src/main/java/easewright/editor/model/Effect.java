@@ -32,6 +32,9 @@ public record Effect(List<Line> lines) {
     /** A dart whose mouth is as wide as this to before has not been changed but redrawn, mm. */
     private static final double DART_CHANGED = 0.05;
 
+    /** More names than these are not read. */
+    private static final int MOST_NAMES = 6;
+
     /** What a line is about. */
     public enum Kind {
         MOVED,
@@ -77,7 +80,7 @@ public record Effect(List<Line> lines) {
         if (!carried.isEmpty()) {
             lines.add(new Line(Kind.MOVED, words.of("editor.effect.carried", Map.of("edges", carried))));
         }
-        String stayed = stayed(before, after, fates, words);
+        String stayed = stayed(before, after, desk.reading().size(), fates, words);
         if (!stayed.isEmpty()) {
             lines.add(new Line(Kind.STAYED, words.of("editor.effect.stayed", Map.of("edges", stayed))));
         }
@@ -102,15 +105,14 @@ public record Effect(List<Line> lines) {
         return String.join("; ", parts);
     }
 
-    private static String stayed(Pattern before, Pattern after, List<EdgeFate> fates, Words words) {
+    private static String stayed(
+            Pattern before, Pattern after, Optional<String> size, List<EdgeFate> fates, Words words) {
         List<String> parts = new ArrayList<>();
         String edges = named(fates, EdgeFate.Fate.STAYED, words);
         if (!edges.isEmpty()) {
             parts.add(edges);
         }
-        Map<String, Piece> touchedById = new LinkedHashMap<>();
-        fates.forEach(f -> touchedById.putIfAbsent(f.piece().id(), f.piece()));
-        List<Piece> touched = List.copyOf(touchedById.values());
+        List<Piece> touched = touched(fates);
         if (touched.stream().anyMatch(p -> !p.darts().isEmpty())
                 && touched.stream().allMatch(p -> sameDarts(before, after, p))) {
             parts.add(words.of("editor.effect.darts"));
@@ -119,22 +121,51 @@ public record Effect(List<Line> lines) {
                 && touched.stream().allMatch(p -> sameGrain(before, after, p))) {
             parts.add(words.of("editor.effect.grain"));
         }
+        addWhole(before, after, size, words, parts);
+        return String.join("; ", parts);
+    }
+
+    /** Pieces that stayed as they were: a few by their names, many by their number, those of other sizes together. */
+    private static void addWhole(
+            Pattern before, Pattern after, Optional<String> size, Words words, List<String> parts) {
         Map<String, Piece> old = new HashMap<>();
         before.pieces().forEach(p -> old.put(p.id(), p));
-        List<String> whole = after.pieces().stream()
-                .filter(p -> p == old.get(p.id()) || p.equals(old.get(p.id())))
-                .map(Piece::name)
-                .toList();
-        if (!whole.isEmpty()) {
+        List<String> whole = new ArrayList<>();
+        List<String> elsewhere = new ArrayList<>();
+        boolean allElsewhere = true;
+        for (Piece piece : after.pieces()) {
+            boolean other = size.isPresent()
+                    && piece.size().isPresent()
+                    && !piece.size().equals(size);
+            boolean same = piece == old.get(piece.id()) || piece.equals(old.get(piece.id()));
+            if (same) {
+                (other ? elsewhere : whole).add(piece.name());
+            }
+            allElsewhere &= same || !other;
+        }
+        if (!allElsewhere) {
+            whole.addAll(elsewhere);
+        }
+        if (whole.size() > MOST_NAMES) {
+            parts.add(words.of("editor.effect.whole-many", Map.of("count", whole.size())));
+        } else if (!whole.isEmpty()) {
             parts.add(words.of("editor.effect.whole", Map.of("pieces", whole)));
         }
-        return String.join("; ", parts);
+        if (allElsewhere && !elsewhere.isEmpty()) {
+            parts.add(words.of("editor.effect.sizes"));
+        }
+    }
+
+    private static List<Piece> touched(List<EdgeFate> fates) {
+        Map<String, Piece> byId = new LinkedHashMap<>();
+        fates.forEach(f -> byId.putIfAbsent(f.piece().id(), f.piece()));
+        return List.copyOf(byId.values());
     }
 
     /** Darts that take in another width than before. */
     private static String darts(Pattern before, List<EdgeFate> fates, Words words) {
         List<String> parts = new ArrayList<>();
-        for (Piece now : fates.stream().map(EdgeFate::piece).distinct().toList()) {
+        for (Piece now : touched(fates)) {
             List<Dart> then = before.piece(now.id()).map(Piece::darts).orElse(List.of());
             for (Dart dart : now.darts()) {
                 then.stream()

@@ -2,9 +2,15 @@ package easewright.editor.model;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import easewright.draft.Samples;
 import easewright.pattern.EdgeRef;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
 import easewright.pattern.Side;
+import easewright.svg.SvgFile;
 import easewright.text.LengthUnit;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -64,6 +70,38 @@ class EffectTest {
         assertThat(session.desk().holds())
                 .extracting(h -> HereWords.seam(session.desk(), h.edge()))
                 .contains("Back left, side", "Front left, side");
+    }
+
+    /** A list of names as long as a nest would be no help, and setting it took longer than the change. */
+    @Test
+    void manyPiecesAreCountedAndOtherSizesToldTogether() throws Exception {
+        byte[] svg = Samples.files().get("skirt-sizes.svg").getBytes(StandardCharsets.UTF_8);
+        session.open(Opened.of(new OpenFile(SvgFile.read(svg, "nest.svg"), Optional.empty(), "nest.svg")));
+        session.chooseLevel("hip");
+        assertThat(words(tried(24), Effect.Kind.STAYED))
+                .singleElement()
+                .asString()
+                .contains("all other sizes")
+                .doesNotContain("12", "14");
+
+        Pattern nest = session.desk().pattern();
+        List<Piece> more = new ArrayList<>(nest.pieces());
+        for (int i = 0; i < 6; i++) {
+            more.add(Piece.bare("patch " + i, nest.pieces().get(0).outline()));
+        }
+        session.edit(nest.withPieces(more));
+        session.chooseLevel("hip");
+        assertThat(words(tried(24), Effect.Kind.STAYED))
+                .singleElement()
+                .asString()
+                .contains("all of 7 other pieces", "all other sizes")
+                .doesNotContain("patch");
+        session.edit(nest.withPieces(more.subList(0, more.size() - 1)));
+        session.chooseLevel("hip");
+        assertThat(words(tried(24), Effect.Kind.STAYED))
+                .singleElement()
+                .asString()
+                .contains("patch 0", "patch 4");
     }
 
     /** Worked example W4 of docs/sources.md: one of two mates moved alone changes its length, and they drift apart. */
