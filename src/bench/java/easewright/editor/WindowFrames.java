@@ -52,8 +52,9 @@ public final class WindowFrames {
             new AnimationTimer() {
                 @Override
                 public void handle(long now) {
-                    if (app.session().desk().isOpen()) {
-                        frame(app.session(), (CuttingTable) stage.getScene().lookup("#table"));
+                    CuttingTable table = (CuttingTable) stage.getScene().lookup("#table");
+                    if (table != null && app.session().desk().isOpen()) {
+                        frame(app.session(), table);
                     }
                 }
             }.start();

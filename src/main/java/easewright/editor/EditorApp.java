@@ -11,6 +11,7 @@ import easewright.editor.model.Settings;
 import easewright.text.LengthUnit;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import javafx.application.Application;
 import javafx.stage.Stage;
 
@@ -18,6 +19,7 @@ import javafx.stage.Stage;
 public final class EditorApp extends Application {
     private Session session;
     private FileWork files;
+    private Optional<Path> asked = Optional.empty();
 
     /** Opens the window and returns when it is closed. */
     public static void open(String... args) {
@@ -39,8 +41,8 @@ public final class EditorApp extends Application {
     public void start(Stage stage) {
         List<String> arguments =
                 getParameters() == null ? List.of() : getParameters().getUnnamed();
+        asked = arguments.stream().findFirst().map(Path::of);
         start(stage, Settings.folder());
-        arguments.stream().findFirst().map(Path::of).ifPresent(files::open);
     }
 
     /**
@@ -59,11 +61,16 @@ public final class EditorApp extends Application {
         Settings settings = Settings.read(folder);
         session = new Session(settings.unit(), settings.dark());
         files = new FileWork(session, asking, settings, folder);
+        String title = session.desk().words().of("editor.title");
+        Opening.show(stage, title, settings.dark(), () -> fill(stage, settings));
+    }
+
+    private void fill(Stage stage, Settings settings) {
         if (!settings.tables().isEmpty()) {
             session.setOwnTables(OwnTables.read(settings.tables()));
         }
         new EditorWindow(stage, session, files);
-        stage.show();
+        asked.ifPresent(files::open);
     }
 
     Session session() {

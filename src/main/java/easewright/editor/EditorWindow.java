@@ -24,7 +24,6 @@ import java.util.Optional;
 import javafx.animation.AnimationTimer;
 import javafx.animation.PauseTransition;
 import javafx.application.Application;
-import javafx.application.Platform;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.Scene;
@@ -58,6 +57,7 @@ final class EditorWindow {
     private final Marker marker;
     private Optional<SheetPanel> sheet = Optional.empty();
 
+    /** Fills the window that the stage shows. */
     EditorWindow(Stage stage, Session session, FileWork files) {
         this.session = session;
         this.files = files;
@@ -69,7 +69,8 @@ final class EditorWindow {
         HintBar hint = new HintBar(session, marker);
         BusyBar busy = new BusyBar(session, files.background());
         LegendBar legend = new LegendBar(table.seenProperty());
-        StackPane middle = new StackPane(table, view, legend, hint, busy);
+        StartPanel start = new StartPanel(session, files);
+        StackPane middle = new StackPane(table, start, view, legend, hint, busy);
         NoticeBar notice = new NoticeBar(session, view, middle);
         middle.getChildren().add(notice);
         middle.getStyleClass().add("middle");
@@ -82,8 +83,9 @@ final class EditorWindow {
         root.setCenter(middle);
         root.getStyleClass().add("editor");
         TopBar bar = new TopBar(session, files);
-        root.setTop(new VBox(bar, new LeftBehindBar(files)));
-        scene = new Scene(root, 1280, 800);
+        VBox top = new VBox(bar);
+        root.setTop(top);
+        scene = stage.getScene();
         scene.getStylesheets()
                 .add(Objects.requireNonNull(EditorWindow.class.getResource("editor.css"))
                         .toExternalForm());
@@ -94,13 +96,10 @@ final class EditorWindow {
         root.setOnDragExited(e -> root.pseudoClassStateChanged(DROPPING, false));
         session.deskProperty().addListener((o, before, now) -> show(stage, now));
         show(stage, session.desk());
-        stage.setScene(scene);
-        stage.setMinWidth(940);
-        stage.setMinHeight(620);
-        stage.setOnShown(e -> {
-            // The window is there first, and what lies in it a moment later.
-            Platform.runLater(() -> middle.getChildren().add(1, new StartPanel(session, files)));
-            afterPictures();
+        scene.setRoot(root);
+        afterPictures(() -> {
+            top.getChildren().add(new LeftBehindBar(files));
+            start.lift();
         });
         stage.setOnHidden(e -> files.close());
         stage.focusedProperty().addListener((o, was, is) -> {
@@ -116,7 +115,12 @@ final class EditorWindow {
         });
     }
 
-    private void afterPictures() {
+    /**
+     * Leaves for later what the start page can do without.
+     *
+     * @param soon to be done as soon as the page is on the screen
+     */
+    private void afterPictures(Runnable soon) {
         PauseTransition settled = new PauseTransition(SETTLED);
         settled.setOnFinished(e -> sheet());
         new AnimationTimer() {
@@ -127,6 +131,7 @@ final class EditorWindow {
                 pictures++;
                 if (pictures == PICTURES) {
                     stop();
+                    soon.run();
                     settled.play();
                 }
             }

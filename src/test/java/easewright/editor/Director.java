@@ -63,6 +63,7 @@ abstract class Director extends Application {
 
     private void playToTheEnd() {
         try {
+            Journey.untilFilled(stage);
             play();
         } catch (Exception e) {
             failed = e;

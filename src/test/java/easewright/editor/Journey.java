@@ -13,6 +13,7 @@ import javafx.geometry.Point2D;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
@@ -34,6 +35,17 @@ abstract class Journey {
         stage = shown;
         app.start(stage, state(), answers);
         stage.requestFocus();
+    }
+
+    /** A window is shown empty and filled a moment later; the bar for work left behind comes last. */
+    @BeforeEach
+    void untilFilled() throws TimeoutException {
+        untilFilled(stage);
+    }
+
+    static void untilFilled(Stage shown) throws TimeoutException {
+        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> shown.getScene().lookup("#left-behind") != null);
+        WaitForAsyncUtils.waitForFxEvents();
     }
 
     @AfterEach

@@ -25,6 +25,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.stage.Stage;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -43,11 +44,18 @@ class MarkingJourneyTest {
 
     private final EditorApp app = new EditorApp();
     private CuttingTable table;
+    private Stage stage;
 
     @Start
     void start(Stage shown) throws Exception {
+        stage = shown;
         app.start(shown, Files.createTempDirectory(folder, "settings"));
         shown.requestFocus();
+    }
+
+    @BeforeEach
+    void untilFilled() throws TimeoutException {
+        Journey.untilFilled(stage);
     }
 
     private Desk desk() {

@@ -26,6 +26,7 @@ final class SafeKeeping {
     private final Path folder;
     private final PauseTransition rest = new PauseTransition(REST);
     private Optional<Recovery> recovery = Optional.empty();
+    private boolean taken;
     private Optional<FileClaim> claim = Optional.empty();
     private Optional<Path> kept = Optional.empty();
     private Optional<KeptWork> adopted = Optional.empty();
@@ -38,22 +39,30 @@ final class SafeKeeping {
         this.session = session;
         this.background = background;
         this.folder = folder;
-        try {
-            recovery = Optional.of(new Recovery(folder));
-        } catch (SvgProblem problem) {
-            session.say(true, "problem." + problem.code(), problem.values());
-        }
         rest.setOnFinished(e -> keep());
         session.deskProperty().addListener((o, before, now) -> follow(before, now));
     }
 
+    /** Where unsaved work is kept: taken when it is first asked for, so that no start of the window waits for the disk. */
+    private Optional<Recovery> recovery() {
+        if (!taken) {
+            taken = true;
+            try {
+                recovery = Optional.of(new Recovery(folder));
+            } catch (SvgProblem problem) {
+                session.say(true, "problem." + problem.code(), problem.values());
+            }
+        }
+        return recovery;
+    }
+
     /** Work left behind by windows that did not end in good order, the latest first. */
     List<KeptWork> leftBehind() {
-        return recovery.map(Recovery::leftBehind).orElse(List.of());
+        return recovery().map(Recovery::leftBehind).orElse(List.of());
     }
 
     void discard(KeptWork work) {
-        recovery.ifPresent(r -> r.discard(work));
+        recovery().ifPresent(r -> r.discard(work));
     }
 
     private void follow(Desk before, Desk now) {
@@ -77,7 +86,7 @@ final class SafeKeeping {
     /** Keeps the present state, away from the window's thread: one at a time, so that the latest is what stays. */
     private void keep() {
         Desk desk = session.desk();
-        if (desk.isSaved() || desk.file().isEmpty() || recovery.isEmpty()) {
+        if (desk.isSaved() || desk.file().isEmpty() || recovery().isEmpty()) {
             return;
         }
         if (keeping) {
@@ -87,7 +96,7 @@ final class SafeKeeping {
         keeping = true;
         OpenFile file = desk.file().get();
         Pattern pattern = desk.pattern();
-        Recovery keeper = recovery.get();
+        Recovery keeper = recovery().get();
         Optional<KeptWork> former = adopted;
         kept.filter(p -> !p.equals(file.known())).ifPresent(keeper::done);
         kept = Optional.of(file.known());
@@ -111,7 +120,7 @@ final class SafeKeeping {
     private void forgetIfSettled(Path file) {
         boolean wanted = !session.desk().isSaved() && kept.filter(file::equals).isPresent();
         if (!wanted) {
-            recovery.ifPresent(r -> r.done(file));
+            recovery().ifPresent(r -> r.done(file));
         }
     }
 
@@ -126,7 +135,7 @@ final class SafeKeeping {
     /** What was kept is saved, or not wanted any more. */
     void settled() {
         rest.stop();
-        recovery.ifPresent(r -> {
+        recovery().ifPresent(r -> {
             kept.ifPresent(r::done);
             adopted.ifPresent(r::discard);
         });

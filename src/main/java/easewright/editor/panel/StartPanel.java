@@ -36,6 +36,11 @@ public final class StartPanel extends VBox {
         show(session.desk());
     }
 
+    /** Gives it its shadow, which is the last thing that is missed and costs as much as all of its words. */
+    public void lift() {
+        getStyleClass().add("lifted");
+    }
+
     private void show(Desk desk) {
         setVisible(!desk.isOpen());
         setManaged(!desk.isOpen());
