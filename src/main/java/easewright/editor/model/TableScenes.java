@@ -28,11 +28,13 @@ import java.util.Optional;
  */
 public final class TableScenes {
     private final NamePlaces names = new NamePlaces();
+    private boolean marking;
     private Map<Piece, Drawn> known = new IdentityHashMap<>();
 
-    /** Whether words written on the drawing are to be seen, so that names are to keep clear of them. */
-    public void heedWords(boolean heed) {
-        names.heedWords(heed);
+    /** While marks are made: words written on the drawing are to be seen, and all sizes are alike. */
+    public void forMarks(boolean marks) {
+        names.heedWords(marks);
+        marking = marks;
     }
 
     /** What the picture of a piece was made of, and what came of it. */
@@ -44,14 +46,21 @@ public final class TableScenes {
             LengthUnit unit,
             boolean sizes,
             TableScene.PieceSight sight) {
-        boolean serves(Look look, Optional<Outline> before, NamePlace at, List<LevelWidth> parts, boolean pointed) {
+        boolean serves(
+                Look look,
+                Optional<Outline> before,
+                NamePlace at,
+                List<LevelWidth> parts,
+                boolean pointed,
+                boolean aside) {
             return before.orElse(null) == ghost.orElse(null)
                     && at == name
                     && same(widths, parts)
                     && look.chosen.equals(chosen)
                     && look.desk.unit() == unit
                     && look.sizes == sizes
-                    && pointed == sight.pointed();
+                    && pointed == sight.pointed()
+                    && aside == sight.aside();
         }
 
         private static boolean same(List<LevelWidth> one, List<LevelWidth> other) {
@@ -122,12 +131,14 @@ public final class TableScenes {
         List<LevelWidth> widths = look.widths.getOrDefault(piece.id(), List.of());
         boolean pointed =
                 desk.pointed().filter(p -> p.piece().equals(piece.id())).isPresent();
+        boolean aside =
+                !marking && desk.size().isPresent() && isOfOther(desk.size().get(), piece);
         TableScene.TrialSight trial = look.trial.of(piece, look.before.getOrDefault(piece.id(), piece));
         Drawn last = known.get(piece);
         if (last != null
                 && trial == TableScene.TrialSight.NONE
                 && last.sight().trial() == trial
-                && last.serves(look, ghost, name, widths, pointed)) {
+                && last.serves(look, ghost, name, widths, pointed, aside)) {
             return last;
         }
         TableScene.PieceSight sight = new TableScene.PieceSight(
@@ -139,8 +150,13 @@ public final class TableScenes {
                 ghost.map(b -> MovedRuns.between(b, piece.outline())).orElse(List.of()),
                 widths.stream().map(part -> level(look, part)).toList(),
                 trial,
-                pointed);
+                pointed,
+                aside);
         return new Drawn(ghost, name, widths, look.chosen, desk.unit(), look.sizes, sight);
+    }
+
+    private static boolean isOfOther(String size, Piece piece) {
+        return piece.size().filter(s -> !s.equals(size)).isPresent();
     }
 
     private static Outline stitch(Look look, Piece piece) {
@@ -178,6 +194,7 @@ public final class TableScenes {
                         .of(
                                 part.count() > 1 ? "editor.level.width.times" : "editor.level.width",
                                 Map.of("level", part.level(), "times", part.count(), "width", part.net())),
+                look.desk.words().length(part.net()),
                 look.chosen.filter(part.level()::equals).isPresent(),
                 part.count() > 0);
     }

@@ -40,6 +40,10 @@ final class LevelPainter {
         this.sight = sight;
     }
 
+    boolean isAside() {
+        return sight.aside();
+    }
+
     void lines() {
         for (boolean chosen : new boolean[] {false, true}) {
             for (TableScene.LevelSight level : sight.levels()) {
@@ -104,10 +108,11 @@ final class LevelPainter {
 
     private void label(Line span, TableScene.LevelSight level) {
         Font font = level.chosen() ? Font.font(Font.getDefault().getFamily(), FontWeight.BOLD, 12.5) : Font.font(11.5);
-        Text ruler = new Text(level.label());
-        ruler.setFont(font);
-        double width = ruler.getLayoutBounds().getWidth() + 14;
-        if (width > span.length() * view.scale() * 1.15 && !level.chosen()) {
+        double along = span.length() * view.scale();
+        boolean brief = level.chosen() && width(level.label(), font) > along - 2 * GRIP;
+        String words = brief ? level.brief() : level.label();
+        double width = width(words, font);
+        if (width > along * 1.15 && !level.chosen()) {
             return;
         }
         double height = level.chosen() ? 22 : 18;
@@ -142,6 +147,13 @@ final class LevelPainter {
         gc.setTextAlign(TextAlignment.CENTER);
         gc.setTextBaseline(VPos.CENTER);
         gc.setFill(level.chosen() ? ink.levelText() : ink.level());
-        gc.fillText(level.label(), middle.x(), middle.y());
+        gc.fillText(words, middle.x(), middle.y());
+    }
+
+    /** How wide words are with the plate they stand on, pixels. */
+    private static double width(String words, Font font) {
+        Text ruler = new Text(words);
+        ruler.setFont(font);
+        return ruler.getLayoutBounds().getWidth() + 14;
     }
 }

@@ -18,6 +18,9 @@ final class PiecePainter {
     /** Signs keep their size in pixels: on a piece smaller than this many across and down they would hide it. */
     private static final double LEAST_FOR_SIGNS = 24;
 
+    /** How much is to be seen of a piece that lies aside: enough to know it, too little to take it for the one at work. */
+    static final double FAINT = 0.38;
+
     private final GraphicsContext gc;
     private final Viewport view;
     private final Ink ink;
@@ -58,6 +61,10 @@ final class PiecePainter {
         moved();
         signs.notches();
         signs.grain();
+    }
+
+    boolean isAside() {
+        return sight.aside();
     }
 
     private boolean bearsSigns() {

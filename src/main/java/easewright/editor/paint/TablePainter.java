@@ -4,6 +4,8 @@ import easewright.geom.Line;
 import easewright.pattern.Dart;
 import easewright.pattern.Piece;
 import java.util.List;
+import java.util.function.Consumer;
+import java.util.function.Predicate;
 import javafx.scene.canvas.GraphicsContext;
 
 /** Draws the whole table: its grid, then piece after piece. */
@@ -51,7 +53,7 @@ public final class TablePainter {
                 .map(piece -> new PiecePainter(gc, view, ink, piece))
                 .toList();
         if (underlay.isEmpty()) {
-            pieces.forEach(piece -> {
+            faintly(gc, pieces, PiecePainter::isAside, piece -> {
                 piece.paper();
                 piece.lines(false);
             });
@@ -68,14 +70,23 @@ public final class TablePainter {
         List<LevelPainter> levels = seen.stream()
                 .map(piece -> new LevelPainter(gc, view, ink, piece, room))
                 .toList();
-        levels.forEach(LevelPainter::lines);
+        faintly(gc, levels, LevelPainter::isAside, LevelPainter::lines);
         cuts.forEach(cut -> PlacePainter.cut(gc, view, ink, cut));
-        levels.forEach(LevelPainter::ends);
-        levels.forEach(level -> level.labels(true));
-        seen.forEach(piece -> NamePainter.paint(gc, view, ink, piece, room));
-        levels.forEach(level -> level.labels(false));
+        faintly(gc, levels, LevelPainter::isAside, LevelPainter::ends);
+        faintly(gc, levels, LevelPainter::isAside, level -> level.labels(true));
+        faintly(gc, seen, TableScene.PieceSight::aside, piece -> NamePainter.paint(gc, view, ink, piece, room));
+        faintly(gc, levels, LevelPainter::isAside, level -> level.labels(false));
         seen.forEach(piece -> lines(piece.piece(), view, room));
         return room;
+    }
+
+    /** Paints all, those aside more faintly. */
+    private static <T> void faintly(GraphicsContext gc, List<T> all, Predicate<T> isAside, Consumer<T> painter) {
+        for (T each : all) {
+            gc.setGlobalAlpha(isAside.test(each) ? PiecePainter.FAINT : 1);
+            painter.accept(each);
+        }
+        gc.setGlobalAlpha(1);
     }
 
     /** Lines on a piece that words above should leave to be seen. */

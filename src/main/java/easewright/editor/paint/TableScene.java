@@ -27,6 +27,7 @@ public record TableScene(List<PieceSight> pieces, boolean inches) {
      * @param moved    the stretches of the outline that lie elsewhere than in the ghost
      * @param trial    what a change that is being tried does to its edges
      * @param pointed  a finding or a list points at this piece
+     * @param aside    of another size than the one at work: seen faintly
      */
     public record PieceSight(
             Piece piece,
@@ -37,7 +38,8 @@ public record TableScene(List<PieceSight> pieces, boolean inches) {
             List<Segment> moved,
             List<LevelSight> levels,
             TrialSight trial,
-            boolean pointed) {
+            boolean pointed,
+            boolean aside) {
         public PieceSight {
             moved = List.copyOf(moved);
             levels = List.copyOf(levels);
@@ -69,10 +71,12 @@ public record TableScene(List<PieceSight> pieces, boolean inches) {
      *
      * @param spans  the stretches of cloth that are measured; empty for a level along an edge
      * @param label  name and width, already in words
+     * @param brief  the width alone, for a narrow piece
      * @param chosen whether this is the level at work
      * @param counts whether this piece counts in the girth
      */
-    public record LevelSight(String level, List<Line> spans, String label, boolean chosen, boolean counts) {
+    public record LevelSight(
+            String level, List<Line> spans, String label, String brief, boolean chosen, boolean counts) {
         public LevelSight {
             spans = List.copyOf(spans);
         }

@@ -239,7 +239,7 @@ public final class CuttingTable extends Region {
     private TableScene sight(Desk desk) {
         seen.set(hand.map(h -> h.seen(desk)).orElse(desk));
         boolean sizes = hand.map(MarkHand::isScaling).orElse(false);
-        scenes.heedWords(hand.map(MarkHand::isOpen).orElse(false));
+        scenes.forMarks(hand.map(MarkHand::isOpen).orElse(false));
         return scenes.of(seen.get(), sizes);
     }
 
