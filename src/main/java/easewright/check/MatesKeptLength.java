@@ -32,8 +32,9 @@ final class MatesKeptLength implements ChangeRule {
             } else if (Math.abs(apart) > NOTICED) {
                 Severity severity = MatesFit.severity(now.drift());
                 boolean much = Math.abs(apart) > MatesFit.TRUE_WITHIN;
+                boolean little = !much && Math.abs(now.drift()) <= MatesFit.TRUE_WITHIN;
                 findings.add(about(
-                                "mate-drifted",
+                                little ? "mate-drifted-little" : "mate-drifted",
                                 severity == Severity.NOTE && much ? Severity.CAUTION : severity,
                                 now,
                                 first,

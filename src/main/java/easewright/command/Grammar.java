@@ -8,12 +8,12 @@ import java.util.Optional;
  * What may be written after the name of a command: said once, for reading a command line and for the help.
  *
  * @param command its name
- * @param places  what stands without an option name, in order; all are needed
+ * @param places  what stands without an option name, in order; only the last may be left out
  * @param options everything else, none of which is needed as far as the grammar goes
  */
 record Grammar(String command, List<Place> places, List<Option> options) {
     /** Something that stands at its place, under the label it has in the help and the key of its line in the bundle. */
-    record Place(String label, String words) {}
+    record Place(String label, String words, boolean needed) {}
 
     Grammar {
         places = List.copyOf(places);
@@ -26,7 +26,14 @@ record Grammar(String command, List<Place> places, List<Option> options) {
 
     Grammar place(String label, String words) {
         List<Place> more = new ArrayList<>(places);
-        more.add(new Place(label, words));
+        more.add(new Place(label, words, true));
+        return new Grammar(command, more, options);
+    }
+
+    /** At the last place, something that may be left out. */
+    Grammar placeOrNone(String label, String words) {
+        List<Place> more = new ArrayList<>(places);
+        more.add(new Place(label, words, false));
         return new Grammar(command, more, options);
     }
 

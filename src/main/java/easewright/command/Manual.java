@@ -46,8 +46,8 @@ final class Manual {
         for (Grammar.Place place : grammar.places()) {
             spec.addPositional(PositionalParamSpec.builder()
                     .index(String.valueOf(index))
-                    .required(true)
-                    .arity("1")
+                    .required(place.needed())
+                    .arity(place.needed() ? "1" : "0..1")
                     .paramLabel(place.label())
                     .descriptionKey(place.words())
                     .type(String.class)

@@ -16,23 +16,34 @@ import java.util.Set;
 final class MethodsCommand implements Job {
     @Override
     public Grammar grammar() {
-        return Grammar.of("methods").flag("--json", "option.json-plain");
+        return Grammar.of("methods")
+                .placeOrNone("METHOD", "option.method-described")
+                .flag("--json", "option.json-plain");
     }
 
     @Override
-    public int run(Given given, Voice voice) {
+    public int run(Given given, Voice voice) throws Trouble {
         Words words = Commands.english();
+        List<Way> ways = ways(given);
         if (given.has("--json")) {
-            voice.out().println(new Json(words).text(json(words)));
+            voice.out().println(new Json(words).text(json(ways, words)));
         } else {
-            text(voice.out(), words);
+            text(ways, voice.out(), words);
         }
         return Commands.DONE;
     }
 
-    private static void text(PrintWriter out, Words words) {
+    /** All of them, or the one that is named. */
+    private static List<Way> ways(Given given) throws Trouble {
+        if (given.places().isEmpty()) {
+            return Ways.all();
+        }
+        return List.of(Asked.by(given.places().get(0)).way());
+    }
+
+    private static void text(List<Way> ways, PrintWriter out, Words words) {
         Page page = new Page(out);
-        for (Way way : Ways.all()) {
+        for (Way way : ways) {
             String key = "way." + way.method();
             page.text(words.of("methods.way", Map.of("name", words.of(key + ".name"), "method", way.method())));
             page.text("  ", words.of(key + ".what"));
@@ -85,10 +96,10 @@ final class MethodsCommand implements Job {
                 : hint + " " + words.of("methods.standard", Map.of("standard", setting.standard()));
     }
 
-    private static Node json(Words words) {
+    private static Node json(List<Way> ways, Words words) {
         Node root = new Node();
         Node.Rows methods = root.putArray("methods");
-        for (Way way : Ways.all()) {
+        for (Way way : ways) {
             Node node = methods.addObject()
                     .put("method", way.method())
                     .put("what", words.of("way." + way.method() + ".what"))

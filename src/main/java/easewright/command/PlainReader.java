@@ -43,7 +43,10 @@ final class PlainReader {
                 return Optional.empty();
             }
         }
-        return places.size() == grammar.places().size() ? Optional.of(new Given(places, values)) : Optional.empty();
+        long needed = grammar.places().stream().filter(Grammar.Place::needed).count();
+        boolean fits =
+                places.size() >= needed && places.size() <= grammar.places().size();
+        return fits ? Optional.of(new Given(places, values)) : Optional.empty();
     }
 
     /** False where an option that goes once is given again. */

@@ -107,6 +107,14 @@ class ChecksTest {
         assertThat(codes(alike, both)).contains("mate-length-changed").doesNotContain("mate-drifted");
     }
 
+    /** A seam that is off by less than the 1/16 in to which careful makers keep theirs (Threads 200) need not be trued. */
+    @Test
+    void aDriftNobodyWouldTrueIsNoTask() throws Refusal {
+        Pattern before = pattern(0, half("front", 20), half("back", 0));
+        Pattern after = SeamChange.at("hip", 20).carriedToHem().apply(before).pattern();
+        assertThat(codes(before, after)).contains("mate-drifted-little").doesNotContain("mate-drifted");
+    }
+
     @Test
     void protectedNeckThatWasAcceptedToMoveIsListed() throws Refusal {
         Pattern before = pattern(0, half("front", 0));

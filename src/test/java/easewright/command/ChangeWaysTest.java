@@ -111,6 +111,9 @@ class ChangeWaysTest {
     @MethodSource("ways")
     void isDescribedWithAllItsSettings(Way way) {
         String text = Run.of("methods").out();
+        String alone = Run.of("methods", way.method()).out();
+        assertThat(text).contains(alone.substring(0, alone.indexOf("\n\n")));
+        assertThat(alone).contains("--method " + way.method());
         assertThat(text).contains("--method " + way.method()).doesNotContain("way." + way.method(), "methods.", "{");
         JsonNode node = null;
         for (JsonNode each : Run.of("methods", "--json").json().path("methods")) {

@@ -123,4 +123,16 @@ class SlipsTest {
         assertThat(run.code()).isEqualTo(Commands.USAGE);
         assertThat(run.err()).contains("\"hip\"", "quotes");
     }
+
+    @Test
+    void oneWayCanBeDescribedAlone() {
+        Run slash = Run.of("methods", "Slash");
+        assertThat(slash.code()).isZero();
+        assertThat(slash.out()).contains("--method slash").doesNotContain("--method seam");
+        assertThat(Run.of("methods", "wedge").out()).contains("--method centre");
+        Run slip = Run.of("methods", "slosh");
+        assertThat(slip.code()).isEqualTo(Commands.REFUSED);
+        assertThat(slip.err()).contains("Did you mean slash?");
+        assertThat(Run.of("methods", "slash", "seam").code()).isEqualTo(Commands.USAGE);
+    }
 }
