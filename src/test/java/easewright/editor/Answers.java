@@ -19,7 +19,7 @@ final class Answers implements Asking {
     final List<String> asked = new ArrayList<>();
 
     @Override
-    public Optional<Path> whichToOpen(Optional<Path> folder) {
+    public Optional<Path> whichToOpen(Path folder) {
         asked.add("open");
         return Optional.ofNullable(toOpen.poll());
     }

@@ -70,7 +70,7 @@ class SavingJourneyTest extends Journey {
             app.files().save();
         });
         until(d -> d.notice().isPresent());
-        assertThat(said()).isEqualTo("Saved as mine.svg.");
+        assertThat(said()).isEqualTo("mine.svg is saved already. Nothing has changed since.");
         Path backup = file.resolveSibling("mine.svg.bak");
         assertThat(SvgFile.read(backup).pattern().changes()).isEmpty();
     }

@@ -10,7 +10,7 @@ public interface Asking {
      *
      * @param folder where to begin
      */
-    Optional<Path> whichToOpen(Optional<Path> folder);
+    Optional<Path> whichToOpen(Path folder);
 
     /**
      * An ease table of the user's own; empty for none after all.
@@ -22,7 +22,7 @@ public interface Asking {
     /**
      * Where to save; empty for nowhere after all.
      *
-     * @param proposed a name, and where it is absolute the folder to begin in
+     * @param proposed a name in the folder to begin in
      */
     Optional<Path> whereToSave(Path proposed);
 

@@ -30,7 +30,7 @@ public final class Dialogs implements Asking {
     }
 
     @Override
-    public Optional<Path> whichToOpen(Optional<Path> folder) {
+    public Optional<Path> whichToOpen(Path folder) {
         FileChooser chooser = chooser("editor.open.title", "editor.file-kind", "*.svg", "*.svgz");
         beginIn(chooser, folder);
         return Optional.ofNullable(chooser.showOpenDialog(window)).map(File::toPath);
@@ -41,7 +41,7 @@ public final class Dialogs implements Asking {
         FileChooser chooser = chooser("editor.tables.title", "editor.file-kind.table", "*.txt");
         chooser.getExtensionFilters()
                 .add(new FileChooser.ExtensionFilter(words.get().of("editor.file-kind.any"), "*.*"));
-        beginIn(chooser, folder);
+        folder.ifPresent(f -> beginIn(chooser, f));
         return Optional.ofNullable(chooser.showOpenDialog(window)).map(File::toPath);
     }
 
@@ -56,7 +56,7 @@ public final class Dialogs implements Asking {
                 ? chooser("editor.print.where", "editor.file-kind" + ending, "*" + ending)
                 : chooser("editor.save.title", "editor.file-kind", "*" + ending);
         chooser.setInitialFileName(name);
-        beginIn(chooser, Optional.ofNullable(proposed.getParent()));
+        beginIn(chooser, proposed.getParent());
         while (true) {
             Optional<Path> chosen =
                     Optional.ofNullable(chooser.showSaveDialog(window)).map(File::toPath);
@@ -80,8 +80,10 @@ public final class Dialogs implements Asking {
     }
 
     /** A folder that is not there would keep the dialog from opening. */
-    private static void beginIn(FileChooser chooser, Optional<Path> folder) {
-        folder.map(Path::toFile).filter(File::isDirectory).ifPresent(chooser::setInitialDirectory);
+    private static void beginIn(FileChooser chooser, Path folder) {
+        if (folder != null && Files.isDirectory(folder)) {
+            chooser.setInitialDirectory(folder.toFile());
+        }
     }
 
     private FileChooser chooser(String title, String kind, String... endings) {

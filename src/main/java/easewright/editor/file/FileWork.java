@@ -49,6 +49,11 @@ public final class FileWork {
         session.ownTablesProperty().addListener((o, before, now) -> remembered.tables(now.files()));
     }
 
+    /** Where the user's files are most likely to be. */
+    public Path folder() {
+        return remembered.folder();
+    }
+
     /** Where the user is asked about files. */
     public Asking asking() {
         return asking;
@@ -73,13 +78,15 @@ public final class FileWork {
         return safe.leftBehind();
     }
 
+    /** Where work lies that a crash left behind damaged; told once. */
+    public List<Path> damaged() {
+        return safe.damaged();
+    }
+
     /** Asks which file to open, beginning where the present one or the last one lies. */
     public void choose() {
-        Optional<Path> now = session.desk().file().flatMap(OpenFile::path);
-        Optional<Path> folder = now.or(() -> recent().stream().findFirst())
-                .map(Path::toAbsolutePath)
-                .map(Path::getParent);
-        asking.whichToOpen(folder).ifPresent(this::open);
+        Optional<Path> now = session.desk().file().flatMap(OpenFile::path).map(Path::getParent);
+        asking.whichToOpen(now.orElseGet(remembered::folder)).ifPresent(this::open);
     }
 
     /** Opens a file, after asking about unsaved changes. */

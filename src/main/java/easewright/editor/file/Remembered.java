@@ -38,6 +38,16 @@ final class Remembered {
         }
     }
 
+    /** Where the user's files are most likely to be: that of the file opened last, if it is there, or else home. */
+    Path folder() {
+        return settings.recent().stream()
+                .map(Path::toAbsolutePath)
+                .map(Path::getParent)
+                .filter(Files::isDirectory)
+                .findFirst()
+                .orElse(Path.of(System.getProperty("user.home", ".")).toAbsolutePath());
+    }
+
     /** Files opened lately that are still there. */
     List<Path> recent() {
         return settings.recent().stream().filter(Files::isReadable).toList();

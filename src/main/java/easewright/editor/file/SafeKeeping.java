@@ -61,6 +61,11 @@ final class SafeKeeping {
         return recovery().map(Recovery::leftBehind).orElse(List.of());
     }
 
+    /** Where work left behind now lies that is damaged; told once. */
+    List<Path> damaged() {
+        return recovery.map(Recovery::putAsideDamaged).orElse(List.of());
+    }
+
     void discard(KeptWork work) {
         recovery().ifPresent(r -> r.discard(work));
     }

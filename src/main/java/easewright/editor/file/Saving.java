@@ -48,9 +48,10 @@ final class Saving {
     /**
      * What came of writing a file.
      *
+     * @param anew   whether anything had to be written
      * @param unsure that the new file is in place, but may not outlast a power cut
      */
-    private record Written(AtomicSave.Saved saved, Optional<SvgProblem> unsure) {}
+    private record Written(AtomicSave.Saved saved, boolean anew, Optional<SvgProblem> unsure) {}
 
     /**
      * Saves to the same file, or asks for one where there is none yet.
@@ -70,7 +71,7 @@ final class Saving {
     void saveAs(Runnable next) {
         session.desk()
                 .file()
-                .flatMap(f -> asking.whereToSave(f.known()))
+                .flatMap(f -> asking.whereToSave(remembered.folder().resolve(f.known())))
                 .ifPresent(path -> save(path.toAbsolutePath(), next));
     }
 
@@ -131,16 +132,17 @@ final class Saving {
         Fingerprint fingerprint = Fingerprint.of(bytes);
         if (seen.filter(fingerprint::equals).isPresent() && seen.equals(onDisk(path))) {
             // Saved again without a change: the backup beside the file goes on holding what was there before.
-            return new Written(new AtomicSave.Saved(fingerprint, List.of(), Optional.empty()), Optional.empty());
+            return new Written(new AtomicSave.Saved(fingerprint, List.of(), Optional.empty()), false, Optional.empty());
         }
         try {
             return new Written(
                     seen.isPresent() ? AtomicSave.save(path, bytes, seen.get()) : AtomicSave.save(path, bytes),
+                    true,
                     Optional.empty());
         } catch (SvgProblem problem) {
             if (problem.code().equals("save-not-forced")) {
                 return new Written(
-                        new AtomicSave.Saved(fingerprint, List.of(), Optional.empty()), Optional.of(problem));
+                        new AtomicSave.Saved(fingerprint, List.of(), Optional.empty()), true, Optional.of(problem));
             }
             throw problem;
         }
@@ -170,10 +172,11 @@ final class Saving {
         if (there) {
             session.saved(desk.pattern());
         }
-        say(path, written.saved(), alone);
+        say(path, written, alone);
     }
 
-    private void say(Path path, AtomicSave.Saved saved, boolean alone) {
+    private void say(Path path, Written written, boolean alone) {
+        AtomicSave.Saved saved = written.saved();
         String file = Failures.name(path);
         if (!alone) {
             session.say(true, "editor.said.open-elsewhere", Map.of("file", file));
@@ -186,7 +189,8 @@ final class Saving {
             String backup = Failures.name(saved.backup().get());
             session.say(false, "editor.said.saved-over", Map.of("file", file, "backup", backup));
         } else {
-            session.say(false, "editor.said.saved", Map.of("file", file));
+            session.say(
+                    false, written.anew() ? "editor.said.saved" : "editor.said.saved-already", Map.of("file", file));
         }
     }
 

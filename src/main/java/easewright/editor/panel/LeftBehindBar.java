@@ -3,6 +3,7 @@ package easewright.editor.panel;
 import easewright.editor.file.FileWork;
 import easewright.svg.disk.KeptWork;
 import easewright.text.Words;
+import java.nio.file.Path;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -14,6 +15,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 
 /**
@@ -25,6 +27,7 @@ public final class LeftBehindBar extends HBox {
 
     private final FileWork files;
     private final List<KeptWork> works;
+    private final List<Path> damaged;
     private final Label what = new Label();
     private final MenuButton others = new MenuButton();
     private final Button back = new Button();
@@ -35,11 +38,12 @@ public final class LeftBehindBar extends HBox {
     public LeftBehindBar(FileWork files) {
         this.files = files;
         this.works = new ArrayList<>(files.leftBehind());
+        this.damaged = files.damaged();
         setId("left-behind");
         getStyleClass().add("left-behind");
         setAlignment(Pos.CENTER_LEFT);
         // Hardly ever is anything left behind: its parts are not to delay the window.
-        if (!works.isEmpty()) {
+        if (!works.isEmpty() || !damaged.isEmpty()) {
             fill();
         }
         show();
@@ -81,11 +85,12 @@ public final class LeftBehindBar extends HBox {
     }
 
     private void show() {
-        seen(!works.isEmpty());
+        Words words = files.words();
+        seen(!works.isEmpty() || !damaged.isEmpty());
         if (works.isEmpty()) {
+            damaged.stream().findFirst().ifPresent(file -> showDamaged(file, words));
             return;
         }
-        Words words = files.words();
         String file = name(works.get(shown));
         what.setText(words.of("editor.left.intro", Map.of("work", line(works.get(shown), words))));
         others.setText(words.of("editor.left.others", Map.of("count", works.size())));
@@ -106,6 +111,15 @@ public final class LeftBehindBar extends HBox {
         say(back, words, "editor.left.restore", file);
         say(discard, words, "editor.left.discard", file);
         say(later, words, "editor.left.later", file);
+    }
+
+    /** It can only be said, once all is dealt with that can be brought back. */
+    private void showDamaged(Path file, Words words) {
+        what.setText(words.of("editor.left.damaged"));
+        what.setTooltip(new Tooltip(words.of("editor.left.damaged.hint", Map.of("file", file.toString()))));
+        getChildren().removeAll(others, back, discard);
+        Parts.say(later, words, "editor.left.noted");
+        later.setAccessibleText(words.of("editor.left.noted"));
     }
 
     private static void say(Button button, Words words, String key, String file) {

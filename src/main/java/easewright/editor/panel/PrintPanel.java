@@ -1,6 +1,6 @@
 package easewright.editor.panel;
 
-import easewright.editor.file.Asking;
+import easewright.editor.file.FileWork;
 import easewright.editor.model.Desk;
 import easewright.editor.paper.PaperChoice;
 import easewright.editor.paper.PaperPages;
@@ -37,7 +37,7 @@ public final class PrintPanel {
 
     private final Desk desk;
     private final Words words;
-    private final Asking asking;
+    private final FileWork files;
     private final Stage stage = new Stage();
     private final PaperPress press = new PaperPress();
     private final PagePreview preview;
@@ -53,16 +53,16 @@ public final class PrintPanel {
     /**
      * Opens the window for what lies on the table.
      *
-     * @param asking where to save
+     * @param files where to save
      */
-    public static void open(Desk desk, Asking asking, Window over) {
-        new PrintPanel(desk, asking).show(over);
+    public static void open(Desk desk, FileWork files, Window over) {
+        new PrintPanel(desk, files).show(over);
     }
 
-    private PrintPanel(Desk desk, Asking asking) {
+    private PrintPanel(Desk desk, FileWork files) {
         this.desk = desk;
         this.words = desk.words();
-        this.asking = asking;
+        this.files = files;
         preview = new PagePreview(words);
         options = new PrintOptions(desk, this::make);
         said.setId("print-said");
@@ -160,9 +160,10 @@ public final class PrintPanel {
             return;
         }
         String name = PaperPages.name(desk) + (options.choice().report() ? words.of("editor.print.report-name") : "");
-        Optional<Path> where = asking.whereToSave(desk.file()
+        Path beside = desk.file()
                 .map(file -> file.known().resolveSibling(name + ending))
-                .orElse(Path.of(name + ending)));
+                .orElse(Path.of(name + ending));
+        Optional<Path> where = files.asking().whereToSave(files.folder().resolve(beside));
         where.ifPresent(path -> {
             say(
                     words.of(

@@ -23,6 +23,7 @@ import java.util.UUID;
 public final class Recovery implements AutoCloseable {
     private static final String ENDING = ".kept";
     private static final String UNFINISHED = ".tmp";
+    private static final String SPOILT = ".damaged";
 
     private final Path folder;
     private final Disk disk;
@@ -116,6 +117,29 @@ public final class Recovery implements AutoCloseable {
         }
         found.sort(Comparator.comparing(KeptWork::at).reversed());
         return found;
+    }
+
+    /**
+     * Puts what is not whole among the work left behind under another name, where it is not found again: a failing
+     * disk leaves such, since keeping itself never does.
+     *
+     * @return where each lies now
+     */
+    public List<Path> putAsideDamaged() {
+        List<Path> aside = new ArrayList<>();
+        for (Path file : orphans(ENDING)) {
+            try {
+                if (KeptWork.of(file, disk.read(file)).isEmpty()) {
+                    Path place = file.resolveSibling(file.getFileName() + SPOILT);
+                    disk.replace(file, place);
+                    aside.add(place);
+                }
+            } catch (IOException unreadable) {
+                // It is looked at again by the next window.
+                continue;
+            }
+        }
+        return aside;
     }
 
     private List<Path> orphans(String ending) {

@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -54,6 +55,37 @@ class RecoveryTest {
     }
 
     @Test
+    void whatIsNotWholeIsToldOnceAndStays() throws Exception {
+        try (Recovery window = new Recovery(folder)) {
+            window.keep(Path.of("whole.svg"), bytes("whole"));
+            window.keep(Path.of("torn.svg"), bytes("torn ".repeat(1000)));
+        }
+        try (Recovery next = new Recovery(folder)) {
+            Path torn = next.leftBehind().stream()
+                    .filter(w -> w.original().equals(Path.of("torn.svg")))
+                    .findFirst()
+                    .orElseThrow()
+                    .file();
+            byte[] stored = Files.readAllBytes(torn);
+            Files.write(torn, Arrays.copyOf(stored, stored.length / 2));
+            assertThat(next.leftBehind()).extracting(KeptWork::original).containsExactly(Path.of("whole.svg"));
+            List<Path> aside = next.putAsideDamaged();
+            assertThat(aside).hasSize(1);
+            assertThat(aside.get(0)).hasSize(stored.length / 2);
+            assertThat(next.putAsideDamaged()).isEmpty();
+            assertThat(next.leftBehind()).hasSize(1);
+        }
+    }
+
+    @Test
+    void nothingIsKeptAfterTheEnd() throws Exception {
+        Recovery window = new Recovery(folder);
+        window.close();
+        window.keep(Path.of("late.svg"), bytes("late"));
+        assertThat(foundByANewWindow()).isEmpty();
+    }
+
+    @Test
     void whatIsDoneIsNotLeftBehind() throws Exception {
         Path file = folder.resolve("skirt.svg");
         try (Recovery window = new Recovery(folder)) {
@@ -81,8 +113,7 @@ class RecoveryTest {
                 .stored();
         assertThat(KeptWork.of(Path.of("k"), stored).orElseThrow().bytes()).isEqualTo(content);
         for (int length = 0; length < stored.length; length++) {
-            assertThat(KeptWork.of(Path.of("k"), java.util.Arrays.copyOf(stored, length)))
-                    .isEmpty();
+            assertThat(KeptWork.of(Path.of("k"), Arrays.copyOf(stored, length))).isEmpty();
             byte[] flipped = stored.clone();
             flipped[length] ^= 0x10;
             assertThat(KeptWork.of(Path.of("k"), flipped)).as("byte %d", length).isEmpty();

@@ -1,0 +1,112 @@
+package easewright.editor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import easewright.editor.file.Asking;
+import easewright.editor.model.Desk;
+import easewright.editor.model.Sample;
+import easewright.svg.disk.Recovery;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import javafx.scene.control.Label;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** Work left behind by windows that did not end in good order, whatever has happened to it and to its file since. */
+class LeftBehindJourneyTest extends Journey {
+    private Path state;
+    private Path gone;
+
+    @Start
+    void start(Stage shown) throws Exception {
+        open(shown);
+    }
+
+    /** One piece of work whose file is gone, and one that is torn. */
+    @Override
+    Path state() throws Exception {
+        state = super.state();
+        gone = Files.createTempDirectory(folder, "files").resolve("gone.svg");
+        byte[] skirt = Sample.all().get(0).read().bytes();
+        Files.write(gone, skirt);
+        try (Recovery window = new Recovery(state)) {
+            window.keep(Path.of("torn.svg"), skirt);
+            Path torn = kept().get(0);
+            window.keep(gone, skirt);
+            Files.write(torn, Arrays.copyOf(Files.readAllBytes(torn), 3000));
+        }
+        Files.delete(gone);
+        return state;
+    }
+
+    private List<Path> kept() throws IOException {
+        try (Stream<Path> all = Files.list(state.resolve("recovery"))) {
+            return all.filter(p -> p.toString().endsWith(".kept")).toList();
+        }
+    }
+
+    private String said() {
+        return desk().notice().map(n -> desk().words().of(n.key(), n.values())).orElse("");
+    }
+
+    @Test
+    void whatIsBroughtBackIsKeptByThisWindowBeforeItIsForgotten(FxRobot robot) throws Exception {
+        List<Path> left = kept();
+        assertThat(left).hasSize(1);
+        robot.clickOn("#left-restore");
+        until(Desk::isOpen);
+        assertThat(said()).contains("gone.svg", "not in its place any more");
+        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> kept().size() == 1 && !kept().equals(left));
+        assertThat(desk().isSaved()).isFalse();
+
+        answers.toSave.add(gone);
+        robot.clickOn("#save");
+        until(Desk::isSaved);
+        assertThat(answers.asked).contains("save gone.svg");
+        assertThat(gone).exists();
+        assertThat(kept()).isEmpty();
+    }
+
+    @Test
+    void whatIsDamagedIsSaidLastAndOnce(FxRobot robot) throws Exception {
+        answers.throwAway.add(true);
+        robot.clickOn("#left-discard");
+        Label what = robot.lookup("#left-behind .label").nth(1).queryAs(Label.class);
+        assertThat(what.getText()).contains("damaged", "as it was last saved");
+        robot.clickOn("#left-later");
+        assertThat(robot.lookup("#left-behind").query().isVisible()).isFalse();
+        try (Recovery next = new Recovery(state)) {
+            assertThat(next.leftBehind()).isEmpty();
+            assertThat(next.putAsideDamaged()).isEmpty();
+        }
+    }
+
+    /** Offered until it lies on the table: who stays with the work of now has it still. */
+    @Test
+    void whoStaysIsOfferedItStill(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        robot.interact(() -> {
+            app.session().want(desk().wanted().orElseThrow().withAmount(10));
+            app.session().keep();
+        });
+        robot.clickOn("#left-restore");
+        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> answers.asked.contains("leave skirt.svg"));
+        assertThat(robot.lookup("#left-behind").query().isVisible()).isTrue();
+        answers.leave.add(Asking.Leave.WITHOUT_SAVING);
+        robot.clickOn("#left-restore");
+        until(d -> d.file().orElseThrow().name().equals("gone.svg"));
+        assertThat(robot.lookup("#left-behind .label")
+                        .nth(1)
+                        .queryAs(Label.class)
+                        .getText())
+                .contains("damaged");
+    }
+}
