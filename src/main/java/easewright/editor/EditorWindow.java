@@ -76,7 +76,7 @@ final class EditorWindow {
         middle.getStyleClass().add("middle");
         middle.setMinSize(0, 0);
         StackPane.setAlignment(view, Pos.BOTTOM_LEFT);
-        StackPane.setAlignment(legend, Pos.TOP_LEFT);
+        StackPane.setAlignment(legend, Pos.BOTTOM_RIGHT);
         StackPane.setAlignment(hint, Pos.TOP_CENTER);
         StackPane.setAlignment(notice, Pos.BOTTOM_LEFT);
         StackPane.setAlignment(busy, Pos.BOTTOM_CENTER);

@@ -14,6 +14,10 @@ import javafx.scene.text.TextAlignment;
 final class NamePainter {
     private static final double LARGEST = 20;
     private static final double SMALLEST = 9;
+
+    /** Rather than in two lines smaller than this, both words are written beside each other. */
+    private static final double LEAST_OF_TWO = 11;
+
     private static final double MARGIN = 22;
 
     /** Of the margin, what is for the rim of the words, which would cross out the lines beside them. */
@@ -54,11 +58,13 @@ final class NamePainter {
 
     private void paint(double boxWidth, double room, double high) {
         double size = fitting(Math.max(12, Math.min(LARGEST, boxWidth / 10)), room);
-        if (high >= 2.5 * size && inTwoLines(size, room + MARGIN - RIM)) {
-            return;
-        }
         double low = Math.min(size, Math.max(SMALLEST, high * 0.8));
         double most = Math.min(boxWidth, room + MARGIN) - RIM;
+        double two = Math.min(size, high / 2.5);
+        boolean better = high >= 2.5 * size || beside(low) > most;
+        if (two >= LEAST_OF_TWO && better && inTwoLines(two, most)) {
+            return;
+        }
         double oneLine = low;
         while (oneLine > SMALLEST && beside(oneLine) > most) {
             oneLine = Math.max(SMALLEST, oneLine - 0.5);

@@ -36,7 +36,7 @@ public record NamePlace(Point at, double width, double height) {
     private static final double WIDER = 0.002;
 
     /** Two words beside each other are about this many times as wide as they are high; more room is of no use. */
-    private static final double WIDEST = 8;
+    private static final double WIDEST = 14;
 
     private static final Point ACROSS = new Point(1, 0);
     private static final Point DOWN = new Point(0, 1);

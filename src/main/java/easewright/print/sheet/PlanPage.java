@@ -27,12 +27,17 @@ final class PlanPage {
     private static final double SMALL = 2.7;
     private static final double GUTTER = 8;
 
+    /** Where on a piece of the map its name may stand, as parts of its height, the best place first. */
+    private static final double[] SPOTS = {0.36, 0.5, 0.28, 0.58, 0.64, 0.2, 0.72, 0.8, 0.12, 0.9};
+
     private final Job job;
     private final Words words;
     private final TilePlan plan;
     private final Joins joins;
     private final List<ControlLine> controls;
     private final Pencil pencil = new Pencil();
+    /** What the numbers of the sheets and the letters of the joins take of the map. */
+    private final List<Box> taken = new ArrayList<>();
 
     PlanPage(Job job, TilePlan plan, Joins joins, List<ControlLine> controls) {
         this.job = job;
@@ -148,12 +153,11 @@ final class PlanPage {
         for (Tile tile : plan.tiles()) {
             Box area = shrunk(grid.area(tile), small);
             double size = Math.min(5.5, Math.min(area.width(), area.height()) / 3);
-            pencil.writeBold(
-                    String.valueOf(joins.number(tile)),
-                    area.minX() + size * 0.3,
-                    area.minY() + size * 1.15,
-                    size,
-                    Tone.MID);
+            String number = String.valueOf(joins.number(tile));
+            double left = area.minX() + size * 0.3;
+            pencil.writeBold(number, left, area.minY() + size * 1.15, size, Tone.MID);
+            double wide = Lettering.of(true).width(number, size);
+            taken.add(new Box(left, area.minY() + size * 0.3, left + wide, area.minY() + size * 1.2));
             double letter = Math.min(3, size / 2);
             Point drop = new Point(0, letter * 0.35);
             joins.right(tile)
@@ -168,19 +172,35 @@ final class PlanPage {
             PaperPiece paper = job.pieces().get(laid.shape());
             Box box = Box.around(laid.corners().stream().map(small::apply).toList());
             double size = Math.min(3, box.width() / 4);
-            Point at = new Point(box.centre().x(), box.minY() + box.height() * 0.36);
             Lettering face = Lettering.of(false);
             boolean upright = box.width() > face.width(paper.piece().name(), size) + 1;
             double turn = upright ? 0 : -Math.PI / 2;
             double letters = upright ? size : 2.6;
             String name = face.fitted(paper.piece().name(), letters, upright ? box.width() : box.height() * 0.6);
+            double along = face.width(name, letters);
+            Point at = spot(box, upright ? along : letters, upright ? letters : along)
+                    .plus(upright ? new Point(0, letters * 0.35) : new Point(letters * 0.35, 0));
             pencil.write(name, at, letters, Anchor.MIDDLE, turn, false, Tone.BLACK);
         }
+    }
+
+    /** The middle of a place on the piece that is free of numbers and letters, if there is one. */
+    private Point spot(Box piece, double wide, double high) {
+        double x = piece.centre().x();
+        for (double part : SPOTS) {
+            double y = piece.minY() + piece.height() * part;
+            Box words = new Box(x - wide / 2, y - high / 2, x + wide / 2, y + high / 2);
+            if (taken.stream().noneMatch(words::overlaps)) {
+                return new Point(x, y);
+            }
+        }
+        return new Point(x, piece.minY() + piece.height() * SPOTS[0]);
     }
 
     private void sign(String letter, Point at, double size) {
         Point middle = at.minus(new Point(0, size * 0.35));
         pencil.fill(Pencil.circle(middle, size * 0.75), Tone.WHITE);
+        taken.add(Box.around(List.of(middle)).grown(size * 0.75));
         pencil.write(letter, at, size, Anchor.MIDDLE, 0, true, Tone.DARK);
     }
 

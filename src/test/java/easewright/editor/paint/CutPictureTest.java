@@ -25,8 +25,8 @@ import org.testfx.util.WaitForAsyncUtils;
 
 /** A cut shown on the table lies over the lines of the pieces and under the words. */
 class CutPictureTest {
-    private static final int WIDE = 720;
-    private static final int HIGH = 480;
+    private static final int WIDE = 1080;
+    private static final int HIGH = 720;
 
     @BeforeAll
     static void toolkit() throws Exception {
