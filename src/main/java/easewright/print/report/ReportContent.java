@@ -163,7 +163,12 @@ public record ReportContent(String title, String byline, List<Part> parts, Repor
         }
 
         private String wish(EaseLine line) {
-            return line.wish().isPresent() ? words.signed(line.wish().getAsDouble()) : NONE;
+            if (line.wish().isEmpty()) {
+                return NONE;
+            }
+            String wish = words.signed(line.wish().getAsDouble());
+            String how = easeText.wish(line);
+            return how.isEmpty() ? wish : words.of("report.wish", Map.of("wish", wish, "how", how));
         }
 
         private List<String> head(String... keys) {
@@ -221,6 +226,15 @@ public record ReportContent(String title, String byline, List<Part> parts, Repor
                     .orElse(words.length(to));
         }
 
+        /** As which garment, since only tables for that were asked. */
+        private void judged(Reading after) {
+            List<String> garment = after.sheet().garment().words();
+            if (!garment.isEmpty()) {
+                String key = after.pattern().garment().isEmpty() ? "report.judged.marks" : "report.judged";
+                parts.add(new Paragraph(words.of(key, Map.of("garment", garment)), true));
+            }
+        }
+
         /** What each table says of each level, with its source: a class word never stands alone. */
         void tables(Reading after) {
             List<String> told = new ArrayList<>();
@@ -235,10 +249,17 @@ public record ReportContent(String title, String byline, List<Part> parts, Repor
                 easeText.told(after.sheet(), line, notes)
                         .forEach(each -> told.add(easeText.title(line.girth()) + ", " + ease(line) + ": " + each));
             }
-            points("report.tables", told, false);
+            if (!told.isEmpty()) {
+                parts.add(new Heading(words.of("report.tables")));
+                judged(after);
+                parts.add(new Points(told, false));
+            }
             if (!notes.lines().isEmpty()) {
                 points("report.sources", notes.lines(), false);
                 parts.add(new Paragraph(notes.legend(), true));
+                if (EaseText.nearlyMet(after.sheet())) {
+                    parts.add(new Paragraph(words.of("ease.nearly-met"), true));
+                }
             }
         }
     }

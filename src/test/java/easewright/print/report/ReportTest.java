@@ -103,6 +103,8 @@ class ReportTest {
                     .contains("Cords")
                     .contains("toile")
                     .contains("Threads 221")
+                    .contains("+5 cm, 2.4 cm too much")
+                    .contains("Judged as what its marks show: skirt.")
                     .doesNotContain("report.")
                     .doesNotContain("{");
         }
