@@ -14,6 +14,7 @@ import easewright.editor.panel.LegendBar;
 import easewright.editor.panel.MarkHand;
 import easewright.editor.panel.NoticeBar;
 import easewright.editor.panel.SheetPanel;
+import easewright.editor.panel.SheetPlace;
 import easewright.editor.panel.StartPanel;
 import easewright.editor.panel.TopBar;
 import easewright.editor.panel.ViewButtons;
@@ -26,6 +27,7 @@ import javafx.animation.PauseTransition;
 import javafx.application.Application;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.input.DragEvent;
 import javafx.scene.input.KeyCode;
@@ -56,6 +58,7 @@ final class EditorWindow {
     private final CuttingTable table;
     private final Marker marker;
     private Optional<SheetPanel> sheet = Optional.empty();
+    private Optional<SheetPlace> place = Optional.empty();
 
     /** Fills the window that the stage shows. */
     EditorWindow(Stage stage, Session session, FileWork files) {
@@ -154,6 +157,7 @@ final class EditorWindow {
         if (sheet.isEmpty()) {
             sheet = Optional.of(new SheetPanel(session, table, marker, files));
             root.setRight(sheet.get());
+            place = Optional.of(new SheetPlace(scene, sheet.get()));
         }
         return sheet.get();
     }
@@ -204,12 +208,22 @@ final class EditorWindow {
         scene.getAccelerators().put(new KeyCodeCombination(code, KeyCombination.SHORTCUT_DOWN), act);
     }
 
-    /** From the table to the amount, or while marks are made to the part of marking that is open, and back. */
+    /**
+     * From the table to where the keyboard last was in the sheet, and back. What is tried on the table goes on in the
+     * amount; where nothing was gone to yet, marking begins at the part that is open.
+     */
     private void otherSide() {
         if (table.isFocused()) {
             boolean marking = marker.state().on();
-            scene.lookup(marking ? "#step-" + marker.state().step().key() : "#amount")
-                    .requestFocus();
+            boolean trying = session.desk()
+                    .wanted()
+                    .filter(w -> !marking && w.amount() != 0)
+                    .isPresent();
+            place.filter(p -> !trying)
+                    .flatMap(SheetPlace::last)
+                    .or(() -> Optional.ofNullable(scene.lookup(
+                            marking ? "#step-" + marker.state().step().key() : "#amount")))
+                    .ifPresent(Node::requestFocus);
         } else {
             table.requestFocus();
         }

@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import easewright.editor.model.Desk;
 import easewright.pattern.Scale;
+import easewright.pattern.Side;
 import easewright.svg.SvgFile;
 import java.nio.file.Path;
 import javafx.scene.Node;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
@@ -109,7 +111,7 @@ class KeyboardJourneyTest extends Journey {
         until(d -> d.pattern().pieces().get(0).notches().size() == notches + 1);
         robot.push(KeyCode.ESCAPE).push(KeyCode.F6);
         WaitForAsyncUtils.waitForFxEvents();
-        assertThat(focused()).isEqualTo("step-pieces");
+        assertThat(focused()).isEqualTo("tool-notch");
         tabTo(robot, "notch-0-0");
         type(robot, "15 cm");
         tabTo(robot, "mark-next");
@@ -126,5 +128,68 @@ class KeyboardJourneyTest extends Journey {
         robot.push(KeyCode.SPACE);
         WaitForAsyncUtils.waitForFxEvents();
         tabTo(robot, "body-waist");
+    }
+
+    /** What is done by key may take away or make anew what the key was pressed on: the keys stay there all the same. */
+    @Test
+    void theKeysStayWhereTheWorkIs(FxRobot robot) throws Exception {
+        WaitForAsyncUtils.waitForFxEvents();
+        tabTo(robot, "sample-skirt");
+        robot.push(KeyCode.SPACE);
+        until(Desk::isOpen);
+
+        // Arrow keys in a choice do what a press does, and a second press on what is chosen changes nothing.
+        tabTo(robot, "here-level");
+        robot.push(KeyCode.DOWN);
+        until(d -> d.wanted().filter(w -> w.level().equals("hip")).isPresent());
+        tabTo(robot, "side-both");
+        robot.push(KeyCode.RIGHT);
+        until(d -> d.wanted().orElseThrow().side() == Side.LEFT);
+        assertThat(focused()).isEqualTo("side-left");
+        robot.push(KeyCode.LEFT).push(KeyCode.SPACE);
+        until(d -> d.wanted().orElseThrow().side() == Side.BOTH);
+        assertThat(robot.lookup("#side-both").queryAs(ToggleButton.class).isSelected())
+                .isTrue();
+
+        // The seams are listed anew when one is left out.
+        String seam = "seam-" + desk().holds().get(0).edge();
+        tabTo(robot, seam);
+        robot.push(KeyCode.SPACE);
+        until(d -> d.wanted().orElseThrow().leftOut().size() == 1);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(focused()).isEqualTo(seam);
+
+        tabTo(robot, "amount");
+        type(robot, "24 mm");
+        tabTo(robot, "keep");
+        robot.push(KeyCode.SPACE);
+        until(d -> d.pattern().changes().size() == 1);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(focused()).isEqualTo("amount");
+
+        // In a field in which nothing is being typed, to take back is to take back the work.
+        robot.push(KeyCode.SHORTCUT, KeyCode.Z);
+        until(d -> d.pattern().changes().isEmpty());
+        robot.push(KeyCode.SHORTCUT, KeyCode.Y);
+        until(d -> d.pattern().changes().size() == 1);
+        robot.write("3").push(KeyCode.SHORTCUT, KeyCode.Z);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(desk().pattern().changes()).hasSize(1);
+        robot.push(KeyCode.ESCAPE);
+
+        // A change taken out takes its buttons along; the table is one key away, and the way back is the same key.
+        robot.push(KeyCode.ALT, KeyCode.DIGIT5);
+        tabTo(robot, "change-remove-0");
+        robot.push(KeyCode.SPACE);
+        until(d -> d.pattern().changes().isEmpty());
+        WaitForAsyncUtils.waitForFxEvents();
+        String place = focused();
+        assertThat(place).isNotEqualTo("table").isNotEmpty();
+        robot.push(KeyCode.F6);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(focused()).isEqualTo("table");
+        robot.push(KeyCode.F6);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(focused()).isEqualTo(place);
     }
 }

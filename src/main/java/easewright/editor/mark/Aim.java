@@ -7,8 +7,12 @@ import easewright.pattern.Edge;
 import easewright.pattern.Piece;
 import easewright.suggest.Sheet;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** Which place the hand means with the tool it holds. */
 final class Aim {
@@ -55,13 +59,35 @@ final class Aim {
                 .orElse(false);
     }
 
-    /** All certain places that the tool can use: for sewing the middles of all edges. */
+    /**
+     * All certain places that the tool can use, each once: for sewing the middles of all edges; while the marks of a
+     * piece are listed, those on that piece first.
+     */
     List<Snap> places() {
         if (state.tool() == Tool.SEW) {
             return middles();
         }
-        List<Snap> all = snaps.points();
-        return wantsOutline() ? all.stream().filter(this::isOnOutline).toList() : all;
+        // Where two edges or two marks meet there is one place: whoever goes from place to place must not come back
+        // to the first of several that are the same.
+        Map<Spot, Snap> once = new LinkedHashMap<>();
+        snaps.points().stream()
+                .filter(s -> !wantsOutline() || isOnOutline(s))
+                .forEach(s -> once.putIfAbsent(Spot.of(s), s));
+        Predicate<Snap> first = s -> state.step() == MarkState.Step.PIECES
+                && state.piece().isPresent()
+                && s.piece().equals(state.piece());
+        return Stream.concat(
+                        once.values().stream().filter(first),
+                        once.values().stream().filter(first.negate()))
+                .toList();
+    }
+
+    /** A place to a hundredth of a millimetre. */
+    private record Spot(long across, long down, Optional<String> piece) {
+        static Spot of(Snap snap) {
+            return new Spot(
+                    Math.round(snap.at().x() / ON_LINE), Math.round(snap.at().y() / ON_LINE), snap.piece());
+        }
     }
 
     private List<Snap> middles() {

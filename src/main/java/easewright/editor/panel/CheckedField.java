@@ -9,7 +9,7 @@ import javafx.scene.input.KeyEvent;
 /**
  * A field whose text is taken by Enter or by leaving it. What is not accepted stays in the field, marked, with the
  * reason beside it, until the text is changed: then it is judged anew when it is taken. Escape brings back what was
- * there.
+ * there. Undo and redo are those of the work unless something is being typed.
  */
 abstract class CheckedField extends CustomTextField {
     private static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
@@ -41,8 +41,25 @@ abstract class CheckedField extends CustomTextField {
                 setText(shown);
                 complain("");
                 e.consume();
+            } else if (isUndoing(e) && getText().equals(shown)) {
+                passOn(e);
             }
         });
+    }
+
+    private static boolean isUndoing(KeyEvent e) {
+        return e.isShortcutDown() && (e.getCode() == KeyCode.Z || e.getCode() == KeyCode.Y);
+    }
+
+    /** While nothing is being typed, to take back means the last step of the work: a field would keep the key. */
+    private void passOn(KeyEvent e) {
+        getScene().getAccelerators().entrySet().stream()
+                .filter(a -> a.getKey().match(e))
+                .findFirst()
+                .ifPresent(a -> {
+                    e.consume();
+                    a.getValue().run();
+                });
     }
 
     /** Names the field for screen readers and for the pointer. */

@@ -31,7 +31,7 @@ final class ClothPanel extends VBox {
     ClothPanel(Session session) {
         this.session = session;
         getStyleClass().add("cloth");
-        ToggleGroup kinds = new ToggleGroup();
+        ToggleGroup kinds = new OneOf();
         woven.setToggleGroup(kinds);
         knit.setToggleGroup(kinds);
         woven.setId("cloth-woven");

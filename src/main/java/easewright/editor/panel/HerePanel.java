@@ -108,9 +108,9 @@ public final class HerePanel extends VBox {
         more.getStyleClass().add("step");
         keep.setId("keep");
         keep.getStyleClass().add("accent");
-        keep.setOnAction(e -> session.keep());
+        keep.setOnAction(e -> done(session::keep));
         leave.setId("leave");
-        leave.setOnAction(e -> session.leave());
+        leave.setOnAction(e -> done(session::leave));
         largest.setId("largest");
         largest.getStyleClass().add("small");
         openUp.setId("open-up");
@@ -217,6 +217,12 @@ public final class HerePanel extends VBox {
     @Override
     protected double computePrefHeight(double width) {
         return folds && !where.isOpen() ? FOLDED : Math.max(FOLDED, Math.min(MOST, SHARE * sheet));
+    }
+
+    /** After it there is nothing more to keep or to leave: the keyboard goes to the next amount. */
+    private void done(Runnable act) {
+        act.run();
+        amount.requestFocus();
     }
 
     private void change(UnaryOperator<Wanted> step) {

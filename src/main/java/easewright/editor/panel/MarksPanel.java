@@ -45,7 +45,7 @@ public final class MarksPanel extends VBox {
         pages.put(MarkState.Step.LEVELS, page(new LevelsStep(session, marker)));
         HBox row = new HBox(4);
         row.getStyleClass().add("mark-steps");
-        ToggleGroup group = new ToggleGroup();
+        ToggleGroup group = new OneOf();
         for (MarkState.Step step : MarkState.Step.values()) {
             ToggleButton tab = new ToggleButton();
             tab.setId("step-" + step.key());

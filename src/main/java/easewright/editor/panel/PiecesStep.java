@@ -96,7 +96,7 @@ final class PiecesStep extends StepPage {
         allowance = LengthField.refusing(wrongAllowance, mm -> line(cutting.isSelected(), mm));
         allowance.setId("piece-allowance");
         allowance.setPrefWidth(90);
-        ToggleGroup kinds = new ToggleGroup();
+        ToggleGroup kinds = new OneOf();
         for (ToggleButton kind : List.of(stitching, cutting)) {
             kind.setToggleGroup(kinds);
             kind.getStyleClass().addAll("small", "chip");

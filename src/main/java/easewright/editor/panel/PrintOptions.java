@@ -104,15 +104,10 @@ final class PrintOptions extends VBox {
     }
 
     private HBox kinds() {
-        ToggleGroup group = new ToggleGroup();
+        ToggleGroup group = new OneOf();
         ToggleButton pieces = kind(group, "pieces", false);
         ToggleButton record = kind(group, "report", true);
         pieces.setSelected(true);
-        group.selectedToggleProperty().addListener((o, was, is) -> {
-            if (is == null) {
-                was.setSelected(true);
-            }
-        });
         pieces.getStyleClass().add("left-pill");
         record.getStyleClass().add("right-pill");
         return new HBox(pieces, record);

@@ -90,7 +90,7 @@ final class ScaleStep extends VBox {
         HBox.setHgrow(lines, Priority.ALWAYS);
         HBox head = new HBox(10, sign, new VBox(2, headline, unit));
         statedAsk.setWrapText(true);
-        ToggleGroup answers = new ToggleGroup();
+        ToggleGroup answers = new OneOf();
         for (RadioButton answer : List.of(statedKeep, statedMove)) {
             answer.setToggleGroup(answers);
             answer.setWrapText(true);

@@ -42,7 +42,7 @@ final class SeamSettings extends VBox {
     SeamSettings(Consumer<UnaryOperator<Wanted>> changer) {
         super(8);
         this.changer = changer;
-        ToggleGroup shapes = new ToggleGroup();
+        ToggleGroup shapes = new OneOf();
         smooth.setToggleGroup(shapes);
         straight.setToggleGroup(shapes);
         smooth.setId("taper-smooth");

@@ -52,7 +52,7 @@ public final class SheetPanel extends VBox {
         VBox.setVgrow(stack, Priority.ALWAYS);
         HBox row = new HBox();
         row.getStyleClass().add("sheet-tabs");
-        ToggleGroup group = new ToggleGroup();
+        ToggleGroup group = new OneOf();
         for (String key : pages.keySet()) {
             ToggleButton tab = new ToggleButton();
             tab.setId("page-" + key);

@@ -26,7 +26,7 @@ final class SideChoice extends HBox {
         setAlignment(Pos.CENTER_LEFT);
         title.setMinWidth(USE_PREF_SIZE);
         getChildren().add(title);
-        ToggleGroup group = new ToggleGroup();
+        ToggleGroup group = new OneOf();
         for (Side side : Side.values()) {
             ToggleButton button = new ToggleButton();
             button.setId("side-" + side.name().toLowerCase(java.util.Locale.ROOT));

@@ -44,7 +44,7 @@ final class SizeChoice extends FlowPane {
     private void fill(Words words) {
         title.setText(words.of("editor.size-choice"));
         getChildren().setAll(title);
-        ToggleGroup group = new ToggleGroup();
+        ToggleGroup group = new OneOf();
         for (String size : sizes) {
             ToggleButton button = new ToggleButton(size);
             button.setMnemonicParsing(false);

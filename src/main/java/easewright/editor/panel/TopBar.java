@@ -48,7 +48,7 @@ public final class TopBar extends HBox {
         icon(print, "print", Icons.PRINT, () -> print(session));
         icon(undo, "undo", Icons.UNDO, session::undo);
         icon(redo, "redo", Icons.REDO, session::redo);
-        ToggleGroup units = new ToggleGroup();
+        ToggleGroup units = new OneOf();
         cm.setToggleGroup(units);
         inch.setToggleGroup(units);
         cm.setId("unit-cm");

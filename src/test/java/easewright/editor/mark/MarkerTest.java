@@ -13,6 +13,7 @@ import easewright.pattern.Piece;
 import easewright.svg.SvgFile;
 import easewright.svg.SvgProblem;
 import easewright.text.Words;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -138,6 +139,33 @@ class MarkerTest {
                         .nearest(moved.at())
                         .distance())
                 .isLessThan(1e-6);
+    }
+
+    /** From place to place by key: every corner of every piece once, and the piece whose marks are listed first. */
+    @Test
+    void theKeysComeToEveryPieceBeforeTheyComeBack() throws SvgProblem {
+        Bare bare = Bare.skirt();
+        bare.marker.suggesting().accept();
+        bare.marker.go(MarkState.Step.PIECES);
+        List<Piece> pieces = bare.session.desk().pattern().pieces();
+        bare.marker.choosePiece(pieces.get(1).id());
+        bare.marker.take(Tool.DART);
+        List<Snap> walked = new ArrayList<>();
+        bare.marker.step(1);
+        while (!walked.contains(bare.marker.state().over().orElseThrow())) {
+            walked.add(bare.marker.state().over().orElseThrow());
+            bare.marker.step(1);
+        }
+        assertThat(bare.marker.state().over()).contains(walked.get(0));
+        assertThat(walked.get(0).piece()).contains(pieces.get(1).id());
+        assertThat(walked.stream().map(s -> s.piece().orElseThrow()).distinct())
+                .containsExactlyInAnyOrderElementsOf(
+                        pieces.stream().map(Piece::id).toList());
+        for (Piece piece : pieces) {
+            for (Segment segment : piece.outline().segments()) {
+                assertThat(walked).anyMatch(s -> s.at().distance(segment.start()) < 0.02);
+            }
+        }
     }
 
     private static int edgeNumber(Bare bare, String piece, String name) {
