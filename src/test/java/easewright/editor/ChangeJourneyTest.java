@@ -208,4 +208,18 @@ class ChangeJourneyTest extends Journey {
         assertThat(robot.lookup("#scale-reading").queryLabeled().getText())
                 .isEqualTo("= 50\u00a0cm (19 11/16\u00a0in)");
     }
+
+    /** More is said of the level at work; but rows do not slip away under a hand that goes from field to field. */
+    @Test
+    void fieldsKeepTheirPlaceWhileTheyAreFilledIn(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        robot.clickOn("#wish-hip");
+        Node hip = robot.lookup("#body-hip").query();
+        Bounds before = hip.localToScene(hip.getLayoutBounds());
+        robot.clickOn("#body-waist");
+        assertThat(hip.localToScene(hip.getLayoutBounds())).isEqualTo(before);
+        assertThat(desk().wanted().orElseThrow().level()).isEqualTo("hip");
+        robot.clickOn("#ease-waist .level-name");
+        until(d -> d.wanted().orElseThrow().level().equals("waist"));
+    }
 }

@@ -37,7 +37,7 @@ class ChangeWordsTest {
                 .note();
         assertThat(words.of(note, pattern))
                 .isEqualTo("hip: +2.4\u00a0cm all round, at Front, side (share 2); Front, back (share 1)."
-                        + " It tapers smoothly; is carried down to the hem; stops at waist.");
+                        + " It tapers smoothly, is carried down to the hem and stops at waist.");
         assertThat(words.brief(note, pattern))
                 .isEqualTo("hip: +2.4\u00a0cm all round, at Front, side (share 2); Front, back (share 1).");
     }

@@ -88,7 +88,12 @@ final class EaseRowView extends VBox {
         judged.setAlignment(Pos.CENTER_LEFT);
         Tooltip.install(bar, barHint);
         getChildren().setAll(numbers, bodyWrong, wishWrong, bar, judged, sizes, classes, minimums);
-        setOnMouseClicked(e -> session.chooseLevel(level));
+        // Of the level at work more is said, so that rows move: not while someone goes from field to field.
+        setOnMouseClicked(e -> {
+            if (!body.isFocused() && !wish.isFocused()) {
+                session.chooseLevel(level);
+            }
+        });
     }
 
     private String girthName(EaseRow row) {
@@ -132,7 +137,7 @@ final class EaseRowView extends VBox {
         ease.setText(row.ease().isEmpty() ? "\u2013" : row.ease());
         percent.setText(row.percent());
         verdict.setText(row.verdict());
-        give.setText(words.of("editor.ease.give"));
+        give.setText(words.of(row.missing().orElse(0) < 0 ? "editor.ease.take-in" : "editor.ease.give"));
         Hints.on(give, words.of("editor.ease.give.hint"));
         boolean away = row.standing() == EaseRow.Standing.AWAY && desk.trial().isEmpty();
         give.setVisible(away);

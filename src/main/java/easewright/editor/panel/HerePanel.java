@@ -36,7 +36,7 @@ public final class HerePanel extends VBox {
     private static final double SHARE = 0.55;
 
     private static final double MOST = 520;
-    private static final double FOLDED = 292;
+    private static final double FOLDED = 252;
     private static final double LEAST_ROOM = 72;
 
     private final Session session;
