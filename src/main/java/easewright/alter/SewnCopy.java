@@ -5,7 +5,6 @@ import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.geom.Segment;
 import easewright.measure.GarmentMeasures;
-import easewright.measure.PieceMeasures;
 import easewright.measure.StitchOutline;
 import easewright.measure.StitchOutline.Hold;
 import easewright.pattern.Dart;
@@ -34,16 +33,15 @@ final class SewnCopy {
 
     /** The same of some of the pieces only, called by id or name. */
     static Pattern of(Pattern pattern, GarmentMeasures measures, Set<String> pieces) {
-        Pattern sewn = pattern;
-        for (PieceMeasures piece : measures.pieces()) {
-            Piece drawn = piece.stitch().piece();
-            boolean meant =
-                    pieces.contains(drawn.id()) || pieces.contains(drawn.name()) || pieces.contains(drawn.plainName());
-            if (meant && drawn.drawn() == LineKind.CUTTING) {
-                sewn = sewn.withPiece(of(piece.stitch()));
-            }
+        List<Piece> sewn = new ArrayList<>();
+        for (Piece drawn : pattern.pieces()) {
+            boolean meant = drawn.drawn() == LineKind.CUTTING
+                    && (pieces.contains(drawn.id())
+                            || pieces.contains(drawn.name())
+                            || pieces.contains(drawn.plainName()));
+            sewn.add(meant ? measures.piece(drawn.id()).map(m -> of(m.stitch())).orElse(drawn) : drawn);
         }
-        return sewn;
+        return sewn.equals(pattern.pieces()) ? pattern : pattern.withPieces(sewn);
     }
 
     /**

@@ -1,7 +1,6 @@
 package easewright.alter;
 
 import easewright.measure.GarmentMeasures;
-import easewright.measure.PieceMeasures;
 import easewright.measure.StitchOutline;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
@@ -11,7 +10,7 @@ import java.util.Map;
 /** The pieces of a measured pattern seen along their stitching lines, each looked at once. */
 final class SewnPieces {
     private final Map<String, SewnPiece> known = new HashMap<>();
-    private final Map<String, PieceMeasures> measured = new HashMap<>();
+    private final GarmentMeasures measured;
     private final Pattern pattern;
 
     /**
@@ -19,13 +18,11 @@ final class SewnPieces {
      */
     SewnPieces(Pattern pattern, GarmentMeasures measures) {
         this.pattern = pattern;
-        for (PieceMeasures piece : measures.pieces()) {
-            measured.put(piece.pieceId(), piece);
-        }
+        this.measured = measures;
     }
 
     SewnPiece of(Piece piece) {
-        StitchOutline stitch = measured.get(piece.id()).stitch();
+        StitchOutline stitch = measured.piece(piece.id()).orElseThrow().stitch();
         return known.computeIfAbsent(
                 piece.id(),
                 id -> stitch.piece() == piece

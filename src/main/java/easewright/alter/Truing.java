@@ -80,7 +80,7 @@ public final class Truing {
                 continue;
             }
             Pattern garment = PatternPart.ofSize(pattern, size).alone();
-            for (Proposal one : inOne(garment, Measures.again(garment, pattern, measures), some)) {
+            for (Proposal one : inOne(garment, measures.inSize(size), some)) {
                 all.add(new Proposal(one.finding(), Optional.of(size), one.truing(), one.protectedEdges()));
             }
         }

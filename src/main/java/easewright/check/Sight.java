@@ -4,6 +4,7 @@ import easewright.ease.EaseSheet;
 import easewright.measure.GarmentMeasures;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -25,12 +26,21 @@ record Sight(Pattern pattern, GarmentMeasures measures, EaseSheet sheet, List<Pi
         if (!pattern.levels().equals(before.pattern.levels())) {
             return this;
         }
+        List<Piece> now = pattern.pieces();
+        List<Piece> then = before.pattern.pieces();
         Set<Piece> old = Collections.newSetFromMap(new IdentityHashMap<>());
-        old.addAll(before.pattern.pieces());
-        return new Sight(
-                pattern,
-                measures,
-                sheet,
-                pattern.pieces().stream().filter(p -> !old.contains(p)).toList());
+        List<Piece> young = new ArrayList<>();
+        for (int i = 0; i < now.size(); i++) {
+            // Mostly each piece is where it was.
+            if (i >= then.size() || now.get(i) != then.get(i)) {
+                if (old.isEmpty()) {
+                    old.addAll(then);
+                }
+                if (!old.contains(now.get(i))) {
+                    young.add(now.get(i));
+                }
+            }
+        }
+        return new Sight(pattern, measures, sheet, young);
     }
 }

@@ -1,21 +1,67 @@
 package easewright.measure;
 
 import easewright.pattern.Finding;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
-/** What a whole pattern measures; pieces, girths and mates in the pattern's order. */
-public record GarmentMeasures(
-        List<PieceMeasures> pieces, List<Girth> girths, List<MateWalk> mates, List<Finding> findings) {
-    public GarmentMeasures {
-        pieces = List.copyOf(pieces);
-        girths = List.copyOf(girths);
-        mates = List.copyOf(mates);
-        findings = List.copyOf(findings);
+/** What a whole pattern measures; pieces, girths and mates in the pattern's order. Immutable. */
+public final class GarmentMeasures {
+    private final List<PieceMeasures> pieces;
+    private final List<Girth> girths;
+    private final List<MateWalk> mates;
+    private final List<Finding> findings;
+
+    /** Each size on its own, where the pattern comes in several; kept also where one of them is looked at. */
+    private final List<SizeMeasures> sizes;
+
+    /** Pieces by their ids. Whoever works it out finds the same, so that nobody has to wait for anybody. */
+    private volatile Map<String, PieceMeasures> byId;
+
+    GarmentMeasures(
+            List<PieceMeasures> pieces,
+            List<Girth> girths,
+            List<MateWalk> mates,
+            List<Finding> findings,
+            List<SizeMeasures> sizes) {
+        this.pieces = List.copyOf(pieces);
+        this.girths = List.copyOf(girths);
+        this.mates = List.copyOf(mates);
+        this.findings = List.copyOf(findings);
+        this.sizes = List.copyOf(sizes);
+    }
+
+    public List<PieceMeasures> pieces() {
+        return pieces;
+    }
+
+    public List<Girth> girths() {
+        return girths;
+    }
+
+    public List<MateWalk> mates() {
+        return mates;
+    }
+
+    public List<Finding> findings() {
+        return findings;
+    }
+
+    List<SizeMeasures> sizes() {
+        return sizes;
     }
 
     public Optional<PieceMeasures> piece(String id) {
-        return pieces.stream().filter(p -> p.pieceId().equals(id)).findFirst();
+        Map<String, PieceMeasures> known = byId;
+        if (known == null) {
+            known = new HashMap<>();
+            for (PieceMeasures piece : pieces) {
+                known.putIfAbsent(piece.pieceId(), piece);
+            }
+            byId = known;
+        }
+        return Optional.ofNullable(known.get(id));
     }
 
     /** The girth at a level; empty where there is none, or one for each of several sizes or limbs. */
@@ -34,11 +80,14 @@ public record GarmentMeasures(
 
     /** The same pieces with the girths and seams of one size only. */
     public GarmentMeasures inSize(String size) {
+        Optional<SizeMeasures> own =
+                sizes.stream().filter(s -> s.size().equals(size)).findFirst();
         return new GarmentMeasures(
                 pieces,
-                girths.stream().filter(g -> g.size().equals(Optional.of(size))).toList(),
-                mates.stream().filter(m -> m.size().equals(Optional.of(size))).toList(),
-                findings);
+                own.map(SizeMeasures::girths).orElse(List.of()),
+                own.map(SizeMeasures::mates).orElse(List.of()),
+                findings,
+                sizes);
     }
 
     /** The girth at the same level of the same size and limb. */

@@ -9,8 +9,8 @@ import easewright.pattern.PatternPart;
 import easewright.pattern.Piece;
 import easewright.pattern.Severity;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,7 +27,7 @@ public final class Measures {
         for (Piece piece : pattern.pieces()) {
             pieces.add(of(piece, pattern.levels()));
         }
-        return together(pattern, pieces, KnownWalks.NONE);
+        return together(pattern, pieces, KnownSizes.NONE);
     }
 
     /**
@@ -43,18 +43,13 @@ public final class Measures {
     /** The same where stitching lines of the changed pieces are known already. */
     public static GarmentMeasures again(Pattern pattern, Pattern before, GarmentMeasures measured, StitchLines lines) {
         boolean sameLevels = pattern.levels().equals(before.levels());
-        Map<Piece, PieceMeasures> known = new IdentityHashMap<>();
-        for (PieceMeasures piece : measured.pieces()) {
-            if (sameLevels || sameLevels(piece.stitch().piece(), before, pattern)) {
-                known.put(piece.stitch().piece(), piece);
-            }
-        }
         List<PieceMeasures> pieces = new ArrayList<>();
         for (Piece piece : pattern.pieces()) {
-            PieceMeasures old = known.get(piece);
-            pieces.add(old != null ? old : new PieceTape(lines.of(piece)).all(pattern.levels()));
+            Optional<PieceMeasures> known = measured.piece(piece.id())
+                    .filter(m -> m.stitch().piece() == piece && (sameLevels || sameLevels(piece, before, pattern)));
+            pieces.add(known.orElseGet(() -> new PieceTape(lines.of(piece)).all(pattern.levels())));
         }
-        return together(pattern, pieces, new KnownWalks(measured, pieces));
+        return together(pattern, pieces, KnownSizes.of(before, measured, pattern, pieces));
     }
 
     private static boolean sameLevels(Piece piece, Pattern before, Pattern now) {
@@ -81,64 +76,67 @@ public final class Measures {
         return stitch.piece().level(level.name()).flatMap(mark -> new PieceTape(stitch).width(mark, level));
     }
 
-    private static GarmentMeasures together(Pattern pattern, List<PieceMeasures> pieces, KnownWalks known) {
-        Map<String, PieceMeasures> byId = new HashMap<>();
+    private static GarmentMeasures together(Pattern pattern, List<PieceMeasures> pieces, KnownSizes known) {
         List<Finding> findings = new ArrayList<>();
         for (PieceMeasures piece : pieces) {
-            byId.put(piece.pieceId(), piece);
             findings.addAll(piece.findings());
         }
+        if (!PatternPart.severalSizes(pattern)) {
+            SizeMeasures all = garment(pattern, Optional.empty(), pieces, known.walks());
+            all.findings().forEach(f -> add(findings, f));
+            return new GarmentMeasures(pieces, all.girths(), all.mates(), findings, List.of());
+        }
+        List<SizeMeasures> sizes = new ArrayList<>();
         List<Girth> girths = new ArrayList<>();
         List<MateWalk> walks = new ArrayList<>();
-        if (PatternPart.severalSizes(pattern)) {
-            bySize(pattern, byId, known, girths, walks, findings);
-        } else {
-            garment(pattern, Optional.empty(), byId, known, girths, walks, findings);
-        }
-        return new GarmentMeasures(pieces, girths, walks, findings);
-    }
-
-    private static void bySize(
-            Pattern pattern,
-            Map<String, PieceMeasures> byId,
-            KnownWalks known,
-            List<Girth> girths,
-            List<MateWalk> walks,
-            List<Finding> findings) {
-        Set<Mate> walked = new HashSet<>();
+        Set<Mate> sewn = Collections.newSetFromMap(new IdentityHashMap<>());
         for (String size : PatternPart.sizes(pattern)) {
-            Pattern garment = PatternPart.ofSize(pattern, size).alone();
-            garment(garment, Optional.of(size), byId, known, girths, walks, findings);
-            walked.addAll(garment.mates());
+            SizeMeasures own = known.size(size).orElseGet(() -> {
+                Pattern garment = PatternPart.ofSize(pattern, size).alone();
+                return garment(garment, Optional.of(size), pieces, known.walks());
+            });
+            sizes.add(own);
+            girths.addAll(own.girths());
+            walks.addAll(own.mates());
+            own.findings().forEach(f -> add(findings, f));
+            sewn.addAll(own.seams());
         }
         for (Mate mate : pattern.mates()) {
-            if (!walked.contains(mate)) {
+            // A mate that was read anew is equal to the one sewn, if not the same.
+            if (!sewn.contains(mate) && sizes.stream().noneMatch(s -> s.seams().contains(mate))) {
                 findings.add(Finding.of("mate-across-sizes", Severity.FAULT, "").with("mate", mate.name()));
             }
         }
+        return new GarmentMeasures(pieces, girths, walks, findings, sizes);
     }
 
-    /** What one garment measures: its girths and its seams. */
-    private static void garment(
-            Pattern garment,
-            Optional<String> size,
-            Map<String, PieceMeasures> byId,
-            KnownWalks known,
-            List<Girth> girths,
-            List<MateWalk> walks,
-            List<Finding> findings) {
+    /**
+     * What one garment measures: its girths and its seams.
+     *
+     * @param measured its pieces, and maybe others
+     */
+    private static SizeMeasures garment(
+            Pattern garment, Optional<String> size, List<PieceMeasures> measured, KnownWalks known) {
+        Map<String, PieceMeasures> byId = new HashMap<>();
+        for (PieceMeasures piece : measured) {
+            Optional<String> own = piece.stitch().piece().size();
+            if (size.isEmpty() || own.isEmpty() || own.equals(size)) {
+                byId.put(piece.pieceId(), piece);
+            }
+        }
         List<PieceMeasures> pieces = new ArrayList<>();
         for (Piece piece : garment.pieces()) {
             pieces.add(byId.get(piece.id()));
         }
+        List<Girth> girths = new ArrayList<>();
+        List<MateWalk> walks = new ArrayList<>();
+        List<Finding> findings = new ArrayList<>();
         for (Level level : garment.levels()) {
             for (Girth girth : GirthTape.at(level, size, pieces)) {
                 girths.add(girth);
                 if (girth.parts().isEmpty()) {
-                    add(
-                            findings,
-                            Finding.of("level-without-piece", Severity.CAUTION, "")
-                                    .with("level", level.name()));
+                    findings.add(Finding.of("level-without-piece", Severity.CAUTION, "")
+                            .with("level", level.name()));
                 }
             }
         }
@@ -149,9 +147,8 @@ public final class Measures {
                 walks.add(walk.get());
             }
         }
-        for (Finding finding : tape.findings()) {
-            add(findings, finding);
-        }
+        findings.addAll(tape.findings());
+        return new SizeMeasures(size.orElse(""), garment.mates(), girths, walks, findings);
     }
 
     private static void add(List<Finding> findings, Finding finding) {

@@ -3,6 +3,7 @@ package easewright.measure;
 import easewright.pattern.Piece;
 import java.util.IdentityHashMap;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The stitching lines of pieces, each found once: a piece that is the same object has the same line. For one change and
@@ -10,18 +11,22 @@ import java.util.Map;
  */
 public final class StitchLines {
     private final Map<Piece, StitchOutline> known = new IdentityHashMap<>();
+    private final Optional<GarmentMeasures> measured;
 
     /** Nothing known yet. */
-    public StitchLines() {}
+    public StitchLines() {
+        measured = Optional.empty();
+    }
 
     /** Those of a measured pattern. */
     public StitchLines(GarmentMeasures measures) {
-        for (PieceMeasures piece : measures.pieces()) {
-            known.put(piece.stitch().piece(), piece.stitch());
-        }
+        measured = Optional.of(measures);
     }
 
     public StitchOutline of(Piece piece) {
-        return known.computeIfAbsent(piece, StitchOutline::of);
+        return measured.flatMap(m -> m.piece(piece.id()))
+                .map(PieceMeasures::stitch)
+                .filter(s -> s.piece() == piece)
+                .orElseGet(() -> known.computeIfAbsent(piece, StitchOutline::of));
     }
 }

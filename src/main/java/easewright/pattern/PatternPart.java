@@ -2,6 +2,7 @@ package easewright.pattern;
 
 import easewright.geom.Curve;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -157,8 +158,10 @@ public final class PatternPart {
                 .filter(l -> isOnAny(in, l) || !isOnAny(whole.pieces(), l))
                 .toList();
         Pattern alone = whole.withPieces(in).withLevels(levels);
+        Set<String> ids = new HashSet<>();
+        in.forEach(p -> ids.add(p.id()));
         List<Mate> mates = whole.mates().stream()
-                .filter(m -> holds(alone, whole, m.first()) && holds(alone, whole, m.second()))
+                .filter(m -> holds(ids, alone, whole, m.first()) && holds(ids, alone, whole, m.second()))
                 .toList();
         return new PatternPart(whole, alone.withMates(mates));
     }
@@ -172,9 +175,16 @@ public final class PatternPart {
         return false;
     }
 
-    /** Whether none of the edges is of a piece that is left out. */
-    private static boolean holds(Pattern alone, Pattern whole, List<EdgeRef> edges) {
+    /**
+     * Whether none of the edges is of a piece that is left out.
+     *
+     * @param ids of the pieces that are not: nearly all edges are told by them, which is quick
+     */
+    private static boolean holds(Set<String> ids, Pattern alone, Pattern whole, List<EdgeRef> edges) {
         for (EdgeRef edge : edges) {
+            if (ids.contains(edge.piece())) {
+                continue;
+            }
             boolean known = whole.pieces().stream()
                     .anyMatch(p -> p.id().equals(edge.piece())
                             || p.name().equals(edge.piece())

@@ -2,6 +2,7 @@ package easewright.measure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import easewright.geom.Affine;
 import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.pattern.Edge;
@@ -15,7 +16,11 @@ import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Scale;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.Test;
 
 /** What is the same object is not measured again: its measures are the same objects. */
@@ -108,5 +113,106 @@ class MeasuredAgainTest {
 
         Level limb = new Level("hip", LevelKind.OTHER, true);
         assertThat(Measures.width(lines.of(after.pieces().get(1)), limb)).get().isNotSameAs(found);
+    }
+
+    private static Piece sized(String size, int number, double wide) {
+        Piece plain = panel(number, wide);
+        return plain.toBuilder()
+                .id(plain.id() + "-" + size)
+                .name(plain.name() + " " + size)
+                .size(Optional.of(size))
+                .build();
+    }
+
+    /** Three sizes of four panels each, sewn by the names that panels have in every size, and a loop for all of them. */
+    private static Pattern nest() {
+        List<Piece> pieces = new ArrayList<>();
+        for (String size : List.of("10", "12", "14")) {
+            for (int i = 0; i < 4; i++) {
+                pieces.add(sized(size, i, 150));
+            }
+        }
+        pieces.add(panel(9, 30).toBuilder().name("loop").build());
+        return garment().withPieces(pieces);
+    }
+
+    private static void assertSame(GarmentMeasures found, GarmentMeasures expected) {
+        assertThat(found.girths()).isEqualTo(expected.girths());
+        assertThat(found.mates()).isEqualTo(expected.mates());
+        assertThat(found.findings()).isEqualTo(expected.findings());
+        assertThat(found.pieces())
+                .extracting(PieceMeasures::pieceId, PieceMeasures::edges, PieceMeasures::levels)
+                .isEqualTo(expected.pieces().stream()
+                        .map(p -> Assertions.tuple(p.pieceId(), p.edges(), p.levels()))
+                        .toList());
+    }
+
+    @Test
+    void ofANestOnlyTheChangedSizeIsMeasuredAgain() {
+        Pattern before = nest();
+        GarmentMeasures measured = Measures.of(before);
+        assertThat(measured.girths()).hasSize(3);
+        assertThat(measured.mates()).hasSize(12);
+        Pattern after = before.withPiece(sized("12", 1, 160));
+        // What is known of the other sizes is known still where one size is looked at.
+        for (GarmentMeasures known : List.of(measured, measured.inSize("12"))) {
+            GarmentMeasures again = Measures.again(after, before, known);
+            assertSame(again, Measures.of(after));
+            for (int i : new int[] {0, 2}) {
+                assertThat(again.girths().get(i)).isSameAs(measured.girths().get(i));
+            }
+            assertThat(again.girths().get(1)).isNotSameAs(measured.girths().get(1));
+            for (int i = 0; i < 12; i++) {
+                boolean same = i < 4 || i > 7;
+                if (same) {
+                    assertThat(again.mates().get(i)).isSameAs(measured.mates().get(i));
+                }
+            }
+            assertThat(again.mates().get(4)).isNotSameAs(measured.mates().get(4));
+        }
+    }
+
+    /** Whatever is changed, and however often: what is taken over is what measuring everything finds. */
+    @Test
+    void measuringAgainFindsWhatMeasuringEverythingFinds() {
+        Random random = new Random(53);
+        Pattern now = nest();
+        GarmentMeasures measured = Measures.of(now);
+        for (int i = 0; i < 400; i++) {
+            Pattern next = changed(now, random);
+            GarmentMeasures again = Measures.again(next, now, random.nextBoolean() ? measured : measured.inSize("12"));
+            assertSame(again, Measures.of(next));
+            now = random.nextInt(8) == 0 ? nest() : next;
+            measured = random.nextBoolean() || now != next ? Measures.of(now) : again;
+        }
+    }
+
+    private static Pattern changed(Pattern pattern, Random random) {
+        int at = random.nextInt(pattern.pieces().size());
+        Piece piece = pattern.pieces().get(at);
+        List<Piece> pieces = new ArrayList<>(pattern.pieces());
+        switch (random.nextInt(9)) {
+            case 0 -> pieces.set(at, piece.withName("called " + random.nextInt(3) + piece.id()));
+            case 1 -> pieces.set(at, piece.withLevels(List.of()));
+            case 2 -> pieces.remove(at);
+            case 3 -> pieces.set(at, piece.toBuilder().size(Optional.of("16")).build());
+            case 4 -> pieces.set(at, piece.toBuilder().size(Optional.empty()).build());
+            case 5 -> Collections.swap(pieces, at, random.nextInt(pieces.size()));
+            case 6 -> {
+                return pattern.withMates(pattern.mates()
+                        .subList(
+                                Math.min(random.nextInt(2), pattern.mates().size()),
+                                pattern.mates().size()));
+            }
+            case 7 -> {
+                return pattern.withLevels(List.of(new Level("hip", LevelKind.HIP, random.nextBoolean())));
+            }
+            default ->
+                pieces.set(
+                        at,
+                        piece.withOutline(piece.outline()
+                                .transformed(Affine.rotation(0.01 * random.nextInt(9), new Point(0, 0)))));
+        }
+        return pattern.withPieces(pieces);
     }
 }

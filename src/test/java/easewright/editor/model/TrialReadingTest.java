@@ -3,12 +3,18 @@ package easewright.editor.model;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import easewright.check.Checks;
+import easewright.draft.Samples;
+import easewright.ease.EaseSheet;
 import easewright.ease.EaseTables;
+import easewright.measure.GarmentMeasures;
 import easewright.measure.Measures;
 import easewright.measure.PieceMeasures;
 import easewright.pattern.Finding;
+import easewright.pattern.LevelKind;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
+import easewright.svg.SvgFile;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -52,6 +58,36 @@ class TrialReadingTest {
             assertThat(pull.findings()).isEqualTo(expected);
             assertThat(pull.reading().measures().girths())
                     .isEqualTo(Measures.of(after).girths());
+        }
+    }
+
+    /** In a nest only the size at work is measured again; what is said must be what a look at all sizes says. */
+    @Test
+    void inANestAPullSaysWhatALookAtAllSizesSays() throws Exception {
+        byte[] svg = Samples.files().get("skirt-sizes.svg").getBytes(StandardCharsets.UTF_8);
+        Pattern pattern = SvgFile.read(svg, "nest.svg").pattern().withWish("hip", 60);
+        GarmentMeasures whole = Measures.of(pattern);
+        Reading reading = Reading.of(pattern, TABLES, Optional.of("12"));
+        for (double amount : new double[] {-15, 4, 250}) {
+            Wanted wanted = Wanted.at("hip", LevelKind.HIP).withAmount(amount);
+            Trial.Shown pull = (Trial.Shown)
+                    Trial.of(pattern, reading, wanted, Optional.empty()).orElseThrow();
+            Pattern after = pull.altered().pattern();
+            GarmentMeasures now = Measures.of(after);
+            List<Finding> expected = new ArrayList<>(pull.altered().findings());
+            expected.addAll(Checks.compare(
+                    pattern,
+                    whole.inSize("12"),
+                    EaseSheet.of(pattern, whole.inSize("12"), TABLES.fitting(pattern)),
+                    after,
+                    now.inSize("12"),
+                    EaseSheet.of(after, now.inSize("12"), TABLES.fitting(after))));
+            assertThat(pull.findings()).isEqualTo(expected);
+            GarmentMeasures measured = pull.reading().measures();
+            assertThat(measured.girths()).isEqualTo(now.inSize("12").girths());
+            assertThat(measured.mates()).isEqualTo(now.inSize("12").mates());
+            assertThat(measured.findings()).isEqualTo(now.findings());
+            assertThat(pull.reading().wishes()).isEqualTo(SizeWishes.of(after, now));
         }
     }
 
