@@ -13,16 +13,17 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Entry point. */
 public final class Main {
     private Main() {}
 
-    /** Opens the editor without arguments, or with a drawing as the only one; otherwise runs a command. */
+    /** Opens the editor without arguments, or with nothing but drawings; otherwise runs a command. */
     public static void main(String[] args) {
         PrintWriter out = writer(System.out);
         PrintWriter err = writer(System.err);
-        boolean window = args.length == 0 || (args.length == 1 && isDrawing(args[0]));
+        boolean window = Stream.of(args).allMatch(Main::isDrawing);
         int code = window ? window(out, err, args) : Commands.run(out, err, args);
         out.flush();
         err.flush();

@@ -11,7 +11,6 @@ import easewright.editor.model.Settings;
 import easewright.text.LengthUnit;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import javafx.application.Application;
 import javafx.stage.Stage;
 
@@ -19,7 +18,7 @@ import javafx.stage.Stage;
 public final class EditorApp extends Application {
     private Session session;
     private FileWork files;
-    private Optional<Path> asked = Optional.empty();
+    private List<Path> asked = List.of();
 
     /** Opens the window and returns when it is closed. */
     public static void open(String... args) {
@@ -41,7 +40,7 @@ public final class EditorApp extends Application {
     public void start(Stage stage) {
         List<String> arguments =
                 getParameters() == null ? List.of() : getParameters().getUnnamed();
-        asked = arguments.stream().findFirst().map(Path::of);
+        asked = arguments.stream().map(Path::of).toList();
         start(stage, Settings.folder());
     }
 
@@ -70,7 +69,7 @@ public final class EditorApp extends Application {
             session.setOwnTables(OwnTables.read(settings.tables()));
         }
         new EditorWindow(stage, session, files);
-        asked.ifPresent(files::open);
+        files.openOneOf(asked);
     }
 
     Session session() {

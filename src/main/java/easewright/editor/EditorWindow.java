@@ -18,6 +18,7 @@ import easewright.editor.panel.SheetPlace;
 import easewright.editor.panel.StartPanel;
 import easewright.editor.panel.TopBar;
 import easewright.editor.panel.ViewButtons;
+import java.io.File;
 import java.net.URL;
 import java.util.List;
 import java.util.Objects;
@@ -81,7 +82,6 @@ final class EditorWindow {
         StackPane.setAlignment(view, Pos.BOTTOM_LEFT);
         StackPane.setAlignment(legend, Pos.BOTTOM_RIGHT);
         StackPane.setAlignment(hint, Pos.TOP_CENTER);
-        StackPane.setAlignment(notice, Pos.BOTTOM_LEFT);
         StackPane.setAlignment(busy, Pos.BOTTOM_CENTER);
         root.setCenter(middle);
         root.getStyleClass().add("editor");
@@ -238,7 +238,9 @@ final class EditorWindow {
     }
 
     private void dropped(DragEvent e) {
-        e.setDropCompleted(files.drop(e.getDragboard().getFiles()));
+        List<File> dropped = e.getDragboard().getFiles();
+        files.openOneOf(dropped.stream().map(File::toPath).toList());
+        e.setDropCompleted(!dropped.isEmpty());
         e.consume();
     }
 }

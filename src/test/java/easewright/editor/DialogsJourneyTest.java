@@ -12,6 +12,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
 import javafx.application.Platform;
+import javafx.scene.control.Button;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import javafx.stage.WindowEvent;
@@ -57,6 +58,9 @@ class DialogsJourneyTest extends Journey {
     private static void press(FxRobot robot, KeyCode... keys) throws Exception {
         WaitForAsyncUtils.waitFor(10, TimeUnit.SECONDS, () -> asks(robot));
         WaitForAsyncUtils.waitForFxEvents();
+        assertThat(robot.lookup(".dialog-pane .button").queryAllAs(Button.class))
+                .as("answers are to be read whole")
+                .allSatisfy(b -> assertThat(b.getWidth()).isGreaterThanOrEqualTo(b.prefWidth(-1)));
         robot.push(keys[0]);
         for (int i = 1; i < keys.length; i++) {
             WaitForAsyncUtils.waitForFxEvents();

@@ -165,11 +165,16 @@ class FilesJourneyTest extends Journey {
         Path file = skirt("dropped.svg");
         Path note = Files.writeString(folder.resolve("note.txt"), "not a drawing");
         robot.interact(() -> {
-            assertThat(app.files().drop(List.of())).isFalse();
-            assertThat(app.files().drop(List.of(note.toFile(), file.toFile()))).isTrue();
+            app.files().openOneOf(List.of());
+            app.files().openOneOf(List.of(note, file));
         });
         until(d -> d.file().filter(f -> f.name().equals("dropped.svg")).isPresent());
-        robot.interact(() -> app.files().drop(List.of(note.toFile())));
+        assertThat(said()).isEmpty();
+        Path other = skirt("dropped-too.svg");
+        robot.interact(() -> app.files().openOneOf(List.of(file, note, other)));
+        until(d -> d.notice().isPresent());
+        assertThat(said()).contains("dropped.svg is on the table").endsWith("after it: 1.");
+        robot.interact(() -> app.files().openOneOf(List.of(note)));
         until(d -> d.notice().isPresent());
         assertThat(said()).contains("note.txt").doesNotContain("problem.");
         assertThat(desk().file().orElseThrow().name()).isEqualTo("dropped.svg");

@@ -14,6 +14,7 @@ import javafx.scene.control.Alert;
 import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBar;
 import javafx.scene.control.ButtonType;
+import javafx.scene.layout.Region;
 import javafx.stage.FileChooser;
 import javafx.stage.Window;
 
@@ -144,6 +145,12 @@ public final class Dialogs implements Asking {
         alert.getDialogPane().getStyleClass().addAll(window.getScene().getRoot().getStyleClass());
         alert.setTitle(words.get().of("editor.title"));
         alert.setHeaderText(words.get().of(key + ".title", values));
+        for (ButtonType answer : answers.values()) {
+            Button button = (Button) alert.getDialogPane().lookupButton(answer);
+            // As wide as its words, whatever the others are.
+            ButtonBar.setButtonUniformSize(button, false);
+            button.setMinWidth(Region.USE_PREF_SIZE);
+        }
         if (answers.values().stream().noneMatch(each -> each.getButtonData().isDefaultButton())) {
             // Enter must never answer with what cannot be taken back.
             Button safe = (Button) alert.getDialogPane().lookupButton(answers.get(otherwise));

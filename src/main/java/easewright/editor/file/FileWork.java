@@ -13,7 +13,6 @@ import easewright.svg.SvgProblem;
 import easewright.svg.disk.Fingerprint;
 import easewright.svg.disk.KeptWork;
 import easewright.text.Words;
-import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -22,6 +21,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 
 /** Opening and saving. Reading and writing happen away from the window's thread; a failure leaves the desk as it was. */
 public final class FileWork {
@@ -91,33 +91,38 @@ public final class FileWork {
 
     /** Opens a file, after asking about unsaved changes. */
     public void open(Path path) {
-        Path file = path.toAbsolutePath();
-        read(() -> SvgFile.read(file), Optional.of(file), Failures.name(file));
+        openOneOf(List.of(path));
     }
 
-    /** Opens the first drawing among some files dropped on the window, or else says of the first why not; whether there was one. */
-    public boolean drop(List<File> dropped) {
-        dropped.stream()
-                .filter(FileWork::isDrawing)
+    /**
+     * Opens the first drawing among some files, or else says of the first why not; where there are more drawings, says
+     * that one lies on the table at a time.
+     */
+    public void openOneOf(List<Path> files) {
+        List<Path> drawings = files.stream().filter(FileWork::isDrawing).toList();
+        Stream.concat(drawings.stream(), files.stream())
                 .findFirst()
-                .or(() -> dropped.stream().findFirst())
-                .map(File::toPath)
-                .ifPresent(this::open);
-        return !dropped.isEmpty();
+                .map(Path::toAbsolutePath)
+                .ifPresent(file -> read(() -> SvgFile.read(file), Optional.of(file), Failures.name(file), () -> {
+                    if (drawings.size() > 1) {
+                        Map<String, Object> values = Map.of("file", Failures.name(file), "count", drawings.size() - 1);
+                        session.say(false, "editor.said.one-at-a-time", values);
+                    }
+                }));
     }
 
-    private static boolean isDrawing(File file) {
-        String name = file.getName().toLowerCase(Locale.ROOT);
+    private static boolean isDrawing(Path file) {
+        String name = Failures.name(file).toLowerCase(Locale.ROOT);
         return name.endsWith(".svg") || name.endsWith(".svgz");
     }
 
     /** Opens one of the samples that come with the program. */
     public void openSample(Sample sample) {
-        read(sample::read, Optional.empty(), sample.fileName());
+        read(sample::read, Optional.empty(), sample.fileName(), () -> {});
     }
 
     /** Only what can be opened is worth a question: until it is read, what lies on the table stays. */
-    private void read(Callable<SvgFile> reading, Optional<Path> path, String name) {
+    private void read(Callable<SvgFile> reading, Optional<Path> path, String name, Runnable done) {
         session.hush();
         EaseTables tables = session.ownTables().all();
         background.whileWaiting(
@@ -125,9 +130,9 @@ public final class FileWork {
                 name,
                 () -> Opened.of(new OpenFile(reading.call(), path, name), tables),
                 opened -> leaving(
-                        () -> laid(opened),
+                        () -> laid(opened, done),
                         // Saved over what was just read, perhaps.
-                        () -> read(reading, path, name)),
+                        () -> read(reading, path, name, done)),
                 problem -> failures.tell(problem, name));
     }
 
@@ -147,12 +152,13 @@ public final class FileWork {
                 problem -> failures.tell(problem, file.name()));
     }
 
-    private void laid(Opened opened) {
+    private void laid(Opened opened, Runnable done) {
         OpenFile file = opened.file();
         safe.settled();
         lastSeen = file.seen();
         session.open(opened);
         file.path().ifPresent(remembered::used);
+        done.run();
         if (!safe.claim(file.path())) {
             session.say(true, "editor.said.open-elsewhere", Map.of("file", file.name()));
         }
@@ -237,7 +243,11 @@ public final class FileWork {
             return;
         }
         lastSeen = now;
-        if (!now.equals(file.seen())) {
+        boolean told = session.desk()
+                .notice()
+                .filter(n -> n.key().equals("problem.save-changed-meanwhile"))
+                .isPresent();
+        if (!now.equals(file.seen()) && !told) {
             String how = Files.exists(path) ? "changed-outside" : "gone";
             session.say(true, "editor.said." + how, Map.of("file", file.name()));
         }

@@ -41,13 +41,15 @@ public final class NoticeBar extends HBox {
         setMaxHeight(Region.USE_PREF_SIZE);
         over.widthProperty().addListener(o -> fit(beside, over));
         beside.widthProperty().addListener(o -> fit(beside, over));
+        beside.visibleProperty().addListener(o -> fit(beside, over));
         setMaxWidth(Region.USE_PREF_SIZE);
         session.deskProperty().addListener((o, before, now) -> show(now));
         show(session.desk());
     }
 
     private void fit(Region beside, Region over) {
-        double left = beside.getWidth() + 2 * APART;
+        double left = beside.isVisible() ? beside.getWidth() + 2 * APART : APART;
+        StackPane.setAlignment(this, beside.isVisible() ? Pos.BOTTOM_LEFT : Pos.BOTTOM_CENTER);
         StackPane.setMargin(this, new Insets(APART, APART, APART, left));
         text.setMaxWidth(Math.max(LEAST, Math.min(MOST, over.getWidth() - left - APART - ROUND_TEXT)));
     }
