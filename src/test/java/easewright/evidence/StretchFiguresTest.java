@@ -10,6 +10,7 @@ import easewright.measure.Measures;
 import easewright.pattern.Cloth;
 import easewright.pattern.LevelKind;
 import easewright.pattern.Pattern;
+import easewright.text.LengthUnit;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -86,7 +87,8 @@ class StretchFiguresTest extends Topic {
                 HAND,
                 "%",
                 percent,
-                StretchTest.percent(ofTenCentimetres).getAsDouble(),
+                StretchTest.percent(ofTenCentimetres, StretchTest.marked(LengthUnit.CM))
+                        .getAsDouble(),
                 1e-9);
     }
 

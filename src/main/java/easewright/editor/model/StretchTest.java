@@ -1,17 +1,20 @@
 package easewright.editor.model;
 
+import easewright.text.LengthUnit;
 import java.util.OptionalDouble;
 
 /** The hand test for stretch: a fold of known length, pulled as far as is comfortable. */
 public final class StretchTest {
-    /** The length marked on the fold, mm (docs/sources.md 5: 10 cm on a fold). */
-    public static final double MARKED = 100;
-
     private StretchTest() {}
 
+    /** The length to mark on the fold, mm (docs/sources.md 5: "mark 4 in or 10 cm"). */
+    public static double marked(LengthUnit unit) {
+        return unit == LengthUnit.INCH ? 4 * 25.4 : 100;
+    }
+
     /** Stretch in percent, 100·(L1 − L0)/L0; empty if the cloth cannot have come out so (shorter, or over fourfold). */
-    public static OptionalDouble percent(double stretchedMm) {
-        double percent = 100 * (stretchedMm - MARKED) / MARKED;
+    public static OptionalDouble percent(double stretchedMm, double markedMm) {
+        double percent = 100 * (stretchedMm - markedMm) / markedMm;
         return percent >= 0 && percent <= 300 ? OptionalDouble.of(percent) : OptionalDouble.empty();
     }
 }

@@ -3,35 +3,66 @@ package easewright.editor.panel;
 import easewright.editor.model.Desk;
 import easewright.editor.model.Session;
 import easewright.editor.model.StretchTest;
+import easewright.editor.model.WashTest;
 import easewright.pattern.Cloth;
 import easewright.print.EaseText;
 import easewright.text.Words;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
-/** The cloth: woven or knit, and for a knit the stretch test by hand. */
+/** The cloth: woven or knit, the stretch test by hand where it matters, and what the wash takes. */
 final class ClothPanel extends VBox {
     private final Session session;
     private final Label title = new Label();
     private final ToggleButton woven = new ToggleButton();
     private final ToggleButton knit = new ToggleButton();
-    private final Label question = new Label();
-    private final Label result = new Label();
+    private final Question stretch = new Question("cloth-stretched", this::stretched);
+    private final Question wash = new Question("cloth-washed", this::washed);
     private final Label said = new Label();
-    private final LengthField stretched;
-    private final HBox test;
+
+    /** A length that the user finds out by a test, and what comes of it. */
+    private static final class Question extends VBox {
+        private final Label asked = new Label();
+        private final Label result = new Label();
+        private final LengthField field;
+
+        Question(String id, Consumer<OptionalDouble> taker) {
+            super(2);
+            Label wrong = new Label();
+            field = new LengthField(wrong, taker);
+            field.setId(id);
+            field.setPrefWidth(80);
+            field.setMinWidth(USE_PREF_SIZE);
+            asked.setWrapText(true);
+            asked.setMaxWidth(Double.MAX_VALUE);
+            HBox.setHgrow(asked, Priority.ALWAYS);
+            result.getStyleClass().add("quiet");
+            result.setWrapText(true);
+            HBox row = new HBox(8, asked, field);
+            row.setAlignment(Pos.CENTER_LEFT);
+            getChildren().setAll(row, wrong, result);
+        }
+
+        void said(String text) {
+            result.setText(text);
+            seen(result, !text.isEmpty());
+        }
+    }
 
     ClothPanel(Session session) {
         this.session = session;
         getStyleClass().add("cloth");
-        ToggleGroup kinds = new OneOf();
+        ToggleGroup kinds = new ToggleGroup();
         woven.setToggleGroup(kinds);
         knit.setToggleGroup(kinds);
         woven.setId("cloth-woven");
@@ -40,42 +71,54 @@ final class ClothPanel extends VBox {
         knit.getStyleClass().addAll("small", "chip");
         woven.setOnAction(e -> setKnit(false));
         knit.setOnAction(e -> setKnit(true));
-        Label wrong = new Label();
-        stretched = new LengthField(wrong, this::tested);
-        stretched.setId("cloth-stretched");
-        stretched.setPrefWidth(80);
-        stretched.setMinWidth(USE_PREF_SIZE);
         title.getStyleClass().add("section-title");
-        question.setWrapText(true);
-        result.getStyleClass().add("quiet");
-        result.setWrapText(true);
         said.getStyleClass().add("quiet");
         said.setWrapText(true);
         said.setId("cloth-said");
         HBox kind = new HBox(6, title, woven, knit);
         kind.setAlignment(Pos.CENTER_LEFT);
-        test = new HBox(8, question, stretched);
-        test.setAlignment(Pos.CENTER_LEFT);
-        getChildren().setAll(kind, test, wrong, result, said);
+        getChildren().setAll(kind, stretch, said, wash);
         session.deskProperty().addListener((o, before, now) -> show(now));
         show(session.desk());
     }
 
+    private Cloth cloth() {
+        return session.desk().pattern().cloth();
+    }
+
     private void setKnit(boolean isKnit) {
-        Cloth old = session.desk().pattern().cloth();
+        Cloth old = cloth();
         session.setCloth(new Cloth(isKnit, old.across(), old.along(), old.recovery(), old.shrinkage()));
     }
 
-    private void tested(OptionalDouble mm) {
-        Cloth old = session.desk().pattern().cloth();
-        OptionalDouble percent = OptionalDouble.empty();
-        if (mm.isPresent()) {
-            percent = StretchTest.percent(mm.getAsDouble());
-            if (percent.isEmpty()) {
-                throw new IllegalArgumentException("No cloth stretches to " + mm.getAsDouble() + " mm");
-            }
+    private void stretched(OptionalDouble mm) {
+        Cloth old = cloth();
+        double marked = StretchTest.marked(session.desk().unit());
+        OptionalDouble percent = mm.isEmpty() ? mm : found(StretchTest.percent(mm.getAsDouble(), marked));
+        session.setCloth(new Cloth(old.knit(), percent, old.along(), old.recovery(), old.shrinkage()));
+    }
+
+    private void washed(OptionalDouble mm) {
+        Cloth old = cloth();
+        double marked = WashTest.marked(session.desk().unit());
+        OptionalDouble percent = mm.isEmpty() ? mm : found(WashTest.percent(mm.getAsDouble(), marked));
+        session.setCloth(new Cloth(old.knit(), old.across(), old.along(), old.recovery(), percent));
+    }
+
+    private static OptionalDouble found(OptionalDouble percent) {
+        if (percent.isEmpty()) {
+            throw new IllegalArgumentException("No cloth comes out so");
         }
-        session.setCloth(new Cloth(true, percent, old.along(), old.recovery(), old.shrinkage()));
+        return percent;
+    }
+
+    /** A woven is asked for its stretch only where the garment leans on it. */
+    private static boolean stretchMatters(Desk desk) {
+        Cloth cloth = desk.pattern().cloth();
+        return cloth.knit()
+                || cloth.across().isPresent()
+                || desk.shownReading().sheet().lines().stream()
+                        .anyMatch(line -> line.ease().orElse(0) < 0);
     }
 
     private void show(Desk desk) {
@@ -88,24 +131,37 @@ final class ClothPanel extends VBox {
         Hints.on(knit, words.of("editor.cloth.knit.hint"));
         woven.setSelected(!cloth.knit());
         knit.setSelected(cloth.knit());
-        test.setVisible(cloth.knit());
-        test.setManaged(cloth.knit());
-        question.setText(words.of("editor.cloth.test", Map.of("marked", StretchTest.MARKED)));
-        stretched.describe(words.of("editor.cloth.test.name"), words.of("editor.cloth.test.hint"));
-        boolean known = cloth.knit() && cloth.across().isPresent();
-        double percent = cloth.across().orElse(0);
-        stretched.show(known ? words.length(StretchTest.MARKED * (1 + percent / 100)) : "", desk.unit());
-        result.setText(known ? words.of("editor.cloth.result", Map.of("stretch.percent", percent)) : "");
-        result.setVisible(known);
-        result.setManaged(known);
-        said.setText(new EaseText(words)
+        seen(stretch, stretchMatters(desk));
+        double marked = StretchTest.marked(desk.unit());
+        stretch.asked.setText(words.of("editor.cloth.test", Map.of("marked", marked)));
+        stretch.field.describe(words.of("editor.cloth.test.name"), words.of("editor.cloth.test.hint"));
+        stretch.field.show(length(cloth.across(), marked, 1, words), desk.unit());
+        stretch.said(result("editor.cloth.result", "stretch.percent", cloth.across(), words));
+        String sources = new EaseText(words)
                 .cloth(desk.reading().sheet()).stream()
                         .map(line -> words.of("editor.cloth.said", Map.of("line", line)))
-                        .collect(Collectors.joining("\n")));
-        said.setVisible(known);
-        said.setManaged(known);
-        boolean any = desk.isOpen();
-        setVisible(any);
-        setManaged(any);
+                        .collect(Collectors.joining("\n"));
+        said.setText(sources);
+        seen(said, !sources.isEmpty());
+        double unwashed = WashTest.marked(desk.unit());
+        wash.asked.setText(words.of("editor.cloth.wash", Map.of("marked", unwashed)));
+        wash.field.describe(words.of("editor.cloth.wash.name"), words.of("editor.cloth.wash.hint"));
+        wash.field.show(length(cloth.shrinkage(), unwashed, -1, words), desk.unit());
+        wash.said(result("editor.cloth.shrinks", "shrinkage.percent", cloth.shrinkage(), words));
+        seen(this, desk.isOpen());
+    }
+
+    /** What the marked length became, by the percentage that is known. */
+    private static String length(OptionalDouble percent, double marked, int sign, Words words) {
+        return percent.isEmpty() ? "" : words.length(marked * (1 + sign * percent.getAsDouble() / 100));
+    }
+
+    private static String result(String key, String name, OptionalDouble percent, Words words) {
+        return percent.isEmpty() ? "" : words.of(key, Map.of(name, percent.getAsDouble()));
+    }
+
+    private static void seen(Node node, boolean seen) {
+        node.setVisible(seen);
+        node.setManaged(seen);
     }
 }

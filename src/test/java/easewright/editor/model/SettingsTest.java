@@ -40,8 +40,22 @@ class SettingsTest {
     /** The hand test of docs/sources.md 5: 10 → 14 cm is 40 %. */
     @Test
     void handTest() {
-        assertThat(StretchTest.percent(140).orElseThrow()).isCloseTo(40, within(1e-9));
-        assertThat(StretchTest.percent(90)).isEmpty();
-        assertThat(StretchTest.percent(500)).isEmpty();
+        assertThat(StretchTest.percent(140, 100).orElseThrow()).isCloseTo(40, within(1e-9));
+        assertThat(StretchTest.percent(90, 100)).isEmpty();
+        assertThat(StretchTest.percent(500, 100)).isEmpty();
+        assertThat(StretchTest.percent(5 * 25.4, StretchTest.marked(LengthUnit.INCH))
+                        .orElseThrow())
+                .isCloseTo(25, within(1e-9));
+    }
+
+    /** 50 cm that become 47.5 cm have lost 5 %. */
+    @Test
+    void washTest() {
+        assertThat(WashTest.percent(475, 500).orElseThrow()).isCloseTo(5, within(1e-9));
+        assertThat(WashTest.percent(WashTest.marked(LengthUnit.INCH) - 25.4, WashTest.marked(LengthUnit.INCH))
+                        .orElseThrow())
+                .isCloseTo(5, within(1e-9));
+        assertThat(WashTest.percent(510, 500)).isEmpty();
+        assertThat(WashTest.percent(200, 500)).isEmpty();
     }
 }

@@ -1,0 +1,82 @@
+package easewright.editor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import easewright.pattern.Cloth;
+import javafx.event.ActionEvent;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** What is found out about the cloth by hand. */
+class ClothJourneyTest extends Journey {
+    @Start
+    void start(Stage shown) throws Exception {
+        open(shown);
+    }
+
+    private Cloth cloth() {
+        return desk().pattern().cloth();
+    }
+
+    private static boolean seen(FxRobot robot, String id) {
+        for (Node node = robot.lookup(id).query(); node != null; node = node.getParent()) {
+            if (!node.isVisible()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Wherever on the sheet the field has been scrolled to. */
+    private static void enter(FxRobot robot, String id, String text) {
+        TextField field = robot.lookup(id).queryAs(TextField.class);
+        robot.interact(field::requestFocus);
+        robot.interact(() -> {
+            field.setText(text);
+            field.fireEvent(new ActionEvent());
+        });
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    @Test
+    void stretchWashAndTheClassOfAKnit(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        assertThat(seen(robot, "#cloth-stretched"))
+                .as("no woven is asked without need")
+                .isFalse();
+        assertThat(seen(robot, "#cloth-washed")).isTrue();
+        enter(robot, "#cloth-washed", "48 cm");
+        assertThat(cloth().shrinkage().orElseThrow()).isCloseTo(4, within(1e-9));
+        assertThat(cloth().knit()).isFalse();
+        enter(robot, "#cloth-washed", "52 cm");
+        assertThat(cloth().shrinkage().orElseThrow())
+                .as("no cloth grows in the wash")
+                .isCloseTo(4, within(1e-9));
+        enter(robot, "#cloth-washed", "");
+        assertThat(cloth().shrinkage()).isEmpty();
+
+        enter(robot, "#body-hip", "110 cm");
+        assertThat(seen(robot, "#cloth-stretched"))
+                .as("a woven that is too small")
+                .isTrue();
+        enter(robot, "#cloth-stretched", "12 cm");
+        assertThat(cloth().across().orElseThrow()).isCloseTo(20, within(1e-9));
+        assertThat(cloth().knit()).as("a woven that stretches stays a woven").isFalse();
+        assertThat(seen(robot, "#cloth-said")).isFalse();
+
+        robot.interact(
+                () -> robot.lookup("#cloth-knit").queryAs(ToggleButton.class).fire());
+        assertThat(robot.lookup("#cloth-said").queryAs(Label.class).getText())
+                .contains("is called \"stable\"")
+                .contains("Armstrong")
+                .contains("from memory");
+    }
+}
