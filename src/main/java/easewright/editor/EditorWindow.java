@@ -7,8 +7,10 @@ import easewright.editor.mark.Marker;
 import easewright.editor.model.Desk;
 import easewright.editor.model.Session;
 import easewright.editor.panel.BusyBar;
+import easewright.editor.panel.ByKeys;
 import easewright.editor.panel.CuttingTable;
 import easewright.editor.panel.HintBar;
+import easewright.editor.panel.KeysCard;
 import easewright.editor.panel.LeftBehindBar;
 import easewright.editor.panel.LegendBar;
 import easewright.editor.panel.MarkHand;
@@ -70,7 +72,8 @@ final class EditorWindow {
         marker = new Marker(session, files.background()::thinking);
         table.give(new MarkHand(session, marker));
         ViewButtons view = new ViewButtons(session, table, marker);
-        HintBar hint = new HintBar(session, marker);
+        ByKeys byKeys = new ByKeys();
+        HintBar hint = new HintBar(session, marker, byKeys);
         BusyBar busy = new BusyBar(session, files.background());
         LegendBar legend = new LegendBar(table.seenProperty());
         StartPanel start = new StartPanel(session, files);
@@ -92,6 +95,11 @@ final class EditorWindow {
         scene.getStylesheets()
                 .add(Objects.requireNonNull(EditorWindow.class.getResource("editor.css"))
                         .toExternalForm());
+        byKeys.follow(scene);
+        KeysCard allKeys = new KeysCard(session);
+        middle.getChildren().add(allKeys);
+        scene.getAccelerators().put(new KeyCodeCombination(KeyCode.F1), allKeys::turn);
+        view.onKeys(allKeys::turn);
         keys();
         key(KeyCode.P, () -> bar.print(session));
         root.setOnDragOver(this::over);

@@ -9,6 +9,7 @@ import easewright.pattern.Side;
 import easewright.svg.SvgFile;
 import java.nio.file.Path;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
@@ -116,7 +117,10 @@ class KeyboardJourneyTest extends Journey {
         type(robot, "15 cm");
         tabTo(robot, "mark-next");
         robot.push(KeyCode.SPACE);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(focused()).isEqualTo("step-seams");
         assertThat(desk().pattern().mates()).isNotEmpty();
+        tabTo(robot, "mark-next");
         robot.push(KeyCode.SPACE);
         tabTo(robot, "level-own");
         type(robot, "high hip");
@@ -140,8 +144,17 @@ class KeyboardJourneyTest extends Journey {
 
         // Arrow keys in a choice do what a press does, and a second press on what is chosen changes nothing.
         tabTo(robot, "here-level");
-        robot.push(KeyCode.DOWN);
+        robot.write("h");
         until(d -> d.wanted().filter(w -> w.level().equals("hip")).isPresent());
+        robot.push(KeyCode.F1);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(focused()).isEqualTo("keys-close");
+        assertThat(robot.lookup("#keys-close").queryAs(Button.class).getAccessibleHelp())
+                .contains("F6")
+                .contains("Shift+N");
+        robot.push(KeyCode.ESCAPE);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(focused()).isEqualTo("here-level");
         tabTo(robot, "side-both");
         robot.push(KeyCode.RIGHT);
         until(d -> d.wanted().orElseThrow().side() == Side.LEFT);

@@ -28,6 +28,7 @@ public final class CuttingTable extends Region {
 
     private final Session session;
     private final TableCanvases canvases = new TableCanvases();
+    private final Region frame = new Region();
     private final TableMouse mouse;
     private final DrawingBelow below;
     private final PlaceHand places;
@@ -59,7 +60,12 @@ public final class CuttingTable extends Region {
         getStyleClass().add("cutting-table");
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.NODE);
+        // The canvases are opaque: what shows that the keys are here lies over them.
+        frame.getStyleClass().add("focus-frame");
+        frame.setManaged(false);
+        frame.setMouseTransparent(true);
         getChildren().setAll(canvases.both());
+        getChildren().add(frame);
         // A canvas paints what it is given even when empty; the region itself has to be there for the mouse.
         setPickOnBounds(true);
         session.deskProperty().addListener((o, before, now) -> follow(before, now));
@@ -77,6 +83,7 @@ public final class CuttingTable extends Region {
     @Override
     protected void layoutChildren() {
         canvases.both().forEach(c -> c.relocate(0, 0));
+        frame.resizeRelocate(0, 0, getWidth(), getHeight());
         // What is asked for now would be painted after this picture, which would show the table as it was fitted
         // before.
         painter.catchUp();

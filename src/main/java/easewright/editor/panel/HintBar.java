@@ -12,17 +12,21 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 
-/** One line at the head of the table that says what the next click does. */
+/** At the head of the table, what the next click does, and to whoever works by keyboard how to click. */
 public final class HintBar extends HBox {
     private final Session session;
     private final Marker marker;
+    private final ByKeys byKeys;
     private final Label text = new Label();
+    private final Label keys = new Label();
     private final Button stop = new Button();
 
-    public HintBar(Session session, Marker marker) {
+    public HintBar(Session session, Marker marker, ByKeys byKeys) {
         this.session = session;
         this.marker = marker;
+        this.byKeys = byKeys;
         setId("hint-bar");
         getStyleClass().add("hint-bar");
         setAlignment(Pos.CENTER_LEFT);
@@ -38,7 +42,10 @@ public final class HintBar extends HBox {
             stop.getStyleClass().add("small");
             stop.setFocusTraversable(false);
             stop.setOnAction(e -> marker.take(Tool.NONE));
-            getChildren().setAll(text, stop);
+            keys.getStyleClass().add("quiet");
+            keys.visibleProperty().bind(byKeys.onProperty());
+            keys.managedProperty().bind(byKeys.onProperty());
+            getChildren().setAll(new VBox(text, keys), stop);
         }
     }
 
@@ -62,6 +69,7 @@ public final class HintBar extends HBox {
             Words words = session.desk().words();
             boolean measured = state.tool() == Tool.TAPE && state.line().isPresent();
             text.setText(measured ? measured(state, words) : next(state, words));
+            keys.setText(words.of("editor.tool.keys"));
             stop.setText(words.of("editor.tool.stop"));
             Hints.on(stop, words.of("editor.tool.stop.hint"));
         }

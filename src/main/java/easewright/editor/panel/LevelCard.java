@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javafx.geometry.Pos;
+import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
@@ -88,8 +89,10 @@ final class LevelCard extends VBox {
         Hints.on(girth, words.of("editor.level.girth.hint"));
         place.setId("level-place-" + id);
         Parts.say(place, words, "editor.level.place");
+        Parts.about(place, now.name());
         place.setSelected(state.tool() == Tool.LEVEL && state.level().equals(Optional.of(now.name())));
         Parts.say(along, words, "editor.level.put-along");
+        Parts.about(along, now.name());
         if (another || along.getItems().size() != edges.size()) {
             along.getItems().clear();
             for (SeamsView.EdgeChoice edge : edges) {
@@ -132,7 +135,7 @@ final class LevelCard extends VBox {
         belowRow.setManaged(can);
         if (another || rows.size() != now.places().size()) {
             rows.clear();
-            now.places().forEach(p -> rows.add(new PlaceRow(words)));
+            now.places().forEach(p -> rows.add(new PlaceRow()));
             places.getChildren().setAll(rows);
         }
         apart.setText(words.of("editor.level.apart"));
@@ -150,9 +153,10 @@ final class LevelCard extends VBox {
         private final Label how = new Label();
         private final Label width = new Label();
         private final CheckBox counts = new CheckBox();
+        private final Button off = Parts.cross("", this::takeOff);
         private LevelsView.Place at;
 
-        PlaceRow(Words words) {
+        PlaceRow() {
             Label wrong = new Label();
             piece.setPrefWidth(96);
             piece.setMinWidth(96);
@@ -168,19 +172,14 @@ final class LevelCard extends VBox {
             width.setMinWidth(Region.USE_PREF_SIZE);
             counts.setOnAction(e -> session.edit(
                     LevelEdits.counts(session.desk().pattern(), at.piece(), row.name(), counts.isSelected())));
-            HBox line = new HBox(
-                    6,
-                    piece,
-                    distance,
-                    how,
-                    width,
-                    counts,
-                    Parts.cross(
-                            words.of("editor.level.take-off"),
-                            () -> session.edit(LevelEdits.takeOff(session.desk().pattern(), at.piece(), row.name()))));
+            HBox line = new HBox(6, piece, distance, how, width, counts, off);
             line.setAlignment(Pos.CENTER_LEFT);
             getChildren().setAll(line, wrong);
             getStyleClass().add("mark-row");
+        }
+
+        private void takeOff() {
+            session.edit(LevelEdits.takeOff(session.desk().pattern(), at.piece(), row.name()));
         }
 
         void show(LevelsView.Place now, Desk desk) {
@@ -188,6 +187,7 @@ final class LevelCard extends VBox {
             at = now;
             Map<String, Object> values = Map.of("level", row.name(), "piece", now.name());
             piece.setText(now.name());
+            Parts.name(off, words.of("editor.level.take-off", values));
             distance.setId("level-" + row.name().replace(' ', '-') + "-on-" + now.piece());
             distance.describe(words.of("editor.level.distance", values), words.of("editor.level.distance.hint"));
             distance.show(now.distance(), desk.unit());

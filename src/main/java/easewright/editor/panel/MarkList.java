@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.function.BiFunction;
 import java.util.function.IntConsumer;
 import javafx.geometry.Pos;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
@@ -133,6 +134,7 @@ final class MarkList extends VBox {
 
     private final class Row extends VBox {
         private final NameField name;
+        private final Button away;
         private final List<MeasureField> measures = new ArrayList<>();
 
         Row(int number, PieceView.MarkRow mark, Words words) {
@@ -150,7 +152,8 @@ final class MarkList extends VBox {
                 complaints.getChildren().add(unfit);
             }
             line.getChildren().addAll(measures);
-            line.getChildren().addAll(Parts.gap(), Parts.cross(words.of(key + ".away"), () -> remover.accept(number)));
+            away = Parts.cross("", () -> remover.accept(number));
+            line.getChildren().addAll(Parts.gap(), away);
             line.setAlignment(Pos.CENTER_LEFT);
             getChildren().setAll(line, complaints);
             getStyleClass().add("mark-row");
@@ -158,7 +161,9 @@ final class MarkList extends VBox {
         }
 
         void show(PieceView.MarkRow mark, Words words, LengthUnit unit) {
-            name.describe(words.of(key + ".name", Map.of("name", mark.name())), words.of(key + ".name.hint"));
+            Map<String, Object> called = Map.of("name", mark.name());
+            name.describe(words.of(key + ".name", called), words.of(key + ".name.hint"));
+            Parts.name(away, words.of(key + ".away", called));
             name.show(mark.name());
             for (int i = 0; i < measures.size(); i++) {
                 measures.get(i).show(mark.measures().get(i), mark.name(), words, unit);

@@ -80,6 +80,8 @@ public final class MarksPanel extends VBox {
             int now = marker.state().step().ordinal();
             if (now + 1 < steps.length) {
                 marker.go(steps[now + 1]);
+                // The next thing to press is on the new part, not at its end.
+                tabs.get(steps[now + 1]).requestFocus();
             } else {
                 onwards.run();
             }

@@ -58,6 +58,7 @@ public final class NotesPanel extends SheetPage {
             Button show = new Button(words.of("editor.notes.show"));
             show.getStyleClass().add("small");
             show.setMinWidth(USE_PREF_SIZE);
+            Parts.about(show, note.words());
             Hints.on(show, words.of("editor.notes.show.hint"));
             show.setOnAction(e -> {
                 session.point(Optional.of(Pointed.at(id)));

@@ -57,6 +57,11 @@ final class Parts {
         Hints.on(control, words.of(key + ".hint"));
     }
 
+    /** Names one of several buttons of the same words by what stands beside it. */
+    static void about(Labeled button, String what) {
+        button.setAccessibleText(button.getText() + ": " + what);
+    }
+
     /** A small cross that takes something away. */
     static Button cross(String name, Runnable act) {
         Button cross = new Button("\u00d7");

@@ -109,6 +109,7 @@ public final class PrintPanel {
         scene.getStylesheets()
                 .add(Objects.requireNonNull(PrintPanel.class.getResource("/easewright/editor/editor.css"))
                         .toExternalForm());
+        new ByKeys().follow(scene);
         scene.setOnKeyPressed(e -> {
             if (e.getCode() == KeyCode.ESCAPE) {
                 stage.close();

@@ -148,6 +148,7 @@ final class ScaleStep extends VBox {
             line.setMaxWidth(Double.MAX_VALUE);
             Button see = new Button(words.of("editor.notes.show"));
             see.setId("scale-check");
+            Parts.about(see, c.words());
             see.getStyleClass().add("small");
             see.setMinWidth(USE_PREF_SIZE);
             Hints.on(see, words.of("editor.scale.check.hint"));
@@ -188,6 +189,7 @@ final class ScaleStep extends VBox {
         HBox.setHgrow(line, Priority.ALWAYS);
         Button take = new Button(offer.take());
         take.setId("scale-offer-" + number);
+        Parts.about(take, offer.words());
         take.getStyleClass().add("small");
         take.setMinWidth(USE_PREF_SIZE);
         Hints.on(take, words.of("editor.scale.take.hint"));

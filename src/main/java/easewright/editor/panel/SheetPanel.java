@@ -101,10 +101,15 @@ public final class SheetPanel extends VBox {
         turnTo(key);
         Platform.runLater(() -> pages.get(key).lookupAll("*").stream()
                 .filter(n -> n instanceof ButtonBase || n instanceof TextField)
-                .filter(n -> n.isFocusTraversable() && !n.isDisabled() && shown(n))
+                .filter(n -> n.isFocusTraversable() && !n.isDisabled() && shown(n) && !isLeftOff(n))
                 .findFirst()
                 .orElse(tabs.get(key))
                 .requestFocus());
+    }
+
+    /** Of a choice the keys go to what is chosen. */
+    private static boolean isLeftOff(Node node) {
+        return node instanceof ToggleButton b && b.getToggleGroup() != null && !b.isSelected();
     }
 
     private static boolean shown(Node node) {

@@ -100,6 +100,7 @@ public final class TruePanel extends SheetPage {
         for (int i = 0; i < offers.size(); i++) {
             FollowUp each = offers.get(i);
             Button take = button("follow-take-" + i, words, "editor.follow.take");
+            Parts.about(take, each.words());
             take.setOnAction(e -> session.edit(each.result()));
             list.getChildren().add(row(each.words(), "", List.of(take)));
         }
@@ -126,6 +127,8 @@ public final class TruePanel extends SheetPage {
             held.ifPresent(shower);
         });
         Button make = button("true-make-" + i, words, "editor.true.make");
+        Parts.about(show, place.words());
+        Parts.about(make, place.words());
         make.setDisable(place.result().isEmpty());
         make.setOnAction(e -> place.result().ifPresent(session::edit));
         VBox row = row(place.words(), place.brings(), List.of(show, make));

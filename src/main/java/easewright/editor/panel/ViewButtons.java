@@ -13,11 +13,18 @@ import javafx.scene.layout.Region;
 
 /** Nearer, farther, all of it, measuring, and the drawing under the pieces: the buttons in the corner of the table. */
 public final class ViewButtons extends HBox {
+    private Runnable keys = () -> {};
+
     public ViewButtons(Session session, CuttingTable table, Marker marker) {
         getStyleClass().add("view-buttons");
         setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
         session.deskProperty().addListener((o, before, now) -> show(session, table, marker));
         show(session, table, marker);
+    }
+
+    /** What shows all keys. */
+    public void onKeys(Runnable shower) {
+        keys = shower;
     }
 
     /** The buttons are made for the first drawing: an empty table shows none. */
@@ -43,7 +50,19 @@ public final class ViewButtons extends HBox {
                         button(words, "nearer", Icons.NEARER, () -> table.zoom(1.25)),
                         button(words, "all", Icons.ALL, table::fit),
                         button(words, "tape", Icons.TAPE, () -> marker.take(Tool.TAPE)),
-                        drawing);
+                        drawing,
+                        keys(words));
+    }
+
+    /** Says by its face how it is reached without the mouse. */
+    private Button keys(Words words) {
+        Button button = new Button("F1");
+        button.setId("view-keys");
+        button.getStyleClass().add("flat");
+        button.setAccessibleText(words.of("editor.view.keys"));
+        Hints.on(button, words.of("editor.view.keys.hint"));
+        button.setOnAction(e -> keys.run());
+        return button;
     }
 
     private static Button button(Words words, String key, String icon, Runnable act) {
