@@ -54,6 +54,9 @@ final class EditorWindow {
     /** A file is held over the window that may be dropped. */
     private static final PseudoClass DROPPING = PseudoClass.getPseudoClass("dropping");
 
+    /** What the margins around the buttons of the view and the legend take, pixels. */
+    private static final double MARGINS = 48;
+
     private final Session session;
     private final FileWork files;
     private final Scene scene;
@@ -75,7 +78,9 @@ final class EditorWindow {
         ByKeys byKeys = new ByKeys();
         HintBar hint = new HintBar(session, marker, byKeys);
         BusyBar busy = new BusyBar(session, files.background());
-        LegendBar legend = new LegendBar(table.seenProperty());
+        LegendBar legend = new LegendBar(
+                table.seenProperty(),
+                table.widthProperty().subtract(view.widthProperty()).subtract(MARGINS));
         StartPanel start = new StartPanel(session, files);
         StackPane middle = new StackPane(table, start, view, legend, hint, busy);
         NoticeBar notice = new NoticeBar(session, view, middle);
@@ -83,7 +88,6 @@ final class EditorWindow {
         middle.getStyleClass().add("middle");
         middle.setMinSize(0, 0);
         StackPane.setAlignment(view, Pos.BOTTOM_LEFT);
-        StackPane.setAlignment(legend, Pos.BOTTOM_RIGHT);
         StackPane.setAlignment(hint, Pos.TOP_CENTER);
         StackPane.setAlignment(busy, Pos.BOTTOM_CENTER);
         root.setCenter(middle);

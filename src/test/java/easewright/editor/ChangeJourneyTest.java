@@ -222,4 +222,25 @@ class ChangeJourneyTest extends Journey {
         robot.clickOn("#ease-waist .level-name");
         until(d -> d.wanted().orElseThrow().level().equals("waist"));
     }
+
+    /** What the lines mean stands in a corner of its own, however small the window. */
+    @Test
+    void theLegendCoversNoButton(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        robot.clickOn("#ease-waist .level-name");
+        write(robot, "#amount", "2 cm");
+        Node legend = robot.lookup("#legend").query();
+        for (double width : new double[] {1280, 940}) {
+            robot.interact(() -> stage.setWidth(width));
+            WaitForAsyncUtils.waitForFxEvents();
+            Bounds at = legend.localToScene(legend.getLayoutBounds());
+            for (Node button : robot.lookup(".view-buttons").queryAll()) {
+                assertThat(at.intersects(button.localToScene(button.getLayoutBounds())))
+                        .as("at a width of %s", width)
+                        .isFalse();
+            }
+            assertThat(at.getMinX()).isGreaterThan(0);
+            assertThat(robot.lookup("#sheet").query().localToScene(0, 0).getX()).isGreaterThan(at.getMaxX());
+        }
+    }
 }

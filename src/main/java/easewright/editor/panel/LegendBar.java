@@ -7,32 +7,47 @@ import easewright.text.Words;
 import java.util.List;
 import java.util.Locale;
 import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.value.ObservableNumberValue;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import javafx.scene.paint.Color;
 import javafx.scene.shape.Polyline;
 
 /** Says in a corner of the table what the lines mean that a change brings there. */
 public final class LegendBar extends HBox {
-    private static final double LONG = 22;
+    private static final double LONG = 18;
+
+    /** From the edge of the table, pixels. */
+    private static final double MARGIN = 14;
 
     private Legend shown = new Legend(List.of());
     private boolean dark;
 
     /**
      * @param seen what the table shows
+     * @param room how much there is beside the buttons in the other corner, pixels; with less it stands at the head of the table
      */
-    public LegendBar(ReadOnlyObjectProperty<Desk> seen) {
+    public LegendBar(ReadOnlyObjectProperty<Desk> seen, ObservableNumberValue room) {
         setId("legend");
         getStyleClass().add("legend");
         setAlignment(Pos.CENTER_LEFT);
         setMouseTransparent(true);
+        widthProperty().addListener(o -> place(room));
+        room.addListener(o -> place(room));
+        place(room);
         setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
         setVisible(false);
         seen.addListener((o, before, now) -> show(now));
         show(seen.get());
+    }
+
+    private void place(ObservableNumberValue room) {
+        boolean beside = getWidth() <= room.doubleValue();
+        StackPane.setAlignment(this, beside ? Pos.BOTTOM_RIGHT : Pos.TOP_RIGHT);
+        setTranslateY(beside ? -MARGIN : MARGIN);
     }
 
     private void show(Desk desk) {
@@ -64,7 +79,7 @@ public final class LegendBar extends HBox {
                 yield dashed;
             }
             case KEPT -> line(ink.guard(), 2.6, 0, 0, LONG, 0);
-            case DRIFTED -> line(ink.moved(), 1.6, 0, 0, 5, 5, 10, 0, 15, 5, 20, 0);
+            case DRIFTED -> line(ink.moved(), 1.6, 0, 0, 4.5, 5, 9, 0, 13.5, 5, LONG, 0);
         };
     }
 
