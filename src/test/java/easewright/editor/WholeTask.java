@@ -2,6 +2,7 @@ package easewright.editor;
 
 import easewright.alter.StepRefused;
 import easewright.alter.Ways;
+import easewright.editor.file.Dialogs;
 import easewright.editor.model.Course;
 import easewright.editor.model.OtherWay;
 import easewright.editor.model.Sample;
@@ -14,10 +15,14 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
+import javafx.application.Platform;
 import javafx.geometry.Point2D;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.SplitMenuButton;
+import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.scene.robot.Robot;
 import javafx.stage.Stage;
@@ -192,14 +197,15 @@ public final class WholeTask extends Director {
         rest();
         rest();
         next("print");
-        press(printing(), "#print-kind-report");
+        press(other(), "#print-kind-report");
         rest();
         rest();
         next("report");
-        act(() -> printing().close());
+        act(() -> other().close());
     }
 
-    private Stage printing() {
+    /** The window over that of the editor. */
+    private Stage other() {
         return (Stage) Window.getWindows().stream()
                 .filter(w -> w != stage() && w instanceof Stage)
                 .findFirst()
@@ -218,6 +224,29 @@ public final class WholeTask extends Director {
         act(() -> ((ComboBox<?>) find("#way")).show());
         next("list-open");
         act(() -> ((ComboBox<?>) find("#way")).hide());
+        act(() -> ((SplitMenuButton) find("#open")).show());
+        next("recent");
+        act(() -> ((SplitMenuButton) find("#open")).hide());
+        act(() -> find("#open").requestFocus());
+        for (int i = 0; i < 3; i++) {
+            act(() -> new Robot().keyType(KeyCode.TAB));
+        }
+        next("keyboard");
+        act(() -> find("#page-rings").requestFocus());
+        act(() -> new Robot().keyType(KeyCode.TAB));
+        next("keyboard-page");
+        asked(dialogs -> dialogs.leaving("skirt.svg"));
+        next("leaving");
+        act(() -> other().close());
+        asked(dialogs -> dialogs.throwAway("blouse.svg"));
+        next("throw-away");
+        act(() -> other().close());
+    }
+
+    /** Asks without waiting for the answer. */
+    private void asked(Consumer<Dialogs> question) {
+        Dialogs dialogs = new Dialogs(stage(), () -> app.session().desk().words());
+        Platform.runLater(() -> question.accept(dialogs));
     }
 
     private void others() throws Exception {
