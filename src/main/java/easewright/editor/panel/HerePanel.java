@@ -35,7 +35,7 @@ public final class HerePanel extends VBox {
     /** Its share of the sheet's height, and pixels: at most, beside a page that is read, and of what comes and goes. */
     private static final double SHARE = 0.55;
 
-    private static final double MOST = 520;
+    private static final double MOST = 460;
     private static final double FOLDED = 252;
     private static final double LEAST_ROOM = 72;
 
