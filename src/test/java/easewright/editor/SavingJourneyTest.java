@@ -120,4 +120,23 @@ class SavingJourneyTest extends Journey {
         assertThat(answers.asked).isEmpty();
         assertThat(SvgFile.read(file).pattern().changes()).hasSize(1);
     }
+
+    /** A file stands where the folder for unsaved work is to be. */
+    @Test
+    void whereUnsavedWorkCannotBeKeptThatIsSaidOnceThereIsSome(FxRobot robot) throws Exception {
+        Path state = Files.writeString(folder.resolve("in-the-way"), "");
+        robot.interact(() -> {
+            stage.hide();
+            app.start(stage, state, answers);
+        });
+        robot.interact(() -> app.files().open(file));
+        until(Desk::isOpen);
+        assertThat(desk().notice()).isEmpty();
+        widen(robot, 20);
+        until(d -> d.notice().isPresent());
+        assertThat(said()).contains("in-the-way", "Save often");
+        robot.interact(() -> app.session().hush());
+        robot.interact(() -> app.files().save());
+        until(Desk::isSaved);
+    }
 }

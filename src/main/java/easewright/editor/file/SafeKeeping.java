@@ -29,6 +29,7 @@ final class SafeKeeping {
     private boolean taken;
     private Optional<FileClaim> claim = Optional.empty();
     private Optional<Path> kept = Optional.empty();
+    private Optional<SvgProblem> hindrance = Optional.empty();
     private Optional<KeptWork> adopted = Optional.empty();
     private boolean keeping;
 
@@ -50,7 +51,7 @@ final class SafeKeeping {
             try {
                 recovery = Optional.of(new Recovery(folder));
             } catch (SvgProblem problem) {
-                session.say(true, "problem." + problem.code(), problem.values());
+                hindrance = Optional.of(problem);
             }
         }
         return recovery;
@@ -63,7 +64,7 @@ final class SafeKeeping {
 
     /** Where work left behind now lies that is damaged; told once. */
     List<Path> damaged() {
-        return recovery.map(Recovery::putAsideDamaged).orElse(List.of());
+        return recovery().map(Recovery::putAsideDamaged).orElse(List.of());
     }
 
     void discard(KeptWork work) {
@@ -91,7 +92,13 @@ final class SafeKeeping {
     /** Keeps the present state, away from the window's thread: one at a time, so that the latest is what stays. */
     private void keep() {
         Desk desk = session.desk();
-        if (desk.isSaved() || desk.file().isEmpty() || recovery().isEmpty()) {
+        if (desk.isSaved() || desk.file().isEmpty()) {
+            return;
+        }
+        if (recovery().isEmpty()) {
+            // Said when there is something to lose, and once.
+            hindrance.ifPresent(this::failed);
+            hindrance = Optional.empty();
             return;
         }
         if (keeping) {

@@ -7,6 +7,7 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -64,7 +65,7 @@ public record Settings(LengthUnit unit, boolean dark, List<Path> recent, List<Pa
         }
     }
 
-    /** Writes the settings; says whether that worked. */
+    /** Writes the settings, whole or not at all; says whether that worked. */
     public boolean write(Path folder) {
         Properties kept = new Properties();
         kept.setProperty("unit", unit.symbol());
@@ -77,8 +78,14 @@ public record Settings(LengthUnit unit, boolean dark, List<Path> recent, List<Pa
         }
         try {
             Files.createDirectories(folder);
-            try (OutputStream out = Files.newOutputStream(folder.resolve("settings.properties"))) {
-                kept.store(out, null);
+            Path fresh = Files.createTempFile(folder, "settings", ".tmp");
+            try {
+                try (OutputStream out = Files.newOutputStream(fresh)) {
+                    kept.store(out, null);
+                }
+                Files.move(fresh, folder.resolve("settings.properties"), StandardCopyOption.REPLACE_EXISTING);
+            } finally {
+                Files.deleteIfExists(fresh);
             }
             return true;
         } catch (IOException e) {

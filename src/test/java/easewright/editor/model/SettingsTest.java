@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -35,6 +36,16 @@ class SettingsTest {
         assertThat(Settings.read(folder.resolve("none"))).isEqualTo(Settings.FIRST);
         Files.writeString(folder.resolve("settings.properties"), "unit=\\uZZZZ");
         assertThat(Settings.read(folder)).isEqualTo(Settings.FIRST);
+    }
+
+    @Test
+    void whatCannotBeWrittenLeavesNothingBehind() throws IOException {
+        // A folder that is not empty is in the way.
+        Files.createDirectories(folder.resolve("settings.properties/in-the-way"));
+        assertThat(Settings.FIRST.write(folder)).isFalse();
+        try (Stream<Path> left = Files.list(folder)) {
+            assertThat(left).containsExactly(folder.resolve("settings.properties"));
+        }
     }
 
     /** The hand test of docs/sources.md 5: 10 → 14 cm is 40 %. */
