@@ -54,7 +54,7 @@ public final class BuildImage {
                 });
         archiveClasses(launcher);
         if (build.system.equals("linux")) {
-            replaceLauncher(launcher, image.resolve("lib/app"));
+            new Archive(image, build.target).make(replaceLauncher(launcher, image.resolve("lib/app")));
         }
         System.out.printf(Locale.ROOT, "%s  %.1f MB%n", image, size(image) / 1e6);
         if (arguments.length > 2 && !arguments[2].isBlank()) {
@@ -168,22 +168,27 @@ public final class BuildImage {
     /**
      * On Linux the launcher that jpackage makes asks the package manager where it is before every start, which takes
      * longer than measuring a pattern; a script takes its place.
+     *
+     * @return the class path in it
      */
-    private static void replaceLauncher(Path launcher, Path app) throws IOException {
-        StringBuilder path = new StringBuilder("$app/easewright.jar");
+    private static String replaceLauncher(Path launcher, Path app) throws IOException {
+        List<String> names = new ArrayList<>();
         try (Stream<Path> jars = Files.list(app)) {
-            for (Path jar : jars.sorted().toList()) {
-                String name = jar.getFileName().toString();
-                if (name.endsWith(".jar") && !name.equals("easewright.jar")) {
-                    path.append(":$app/").append(name);
-                }
+            for (Path jar : jars.filter(BuildImage::isJar).sorted().toList()) {
+                names.add(jar.getFileName().toString());
             }
         }
+        // The program and the toolkit first, which most classes come from.
+        names.sort(Comparator.comparing(
+                name -> name.equals("easewright.jar") ? 0 : name.startsWith("javafx") ? 1 : 2));
+        String path = Archive.FOLDER + String.join(":" + Archive.FOLDER, names);
         String script = Files.readString(Path.of("src", "image", "launch.sh"));
         Files.delete(launcher);
-        Files.writeString(launcher, script.replace("@CLASSPATH@", path));
+        Files.writeString(
+                launcher, script.replace("@CLASSPATH@", path).replace("@OPTIONS@", String.join(" ", Archive.OPTIONS)));
         Files.setPosixFilePermissions(launcher, PosixFilePermissions.fromString("rwxr-xr-x"));
         Files.delete(launcher.resolveSibling("../lib/libapplauncher.so"));
+        return path;
     }
 
     /** Packs the image for the system's own way of installing, with the drawings it opens. */

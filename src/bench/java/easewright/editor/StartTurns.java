@@ -1,6 +1,5 @@
 package easewright.editor;
 
-import java.lang.management.ManagementFactory;
 import java.util.Locale;
 import javafx.animation.AnimationTimer;
 import javafx.application.Application;
@@ -56,13 +55,10 @@ public final class StartTurns {
     }
 
     private static void tell(String when) {
-        long spent = ProcessHandle.current()
-                .info()
-                .totalCpuDuration()
-                .orElseThrow()
-                .toMillis();
+        ProcessHandle.Info process = ProcessHandle.current().info();
+        long spent = process.totalCpuDuration().orElseThrow().toMillis();
         long since =
-                System.currentTimeMillis() - ManagementFactory.getRuntimeMXBean().getStartTime();
+                System.currentTimeMillis() - process.startInstant().orElseThrow().toEpochMilli();
         System.out.printf(Locale.ROOT, "%s: processor %d ms, clock %d ms%n", when, spent, since);
         System.out.flush();
     }
