@@ -26,6 +26,8 @@ final class LevelPainter {
     /** What a grip takes with some air around it, pixels. */
     private static final double GRIP = 2 * OverlayPainter.GRIP + 6;
 
+    private static final Font AT_WORK = Font.font(Font.getDefault().getFamily(), FontWeight.BOLD, 12.5);
+
     private final GraphicsContext gc;
     private final Viewport view;
     private final Ink ink;
@@ -77,13 +79,35 @@ final class LevelPainter {
         return level.spans().stream().max(Comparator.comparingDouble(Line::length));
     }
 
-    /** The names and widths of the level at work, or of all others where they have room. */
-    void labels(boolean chosen) {
+    /** Whether the level at work is too short here for its name and width. */
+    boolean isNarrow() {
+        return sight.levels().stream()
+                .filter(TableScene.LevelSight::chosen)
+                .anyMatch(level -> widest(level)
+                        .filter(widest -> width(level.label(), AT_WORK) > widest.length() * view.scale() - GRIP)
+                        .isPresent());
+    }
+
+    /**
+     * The width of the level at work.
+     *
+     * @param brief without its name, alike on all pieces
+     */
+    void atWork(boolean brief) {
+        labels(true, brief);
+    }
+
+    /** The names and widths of the other levels where they have room. */
+    void others() {
+        labels(false, false);
+    }
+
+    private void labels(boolean chosen, boolean brief) {
         for (TableScene.LevelSight level : sight.levels()) {
             if (level.chosen() == chosen) {
                 widest(level)
                         .filter(widest -> widest.length() * view.scale() > 40)
-                        .ifPresent(widest -> label(widest, level));
+                        .ifPresent(widest -> label(widest, level, brief ? level.brief() : level.label()));
             }
         }
     }
@@ -106,13 +130,10 @@ final class LevelPainter {
         gc.strokeLine(to.x() - across.x(), to.y() - across.y(), to.x() + across.x(), to.y() + across.y());
     }
 
-    private void label(Line span, TableScene.LevelSight level) {
-        Font font = level.chosen() ? Font.font(Font.getDefault().getFamily(), FontWeight.BOLD, 12.5) : Font.font(11.5);
-        double along = span.length() * view.scale();
-        boolean brief = level.chosen() && width(level.label(), font) > along - 2 * GRIP;
-        String words = brief ? level.brief() : level.label();
+    private void label(Line span, TableScene.LevelSight level, String words) {
+        Font font = level.chosen() ? AT_WORK : Font.font(11.5);
         double width = width(words, font);
-        if (width > along * 1.15 && !level.chosen()) {
+        if (width > span.length() * view.scale() * 1.15 && !level.chosen()) {
             return;
         }
         double height = level.chosen() ? 22 : 18;

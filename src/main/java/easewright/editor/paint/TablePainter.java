@@ -73,9 +73,10 @@ public final class TablePainter {
         faintly(gc, levels, LevelPainter::isAside, LevelPainter::lines);
         cuts.forEach(cut -> PlacePainter.cut(gc, view, ink, cut));
         faintly(gc, levels, LevelPainter::isAside, LevelPainter::ends);
-        faintly(gc, levels, LevelPainter::isAside, level -> level.labels(true));
+        boolean brief = levels.stream().anyMatch(level -> !level.isAside() && level.isNarrow());
+        faintly(gc, levels, LevelPainter::isAside, level -> level.atWork(brief));
         faintly(gc, seen, TableScene.PieceSight::aside, piece -> NamePainter.paint(gc, view, ink, piece, room));
-        faintly(gc, levels, LevelPainter::isAside, level -> level.labels(false));
+        faintly(gc, levels, LevelPainter::isAside, LevelPainter::others);
         seen.forEach(piece -> lines(piece.piece(), view, room));
         return room;
     }
