@@ -97,14 +97,16 @@ final class PlanPage {
 
     /** Pieces and cautions, set upwards from the foot of the page; gives their upper border. */
     private double foot(double width, double height) {
-        double top = height - set(new Pencil(), 0, width);
-        set(pencil, top, width);
+        // Cautions are read by those whom they protect: small only where they would push the map off the page.
+        double size = set(new Pencil(), 0, width, TEXT) <= height / 3 ? TEXT : SMALL;
+        double top = height - set(new Pencil(), 0, width, size);
+        set(pencil, top, width, size);
         pencil.line(0, top - 3, width, top - 3, Pen.RULE);
         return top - 3;
     }
 
     /** Pieces across the page, cautions in two columns below; gives the height of it all. */
-    private double set(Pencil on, double top, double width) {
+    private double set(Pencil on, double top, double width, double size) {
         List<String> names = new ArrayList<>();
         for (PaperPiece paper : job.pieces()) {
             Piece piece = paper.piece();
@@ -128,7 +130,7 @@ final class PlanPage {
         }
         cautions.add(words.of("print.plan.read"));
         for (String caution : cautions) {
-            (left.bottom() <= right.bottom() ? left : right).paragraph(caution, SMALL, Tone.DARK);
+            (left.bottom() <= right.bottom() ? left : right).paragraph(caution, size, Tone.BLACK);
         }
         return Math.max(left.bottom(), right.bottom()) - top;
     }
