@@ -47,13 +47,22 @@ final class Shift {
         List<Segment> moved = new ArrayList<>(weights.length);
         for (int i = 0; i < weights.length; i++) {
             Segment segment = base.segments().get(i);
-            moved.add(weights[i] == null ? segment : displaced(segment, weights[i], amount));
+            // Where two meet, one place serves both: outlines are many while a change is tried, and kept to be undone.
+            Point start = i > 0 ? moved.get(i - 1).end() : null;
+            moved.add(weights[i] == null ? segment : displaced(segment, start, weights[i], amount));
         }
         return new Outline(moved);
     }
 
     private Segment displaced(Segment segment, double[] w, double amount) {
-        Point start = moved(segment.start(), w[0], amount);
+        return displaced(segment, null, w, amount);
+    }
+
+    /**
+     * @param from where it starts, if that is known
+     */
+    private Segment displaced(Segment segment, Point from, double[] w, double amount) {
+        Point start = from != null ? from : moved(segment.start(), w[0], amount);
         Point end = moved(segment.end(), w[3], amount);
         if (segment instanceof Cubic c) {
             return new Cubic(start, moved(c.control1(), w[1], amount), moved(c.control2(), w[2], amount), end);

@@ -4,10 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 
-/**
- * A cubic Bézier curve. Immutable; its length, and the parallel that was asked for last, are kept: a curve has one
- * allowance, and a change leaves most curves of a piece the same objects.
- */
+/** A cubic Bézier curve. Immutable; its length is worked out when first asked for, and kept. */
 public final class Cubic implements Segment {
     private static final double UNKNOWN = -1;
 
@@ -18,10 +15,6 @@ public final class Cubic implements Segment {
 
     /** Whoever works it out finds the same, so that nobody has to wait for anybody. */
     private volatile double length = UNKNOWN;
-
-    private volatile Beside beside;
-
-    private record Beside(double distance, List<Segment> parallel) {}
 
     public Cubic(Point start, Point control1, Point control2, Point end) {
         this.start = Objects.requireNonNull(start);
@@ -118,15 +111,7 @@ public final class Cubic implements Segment {
 
     @Override
     public List<Segment> parallel(double distance) {
-        if (distance == 0) {
-            return List.of(this);
-        }
-        Beside known = beside;
-        if (known == null || known.distance() != distance) {
-            known = new Beside(distance, Parallel.of(this, distance));
-            beside = known;
-        }
-        return known.parallel();
+        return distance == 0 ? List.of(this) : Parallel.of(this, distance);
     }
 
     @Override

@@ -1,6 +1,7 @@
 package easewright.measure;
 
 import easewright.pattern.Piece;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -11,6 +12,7 @@ import java.util.Optional;
  */
 public final class StitchLines {
     private final Map<Piece, StitchOutline> known = new IdentityHashMap<>();
+    private final Map<String, StitchOutline> last = new HashMap<>();
     private final Optional<GarmentMeasures> measured;
 
     /** Nothing known yet. */
@@ -23,10 +25,19 @@ public final class StitchLines {
         measured = Optional.of(measures);
     }
 
+    /** A change goes on from what it made of a piece last. */
+    private StitchOutline changed(Piece piece) {
+        Optional<StitchOutline> like = Optional.ofNullable(last.get(piece.id()))
+                .or(() -> measured.flatMap(m -> m.piece(piece.id())).map(PieceMeasures::stitch));
+        StitchOutline stitch = StitchOutline.of(piece, like);
+        last.put(piece.id(), stitch);
+        return stitch;
+    }
+
     public StitchOutline of(Piece piece) {
         return measured.flatMap(m -> m.piece(piece.id()))
                 .map(PieceMeasures::stitch)
                 .filter(s -> s.piece() == piece)
-                .orElseGet(() -> known.computeIfAbsent(piece, StitchOutline::of));
+                .orElseGet(() -> known.computeIfAbsent(piece, this::changed));
     }
 }

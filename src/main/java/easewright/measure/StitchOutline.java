@@ -45,11 +45,13 @@ public final class StitchOutline {
     /** By other pieces, which are not kept for its sake; few pieces are ever asked. */
     private Map<StitchOutline, Double> shared = Map.of();
 
-    private StitchOutline(Piece piece) {
+    private StitchOutline(Piece piece, Optional<StitchOutline> like) {
         this.piece = piece;
         cuts = DartCuts.of(piece.outline(), piece.darts(), piece.drawn() == LineKind.CUTTING);
         cutting = CuttingLine.of(piece, cuts.closed());
-        inset = cutting.hasAllowance() ? Allowance.of(cutting.outline(), cutting.widths()) : Optional.empty();
+        inset = cutting.hasAllowance()
+                ? Allowance.of(cutting.outline(), cutting.widths(), like.flatMap(l -> l.inset))
+                : Optional.empty();
         outline = inset.isPresent() ? inset.get().outline() : cuts.closed();
         List<ClosedDart> found = new ArrayList<>();
         for (int i = 0; i < piece.darts().size(); i++) {
@@ -60,7 +62,12 @@ public final class StitchOutline {
     }
 
     public static StitchOutline of(Piece piece) {
-        return new StitchOutline(piece);
+        return new StitchOutline(piece, Optional.empty());
+    }
+
+    /** The same, taking over what is known of the line of the piece before a change. */
+    static StitchOutline of(Piece piece, Optional<StitchOutline> like) {
+        return new StitchOutline(piece, like);
     }
 
     /** The piece as it was measured. */

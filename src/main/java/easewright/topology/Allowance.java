@@ -25,8 +25,11 @@ public final class Allowance {
     private final Point[] corners;
     private final List<Part> parts;
     private final Outline outline;
+    private final Parallels parallels;
 
-    private Allowance(Outline drawn, double[] distances, double side, Point[] corners, List<Part> parts) {
+    private Allowance(
+            Outline drawn, double[] distances, double side, Point[] corners, List<Part> parts, Parallels parallels) {
+        this.parallels = parallels;
         this.drawn = drawn;
         this.distances = distances;
         this.side = side;
@@ -47,6 +50,14 @@ public final class Allowance {
      * @throws IllegalArgumentException if there is not one finite distance for each segment, or a segment has no length
      */
     public static Optional<Allowance> of(Outline drawn, double[] distances) {
+        return of(drawn, distances, Optional.empty());
+    }
+
+    /**
+     * The same where the parallel of a similar outline is known: that of segments which are the same objects, as those
+     * are that a change left alone, is not drawn again.
+     */
+    public static Optional<Allowance> of(Outline drawn, double[] distances, Optional<Allowance> like) {
         if (distances.length != drawn.segments().size()) {
             throw new IllegalArgumentException("One distance is needed for each segment");
         }
@@ -60,13 +71,16 @@ public final class Allowance {
         }
         double side = drawn.signedArea() >= 0 ? 1 : -1;
         double[] own = distances.clone();
-        Corners joined = new Corners(drawn, own, side);
+        Parallels parallels = new Parallels(like.map(l -> l.parallels));
+        Corners joined = new Corners(drawn, own, side, parallels);
         Point[] corners = new Point[own.length];
         for (int i = 0; i < own.length; i++) {
             corners[i] = joined.corner(i);
         }
         Optional<List<Part>> parts = Loops.cut(joined.joined(), side);
-        return parts.isEmpty() ? Optional.empty() : Optional.of(new Allowance(drawn, own, side, corners, parts.get()));
+        return parts.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Allowance(drawn, own, side, corners, parts.get(), parallels));
     }
 
     /** The parallel line, in the direction of the drawn one. */

@@ -22,6 +22,7 @@ final class Corners {
     private final Outline drawn;
     private final double[] distances;
     private final double side;
+    private final Parallels parallels;
     private final int count;
     private final List<List<Segment>> chains = new ArrayList<>();
     private final Place[] starts;
@@ -31,7 +32,8 @@ final class Corners {
     /**
      * @param side +1 where the inside lies clockwise of the direction of travel, −1 otherwise
      */
-    Corners(Outline drawn, double[] distances, double side) {
+    Corners(Outline drawn, double[] distances, double side, Parallels parallels) {
+        this.parallels = parallels;
         this.drawn = drawn;
         this.distances = distances;
         this.side = side;
@@ -44,6 +46,7 @@ final class Corners {
             starts[i] = new Place(1, 0);
             ends[i] = new Place(chains.get(i).size() - 2, 1);
         }
+        parallels.close();
         for (int i = 0; i < count; i++) {
             join(i, (i + 1) % count);
         }
@@ -57,7 +60,7 @@ final class Corners {
 
     /** The parallel of a drawn segment with a straight lead-in and lead-out. */
     private List<Segment> extended(int i) {
-        List<Segment> parallel = drawn.segments().get(i).parallel(side * distances[i]);
+        List<Segment> parallel = parallels.of(drawn.segments().get(i), side * distances[i]);
         Point start = parallel.get(0).start();
         Point end = parallel.get(parallel.size() - 1).end();
         Segment source = drawn.segments().get(i);

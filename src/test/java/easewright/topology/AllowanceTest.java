@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import easewright.geom.Cubic;
 import easewright.geom.Curve;
 import easewright.geom.Outline;
 import easewright.geom.Place;
@@ -12,8 +13,12 @@ import easewright.geom.Segment;
 import easewright.geom.Sketch;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -122,6 +127,36 @@ class AllowanceTest {
     }
 
     /** A skirt-like piece with a hollow corner and unequal allowances, against the buffer of JTS as another witness. */
+    /** After a change of a few segments the parallels of all others are taken over, and all is as drawn anew. */
+    @Test
+    void parallelsOfSegmentsLeftAloneAreTakenOver() {
+        Random random = new Random(17);
+        for (int round = 0; round < 40; round++) {
+            Outline blob = Sketch.randomBlob(random, 20, 300);
+            double[] widths = new double[20];
+            Arrays.setAll(widths, i -> i < 10 ? 10 : 15);
+            Allowance before = Allowance.of(blob, widths).orElseThrow();
+            int at = 1 + random.nextInt(18);
+            List<Segment> segments = new ArrayList<>(blob.segments());
+            Cubic one = (Cubic) segments.get(at - 1);
+            Cubic two = (Cubic) segments.get(at);
+            Point moved = one.end().plus(new Point(2 * random.nextDouble(), 2 * random.nextDouble()));
+            segments.set(at - 1, new Cubic(one.start(), one.control1(), one.control2(), moved));
+            segments.set(at, new Cubic(moved, two.control1(), two.control2(), two.end()));
+            // Other widths on some segments: their parallels are others, though they are the same objects.
+            double[] other = widths.clone();
+            other[19] = random.nextBoolean() ? 12 : 15;
+            Outline changed = new Outline(segments);
+            Allowance taken = Allowance.of(changed, other, Optional.of(before)).orElseThrow();
+            assertThat(taken.outline())
+                    .isEqualTo(Allowance.of(changed, other).orElseThrow().outline());
+            Set<Segment> same = Collections.newSetFromMap(new IdentityHashMap<>());
+            same.addAll(before.outline().segments());
+            assertThat(taken.outline().segments().stream().filter(same::contains))
+                    .hasSizeGreaterThan(10);
+        }
+    }
+
     @Test
     void agreesWithJtsBuffer() {
         Outline piece = Sketch.outline(
