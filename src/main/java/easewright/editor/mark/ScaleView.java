@@ -11,6 +11,7 @@ import easewright.suggest.KnownLength;
 import easewright.suggest.Sheet;
 import easewright.suggest.Suggestions;
 import easewright.svg.StatedLengths;
+import easewright.text.LengthUnit;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -91,12 +92,19 @@ public record ScaleView(
         return new ScaleView(
                 proved && !doubted,
                 words.of("editor.scale." + why),
-                words.of("editor.scale.unit", Map.of("unit.number", scale.mmPerUnitX())),
+                unit(scale, words),
                 proved ? check(known, sheet, words) : Optional.empty(),
                 offers,
                 lines(known, sheet, words),
                 changed ? Optional.empty() : stated(desk, words),
                 changed ? words.of("editor.scale.locked") : "");
+    }
+
+    /** How many units of the drawing make one of the user's. */
+    private static String unit(Scale scale, Words words) {
+        return words.of(
+                words.unit() == LengthUnit.INCH ? "editor.scale.unit.inch" : "editor.scale.unit.cm",
+                Map.of("per.number", words.unit().mm() / scale.mmPerUnitX()));
     }
 
     /** A square or ruler with words beside it proves the scale; one that agrees already needs no offer. */

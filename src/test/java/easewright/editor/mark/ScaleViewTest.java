@@ -47,6 +47,15 @@ class ScaleViewTest {
         assertThat(view().check().orElseThrow().words()).contains("40\u00a0cm").contains("front");
     }
 
+    /** 10 mm and 25.4 mm, exact. */
+    @Test
+    void theScaleIsToldInTheUnitThatWasChosen() throws SvgProblem {
+        open("width='600mm' height='600mm' viewBox='0 0 600 600'", BODY);
+        assertThat(view().unit()).startsWith("10 units").endsWith("1 cm.");
+        session.setUnit(LengthUnit.INCH);
+        assertThat(view().unit()).startsWith("25.4 units").endsWith("1 in.");
+    }
+
     @Test
     void aSquareThatDisagreesCastsDoubtAndIsOffered() throws SvgProblem {
         open(
