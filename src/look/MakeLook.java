@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
 import javafx.css.Stylesheet;
 
 /**
- * Makes the style sheets of the window ready to be mapped, since reading them as text would take a tenth of a start:
+ * Makes the style sheets of the window ready to be mapped, since reading them as text and matching all of their rules takes a tenth of a start:
  * the program's own, and of AtlantaFX's theme what the window can need. Run by Maven after compiling, with the class
  * path of the program:
  *

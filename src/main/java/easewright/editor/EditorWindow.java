@@ -2,6 +2,7 @@ package easewright.editor;
 
 import atlantafx.base.theme.PrimerDark;
 import atlantafx.base.theme.PrimerLight;
+import easewright.ease.EaseTables;
 import easewright.editor.file.FileWork;
 import easewright.editor.mark.Marker;
 import easewright.editor.model.Desk;
@@ -137,7 +138,13 @@ final class EditorWindow {
      */
     private void afterPictures(Runnable soon) {
         PauseTransition settled = new PauseTransition(SETTLED);
-        settled.setOnFinished(e -> sheet());
+        settled.setOnFinished(e -> {
+            // The first drawing wants the ease tables; nobody waits for them here.
+            Thread ahead = new Thread(EaseTables::standard, "ahead");
+            ahead.setDaemon(true);
+            ahead.start();
+            sheet();
+        });
         new AnimationTimer() {
             private int pictures;
 

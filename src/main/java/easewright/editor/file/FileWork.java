@@ -5,6 +5,7 @@ import easewright.editor.mark.LayerChoice;
 import easewright.editor.model.Desk;
 import easewright.editor.model.OpenFile;
 import easewright.editor.model.Opened;
+import easewright.editor.model.OwnTables;
 import easewright.editor.model.Sample;
 import easewright.editor.model.Session;
 import easewright.editor.model.Settings;
@@ -124,11 +125,11 @@ public final class FileWork {
     /** Only what can be opened is worth a question: until it is read, what lies on the table stays. */
     private void read(Callable<SvgFile> reading, Optional<Path> path, String name, Runnable done) {
         session.hush();
-        EaseTables tables = session.ownTables().all();
+        OwnTables tables = session.ownTables();
         background.whileWaiting(
                 "reading",
                 name,
-                () -> Opened.of(new OpenFile(reading.call(), path, name), tables),
+                () -> Opened.of(new OpenFile(reading.call(), path, name), tables.all()),
                 opened -> leaving(
                         () -> laid(opened, done),
                         // Saved over what was just read, perhaps.
@@ -171,11 +172,11 @@ public final class FileWork {
      */
     public void restore(KeptWork work, Runnable done) {
         String name = Failures.name(work.original());
-        EaseTables tables = session.ownTables().all();
+        OwnTables tables = session.ownTables();
         background.whileWaiting(
                 "reading",
                 name,
-                () -> kept(work, name, tables),
+                () -> kept(work, name, tables.all()),
                 opened -> leaving(
                         () -> {
                             restored(work, opened);

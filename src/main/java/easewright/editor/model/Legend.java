@@ -21,11 +21,17 @@ public record Legend(List<Sign> signs) {
         DRIFTED
     }
 
+    /** Of a table with nothing on it. */
+    public static final Legend NONE = new Legend(List.of());
+
     public Legend {
         signs = List.copyOf(signs);
     }
 
     public static Legend of(Desk desk) {
+        if (!desk.isOpen()) {
+            return NONE;
+        }
         Set<Sign> signs = EnumSet.noneOf(Sign.class);
         if (desk.shownTrial().isPresent() || isChanged(desk)) {
             signs.add(Sign.MOVED);

@@ -13,7 +13,8 @@ public final class OwnTables {
     public static final OwnTables NONE = new OwnTables(List.of());
 
     private final List<Entry> entries;
-    private final EaseTables all;
+    /** Empty where the user has none: then those of the program are read when they are first needed. */
+    private final Optional<EaseTables> joined;
 
     /**
      * One table file.
@@ -35,11 +36,15 @@ public final class OwnTables {
 
     private OwnTables(List<Entry> entries) {
         this.entries = List.copyOf(entries);
-        EaseTables joined = EaseTables.standard();
+        this.joined = entries.isEmpty() ? Optional.empty() : Optional.of(joined(entries));
+    }
+
+    private static EaseTables joined(List<Entry> entries) {
+        EaseTables all = EaseTables.standard();
         for (Entry entry : entries) {
-            joined = entry.tables().isPresent() ? joined.with(entry.tables().get()) : joined;
+            all = entry.tables().isPresent() ? all.with(entry.tables().get()) : all;
         }
-        this.all = joined;
+        return all;
     }
 
     /** Reads the files; one that cannot be used is there with the reason. */
@@ -78,6 +83,6 @@ public final class OwnTables {
 
     /** The tables of the program and, after them, those of the user that can be used. */
     public EaseTables all() {
-        return all;
+        return joined.orElseGet(EaseTables::standard);
     }
 }

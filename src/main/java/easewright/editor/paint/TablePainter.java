@@ -43,9 +43,7 @@ public final class TablePainter {
             TableScene scene,
             Underlay underlay,
             List<Line> cuts) {
-        gc.setFill(ink.table());
-        gc.fillRect(0, 0, width, height);
-        grid(gc, width, height, view, ink, scene.inches());
+        ground(gc, width, height, view, ink, scene.inches());
         List<TableScene.PieceSight> seen = scene.pieces().stream()
                 .filter(piece -> inSight(piece, view, width, height))
                 .toList();
@@ -88,6 +86,13 @@ public final class TablePainter {
             painter.accept(each);
         }
         gc.setGlobalAlpha(1);
+    }
+
+    /** Paints the table with nothing on it. */
+    public static void ground(GraphicsContext gc, double width, double height, Viewport view, Ink ink, boolean inches) {
+        gc.setFill(ink.table());
+        gc.fillRect(0, 0, width, height);
+        grid(gc, width, height, view, ink, inches);
     }
 
     /** Lines on a piece that words above should leave to be seen. */

@@ -4,7 +4,6 @@ import easewright.editor.model.Desk;
 import easewright.editor.model.Legend;
 import easewright.editor.paint.Ink;
 import easewright.text.Words;
-import java.util.List;
 import java.util.Locale;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.value.ObservableNumberValue;
@@ -23,7 +22,7 @@ public final class LegendBar extends HBox {
     /** From the edge of the table, pixels. */
     private static final double MARGIN = 14;
 
-    private Legend shown = new Legend(List.of());
+    private Legend shown = Legend.NONE;
     private boolean dark;
 
     /**
@@ -52,7 +51,7 @@ public final class LegendBar extends HBox {
 
     private void show(Desk desk) {
         Legend now = Legend.of(desk);
-        if (now.equals(shown) && desk.dark() == dark) {
+        if (now.signs().equals(shown.signs()) && desk.dark() == dark) {
             return;
         }
         shown = now;

@@ -52,6 +52,11 @@ final class TableCanvases {
         Ink ink = desk.dark() ? Ink.DARK : Ink.LIGHT;
         double width = ground.getWidth();
         double height = ground.getHeight();
+        if (!desk.isOpen()) {
+            // Nothing was ever drawn above it: what lies on a table once gives way only to something else.
+            TablePainter.ground(ground.getGraphicsContext2D(), width, height, view, ink, scene.inches());
+            return;
+        }
         LabelRoom room = TablePainter.paint(
                 ground.getGraphicsContext2D(), width, height, view, ink, scene, underlay, places.cuts());
         GraphicsContext above = overlay.getGraphicsContext2D();
