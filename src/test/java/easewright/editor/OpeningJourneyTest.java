@@ -3,20 +3,28 @@ package easewright.editor;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import easewright.editor.file.Dialogs;
 import easewright.editor.model.Desk;
 import easewright.editor.model.OpenFile;
 import easewright.editor.model.Opened;
 import easewright.editor.model.Sample;
 import easewright.editor.panel.CuttingTable;
 import easewright.geom.Point;
+import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
+import javafx.application.Platform;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.Region;
 import javafx.stage.Stage;
+import javafx.stage.Window;
 import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.Start;
@@ -71,6 +79,33 @@ class OpeningJourneyTest extends Journey {
         robot.interact(() -> app.files().save(folder.resolve("named.svg")));
         until(Desk::isSaved);
         assertThat(robot.lookup("saved").tryQuery()).isPresent();
+    }
+
+    @Test
+    void aLongNameLeavesTheUnitsTheirRoom(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        Path file = folder.resolve("A long name for a skirt with two darts, altered at the hip, version 12.svg");
+        robot.interact(() -> {
+            stage.setWidth(stage.getMinWidth());
+            app.files().save(file);
+        });
+        until(d -> d.file().orElseThrow().name().startsWith("A long name"));
+        for (String id : List.of("#unit-cm", "#unit-inch", "#lamp")) {
+            Region button = robot.lookup(id).queryAs(Region.class);
+            assertThat(button.getWidth()).as(id).isGreaterThanOrEqualTo(button.prefWidth(-1));
+        }
+        assertThat(bounds(robot, "#lamp").getMaxX())
+                .isLessThanOrEqualTo(stage.getScene().getWidth());
+        Platform.runLater(() -> new Dialogs(stage, () -> desk().words())
+                .leaving(file.getFileName().toString()));
+        WaitForAsyncUtils.waitFor(
+                10,
+                TimeUnit.SECONDS,
+                () -> robot.lookup(".dialog-pane").tryQuery().isPresent());
+        WaitForAsyncUtils.waitForFxEvents(5);
+        Window dialog = robot.lookup(".dialog-pane").query().getScene().getWindow();
+        assertThat(dialog.getX() + dialog.getWidth() / 2).isCloseTo(stage.getX() + stage.getWidth() / 2, within(2.0));
+        robot.push(KeyCode.ESCAPE);
     }
 
     private double middle() {

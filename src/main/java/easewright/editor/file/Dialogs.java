@@ -20,6 +20,7 @@ import javafx.stage.Window;
 
 /** Asks in dialogs over the window. What cannot be taken back stands apart on the left, where Escape does not reach it. */
 public final class Dialogs implements Asking {
+    private static final double WIDTH = 560;
     private static final List<String> ENDINGS = List.of(".svg", ".svgz", ".pdf", ".html");
 
     private final Window window;
@@ -143,6 +144,8 @@ public final class Dialogs implements Asking {
         // In the colours of the window over which it stands.
         alert.getDialogPane().getStylesheets().addAll(window.getScene().getStylesheets());
         alert.getDialogPane().getStyleClass().addAll(window.getScene().getRoot().getStyleClass());
+        // A long name wraps: left to itself the dialog would be put in the middle as wide as it is on one line.
+        alert.getDialogPane().setPrefWidth(WIDTH);
         alert.setTitle(words.get().of("editor.title"));
         alert.setHeaderText(words.get().of(key + ".title", values));
         for (ButtonType answer : answers.values()) {

@@ -15,7 +15,6 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 
 /**
@@ -93,6 +92,8 @@ public final class LeftBehindBar extends HBox {
         }
         String file = name(works.get(shown));
         what.setText(words.of("editor.left.intro", Map.of("work", line(works.get(shown), words))));
+        // A long name leaves no room for the rest.
+        Hints.on(what, what.getText());
         others.setText(words.of("editor.left.others", Map.of("count", works.size())));
         Hints.on(others, words.of("editor.left.others.hint"));
         others.setVisible(works.size() > 1);
@@ -116,7 +117,7 @@ public final class LeftBehindBar extends HBox {
     /** It can only be said, once all is dealt with that can be brought back. */
     private void showDamaged(Path file, Words words) {
         what.setText(words.of("editor.left.damaged"));
-        what.setTooltip(new Tooltip(words.of("editor.left.damaged.hint", Map.of("file", file.toString()))));
+        Hints.on(what, words.of("editor.left.damaged.hint", Map.of("file", file.toString())));
         getChildren().removeAll(others, back, discard);
         Parts.say(later, words, "editor.left.noted");
         later.setAccessibleText(words.of("editor.left.noted"));

@@ -76,7 +76,9 @@ public final class TopBar extends HBox {
         left.setMinWidth(USE_PREF_SIZE);
         HBox right = new HBox(6, unit, lamp);
         right.setAlignment(Pos.CENTER_RIGHT);
-        right.setMinWidth(right.prefWidth(-1));
+        for (Region each : List.of(cm, inch, lamp)) {
+            each.setMinWidth(USE_PREF_SIZE);
+        }
         // As wide as what is on the left, where there is room, so that the name stands in the middle of the window.
         right.prefWidthProperty().bind(left.widthProperty());
         getChildren().setAll(left, middle, right);
