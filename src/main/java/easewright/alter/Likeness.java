@@ -8,6 +8,7 @@ import easewright.pattern.Grain;
 import easewright.pattern.LevelMark;
 import easewright.pattern.Notch;
 import easewright.pattern.Piece;
+import easewright.pattern.Rider;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -33,6 +34,31 @@ final class Likeness {
     /** Every place of either outline lies within so many mm of the other. */
     static boolean sameLine(Outline a, Outline b, double close) {
         return a.equals(b) || (liesOn(a, b, close) && liesOn(b, a, close));
+    }
+
+    /** Lines of a piece one by one: every place of either within so many mm of the other. */
+    static boolean sameLines(List<Rider> some, List<Rider> others, double close) {
+        for (int i = 0; i < some.size(); i++) {
+            List<Segment> one = some.get(i).segments();
+            List<Segment> other = others.get(i).segments();
+            if (!one.equals(other) && !(lieOn(one, other, close) && lieOn(other, one, close))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Of lines whose parts need not be joined. */
+    private static boolean lieOn(List<Segment> line, List<Segment> other, double close) {
+        for (Segment segment : line) {
+            for (int i = 0; i < LOOKS; i++) {
+                Point p = segment.at((double) i / LOOKS);
+                if (other.stream().noneMatch(s -> s.at(s.nearest(p)).distance(p) <= close)) {
+                    return false;
+                }
+            }
+        }
+        return true;
     }
 
     private static boolean liesOn(Outline line, Outline other, double close) {

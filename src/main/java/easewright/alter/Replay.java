@@ -141,16 +141,14 @@ public final class Replay {
         return again;
     }
 
-    /** Back by opposites, and forward again to prove that this was the way it came. */
+    /** Back along the changes, and forward again to prove that this was the way it came. */
     private Pattern retraced(Pattern now, int kept) throws StepRefused {
         try {
             Pattern back = Retrace.to(now, kept);
             Pattern again = forward(back, now.changes(), kept);
-            for (int i = 0; i < now.pieces().size(); i++) {
-                if (!Likeness.same(again.pieces().get(i), now.pieces().get(i))) {
-                    throw Refusal.of("change-one-way")
-                            .with("method", now.changes().get(kept).method());
-                }
+            if (!new MadeAnew(now).same(again)) {
+                throw Refusal.of("change-one-way")
+                        .with("method", now.changes().get(kept).method());
             }
             return back;
         } catch (Refusal refusal) {

@@ -35,7 +35,7 @@ class TruingPropertiesTest {
     /** Beside a corner the line at an allowance is drawn out, and measured from nowhere. */
     private static final double CORNER = 40;
 
-    private static Pattern pair(long seed, LineKind drawn) {
+    static Pattern pair(long seed, LineKind drawn) {
         Piece front = new RandomCut(seed).piece("front");
         Piece back = new RandomCut(seed + 1_000_000).piece("back");
         for (long other = seed + 2_000_000; !names(back).equals(names(front)); other += 1_000_000) {
@@ -111,7 +111,7 @@ class TruingPropertiesTest {
         assertThat(done).as("of %d, refused %s", all, refused).isGreaterThan((int) (0.92 * all));
     }
 
-    private static double apart(Piece one, Piece other) {
+    static double apart(Piece one, Piece other) {
         double most = 0;
         for (Segment s : one.outline().segments()) {
             for (int i = 0; i < 8; i++) {

@@ -1,0 +1,171 @@
+package easewright.alter;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import easewright.geom.Curve;
+import easewright.geom.Point;
+import easewright.geom.Segment;
+import easewright.pattern.Dart;
+import easewright.pattern.Edge;
+import easewright.pattern.EdgeRef;
+import easewright.pattern.EdgeRole;
+import easewright.pattern.LineKind;
+import easewright.pattern.Notch;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import easewright.pattern.Rider;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/**
+ * The way back after a file was opened again, when no earlier pattern is at hand: three changes of every kind on random
+ * pieces sewn together, truings among them. {@code -Dcases=100} tries more, {@code -Dworst=say} tells counts.
+ */
+class RetraceTest {
+    private static final int CASES = Integer.getInteger("cases", 5);
+
+    private static Alteration change(Random random, Pattern pattern) {
+        double amount = Math.rint(random.nextDouble() * 300 - 120) / 10;
+        List<Proposal> untrue = Truing.proposals(pattern);
+        int way = random.nextInt(8);
+        if (way >= 5 && !untrue.isEmpty()) {
+            return untrue.get(random.nextInt(untrue.size())).truing().acceptingProtected();
+        }
+        Piece front = pattern.pieces().get(0);
+        return switch (way) {
+            case 0 -> new DartIntake("top", amount, List.of(), true);
+            case 1 -> new DartToSeam("mid", amount, List.of(), List.of(), Taper.SMOOTH, true);
+            case 2 -> SeamChange.at("mid", amount).acceptingProtected();
+            case 3 -> new EdgeLength(EdgeRef.of("front", hollow(front)), amount / 2, EdgeLength.Manner.AT_ENDS, true);
+            default ->
+                CentreChange.parallel("mid", amount, EdgeRef.of("front", "fold"))
+                        .acceptingProtected();
+        };
+    }
+
+    /** The armhole or crotch of the piece; its hem if it has none. */
+    private static String hollow(Piece piece) {
+        return piece.edges().stream()
+                .filter(e -> e.role() == EdgeRole.ARMHOLE || e.role() == EdgeRole.CROTCH)
+                .findFirst()
+                .map(Edge::name)
+                .orElse("hem");
+    }
+
+    /** The patterns from the drawn one to that with three changes made; what is refused is passed over. */
+    private static List<Pattern> course(long seed, LineKind drawn) {
+        Random random = new Random(seed * 7919);
+        List<Pattern> course = new ArrayList<>(List.of(TruingPropertiesTest.pair(seed, drawn)));
+        for (int tries = 0; tries < 12 && course.size() < 4; tries++) {
+            Pattern now = course.get(course.size() - 1);
+            try {
+                Pattern next = change(random, now).apply(now).pattern();
+                if (next.changes().size() > now.changes().size()) {
+                    course.add(next);
+                }
+            } catch (Refusal refused) {
+                continue;
+            }
+        }
+        return course;
+    }
+
+    @ParameterizedTest
+    @EnumSource(LineKind.class)
+    void everyEarlierPatternComesBackOrIsRefused(LineKind drawn) {
+        Worst outlines = new Worst(drawn + " outline and marks after reopening");
+        Worst beside = new Worst(drawn + " cutting line beside, after reopening");
+        int all = 0;
+        int refused = 0;
+        for (long seed = 1; seed <= CASES; seed++) {
+            List<Pattern> course = course(seed, drawn);
+            Pattern now = course.get(course.size() - 1);
+            for (int kept = 0; kept < course.size() - 1; kept++) {
+                all++;
+                Pattern was = course.get(kept);
+                Pattern back;
+                try {
+                    back = new Replay(now, List.of()).to(Step.course(was));
+                } catch (StepRefused refusal) {
+                    refused++;
+                    continue;
+                }
+                assertThat(back.changes()).isEqualTo(was.changes());
+                double off = 0;
+                for (int i = 0; i < was.pieces().size(); i++) {
+                    Piece one = back.pieces().get(i);
+                    Piece other = was.pieces().get(i);
+                    off = Math.max(off, TruingPropertiesTest.apart(one, other));
+                    off = Math.max(off, apart(places(one), places(other)));
+                    for (int k = 0; k < one.riders().size(); k++) {
+                        beside.meet(
+                                seed, apart(one.riders().get(k), other.riders().get(k)));
+                    }
+                }
+                outlines.meet(seed, off);
+            }
+        }
+        if ("say".equals(System.getProperty("worst"))) {
+            System.out.println(drawn + ": " + refused + " of " + all + " refused");
+        }
+        outlines.within(1e-6);
+        if (drawn == LineKind.STITCHING) {
+            beside.within(0.3);
+        }
+        assertThat(refused).as("of %d", all).isLessThanOrEqualTo(all / 10);
+    }
+
+    private static List<Point> places(Piece piece) {
+        List<Point> places = new ArrayList<>();
+        for (Edge edge : piece.edges()) {
+            places.add(edge.from());
+            places.add(edge.to());
+        }
+        piece.darts().stream().map(Dart::corners).forEach(places::addAll);
+        piece.notches().stream().map(Notch::at).forEach(places::add);
+        return places;
+    }
+
+    private static double apart(List<Point> some, List<Point> others) {
+        double most = 0;
+        for (int i = 0; i < some.size(); i++) {
+            most = Math.max(most, some.get(i).distance(others.get(i)));
+        }
+        return most;
+    }
+
+    private static double apart(Rider one, Rider other) {
+        Curve line = new Curve(other.segments());
+        double most = 0;
+        for (Segment s : one.segments()) {
+            for (int i = 0; i < 8; i++) {
+                most = Math.max(most, line.nearest(s.at(i / 8.0)).distance());
+            }
+        }
+        return most;
+    }
+
+    /** A cloth folded away by a slash is kept with the drawing: taking the slash back brings it again. */
+    @Test
+    void whatASlashFoldedAwayIsThereAgain() throws Exception {
+        Piece square = Cloths.square("cloth", 120 / Cloths.INCH, EdgeRole.WAIST, EdgeRole.CENTRE);
+        Pattern before = Cloths.pattern(List.of(), square);
+        Pattern first = new EdgeLength(EdgeRef.of("cloth", "top"), 6, EdgeLength.Manner.AT_ENDS, true)
+                .apply(before)
+                .pattern();
+        Pattern folded = new HingedSlash("cloth", new Point(100, 0), new Point(120, 120), -8, new Point(200, 60), true)
+                .apply(first)
+                .pattern();
+        Pattern back = new Replay(folded, List.of()).to(Step.course(first));
+        assertThat(TruingPropertiesTest.apart(
+                        back.pieces().get(0), first.pieces().get(0)))
+                .isLessThan(1e-6);
+        assertThat(TruingPropertiesTest.apart(
+                        first.pieces().get(0), back.pieces().get(0)))
+                .isLessThan(1e-6);
+    }
+}
