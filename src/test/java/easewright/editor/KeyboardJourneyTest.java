@@ -64,6 +64,8 @@ class KeyboardJourneyTest extends Journey {
         robot.interact(() -> robot.lookup("#table").query().requestFocus());
         robot.push(KeyCode.N).push(KeyCode.SHIFT, KeyCode.RIGHT).push(KeyCode.RIGHT);
         until(d -> d.shownTrial().isPresent());
+        // Whoever does not see the table hears which seam is held, and how far it is pulled.
+        assertThat(robot.lookup("#table").query().getAccessibleText()).contains("side", "+1.1\u00a0cm");
         robot.push(KeyCode.F6);
         WaitForAsyncUtils.waitForFxEvents();
         assertThat(focused()).isEqualTo("amount");
@@ -108,7 +110,11 @@ class KeyboardJourneyTest extends Journey {
         robot.push(KeyCode.SPACE);
         WaitForAsyncUtils.waitForFxEvents();
         assertThat(focused()).isEqualTo("table");
-        robot.push(KeyCode.N).push(KeyCode.ENTER);
+        robot.push(KeyCode.N);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(robot.lookup("#table").query().getAccessibleText())
+                .contains(desk().pattern().pieces().get(0).name() + ", where these meet");
+        robot.push(KeyCode.ENTER);
         until(d -> d.pattern().pieces().get(0).notches().size() == notches + 1);
         robot.push(KeyCode.ESCAPE).push(KeyCode.F6);
         WaitForAsyncUtils.waitForFxEvents();

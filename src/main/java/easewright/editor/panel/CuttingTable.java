@@ -11,12 +11,12 @@ import easewright.editor.paint.Viewport;
 import easewright.geom.Box;
 import easewright.geom.Point;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
 import javafx.scene.layout.Region;
 
@@ -28,7 +28,6 @@ public final class CuttingTable extends Region {
 
     private final Session session;
     private final TableCanvases canvases = new TableCanvases();
-    private final Region frame = new Region();
     private final TableMouse mouse;
     private final DrawingBelow below;
     private final PlaceHand places;
@@ -60,12 +59,7 @@ public final class CuttingTable extends Region {
         getStyleClass().add("cutting-table");
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.NODE);
-        // The canvases are opaque: what shows that the keys are here lies over them.
-        frame.getStyleClass().add("focus-frame");
-        frame.setManaged(false);
-        frame.setMouseTransparent(true);
-        getChildren().setAll(canvases.both());
-        getChildren().add(frame);
+        getChildren().setAll(canvases.layers());
         // A canvas paints what it is given even when empty; the region itself has to be there for the mouse.
         setPickOnBounds(true);
         session.deskProperty().addListener((o, before, now) -> follow(before, now));
@@ -82,8 +76,7 @@ public final class CuttingTable extends Region {
 
     @Override
     protected void layoutChildren() {
-        canvases.both().forEach(c -> c.relocate(0, 0));
-        frame.resizeRelocate(0, 0, getWidth(), getHeight());
+        canvases.layers().forEach(c -> c.relocate(0, 0));
         // What is asked for now would be painted after this picture, which would show the table as it was fitted
         // before.
         painter.catchUp();
@@ -103,10 +96,7 @@ public final class CuttingTable extends Region {
                 || before.pattern().pieces().isEmpty();
         scene = sight(now);
         holds.show(now.holds());
-        setAccessibleText(now.words()
-                .of(
-                        "editor.table.accessible",
-                        Map.of("pieces", now.pattern().pieces().size())));
+        speak();
         if (other || !before.pattern().scale().equals(now.pattern().scale())) {
             fit();
         } else if (!before.level().equals(now.level()) && !isLevelInView()) {
@@ -114,6 +104,15 @@ public final class CuttingTable extends Region {
         }
         gather();
         repaint();
+    }
+
+    /** Tells those who do not see the table where the keys are on it. */
+    private void speak() {
+        String words = TableWords.spoken(session.desk(), hand.flatMap(MarkHand::tool), holds.pointed());
+        if (!words.equals(getAccessibleText())) {
+            setAccessibleText(words);
+            notifyAccessibleAttributeChanged(AccessibleAttribute.TEXT);
+        }
     }
 
     /** Shows everything where a change has made pieces outside the view; the view keeps still under a hand that pulls. */
@@ -240,6 +239,7 @@ public final class CuttingTable extends Region {
         if (hand.map(h -> h.seen(desk)).orElse(desk) != seen.get()) {
             scene = sight(desk);
         }
+        speak();
         repaint();
     }
 
@@ -280,6 +280,7 @@ public final class CuttingTable extends Region {
     /** Gives the next hold the keyboard's attention. */
     void nextHold(int step) {
         if (holds.next(step)) {
+            speak();
             repaint();
         }
     }
@@ -287,6 +288,7 @@ public final class CuttingTable extends Region {
     /** Gives a hold the attention; below 0 none. */
     void pointAt(int hold) {
         if (holds.point(hold)) {
+            speak();
             repaint();
         }
     }

@@ -2,11 +2,9 @@ package easewright.editor.panel;
 
 import easewright.editor.mark.MarkState;
 import easewright.editor.mark.Marker;
-import easewright.editor.mark.Tape;
 import easewright.editor.mark.Tool;
 import easewright.editor.model.Session;
 import easewright.text.Words;
-import java.util.Map;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -32,6 +30,7 @@ public final class HintBar extends HBox {
         setAlignment(Pos.CENTER_LEFT);
         setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
         marker.stateProperty().addListener((o, before, now) -> show());
+        byKeys.onProperty().addListener(o -> show());
         show();
     }
 
@@ -49,16 +48,6 @@ public final class HintBar extends HBox {
         }
     }
 
-    private static String next(MarkState state, Words words) {
-        return words.of(
-                "editor.tool." + state.tool().key() + "." + (state.picks().size() + 1));
-    }
-
-    private String measured(MarkState state, Words words) {
-        String length = Tape.words(session.desk(), state.line().orElseThrow());
-        return words.of("editor.tool.tape.measured", Map.of("measured", length));
-    }
-
     private void show() {
         MarkState state = marker.state();
         boolean any = state.tool() != Tool.NONE;
@@ -67,9 +56,10 @@ public final class HintBar extends HBox {
         if (any) {
             fill();
             Words words = session.desk().words();
-            boolean measured = state.tool() == Tool.TAPE && state.line().isPresent();
-            text.setText(measured ? measured(state, words) : next(state, words));
-            keys.setText(words.of("editor.tool.keys"));
+            text.setText(TableWords.tool(session.desk(), state));
+            if (byKeys.onProperty().get()) {
+                keys.setText(TableWords.keys(session.desk(), state));
+            }
             stop.setText(words.of("editor.tool.stop"));
             Hints.on(stop, words.of("editor.tool.stop.hint"));
         }

@@ -27,6 +27,9 @@ public final class MarkHand {
 
     private final Session session;
     private final Marker marker;
+    /** The tool is led by the pointer. */
+    private boolean pointing;
+
     private Desk seenFor;
     private Pattern seenOutcome;
     private Desk seen;
@@ -56,6 +59,11 @@ public final class MarkHand {
     /** Whether the scale is being proved, to which the sizes of the pieces matter. */
     boolean isScaling() {
         return marker.state().on() && marker.state().step() == MarkState.Step.SCALE;
+    }
+
+    /** How far one is with the tool in hand, if there is one that is led by keys: the pointer shows its place itself. */
+    Optional<MarkState> tool() {
+        return hasTool() && !pointing ? Optional.of(marker.state()) : Optional.empty();
     }
 
     private boolean hasTool() {
@@ -152,6 +160,7 @@ public final class MarkHand {
         if (!hasTool()) {
             return Optional.empty();
         }
+        pointing = true;
         marker.hover(view.toTable(e.getX(), e.getY()), REACH / view.scale());
         return Optional.of(Cursor.CROSSHAIR);
     }
@@ -161,6 +170,7 @@ public final class MarkHand {
         if (!hasTool() || e.isShortcutDown() || e.isAltDown()) {
             return false;
         }
+        pointing = false;
         double step = e.isShiftDown() ? 10 : 1;
         switch (e.getCode()) {
             case N -> marker.step(e.isShiftDown() ? -1 : 1);

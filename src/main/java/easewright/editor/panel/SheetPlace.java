@@ -36,7 +36,14 @@ public final class SheetPlace {
             around = stops();
         } else if (lost) {
             lost = false;
-            nearest().ifPresent(n -> Platform.runLater(n::requestFocus));
+            nearest().ifPresent(n -> Platform.runLater(() -> goBack(n)));
+        }
+    }
+
+    /** Unless what was done has led somewhere in the sheet by itself. */
+    private void goBack(Node to) {
+        if (!isInSheet(to.getScene().getFocusOwner())) {
+            to.requestFocus();
         }
     }
 

@@ -12,33 +12,40 @@ import easewright.editor.paint.TableScene;
 import easewright.editor.paint.Underlay;
 import easewright.editor.paint.Viewport;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import javafx.scene.Node;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.layout.Region;
 
-/** Two canvases the size of the view: one for what lies on the table, one for what comes and goes with the pointer. */
+/**
+ * Two canvases the size of the view: one for what lies on the table, one for what comes and goes with the pointer. Over
+ * them, as they are opaque, a frame that shows that the keys are here.
+ */
 final class TableCanvases {
     private final Canvas ground = new Canvas();
     private final Canvas overlay = new Canvas();
+    private final Region frame = new Region();
 
     TableCanvases() {
-        for (Canvas canvas : both()) {
-            canvas.setManaged(false);
-            canvas.setMouseTransparent(true);
+        frame.getStyleClass().add("focus-frame");
+        for (Node layer : layers()) {
+            layer.setManaged(false);
+            layer.setMouseTransparent(true);
         }
     }
 
-    /** From the lower to the upper. */
-    List<Canvas> both() {
-        return List.of(ground, overlay);
+    /** From the lowest to the uppermost. */
+    List<Node> layers() {
+        return List.of(ground, overlay, frame);
     }
 
     void resize(double width, double height) {
-        for (Canvas canvas : both()) {
+        for (Canvas canvas : List.of(ground, overlay)) {
             canvas.setWidth(width);
             canvas.setHeight(height);
         }
+        frame.resize(width, height);
     }
 
     void paint(
@@ -60,20 +67,12 @@ final class TableCanvases {
         LabelRoom room = TablePainter.paint(
                 ground.getGraphicsContext2D(), width, height, view, ink, scene, underlay, places.cuts());
         GraphicsContext above = overlay.getGraphicsContext2D();
-        OverlayPainter.paint(above, width, height, view, ink, grips, amountWords(desk));
+        OverlayPainter.paint(above, width, height, view, ink, grips, TableWords.amount(desk));
         desk.pointed().ifPresent(p -> p.at().ifPresent(at -> PointPainter.paint(above, view, ink, at, p.lines())));
         places.paint(above, view, ink, room);
         hand.ifPresent(h -> {
             MarkScene marks = underlay.drawn().isPresent() ? h.scene().withoutCaptions() : h.scene();
             MarkPainter.paint(above, view, ink, marks, room);
         });
-    }
-
-    private static String amountWords(Desk desk) {
-        return desk.wanted()
-                .filter(w -> w.amount() != 0)
-                .map(w ->
-                        desk.words().of("editor.table.amount", Map.of("level", w.level(), "amount.signed", w.amount())))
-                .orElse("");
     }
 }

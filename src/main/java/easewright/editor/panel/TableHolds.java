@@ -6,6 +6,7 @@ import easewright.editor.paint.Viewport;
 import easewright.geom.Point;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Where a seam on the table can be taken hold of; one of the places may have the pointer's or the keys' attention. */
 final class TableHolds {
@@ -50,6 +51,11 @@ final class TableHolds {
         boolean other = hold != pointed;
         pointed = hold;
         return other;
+    }
+
+    /** The one with the attention. */
+    Optional<Hold> pointed() {
+        return isPointed() ? Optional.of(holds.get(pointed)) : Optional.empty();
     }
 
     boolean isPointed() {

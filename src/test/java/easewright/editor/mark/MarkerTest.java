@@ -158,6 +158,13 @@ class MarkerTest {
         }
         assertThat(bare.marker.state().over()).contains(walked.get(0));
         assertThat(walked.get(0).piece()).contains(pieces.get(1).id());
+        Edge edge = pieces.get(1).edges().get(0);
+        assertThat(walked)
+                .filteredOn(s -> s.at().distance(edge.from()) < 0.02)
+                .extracting(s -> PlaceWords.of(bare.session.desk(), s))
+                .singleElement()
+                .asString()
+                .contains(pieces.get(1).name(), edge.name());
         assertThat(walked.stream().map(s -> s.piece().orElseThrow()).distinct())
                 .containsExactlyInAnyOrderElementsOf(
                         pieces.stream().map(Piece::id).toList());
