@@ -12,11 +12,15 @@ import easewright.svg.SvgProblem;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
 
 /** Saves that follow each other closely, files that go away, and what is kept of them. */
 class SavingJourneyTest extends Journey {
@@ -58,6 +62,24 @@ class SavingJourneyTest extends Journey {
         until(Desk::isSaved);
         assertThat(answers.asked).isEmpty();
         assertThat(SvgFile.read(file).pattern().changes()).hasSize(2);
+    }
+
+    @Test
+    void whatIsOnlyTriedIsNotSavedAndThatIsSaid(FxRobot robot) throws Exception {
+        robot.interact(() -> {
+            app.session().want(desk().wanted().orElseThrow().withAmount(15));
+            app.files().save();
+        });
+        until(Desk::isSaved);
+        assertThat(said()).contains("without what is only being tried");
+        assertThat(desk().shownTrial()).isPresent();
+        assertThat(SvgFile.read(file).pattern().changes()).hasSize(1);
+        robot.clickOn("#print");
+        WaitForAsyncUtils.waitFor(
+                30,
+                TimeUnit.SECONDS,
+                () -> robot.lookup("#print-said").queryAs(Label.class).getText().contains("only being tried"));
+        robot.push(KeyCode.ESCAPE);
     }
 
     @Test

@@ -172,14 +172,16 @@ final class Saving {
         if (there) {
             session.saved(desk.pattern());
         }
-        say(path, written, alone);
+        say(path, written, alone, desk.shownTrial().isPresent());
     }
 
-    private void say(Path path, Written written, boolean alone) {
+    private void say(Path path, Written written, boolean alone, boolean trying) {
         AtomicSave.Saved saved = written.saved();
         String file = Failures.name(path);
         if (!alone) {
             session.say(true, "editor.said.open-elsewhere", Map.of("file", file));
+        } else if (trying) {
+            session.say(false, "editor.said.saved-untried", Map.of("file", file));
         } else if (!saved.findings().isEmpty()) {
             session.say(
                     false,

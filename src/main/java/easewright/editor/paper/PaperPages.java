@@ -50,12 +50,13 @@ public record PaperPages(List<Leaf> leaves, String title, LocalDate date, String
         Optional<Reading> before = Past.of(pattern).map(p -> Reading.of(p, tables.fitting(p)));
         List<Caution> cautions = Cautions.of(before, now, choice.uses());
         Words words = desk.words();
+        String untried = desk.shownTrial().isPresent() ? " " + words.of("editor.print.said.untried") : "";
         String name = name(desk);
         if (choice.report()) {
             ReportContent content =
                     ReportContent.of(choice.reportOrder(name, date), before, now, findings(desk, now), cautions, words);
             List<Leaf> leaves = PdfReport.leaves(content);
-            String said = words.of("editor.print.said.report", Map.of("count", leaves.size()));
+            String said = words.of("editor.print.said.report", Map.of("count", leaves.size())) + untried;
             byte[] html = HtmlReport.of(content).getBytes(StandardCharsets.UTF_8);
             return new PaperPages(leaves, content.title(), date, said, Optional.of(html));
         }
@@ -66,7 +67,8 @@ public record PaperPages(List<Leaf> leaves, String title, LocalDate date, String
         PrintJob.Prints prints = PrintJob.of(choice.printOrder(name, date, ids), before, now, cautions, words);
         String key = "editor.print.said." + (choice.joined() ? "joined" : choice.onPaper() ? "whole" : "projector");
         Leaf first = prints.leaves().get(0);
-        String said = words.of(key, Map.of("count", prints.sheets(), "width", first.width(), "height", first.height()));
+        String said = words.of(key, Map.of("count", prints.sheets(), "width", first.width(), "height", first.height()))
+                + untried;
         return new PaperPages(prints.leaves(), name, date, said, Optional.empty());
     }
 
