@@ -29,6 +29,7 @@ import javax.imageio.ImageIO;
  * say, {@code --dark} is by lamplight. Needs a display (Xvfb will do).
  */
 abstract class Director extends Application {
+    private static final int MOST_RESTS = 40;
     private static Exception failed;
 
     final Answers answers = new Answers();
@@ -88,6 +89,20 @@ abstract class Director extends Application {
     static void press(Stage window, String id) throws InterruptedException {
         rest();
         act(() -> ((ButtonBase) find(window, id)).fire());
+    }
+
+    /** Until a button is there to be pressed: what it is about may be thought over away from the window. */
+    void until(String id) throws InterruptedException {
+        AtomicBoolean there = new AtomicBoolean();
+        for (int i = 0; i < MOST_RESTS && !there.get(); i++) {
+            rest();
+            act(() -> there.set(stage.getScene().lookup(id) instanceof ButtonBase button
+                    && button.isVisible()
+                    && !button.isDisabled()));
+        }
+        if (!there.get()) {
+            throw new IllegalStateException("Nothing came to press at " + id);
+        }
     }
 
     /** Types into a field and presses Enter. */

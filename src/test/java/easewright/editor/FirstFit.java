@@ -39,6 +39,7 @@ public final class FirstFit extends Director {
         press("#view-all");
         picture("1-opened");
         press("#step-suggested");
+        until("#suggest-accept");
         picture("2-suggested");
         press("#suggest-accept");
         press("#step-levels");
@@ -53,6 +54,7 @@ public final class FirstFit extends Director {
             session.setWish("hip", OptionalDouble.of(WISH));
             session.chooseLevel("hip");
         });
+        act(() -> find("#amount").requestFocus());
         picture("4-ease");
         act(() -> {
             double missing = app.session().desk().shownReading().sheet().lines().stream()

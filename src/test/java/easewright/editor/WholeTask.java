@@ -73,8 +73,7 @@ public final class WholeTask extends Director {
         press("#scale-offer-0");
         next("scale-proved");
         press("#step-suggested");
-        rest();
-        rest();
+        until("#suggest-accept");
         next("suggested");
         press("#suggest-accept");
         next("accepted");
