@@ -40,7 +40,8 @@ public record Rings(List<Ring> rings) {
                                 "level", name,
                                 "garment", line.finished(),
                                 "body", line.body().getAsDouble(),
-                                "gap", Math.abs(gap)));
+                                "gap", Math.abs(gap),
+                                "stretched", line.body().getAsDouble() - line.finished()));
             }
             rings.add(new Ring(name, body, garment, gap, text));
         }

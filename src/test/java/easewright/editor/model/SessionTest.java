@@ -189,6 +189,17 @@ class SessionTest {
         assertThat(ring.words()).contains("90");
     }
 
+    /** What a cloth is stretched by is told of the girth, as it is measured, not of the radius. */
+    @Test
+    void aGarmentSmallerThanTheBodyIsStretchedByWhatItLacks() {
+        Level hip = session.desk().pattern().level("hip").orElseThrow();
+        session.setBody(hip, OptionalDouble.of(hip().finished() + 30), "Hip girth");
+        assertThat(Rings.of(session.desk().reading(), session.desk().words()).rings())
+                .filteredOn(r -> r.level().equals("hip"))
+                .singleElement()
+                .satisfies(r -> assertThat(r.words()).endsWith("stretched by 3\u00a0cm."));
+    }
+
     @Test
     void everyWordOfTheWindowIsInTheBundle() {
         session.want(wanted().withAmount(12));
