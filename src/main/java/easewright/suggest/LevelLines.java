@@ -63,7 +63,10 @@ final class LevelLines {
         marks.computeIfAbsent(level.name(), n -> new LinkedHashMap<>()).putIfAbsent(piece.id(), mark);
     }
 
-    /** A shaped waist is measured along its edge; a band sewn to it goes round the same waist and counts once. */
+    /**
+     * A shaped waist is measured along its edge; a band sewn to it goes round the same waist and counts once. So does a
+     * bodice above a skirt, which counts: from its waist the hip is measured.
+     */
     private void alongWaists() {
         for (Piece piece : sheet.pattern().pieces()) {
             List<Edge> waists = piece.edges().stream()
@@ -73,13 +76,26 @@ final class LevelLines {
                     .anyMatch(e ->
                             e.role() != EdgeRole.WAIST && (e.role() == EdgeRole.HEM || e.role() == EdgeRole.SHOULDER));
             if (waists.size() == 1 && shaped) {
+                LevelMark mark = LevelMark.along("waist", waists.get(0).name());
                 add(
                         Level.of("waist", LevelKind.WAIST),
                         piece,
-                        LevelMark.along("waist", waists.get(0).name()),
+                        isBodice(piece) && hasSkirt(piece.size()) ? mark.notCounted() : mark,
                         Reason.of("waist-edge", 0.85));
             }
         }
+    }
+
+    private static boolean isBodice(Piece piece) {
+        return piece.edges().stream().anyMatch(e -> e.role() == EdgeRole.SHOULDER || e.role() == EdgeRole.ARMHOLE);
+    }
+
+    /** Whether pieces of that size hang from a waist of their own. */
+    private boolean hasSkirt(Optional<String> size) {
+        return sheet.pattern().pieces().stream()
+                .filter(p -> p.size().equals(size) && !isBodice(p))
+                .anyMatch(p -> p.edges().stream().anyMatch(e -> e.role() == EdgeRole.WAIST)
+                        && p.edges().stream().anyMatch(e -> e.role() == EdgeRole.HEM));
     }
 
     private void alongWrists() {

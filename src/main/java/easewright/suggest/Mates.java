@@ -12,6 +12,7 @@ import easewright.pattern.Piece;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,7 +21,7 @@ import java.util.Set;
 /**
  * Finds edges that are sewn together: by what they are for, and by near-equal sewn length. How much longer one side may
  * be is common practice: a back shoulder is eased in by up to 15 mm, a cap by up to 60 mm, a back inseam stretched by up
- * to 12 mm, a waist eased into its band by up to 30 mm.
+ * to 12 mm, a waist eased into its band by up to 30 mm, half a bodice onto half a skirt by up to 15 mm.
  */
 final class Mates {
     /** A difference smaller than this is no ease but drawing, mm. */
@@ -54,6 +55,7 @@ final class Mates {
         mates.sameNames();
         mates.underarms();
         mates.bands();
+        mates.waistSeams();
         mates.leftOver();
         return mates.found;
     }
@@ -200,9 +202,11 @@ final class Mates {
     private void bands() {
         List<Side> waists = sides(EdgeRole.WAIST);
         List<Side> bands = waists.stream()
-                .filter(s -> s.piece().edges().stream().noneMatch(e -> e.role() == EdgeRole.HEM))
+                .filter(s -> !has(s.piece(), EdgeRole.HEM) && !isBodice(s.piece()))
                 .toList();
-        List<Side> others = waists.stream().filter(s -> !bands.contains(s)).toList();
+        List<Side> others = waists.stream()
+                .filter(s -> !bands.contains(s) && has(s.piece(), EdgeRole.HEM))
+                .toList();
         if (bands.size() != 1 || others.isEmpty()) {
             return;
         }
@@ -216,6 +220,37 @@ final class Mates {
             all.add(band);
             add("waistband", others.stream().map(s -> times(s)).toList(), List.of(times(band)), all, sum, whole, 0.75);
         }
+    }
+
+    /** The front of a bodice on the front of a skirt, and the back on the back; only if each finds one of its own. */
+    private void waistSeams() {
+        List<Side> waists = sides(EdgeRole.WAIST);
+        List<Side> bodices = waists.stream().filter(s -> isBodice(s.piece())).toList();
+        List<Side> skirts = new ArrayList<>(waists.stream()
+                .filter(s -> has(s.piece(), EdgeRole.HEM) && !isBodice(s.piece()))
+                .toList());
+        Map<Side, Side> pairs = new LinkedHashMap<>();
+        for (Side bodice : bodices) {
+            skirts.stream()
+                    .filter(s -> isBack(s.piece()) == isBack(bodice.piece()))
+                    .filter(s -> times(s.piece()) == times(bodice.piece()) && Math.abs(s.mm() - bodice.mm()) <= 15)
+                    .min(Comparator.comparingDouble(s -> Math.abs(s.mm() - bodice.mm())))
+                    .ifPresent(s -> {
+                        pairs.put(bodice, s);
+                        skirts.remove(s);
+                    });
+        }
+        if (pairs.size() == bodices.size() && skirts.isEmpty()) {
+            pairs.forEach((bodice, skirt) -> pair("waist seam", bodice, skirt, 0.75));
+        }
+    }
+
+    private static boolean has(Piece piece, EdgeRole role) {
+        return piece.edges().stream().anyMatch(e -> e.role() == role);
+    }
+
+    private static boolean isBodice(Piece piece) {
+        return has(piece, EdgeRole.SHOULDER) || has(piece, EdgeRole.ARMHOLE);
     }
 
     private static int times(Piece piece) {

@@ -24,6 +24,11 @@ public final class Reference {
                 .orElseGet(() -> highest(piece));
     }
 
+    /** The end at the fold or centre of one edge, else the one farther up the grain. */
+    public static Point of(Piece piece, Edge edge) {
+        return centreEnd(piece, edge);
+    }
+
     private static Point centreEnd(Piece piece, Edge edge) {
         for (Edge other : piece.edges()) {
             boolean centre =

@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import easewright.geom.Point;
+import easewright.measure.Measures;
 import easewright.pattern.Dart;
 import easewright.pattern.Edge;
 import easewright.pattern.EdgeRole;
+import easewright.pattern.LevelMark;
 import easewright.pattern.LineKind;
 import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
@@ -85,6 +87,28 @@ class OtherSheetsTest {
                 .filteredOn(r -> r.kind() == Rider.Kind.ATTACHED)
                 .hasSize(1);
         assertThat(dress.mates()).extracting(Mate::name).contains("side seam", "shoulder");
+    }
+
+    @Test
+    void aWaistSeamGoesRoundTheBodyOnce() throws SvgProblem {
+        Pattern dress = on(WaistedDress.DRAWN, Set.of()).outcome();
+        assertThat(dress.pieces())
+                .filteredOn(p -> p.level("waist").filter(LevelMark::counts).isPresent())
+                .extracting(Piece::name)
+                .containsExactlyInAnyOrder("Skirt front", "Skirt back");
+        assertThat(dress.pieces()).allMatch(p -> p.level("waist").isPresent());
+        double skirt = Measures.of(dress).girth("waist").orElseThrow().finished();
+        assertThat(skirt).as("2 x (two halves of about 190)").isBetween(740.0, 790.0);
+        assertThat(dress.mates())
+                .filteredOn(m -> m.name().startsWith("waist seam"))
+                .extracting(m -> dress.piece(m.first().get(0).piece())
+                                .orElseThrow()
+                                .name() + " on "
+                        + dress.piece(m.second().get(0).piece()).orElseThrow().name())
+                .allMatch(pair -> pair.contains("Bodice") && pair.contains("Skirt"))
+                .satisfiesExactlyInAnyOrder(
+                        pair -> assertThat(pair).contains("Bodice front").contains("Skirt front"),
+                        pair -> assertThat(pair).contains("Bodice back").contains("Skirt back"));
     }
 
     @Test

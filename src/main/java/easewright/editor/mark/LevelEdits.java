@@ -115,28 +115,57 @@ public final class LevelEdits {
     }
 
     /**
-     * Puts a level that far below another one, on every piece that has the other and reaches there.
+     * Puts a level that far below another one, on every piece that has the other and reaches there. Pieces on which the
+     * other does not count are asked only where the level lies on no other: the bodice at a waist that the skirt counts.
      *
      * @param mm below 0: above it
      * @throws MarkRefused {@code level-reaches-no-piece}
      */
     public static Pattern below(Pattern pattern, String level, String other, double mm) throws MarkRefused {
-        Pattern placed = pattern;
-        for (Piece piece : pattern.pieces()) {
-            Optional<LevelMark> base = piece.level(other).filter(LevelMark::counts);
-            if (base.isPresent()) {
-                Point reference = base.get().through().orElseGet(() -> Reference.of(piece));
-                Point at = inside(piece, reference.plus(down(piece).times(mm)));
-                if (at != null) {
-                    LevelMark mark = LevelMark.through(level, at).withReference(reference);
-                    placed = placed.withPiece(EdgeEdits.withLevel(piece, mark));
+        for (boolean counted : new boolean[] {true, false}) {
+            Pattern placed = pattern;
+            for (Piece piece : pattern.pieces()) {
+                Optional<LevelMark> base = piece.level(other).filter(m -> m.counts() == counted);
+                if (base.isPresent()) {
+                    placed = below(placed, piece, level, from(piece, base.get()), mm);
                 }
             }
+            if (!placed.equals(pattern)) {
+                return placed;
+            }
         }
-        if (placed.equals(pattern)) {
-            throw new MarkRefused("level-reaches-no-piece", Map.of("level", level, "other", other));
-        }
-        return placed;
+        throw new MarkRefused("level-reaches-no-piece", Map.of("level", level, "other", other));
+    }
+
+    private static Pattern below(Pattern pattern, Piece piece, String level, Point reference, double mm) {
+        Point at = inside(piece, reference.plus(down(piece).times(mm)));
+        return at == null
+                ? pattern
+                : pattern.withPiece(
+                        EdgeEdits.withLevel(piece, LevelMark.through(level, at).withReference(reference)));
+    }
+
+    /** The place from which a distance below a level is measured on a piece: on the edge that it runs along, if any. */
+    private static Point from(Piece piece, LevelMark level) {
+        return level.through()
+                .or(() -> level.along().flatMap(piece::edge).map(edge -> Reference.of(piece, edge)))
+                .orElseGet(() -> Reference.of(piece));
+    }
+
+    /** Whether a level lies above another one on the body, as far as their kinds tell. */
+    public static boolean isAbove(Pattern pattern, String level, String other) {
+        int here = height(pattern, level);
+        int there = height(pattern, other);
+        return here >= 0 && there >= 0 && here < there;
+    }
+
+    /** How far down the trunk, or below 0 for a limb and for a level of no kind. */
+    private static int height(Pattern pattern, String level) {
+        return pattern.level(level)
+                .map(Level::kind)
+                .filter(k -> !k.limb() && k != LevelKind.OTHER)
+                .map(LevelKind::ordinal)
+                .orElse(-1);
     }
 
     /** The middle of the widest stretch of the piece on the line across the grain through a place, or null. */

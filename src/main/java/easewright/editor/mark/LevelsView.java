@@ -48,10 +48,12 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
     /**
      * A level on one piece.
      *
-     * @param distance from its reference, down; empty where it runs along an edge
+     * @param distance from its reference, down or up; empty where it runs along an edge
+     * @param above    whether it lies above its reference
      * @param how      from where it is measured, or along which edge it runs
      */
-    public record Place(String piece, String name, String distance, String how, String width, boolean counts) {}
+    public record Place(
+            String piece, String name, String distance, boolean above, String how, String width, boolean counts) {}
 
     public static LevelsView of(Desk desk) {
         Words words = desk.words();
@@ -105,14 +107,19 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
     private static Place place(Desk desk, Piece piece, LevelMark mark) {
         Words words = desk.words();
         OptionalDouble distance = LevelEdits.distance(piece, mark.level());
+        // What would be told as 0 lies neither above nor below.
+        boolean above = distance.isPresent() && distance.getAsDouble() < -0.5;
         String how = mark.along().isPresent()
                 ? words.of("editor.level.along", Map.of("edge", mark.along().get()))
-                : words.of("editor.level.from", Map.of("place", reference(piece, mark, words)));
+                : words.of(
+                        above ? "editor.level.from-below" : "editor.level.from",
+                        Map.of("place", reference(piece, mark, words)));
         Optional<LevelWidth> width = desk.reading().measures().piece(piece.id()).flatMap(m -> m.level(mark.level()));
         return new Place(
                 piece.id(),
                 piece.name(),
-                distance.isPresent() ? words.length(distance.getAsDouble()) : "",
+                distance.isPresent() ? words.length(above ? -distance.getAsDouble() : distance.getAsDouble()) : "",
+                above,
                 how,
                 width.map(w -> words.length(w.net())).orElse(""),
                 mark.counts());

@@ -38,6 +38,7 @@ final class LevelCard extends VBox {
     private final HBox top;
     private final HBox belowRow;
     private final Label belowLead = new Label();
+    private final Label way = new Label();
     private final ComboBox<String> other = new ComboBox<>();
     private final LengthField below;
     private final VBox places = new VBox(2);
@@ -63,7 +64,7 @@ final class LevelCard extends VBox {
         below = new LengthField(wrong, this::putBelow);
         below.setPrefWidth(84);
         other.setPrefWidth(130);
-        belowRow = new HBox(8, belowLead, below, new Label(), other);
+        belowRow = new HBox(8, belowLead, below, way, other);
         belowRow.setAlignment(Pos.CENTER_LEFT);
         getChildren().setAll(top, new HBox(6, place, along), belowRow, wrong, places, apart);
         apart.getStyleClass().add("quiet");
@@ -71,10 +72,20 @@ final class LevelCard extends VBox {
         apart.setMinHeight(USE_PREF_SIZE);
     }
 
+    private String wayTo(String base, Desk desk) {
+        return base != null && LevelEdits.isAbove(desk.pattern(), row.name(), base)
+                ? "editor.level.above.what"
+                : "editor.level.below.what";
+    }
+
     private void putBelow(OptionalDouble mm) {
         if (mm.isPresent() && other.getValue() != null) {
             String base = other.getValue();
-            marker.tryTo(p -> LevelEdits.below(p, row.name(), base, mm.getAsDouble()));
+            marker.tryTo(p -> LevelEdits.below(
+                    p,
+                    row.name(),
+                    base,
+                    LevelEdits.isAbove(p, row.name(), base) ? -mm.getAsDouble() : mm.getAsDouble()));
         }
     }
 
@@ -115,7 +126,6 @@ final class LevelCard extends VBox {
                                     () -> marker.tryTo(p -> LevelEdits.remove(p, row.name()))));
         }
         belowLead.setText(words.of("editor.level.below"));
-        ((Label) belowRow.getChildren().get(2)).setText(words.of("editor.level.below.what"));
         below.setId("level-below-" + id);
         below.describe(words.of("editor.level.below.name", level), words.of("editor.level.below.hint"));
         if (!other.getItems().equals(now.others())) {
@@ -125,6 +135,8 @@ final class LevelCard extends VBox {
             other.setValue(
                     now.others().contains("waist") ? "waist" : now.others().get(0));
         }
+        way.setText(words.of(wayTo(other.getValue(), desk)));
+        other.setOnAction(e -> way.setText(session.desk().words().of(wayTo(other.getValue(), session.desk()))));
         other.setAccessibleText(words.of("editor.level.other"));
         Hints.on(other, words.of("editor.level.other"));
         below.show("", desk.unit());
@@ -162,8 +174,8 @@ final class LevelCard extends VBox {
             piece.setMinWidth(96);
             distance = new LengthField(
                     wrong,
-                    mm -> mm.ifPresent(d ->
-                            session.edit(LevelEdits.distance(session.desk().pattern(), at.piece(), row.name(), d))));
+                    mm -> mm.ifPresent(d -> session.edit(LevelEdits.distance(
+                            session.desk().pattern(), at.piece(), row.name(), at.above() ? -d : d))));
             distance.setPrefWidth(86);
             distance.setMinWidth(86);
             how.getStyleClass().add("quiet");

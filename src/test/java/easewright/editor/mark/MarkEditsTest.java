@@ -15,6 +15,7 @@ import easewright.pattern.LineKind;
 import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
+import easewright.suggest.WaistedDress;
 import easewright.svg.SvgProblem;
 import java.util.List;
 import java.util.Map;
@@ -111,6 +112,49 @@ class MarkEditsTest {
         assertThat(PieceEdits.noGrain(grain, "front")).isEqualTo(pattern);
         assertThatThrownBy(() -> PieceEdits.grain(pattern, "front", new Point(1, 1), new Point(1.2, 1)))
                 .hasMessage("grain-too-short");
+    }
+
+    @Test
+    void theHipLiesBelowTheWaistOnTheSkirtAndTheBustAboveItOnTheBodice() throws Exception {
+        Bare bare = Bare.of(WaistedDress.SVG);
+        bare.marker.suggesting().accept();
+        Pattern added = LevelEdits.add(
+                LevelEdits.add(bare.session.desk().pattern(), "hip", LevelKind.HIP), "bust", LevelKind.BUST);
+        assertThat(LevelEdits.isAbove(added, "bust", "waist")).isTrue();
+        assertThat(LevelEdits.isAbove(added, "hip", "waist")).isFalse();
+        Pattern placed = LevelEdits.below(LevelEdits.below(added, "hip", "waist", 200), "bust", "waist", -170);
+        assertThat(having(placed, "hip")).containsExactlyInAnyOrder("Skirt front", "Skirt back");
+        assertThat(having(placed, "bust")).containsExactlyInAnyOrder("Bodice front", "Bodice back");
+        // The waist meets the fold at 610 on the skirt and at 474 on the bodice.
+        assertThat(placed.piece("Skirt front")
+                        .flatMap(p -> p.level("hip"))
+                        .flatMap(m -> m.through())
+                        .orElseThrow()
+                        .y())
+                .isCloseTo(810, within(1e-9));
+        assertThat(placed.piece("Bodice front")
+                        .flatMap(p -> p.level("bust"))
+                        .flatMap(m -> m.through())
+                        .orElseThrow()
+                        .y())
+                .isCloseTo(304, within(1e-9));
+        bare.session.edit(placed);
+        LevelsView.Place bust = LevelsView.of(bare.session.desk()).levels().stream()
+                .filter(row -> row.name().equals("bust"))
+                .findFirst()
+                .orElseThrow()
+                .places()
+                .get(0);
+        assertThat(bust.above()).isTrue();
+        assertThat(bust.distance()).isEqualTo("17\u00a0cm");
+        assertThat(bust.how()).isEqualTo("above waist");
+    }
+
+    private static List<String> having(Pattern pattern, String level) {
+        return pattern.pieces().stream()
+                .filter(p -> p.level(level).isPresent())
+                .map(Piece::name)
+                .toList();
     }
 
     @Test
