@@ -87,7 +87,7 @@ final class Evening {
 
     private Altered with(double amount) throws Refusal {
         SeamChange change = plain.withAmount(amount);
-        Optional<SeamChange> shared = new UnevenShares(this, change).solved();
+        Optional<SeamChange> shared = new UnevenShares(bare(), change).solved();
         if (shared.isPresent()) {
             Altered done = new Evening(before, shared.get(), Which.ALL.get(0)).solved();
             if (bendsNoMore(done.pattern(), change)) {
@@ -95,6 +95,18 @@ final class Evening {
             }
         }
         return bowed(change);
+    }
+
+    /** The same without the lines that ride on the pieces: seams drift alike, and carrying the lines is half the work. */
+    private Evening bare() {
+        boolean none = before.pieces().stream().allMatch(p -> p.riders().isEmpty());
+        return none
+                ? this
+                : new Evening(
+                        before.withPieces(before.pieces().stream()
+                                .map(p -> p.toBuilder().riders(List.of()).build())
+                                .toList()),
+                        plain);
     }
 
     private boolean bendsNoMore(Pattern done, SeamChange change) throws Refusal {
@@ -127,7 +139,7 @@ final class Evening {
     /** By how much the two edges of each pair whose ends are all fixed drift apart under a change. */
     List<UnevenShares.Drift> drifts(SeamChange change) throws Refusal {
         List<UnevenShares.Drift> drifts = new ArrayList<>();
-        for (SeamPairs.Pair pair : seams.moved(new SeamWork(before, change, lines).done())) {
+        for (SeamPairs.Pair pair : seams.moved(new SeamWork(before, change, lines).tried())) {
             if (pair.fixed()) {
                 drifts.add(new UnevenShares.Drift(
                         pair.first().edge(), pair.second().edge(), pair.drift()));

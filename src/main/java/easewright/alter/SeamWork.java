@@ -57,15 +57,20 @@ final class SeamWork {
 
     Altered done() throws Refusal {
         try {
-            Altered done = with(change.amount());
-            requireWayBack(done);
-            return done;
+            return tried();
         } catch (Refusal why) {
             if (DEPENDS_ON_AMOUNT.contains(why.code())) {
                 throw Bisect.largest(why, change.amount(), this::with);
             }
             throw why;
         }
+    }
+
+    /** The same for one of many tries: where it is refused, nobody asks how much would work. */
+    Altered tried() throws Refusal {
+        Altered done = with(change.amount());
+        requireWayBack(done);
+        return done;
     }
 
     private static final List<String> DEPENDS_ON_AMOUNT =

@@ -47,7 +47,7 @@ final class UnevenShares {
         boolean any = false;
         for (int i = 0; i < drifts.size(); i++) {
             if (Math.abs(drifts.get(i).by()) > ENOUGH) {
-                Optional<SeamChange> next = solved(now, evening.shares(now), i);
+                Optional<SeamChange> next = solved(now, evening.shares(now), i, drifts.get(i));
                 if (next.isEmpty()) {
                     return Optional.empty();
                 }
@@ -58,26 +58,29 @@ final class UnevenShares {
         return any ? Optional.of(now) : Optional.empty();
     }
 
-    private Optional<SeamChange> solved(SeamChange now, List<Share> shares, int pair) {
+    private Optional<SeamChange> solved(SeamChange now, List<Share> shares, int pair, Drift of) {
         try {
-            double low = drift(now, shares, pair, LEAST);
-            double sign = drift(now, shares, pair, 1 - LEAST) >= low ? 1 : -1;
+            double low = drift(with(now, shares, of, LEAST), pair);
+            double sign = drift(with(now, shares, of, 1 - LEAST), pair) >= low ? 1 : -1;
             double found = Root.between(
-                    s -> sign * drift(now, shares, pair, s), LEAST, 1 - LEAST, CLOSE, Refusal.of("even-not-met"));
-            boolean met = Math.abs(drift(now, shares, pair, found)) <= ENOUGH;
-            return met ? Optional.of(with(now, shares, pair, found)) : Optional.empty();
+                    s -> sign * drift(with(now, shares, of, s), pair),
+                    LEAST,
+                    1 - LEAST,
+                    CLOSE,
+                    Refusal.of("even-not-met"));
+            SeamChange shared = with(now, shares, of, found);
+            return Math.abs(drift(shared, pair)) <= ENOUGH ? Optional.of(shared) : Optional.empty();
         } catch (Refusal none) {
             return Optional.empty();
         }
     }
 
-    private double drift(SeamChange now, List<Share> shares, int pair, double first) throws Refusal {
-        return evening.drifts(with(now, shares, pair, first)).get(pair).by();
+    private double drift(SeamChange tried, int pair) throws Refusal {
+        return evening.drifts(tried).get(pair).by();
     }
 
     /** The first edge of a pair takes this part of what both take. */
-    private SeamChange with(SeamChange now, List<Share> shares, int pair, double first) throws Refusal {
-        Drift of = evening.drifts(change).get(pair);
+    private SeamChange with(SeamChange now, List<Share> shares, Drift of, double first) {
         List<Share> all = new ArrayList<>();
         for (Share share : shares) {
             double weight = evening.same(share.edge(), of.first())
