@@ -1,6 +1,7 @@
 package easewright.svg.disk;
 
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -13,6 +14,8 @@ final class FaultyDisk implements Disk {
     enum Fault {
         /** The step does nothing and reports an error. */
         REFUSE,
+        /** The step does nothing, since this user may not. */
+        FORBID,
         /** A file is written by half, then an error is reported, as on a full disk. */
         HALF,
         /** The step is done, then an error is reported. */
@@ -63,6 +66,9 @@ final class FaultyDisk implements Disk {
             default -> {
                 // Nothing of it is done.
             }
+        }
+        if (fault == Fault.FORBID) {
+            throw new AccessDeniedException("fault at step " + wrongStep);
         }
         if (fault == Fault.REFUSE || fault == Fault.HALF || fault == Fault.LATE) {
             throw new IOException("fault at step " + wrongStep);

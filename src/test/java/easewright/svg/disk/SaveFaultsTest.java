@@ -45,6 +45,17 @@ class SaveFaultsTest {
         return disk.steps();
     }
 
+    @Test
+    void whereTheFolderMayNotBeWrittenNothingIsTouched() throws Exception {
+        Path place = target(0);
+        assertThatThrownBy(() -> new AtomicSave(new FaultyDisk(0, FaultyDisk.Fault.FORBID))
+                        .put(place, NEW, Optional.of(Fingerprint.of(OLD))))
+                .isInstanceOfSatisfying(
+                        SvgProblem.class, e -> assertThat(e.code()).isEqualTo("save-denied"));
+        assertThat(place).hasBinaryContent(OLD);
+        assertThat(names(place)).containsExactly("a.svg");
+    }
+
     @ParameterizedTest
     @EnumSource(
             value = FaultyDisk.Fault.class,
