@@ -212,6 +212,8 @@ final class EditorWindow {
             scene.getAccelerators()
                     .put(new KeyCodeCombination(digit, KeyCombination.ALT_DOWN), () -> sheet().goTo(page));
         }
+        scene.getAccelerators()
+                .put(new KeyCodeCombination(KeyCode.DIGIT0, KeyCombination.ALT_DOWN), () -> sheet().toAmount());
         scene.getAccelerators().put(new KeyCodeCombination(KeyCode.F6), this::otherSide);
         scene.getAccelerators()
                 .put(

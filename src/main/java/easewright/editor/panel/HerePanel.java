@@ -222,6 +222,10 @@ public final class HerePanel extends VBox {
     /** After it there is nothing more to keep or to leave: the keyboard goes to the next amount. */
     private void done(Runnable act) {
         act.run();
+        toAmount();
+    }
+
+    void toAmount() {
         amount.requestFocus();
     }
 

@@ -18,7 +18,8 @@ import javafx.scene.layout.VBox;
 
 /** All keys in one place, over the table. F1 brings it and takes it away; the keyboard then goes on where it was. */
 public final class KeysCard extends VBox {
-    private static final List<String> ANYWHERE = List.of("sides", "pages", "choice", "field", "file", "undo", "this");
+    private static final List<String> ANYWHERE =
+            List.of("sides", "pages", "amount", "choice", "field", "file", "undo", "this");
 
     private static final List<String> TABLE = List.of("hold", "pull", "keep", "look");
     private static final List<String> TOOL = List.of("place", "along", "click", "back");

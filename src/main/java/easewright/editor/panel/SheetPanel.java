@@ -107,6 +107,14 @@ public final class SheetPanel extends VBox {
                 .requestFocus());
     }
 
+    /** To the amount, from wherever one is; while marks are made there is none to be seen. */
+    public void toAmount() {
+        if (marker.state().on()) {
+            turnTo("ease");
+        }
+        Platform.runLater(here::toAmount);
+    }
+
     /** Of a choice the keys go to what is chosen. */
     private static boolean isLeftOff(Node node) {
         return node instanceof ToggleButton b && b.getToggleGroup() != null && !b.isSelected();

@@ -1,17 +1,20 @@
 package easewright.editor.panel;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
+import javafx.scene.control.ScrollPane;
 
 /**
  * Where in the sheet the keyboard is or was. Rows are made anew by what is done in them, and a button may have nothing
- * more to do once it is pressed: the keys then stay in the sheet, at the same place or the next one to it, where left to
+ * more to do once it is pressed: the keys then stay in the sheet, at the same place or the one next to it, where left to
  * itself the window would begin again from its first corner.
  */
 public final class SheetPlace {
@@ -19,6 +22,9 @@ public final class SheetPlace {
     private Optional<Node> last = Optional.empty();
     /** All that could have the keyboard when the last place got it, in order. */
     private List<Node> around = List.of();
+
+    /** What of it lay on the same page. */
+    private List<Node> page = List.of();
 
     private boolean lost;
 
@@ -33,7 +39,8 @@ public final class SheetPlace {
         } else if (isInSheet(is)) {
             lost = false;
             last = Optional.of(is);
-            around = stops();
+            around = stops(sheet);
+            page = around(is).map(SheetPlace::stops).orElse(List.of());
         } else if (lost) {
             lost = false;
             nearest().ifPresent(n -> Platform.runLater(() -> goBack(n)));
@@ -52,25 +59,36 @@ public final class SheetPlace {
         return last.flatMap(this::now);
     }
 
-    /** Else the next one after it, or the one before. */
+    /** Else the one before it, as at the end of a list, or the next, on the same page if there is one. */
     private Optional<Node> nearest() {
-        int at = last.map(around::indexOf).orElse(-1);
-        List<Node> order = new ArrayList<>();
-        last.ifPresent(order::add);
-        if (at >= 0) {
-            order.addAll(around.subList(at + 1, around.size()));
-            for (int i = at - 1; i >= 0; i--) {
-                order.add(around.get(i));
-            }
+        return Stream.of(last.stream(), from(page), from(around))
+                .flatMap(stops -> stops)
+                .map(this::now)
+                .flatMap(Optional::stream)
+                .findFirst();
+    }
+
+    private Stream<Node> from(List<Node> stops) {
+        int at = last.map(stops::indexOf).orElse(-1);
+        List<Node> before = new ArrayList<>(stops.subList(0, Math.max(0, at)));
+        Collections.reverse(before);
+        return Stream.concat(before.stream(), stops.stream().skip(at + 1L));
+    }
+
+    /** The page that scrolls around it. */
+    private static Optional<Parent> around(Node stop) {
+        Parent page = stop.getParent();
+        while (page != null && !(page instanceof ScrollPane)) {
+            page = page.getParent();
         }
-        return order.stream().map(this::now).flatMap(Optional::stream).findFirst();
+        return Optional.ofNullable(page);
     }
 
     /** The same stop as it is now: itself, or what was made in its stead and goes by the same name. */
     private Optional<Node> now(Node then) {
         Predicate<Node> same =
                 then.getId() == null ? n -> n == then : n -> then.getId().equals(n.getId());
-        return stops().stream().filter(same).findFirst();
+        return stops(sheet).stream().filter(same).findFirst();
     }
 
     private boolean isInSheet(Node node) {
@@ -82,9 +100,9 @@ public final class SheetPlace {
         return false;
     }
 
-    private List<Node> stops() {
+    private static List<Node> stops(Parent within) {
         List<Node> stops = new ArrayList<>();
-        gather(sheet, stops);
+        gather(within, stops);
         return stops;
     }
 
