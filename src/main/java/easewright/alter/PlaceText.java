@@ -13,6 +13,7 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 
 /**
  * Places of a pattern as they are written: {@code piece/edge/start}, {@code piece/edge/end}, {@code piece/notch},
@@ -60,6 +61,11 @@ public final class PlaceText {
      * millimetre, and by its coordinates only where it lies on no edge.
      */
     public static String write(Pattern pattern, Point place) {
+        return write(pattern, place, mm -> decimal(mm) + "mm");
+    }
+
+    /** The same with lengths along an edge written as told, by what a length in mm is given for. */
+    public static String write(Pattern pattern, Point place, DoubleFunction<String> length) {
         String best = decimal(place.x()) + "," + decimal(place.y());
         double least = Shift.ON_OUTLINE;
         for (Piece piece : pattern.pieces()) {
@@ -80,7 +86,7 @@ public final class PlaceText {
                 var near = run.nearest(place);
                 if (near.distance() < least) {
                     least = near.distance();
-                    best = name + "@" + decimal(run.lengthTo(near.place())) + "mm";
+                    best = name + "@" + length.apply(run.lengthTo(near.place()));
                 }
             }
         }

@@ -7,6 +7,8 @@ import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
 import easewright.pattern.Scale;
+import easewright.suggest.KnownLength;
+import easewright.suggest.Sheet;
 import easewright.svg.BarePattern;
 import easewright.svg.Drawing;
 import easewright.svg.DrawnShape;
@@ -16,6 +18,7 @@ import easewright.svg.SvgProblem;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -38,13 +41,17 @@ public record LayerChoice(List<Row> rows, String locked) {
      *
      * @param what what is in it, in words
      * @param read whether its outlines are on the table
+     * @param gauge whether it holds no piece but a square to check the scale, which belongs to every size
      */
-    public record Row(String key, String name, String what, boolean read) {}
+    public record Row(String key, String name, String what, boolean read, boolean gauge) {}
 
     /** What the drawing was read as, and the pattern with the pieces in its layers. */
     public record Outcome(SvgFile svg, Pattern pattern) {}
 
-    public static LayerChoice of(Desk desk) {
+    /**
+     * @param sheet what lies on the table, with the words around it
+     */
+    public static LayerChoice of(Desk desk, Sheet sheet) {
         Drawing drawing = desk.file().map(f -> f.svg().drawing()).orElse(null);
         if (drawing == null) {
             return new LayerChoice(List.of(), "");
@@ -53,12 +60,15 @@ public record LayerChoice(List<Row> rows, String locked) {
         Map<String, Set<String>> layersOf = layersOf(drawing);
         Set<String> holding = new HashSet<>();
         desk.pattern().pieces().forEach(p -> holding.addAll(layers(p, layersOf)));
+        Map<String, Integer> gauges = gauges(sheet, layersOf);
         List<Row> rows = Layer.choice(drawing.layers()).stream()
-                .map(l -> new Row(
-                        l.key(),
-                        l.name(),
-                        words.of("editor.layers.holds", Map.of("count", l.outlines())),
-                        holding.contains(l.key())))
+                .map(l -> {
+                    boolean gauge = gauges.getOrDefault(l.key(), 0) == l.outlines();
+                    String what = gauge
+                            ? words.of("editor.layers.gauge")
+                            : words.of("editor.layers.holds", Map.of("count", l.outlines()));
+                    return new Row(l.key(), l.name(), what, holding.contains(l.key()), gauge);
+                })
                 .toList();
         boolean changed = !desk.pattern().changes().isEmpty();
         return new LayerChoice(rows, changed ? words.of("editor.layers.locked") : "");
@@ -67,6 +77,25 @@ public record LayerChoice(List<Row> rows, String locked) {
     /** Keys of the layers that are read. */
     public Set<String> read() {
         return rows.stream().filter(Row::read).map(Row::key).collect(Collectors.toSet());
+    }
+
+    /** One layer alone, and with it those that are read for the scale. */
+    public Set<String> only(String key) {
+        Set<String> keys =
+                rows.stream().filter(r -> r.gauge() && r.read()).map(Row::key).collect(Collectors.toSet());
+        keys.add(key);
+        return keys;
+    }
+
+    /** How many squares with their size beside them lie in each layer, by its key. */
+    private static Map<String, Integer> gauges(Sheet sheet, Map<String, Set<String>> layersOf) {
+        Map<String, Integer> gauges = new HashMap<>();
+        for (KnownLength known : KnownLength.on(sheet)) {
+            if (known.piece().isPresent() && known.stated().isPresent()) {
+                layers(known.piece().get(), layersOf).forEach(key -> gauges.merge(key, 1, Integer::sum));
+            }
+        }
+        return gauges;
     }
 
     /** The lines drawn in a layer, at the scale of the table. */

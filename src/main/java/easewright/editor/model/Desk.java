@@ -109,6 +109,10 @@ public record Desk(
                 .orElse(List.of());
     }
 
+    public boolean canUndo() {
+        return trial.isPresent() || history.canUndo();
+    }
+
     public boolean isOpen() {
         return file.isPresent();
     }

@@ -138,8 +138,11 @@ public final class Session {
         edit(pattern);
     }
 
+    /** Takes back what is being tried, else the last step. */
     public void undo() {
-        if (desk().history().canUndo()) {
+        if (desk().trial().isPresent()) {
+            leave();
+        } else if (desk().history().canUndo()) {
             change(d -> d.withHistory(d.history().undone()));
         }
     }

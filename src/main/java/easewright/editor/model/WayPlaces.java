@@ -13,6 +13,8 @@ import easewright.pattern.Piece;
 import easewright.text.LengthUnit;
 import easewright.text.Lengths;
 import easewright.text.Unreadable;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -100,9 +102,17 @@ public final class WayPlaces {
         }
     }
 
-    /** The place as a form writes it. */
+    /** The place as a form writes it, in the unit chosen to hundredths: a fraction would be too coarse to be read again. */
     public static String text(Desk desk, Point place) {
-        return PlaceText.write(desk.pattern(), place);
+        LengthUnit unit = desk.unit();
+        return PlaceText.write(
+                desk.pattern(),
+                place,
+                mm -> BigDecimal.valueOf(mm / unit.mm())
+                                .setScale(2, RoundingMode.HALF_UP)
+                                .stripTrailingZeros()
+                                .toPlainString()
+                        + unit.symbol());
     }
 
     /** The notch, corner or line that a click means, or the very place clicked where none is near. */

@@ -48,7 +48,7 @@ public final class ChangesPanel extends SheetPage {
         }
         undo.setText(words.of("editor.undo"));
         Hints.on(undo, words.of("editor.undo.hint"));
-        undo.setDisable(!desk.history().canUndo());
+        undo.setDisable(!desk.canUndo());
         redo.setText(words.of("editor.redo"));
         Hints.on(redo, words.of("editor.redo.hint"));
         redo.setDisable(!desk.history().canRedo());

@@ -48,7 +48,7 @@ final class LayersCard extends VBox {
     }
 
     void show(Desk desk) {
-        LayerChoice choice = LayerChoice.of(desk);
+        LayerChoice choice = LayerChoice.of(desk, marker.sheet());
         seen(choice.rows().size() > 1);
         if (choice.equals(shown)) {
             return;
@@ -92,7 +92,7 @@ final class LayersCard extends VBox {
         only.setDisable(last || !choice.locked().isEmpty());
         only.setAccessibleText(words.of("editor.layers.only.name", Map.of("layer", row.name())));
         Hints.on(only, words.of("editor.layers.only.hint"));
-        only.setOnAction(e -> files.readLayers(Set.of(row.key())));
+        only.setOnAction(e -> files.readLayers(choice.only(row.key())));
         HBox box = new HBox(8, tick, what, Parts.gap(), only);
         box.setAlignment(Pos.CENTER_LEFT);
         box.getStyleClass().add("list-row");

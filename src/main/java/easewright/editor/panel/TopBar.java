@@ -131,7 +131,7 @@ public final class TopBar extends HBox {
         save.setDisable(!desk.isOpen());
         export.setDisable(!desk.isOpen());
         print.setDisable(!desk.isOpen());
-        undo.setDisable(!desk.history().canUndo());
+        undo.setDisable(!desk.canUndo());
         redo.setDisable(!desk.history().canRedo());
         cm.setText(words.of("editor.unit.cm"));
         inch.setText(words.of("editor.unit.inch"));

@@ -47,10 +47,12 @@ class LayerChoiceTest {
     @Test
     void theSizesAreOfferedAndWordsAreNot() throws Exception {
         Bare bare = Bare.of(NEST);
-        LayerChoice choice = LayerChoice.of(bare.session.desk());
+        LayerChoice choice = LayerChoice.of(bare.session.desk(), bare.marker.sheet());
         assertThat(choice.rows()).extracting(LayerChoice.Row::name).containsExactly("Size 36", "Size 38", "Size 40");
         assertThat(choice.read()).containsExactlyInAnyOrder("s36", "s38");
-        assertThat(LayerChoice.of(Bare.twoPieces().session.desk()).rows()).isEmpty();
+        Bare two = Bare.twoPieces();
+        assertThat(LayerChoice.of(two.session.desk(), two.marker.sheet()).rows())
+                .isEmpty();
     }
 
     @Test
@@ -59,7 +61,8 @@ class LayerChoiceTest {
         SvgFile read = choose(bare, "s40").svg();
         assertThat(ids(bare)).containsExactlyInAnyOrder("square", "front-s40");
         assertThat(read.texts()).hasSize(1);
-        assertThat(LayerChoice.of(bare.session.desk()).read()).containsExactly("s40");
+        assertThat(LayerChoice.of(bare.session.desk(), bare.marker.sheet()).read())
+                .containsExactly("s40");
         assertThat(bare.marker.suggesting().named().pieces())
                 .extracting(Piece::name)
                 .contains("Front");
@@ -81,7 +84,8 @@ class LayerChoiceTest {
         assertThat(bare.piece("front-s38").riders()).isEmpty();
         bare.session.undo();
         assertThat(bare.session.desk().pattern()).isEqualTo(before);
-        assertThat(LayerChoice.of(bare.session.desk()).read()).containsExactlyInAnyOrder("s36", "s38");
+        assertThat(LayerChoice.of(bare.session.desk(), bare.marker.sheet()).read())
+                .containsExactlyInAnyOrder("s36", "s38");
         choose(bare, "s36");
         assertThat(ids(bare)).containsExactlyInAnyOrder("square", "front-s36");
         bare.session.undo();
@@ -92,6 +96,24 @@ class LayerChoiceTest {
         assertThat(ids(bare))
                 .containsExactlyInAnyOrderElementsOf(
                         untouched.pieces().stream().map(Piece::id).toList());
+    }
+
+    @Test
+    void theSquareThatTellsTheScaleStaysWhicheverSizeIsWanted() throws Exception {
+        String square = "<g id='more' inkscape:groupmode='layer' inkscape:label='More'>"
+                + "<path id='gauge' d='M600,400 h100 v100 h-100z'/><text x='620' y='450' font-size='9'>4 inch square</text></g>";
+        Bare bare = Bare.of(NEST.replace("</svg>", square + "</svg>"));
+        LayerChoice choice = LayerChoice.of(bare.session.desk(), bare.marker.sheet());
+        assertThat(choice.rows())
+                .filteredOn(LayerChoice.Row::gauge)
+                .extracting(LayerChoice.Row::name)
+                .containsExactly("More");
+        assertThat(choice.only("s36")).containsExactlyInAnyOrder("s36", "more");
+        choose(bare, choice.only("s36").toArray(String[]::new));
+        assertThat(ids(bare)).containsExactlyInAnyOrder("square", "front-s36", "gauge");
+        assertThat(ScaleView.of(bare.session.desk(), bare.marker.sheet()).offers())
+                .as("the square is 100 mm and should be 101.6")
+                .isNotEmpty();
     }
 
     @Test
@@ -108,7 +130,8 @@ class LayerChoiceTest {
         Bare bare = Bare.of(NEST);
         Pattern changed = bare.session.desk().pattern().withChanges(List.of(new ChangeNote("lengthen", Map.of())));
         bare.session.edit(changed);
-        assertThat(LayerChoice.of(bare.session.desk()).locked()).isNotEmpty();
+        assertThat(LayerChoice.of(bare.session.desk(), bare.marker.sheet()).locked())
+                .isNotEmpty();
         assertThatThrownBy(() -> choose(bare, "s36"))
                 .isInstanceOfSatisfying(
                         MarkRefused.class, e -> assertThat(e.code()).isEqualTo("piece-in-changes"));

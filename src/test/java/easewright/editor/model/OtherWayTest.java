@@ -130,6 +130,22 @@ class OtherWayTest {
     }
 
     @Test
+    void aPickedPlaceIsWrittenInTheUnitOfTheOneWhoPicks() throws Exception {
+        want("slash", 10);
+        for (LengthUnit unit : LengthUnit.values()) {
+            session.setUnit(unit);
+            Desk desk = session.desk();
+            Point picked = WayPlaces.meant(desk.pattern(), new Point(180, 741), 40);
+            String text = WayPlaces.text(desk, picked);
+            assertThat(text).endsWith(unit.symbol());
+            set("slash", text + " > " + WayPlaces.text(desk, new Point(180, 128)));
+            assertThat(WayPlaces.of(session.desk()).get(0).at().distance(picked))
+                    .as(text)
+                    .isLessThan(0.13);
+        }
+    }
+
+    @Test
     void aPlaceThatCannotBeReadIsRefusedInWordsAndKept() {
         want("slash", 10);
         set("slash", "somewhere > elsewhere");

@@ -85,6 +85,27 @@ class SessionTest {
     }
 
     @Test
+    void undoingWhileTryingLeavesTheTrialAndNoStepBeforeIt() {
+        var opened = session.desk().pattern();
+        assertThat(session.desk().canUndo()).isFalse();
+        session.want(wanted().withAmount(10));
+        session.keep();
+        var kept = session.desk().pattern();
+        session.want(wanted().withAmount(24));
+        assertThat(session.desk().trial()).isPresent();
+        session.undo();
+        assertThat(session.desk().trial()).isEmpty();
+        assertThat(wanted().amount()).isZero();
+        assertThat(session.desk().pattern()).isEqualTo(kept);
+        assertThat(session.desk().canUndo()).isTrue();
+        session.undo();
+        assertThat(session.desk().pattern()).isEqualTo(opened);
+        assertThat(session.desk().canUndo()).isFalse();
+        session.want(wanted().withAmount(24));
+        assertThat(session.desk().canUndo()).isTrue();
+    }
+
+    @Test
     void savingMarksThePresentStateAsSaved() {
         session.want(wanted().withAmount(10));
         session.keep();
