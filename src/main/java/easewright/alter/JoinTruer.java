@@ -15,7 +15,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-/** Makes a line that goes on across a seam smooth: each piece bends its own part by half of what is missing. */
+/** Makes a line that goes on across a seam smooth: each piece bends its own part. */
 final class JoinTruer implements Trued.Truer {
     /** Lines that a garment has in one, whatever seams cross them. */
     private static final Set<EdgeRole> GO_ON =
@@ -29,6 +29,24 @@ final class JoinTruer implements Trued.Truer {
     record Joint(Mate mate, boolean atEnd, SewnCorner first, SewnCorner second) {
         double missing() {
             return Math.PI - first.angle() - second.angle();
+        }
+
+        /**
+         * What the first line bends by, radians: half of what is missing. In the middle of the body each half is to be
+         * square as at a fold, so that there the one that is not makes good what is missing, or each its own part.
+         */
+        double ofFirst() {
+            boolean inMiddle =
+                    first.guide().role() == EdgeRole.CENTRE && second.guide().role() == EdgeRole.CENTRE;
+            if (!inMiddle) {
+                return missing() / 2;
+            }
+            double one = Math.PI / 2 - first.angle();
+            double other = Math.PI / 2 - second.angle();
+            if (one * other > 0) {
+                return one;
+            }
+            return Math.abs(one) > Math.abs(other) ? missing() : 0;
         }
     }
 
@@ -91,7 +109,7 @@ final class JoinTruer implements Trued.Truer {
     @Override
     public List<Stroke> strokes(Pattern pattern, Trued what) throws Refusal {
         Joint joint = joint(pattern, what);
-        double half = joint.missing() / 2;
+        double first = joint.ofFirst();
         List<Stroke> strokes = new ArrayList<>();
         Pattern now = pattern;
         for (SewnCorner corner : List.of(joint.first(), joint.second())) {
@@ -102,7 +120,11 @@ final class JoinTruer implements Trued.Truer {
             SewnCorner there = SewnCorner.of(
                             sewn, piece.edge(corner.guide().name()).orElseThrow(), corner.guideAtEnd())
                     .orElseThrow(() -> Refusal.of("truing-not-exact"));
-            for (Stroke stroke : new CornerBend(there, half).strokes()) {
+            double own = corner == joint.first() ? first : joint.missing() - first;
+            if (own == 0) {
+                continue;
+            }
+            for (Stroke stroke : new CornerBend(there, own).strokes()) {
                 now = now.withPiece(stroke.on(now.piece(piece.id()).orElseThrow()));
                 strokes.add(stroke);
             }
