@@ -15,8 +15,11 @@ final class Closing {
     /** A narrower gap would be told as 0, in centimetres or in inches: half of 1/100 in, mm. */
     static final double TOLD = 0.127;
 
-    /** Ends up to this far apart are taken to meet too, with a caution, if the line is much longer, mm. */
-    private static final double FORGIVEN = JoinedOutline.TOLERANCE;
+    /**
+     * Ends of one line up to this far apart are taken to meet too, with a caution, if the line is much longer, mm: as
+     * near as a hand comes back that traces with a mouse. Of several lines it would not be plain which ends are meant.
+     */
+    private static final double FORGIVEN = 1;
 
     /** How many times longer than the gap the line must be, so that a small open mark stays open. */
     private static final double MUCH_LONGER = 200;

@@ -310,17 +310,25 @@ class DrawingReaderTest {
             assertThat(f.code()).isEqualTo("outline-closed");
             assertThat(f.values()).containsEntry("gap", 0.005);
         });
-        Drawing open = mm("<path d='M0 0H100V100H0V.5'/><path d='M0 0H100'/><path d='M0 0L10 1 20 0'/>");
+        Drawing traced = mm("<path d='M0 0H100V100H0V.9'/><path d='M200 0h40v40h-40v-39.1'/>");
+        assertThat(traced.shapes())
+                .extracting(s -> s.subPaths().get(0).closed())
+                .as("a gap of 0.9 mm in 400 mm, and in 160 mm")
+                .containsExactly(true, false);
+        assertThat(traced.findings())
+                .extracting(Finding::code)
+                .containsExactly("outline-closed-over-gap", "outline-open");
+        Drawing open = mm("<path d='M0 0H100V100H0V1.5'/><path d='M0 0H100'/><path d='M0 0L10 1 20 0'/>");
         assertThat(open.shapes())
                 .allSatisfy(s -> assertThat(s.subPaths().get(0).closed()).isFalse());
         assertThat(open.findings()).singleElement().satisfies(f -> {
             assertThat(f.code()).isEqualTo("outline-open");
-            assertThat(f.values()).containsEntry("gap", 0.5);
+            assertThat(f.values()).containsEntry("gap", 1.5);
         });
         // The legs of a dart inside a piece, and of one inside an open outline, are not meant to close.
         String dart = "<path d='M40 0L50 90 59 0'/>";
         assertThat(mm("<path d='M0 0H100V100H0Z'/>" + dart).findings()).isEmpty();
-        assertThat(mm(dart + "<path id='o' d='M0 0H100V100H0V.5'/>").findings())
+        assertThat(mm(dart + "<path id='o' d='M0 0H100V100H0V1.5'/>").findings())
                 .extracting(Finding::piece)
                 .containsExactly("o");
         Drawing byPlace = mm("<polyline points='0,0 100,0 100,100 0,0'/>");

@@ -2,6 +2,7 @@ package easewright.svg;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import easewright.geom.Affine;
 import easewright.geom.Cubic;
@@ -55,6 +56,25 @@ class SvgFileTest {
         SvgFile file = file("<path id='a' fill='red'\n d='M 10,10 L 110,10 L 110,110\tL 10,110 Z' />");
         String written = text(file.write(moved(file.pattern(), 1, new Point(2.5, -1))));
         assertThat(written).contains("<path id='a' fill='red'\n d='M 10,10 L112.5 9 L110 110\tL 10,110 Z' />");
+    }
+
+    @Test
+    void aTracedOutlineWhoseEndsDoNotQuiteMeetStaysAsDrawnUntilThatCornerMoves() throws SvgProblem {
+        SvgFile file = file("<path id='a' d='M10,10 L110,10 L110,110 L10,110 L10,10.9'/>");
+        assertThat(file.write(file.pattern())).isEqualTo(file.bytes());
+        for (int corner = 0; corner < 4; corner++) {
+            Pattern changed = moved(file.pattern(), corner, new Point(2.5, -1));
+            byte[] written = file.write(changed);
+            assertThat(text(written)).as("corner %s", corner).contains(corner == 0 ? "12.5 9" : "M10,10 ");
+            Outline again =
+                    SvgFile.read(written, "again.svg").pattern().pieces().get(0).outline();
+            Outline wanted = changed.pieces().get(0).outline();
+            assertThat(again.segments()).hasSameSizeAs(wanted.segments());
+            for (Segment side : wanted.segments()) {
+                assertThat(again.nearest(side.start()).distance()).isLessThan(1e-6);
+            }
+            assertThat(again.length()).isCloseTo(wanted.length(), within(1e-6));
+        }
     }
 
     @Test
