@@ -134,7 +134,11 @@ public record EdgeLength(EdgeRef edge, double amount, Manner how, boolean accept
         return Refusal.of("edge-length-not-met").with("piece", piece.name()).with("edge", edge.edge());
     }
 
-    private double sewn(Piece piece) {
-        return Measures.of(piece, List.of()).edge(edge.edge()).orElseThrow().mm();
+    /** An outline that the change tears too far has no such edge to be measured any more. */
+    private double sewn(Piece piece) throws Refusal {
+        return Measures.of(piece, List.of())
+                .edge(edge.edge())
+                .orElseThrow(() -> notMet(piece))
+                .mm();
     }
 }

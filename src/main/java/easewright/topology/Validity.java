@@ -55,19 +55,34 @@ public final class Validity {
         });
     }
 
-    /** Ends shared by two strands are found twice. */
+    /**
+     * Ends shared by two strands are found twice. Two that are the same have their first places close together in order,
+     * or both at ends of segments: only those are compared, since lines that lie on one another meet in thousands of
+     * places.
+     */
     private static List<Meeting> distinct(List<Meeting> sorted) {
         List<Meeting> kept = new ArrayList<>();
+        List<Meeting> atEnds = new ArrayList<>();
         for (Meeting meeting : sorted) {
-            boolean known = kept.stream()
-                    .anyMatch(k -> k.point().distance(meeting.point()) < 1e-7
-                            && near(k.first(), meeting.first())
-                            && near(k.second(), meeting.second()));
+            boolean atEnd = atEnd(meeting.first());
+            boolean known = atEnd && atEnds.stream().anyMatch(k -> same(k, meeting));
+            for (int i = kept.size() - 1; !known && i >= 0 && near(kept.get(i).first(), meeting.first()); i--) {
+                known = same(kept.get(i), meeting);
+            }
             if (!known) {
                 kept.add(meeting);
+                if (atEnd) {
+                    atEnds.add(meeting);
+                }
             }
         }
         return List.copyOf(kept);
+    }
+
+    private static boolean same(Meeting one, Meeting other) {
+        return one.point().distance(other.point()) < 1e-7
+                && near(one.first(), other.first())
+                && near(one.second(), other.second());
     }
 
     /** Whether two places at the same point belong to the same passage: on one segment or on neighbours. */
@@ -75,6 +90,10 @@ public final class Validity {
         if (a.segment() == b.segment()) {
             return Math.abs(a.t() - b.t()) < 1e-3;
         }
-        return (a.t() > 0.999 || a.t() < 0.001) && (b.t() > 0.999 || b.t() < 0.001);
+        return atEnd(a) && atEnd(b);
+    }
+
+    private static boolean atEnd(Place place) {
+        return place.t() > 0.999 || place.t() < 0.001;
     }
 }

@@ -15,6 +15,7 @@ import easewright.pattern.Dart;
 import easewright.pattern.Edge;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.EdgeRole;
+import easewright.pattern.LineKind;
 import easewright.pattern.Notch;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
@@ -212,5 +213,13 @@ class EdgeLengthTest {
 
     private static String code(Alteration change, Pattern pattern) {
         return catchThrowableOfType(Refusal.class, () -> change.apply(pattern)).code();
+    }
+
+    /** At the ends of an edge whose seams lie nearly along it, the piece is soon torn: that is refused, not an error. */
+    @Test
+    void whatTearsThePieceIsRefused() {
+        Pattern before = TruingPropertiesTest.pair(136, LineKind.CUTTING);
+        EdgeLength torn = new EdgeLength(EdgeRef.of("front", "top"), 4, EdgeLength.Manner.AT_ENDS, true);
+        assertThat(Cloths.refusal(torn, before).code()).isEqualTo("edge-length-not-met");
     }
 }
