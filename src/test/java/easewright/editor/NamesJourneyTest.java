@@ -113,6 +113,10 @@ class NamesJourneyTest extends Journey {
         robot.interact(() -> allAreNamed("where"));
         robot.clickOn("#where-take");
         until(d -> d.wanted().flatMap(w -> w.other()).isPresent());
+        assertThat(robot.lookup("#where").query().isVisible()).isFalse();
+        assertThat(robot.lookup("#way").query().getParent().isVisible())
+                .as("the way that was set up is to be seen")
+                .isTrue();
     }
 
     @Test

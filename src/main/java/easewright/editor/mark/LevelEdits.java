@@ -19,6 +19,8 @@ public final class LevelEdits {
     private LevelEdits() {}
 
     /**
+     * Adds a level, as far as its kind tells in the order in which levels follow down the body.
+     *
      * @throws MarkRefused {@code name-empty}, {@code name-taken}
      */
     public static Pattern add(Pattern pattern, String name, LevelKind kind) throws MarkRefused {
@@ -30,7 +32,12 @@ public final class LevelEdits {
             throw new MarkRefused("name-taken", Map.of("name", wanted));
         }
         List<Level> levels = new ArrayList<>(pattern.levels());
-        levels.add(Level.of(wanted, kind));
+        Level level = Level.of(wanted, kind);
+        int lower = 0;
+        while (lower < levels.size() && !isAbove(level, levels.get(lower))) {
+            lower++;
+        }
+        levels.add(lower, level);
         return pattern.withLevels(levels);
     }
 
@@ -154,18 +161,18 @@ public final class LevelEdits {
 
     /** Whether a level lies above another one on the body, as far as their kinds tell. */
     public static boolean isAbove(Pattern pattern, String level, String other) {
-        int here = height(pattern, level);
-        int there = height(pattern, other);
-        return here >= 0 && there >= 0 && here < there;
+        Optional<Level> here = pattern.level(level);
+        Optional<Level> there = pattern.level(other);
+        return here.isPresent() && there.isPresent() && isAbove(here.get(), there.get());
     }
 
-    /** How far down the trunk, or below 0 for a limb and for a level of no kind. */
-    private static int height(Pattern pattern, String level) {
-        return pattern.level(level)
-                .map(Level::kind)
-                .filter(k -> !k.limb() && k != LevelKind.OTHER)
-                .map(LevelKind::ordinal)
-                .orElse(-1);
+    private static boolean isAbove(Level level, Level other) {
+        return isOfTheTrunk(level) && isOfTheTrunk(other) && level.kind().compareTo(other.kind()) < 0;
+    }
+
+    /** The kinds of these stand in the order in which they follow down the body. */
+    private static boolean isOfTheTrunk(Level level) {
+        return !level.kind().limb() && level.kind() != LevelKind.OTHER;
     }
 
     /** The middle of the widest stretch of the piece on the line across the grain through a place, or null. */

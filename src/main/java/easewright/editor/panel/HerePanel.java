@@ -118,12 +118,12 @@ public final class HerePanel extends VBox {
         openUp.setOnAction(e -> change(w -> w.withOpenUp(true)));
         ask.setId("ask-where");
         ask.getStyleClass().addAll("small", "chip");
-        ask.setOnAction(e -> {
-            where.open(ask.isSelected());
-            show(session.desk());
-        });
+        ask.setOnAction(e -> where.open(ask.isSelected()));
         where.visibleProperty().addListener((o, was, is) -> {
             ask.setSelected(is);
+            // What stands aside for the question comes back when it goes, also when an answer set up what was there
+            // before.
+            show(session.desk());
             requestLayout();
         });
         title.getStyleClass().add("section-title");

@@ -10,6 +10,7 @@ import easewright.pattern.ChangeNote;
 import easewright.pattern.Dart;
 import easewright.pattern.Edge;
 import easewright.pattern.EdgeRef;
+import easewright.pattern.Level;
 import easewright.pattern.LevelKind;
 import easewright.pattern.LineKind;
 import easewright.pattern.Mate;
@@ -120,6 +121,7 @@ class MarkEditsTest {
         bare.marker.suggesting().accept();
         Pattern added = LevelEdits.add(
                 LevelEdits.add(bare.session.desk().pattern(), "hip", LevelKind.HIP), "bust", LevelKind.BUST);
+        assertThat(added.levels()).extracting(Level::name).containsExactly("bust", "waist", "hip");
         assertThat(LevelEdits.isAbove(added, "bust", "waist")).isTrue();
         assertThat(LevelEdits.isAbove(added, "hip", "waist")).isFalse();
         Pattern placed = LevelEdits.below(LevelEdits.below(added, "hip", "waist", 200), "bust", "waist", -170);
