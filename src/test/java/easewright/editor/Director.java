@@ -93,10 +93,15 @@ abstract class Director extends Application {
 
     /** Until a button is there to be pressed: what it is about may be thought over away from the window. */
     void until(String id) throws InterruptedException {
+        until(stage, id);
+    }
+
+    /** The same in another window. */
+    static void until(Stage window, String id) throws InterruptedException {
         AtomicBoolean there = new AtomicBoolean();
         for (int i = 0; i < MOST_RESTS && !there.get(); i++) {
             rest();
-            act(() -> there.set(stage.getScene().lookup(id) instanceof ButtonBase button
+            act(() -> there.set(window.getScene().lookup(id) instanceof ButtonBase button
                     && button.isVisible()
                     && !button.isDisabled()));
         }

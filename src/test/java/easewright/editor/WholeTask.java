@@ -193,12 +193,10 @@ public final class WholeTask extends Director {
     private void paper() throws InterruptedException {
         press("#print");
         rest();
-        rest();
-        rest();
+        until(other(), "#print-save");
         next("print");
         press(other(), "#print-kind-report");
-        rest();
-        rest();
+        until(other(), "#print-save-page");
         next("report");
         act(() -> other().close());
     }

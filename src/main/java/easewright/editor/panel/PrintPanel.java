@@ -16,6 +16,7 @@ import java.util.Optional;
 import javafx.css.PseudoClass;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
+import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -28,11 +29,15 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.Modality;
+import javafx.stage.Screen;
 import javafx.stage.Stage;
 import javafx.stage.Window;
 
 /** A window over the table in which prints and reports are chosen, looked at and saved. */
 public final class PrintPanel {
+    /** What the frame and title of a window may take of a small screen, pixels. */
+    private static final double FRAME = 24;
+
     private static final PseudoClass BAD = PseudoClass.getPseudoClass("bad");
 
     private final Desk desk;
@@ -105,7 +110,9 @@ public final class PrintPanel {
         BorderPane root = new BorderPane(preview);
         root.setLeft(side);
         root.getStyleClass().addAll("editor", desk.dark() ? "by-lamp" : "by-day");
-        Scene scene = new Scene(root, 1060, 720);
+        Rectangle2D screen = Screen.getPrimary().getVisualBounds();
+        Scene scene = new Scene(
+                root, Math.min(1060, screen.getWidth() - FRAME), Math.min(720, screen.getHeight() - 2 * FRAME));
         scene.getStylesheets()
                 .add(Objects.requireNonNull(PrintPanel.class.getResource("/easewright/editor/editor.css"))
                         .toExternalForm());
