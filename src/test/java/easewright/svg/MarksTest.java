@@ -1,7 +1,6 @@
 package easewright.svg;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import easewright.geom.Affine;
 import easewright.geom.Outline;
@@ -28,10 +27,7 @@ import easewright.pattern.Rider;
 import easewright.pattern.Scale;
 import easewright.pattern.SetAside;
 import easewright.pattern.Side;
-import java.io.IOException;
-import java.io.InputStream;
 import java.io.StringReader;
-import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -46,16 +42,15 @@ import javax.xml.validation.Schema;
 import javax.xml.validation.SchemaFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The marks block, out and in (docs/file-format.md). */
 class MarksTest {
-    private static final String SVG = "<svg xmlns='http://www.w3.org/2000/svg' width='400mm' height='400mm'"
+    static final String SVG = "<svg xmlns='http://www.w3.org/2000/svg' width='400mm' height='400mm'"
             + " viewBox='0 0 400 400'>\n%s<path id='front' d='M10,10 C60,0 80,0.3 110.1,10 L130.7,210 H10z'/>"
             + "<path id='back' d='M200,10h100v200h-100z'/><path id='line' d='M30 30L50 60 M60 60l10 0'/>\n</svg>\n";
 
-    private static SvgFile open(String marks) throws SvgProblem {
+    static SvgFile open(String marks) throws SvgProblem {
         return SvgFile.read(String.format(SVG, marks).getBytes(StandardCharsets.UTF_8), "m.svg");
     }
 
@@ -156,20 +151,7 @@ class MarksTest {
                 .isEmpty();
     }
 
-    @Test
-    void anEmptyWordForTheGarmentIsDamageAndStays() throws SvgProblem {
-        String said = new String(open("").write(full().withGarment("skirt")), StandardCharsets.UTF_8);
-        byte[] emptied = said.replace("kind=\"skirt\"", "kind=\" \"").getBytes(StandardCharsets.UTF_8);
-        SvgFile file = SvgFile.read(emptied, "m");
-        assertThat(codes(file)).containsExactly("mark-value-bad");
-        assertThat(file.pattern().garment()).isEmpty();
-        String kept = new String(file.write(file.pattern().withWish("hip", 40)), StandardCharsets.UTF_8);
-        assertThat(kept).contains("<garment kind=\" \"/>");
-        String mended = new String(file.write(file.pattern().withGarment("coat")), StandardCharsets.UTF_8);
-        assertThat(mended).contains("<garment kind=\"coat\"/>").doesNotContain("kind=\" \"");
-    }
-
-    private static List<String> codes(SvgFile file) {
+    static List<String> codes(SvgFile file) {
         return file.findings().stream().map(Finding::code).toList();
     }
 
@@ -257,82 +239,5 @@ class MarksTest {
         SvgFile again = SvgFile.read(twice.write(pattern), "again");
         assertThat(again.pattern()).isEqualTo(pattern);
         assertThat(again.findings()).noneMatch(f -> f.code().startsWith("mark"));
-    }
-
-    @ParameterizedTest
-    @CsvSource({
-        "unknown-version, marks-version-unknown, false",
-        "two-blocks, marks-several, false",
-        "own-entity, marks-unreadable, false",
-        "bad-number, mark-value-bad, true",
-        "bad-word, mark-value-bad, true",
-        "missing-value, mark-value-missing, true",
-        "missing-element, mark-not-drawn, true",
-        "open-outline, mark-not-closed, true",
-        "duplicate-edge, mark-twice, true",
-        "off-outline, mark-off-outline, true",
-        "unknown-element, mark-unknown, true",
-        "unknown-attribute, mark-attribute-unknown, true",
-        "negative-allowance, mark-refused, true",
-        "mate-content, mark-content, true",
-        "bad-original, mark-original-bad, true",
-        "level-nowhere, mark-level-where, true"
-    })
-    void aDamagedBlockOpensWithAFindingAndLosesNothing(String name, String code, boolean readable) throws Exception {
-        byte[] bytes;
-        try (InputStream in = MarksTest.class.getResourceAsStream("/marks/" + name + ".svg")) {
-            bytes = in.readAllBytes();
-        }
-        SvgFile file = SvgFile.read(bytes, name);
-        assertThat(codes(file)).containsOnlyOnce(code);
-        assertThat(file.write(file.pattern())).isEqualTo(bytes);
-        assertThat(file.marked()).isEqualTo(readable);
-        Pattern wish = file.pattern().withWish("hip", 40);
-        if (!readable) {
-            assertThatThrownBy(() -> file.write(wish))
-                    .isInstanceOfSatisfying(
-                            SvgProblem.class, e -> assertThat(e.code()).isEqualTo("marks-not-understood"));
-            return;
-        }
-        SvgFile again = SvgFile.read(file.write(wish), "again");
-        assertThat(again.pattern()).isEqualTo(wish);
-        if (!code.equals("mark-attribute-unknown")) {
-            assertThat(codes(again)).containsOnlyOnce(code);
-        }
-    }
-
-    @Test
-    void whatTheEncodingLacksBecomesAReference() throws Exception {
-        Charset latin = StandardCharsets.ISO_8859_1;
-        byte[] bytes = ("<?xml version='1.0' encoding='ISO-8859-1'?>\r\n" + String.format(SVG, "<!-- \u00fc -->"))
-                .getBytes(latin);
-        SvgFile file = SvgFile.read(bytes, "l");
-        Piece piece = file.pattern().pieces().get(0).withName("\u00c4rmel \u20ac \ud83e\udea1");
-        byte[] written = file.write(file.pattern().withPiece(piece));
-        assertThat(new String(written, latin)).contains("<!-- \u00fc -->").contains("\"\u00c4rmel &#8364; &#129697;\"");
-        assertThat(SvgFile.read(written, "l").pattern().pieces().get(0)).isEqualTo(piece);
-    }
-
-    @Test
-    void aControlCharacterIsRefused() throws Exception {
-        SvgFile file = open("");
-        Piece piece = file.pattern().pieces().get(0).withName("a\u0007");
-        assertThatThrownBy(() -> file.write(file.pattern().withPiece(piece)))
-                .isInstanceOfSatisfying(
-                        SvgProblem.class, e -> assertThat(e.code()).isEqualTo("text-unwritable"));
-    }
-
-    @Test
-    void aNewMarkTakesThePlaceOfADamagedOne() throws IOException, SvgProblem {
-        SvgFile file;
-        try (InputStream in = MarksTest.class.getResourceAsStream("/marks/bad-number.svg")) {
-            file = SvgFile.read(in.readAllBytes(), "b");
-        }
-        Piece piece = file.pattern().pieces().get(0);
-        Piece marked =
-                piece.withEdges(List.of(Edge.of("side", EdgeRole.SEAM, new Point(110, 10), new Point(110, 210))));
-        SvgFile again = SvgFile.read(file.write(file.pattern().withPiece(marked)), "again");
-        assertThat(codes(again)).isEmpty();
-        assertThat(again.pattern().pieces()).containsExactly(marked);
     }
 }
