@@ -23,7 +23,7 @@ public final class Retrace {
      */
     public static Pattern to(Pattern pattern, int kept) throws Refusal {
         if (kept == pattern.changes().size()) {
-            return pattern;
+            return kept > 0 ? pattern : drawn(pattern);
         }
         Optional<Pattern> anew = new MadeAnew(pattern).to(kept);
         return anew.isPresent() ? anew.get() : byOpposites(pattern, kept);

@@ -13,17 +13,20 @@ import java.util.Set;
 /**
  * What need not be measured again of a pattern in several sizes: the sizes all of whose pieces are the same objects. A
  * size also depends on what other pieces are called and which levels they are marked with, so that nothing is taken
- * over where any of that has changed.
+ * over where any of that has changed. For one measuring and not thread-safe.
  */
 final class KnownSizes {
-    static final KnownSizes NONE = new KnownSizes(Map.of(), KnownWalks.NONE);
-
     private final Map<String, SizeMeasures> sizes;
     private final KnownWalks walks;
 
     private KnownSizes(Map<String, SizeMeasures> sizes, KnownWalks walks) {
         this.sizes = sizes;
         this.walks = walks;
+    }
+
+    /** Of a pattern that was never measured. */
+    static KnownSizes none() {
+        return new KnownSizes(Map.of(), KnownWalks.none());
     }
 
     /**

@@ -11,11 +11,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** The mates of a pattern measured before that need not be walked again, since all their pieces are the same objects. */
+/**
+ * The mates of a pattern measured before that need not be walked again, since all their pieces are the same objects. For
+ * one measuring and not thread-safe: what was asked for is kept.
+ */
 final class KnownWalks {
-    static final KnownWalks NONE =
-            new KnownWalks(new GarmentMeasures(List.of(), List.of(), List.of(), List.of(), List.of()), List.of());
-
     private final GarmentMeasures measured;
 
     /** Ids of the pieces that are not the same objects any more. */
@@ -46,6 +46,11 @@ final class KnownWalks {
         }
         // A name that stands for a piece might stand for another one now.
         allKept = gone.isEmpty() && now.size() == measured.pieces().size();
+    }
+
+    /** Of a pattern that was never measured. */
+    static KnownWalks none() {
+        return new KnownWalks(new GarmentMeasures(List.of(), List.of(), List.of(), List.of(), List.of()), List.of());
     }
 
     private boolean kept(List<EdgeRef> refs) {

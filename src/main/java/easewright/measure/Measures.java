@@ -27,7 +27,7 @@ public final class Measures {
         for (Piece piece : pattern.pieces()) {
             pieces.add(of(piece, pattern.levels()));
         }
-        return together(pattern, pieces, KnownSizes.NONE);
+        return together(pattern, pieces, KnownSizes.none());
     }
 
     /**

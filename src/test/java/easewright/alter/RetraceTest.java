@@ -168,4 +168,19 @@ class RetraceTest {
                         first.pieces().get(0), back.pieces().get(0)))
                 .isLessThan(1e-6);
     }
+
+    /** A file may keep an outline of which no change tells any more. */
+    @Test
+    void anOutlineThatWasKeptComesBackWithoutAnyRecordedChange() throws Refusal {
+        Piece square = Cloths.square("cloth", 120 / Cloths.INCH, EdgeRole.WAIST, EdgeRole.CENTRE);
+        Pattern before = Cloths.pattern(List.of(), square);
+        Pattern changed = new EdgeLength(EdgeRef.of("cloth", "top"), 6, EdgeLength.Manner.AT_ENDS, true)
+                .apply(before)
+                .pattern();
+        Pattern forgotten = changed.withChanges(List.of());
+        assertThat(forgotten.pieces().get(0).outline()).isNotEqualTo(square.outline());
+        Piece back = Retrace.to(forgotten, 0).pieces().get(0);
+        assertThat(back.outline()).isEqualTo(square.outline());
+        assertThat(back.original()).isEmpty();
+    }
 }

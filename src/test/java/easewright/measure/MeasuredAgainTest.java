@@ -20,6 +20,9 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.Test;
 
@@ -214,5 +217,24 @@ class MeasuredAgainTest {
                                 .transformed(Affine.rotation(0.01 * random.nextInt(9), new Point(0, 0)))));
         }
         return pattern.withPieces(pieces);
+    }
+
+    /** The window measures a drawing that was just read while it measures another in the background. */
+    @Test
+    void severalNestsAreMeasuredAtOnce() throws Exception {
+        ExecutorService hands = Executors.newFixedThreadPool(4);
+        try {
+            List<Future<Boolean>> all = new ArrayList<>();
+            for (int i = 0; i < 2000; i++) {
+                Pattern nest =
+                        garment().withPieces(List.of(sized("s" + 2 * i, 0, 150), sized("s" + (2 * i + 1), 1, 160)));
+                all.add(hands.submit(() -> Measures.of(nest).mates().isEmpty()));
+            }
+            for (Future<Boolean> each : all) {
+                assertThat(each.get()).isTrue();
+            }
+        } finally {
+            hands.shutdownNow();
+        }
     }
 }
