@@ -213,4 +213,34 @@ class KeyboardJourneyTest extends Journey {
         WaitForAsyncUtils.waitForFxEvents();
         assertThat(focused()).isEqualTo(place);
     }
+
+    /** A way that asks for a place on the table is answered there by key as well. */
+    @Test
+    void aCutIsShownByKey(FxRobot robot) throws Exception {
+        WaitForAsyncUtils.waitForFxEvents();
+        tabTo(robot, "sample-skirt");
+        robot.push(KeyCode.SPACE);
+        until(Desk::isOpen);
+        tabTo(robot, "here-level");
+        robot.write("h");
+        tabTo(robot, "way");
+        robot.write("sl");
+        until(d -> d.wanted().orElseThrow().other().isPresent());
+        tabTo(robot, "pick-slash");
+        robot.push(KeyCode.SPACE);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(focused()).isEqualTo("table");
+        robot.push(KeyCode.N).push(KeyCode.N).push(KeyCode.ENTER);
+        for (int i = 0; i < 9; i++) {
+            robot.push(KeyCode.N);
+        }
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(robot.lookup("#table").query().getAccessibleText()).contains("Now where it ends", "Back/hem@13.5cm");
+        robot.push(KeyCode.ENTER);
+        until(d -> d.wanted().orElseThrow().other().orElseThrow().texts("slash").size() == 1);
+        // From the table too, and not to the view of it all.
+        robot.push(KeyCode.ALT, KeyCode.DIGIT0);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(focused()).isEqualTo("amount");
+    }
 }

@@ -3,6 +3,7 @@ package easewright.editor.model;
 import easewright.alter.PlaceText;
 import easewright.alter.Refusal;
 import easewright.alter.Setting;
+import easewright.geom.Curve;
 import easewright.geom.Line;
 import easewright.geom.Nearest;
 import easewright.geom.Point;
@@ -141,5 +142,21 @@ public final class WayPlaces {
             }
         }
         return best;
+    }
+
+    /** Places to go through by key: piece by piece each edge's start and its quarters, then notches and dart points. */
+    public static List<Point> certain(Pattern pattern) {
+        List<Point> places = new ArrayList<>();
+        for (Piece piece : pattern.pieces()) {
+            for (Edge edge : piece.edges()) {
+                Curve run = edge.on(piece.outline());
+                for (int quarter = 0; quarter < 4; quarter++) {
+                    places.add(run.pointAtLength(run.length() * quarter / 4));
+                }
+            }
+            piece.notches().forEach(n -> places.add(n.at()));
+            piece.darts().forEach(d -> places.add(d.point()));
+        }
+        return List.copyOf(places);
     }
 }

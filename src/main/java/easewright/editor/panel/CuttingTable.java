@@ -66,7 +66,10 @@ public final class CuttingTable extends Region {
         widthProperty().addListener(o -> resized());
         heightProperty().addListener(o -> resized());
         setOnKeyPressed(e -> {
-            if (!hand.map(h -> h.key(e, view)).orElse(false)) {
+            if (places.key(e)) {
+                speak();
+                repaint();
+            } else if (!hand.map(h -> h.key(e, view)).orElse(false)) {
                 TableKeys.handle(this, session, e);
             }
         });
@@ -108,7 +111,7 @@ public final class CuttingTable extends Region {
 
     /** Tells those who do not see the table where the keys are on it. */
     private void speak() {
-        String words = TableWords.spoken(session.desk(), hand.flatMap(MarkHand::tool), holds.pointed());
+        String words = TableWords.spoken(session.desk(), places.words(), hand.flatMap(MarkHand::tool), holds.pointed());
         if (!words.equals(getAccessibleText())) {
             setAccessibleText(words);
             notifyAccessibleAttributeChanged(AccessibleAttribute.TEXT);
@@ -302,6 +305,7 @@ public final class CuttingTable extends Region {
         if (places.isAsked()) {
             requestFocus();
         }
+        speak();
         repaint();
     }
 

@@ -3,8 +3,11 @@ package easewright.editor.panel;
 import easewright.editor.mark.MarkState;
 import easewright.editor.mark.Marker;
 import easewright.editor.mark.Tool;
+import easewright.editor.model.Desk;
+import easewright.editor.model.Picking;
 import easewright.editor.model.Session;
 import easewright.text.Words;
+import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -31,6 +34,7 @@ public final class HintBar extends HBox {
         setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
         marker.stateProperty().addListener((o, before, now) -> show());
         byKeys.onProperty().addListener(o -> show());
+        session.picking().askProperty().addListener(o -> show());
         show();
     }
 
@@ -40,7 +44,10 @@ public final class HintBar extends HBox {
             stop.setId("tool-stop");
             stop.getStyleClass().add("small");
             stop.setFocusTraversable(false);
-            stop.setOnAction(e -> marker.take(Tool.NONE));
+            stop.setOnAction(e -> {
+                session.picking().stop();
+                marker.take(Tool.NONE);
+            });
             keys.getStyleClass().add("quiet");
             keys.visibleProperty().bind(byKeys.onProperty());
             keys.managedProperty().bind(byKeys.onProperty());
@@ -50,15 +57,19 @@ public final class HintBar extends HBox {
 
     private void show() {
         MarkState state = marker.state();
-        boolean any = state.tool() != Tool.NONE;
+        // The pointer brings its own words along where a form asks for a place; the keys have none on the table.
+        Optional<Picking.Ask> asked =
+                byKeys.onProperty().get() ? session.picking().askProperty().get() : Optional.empty();
+        boolean any = state.tool() != Tool.NONE || asked.isPresent();
         setVisible(any);
         setManaged(any);
         if (any) {
             fill();
-            Words words = session.desk().words();
-            text.setText(TableWords.tool(session.desk(), state));
+            Desk desk = session.desk();
+            Words words = desk.words();
+            text.setText(asked.map(a -> TableWords.asked(desk, a)).orElseGet(() -> TableWords.tool(desk, state)));
             if (byKeys.onProperty().get()) {
-                keys.setText(TableWords.keys(session.desk(), state));
+                keys.setText(asked.isPresent() ? words.of("editor.tool.keys") : TableWords.keys(desk, state));
             }
             stop.setText(words.of("editor.tool.stop"));
             Hints.on(stop, words.of("editor.tool.stop.hint"));

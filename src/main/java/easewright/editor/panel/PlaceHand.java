@@ -13,16 +13,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 
-/** The hand that shows a place on the table when a form asks for one. */
+/** The hand that shows a place on the table when a form asks for one, with mouse or keyboard. */
 final class PlaceHand {
     /** A click this near to a line means a place on it, pixels. */
     private static final double NEAR = 12;
 
     private final Session session;
     private Optional<Point> over = Optional.empty();
+    /** Where among the certain places the keys are. */
+    private int gone = -1;
 
     PlaceHand(Session session) {
         this.session = session;
@@ -47,6 +50,50 @@ final class PlaceHand {
         Optional<Point> before = over;
         over = isAsked() ? Optional.of(meant(e, view)) : Optional.empty();
         return !before.equals(over);
+    }
+
+    /** Whether the key was for the place that is asked for. */
+    boolean key(KeyEvent e) {
+        if (!isAsked() || e.isShortcutDown() || e.isAltDown()) {
+            return false;
+        }
+        double step = e.isShiftDown() ? 10 : 1;
+        switch (e.getCode()) {
+            case N -> next(e.isShiftDown() ? -1 : 1);
+            case ENTER, SPACE -> {
+                Optional<Point> here = over;
+                over = Optional.empty();
+                here.ifPresent(session.picking()::give);
+            }
+            case LEFT -> nudge(-step, 0, step);
+            case RIGHT -> nudge(step, 0, step);
+            case UP -> nudge(0, -step, step);
+            case DOWN -> nudge(0, step, step);
+            default -> {
+                return false;
+            }
+        }
+        e.consume();
+        return true;
+    }
+
+    private void next(int by) {
+        List<Point> places = WayPlaces.certain(session.desk().pattern());
+        if (!places.isEmpty()) {
+            gone = Math.floorMod(gone < 0 && by < 0 ? by : gone + by, places.size());
+            over = Optional.of(places.get(gone));
+        }
+    }
+
+    /** A step that goes more along a line than away from it stays on the line, mm. */
+    private void nudge(double dx, double dy, double step) {
+        over = over.map(p -> WayPlaces.meant(session.desk().pattern(), p.plus(new Point(dx, dy)), 0.75 * step));
+    }
+
+    /** What is asked for and where the hand is, in words, while there is a question. */
+    Optional<String> words() {
+        return asked().map(a -> TableWords.asked(session.desk(), a)
+                + over.map(p -> " " + WayPlaces.text(session.desk(), p)).orElse(""));
     }
 
     private Point meant(MouseEvent e, Viewport view) {

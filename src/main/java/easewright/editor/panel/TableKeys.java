@@ -12,7 +12,8 @@ final class TableKeys {
     private TableKeys() {}
 
     static void handle(CuttingTable table, Session session, KeyEvent e) {
-        if (e.isShortcutDown()) {
+        // With Alt only the arrows are the table's: the rest leads elsewhere in the window.
+        if (e.isShortcutDown() || e.isAltDown() && !e.getCode().isArrowKey()) {
             return;
         }
         boolean pulls = table.hasPointedHold() && !e.isAltDown();

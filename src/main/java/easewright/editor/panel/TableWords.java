@@ -7,6 +7,7 @@ import easewright.editor.mark.Tool;
 import easewright.editor.model.Desk;
 import easewright.editor.model.HereWords;
 import easewright.editor.model.Hold;
+import easewright.editor.model.Picking;
 import java.util.Map;
 import java.util.Optional;
 
@@ -38,9 +39,20 @@ final class TableWords {
                 .orElse("");
     }
 
-    /** All of it for whoever does not see the table. */
-    static String spoken(Desk desk, Optional<MarkState> tool, Optional<Hold> held) {
-        return tool.map(t -> tool(desk, t) + " " + keys(desk, t))
+    /** For what a form wants a place. */
+    static String asked(Desk desk, Picking.Ask ask) {
+        String next = ask.from().isPresent() ? "editor.way.picking.to" : "editor.way.picking";
+        return ask.what() + ": " + desk.words().of(next);
+    }
+
+    /**
+     * All of it for whoever does not see the table.
+     *
+     * @param asked what place is asked for, and where the hand is
+     */
+    static String spoken(Desk desk, Optional<String> asked, Optional<MarkState> tool, Optional<Hold> held) {
+        return asked.map(a -> a + ". " + desk.words().of("editor.tool.keys"))
+                .or(() -> tool.map(t -> tool(desk, t) + " " + keys(desk, t)))
                 .or(() -> held.map(h -> HereWords.seam(desk, h.edge()) + ". " + amount(desk)))
                 .orElseGet(() -> desk.words()
                         .of(
