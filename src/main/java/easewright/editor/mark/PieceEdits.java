@@ -3,6 +3,7 @@ package easewright.editor.mark;
 import easewright.geom.Point;
 import easewright.pattern.Dart;
 import easewright.pattern.Edge;
+import easewright.pattern.EdgeRole;
 import easewright.pattern.Grain;
 import easewright.pattern.LineKind;
 import easewright.pattern.Notch;
@@ -41,6 +42,9 @@ public final class PieceEdits {
     }
 
     /**
+     * How often a piece is cut. One that comes on the fold has its centre line there, if it has just one, and one that is
+     * no longer on it has a centre line instead of its fold.
+     *
      * @param times as typed
      * @throws MarkRefused {@code count-wrong}
      */
@@ -49,12 +53,30 @@ public final class PieceEdits {
             int number = Integer.parseInt(times.strip());
             if (number >= 1 && number <= MOST_CUT) {
                 Piece piece = EdgeEdits.piece(pattern, pieceId);
-                return pattern.withPiece(piece.toBuilder().cut(number, onFold).build());
+                Pattern cut =
+                        pattern.withPiece(piece.toBuilder().cut(number, onFold).build());
+                return onFold == piece.onFold() ? cut : withFold(cut, piece, onFold);
             }
         } catch (NumberFormatException e) {
             throw new MarkRefused("count-wrong", Map.of("text", times));
         }
         throw new MarkRefused("count-wrong", Map.of("text", times));
+    }
+
+    private static Pattern withFold(Pattern pattern, Piece piece, boolean onFold) {
+        List<Edge> centres = having(piece, EdgeRole.CENTRE);
+        List<Edge> folds = having(piece, EdgeRole.FOLD);
+        if (onFold && folds.isEmpty() && centres.size() == 1) {
+            return EdgeEdits.role(pattern, piece.id(), centres.get(0).name(), EdgeRole.FOLD);
+        }
+        if (!onFold && folds.size() == 1) {
+            return EdgeEdits.role(pattern, piece.id(), folds.get(0).name(), EdgeRole.CENTRE);
+        }
+        return pattern;
+    }
+
+    private static List<Edge> having(Piece piece, EdgeRole role) {
+        return piece.edges().stream().filter(e -> e.role() == role).toList();
     }
 
     /**

@@ -10,6 +10,7 @@ import easewright.pattern.ChangeNote;
 import easewright.pattern.Dart;
 import easewright.pattern.Edge;
 import easewright.pattern.EdgeRef;
+import easewright.pattern.EdgeRole;
 import easewright.pattern.Level;
 import easewright.pattern.LevelKind;
 import easewright.pattern.LineKind;
@@ -55,6 +56,26 @@ class MarkEditsTest {
                 .orElseThrow();
         assertThat(line.drawn()).isEqualTo(LineKind.CUTTING);
         assertThat(line.allowance()).isEqualTo(10);
+    }
+
+    @Test
+    void aPieceThatComesOnTheFoldHasItsCentreLineThere() throws Exception {
+        Pattern pattern = marked();
+        Piece back = pattern.piece("Back").orElseThrow();
+        String centre = back.edges().stream()
+                .filter(e -> e.role() == EdgeRole.CENTRE)
+                .findFirst()
+                .orElseThrow()
+                .name();
+        Pattern folded = PieceEdits.cut(pattern, back.id(), "1", true);
+        assertThat(folded.piece("Back").flatMap(p -> p.edge(centre)).map(Edge::role))
+                .contains(EdgeRole.FOLD);
+        assertThat(PieceEdits.cut(folded, back.id(), "2", true).piece("Back").flatMap(p -> p.edge(centre)))
+                .as("only the number changes")
+                .map(Edge::role)
+                .contains(EdgeRole.FOLD);
+        assertThat(PieceEdits.cut(folded, back.id(), String.valueOf(back.times()), false))
+                .isEqualTo(pattern);
     }
 
     @Test
