@@ -75,7 +75,8 @@ class OneSideAlikeTest {
                 }
             }
             assertThat(changed).isPositive();
-            assertThat(TruingPropertiesTest.apart(drawn(Retrace.to(one, 0)), drawn(skirt)))
+            assertThat(Worst.apart(
+                            drawn(Retrace.to(one, 0)).outline(), drawn(skirt).outline()))
                     .isLessThan(1e-6);
         }
     }

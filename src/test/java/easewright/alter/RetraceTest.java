@@ -99,7 +99,7 @@ class RetraceTest {
                 for (int i = 0; i < was.pieces().size(); i++) {
                     Piece one = back.pieces().get(i);
                     Piece other = was.pieces().get(i);
-                    off = Math.max(off, TruingPropertiesTest.apart(one, other));
+                    off = Math.max(off, Worst.apart(one.outline(), other.outline()));
                     off = Math.max(off, apart(places(one), places(other)));
                     for (int k = 0; k < one.riders().size(); k++) {
                         beside.meet(
@@ -161,11 +161,11 @@ class RetraceTest {
                 .apply(first)
                 .pattern();
         Pattern back = new Replay(folded, List.of()).to(Step.course(first));
-        assertThat(TruingPropertiesTest.apart(
-                        back.pieces().get(0), first.pieces().get(0)))
+        assertThat(Worst.apart(
+                        back.pieces().get(0).outline(), first.pieces().get(0).outline()))
                 .isLessThan(1e-6);
-        assertThat(TruingPropertiesTest.apart(
-                        first.pieces().get(0), back.pieces().get(0)))
+        assertThat(Worst.apart(
+                        first.pieces().get(0).outline(), back.pieces().get(0).outline()))
                 .isLessThan(1e-6);
     }
 

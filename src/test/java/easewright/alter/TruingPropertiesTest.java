@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import easewright.geom.Curve;
 import easewright.geom.Outline;
 import easewright.geom.Point;
-import easewright.geom.Segment;
 import easewright.measure.Measures;
 import easewright.pattern.Edge;
 import easewright.pattern.EdgeRef;
@@ -99,7 +98,11 @@ class TruingPropertiesTest {
                         .apply(after)
                         .pattern();
                 for (int i = 0; i < 2; i++) {
-                    ways.meet(seed, apart(back.pieces().get(i), before.pieces().get(i)));
+                    ways.meet(
+                            seed,
+                            Worst.apart(
+                                    back.pieces().get(i).outline(),
+                                    before.pieces().get(i).outline()));
                 }
             }
         }
@@ -109,16 +112,6 @@ class TruingPropertiesTest {
         girths.within(0.01);
         ways.within(1e-6);
         assertThat(done).as("of %d, refused %s", all, refused).isGreaterThan((int) (0.92 * all));
-    }
-
-    static double apart(Piece one, Piece other) {
-        double most = 0;
-        for (Segment s : one.outline().segments()) {
-            for (int i = 0; i < 8; i++) {
-                most = Math.max(most, other.outline().nearest(s.at(i / 8.0)).distance());
-            }
-        }
-        return most;
     }
 
     /** After a truing the cutting line beside a stitching line is as parallel to it as it was drawn. */

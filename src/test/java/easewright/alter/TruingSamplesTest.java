@@ -1,6 +1,5 @@
 package easewright.alter;
 
-import static easewright.alter.TruingTest.apart;
 import static easewright.alter.TruingTest.assertGone;
 import static easewright.alter.TruingTest.sample;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -59,7 +58,9 @@ class TruingSamplesTest {
             Pattern back = again.opposite().orElseThrow().apply(after).pattern();
             for (int i = 0; i < before.pieces().size(); i++) {
                 assertThat(twice.pieces().get(i)).isEqualTo(after.pieces().get(i));
-                assertThat(apart(back.pieces().get(i), before.pieces().get(i)))
+                assertThat(Worst.apart(
+                                back.pieces().get(i).outline(),
+                                before.pieces().get(i).outline()))
                         .as("%s", proposal.truing().target())
                         .isLessThan(1e-6);
             }
@@ -112,7 +113,9 @@ class TruingSamplesTest {
                         .orElseThrow()
                         .apply(after)
                         .pattern();
-                assertThat(apart(back.pieces().get(0), before.pieces().get(0)))
+                assertThat(Worst.apart(
+                                back.pieces().get(0).outline(),
+                                before.pieces().get(0).outline()))
                         .as("seed %d", seed)
                         .isLessThan(1e-6);
             }

@@ -47,16 +47,6 @@ class TruingTest {
                         && p.truing().target().equals(proposal.truing().target()));
     }
 
-    static double apart(Piece one, Piece other) {
-        double most = 0;
-        for (Segment s : one.outline().segments()) {
-            for (int i = 0; i < 8; i++) {
-                most = Math.max(most, other.outline().nearest(s.at(i / 8.0)).distance());
-            }
-        }
-        return most;
-    }
-
     /** Half a skirt whose waist leaves the side by one angle and the fold by another, degrees. */
     private static Piece half(String id, double atSide, double atFold) {
         double foldDip = 200 / 3.0 * Math.tan(Math.toRadians(atFold - 90));
