@@ -141,6 +141,14 @@ final class MarkValues {
                 name, text.isEmpty() ? Optional.empty() : understood(name, text, MarkWords.value(type, text.get())));
     }
 
+    /** Holds where a mark is written without content: what is inside all the same would be lost when it is written. */
+    void requireEmpty() throws Damage {
+        if (!node.children().isEmpty()) {
+            throw new Damage(
+                    "mark-content", Map.of("content", node.children().get(0).name()));
+        }
+    }
+
     /** Attributes that nobody asked for. */
     List<String> unknown() {
         List<String> rest = new ArrayList<>(0);

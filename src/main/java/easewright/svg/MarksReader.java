@@ -28,6 +28,9 @@ import java.util.TreeMap;
 
 /** Reads the marks block against the drawing as it is now. */
 final class MarksReader implements MarksNotes.Reading {
+    /** Marks with nothing inside. The scale is written anew whatever it holds. */
+    private static final Set<String> EMPTY = Set.of("cloth", "garment", "level", "wish");
+
     private final Geometry drawn;
     private final MarksNotes notes = new MarksNotes();
     private final Set<String> seen = new HashSet<>();
@@ -137,6 +140,9 @@ final class MarksReader implements MarksNotes.Reading {
         boolean many = child.name().equals("change") || child.name().equals("set-aside");
         if (!many && !seen.add(child.name() + " " + v.called())) {
             throw new MarkValues.Damage("mark-twice", Map.of());
+        }
+        if (EMPTY.contains(child.name())) {
+            v.requireEmpty();
         }
         switch (child.name()) {
             case "scale" -> checkScale(v);
@@ -259,6 +265,7 @@ final class MarksReader implements MarksNotes.Reading {
     }
 
     private static void allAsked(MarkValues values) throws MarkValues.Damage {
+        values.requireEmpty();
         if (!values.unknown().isEmpty()) {
             throw new MarkValues.Damage(
                     "mark-content", Map.of("content", values.unknown().get(0)));

@@ -146,10 +146,7 @@ final class PieceMarksReader implements MarksNotes.Reading {
         if (!child.name().equals("notch") && !seen.add(child.name() + " " + v.called())) {
             throw new MarkValues.Damage("mark-twice", Map.of());
         }
-        if (!child.children().isEmpty()) {
-            throw new MarkValues.Damage(
-                    "mark-content", Map.of("content", child.children().get(0).name()));
-        }
+        v.requireEmpty();
         switch (child.name()) {
             case "edge" -> edge(v);
             case "at" -> level(v);

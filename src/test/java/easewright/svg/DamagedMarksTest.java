@@ -20,6 +20,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Marks that cannot be right, or cannot be written: nothing is lost, and it is said. */
 class DamagedMarksTest {
@@ -76,6 +77,22 @@ class DamagedMarksTest {
         if (!code.equals("mark-attribute-unknown")) {
             assertThat(codes(again)).containsOnlyOnce(code);
         }
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "cloth kind=\"knit\"",
+                "garment kind=\"skirt\"",
+                "level name=\"hip\"",
+                "wish level=\"hip\" ease=\"40\""
+            })
+    void whatOthersPutIntoAMarkStaysInTheFile(String mark) throws SvgProblem {
+        String filled = "<" + mark + "><more of=\"theirs\"/></" + mark.split(" ")[0] + ">";
+        SvgFile file = open("<metadata><marks xmlns='urn:easewright:marks:1'>" + filled + "</marks></metadata>");
+        assertThat(codes(file)).containsOnlyOnce("mark-content");
+        byte[] written = file.write(file.pattern().withWish("waist", 40));
+        assertThat(new String(written, StandardCharsets.UTF_8)).containsOnlyOnce(filled);
     }
 
     @Test
