@@ -223,7 +223,12 @@ class MarkingJourneyTest {
         assertThat(robot.lookup("#hint-bar .label").queryAs(Label.class).getText())
                 .contains("36.06")
                 .contains("50\u00a0cm");
-        robot.push(KeyCode.ESCAPE);
+        robot.clickOn("#unit-inch");
+        assertThat(robot.lookup("#hint-bar .label").queryAs(Label.class).getText())
+                .as("in the unit that is chosen")
+                .contains("11/16\u00a0in along")
+                .doesNotContain("cm");
+        robot.clickOn("#unit-cm").clickOn("#tool-stop");
         robot.interact(() -> app.files().save(folder.resolve("two-marked.svg")));
         until(Desk::isSaved);
         assertThat(SvgFile.read(folder.resolve("two-marked.svg")).pattern()).isEqualTo(desk().pattern());

@@ -2,9 +2,12 @@ package easewright.editor;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import easewright.editor.model.Desk;
 import easewright.editor.model.Settings;
+import easewright.pattern.Cloth;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.OptionalDouble;
 import javafx.scene.control.Labeled;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
@@ -62,5 +65,30 @@ class OwnTablesJourneyTest extends Journey {
         assertThat(line("hip").classes()).noneMatch(c -> c.word().equals("as I like it"));
         assertThat(Settings.read(kept).tables()).isEmpty();
         assertThat(file).exists();
+    }
+
+    @Test
+    void aTableForAnotherClothSaysSo(FxRobot robot) throws Exception {
+        Path bare = Files.writeString(
+                folder.resolve("bare.svg"),
+                "<svg xmlns='http://www.w3.org/2000/svg' width='300mm' height='300mm' viewBox='0 0 300 300'>"
+                        + "<path d='M50 50H250V250H50Z' fill='none' stroke='black'/></svg>");
+        robot.interact(() -> app.files().open(bare));
+        until(Desk::isOpen);
+        answers.tables.add(Files.writeString(
+                folder.resolve("mine.txt"),
+                "id: mine\ngarment: skirt\nlevel: hip\nunit: cm\nsource: my notebook\nstanding: common practice\n"
+                        + "band: as I like it | 4 | 6\n"));
+        press(robot, "#add-table");
+        assertThat(said(robot)).doesNotContain("Nothing of it");
+
+        robot.interact(() -> app.session()
+                .setCloth(new Cloth(
+                        true,
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty())));
+        assertThat(said(robot)).contains("Nothing of it is for this garment and cloth");
     }
 }

@@ -35,6 +35,11 @@ public final class HintBar extends HBox {
         marker.stateProperty().addListener((o, before, now) -> show());
         byKeys.onProperty().addListener(o -> show());
         session.picking().askProperty().addListener(o -> show());
+        session.deskProperty().addListener((o, before, now) -> {
+            if (before.unit() != now.unit()) {
+                show();
+            }
+        });
         show();
     }
 

@@ -171,7 +171,7 @@ public final class MarkHand {
             return false;
         }
         pointing = false;
-        double step = e.isShiftDown() ? 10 : 1;
+        double step = TableKeys.step(session.desk().unit(), e.isShiftDown());
         switch (e.getCode()) {
             case N -> marker.step(e.isShiftDown() ? -1 : 1);
             case ENTER, SPACE -> marker.click();

@@ -23,6 +23,8 @@ final class OwnTablesView extends VBox {
 
     private final Session session;
     private final Button add = new Button();
+    private Optional<OwnTables> shown = Optional.empty();
+    private List<String> said = List.of();
 
     OwnTablesView(Session session, Asking asking) {
         super(6);
@@ -37,7 +39,8 @@ final class OwnTablesView extends VBox {
         add.setOnAction(e -> asking.whichTable(folder()).ifPresent(this::read));
         session.ownTablesProperty().addListener((o, before, now) -> show(now));
         session.deskProperty().addListener((o, before, now) -> {
-            if (before.reading().sheet().garment() != now.reading().sheet().garment()) {
+            // Another garment or another cloth may have no use for a table.
+            if (before.reading() != now.reading()) {
                 show(session.ownTables());
             }
         });
@@ -56,13 +59,24 @@ final class OwnTablesView extends VBox {
         session.setOwnTables(session.ownTables().with(file));
     }
 
+    /** Rows are made anew only where they say something else: the keyboard may be in one. */
     private void show(OwnTables tables) {
+        List<String> now = tables.entries().stream()
+                .map(e -> TableWords.of(e, session.desk()))
+                .toList();
+        if (shown.filter(tables::equals).isPresent() && now.equals(said)) {
+            return;
+        }
+        shown = Optional.of(tables);
+        said = now;
         getChildren().clear();
-        tables.entries().forEach(entry -> getChildren().add(row(entry)));
+        for (int i = 0; i < now.size(); i++) {
+            getChildren().add(row(tables.entries().get(i), now.get(i)));
+        }
         getChildren().add(add);
     }
 
-    private VBox row(OwnTables.Entry entry) {
+    private VBox row(OwnTables.Entry entry, String holds) {
         Words words = session.desk().words();
         String file = entry.file().getFileName().toString();
         Label name = new Label(file);
@@ -78,11 +92,11 @@ final class OwnTablesView extends VBox {
         });
         HBox line = new HBox(6, name, again, remove);
         line.setAlignment(Pos.CENTER_LEFT);
-        Label said = new Label(TableWords.of(entry, session.desk()));
-        said.setWrapText(true);
-        said.getStyleClass().addAll("quiet", "table-said");
-        said.pseudoClassStateChanged(BAD, entry.problem().isPresent());
-        return new VBox(1, line, said);
+        Label text = new Label(holds);
+        text.setWrapText(true);
+        text.getStyleClass().addAll("quiet", "table-said");
+        text.pseudoClassStateChanged(BAD, entry.problem().isPresent());
+        return new VBox(1, line, text);
     }
 
     private static Button button(String what, String file, Words words) {

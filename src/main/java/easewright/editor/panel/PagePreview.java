@@ -10,7 +10,6 @@ import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
@@ -60,7 +59,7 @@ final class PagePreview extends BorderPane {
         button.setGraphic(Icons.of(icon));
         button.getStyleClass().add("flat");
         button.setAccessibleText(words.of(key));
-        button.setTooltip(new Tooltip(words.of(key)));
+        Hints.on(button, words.of(key));
         button.setOnAction(e -> show(page + by));
     }
 

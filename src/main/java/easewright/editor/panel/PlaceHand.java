@@ -57,7 +57,7 @@ final class PlaceHand {
         if (!isAsked() || e.isShortcutDown() || e.isAltDown()) {
             return false;
         }
-        double step = e.isShiftDown() ? 10 : 1;
+        double step = TableKeys.step(session.desk().unit(), e.isShiftDown());
         switch (e.getCode()) {
             case N -> next(e.isShiftDown() ? -1 : 1);
             case ENTER, SPACE -> {

@@ -18,7 +18,6 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
@@ -49,7 +48,7 @@ final class PrintOptions extends VBox {
         desk.pattern().pieces().forEach(p -> print.getChildren().add(piece(p)));
         CheckBox oneWay = new CheckBox(words.of("editor.print.one-way"));
         oneWay.setId("print-one-way");
-        oneWay.setTooltip(new Tooltip(words.of("editor.print.one-way.hint")));
+        Hints.on(oneWay, words.of("editor.print.one-way.hint"));
         oneWay.setOnAction(e -> choose(c -> c.withCloth(c.clothWidth(), oneWay.isSelected())));
         report.getChildren()
                 .setAll(length("cloth", choice.clothWidth(), (c, mm) -> c.withCloth(mm, c.oneWay())), oneWay);
@@ -116,7 +115,7 @@ final class PrintOptions extends VBox {
     private ToggleButton kind(ToggleGroup group, String name, boolean isReport) {
         ToggleButton button = new ToggleButton(words.of("editor.print.kind." + name));
         button.setId("print-kind-" + name);
-        button.setTooltip(new Tooltip(words.of("editor.print.kind." + name + ".hint")));
+        Hints.on(button, words.of("editor.print.kind." + name + ".hint"));
         button.setToggleGroup(group);
         button.setOnAction(e -> choose(c -> c.withReport(isReport)));
         return button;
@@ -139,7 +138,7 @@ final class PrintOptions extends VBox {
             }
         });
         box.setValue(choice.surface());
-        box.setTooltip(new Tooltip(words.of("editor.print.surface.hint")));
+        Hints.on(box, words.of("editor.print.surface.hint"));
         box.setAccessibleText(words.of("editor.print.surface.hint"));
         box.valueProperty().addListener((o, was, is) -> choose(c -> c.withSurface(is)));
         return box;

@@ -21,7 +21,6 @@ import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
-import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
@@ -86,7 +85,7 @@ public final class PrintPanel {
         button.setId(id);
         button.setText(words.of(key));
         button.setMinWidth(Region.USE_PREF_SIZE);
-        button.setTooltip(new Tooltip(words.of(key + ".hint")));
+        Hints.on(button, words.of(key + ".hint"));
         button.setOnAction(e -> act.run());
     }
 

@@ -47,10 +47,14 @@ final class TableKeys {
         e.consume();
     }
 
-    /** One step of the girth: 1 mm or 1/16 in, ten or eight times as much with shift. */
+    /** What an arrow moves by, mm: 1 mm or 1/16 in, ten or eight times as much with shift. */
+    static double step(LengthUnit unit, boolean far) {
+        return unit == LengthUnit.INCH ? 25.4 / 16 * (far ? 8 : 1) : far ? 10 : 1;
+    }
+
+    /** One step of the girth. */
     private static void pull(Session session, int sign, boolean far) {
-        boolean inches = session.desk().unit() == LengthUnit.INCH;
-        double step = inches ? 25.4 / 16 * (far ? 8 : 1) : far ? 10 : 1;
+        double step = step(session.desk().unit(), far);
         session.desk().wanted().ifPresent(w -> session.want(stepped(w, sign * step)));
     }
 
