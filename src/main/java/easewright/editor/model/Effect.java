@@ -250,7 +250,7 @@ public record Effect(List<Line> lines) {
                 "to", now.first() - now.second());
         String said = words.of(
                 now.mate().declaredEase() == 0 ? "editor.effect.drifted" : "editor.effect.ease-drifted", values);
-        // Where one side alone changed, a change to match is offered once this one is kept.
+        // Where one side alone changed, what could match it is looked for once this one is kept.
         return both ? said : said + " " + words.of("editor.effect.match");
     }
 
