@@ -88,9 +88,9 @@ final class EaseListing {
         String cloth = words.of(reading.pattern().cloth().knit() ? "ease.cloth.knit" : "ease.cloth.woven");
         String key = garment.isEmpty()
                 ? "ease.garment.unknown"
-                : garmentGiven
-                        ? "ease.garment.stated"
-                        : reading.pattern().garment().isEmpty() ? "ease.garment.by-marks" : "ease.garment.by-file";
+                : reading.pattern().garment().isEmpty()
+                        ? "ease.garment.by-marks"
+                        : garmentGiven ? "ease.garment.stated" : "ease.garment.by-file";
         return words.of(key, Map.of("garment", garment, "cloth", cloth));
     }
 

@@ -30,6 +30,11 @@ class GarmentOptionTest {
         assertThat(Run.of("ease", out, "--garment", "coat").out())
                 .contains("coat, as you say")
                 .doesNotContain("(jacket)");
+        // Nothing said: the marks tell, whatever is in the file.
+        assertThat(Run.of("ease", out, "--garment", "").out())
+                .contains("dress")
+                .doesNotContain("as you say")
+                .doesNotContain("as the file says");
         assertThat(Run.of("ease", out, "--garment", "any garment").out()).doesNotContain("publishers");
     }
 
