@@ -69,9 +69,7 @@ final class LevelLines {
      */
     private void alongWaists() {
         for (Piece piece : sheet.pattern().pieces()) {
-            List<Edge> waists = piece.edges().stream()
-                    .filter(e -> e.role() == EdgeRole.WAIST)
-                    .toList();
+            List<Edge> waists = waists(piece);
             boolean shaped = piece.edges().stream()
                     .anyMatch(e ->
                             e.role() != EdgeRole.WAIST && (e.role() == EdgeRole.HEM || e.role() == EdgeRole.SHOULDER));
@@ -86,16 +84,19 @@ final class LevelLines {
         }
     }
 
+    private static List<Edge> waists(Piece piece) {
+        return piece.edges().stream().filter(e -> e.role() == EdgeRole.WAIST).toList();
+    }
+
     private static boolean isBodice(Piece piece) {
         return piece.edges().stream().anyMatch(e -> e.role() == EdgeRole.SHOULDER || e.role() == EdgeRole.ARMHOLE);
     }
 
-    /** Whether pieces of that size hang from a waist of their own. */
+    /** Whether pieces of that size hang from a waist of their own, on which the level can be laid. */
     private boolean hasSkirt(Optional<String> size) {
         return sheet.pattern().pieces().stream()
                 .filter(p -> p.size().equals(size) && !isBodice(p))
-                .anyMatch(p -> p.edges().stream().anyMatch(e -> e.role() == EdgeRole.WAIST)
-                        && p.edges().stream().anyMatch(e -> e.role() == EdgeRole.HEM));
+                .anyMatch(p -> waists(p).size() == 1 && p.edges().stream().anyMatch(e -> e.role() == EdgeRole.HEM));
     }
 
     private void alongWrists() {

@@ -17,6 +17,7 @@ import easewright.pattern.Rider;
 import easewright.svg.SvgFile;
 import easewright.svg.SvgProblem;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -87,6 +88,32 @@ class OtherSheetsTest {
                 .filteredOn(r -> r.kind() == Rider.Kind.ATTACHED)
                 .hasSize(1);
         assertThat(dress.mates()).extracting(Mate::name).contains("side seam", "shoulder");
+    }
+
+    /** On a waist in two parts no level is laid; the bodice above it then tells the girth. */
+    @Test
+    void aBodiceCountsAboveASkirtWhoseWaistIsNotMeasured() throws SvgProblem {
+        Pattern dress = on(WaistedDress.DRAWN, Set.of()).outcome().withLevels(List.of());
+        List<Piece> parted = new ArrayList<>();
+        for (Piece piece : dress.pieces()) {
+            List<Edge> edges = new ArrayList<>(piece.edges());
+            if (piece.name().startsWith("Skirt")) {
+                edges.add(Edge.of(
+                        "waist two",
+                        EdgeRole.WAIST,
+                        edges.get(0).from(),
+                        edges.get(0).to()));
+            }
+            parted.add(piece.withLevels(List.of()).withEdges(edges));
+        }
+        Pattern found = dress.withPieces(parted);
+        for (Suggestion each : LevelLines.find(new Sheet(found, List.of(), List.of()))) {
+            found = each.apply(found);
+        }
+        assertThat(found.pieces())
+                .filteredOn(p -> p.level("waist").filter(LevelMark::counts).isPresent())
+                .extracting(Piece::name)
+                .containsExactlyInAnyOrder("Bodice front", "Bodice back");
     }
 
     @Test
