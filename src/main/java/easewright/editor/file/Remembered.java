@@ -5,6 +5,7 @@ import easewright.editor.model.Settings;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /** What is remembered from one time to the next: how lengths are written, light or dark, files opened lately, ease tables. */
 final class Remembered {
@@ -20,20 +21,24 @@ final class Remembered {
     }
 
     void see(Desk desk) {
-        put(settings.withUnit(desk.unit()).withDark(desk.dark()));
+        if (desk.unit() != settings.unit() || desk.dark() != settings.dark()) {
+            put(s -> s.withUnit(desk.unit()).withDark(desk.dark()));
+        }
     }
 
     void tables(List<Path> own) {
-        put(settings.withTables(own));
+        put(s -> s.withTables(own));
     }
 
     void used(Path file) {
-        put(settings.withRecent(file));
+        put(s -> s.withRecent(file));
     }
 
-    private void put(Settings now) {
-        if (!now.equals(settings)) {
-            settings = now;
+    /** Changes what is kept now: another window may have put something there since this one was opened. */
+    private void put(UnaryOperator<Settings> change) {
+        Settings kept = Settings.isKept(folder) ? Settings.read(folder) : settings;
+        settings = change.apply(kept);
+        if (!settings.equals(kept)) {
             settings.write(folder);
         }
     }

@@ -35,8 +35,17 @@ public record Settings(LengthUnit unit, boolean dark, List<Path> recent, List<Pa
         return base.resolve("easewright");
     }
 
+    /** Whether there is anything to read. */
+    public static boolean isKept(Path folder) {
+        return Files.isReadable(file(folder));
+    }
+
+    private static Path file(Path folder) {
+        return folder.resolve("settings.properties");
+    }
+
     public static Settings read(Path folder) {
-        Path file = folder.resolve("settings.properties");
+        Path file = file(folder);
         Properties kept = new Properties();
         try (InputStream in = Files.newInputStream(file)) {
             kept.load(in);
@@ -83,7 +92,7 @@ public record Settings(LengthUnit unit, boolean dark, List<Path> recent, List<Pa
                 try (OutputStream out = Files.newOutputStream(fresh)) {
                     kept.store(out, null);
                 }
-                Files.move(fresh, folder.resolve("settings.properties"), StandardCopyOption.REPLACE_EXISTING);
+                Files.move(fresh, file(folder), StandardCopyOption.REPLACE_EXISTING);
             } finally {
                 Files.deleteIfExists(fresh);
             }
