@@ -34,14 +34,18 @@ final class SewnCopy {
     /** The same of some of the pieces only, called by id or name. */
     static Pattern of(Pattern pattern, GarmentMeasures measures, Set<String> pieces) {
         List<Piece> sewn = new ArrayList<>();
+        boolean any = false;
         for (Piece drawn : pattern.pieces()) {
             boolean meant = drawn.drawn() == LineKind.CUTTING
                     && (pieces.contains(drawn.id())
                             || pieces.contains(drawn.name())
                             || pieces.contains(drawn.plainName()));
-            sewn.add(meant ? measures.piece(drawn.id()).map(m -> of(m.stitch())).orElse(drawn) : drawn);
+            Piece copy =
+                    meant ? measures.piece(drawn.id()).map(m -> of(m.stitch())).orElse(drawn) : drawn;
+            any |= copy != drawn;
+            sewn.add(copy);
         }
-        return sewn.equals(pattern.pieces()) ? pattern : pattern.withPieces(sewn);
+        return any ? pattern.withPieces(sewn) : pattern;
     }
 
     /**

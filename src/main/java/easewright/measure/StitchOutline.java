@@ -15,6 +15,8 @@ import easewright.topology.Meeting;
 import easewright.topology.Overlap;
 import easewright.topology.Validity;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -37,8 +39,8 @@ public final class StitchOutline {
     /** Marks are asked for again and again, by several at once. */
     private final Map<Point, Place> places = new ConcurrentHashMap<>();
 
-    /** By their marks; a mark may be laid again when its level has become another. */
-    private final Map<LevelMark, PieceTape.Laid> levels = new ConcurrentHashMap<>();
+    /** By their marks, which are the same objects as long as the piece is; a mark may be laid again at another level. */
+    private final Map<LevelMark, PieceTape.Laid> levels = Collections.synchronizedMap(new IdentityHashMap<>());
 
     private volatile List<Meeting> meetings;
 
@@ -105,7 +107,7 @@ public final class StitchOutline {
     /** What is known of a level across this piece, or else is found so. */
     PieceTape.Laid laid(LevelMark mark, Level level, Supplier<PieceTape.Laid> found) {
         PieceTape.Laid known = levels.get(mark);
-        if (known == null || !known.level().equals(level)) {
+        if (known == null || (known.level() != level && !known.level().equals(level))) {
             known = found.get();
             levels.put(mark, known);
         }
