@@ -67,6 +67,9 @@ final class Sheets {
      * The same with the sizes so far apart, mm; a little, and they lie over each other as they do on a printed sheet.
      */
     static byte[] nest(int pieces, double row) throws SvgProblem {
+        if (pieces < PER_SIZE || pieces % PER_SIZE != 0) {
+            throw new IllegalArgumentException("Pieces come in sizes of " + PER_SIZE + ", not " + pieces);
+        }
         List<Piece> all = new ArrayList<>();
         for (int size = 0; size < pieces / PER_SIZE; size++) {
             for (Recipe recipe : Recipe.all()) {
@@ -88,8 +91,16 @@ final class Sheets {
         return drawing(Gores.skirt(1, 8, LineKind.STITCHING).withMates(List.of()).withPieces(all));
     }
 
-    /** Writes a nest of so many pieces to a file, to be opened in the window; a third argument says how far apart. */
+    /**
+     * Writes a nest of so many pieces to a file, to be opened in the window; a third argument says how far apart. Or
+     * {@code gores}, segments in all, and a file: the skirt of twelve gores.
+     */
     public static void main(String[] args) throws SvgProblem, IOException {
+        if (args[0].equals("gores")) {
+            Pattern gores = Gores.skirt(12, Integer.parseInt(args[1]), LineKind.STITCHING);
+            Files.write(Path.of(args[2]), drawing(gores));
+            return;
+        }
         double row = args.length > 2 ? Double.parseDouble(args[2]) : ROW;
         Files.write(Path.of(args[1]), nest(Integer.parseInt(args[0]), row));
     }

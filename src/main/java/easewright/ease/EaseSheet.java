@@ -25,13 +25,15 @@ public final class EaseSheet {
     private final Garment garment;
     private final List<EaseLine> lines;
     private final List<Finding> findings;
-    private final Optional<StretchSaid> stretch;
+    private final Cloth cloth;
+    private final EaseTables tables;
 
-    private EaseSheet(Garment garment, List<EaseLine> lines, List<Finding> findings, Optional<StretchSaid> stretch) {
+    private EaseSheet(Garment garment, List<EaseLine> lines, List<Finding> findings, Cloth cloth, EaseTables tables) {
         this.garment = garment;
         this.lines = List.copyOf(lines);
         this.findings = List.copyOf(findings);
-        this.stretch = stretch;
+        this.cloth = cloth;
+        this.tables = tables;
     }
 
     /**
@@ -76,11 +78,7 @@ public final class EaseSheet {
         if (tablesLeftOut) {
             findings.add(Finding.of("woven-tables-left-out", Severity.NOTE, ""));
         }
-        Cloth cloth = pattern.cloth();
-        Optional<StretchSaid> stretch = cloth.knit() && cloth.across().isPresent()
-                ? Optional.of(StretchSaid.of(cloth.across().getAsDouble(), tables))
-                : Optional.empty();
-        return new EaseSheet(garment, lines, findings, stretch);
+        return new EaseSheet(garment, lines, findings, pattern.cloth(), tables);
     }
 
     /** What it was judged as. */
@@ -95,7 +93,9 @@ public final class EaseSheet {
 
     /** What sources say of the cloth, where it is a knit whose stretch is known. */
     public Optional<StretchSaid> stretch() {
-        return stretch;
+        return cloth.knit() && cloth.across().isPresent()
+                ? Optional.of(StretchSaid.of(cloth.across().getAsDouble(), tables))
+                : Optional.empty();
     }
 
     public List<Finding> findings() {

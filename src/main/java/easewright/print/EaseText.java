@@ -6,6 +6,7 @@ import easewright.ease.EaseLine;
 import easewright.ease.EaseSheet;
 import easewright.ease.Garment;
 import easewright.ease.Minimum;
+import easewright.ease.StretchSaid;
 import easewright.measure.Girth;
 import easewright.measure.MateWalk;
 import easewright.text.LengthUnit;
@@ -14,6 +15,7 @@ import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The ease sheet in words. A class word never stands without the number, the table and its source. */
@@ -81,8 +83,9 @@ public final class EaseText {
         for (Minimum each : line.minimums()) {
             told.add(minimumWords(each) + " " + notes.mark(each.source(), each.standing(), level));
         }
-        if (sheet.stretch().isPresent()) {
-            told.addAll(stretch(notes, level).level(sheet.stretch().get(), line));
+        Optional<StretchSaid> stretch = sheet.stretch();
+        if (stretch.isPresent()) {
+            told.addAll(stretch(notes, level).level(stretch.get(), line));
             return told;
         }
         line.stretchNeeded().stream()

@@ -2,9 +2,11 @@ package easewright.editor.model;
 
 import easewright.ease.EaseLine;
 import easewright.ease.EaseSheet;
+import easewright.ease.StretchSaid;
 import easewright.print.EaseText;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The ease sheet as it is shown.
@@ -22,10 +24,11 @@ public record EasePage(List<EaseRow> rows, EaseFoot foot, boolean nearlyMet) {
         Reading reading = desk.shownReading();
         EaseSheet sheet = reading.sheet();
         boolean certain = sheet.garment().words().size() == 1;
+        Optional<StretchSaid> stretch = sheet.stretch();
         EaseFoot foot = new EaseFoot();
         List<EaseRow> rows = new ArrayList<>();
         for (EaseLine line : sheet.lines()) {
-            rows.add(EaseRow.of(line, desk.words(), certain, sheet.stretch(), foot)
+            rows.add(EaseRow.of(line, desk.words(), certain, stretch, foot)
                     .withSizes(reading.wishes().said(line.level().name(), desk.words())));
         }
         return new EasePage(rows, foot, EaseText.nearlyMet(sheet));
