@@ -149,14 +149,20 @@ class RetraceTest {
         return most;
     }
 
+    private static Piece square() {
+        return Cloths.square("cloth", 120 / Cloths.INCH, EdgeRole.WAIST, EdgeRole.CENTRE);
+    }
+
+    private static Pattern lengthened(Piece piece) throws Refusal {
+        return new EdgeLength(EdgeRef.of("cloth", "top"), 6, EdgeLength.Manner.AT_ENDS, true)
+                .apply(Cloths.pattern(List.of(), piece))
+                .pattern();
+    }
+
     /** A cloth folded away by a slash is kept with the drawing: taking the slash back brings it again. */
     @Test
     void whatASlashFoldedAwayIsThereAgain() throws Exception {
-        Piece square = Cloths.square("cloth", 120 / Cloths.INCH, EdgeRole.WAIST, EdgeRole.CENTRE);
-        Pattern before = Cloths.pattern(List.of(), square);
-        Pattern first = new EdgeLength(EdgeRef.of("cloth", "top"), 6, EdgeLength.Manner.AT_ENDS, true)
-                .apply(before)
-                .pattern();
+        Pattern first = lengthened(square());
         Pattern folded = new HingedSlash("cloth", new Point(100, 0), new Point(120, 120), -8, new Point(200, 60), true)
                 .apply(first)
                 .pattern();
@@ -172,12 +178,8 @@ class RetraceTest {
     /** A file may keep an outline of which no change tells any more. */
     @Test
     void anOutlineThatWasKeptComesBackWithoutAnyRecordedChange() throws Refusal {
-        Piece square = Cloths.square("cloth", 120 / Cloths.INCH, EdgeRole.WAIST, EdgeRole.CENTRE);
-        Pattern before = Cloths.pattern(List.of(), square);
-        Pattern changed = new EdgeLength(EdgeRef.of("cloth", "top"), 6, EdgeLength.Manner.AT_ENDS, true)
-                .apply(before)
-                .pattern();
-        Pattern forgotten = changed.withChanges(List.of());
+        Piece square = square();
+        Pattern forgotten = lengthened(square).withChanges(List.of());
         assertThat(forgotten.pieces().get(0).outline()).isNotEqualTo(square.outline());
         Piece back = Retrace.to(forgotten, 0).pieces().get(0);
         assertThat(back.outline()).isEqualTo(square.outline());

@@ -32,6 +32,12 @@ class FilesJourneyTest extends Journey {
         return Files.write(folder.resolve(name), sample.read().bytes());
     }
 
+    private void widen(FxRobot robot, Path file) throws Exception {
+        robot.interact(() -> app.files().open(file));
+        until(Desk::isOpen);
+        widen(robot);
+    }
+
     private void widen(FxRobot robot) throws Exception {
         robot.clickOn("#ease-hip .level-name");
         write(robot, "#amount", "2 cm");
@@ -90,9 +96,7 @@ class FilesJourneyTest extends Journey {
     @Test
     void theSameFileOpenedAgainIsTheOneSavedFirst(FxRobot robot) throws Exception {
         Path file = skirt("again.svg");
-        robot.interact(() -> app.files().open(file));
-        until(Desk::isOpen);
-        widen(robot);
+        widen(robot, file);
         answers.leave.add(Asking.Leave.SAVE_FIRST);
         robot.interact(() -> app.files().open(file));
         until(d -> d.isSaved() && !d.history().canUndo());
@@ -122,9 +126,7 @@ class FilesJourneyTest extends Journey {
     @Test
     void aFileThatAnotherProgramChangedIsNotReplacedUnasked(FxRobot robot) throws Exception {
         Path file = skirt("shared.svg");
-        robot.interact(() -> app.files().open(file));
-        until(Desk::isOpen);
-        widen(robot);
+        widen(robot, file);
         Files.writeString(file, "<!-- by another program -->", StandardOpenOption.APPEND);
         byte[] theirs = Files.readAllBytes(file);
         robot.interact(() -> app.files().lookAgain());
@@ -149,9 +151,7 @@ class FilesJourneyTest extends Journey {
     @Test
     void replacedWhereTheUserSaysSo(FxRobot robot) throws Exception {
         Path file = skirt("replaced.svg");
-        robot.interact(() -> app.files().open(file));
-        until(Desk::isOpen);
-        widen(robot);
+        widen(robot, file);
         Files.writeString(file, "something else");
         answers.meanwhile.add(Asking.Meanwhile.REPLACE);
         robot.clickOn("#save");

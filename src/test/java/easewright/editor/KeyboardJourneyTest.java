@@ -48,10 +48,7 @@ class KeyboardJourneyTest extends Journey {
 
     @Test
     void fromTheStartToASavedFile(FxRobot robot) throws Exception {
-        WaitForAsyncUtils.waitForFxEvents();
-        tabTo(robot, "sample-skirt");
-        robot.push(KeyCode.SPACE);
-        until(Desk::isOpen);
+        openTheSkirtByKey(robot);
 
         tabTo(robot, "body-hip");
         type(robot, "98,5 cm");
@@ -140,13 +137,17 @@ class KeyboardJourneyTest extends Journey {
         tabTo(robot, "body-waist");
     }
 
-    /** What is done by key may take away or make anew what the key was pressed on: the keys stay there all the same. */
-    @Test
-    void theKeysStayWhereTheWorkIs(FxRobot robot) throws Exception {
+    private void openTheSkirtByKey(FxRobot robot) throws Exception {
         WaitForAsyncUtils.waitForFxEvents();
         tabTo(robot, "sample-skirt");
         robot.push(KeyCode.SPACE);
         until(Desk::isOpen);
+    }
+
+    /** What is done by key may take away or make anew what the key was pressed on: the keys stay there all the same. */
+    @Test
+    void theKeysStayWhereTheWorkIs(FxRobot robot) throws Exception {
+        openTheSkirtByKey(robot);
 
         // Arrow keys in a choice do what a press does, and a second press on what is chosen changes nothing.
         tabTo(robot, "here-level");
@@ -217,10 +218,7 @@ class KeyboardJourneyTest extends Journey {
     /** A way that asks for a place on the table is answered there by key as well. */
     @Test
     void aCutIsShownByKey(FxRobot robot) throws Exception {
-        WaitForAsyncUtils.waitForFxEvents();
-        tabTo(robot, "sample-skirt");
-        robot.push(KeyCode.SPACE);
-        until(Desk::isOpen);
+        openTheSkirtByKey(robot);
         tabTo(robot, "here-level");
         robot.write("h");
         tabTo(robot, "way");

@@ -107,20 +107,20 @@ public final class Dialogs implements Asking {
 
     @Override
     public Meanwhile changedMeanwhile(String file) {
-        Map<Meanwhile, ButtonType> answers = new LinkedHashMap<>();
-        answers.put(Meanwhile.OTHER_NAME, button("editor.meanwhile.other", ButtonBar.ButtonData.YES));
-        answers.put(Meanwhile.REPLACE, button("editor.meanwhile.replace", ButtonBar.ButtonData.LEFT));
-        answers.put(Meanwhile.STAY, button("editor.meanwhile.stay", ButtonBar.ButtonData.CANCEL_CLOSE));
-        return ask("editor.meanwhile", Map.of("file", file), answers, Meanwhile.STAY);
+        return replacing("editor.meanwhile", "editor.meanwhile.other", file);
     }
 
     /** What to do where a file is there that the user has not been asked about. */
     private Meanwhile there(String file) {
+        return replacing("editor.there", "editor.there.other", file);
+    }
+
+    private Meanwhile replacing(String question, String other, String file) {
         Map<Meanwhile, ButtonType> answers = new LinkedHashMap<>();
-        answers.put(Meanwhile.OTHER_NAME, button("editor.there.other", ButtonBar.ButtonData.YES));
+        answers.put(Meanwhile.OTHER_NAME, button(other, ButtonBar.ButtonData.YES));
         answers.put(Meanwhile.REPLACE, button("editor.meanwhile.replace", ButtonBar.ButtonData.LEFT));
         answers.put(Meanwhile.STAY, button("editor.meanwhile.stay", ButtonBar.ButtonData.CANCEL_CLOSE));
-        return ask("editor.there", Map.of("file", file), answers, Meanwhile.STAY);
+        return ask(question, Map.of("file", file), answers, Meanwhile.STAY);
     }
 
     @Override
