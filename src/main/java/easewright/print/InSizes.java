@@ -150,16 +150,21 @@ public record InSizes(List<Finding> findings, Finding plain, List<String> sizes,
             return plain;
         }
 
-        /** Without a name that is part of a longer word. */
+        /** Wherever the name stands, but not as a part of a longer word. */
         private static String replaced(String text, String name, String by) {
-            int at = text.indexOf(name);
-            if (at < 0 || name.equals(by)) {
-                return text;
+            StringBuilder said = new StringBuilder();
+            int done = 0;
+            for (int at = text.indexOf(name); at >= 0; ) {
+                int end = at + name.length();
+                boolean whole = (at == 0 || !Character.isLetterOrDigit(text.charAt(at - 1)))
+                        && (end == text.length() || !Character.isLetterOrDigit(text.charAt(end)));
+                if (whole) {
+                    said.append(text, done, at).append(by);
+                    done = end;
+                }
+                at = text.indexOf(name, whole ? end : at + 1);
             }
-            int end = at + name.length();
-            boolean whole = (at == 0 || !Character.isLetterOrDigit(text.charAt(at - 1)))
-                    && (end == text.length() || !Character.isLetterOrDigit(text.charAt(end)));
-            return whole ? text.substring(0, at) + by + text.substring(end) : text;
+            return said.append(text, done, text.length()).toString();
         }
     }
 }

@@ -85,6 +85,22 @@ class InSizesTest {
                 .startsWith("In all sizes: Edge \"side\" of Front moves by");
     }
 
+    /** A seam of a piece to itself, or a name that first stands in a longer word. */
+    @Test
+    void theSizeIsLeftOutWhereverANameStandsInAText() {
+        assertThat(told(
+                        nest("10", "12"),
+                        small("Front 10 to Front 10", 70),
+                        small("Front 12 to Front 12", 76),
+                        small("Front 102 by Front 10", 80),
+                        small("Front 102 by Front 12", 82)))
+                .satisfiesExactly(
+                        itself ->
+                                assertThat(itself).startsWith("In all sizes: At Front to Front the garment is 7 cm to"),
+                        other -> assertThat(other)
+                                .startsWith("In all sizes: At Front 102 by Front the garment is 8 cm to"));
+    }
+
     @Test
     void aSeamOfOneSizeIsToldWithIt() {
         Finding seam = Finding.of("mate-mismatch", Severity.FAULT, "")

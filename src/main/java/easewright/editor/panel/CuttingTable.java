@@ -111,7 +111,8 @@ public final class CuttingTable extends Region {
 
     /** Tells those who do not see the table where the keys are on it. */
     private void speak() {
-        String words = TableWords.spoken(session.desk(), places.words(), hand.flatMap(MarkHand::tool), holds.pointed());
+        String words =
+                CuttingTableWords.spoken(session.desk(), places.words(), hand.flatMap(MarkHand::tool), holds.pointed());
         if (!words.equals(getAccessibleText())) {
             setAccessibleText(words);
             notifyAccessibleAttributeChanged(AccessibleAttribute.TEXT);

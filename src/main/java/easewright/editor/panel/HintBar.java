@@ -72,9 +72,10 @@ public final class HintBar extends HBox {
             fill();
             Desk desk = session.desk();
             Words words = desk.words();
-            text.setText(asked.map(a -> TableWords.asked(desk, a)).orElseGet(() -> TableWords.tool(desk, state)));
+            text.setText(asked.map(a -> CuttingTableWords.asked(desk, a))
+                    .orElseGet(() -> CuttingTableWords.tool(desk, state)));
             if (byKeys.onProperty().get()) {
-                keys.setText(asked.isPresent() ? words.of("editor.tool.keys") : TableWords.keys(desk, state));
+                keys.setText(asked.isPresent() ? words.of("editor.tool.keys") : CuttingTableWords.keys(desk, state));
             }
             stop.setText(words.of("editor.tool.stop"));
             Hints.on(stop, words.of("editor.tool.stop.hint"));

@@ -1,9 +1,9 @@
 package easewright.editor.panel;
 
 import easewright.editor.file.Asking;
+import easewright.editor.model.OwnTableWords;
 import easewright.editor.model.OwnTables;
 import easewright.editor.model.Session;
-import easewright.editor.model.TableWords;
 import easewright.text.Words;
 import java.nio.file.Path;
 import java.util.List;
@@ -62,7 +62,7 @@ final class OwnTablesView extends VBox {
     /** Rows are made anew only where they say something else: the keyboard may be in one. */
     private void show(OwnTables tables) {
         List<String> now = tables.entries().stream()
-                .map(e -> TableWords.of(e, session.desk()))
+                .map(e -> OwnTableWords.of(e, session.desk()))
                 .toList();
         if (shown.filter(tables::equals).isPresent() && now.equals(said)) {
             return;

@@ -92,7 +92,7 @@ final class PlaceHand {
 
     /** What is asked for and where the hand is, in words, while there is a question. */
     Optional<String> words() {
-        return asked().map(a -> TableWords.asked(session.desk(), a)
+        return asked().map(a -> CuttingTableWords.asked(session.desk(), a)
                 + over.map(p -> " " + WayPlaces.text(session.desk(), p)).orElse(""));
     }
 

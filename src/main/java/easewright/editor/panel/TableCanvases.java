@@ -67,7 +67,7 @@ final class TableCanvases {
         LabelRoom room = TablePainter.paint(
                 ground.getGraphicsContext2D(), width, height, view, ink, scene, underlay, places.cuts());
         GraphicsContext above = overlay.getGraphicsContext2D();
-        OverlayPainter.paint(above, width, height, view, ink, grips, TableWords.amount(desk));
+        OverlayPainter.paint(above, width, height, view, ink, grips, CuttingTableWords.amount(desk));
         desk.pointed().ifPresent(p -> p.at().ifPresent(at -> PointPainter.paint(above, view, ink, at, p.lines())));
         places.paint(above, view, ink, room);
         hand.ifPresent(h -> {

@@ -48,7 +48,7 @@ class OwnTablesSessionTest {
     }
 
     private String said() {
-        return TableWords.of(session.ownTables().entries().get(0), session.desk());
+        return OwnTableWords.of(session.ownTables().entries().get(0), session.desk());
     }
 
     /** The sample skirt has 5 cm at the hip. */
@@ -97,7 +97,7 @@ class OwnTablesSessionTest {
                 .contains("mine.txt")
                 .contains("\"ell\"")
                 .contains("cm, in");
-        assertThat(TableWords.of(session.ownTables().entries().get(1), session.desk()))
+        assertThat(OwnTableWords.of(session.ownTables().entries().get(1), session.desk()))
                 .contains("lost.txt");
         Files.writeString(file, MINE);
         session.setOwnTables(session.ownTables().with(file));

@@ -14,8 +14,8 @@ import java.util.Map;
 import java.util.Set;
 
 /** What a table file of the user's own holds, in a sentence, or why it cannot be used. */
-public final class TableWords {
-    private TableWords() {}
+public final class OwnTableWords {
+    private OwnTableWords() {}
 
     public static String of(OwnTables.Entry entry, Desk desk) {
         Words words = desk.words();

@@ -12,8 +12,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /** What the table says: of the tool in hand, of the seam that the keys hold, or of itself. */
-final class TableWords {
-    private TableWords() {}
+final class CuttingTableWords {
+    private CuttingTableWords() {}
 
     /** What the next click does, or what was measured. */
     static String tool(Desk desk, MarkState state) {
