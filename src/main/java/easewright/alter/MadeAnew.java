@@ -1,19 +1,10 @@
 package easewright.alter;
 
-import easewright.geom.Cubic;
-import easewright.geom.Line;
-import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.geom.Segment;
 import easewright.pattern.ChangeNote;
-import easewright.pattern.Dart;
-import easewright.pattern.Edge;
-import easewright.pattern.Grain;
-import easewright.pattern.LevelMark;
-import easewright.pattern.Notch;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
-import easewright.pattern.Rider;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -26,9 +17,6 @@ import java.util.Optional;
  */
 final class MadeAnew {
     private static final int ROUNDS = 6;
-
-    /** A mark that comes to lie this near to a corner of the drawing lies in it, mm. */
-    private static final double IN_CORNER = 0.05;
 
     /** Where an outline turns by more than this it has a corner, radians. */
     private static final double BENDS = Math.toRadians(10);
@@ -79,7 +67,8 @@ final class MadeAnew {
     /** Edges mostly end in corners: with their ends, and the mouths of darts, in those that are near. */
     private static Piece inCorners(Piece piece) {
         List<Point> corners = new ArrayList<>();
-        List<Segment> segments = piece.outline().segments();
+        List<Segment> segments =
+                piece.outline().segments().stream().filter(Segment::hasLength).toList();
         for (int i = 0; i < segments.size(); i++) {
             Point in = segments.get((i + segments.size() - 1) % segments.size()).tangent(1);
             Point out = segments.get(i).tangent(0);
@@ -137,122 +126,11 @@ final class MadeAnew {
         for (Piece piece : drawn.pieces()) {
             Optional<Piece> is = again.piece(piece.id());
             Optional<Piece> wanted = now.piece(piece.id());
-            pieces.add(is.isPresent() && wanted.isPresent() ? corrected(piece, is.get(), wanted.get()) : piece);
+            pieces.add(
+                    is.isPresent() && wanted.isPresent()
+                            ? new Correction(piece, is.get(), wanted.get()).made()
+                            : piece);
         }
         return drawn.withPieces(pieces);
-    }
-
-    private static Piece corrected(Piece piece, Piece is, Piece wanted) {
-        Outline outline = piece.outline();
-        List<Edge> edges = new ArrayList<>();
-        for (int i = 0; i < piece.edges().size(); i++) {
-            Edge e = piece.edges().get(i);
-            Edge a = is.edges().get(i);
-            Edge b = wanted.edges().get(i);
-            edges.add(e.withEnds(moved(outline, e.from(), a.from(), b.from()), moved(outline, e.to(), a.to(), b.to())));
-        }
-        List<Dart> darts = new ArrayList<>();
-        for (int i = 0; i < piece.darts().size(); i++) {
-            Dart d = piece.darts().get(i);
-            Dart a = is.darts().get(i);
-            Dart b = wanted.darts().get(i);
-            darts.add(new Dart(
-                    d.name(),
-                    moved(outline, d.mouth1(), a.mouth1(), b.mouth1()),
-                    moved(outline, d.mouth2(), a.mouth2(), b.mouth2()),
-                    moved(outline, d.point(), a.point(), b.point()),
-                    d.otherPoint()
-                            .map(p -> p.plus(b.otherPoint().orElse(p))
-                                    .minus(a.otherPoint().orElse(p))),
-                    d.edge()));
-        }
-        List<Notch> notches = new ArrayList<>();
-        for (int i = 0; i < piece.notches().size(); i++) {
-            Notch n = piece.notches().get(i);
-            notches.add(new Notch(
-                    n.name(),
-                    moved(
-                            outline,
-                            n.at(),
-                            is.notches().get(i).at(),
-                            wanted.notches().get(i).at())));
-        }
-        List<LevelMark> levels = new ArrayList<>();
-        for (int i = 0; i < piece.levels().size(); i++) {
-            LevelMark mark = piece.levels().get(i);
-            LevelMark a = is.levels().get(i);
-            LevelMark b = wanted.levels().get(i);
-            LevelMark through = mark.through()
-                    .map(p -> mark.withThrough(
-                            p.plus(b.through().orElse(p)).minus(a.through().orElse(p))))
-                    .orElse(mark);
-            levels.add(mark.reference()
-                    .map(p -> through.withReference(
-                            p.plus(b.reference().orElse(p)).minus(a.reference().orElse(p))))
-                    .orElse(through));
-        }
-        Optional<Grain> grain = piece.grain()
-                .map(g -> new Grain(
-                        g.from()
-                                .plus(wanted.grain().orElse(g).from())
-                                .minus(is.grain().orElse(g).from()),
-                        g.to().plus(wanted.grain().orElse(g).to())
-                                .minus(is.grain().orElse(g).to())));
-        List<Rider> riders = new ArrayList<>();
-        for (int i = 0; i < piece.riders().size(); i++) {
-            riders.add(moved(
-                    piece.riders().get(i), is.riders().get(i), wanted.riders().get(i)));
-        }
-        var built = piece.toBuilder()
-                .edges(edges)
-                .darts(darts)
-                .notches(notches)
-                .levels(levels)
-                .riders(riders);
-        grain.ifPresent(built::grain);
-        return built.build();
-    }
-
-    /** A mark moved by what it came to lie off; on the outline it stays there, and in a corner if it is near one. */
-    private static Point moved(Outline outline, Point mark, Point is, Point wanted) {
-        Point there = mark.plus(wanted.minus(is));
-        Point on = outline.nearest(there).point();
-        if (outline.nearest(mark).distance() > Shift.ON_OUTLINE) {
-            return there;
-        }
-        for (Segment s : outline.segments()) {
-            if (s.start().distance(on) <= IN_CORNER) {
-                return s.start();
-            }
-        }
-        return on;
-    }
-
-    /** A line moved place by place, if its parts are still the same. */
-    private static Rider moved(Rider rider, Rider is, Rider wanted) {
-        List<Segment> segments = new ArrayList<>();
-        int count = rider.segments().size();
-        if (is.segments().size() != count || wanted.segments().size() != count) {
-            return rider;
-        }
-        for (int i = 0; i < count; i++) {
-            Segment s = rider.segments().get(i);
-            Segment a = is.segments().get(i);
-            Segment b = wanted.segments().get(i);
-            Point start = s.start().plus(b.start().minus(a.start()));
-            Point end = s.end().plus(b.end().minus(a.end()));
-            if (s instanceof Line && a instanceof Line && b instanceof Line) {
-                segments.add(new Line(start, end));
-            } else if (s instanceof Cubic c && a instanceof Cubic x && b instanceof Cubic y) {
-                segments.add(new Cubic(
-                        start,
-                        c.control1().plus(y.control1().minus(x.control1())),
-                        c.control2().plus(y.control2().minus(x.control2())),
-                        end));
-            } else {
-                return rider;
-            }
-        }
-        return rider.withSegments(segments);
     }
 }

@@ -36,7 +36,7 @@ final class Closing {
         }
         if (gap <= MEET || gap <= FORGIVEN && longerThan(segments, gap * MUCH_LONGER)) {
             Segment joined = ParsedPath.ending(segments.get(last), start);
-            if (!ParsedPath.hasExtent(joined)) {
+            if (!joined.hasLength()) {
                 return drawn;
             }
             List<Segment> closed = new ArrayList<>(segments);

@@ -73,7 +73,7 @@ public record JoinedOutline(List<Part> parts, Outline outline, String label, dou
             Point next = start(runs.get((i + 1) % n));
             double gap = end(run).distance(next);
             Segment led = ParsedPath.ending(run.get(run.size() - 1), next);
-            if (gap > TOLERANCE || !ParsedPath.hasExtent(led)) {
+            if (gap > TOLERANCE || !led.hasLength()) {
                 return Optional.empty();
             }
             widest = Math.max(widest, gap);

@@ -59,13 +59,4 @@ public record ParsedPath(List<Command> commands, OptionalInt brokenAt) {
         }
         return new Line(segment.start(), end);
     }
-
-    static boolean hasExtent(Segment segment) {
-        if (segment instanceof Cubic c) {
-            return !(c.start().equals(c.control1())
-                    && c.start().equals(c.control2())
-                    && c.start().equals(c.end()));
-        }
-        return !segment.start().equals(segment.end());
-    }
 }

@@ -235,7 +235,7 @@ public final class PathParser {
     }
 
     private void extended(Cubic cubic) {
-        if (ParsedPath.hasExtent(cubic)) {
+        if (cubic.hasLength()) {
             drawn.add(cubic);
         }
     }

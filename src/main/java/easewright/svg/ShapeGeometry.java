@@ -214,7 +214,7 @@ final class ShapeGeometry {
         List<Segment> moved = new ArrayList<>(segments.size());
         for (Segment segment : segments) {
             Segment inMm = segment.transformed(toMm);
-            if (ParsedPath.hasExtent(inMm)) {
+            if (inMm.hasLength()) {
                 moved.add(inMm);
             }
         }

@@ -58,7 +58,7 @@ final class StrokeMaker implements PathParser.Taker {
         }
         for (int i = 0; i < drawn.size(); i++) {
             Segment inMm = asWritten ? drawn.get(i) : inMm(drawn.get(i));
-            if (ParsedPath.hasExtent(inMm)) {
+            if (inMm.hasLength()) {
                 segments.add(inMm);
                 owners = count < owners.length ? owners : Arrays.copyOf(owners, 2 * count);
                 owners[count++] = commands;
@@ -131,7 +131,7 @@ final class StrokeMaker implements PathParser.Taker {
             return false;
         }
         Segment joined = ParsedPath.ending(end, start);
-        if (!ParsedPath.hasExtent(joined)) {
+        if (!joined.hasLength()) {
             return false;
         }
         segments.set(last, joined);

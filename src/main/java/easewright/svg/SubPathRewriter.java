@@ -76,7 +76,7 @@ final class SubPathRewriter {
             }
             for (Segment segment : path.command(c).segments()) {
                 landing.know(segment);
-                if (ParsedPath.hasExtent(segment.transformed(toMm))) {
+                if (segment.transformed(toMm).hasLength()) {
                     units.add(segment);
                 }
             }

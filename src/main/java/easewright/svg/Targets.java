@@ -78,7 +78,7 @@ record Targets(
             int k = part.subPaths().get(i);
             // A segment without extent draws nothing and would not be there on the next reading.
             List<Segment> wanted =
-                    strokes.get(i).stream().filter(ParsedPath::hasExtent).toList();
+                    strokes.get(i).stream().filter(Segment::hasLength).toList();
             if (!shape.subPaths().get(k).segments().equals(wanted)) {
                 geometry.computeIfAbsent(part.shape(), s -> new TreeMap<>()).put(k, wanted);
             }

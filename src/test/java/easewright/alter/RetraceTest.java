@@ -3,6 +3,8 @@ package easewright.alter;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import easewright.geom.Curve;
+import easewright.geom.Line;
+import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.geom.Segment;
 import easewright.pattern.Dart;
@@ -16,6 +18,7 @@ import easewright.pattern.Piece;
 import easewright.pattern.Rider;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -184,5 +187,21 @@ class RetraceTest {
         Piece back = Retrace.to(forgotten, 0).pieces().get(0);
         assertThat(back.outline()).isEqualTo(square.outline());
         assertThat(back.original()).isEmpty();
+    }
+
+    /** Drawings have corners in which two places lie on each other. */
+    @Test
+    void aDrawnCornerThatStandsTwiceDoesNotHinderTheWayBack() throws Refusal {
+        Pattern longer = lengthened(square());
+        Piece now = longer.pieces().get(0);
+        List<Segment> twice = new ArrayList<>(now.original().orElseThrow().segments());
+        Point corner = twice.get(1).start();
+        twice.add(1, new Line(corner, corner));
+        Outline drawn = new Outline(twice);
+        Pattern kept =
+                longer.withPiece(now.toBuilder().original(Optional.of(drawn)).build());
+        Piece back = Retrace.to(kept, 0).pieces().get(0);
+        assertThat(back.outline()).isEqualTo(drawn);
+        assertThat(apart(places(back), places(square()))).isLessThan(1e-6);
     }
 }

@@ -2,7 +2,9 @@ package easewright.svg;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import easewright.geom.Outline;
 import easewright.geom.Point;
+import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.regex.Matcher;
@@ -53,6 +55,14 @@ class MarkWordsTest {
         }
         assertThat(places).isGreaterThan(1000);
         assertThat(boxes).isGreaterThan(30);
+    }
+
+    /** As in what is drawn: a segment of no length has no direction to go on in. */
+    @Test
+    void aKeptOutlineIsReadWithoutSegmentsOfNoLength() {
+        assertThat(MarkWords.outline("M0 0 L10 0 L10 0 L10 10 C10 10 10 10 10 10 Z"))
+                .contains(Outline.polygon(List.of(Point.ORIGIN, new Point(10, 0), new Point(10, 10))));
+        assertThat(MarkWords.outline("M5 5 L5 5 Z")).isEmpty();
     }
 
     @Test
