@@ -95,7 +95,7 @@ public final class Commands {
     private static void say(Trouble trouble, Optional<Given> given, Voice voice) {
         Words words = given.flatMap(g -> g.text("--unit"))
                 .flatMap(LengthUnit::named)
-                .map(Words::english)
+                .map(Commands::english)
                 .orElse(english());
         voice.err().println(words.problem(trouble.code(), trouble.values()));
         Meant.by(trouble).ifPresent(name -> voice.err().println(words.of("command.meant", Map.of("name", name))));
@@ -110,6 +110,10 @@ public final class Commands {
     }
 
     static Words english() {
-        return Words.english(LengthUnit.CM);
+        return english(LengthUnit.CM);
+    }
+
+    static Words english(LengthUnit unit) {
+        return Words.english(unit).forCommands();
     }
 }

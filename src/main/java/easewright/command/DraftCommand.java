@@ -97,7 +97,7 @@ final class DraftCommand implements Job {
             refuseSlips(drawn.pattern(), ease, lengths, recipe);
         }
         String drawing = Samples.svg(drawn);
-        save(output, drawing, Words.english(typed.unit()), voice);
+        save(output, drawing, typed.words(), voice);
     }
 
     /** A wish so large that a slip of the unit is likelier: 2 m of ease where 2 cm were meant. */
@@ -136,8 +136,7 @@ final class DraftCommand implements Job {
                     known.stream().filter(w -> w.name().equalsIgnoreCase(name)).findFirst();
             if (wish.isEmpty() || equals < 0) {
                 List<String> forms = new ArrayList<>();
-                known.forEach(w ->
-                        forms.add(w.name() + "=" + Words.english(typed.unit()).length(w.standard())));
+                known.forEach(w -> forms.add(w.name() + "=" + typed.words().length(w.standard())));
                 throw new Trouble("draft-wish", Map.of("text", text, "garment", recipe.garment(), "known", forms));
             }
             wishes.put(wish.get().name(), typed.mm(text.substring(equals + 1)));

@@ -39,6 +39,6 @@ final class EaseCommand extends Look {
         page.line();
         page.text(words.of("ease.no-level.next"));
         page.line();
-        page.text("  ", words.of("ease.no-level.command", values));
+        page.text("  ", words.of("ease.no-level.line", values));
     }
 }

@@ -5,6 +5,7 @@ import easewright.print.report.PdfReport;
 import easewright.print.report.ReportContent;
 import easewright.print.report.ReportOrder;
 import easewright.print.sheet.Paper;
+import easewright.text.Words;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Map;
@@ -37,7 +38,7 @@ final class ReportCommand extends OnPaper {
                 matter.now(),
                 matter.noticed().all(),
                 matter.cautions(),
-                matter.source().words());
+                Words.english(matter.source().typed().unit()));
         String name = matter.output().toString();
         boolean pdf = name.toLowerCase(Locale.ROOT).endsWith(PDF);
         return new Made(

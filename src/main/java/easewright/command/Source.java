@@ -128,7 +128,7 @@ record Source(
     }
 
     Words words() {
-        return Words.english(typed.unit());
+        return typed.words();
     }
 
     Opened open() throws Trouble {

@@ -23,6 +23,11 @@ final class Typed {
         return unit;
     }
 
+    /** Words in that unit. */
+    Words words() {
+        return Commands.english(unit);
+    }
+
     /**
      * The length, mm.
      *
@@ -38,7 +43,7 @@ final class Typed {
 
     /** Says of each length without a unit what it was taken for. */
     void tell(Voice voice) {
-        Words words = Words.english(unit);
+        Words words = words();
         bare.forEach((text, mm) ->
                 voice.err().println(words.of("command.unit-taken", Map.of("text", text, "unit", unit.symbol()))));
         bare.clear();

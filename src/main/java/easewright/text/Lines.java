@@ -47,6 +47,11 @@ final class Lines extends ResourceBundle {
 
     @Override
     protected Object handleGetObject(String key) {
+        return line(key);
+    }
+
+    /** The line of a key; null where there is none. */
+    String line(String key) {
         String line = raw.get(key);
         return line == null || line.indexOf('\\') < 0 ? line : plain(line);
     }

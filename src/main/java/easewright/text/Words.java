@@ -4,7 +4,6 @@ import easewright.pattern.Finding;
 import java.util.Collection;
 import java.util.Locale;
 import java.util.Map;
-import java.util.MissingResourceException;
 import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.TreeMap;
@@ -18,14 +17,23 @@ import java.util.stream.Collectors;
  * shown with commas; a key ending in {@code .signed} shows a length with its plus or minus; {@code largest} is a limit,
  * and rounded towards 0; of a {@link Span} both ends are shown, once if they look alike. A line may ask for a value in a form of its own, {@code {amount.part}} for the value
  * {@code amount}: {@code .coarse} to the millimetre, {@code .part} as one of several that must add up.
+ *
+ * <p>Some lines are worded otherwise for who types commands ({@code <key>.command}) or who sits before a Mac
+ * ({@code <key>.mac}); a line by itself is for the window and for paper. The name of a key on the keyboard is a line
+ * too, which any other may ask for: {@code {key.ctrl}}.
  */
 public final class Words {
-    private final ResourceBundle bundle;
+    private static final String KEYBOARD = "key.";
+
+    private final Lines bundle;
     private final LengthUnit unit;
+
+    /** What a key ends in if its line has a wording of its own for this listener; empty for who sees the window. */
+    private final String listener;
 
     /** Read once, on first use; by itself rather than by search, since there is one language so far. */
     private static final class English {
-        static final ResourceBundle BUNDLE = new Lines("messages.properties");
+        static final Lines BUNDLE = new Lines("messages.properties");
     }
 
     /** What is looked for in lines that have values; most have none, and none waits for these. */
@@ -38,13 +46,25 @@ public final class Words {
                 Pattern.compile("\\b(?<from>" + NUMBER + ")(?: to (?<to>" + NUMBER + "))? (?<unit>mm|cm|in)\\b");
     }
 
-    private Words(ResourceBundle bundle, LengthUnit unit) {
+    private Words(Lines bundle, LengthUnit unit, String listener) {
         this.bundle = bundle;
         this.unit = unit;
+        this.listener = listener;
     }
 
+    /** For who sees the window, or paper. */
     public static Words english(LengthUnit unit) {
-        return new Words(English.BUNDLE, unit);
+        return new Words(English.BUNDLE, unit, "");
+    }
+
+    /** For who types commands: what helps is an option, not a button. */
+    public Words forCommands() {
+        return new Words(bundle, unit, ".command");
+    }
+
+    /** For who sees the window on a Mac, whose keys have other names. */
+    public Words onMac() {
+        return new Words(bundle, unit, ".mac");
     }
 
     /** All lines as they are. */
@@ -63,10 +83,8 @@ public final class Words {
 
     /** The sentence of a key; a key that has none is shown as it is with its values, so that nothing is lost. */
     public String of(String key, Map<String, ?> values) {
-        String line;
-        try {
-            line = bundle.getString(key);
-        } catch (MissingResourceException e) {
+        String line = line(key);
+        if (line == null) {
             return values.isEmpty() ? key : key + " " + shown(values);
         }
         if (line.indexOf('{') < 0) {
@@ -77,10 +95,21 @@ public final class Words {
         while (place.find()) {
             String name = place.group(1);
             Object value = values.get(name);
-            String text = value == null ? inForm(name, values).orElse(place.group()) : shown(name, value);
+            String text = value == null ? asked(name, values).orElse(place.group()) : shown(name, value);
             place.appendReplacement(out, Matcher.quoteReplacement(text));
         }
         return place.appendTail(out).toString();
+    }
+
+    /** The line of a key in the listener's own wording, if it has one; null without any. */
+    private String line(String key) {
+        String own = listener.isEmpty() ? null : bundle.line(key + listener);
+        return own == null ? bundle.line(key) : own;
+    }
+
+    /** The name of a key on the keyboard, or a length in the form that a line asks for. */
+    private Optional<String> asked(String name, Map<String, ?> values) {
+        return name.startsWith(KEYBOARD) ? Optional.ofNullable(line(name)) : inForm(name, values);
     }
 
     /** A length in the form that a line asks for. */

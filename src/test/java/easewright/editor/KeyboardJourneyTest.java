@@ -7,6 +7,7 @@ import easewright.editor.model.Desk;
 import easewright.pattern.Scale;
 import easewright.pattern.Side;
 import easewright.svg.SvgFile;
+import easewright.text.LengthUnit;
 import java.nio.file.Path;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -158,7 +159,14 @@ class KeyboardJourneyTest extends Journey {
         assertThat(focused()).isEqualTo("keys-close");
         assertThat(robot.lookup("#keys-close").queryAs(Button.class).getAccessibleHelp())
                 .contains("F6")
-                .contains("Shift+N");
+                .contains("Shift+N")
+                .contains("1 mm, with Shift 1 cm");
+        // The unit may be changed while the list is open, and the keys stay in it.
+        WaitForAsyncUtils.waitForAsyncFx(5000, () -> app.session().setUnit(LengthUnit.INCH));
+        assertThat(robot.lookup("#keys-close").queryAs(Button.class).getAccessibleHelp())
+                .contains("1/16 in, with Shift 1/2 in");
+        assertThat(focused()).isEqualTo("keys-close");
+        WaitForAsyncUtils.waitForAsyncFx(5000, () -> app.session().setUnit(LengthUnit.CM));
         robot.push(KeyCode.ESCAPE);
         WaitForAsyncUtils.waitForFxEvents();
         assertThat(focused()).isEqualTo("here-level");

@@ -88,7 +88,8 @@ class WordsTest {
         assertThat(missing).as("codes without a line in the bundle").isEmpty();
         Set<String> unused = new TreeSet<>();
         for (String key : lines.stringPropertyNames()) {
-            if (key.matches("(finding|problem)\\..+") && !literals.contains(key.substring(key.indexOf('.') + 1))) {
+            String code = key.substring(key.indexOf('.') + 1).replaceFirst("\\.command$", "");
+            if (key.matches("(finding|problem)\\..+") && !literals.contains(code)) {
                 unused.add(key);
             }
         }

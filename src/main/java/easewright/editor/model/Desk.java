@@ -29,6 +29,9 @@ public record Desk(
         Optional<Notice> notice,
         LengthUnit unit,
         boolean dark) {
+    /** Its keys have other names. */
+    private static final boolean ON_MAC = System.getProperty("os.name", "").startsWith("Mac");
+
     /** Something to tell the user. */
     public record Notice(boolean bad, String key, Map<String, Object> values) {
         public Notice {
@@ -127,7 +130,8 @@ public record Desk(
     }
 
     public Words words() {
-        return Words.english(unit);
+        Words words = Words.english(unit);
+        return ON_MAC ? words.onMac() : words;
     }
 
     /** The same desk with another pattern to be seen on it, without a trial. */

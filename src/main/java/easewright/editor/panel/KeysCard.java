@@ -34,6 +34,11 @@ public final class KeysCard extends VBox {
         setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
         setVisible(false);
         setManaged(false);
+        session.deskProperty().addListener((o, was, is) -> {
+            if (isVisible() && was.unit() != is.unit()) {
+                fill(is.words());
+            }
+        });
         setOnKeyPressed(e -> {
             if (e.getCode() == KeyCode.ESCAPE) {
                 e.consume();
@@ -50,6 +55,7 @@ public final class KeysCard extends VBox {
         if (is) {
             before = getScene().getFocusOwner();
             fill(session.desk().words());
+            lookup("#keys-close").requestFocus();
         } else if (before != null && before.getScene() == getScene()) {
             before.requestFocus();
         }
@@ -69,8 +75,11 @@ public final class KeysCard extends VBox {
         // Lines of text cannot be gone to: whoever does not see them hears them with the only button.
         close.setAccessibleHelp(String.join(" ", said));
         setAlignment(Pos.CENTER);
+        boolean held = isFocusWithin();
         getChildren().setAll(grid, close);
-        close.requestFocus();
+        if (held) {
+            close.requestFocus();
+        }
     }
 
     private static void part(GridPane grid, Words words, String part, List<String> keys, List<String> said) {

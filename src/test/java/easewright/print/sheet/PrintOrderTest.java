@@ -41,7 +41,7 @@ class PrintOrderTest {
     void whatCannotBePrintedSoundlyIsRefusedWithTheWayOut() {
         Pattern skirt = Prints.sample("skirt");
         PrintOrder a4 = Prints.on(Paper.A4);
-        refused(skirt.withScale(new Scale(1, 1, Scale.Proof.UNPROVED)), a4, "print-scale-unproved", "--scale");
+        refused(skirt.withScale(new Scale(1, 1, Scale.Proof.UNPROVED)), a4, "print-scale-unproved", "page Marks");
         refused(skirt, a4.withMargin(60), "print-margin-too-wide", "6\u00a0cm", "A4");
         refused(skirt, a4.withMargin(-1), "print-margin-too-wide");
         refused(skirt, a4.withOverlap(90), "print-overlap-too-wide", "9\u00a0cm");

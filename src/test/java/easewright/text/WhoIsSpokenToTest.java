@@ -1,0 +1,159 @@
+package easewright.text;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import easewright.pattern.Finding;
+import easewright.pattern.Severity;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** Who sees the window or a page is told what to press, who types commands is told the option. */
+class WhoIsSpokenToTest {
+    private static final String COMMAND = ".command";
+    private static final String MAC = ".mac";
+    private static final Path SOURCES = Path.of("src/main/java/easewright");
+    private static final Pattern LITERAL = Pattern.compile("\"([a-z][a-zA-Z0-9.-]*)\"");
+
+    /** Options, files of the repository and of the command line, and commands by name. */
+    private static final Pattern TYPED =
+            Pattern.compile("--|docs/|me\\.txt|\\.json|\\b[A-Z]+_[A-Z_]+\\b|-o OUT|-X[a-z]|\\b[Tt]he command ");
+
+    private final Words words = Words.english(LengthUnit.CM);
+
+    @Test
+    void noLineForTheWindowOrForPaperNamesAnOptionOrAFileOfTheCommandLine() throws IOException {
+        Set<String> elsewhere = literals(false);
+        List<String> seen = keys().stream()
+                .filter(key -> !key.endsWith(COMMAND) && isSeen(key, elsewhere))
+                .toList();
+        assertThat(seen).hasSizeGreaterThan(1100);
+        assertThat(seen)
+                .filteredOn(key -> TYPED.matcher(words.bundle().getString(key)).find())
+                .as("lines of the window that speak of the command line")
+                .isEmpty();
+    }
+
+    /** Whether anything but the command line shows a line: the start of its key, or its code, is in the sources. */
+    private static boolean isSeen(String key, Set<String> elsewhere) {
+        if (key.startsWith("problem.")) {
+            return elsewhere.contains(key.substring("problem.".length()));
+        }
+        return elsewhere.stream().anyMatch(start -> start.indexOf('.') > 0 && key.startsWith(start));
+    }
+
+    @Test
+    void whatIsLeftToTheCommandLineIsShownThere() throws IOException {
+        Set<String> elsewhere = literals(false);
+        Set<String> commands = literals(true);
+        assertThat(keys())
+                .filteredOn(key -> key.startsWith("problem.") && !key.endsWith(COMMAND) && !isSeen(key, elsewhere))
+                .isNotEmpty()
+                .allSatisfy(key -> assertThat(commands).contains(key.substring("problem.".length())));
+    }
+
+    /** A wording of its own stands beside the line it takes the place of. */
+    @Test
+    void everyWordingOfItsOwnHasALineToStandFor() {
+        Map<String, String> own = new TreeMap<>();
+        keys().stream()
+                .filter(key -> key.endsWith(COMMAND) || key.endsWith(MAC))
+                .forEach(key -> own.put(key, key.substring(0, key.lastIndexOf('.'))));
+        assertThat(own).hasSizeGreaterThan(10);
+        own.forEach((key, plain) -> {
+            assertThat(words.bundle().keySet()).as(key).contains(plain);
+            assertThat(words.bundle().getString(key))
+                    .as(key)
+                    .isNotEqualTo(words.bundle().getString(plain));
+        });
+    }
+
+    @Test
+    void theSameFindingIsSaidToEachInTheirOwnWords() {
+        Finding offer = Finding.of("fit-offer", Severity.NOTE, "")
+                .with("edges", List.of("band/top"))
+                .with("by.signed", 12.0);
+        assertThat(words.of(offer)).contains("band/top by +1.2\u00a0cm").contains("page True");
+        assertThat(words.forCommands().of(offer))
+                .contains("band/top by +1.2\u00a0cm")
+                .contains("--method edge-length")
+                .doesNotContain("page True");
+        Finding other = Finding.of("mate-drift", Severity.NOTE, "");
+        assertThat(words.forCommands().of(other)).isEqualTo(words.of(other));
+    }
+
+    /** What a Mac calls its keys stands on them: no line names another one. */
+    @Test
+    void keysAreCalledWhatStandsOnThem() {
+        Words mac = words.onMac();
+        List<String> shown = keys().stream()
+                .filter(key -> key.startsWith("editor.") && !key.endsWith(MAC))
+                .toList();
+        assertThat(shown).allSatisfy(key -> assertThat(mac.of(key)).as(key).doesNotContainPattern("\\b(Ctrl|Alt)\\b"));
+        assertThat(shown)
+                .allSatisfy(key -> assertThat(words.of(key)).as(key).doesNotContainPattern("\\b(Cmd|Option)\\b"));
+        assertThat(mac.of("editor.save.hint")).endsWith("Cmd+S");
+        assertThat(mac.of("editor.redo.hint")).endsWith("Cmd+Shift+Z");
+        assertThat(mac.of("editor.page.ease.hint")).endsWith("Option+2");
+        assertThat(words.of("editor.redo.hint")).endsWith("Ctrl+Y");
+    }
+
+    /** Only the command line is spoken to in its own words, and it always is. */
+    @Test
+    void theRoomsChooseTheirWords() throws IOException {
+        List<String> wrong = new ArrayList<>();
+        for (Path source : sources()) {
+            String text = Files.readString(source);
+            boolean command = isCommand(source);
+            String name = source.getFileName().toString();
+            if (!command && text.contains("forCommands(") && !name.equals("Words.java")) {
+                wrong.add(name);
+            }
+            // The report is paper, whoever asks for it.
+            if (command
+                    && text.contains("Words.english(")
+                    && !Set.of("Main.java", "Commands.java", "ReportCommand.java")
+                            .contains(name)) {
+                wrong.add(name);
+            }
+        }
+        assertThat(wrong).isEmpty();
+    }
+
+    private List<String> keys() {
+        List<String> keys = new ArrayList<>(Collections.list(words.bundle().getKeys()));
+        Collections.sort(keys);
+        return keys;
+    }
+
+    /** All texts in the sources that could be a code or the start of a key, in the command line or in all other rooms. */
+    private static Set<String> literals(boolean ofCommands) throws IOException {
+        Set<String> literals = new TreeSet<>();
+        for (Path source : sources()) {
+            if (isCommand(source) == ofCommands) {
+                LITERAL.matcher(Files.readString(source)).results().forEach(m -> literals.add(m.group(1)));
+            }
+        }
+        return literals;
+    }
+
+    private static boolean isCommand(Path source) {
+        return source.startsWith(SOURCES.resolve("command")) || source.equals(SOURCES.resolve("Main.java"));
+    }
+
+    private static List<Path> sources() throws IOException {
+        try (Stream<Path> all = Files.walk(SOURCES)) {
+            return all.filter(p -> p.toString().endsWith(".java")).sorted().toList();
+        }
+    }
+}
