@@ -24,7 +24,8 @@ public final class Checks {
             new FoldStraight(),
             new PlacesTrue(),
             new EaseEnough(),
-            new BodyGoneRound());
+            new BodyGoneRound(),
+            new HalvesCountedOnce());
 
     private static final List<ChangeRule> CHANGE_RULES = List.of(
             new ProtectedUnmoved(),

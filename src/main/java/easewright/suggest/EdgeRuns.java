@@ -1,16 +1,11 @@
 package easewright.suggest;
 
 import easewright.geom.Curve;
-import easewright.geom.Outline;
 import easewright.geom.Point;
-import easewright.measure.StitchOutline;
 import easewright.pattern.Caption;
-import easewright.pattern.Dart;
 import easewright.pattern.Edge;
-import easewright.pattern.LineKind;
 import easewright.pattern.Piece;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -19,9 +14,6 @@ import java.util.OptionalInt;
 
 /** Divides outlines at their corners and says what the runs between them are for. */
 final class EdgeRuns {
-    /** More corners than this are no garment piece's, but some picture's. */
-    private static final int MOST_CORNERS = 24;
-
     /** An allowance that differs from the piece's own by less than this is no other one, mm. */
     private static final double SAME_ALLOWANCE = 0.3;
 
@@ -48,34 +40,16 @@ final class EdgeRuns {
     }
 
     private Optional<PieceEdges> of(Piece piece) {
-        List<Dart> darts = DartShapes.on(piece);
-        List<Corners.Corner> corners = Corners.of(piece.outline(), darts).corners();
-        if (corners.size() < 2 || corners.size() > MOST_CORNERS) {
-            return Optional.empty();
-        }
         Ring ring = new Ring(piece.outline());
         List<Point> ticks = Ticks.on(piece, sheet).stream().map(Ticks.Tick::at).toList();
-        if (Vocabulary.has(piece.name(), "waistband", "waist band")) {
-            corners = Underlap.parted(corners, ticks, ring);
+        boolean band = Vocabulary.has(piece.name(), "waistband", "waist band");
+        Optional<RunsOfPiece> cut = RunsOfPiece.of(piece, c -> band ? Underlap.parted(c, ticks, ring) : c);
+        if (cut.isEmpty()) {
+            return Optional.empty();
         }
-        // A dart cut out of the outline says nothing of the form of the edge it lies on.
-        Piece folded =
-                piece.toBuilder().drawn(LineKind.STITCHING, 0).darts(darts).build();
-        Ring sewn = new Ring(StitchOutline.of(folded).outline());
-        Run.Frame frame = Run.Frame.along(piece.grainDirection());
-        boolean clockwise = piece.outline().signedArea() > 0;
-        List<Run> runs = new ArrayList<>();
-        for (int i = 0; i < corners.size(); i++) {
-            Curve curve = sewn.run(
-                    sewn.along(corners.get(i).at()),
-                    sewn.along(corners.get((i + 1) % corners.size()).at()));
-            runs.add(Run.of(curve, frame, clockwise));
-        }
-        List<Point> mouths = darts.stream()
-                .filter(d -> d.otherPoint().isEmpty())
-                .map(d -> d.mouth1().towards(d.mouth2(), 0.5))
-                .toList();
-        Form form = new Form(runs, counts(mouths, runs), parts(ticks, runs), fold(piece, runs));
+        List<Corners.Corner> corners = cut.get().corners();
+        List<Run> runs = cut.get().runs();
+        Form form = new Form(runs, cut.get().dartCounts(), parts(ticks, runs), fold(piece, runs));
         Roles.Named named = Roles.of(form, piece.name(), garment);
         List<Edge> edges = new ArrayList<>();
         for (int i = 0; i < runs.size(); i++) {
@@ -96,38 +70,16 @@ final class EdgeRuns {
         return Optional.of(new PieceEdges(piece.id(), edges, named.confidence()));
     }
 
-    /** How many of the places lie on each run. */
-    private static List<Integer> counts(List<Point> places, List<Run> runs) {
-        int[] counts = new int[runs.size()];
-        for (Point place : places) {
-            counts[nearest(place, runs)]++;
-        }
-        return Arrays.stream(counts).boxed().toList();
-    }
-
     /** Where on each run the places lie, as parts of its length, rising. */
     private static List<List<Double>> parts(List<Point> places, List<Run> runs) {
         List<List<Double>> parts = new ArrayList<>();
         runs.forEach(r -> parts.add(new ArrayList<>()));
         for (Point place : places) {
-            int run = nearest(place, runs);
+            int run = RunsOfPiece.nearest(place, runs);
             parts.get(run).add(runs.get(run).part(place));
         }
         parts.forEach(p -> p.sort(Comparator.naturalOrder()));
         return parts;
-    }
-
-    private static int nearest(Point place, List<Run> runs) {
-        int best = 0;
-        double distance = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < runs.size(); i++) {
-            double away = runs.get(i).curve().nearest(place).distance();
-            if (away < distance) {
-                distance = away;
-                best = i;
-            }
-        }
-        return best;
     }
 
     /** The run on the fold: where the sign is, or the word, else the longest that stands along the grain. */
@@ -137,8 +89,8 @@ final class EdgeRuns {
         }
         Optional<FoldBracket> bracket = FoldBracket.on(piece);
         if (bracket.isPresent()) {
-            return OptionalInt.of(
-                    nearest(bracket.get().end1().towards(bracket.get().end2(), 0.5), runs));
+            return OptionalInt.of(RunsOfPiece.nearest(
+                    bracket.get().end1().towards(bracket.get().end2(), 0.5), runs));
         }
         List<Integer> straight = new ArrayList<>();
         for (int i = 0; i < runs.size(); i++) {
@@ -159,18 +111,8 @@ final class EdgeRuns {
 
     /** The distance to a cutting line drawn around, where it differs from the piece's own allowance. */
     private static OptionalDouble allowance(Piece piece, Curve run) {
-        Optional<Outline> cutting = Pen.cuttingLine(piece);
-        if (cutting.isEmpty()) {
-            return OptionalDouble.empty();
-        }
-        double length = run.length();
-        double[] away = new double[5];
-        for (int i = 0; i < away.length; i++) {
-            Point p = run.pointAtLength(length * (i + 1.5) / (away.length + 2));
-            away[i] = cutting.get().nearest(p).distance();
-        }
-        Arrays.sort(away);
-        double usual = Rounding.meant(away[away.length / 2]);
-        return Math.abs(usual - piece.allowance()) > SAME_ALLOWANCE ? OptionalDouble.of(usual) : OptionalDouble.empty();
+        OptionalDouble usual = RunsOfPiece.allowance(piece, run);
+        boolean other = usual.isPresent() && Math.abs(usual.getAsDouble() - piece.allowance()) > SAME_ALLOWANCE;
+        return other ? usual : OptionalDouble.empty();
     }
 }

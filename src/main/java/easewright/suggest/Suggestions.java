@@ -24,7 +24,7 @@ public record Suggestions(List<Suggestion> all, Pattern outcome) {
             NoPiece::find,
             StitchingLines::find,
             sheet -> together(WordsOnPieces.find(sheet), GrainLines.find(sheet)),
-            PieceSize::find,
+            sheet -> together(HalfPieces.find(sheet), PieceSize.find(sheet)),
             EdgeRuns::find,
             sheet -> together(DartSuggestion.find(sheet), PieceNotches.find(sheet)),
             LevelLines::find,

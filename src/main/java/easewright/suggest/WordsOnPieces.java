@@ -7,18 +7,23 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
 /** Reads names and counts from the words on the pieces. */
 final class WordsOnPieces {
+    private static final Map<String, String> PART_OF_LETTER = Map.of("F", "Front", "B", "Back");
+
     private final Sheet sheet;
     private final PieceWords words;
+    private final boolean letters;
     private final Set<String> names = new HashSet<>();
 
     private WordsOnPieces(Sheet sheet) {
         this.sheet = sheet;
         words = PieceWords.of(sheet);
+        letters = frontAndBackByLetter(sheet);
     }
 
     static List<Suggestion> find(Sheet sheet) {
@@ -30,7 +35,7 @@ final class WordsOnPieces {
         for (Piece piece : sheet.pattern().pieces()) {
             if (piece.edges().isEmpty()) {
                 name(piece).filter(s -> !s.name().equals(piece.name())).ifPresent(found::add);
-                count(piece)
+                count(piece, words)
                         .filter(s -> s.times() != piece.times() || s.onFold() != piece.onFold())
                         .ifPresent(found::add);
             } else {
@@ -64,8 +69,30 @@ final class WordsOnPieces {
             return Optional.of(
                     new PieceName(piece.id(), unique(byId), new Reason("name-of-line", Map.of("id", piece.id()), 0.6)));
         }
+        Optional<String> letter = letters ? letter(piece) : Optional.empty();
+        if (letter.isPresent()) {
+            return Optional.of(new PieceName(piece.id(), unique(letter.get()), Reason.of("letter-on-piece", 0.6)));
+        }
         names.add(piece.name());
         return Optional.empty();
+    }
+
+    private Optional<String> letter(Piece piece) {
+        return words.on(piece).stream()
+                .map(c -> PART_OF_LETTER.get(c.words().strip()))
+                .filter(Objects::nonNull)
+                .findFirst();
+    }
+
+    /** Whether F and B stand on the sheet by themselves, and not as the sixth and the second of a row of letters. */
+    private static boolean frontAndBackByLetter(Sheet sheet) {
+        Set<String> alone = new HashSet<>();
+        for (Caption caption : sheet.captions()) {
+            if (caption.words().strip().length() == 1) {
+                alone.add(caption.words().strip());
+            }
+        }
+        return alone.equals(PART_OF_LETTER.keySet());
     }
 
     private String unique(String wanted) {
@@ -87,7 +114,8 @@ final class WordsOnPieces {
         return plain.isEmpty() ? "" : plain.substring(0, 1).toUpperCase(Locale.ROOT) + plain.substring(1);
     }
 
-    private Optional<CutCount> count(Piece piece) {
+    /** What words or signs on a piece say of how often it is cut; empty if nothing does. */
+    static Optional<CutCount> count(Piece piece, PieceWords words) {
         Optional<FoldBracket> bracket = FoldBracket.on(piece);
         boolean foldWritten = false;
         Optional<Vocabulary.Count> said = Optional.empty();
@@ -106,6 +134,7 @@ final class WordsOnPieces {
         boolean fold = foldWritten || bracket.isPresent();
         int times = said.map(Vocabulary.Count::times).orElse(1);
         String code = said.isPresent() || foldWritten ? "written-on-piece" : "fold-sign";
-        return Optional.of(new CutCount(piece.id(), times, fold, Reason.of(code, said.isPresent() ? 0.95 : 0.75)));
+        return Optional.of(
+                new CutCount(piece.id(), times, fold, List.of(), Reason.of(code, said.isPresent() ? 0.95 : 0.75)));
     }
 }

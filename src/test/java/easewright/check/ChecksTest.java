@@ -195,6 +195,22 @@ class ChecksTest {
                 .doesNotContain("girth-not-whole");
     }
 
+    /** Said before anybody has measured a body. */
+    @Test
+    void halfPiecesCountedOnceAreSaidAtOnce() {
+        Pattern whole = pattern(0, half("front", 0), half("back", 0));
+        assertThat(codes(whole)).doesNotContain("halves-counted-once");
+        Pattern halved = whole.withPieces(whole.pieces().stream()
+                .map(p -> p.toBuilder().cut(1, false).build())
+                .toList());
+        assertThat(codes(halved)).contains("halves-counted-once");
+        assertThat(codes(halved.withBody(hips(380)))).as("a body that it fits").doesNotContain("halves-counted-once");
+        Pattern pairs = whole.withPieces(whole.pieces().stream()
+                .map(p -> p.toBuilder().cut(2, false).build())
+                .toList());
+        assertThat(codes(pairs)).doesNotContain("halves-counted-once");
+    }
+
     private static Body hips(double girth) {
         return new Body("", List.of(new BodyMeasure("Hip girth", "hip", girth, "")));
     }

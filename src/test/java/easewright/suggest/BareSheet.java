@@ -37,15 +37,28 @@ final class BareSheet {
 
     private final Pattern pattern;
     private final Hand hand;
+
+    /** Whether it says how often pieces are cut and what lies on a fold. */
+    private final boolean counts;
+
     private final StringBuilder out = new StringBuilder();
 
-    private BareSheet(Pattern pattern, Hand hand) {
+    private BareSheet(Pattern pattern, Hand hand, boolean counts) {
         this.pattern = pattern;
         this.hand = hand;
+        this.counts = counts;
     }
 
     static String of(Pattern pattern, String title, Hand hand) {
-        BareSheet sheet = new BareSheet(pattern, hand);
+        return drawn(new BareSheet(pattern, hand, true), title);
+    }
+
+    /** A sheet on which neither a word nor a sign says how often anything is cut. */
+    static String withoutCounts(Pattern pattern, String title, Hand hand) {
+        return drawn(new BareSheet(pattern, hand, false), title);
+    }
+
+    private static String drawn(BareSheet sheet, String title) {
         sheet.draw(title);
         return sheet.out.toString();
     }
@@ -79,7 +92,7 @@ final class BareSheet {
         }
         grain(piece);
         levels(piece);
-        if (piece.onFold()) {
+        if (piece.onFold() && counts) {
             piece.edges().stream()
                     .filter(e -> e.role() == EdgeRole.FOLD)
                     .forEach(e -> fold(e, piece.outline().box().centre()));
@@ -241,23 +254,29 @@ final class BareSheet {
         String name = piece.name();
         String count = String.valueOf(piece.times());
         switch (hand) {
-            case LAYERED, ASKEW -> text(at, 10, name + ", cut " + count + (piece.onFold() ? " on fold" : ""));
+            case LAYERED, ASKEW ->
+                text(at, 10, counts ? name + ", cut " + count + (piece.onFold() ? " on fold" : "") : name);
             case SEAM_ONLY ->
                 out.append(String.format(
                         Locale.ROOT,
                         "<text x='%.2f' y='%.2f' font-size='9' text-anchor='middle'><tspan x='%.2f' y='%.2f'>%s</tspan>"
-                                + "<tspan x='%.2f' dy='11'>Cut %s</tspan><tspan x='%.2f' dy='11'>Size 40</tspan></text>%n",
+                                + "<tspan x='%.2f' dy='11'>%s</tspan><tspan x='%.2f' dy='11'>Size 40</tspan></text>%n",
                         at.x(),
                         at.y(),
                         at.x(),
                         at.y(),
                         name,
                         at.x(),
-                        count + (piece.onFold() ? " on the fold" : piece.times() == 2 ? " (mirrored)" : ""),
+                        counts
+                                ? "Cut " + count
+                                        + (piece.onFold() ? " on the fold" : piece.times() == 2 ? " (mirrored)" : "")
+                                : "woven cloth",
                         at.x()));
             case FLATTENED -> {
                 text(at, 12, name.toUpperCase(Locale.ROOT));
-                text(at.plus(new Point(0, 14)), 6, count + "x" + (piece.onFold() ? " ON FOLD" : ""));
+                if (counts) {
+                    text(at.plus(new Point(0, 14)), 6, count + "x" + (piece.onFold() ? " ON FOLD" : ""));
+                }
             }
         }
     }

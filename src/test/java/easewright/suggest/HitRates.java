@@ -115,7 +115,10 @@ final class HitRates {
                 && a.outline().box().centre().distance(b.outline().box().centre()) < 2.5;
         count("stitching line", sewn, at);
         count("name", piece.name().equals(twin.name()), at + " is called " + twin.name());
-        count("cut", piece.times() == twin.times() && piece.onFold() == twin.onFold(), at);
+        String cut = at + " is cut " + twin.times() + (twin.onFold() ? " on the fold" : "");
+        count("cut", piece.times() == twin.times() && piece.onFold() == twin.onFold(), cut);
+        // Whether on the fold or as a pair: it goes round as often as it should.
+        count("goes round", shapes(piece) == shapes(twin), cut);
         boolean grain = twin.grain().isPresent() && Turns.between(piece.grainDirection(), twin.grainDirection()) < 0.5;
         count("grain", grain, at);
         Set<String> known = new HashSet<>();
@@ -146,6 +149,10 @@ final class HitRates {
         darts(at, piece, twin);
         notches(at, a, b);
         levels(at, piece, twin, truth, found);
+    }
+
+    private static int shapes(Piece piece) {
+        return piece.times() * (piece.onFold() ? 2 : 1);
     }
 
     private static boolean same(StitchOutline a, Edge one, StitchOutline b, Edge two) {

@@ -83,6 +83,26 @@ class SuggestionsTest {
         nearlyAll(rates);
     }
 
+    /** Where nothing is written, form has to tell, or every girth is half a girth. */
+    @ParameterizedTest
+    @EnumSource(BareSheet.Hand.class)
+    void bareSheetsThatSayNothingOfHowOftenPiecesAreCut(BareSheet.Hand hand) throws SvgProblem {
+        HitRates rates = new HitRates();
+        for (Draft draft : drafts()) {
+            Garment garment = draft.draft();
+            Pattern truth = hand == BareSheet.Hand.ASKEW
+                    ? Turned.of(truth(garment), 30, new Random(garment.id().hashCode()))
+                    : truth(garment);
+            Suggestions made = Suggestions.of(sheet(BareSheet.withoutCounts(truth, garment.title(), hand)), Set.of());
+            rates.compare(garment.id(), truth, made.outcome());
+        }
+
+        assertThat(rates.of("goes round").rate())
+                .as("%s%n%s", rates, rates.missed())
+                .isGreaterThan(0.95);
+        assertThat(rates.of("cut").rate()).as("%s%n%s", rates, rates.missed()).isGreaterThan(0.8);
+    }
+
     /** A suggestion that is mostly right is a help; one that is often wrong is work. */
     private static void nearlyAll(HitRates rates) {
         for (String kind :
