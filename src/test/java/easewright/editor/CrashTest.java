@@ -69,6 +69,14 @@ class CrashTest extends Journey {
         assertThat(desk().isSaved()).isFalse();
         assertThat(line("hip").body().orElseThrow()).isCloseTo(985, within(1e-9));
         assertThat(robot.lookup("#left-behind").query().isVisible()).isFalse();
+        assertThat(desk().shownTrial().orElseThrow().wanted().amount()).isEqualTo(-12);
+        assertThat(robot.lookup("#keep").query().isDisabled()).isFalse();
+        assertThat(desk().notice()
+                        .map(n -> desk().words().of(n.key(), n.values()))
+                        .orElseThrow())
+                .contains("is back as it was", "What was being tried is on the table again", "type \"1,\"");
+        robot.clickOn("#leave");
+        assertThat(desk().trial()).isEmpty();
 
         Path saved = folder.resolve("saved-after-all.svg");
         answers.toSave.add(saved);

@@ -5,12 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import easewright.editor.file.Asking;
 import easewright.editor.model.Desk;
 import easewright.editor.model.Sample;
+import easewright.svg.disk.Fingerprint;
 import easewright.svg.disk.Recovery;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import javafx.scene.control.Label;
@@ -38,9 +40,9 @@ class LeftBehindJourneyTest extends Journey {
         byte[] skirt = Sample.all().get(0).read().bytes();
         Files.write(gone, skirt);
         try (Recovery window = new Recovery(state)) {
-            window.keep(Path.of("torn.svg"), skirt);
+            window.keep(Path.of("torn.svg"), Optional.empty(), skirt, "");
             Path torn = kept().get(0);
-            window.keep(gone, skirt);
+            window.keep(gone, Optional.of(Fingerprint.of(skirt)), skirt, "");
             Files.write(torn, Arrays.copyOf(Files.readAllBytes(torn), 3000));
         }
         Files.delete(gone);

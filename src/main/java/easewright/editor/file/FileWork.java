@@ -9,6 +9,7 @@ import easewright.editor.model.OwnTables;
 import easewright.editor.model.Sample;
 import easewright.editor.model.Session;
 import easewright.editor.model.Settings;
+import easewright.editor.model.Unfinished;
 import easewright.svg.SvgFile;
 import easewright.svg.SvgProblem;
 import easewright.svg.disk.Fingerprint;
@@ -22,7 +23,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
+import javafx.beans.property.ReadOnlyBooleanProperty;
 
 /** Opening and saving. Reading and writing happen away from the window's thread; a failure leaves the desk as it was. */
 public final class FileWork {
@@ -30,6 +33,7 @@ public final class FileWork {
     private final Asking asking;
     private final Background background = new Background();
     private final SafeKeeping safe;
+    private final OwnClaim claim;
     private final Remembered remembered;
     private final Failures failures;
     private final Saving saving;
@@ -44,8 +48,9 @@ public final class FileWork {
         this.asking = asking;
         this.remembered = new Remembered(settings, folder);
         this.safe = new SafeKeeping(session, background, folder);
+        this.claim = new OwnClaim(folder);
         this.failures = new Failures(session);
-        this.saving = new Saving(session, asking, background, safe, remembered, failures);
+        this.saving = new Saving(session, asking, background, claim, remembered, failures);
         session.deskProperty().addListener((o, before, now) -> remembered.see(now));
         session.ownTablesProperty().addListener((o, before, now) -> remembered.tables(now.files()));
     }
@@ -72,6 +77,25 @@ public final class FileWork {
     /** Files opened lately that are still there. */
     public List<Path> recent() {
         return remembered.recent();
+    }
+
+    /**
+     * Begins to keep safe what is typed.
+     *
+     * @param fields what stands in the fields of the window and was not taken
+     */
+    public void keepTyped(Supplier<List<Unfinished.Typed>> fields) {
+        safe.typing(fields);
+    }
+
+    /** A key was pressed: something may have been typed that is to be kept safe. */
+    public void typed() {
+        safe.touched();
+    }
+
+    /** Whether there is unsaved work that cannot be kept safe for now. */
+    public ReadOnlyBooleanProperty unsafeProperty() {
+        return safe.unsafeProperty();
     }
 
     /** Work that a crash left behind, the latest first. */
@@ -160,7 +184,7 @@ public final class FileWork {
         session.open(opened);
         file.path().ifPresent(remembered::used);
         done.run();
-        if (!safe.claim(file.path())) {
+        if (!claim.take(file.path())) {
             session.say(true, "editor.said.open-elsewhere", Map.of("file", file.name()));
         }
     }
@@ -177,35 +201,61 @@ public final class FileWork {
                 "reading",
                 name,
                 () -> kept(work, name, tables.all()),
-                opened -> leaving(
+                back -> leaving(
                         () -> {
-                            restored(work, opened);
+                            restored(work, back);
                             done.run();
                         },
                         () -> restore(work, done)),
                 problem -> failures.tell(problem, name));
     }
 
-    private static Opened kept(KeptWork work, String name, EaseTables tables) throws SvgProblem {
+    /**
+     * What was kept, read again.
+     *
+     * @param saved whether its file holds it just so
+     */
+    private record Back(Opened opened, boolean saved) {}
+
+    private static Back kept(KeptWork work, String name, EaseTables tables) throws SvgProblem {
         // Where the file was changed since, its place is not taken for granted: the user says where to save.
         boolean itsPlace = work.original().isAbsolute() && !work.originalChanged();
         Optional<Path> path = itsPlace ? Optional.of(work.original()) : Optional.empty();
         SvgFile svg = SvgFile.read(work.bytes(), name);
-        return Opened.of(new OpenFile(svg, path, name, path.flatMap(Saving::onDisk)), tables);
+        Optional<Fingerprint> onDisk = path.flatMap(Saving::onDisk);
+        boolean saved = onDisk.equals(Optional.of(Fingerprint.of(work.bytes())));
+        return new Back(Opened.of(new OpenFile(svg, path, name, onDisk), tables), saved);
     }
 
-    private void restored(KeptWork work, Opened opened) {
-        OpenFile file = opened.file();
+    private void restored(KeptWork work, Back back) {
+        OpenFile file = back.opened().file();
+        Unfinished hand = Unfinished.of(work.unfinished());
         safe.settled();
-        session.restore(opened);
+        session.restore(back.opened(), back.saved(), hand);
+        lastSeen = file.seen();
         safe.adopt(work);
-        boolean alone = safe.claim(file.path());
+        boolean alone = claim.take(file.path());
         boolean changed = work.original().isAbsolute() && file.path().isEmpty();
-        String how = !changed ? "" : Files.exists(work.original()) ? "-changed" : "-gone";
-        session.say(changed, "editor.said.restored" + how, Map.of("file", file.name()));
+        String how = back.saved() ? "-as-saved" : !changed ? "" : Files.exists(work.original()) ? "-changed" : "-gone";
+        session.say(changed, "editor.said.restored" + how, Map.of("file", file.name(), "hand", again(hand)));
         if (!alone) {
             session.say(true, "editor.said.open-elsewhere", Map.of("file", file.name()));
         }
+    }
+
+    /** What is said of what was in the user's hands. */
+    private String again(Unfinished hand) {
+        StringBuilder said = new StringBuilder();
+        hand.wanted().ifPresent(wanted -> {
+            boolean there = session.desk().wanted().equals(hand.wanted());
+            said.append(' ').append(words().of(there ? "editor.said.tried-again" : "editor.said.tried-lost"));
+        });
+        for (Unfinished.Typed typed : hand.typed()) {
+            said.append(' ')
+                    .append(words().of(
+                                    "editor.said.typed-before", Map.of("field", typed.field(), "text", typed.text())));
+        }
+        return said.toString();
     }
 
     /** Throws away work that a crash left behind. */
@@ -275,5 +325,6 @@ public final class FileWork {
     /** The window ends in good order. */
     public void close() {
         safe.close();
+        claim.close();
     }
 }

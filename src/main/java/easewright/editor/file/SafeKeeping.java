@@ -3,35 +3,61 @@ package easewright.editor.file;
 import easewright.editor.model.Desk;
 import easewright.editor.model.OpenFile;
 import easewright.editor.model.Session;
+import easewright.editor.model.Unfinished;
 import easewright.pattern.Pattern;
 import easewright.svg.SvgProblem;
-import easewright.svg.disk.FileClaim;
+import easewright.svg.disk.Fingerprint;
 import easewright.svg.disk.KeptWork;
 import easewright.svg.disk.Recovery;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
 import javafx.animation.Animation;
 import javafx.animation.PauseTransition;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.util.Duration;
 
-/** Keeps unsaved work safe from a crash, and says which file this window has open. */
+/**
+ * Keeps unsaved work, and what is tried or half typed beside it, safe from a crash. Where that fails it is tried again
+ * and again, and until it works the window says that the work is not safe.
+ */
 final class SafeKeeping {
     /** So long after a step the work is kept: soon enough to lose little, and not at every touch. */
     private static final Duration REST = Duration.seconds(1.5);
+
+    /** So long after a failure it is tried again. */
+    private static final Duration AGAIN = Duration.seconds(3);
 
     private final Session session;
     private final Background background;
     private final Path folder;
     private final PauseTransition rest = new PauseTransition(REST);
+    private final PauseTransition again = new PauseTransition(AGAIN);
+    private final ReadOnlyBooleanWrapper unsafe = new ReadOnlyBooleanWrapper();
+    private Supplier<List<Unfinished.Typed>> typing = List::of;
     private Optional<Recovery> recovery = Optional.empty();
-    private boolean taken;
-    private Optional<FileClaim> claim = Optional.empty();
-    private Optional<Path> kept = Optional.empty();
-    private Optional<SvgProblem> hindrance = Optional.empty();
+    /** For which files this window keeps work. */
+    private final Set<Path> places = new HashSet<>();
+
+    private Optional<State> lastKept = Optional.empty();
     private Optional<KeptWork> adopted = Optional.empty();
     private boolean keeping;
+
+    /** What there is to keep. */
+    private record State(OpenFile file, Pattern pattern, Unfinished hand) {
+        Optional<Fingerprint> seen() {
+            return file.seen();
+        }
+
+        boolean isSame(State other) {
+            return file.equals(other.file) && pattern == other.pattern && hand.equals(other.hand);
+        }
+    }
 
     /**
      * @param folder where the program keeps what it remembers
@@ -41,44 +67,65 @@ final class SafeKeeping {
         this.background = background;
         this.folder = folder;
         rest.setOnFinished(e -> keep());
+        again.setOnFinished(e -> keep());
         session.deskProperty().addListener((o, before, now) -> follow(before, now));
     }
 
+    /** From where it is known what is typed and not taken. */
+    void typing(Supplier<List<Unfinished.Typed>> fields) {
+        typing = fields;
+    }
+
+    /** Whether there is unsaved work that cannot be kept safe for now. */
+    ReadOnlyBooleanProperty unsafeProperty() {
+        return unsafe.getReadOnlyProperty();
+    }
+
     /** Where unsaved work is kept: taken when it is first asked for, so that no start of the window waits for the disk. */
-    private Optional<Recovery> recovery() {
-        if (!taken) {
-            taken = true;
-            try {
-                recovery = Optional.of(new Recovery(folder));
-            } catch (SvgProblem problem) {
-                hindrance = Optional.of(problem);
-            }
+    private Recovery recovery() throws SvgProblem {
+        if (recovery.isEmpty()) {
+            recovery = Optional.of(new Recovery(folder));
         }
-        return recovery;
+        return recovery.get();
+    }
+
+    private Optional<Recovery> recoveryIfAny() {
+        try {
+            return Optional.of(recovery());
+        } catch (SvgProblem saidWhenThereIsSomethingToLose) {
+            return Optional.empty();
+        }
     }
 
     /** Work left behind by windows that did not end in good order, the latest first. */
     List<KeptWork> leftBehind() {
-        return recovery().map(Recovery::leftBehind).orElse(List.of());
+        return recoveryIfAny().map(Recovery::leftBehind).orElse(List.of());
     }
 
     /** Where work left behind now lies that is damaged; told once. */
     List<Path> damaged() {
-        return recovery().map(Recovery::putAsideDamaged).orElse(List.of());
+        return recoveryIfAny().map(Recovery::putAsideDamaged).orElse(List.of());
     }
 
     void discard(KeptWork work) {
-        recovery().ifPresent(r -> r.discard(work));
+        recoveryIfAny().ifPresent(r -> r.discard(work));
     }
 
     private void follow(Desk before, Desk now) {
-        if (!now.pattern().equals(before.pattern()) || now.isSaved() != before.isSaved()) {
-            if (now.isSaved()) {
-                settled();
-            } else if (rest.getStatus() != Animation.Status.RUNNING) {
-                // From the first step on: whoever never rests is kept safe as well.
-                rest.playFromStart();
-            }
+        if (now.isSaved() && !before.isSaved()) {
+            settled();
+        }
+        boolean step = now.pattern() != before.pattern() || now.isSaved() != before.isSaved();
+        boolean other = !Unfinished.on(now, List.of()).equals(Unfinished.on(before, List.of()));
+        if (step || other) {
+            touched();
+        }
+    }
+
+    /** Something was done, or may have been typed. From the first step on: whoever never rests is kept safe as well. */
+    void touched() {
+        if (session.desk().isOpen() && rest.getStatus() != Animation.Status.RUNNING) {
+            rest.playFromStart();
         }
     }
 
@@ -92,35 +139,47 @@ final class SafeKeeping {
     /** Keeps the present state, away from the window's thread: one at a time, so that the latest is what stays. */
     private void keep() {
         Desk desk = session.desk();
-        if (desk.isSaved() || desk.file().isEmpty()) {
+        if (desk.file().isEmpty()) {
             return;
         }
-        if (recovery().isEmpty()) {
-            // Said when there is something to lose, and once.
-            hindrance.ifPresent(this::failed);
-            hindrance = Optional.empty();
+        State state = new State(desk.file().get(), desk.pattern(), Unfinished.on(desk, typing.get()));
+        if (desk.isSaved() && state.hand().isNothing()) {
+            settled();
+            return;
+        }
+        if (lastKept.filter(state::isSame).isPresent()) {
             return;
         }
         if (keeping) {
             rest.playFromStart();
             return;
         }
+        try {
+            keep(state, recovery());
+        } catch (SvgProblem problem) {
+            failed(problem);
+        }
+    }
+
+    private void keep(State state, Recovery keeper) {
         keeping = true;
-        OpenFile file = desk.file().get();
-        Pattern pattern = desk.pattern();
-        Recovery keeper = recovery().get();
+        OpenFile file = state.file();
         Optional<KeptWork> former = adopted;
-        kept.filter(p -> !p.equals(file.known())).ifPresent(keeper::done);
-        kept = Optional.of(file.known());
+        places.add(file.known());
         background.quietly(
                 () -> {
-                    keeper.keep(file.known(), file.svg().write(pattern));
-                    return file;
+                    keeper.keep(
+                            file.known(),
+                            state.seen(),
+                            file.svg().write(state.pattern()),
+                            state.hand().text());
+                    return state;
                 },
                 done -> {
                     keeping = false;
                     former.ifPresent(keeper::discard);
-                    forgetIfSettled(done.known());
+                    safeAgain();
+                    keptAt(done, keeper);
                 },
                 problem -> {
                     keeping = false;
@@ -128,15 +187,25 @@ final class SafeKeeping {
                 });
     }
 
-    /** Saved or given up while it was being kept: then there is nothing to keep. */
-    private void forgetIfSettled(Path file) {
-        boolean wanted = !session.desk().isSaved() && kept.filter(file::equals).isPresent();
-        if (!wanted) {
-            recovery().ifPresent(r -> r.done(file));
+    /** It is in place of what was kept before, unless it was saved or given up meanwhile. */
+    private void keptAt(State state, Recovery keeper) {
+        Path place = state.file().known();
+        if (places.contains(place)) {
+            lastKept = Optional.of(state);
+            places.stream().filter(p -> !p.equals(place)).forEach(keeper::done);
+            places.retainAll(Set.of(place));
+        } else {
+            keeper.done(place);
         }
     }
 
+    /** Said once, and shown until it works again. A mere trial is not worth a word. */
     private void failed(Throwable problem) {
+        again.playFromStart();
+        if (unsafe.get() || session.desk().isSaved()) {
+            return;
+        }
+        unsafe.set(true);
         if (problem instanceof SvgProblem svg) {
             session.say(true, "problem." + svg.code(), svg.values());
         } else {
@@ -144,37 +213,32 @@ final class SafeKeeping {
         }
     }
 
+    private void safeAgain() {
+        if (unsafe.get()) {
+            unsafe.set(false);
+            session.say(false, "editor.said.kept-again", Map.of());
+        }
+    }
+
     /** What was kept is saved, or not wanted any more. */
     void settled() {
         rest.stop();
-        recovery().ifPresent(r -> {
-            kept.ifPresent(r::done);
-            adopted.ifPresent(r::discard);
-        });
-        kept = Optional.empty();
+        again.stop();
+        unsafe.set(false);
+        if (!places.isEmpty() || adopted.isPresent()) {
+            recoveryIfAny().ifPresent(r -> {
+                places.forEach(r::done);
+                adopted.ifPresent(r::discard);
+            });
+        }
+        places.clear();
+        lastKept = Optional.empty();
         adopted = Optional.empty();
-    }
-
-    /** This window now has the file open; whether no other window has. */
-    boolean claim(Optional<Path> file) {
-        claim.ifPresent(FileClaim::close);
-        claim = Optional.empty();
-        if (file.isEmpty()) {
-            return true;
-        }
-        try {
-            claim = FileClaim.take(file.get(), folder);
-            return claim.isPresent();
-        } catch (SvgProblem problem) {
-            // Where claims cannot be kept, saving still notices what changed meanwhile.
-            return true;
-        }
     }
 
     /** The window ends in good order. */
     void close() {
         settled();
-        claim.ifPresent(FileClaim::close);
         recovery.ifPresent(Recovery::close);
     }
 }

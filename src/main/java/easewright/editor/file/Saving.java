@@ -24,7 +24,7 @@ final class Saving {
     private final Session session;
     private final Asking asking;
     private final Background background;
-    private final SafeKeeping safe;
+    private final OwnClaim claim;
     private final Remembered remembered;
     private final Failures failures;
     private final Deque<Runnable> waiting = new ArrayDeque<>();
@@ -34,13 +34,13 @@ final class Saving {
             Session session,
             Asking asking,
             Background background,
-            SafeKeeping safe,
+            OwnClaim claim,
             Remembered remembered,
             Failures failures) {
         this.session = session;
         this.asking = asking;
         this.background = background;
-        this.safe = safe;
+        this.claim = claim;
         this.remembered = remembered;
         this.failures = failures;
     }
@@ -162,7 +162,7 @@ final class Saving {
         boolean alone = true;
         if (there) {
             session.placed(path, written.saved().fingerprint());
-            alone = safe.claim(Optional.of(path));
+            alone = claim.take(Optional.of(path));
         }
         remembered.used(path);
         if (written.unsure().isPresent()) {

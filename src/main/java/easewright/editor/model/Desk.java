@@ -2,6 +2,7 @@ package easewright.editor.model;
 
 import easewright.ease.EaseTables;
 import easewright.history.History;
+import easewright.pattern.EdgeRef;
 import easewright.pattern.Level;
 import easewright.pattern.Pattern;
 import easewright.pattern.Scale;
@@ -196,6 +197,23 @@ public record Desk(
     Desk withSize(String size) {
         Reading other = Reading.of(pattern(), reading.tables(), Optional.of(size));
         return new Desk(file, history, other, wanted, Optional.empty(), pointed, notice, unit, dark).withWanted(wanted);
+    }
+
+    /** With what was tried before, as far as the pattern still has what it speaks of. */
+    Desk withHand(Unfinished hand) {
+        Desk sized = hand.size()
+                .filter(s -> size().isPresent() && !size().get().equals(s))
+                .map(this::withSize)
+                .orElse(this);
+        boolean known = hand.wanted()
+                .filter(w -> pattern().level(w.level()).isPresent())
+                .filter(w -> w.leftOut().stream().allMatch(this::has))
+                .isPresent();
+        return known ? sized.withWanted(hand.wanted()) : sized;
+    }
+
+    private boolean has(EdgeRef ref) {
+        return pattern().piece(ref.piece()).flatMap(p -> p.edge(ref.edge())).isPresent();
     }
 
     /** Judged by other ease tables; a wish is tried anew. */

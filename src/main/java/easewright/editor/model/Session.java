@@ -72,11 +72,18 @@ public final class Session {
         change(d -> Desk.of(opened, d.unit(), d.dark()).withTables(ownTables().all()));
     }
 
-    /** Puts work on the table that was never saved, such as what a crash left behind. */
-    public void restore(Opened opened) {
-        change(d -> Desk.of(opened, d.unit(), d.dark())
-                .withTables(ownTables().all())
-                .withUnsaved());
+    /**
+     * Puts what a crash left behind on the table.
+     *
+     * @param saved whether its file holds it just so
+     * @param hand  what was tried then, and is tried again
+     */
+    public void restore(Opened opened, boolean saved, Unfinished hand) {
+        change(d -> {
+            Desk back =
+                    Desk.of(opened, d.unit(), d.dark()).withTables(ownTables().all());
+            return (saved ? back : back.withUnsaved()).withHand(hand);
+        });
     }
 
     /** Puts the level to work: highlighted on the table and ready in "this much, here". */

@@ -91,7 +91,9 @@ public final class LeftBehindBar extends HBox {
             return;
         }
         String file = name(works.get(shown));
-        what.setText(words.of("editor.left.intro", Map.of("work", line(works.get(shown), words))));
+        what.setText(words.of(
+                works.get(shown).isInItsFile() ? "editor.left.tried" : "editor.left.intro",
+                Map.of("work", line(works.get(shown), words))));
         // A long name leaves no room for the rest.
         Hints.on(what, what.getText());
         others.setText(words.of("editor.left.others", Map.of("count", works.size())));

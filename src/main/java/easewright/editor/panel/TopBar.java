@@ -83,6 +83,7 @@ public final class TopBar extends HBox {
         right.prefWidthProperty().bind(left.widthProperty());
         getChildren().setAll(left, middle, right);
         session.deskProperty().addListener((o, before, now) -> show(now));
+        files.unsafeProperty().addListener(o -> show(session.desk()));
         show(session.desk());
     }
 
@@ -148,10 +149,11 @@ public final class TopBar extends HBox {
         state.setManaged(desk.isOpen());
     }
 
-    private static Optional<String> state(Desk desk) {
+    private Optional<String> state(Desk desk) {
         return desk.file().map(file -> {
             String saved = file.saved() ? "editor.state.saved" : "editor.state.opened";
-            return desk.isSaved() ? saved : "editor.state.unsaved";
+            String unsaved = files.unsafeProperty().get() ? "editor.state.unsafe" : "editor.state.unsaved";
+            return desk.isSaved() ? saved : unsaved;
         });
     }
 

@@ -6,6 +6,7 @@ import java.io.DataInputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -14,20 +15,25 @@ import java.util.Optional;
 
 /** The state of a file that was being worked on, as {@link Recovery} keeps it. */
 public final class KeptWork {
-    private static final String MAGIC = "easewright-kept-1";
+    private static final String MAGIC = "easewright-kept-2";
+
+    /** Without what was unfinished. */
+    private static final String FORMER = "easewright-kept-1";
 
     private final Path file;
     private final Path original;
     private final Optional<Fingerprint> base;
     private final Instant at;
     private final byte[] bytes;
+    private final String unfinished;
 
-    KeptWork(Path file, Path original, Optional<Fingerprint> base, Instant at, byte[] bytes) {
+    KeptWork(Path file, Path original, Optional<Fingerprint> base, Instant at, byte[] bytes, String unfinished) {
         this.file = file;
         this.original = original;
         this.base = base;
         this.at = at;
         this.bytes = bytes.clone();
+        this.unfinished = unfinished;
     }
 
     /** Where it is kept. */
@@ -50,19 +56,37 @@ public final class KeptWork {
         return bytes.clone();
     }
 
+    /** What was at hand and not done yet, as the one who kept it wrote it down; empty for nothing. */
+    public String unfinished() {
+        return unfinished;
+    }
+
     /**
      * Whether the user's file is no longer what it was when this was kept: restoring over it would lose what has
-     * happened to it since.
+     * happened to it since. Not so where it holds just what was kept.
      */
     public boolean originalChanged() {
         try {
-            boolean there = original.isAbsolute() && Files.isRegularFile(original);
-            Optional<Fingerprint> now =
-                    there ? Optional.of(Fingerprint.of(Files.readAllBytes(original))) : Optional.empty();
-            return !now.equals(base);
+            Optional<Fingerprint> now = now();
+            return !now.equals(base) && !now.equals(Optional.of(Fingerprint.of(bytes)));
         } catch (IOException e) {
             return true;
         }
+    }
+
+    /** Whether the user's file holds just this: it was saved before the program ended. */
+    public boolean isInItsFile() {
+        try {
+            return now().equals(Optional.of(Fingerprint.of(bytes)));
+        } catch (IOException e) {
+            return false;
+        }
+    }
+
+    /** What the user's file holds now, if it is there. */
+    private Optional<Fingerprint> now() throws IOException {
+        boolean there = original.isAbsolute() && Files.isRegularFile(original);
+        return there ? Optional.of(Fingerprint.of(Files.readAllBytes(original))) : Optional.empty();
     }
 
     /** Everything in one piece, with its own fingerprint behind it. */
@@ -76,6 +100,9 @@ public final class KeptWork {
             data.writeUTF(base.map(Fingerprint::sha256).orElse(""));
             data.writeInt(bytes.length);
             data.write(bytes);
+            byte[] hand = unfinished.getBytes(StandardCharsets.UTF_8);
+            data.writeInt(hand.length);
+            data.write(hand);
             data.flush();
             data.writeUTF(Fingerprint.of(out.toByteArray()).sha256());
         } catch (IOException e) {
@@ -87,7 +114,8 @@ public final class KeptWork {
     /** Empty if the file is not whole. */
     static Optional<KeptWork> of(Path file, byte[] stored) {
         try (DataInputStream in = new DataInputStream(new ByteArrayInputStream(stored))) {
-            if (!in.readUTF().equals(MAGIC)) {
+            String magic = in.readUTF();
+            if (!magic.equals(MAGIC) && !magic.equals(FORMER)) {
                 return Optional.empty();
             }
             Path original = Path.of(in.readUTF());
@@ -95,11 +123,13 @@ public final class KeptWork {
             long size = in.readLong();
             String sha256 = in.readUTF();
             byte[] bytes = in.readNBytes(in.readInt());
+            byte[] hand = magic.equals(FORMER) ? new byte[0] : in.readNBytes(in.readInt());
+            String unfinished = new String(hand, StandardCharsets.UTF_8);
             int covered = stored.length - in.available();
             boolean whole = in.readUTF()
                     .equals(Fingerprint.of(Arrays.copyOf(stored, covered)).sha256());
             Optional<Fingerprint> base = size < 0 ? Optional.empty() : Optional.of(new Fingerprint(size, sha256));
-            return whole ? Optional.of(new KeptWork(file, original, base, at, bytes)) : Optional.empty();
+            return whole ? Optional.of(new KeptWork(file, original, base, at, bytes, unfinished)) : Optional.empty();
         } catch (IOException | IllegalArgumentException damaged) {
             return Optional.empty();
         }

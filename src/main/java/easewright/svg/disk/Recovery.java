@@ -45,14 +45,18 @@ public final class Recovery implements AutoCloseable {
         this.disk = disk;
         try {
             claims = Claims.in(folder);
-            PosixFileAttributeView view = Files.getFileAttributeView(folder, PosixFileAttributeView.class);
-            if (view != null) {
-                view.setPermissions(PosixFilePermissions.fromString("rwx------"));
-            }
+            forThisUserOnly();
         } catch (IOException e) {
             throw folderProblem(stateFolder, e);
         }
         claims.take(window);
+    }
+
+    private void forThisUserOnly() throws IOException {
+        PosixFileAttributeView view = Files.getFileAttributeView(folder, PosixFileAttributeView.class);
+        if (view != null) {
+            view.setPermissions(PosixFilePermissions.fromString("rwx------"));
+        }
     }
 
     static SvgProblem folderProblem(Path folder, IOException cause) {
@@ -63,18 +67,26 @@ public final class Recovery implements AutoCloseable {
      * Keeps the present state of a file that is being worked on, in place of the state kept before; nothing once this
      * is closed.
      *
-     * @param original the user's file, which is not touched; for work that was never saved, the name it would have
-     * @param bytes    the whole file as it would be saved now
+     * @param original   the user's file, which is not touched; for work that was never saved, the name it would have
+     * @param seen       what the file held when it was last read or written by who works on it; empty where it was not
+     * @param bytes      the whole file as it would be saved now
+     * @param unfinished what is at hand and not done yet, in the words of who will read it again; empty for nothing
      * @throws SvgProblem {@code recovery-not-kept}: the state kept before is still there
      */
-    public synchronized void keep(Path original, byte[] bytes) throws SvgProblem {
+    public synchronized void keep(Path original, Optional<Fingerprint> seen, byte[] bytes, String unfinished)
+            throws SvgProblem {
         if (closed) {
             return;
         }
         Path place = place(original);
         Path fresh = place.resolveSibling(place.getFileName() + UNFINISHED);
-        KeptWork work = new KeptWork(place, original, onDisk(original), Instant.now(), bytes);
+        KeptWork work = new KeptWork(place, original, seen, Instant.now(), bytes, unfinished);
         try {
+            if (!Files.isDirectory(folder)) {
+                // Somebody has cleared it away.
+                Files.createDirectories(folder);
+                forThisUserOnly();
+            }
             disk.remove(fresh);
             disk.writeNew(fresh, work.stored());
             disk.replace(fresh, place);
@@ -89,27 +101,25 @@ public final class Recovery implements AutoCloseable {
         return e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
     }
 
-    /** What the user's file holds now, if it is there. */
-    private Optional<Fingerprint> onDisk(Path original) {
-        try {
-            boolean there = original.isAbsolute() && Files.isRegularFile(original);
-            return there ? Optional.of(Fingerprint.of(disk.read(original))) : Optional.empty();
-        } catch (IOException e) {
-            return Optional.empty();
-        }
-    }
-
     private Path place(Path original) {
         return folder.resolve(
                 window + "-" + Fingerprint.hex(original.toString()).substring(0, 16) + ENDING);
     }
 
-    /** Work kept by windows that ended without saying it was done, the latest first; damaged ones are passed over. */
+    /**
+     * Work kept by windows that ended without saying it was done, the latest first; damaged ones are passed over. What
+     * turns out to have been saved in the last moment goes: there is nothing to bring back.
+     */
     public List<KeptWork> leftBehind() {
         List<KeptWork> found = new ArrayList<>();
         for (Path file : orphans(ENDING)) {
             try {
-                KeptWork.of(file, disk.read(file)).ifPresent(found::add);
+                KeptWork work = KeptWork.of(file, disk.read(file)).orElse(null);
+                if (work != null && work.unfinished().isEmpty() && work.isInItsFile()) {
+                    remove(file);
+                } else if (work != null) {
+                    found.add(work);
+                }
             } catch (IOException gone) {
                 // Another window dealt with it in this moment.
                 continue;

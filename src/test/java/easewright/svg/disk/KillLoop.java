@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Random;
 import java.util.TreeMap;
@@ -142,7 +143,7 @@ final class KillLoop {
             Recovery window = new Recovery(Path.of(args[1]));
             for (int number = Integer.parseInt(args[2]); ; number++) {
                 byte[] content = content(number);
-                window.keep(file, content);
+                window.keep(file, Optional.empty(), content, "");
                 AtomicSave.save(file, content, Fingerprint.of(Files.readAllBytes(file)));
                 window.done(file);
                 if (number == Integer.parseInt(args[2])) {

@@ -22,6 +22,14 @@ class RecoveryTest {
         return text.getBytes(StandardCharsets.UTF_8);
     }
 
+    private static Optional<Fingerprint> seen(Path file) {
+        try {
+            return Optional.of(Fingerprint.of(Files.readAllBytes(file)));
+        } catch (java.io.IOException notThere) {
+            return Optional.empty();
+        }
+    }
+
     private List<KeptWork> foundByANewWindow() throws SvgProblem {
         try (Recovery next = new Recovery(folder)) {
             return next.leftBehind();
@@ -33,9 +41,9 @@ class RecoveryTest {
         Path file = folder.resolve("skirt.svg");
         Files.write(file, bytes("as saved"));
         Recovery window = new Recovery(folder);
-        window.keep(file, bytes("one"));
-        window.keep(file, bytes("two"));
-        window.keep(Path.of("untitled.svg"), bytes("three"));
+        window.keep(file, seen(file), bytes("one"), "");
+        window.keep(file, seen(file), bytes("two"), "");
+        window.keep(Path.of("untitled.svg"), Optional.empty(), bytes("three"), "");
         assertThat(window.leftBehind()).isEmpty();
         assertThat(foundByANewWindow()).isEmpty();
         window.close();
@@ -57,8 +65,8 @@ class RecoveryTest {
     @Test
     void whatIsNotWholeIsToldOnceAndStays() throws Exception {
         try (Recovery window = new Recovery(folder)) {
-            window.keep(Path.of("whole.svg"), bytes("whole"));
-            window.keep(Path.of("torn.svg"), bytes("torn ".repeat(1000)));
+            window.keep(Path.of("whole.svg"), Optional.empty(), bytes("whole"), "");
+            window.keep(Path.of("torn.svg"), Optional.empty(), bytes("torn ".repeat(1000)), "");
         }
         try (Recovery next = new Recovery(folder)) {
             Path torn = next.leftBehind().stream()
@@ -77,11 +85,53 @@ class RecoveryTest {
         }
     }
 
+    /** Saved in the very moment in which the program ended: there is nothing to bring back but what was tried. */
+    @Test
+    void whatIsInItsFileIsNotOffered() throws Exception {
+        Path file = Files.write(folder.resolve("skirt.svg"), bytes("before"));
+        Path other = Files.write(folder.resolve("other.svg"), bytes("before"));
+        try (Recovery window = new Recovery(folder)) {
+            window.keep(file, seen(file), bytes("after"), "");
+            window.keep(other, seen(other), bytes("after"), "what is tried");
+        }
+        Files.write(file, bytes("after"));
+        Files.write(other, bytes("after"));
+        List<KeptWork> left = foundByANewWindow();
+        assertThat(left).extracting(KeptWork::original).containsExactly(other);
+        assertThat(left.get(0).isInItsFile()).isTrue();
+        assertThat(left.get(0).originalChanged()).isFalse();
+        assertThat(left.get(0).unfinished()).isEqualTo("what is tried");
+    }
+
+    /** What another program made of the file before this window kept its work is not taken for what was opened. */
+    @Test
+    void aFileChangedBeforeTheWorkWasKeptIsKnownToBeChanged() throws Exception {
+        Path file = Files.write(folder.resolve("skirt.svg"), bytes("as opened"));
+        Optional<Fingerprint> opened = seen(file);
+        Files.write(file, bytes("by somebody else"));
+        try (Recovery window = new Recovery(folder)) {
+            window.keep(file, opened, bytes("my work"), "");
+        }
+        assertThat(foundByANewWindow().get(0).originalChanged()).isTrue();
+    }
+
+    @Test
+    void aFolderThatWasClearedAwayIsMadeAgain() throws Exception {
+        try (Recovery window = new Recovery(folder)) {
+            Files.delete(folder.resolve("recovery/claims.lock"));
+            Files.delete(folder.resolve("recovery"));
+            window.keep(Path.of("a.svg"), Optional.empty(), bytes("one"), "");
+        }
+        assertThat(foundByANewWindow()).hasSize(1);
+        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(folder.resolve("recovery"))))
+                .isEqualTo("rwx------");
+    }
+
     @Test
     void nothingIsKeptAfterTheEnd() throws Exception {
         Recovery window = new Recovery(folder);
         window.close();
-        window.keep(Path.of("late.svg"), bytes("late"));
+        window.keep(Path.of("late.svg"), Optional.empty(), bytes("late"), "");
         assertThat(foundByANewWindow()).isEmpty();
     }
 
@@ -89,8 +139,8 @@ class RecoveryTest {
     void whatIsDoneIsNotLeftBehind() throws Exception {
         Path file = folder.resolve("skirt.svg");
         try (Recovery window = new Recovery(folder)) {
-            window.keep(file, bytes("one"));
-            window.keep(folder.resolve("other.svg"), bytes("two"));
+            window.keep(file, seen(file), bytes("one"), "");
+            window.keep(folder.resolve("other.svg"), Optional.empty(), bytes("two"), "");
             window.done(file);
         }
         assertThat(foundByANewWindow()).extracting(KeptWork::original).containsExactly(folder.resolve("other.svg"));
@@ -99,7 +149,7 @@ class RecoveryTest {
     @Test
     void keptWorkIsForThisUserOnly() throws Exception {
         try (Recovery window = new Recovery(folder)) {
-            window.keep(folder.resolve("a.svg"), bytes("one"));
+            window.keep(folder.resolve("a.svg"), Optional.empty(), bytes("one"), "");
         }
         assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(folder.resolve("recovery"))))
                 .isEqualTo("rwx------");
@@ -109,9 +159,16 @@ class RecoveryTest {
     @Test
     void cutOrDamagedWorkIsNeverOffered() {
         byte[] content = bytes("<svg/>");
-        byte[] stored = new KeptWork(Path.of("k"), Path.of("a.svg"), Optional.empty(), java.time.Instant.EPOCH, content)
+        byte[] stored = new KeptWork(
+                        Path.of("k"),
+                        Path.of("a.svg"),
+                        Optional.empty(),
+                        java.time.Instant.EPOCH,
+                        content,
+                        "what is tried")
                 .stored();
         assertThat(KeptWork.of(Path.of("k"), stored).orElseThrow().bytes()).isEqualTo(content);
+        assertThat(KeptWork.of(Path.of("k"), stored).orElseThrow().unfinished()).isEqualTo("what is tried");
         for (int length = 0; length < stored.length; length++) {
             assertThat(KeptWork.of(Path.of("k"), Arrays.copyOf(stored, length))).isEmpty();
             byte[] flipped = stored.clone();
@@ -127,8 +184,9 @@ class RecoveryTest {
                 List.of(FaultyDisk.Fault.DIE_BEFORE, FaultyDisk.Fault.DIE_HALF, FaultyDisk.Fault.DIE_AFTER)) {
             for (int step = 4; step < 8; step++) {
                 Recovery window = new Recovery(folder, new FaultyDisk(step, fault));
-                window.keep(file, bytes("one"));
-                assertThatThrownBy(() -> window.keep(file, bytes("two"))).isInstanceOf(FaultyDisk.Died.class);
+                window.keep(file, seen(file), bytes("one"), "");
+                assertThatThrownBy(() -> window.keep(file, seen(file), bytes("two"), ""))
+                        .isInstanceOf(FaultyDisk.Died.class);
                 endsWithoutTidying(window);
                 try (Recovery next = new Recovery(folder)) {
                     assertThat(next.leftBehind())
@@ -154,8 +212,8 @@ class RecoveryTest {
     void keepingThatFailsSaysSoAndKeepsTheStateBefore() throws Exception {
         Path file = folder.resolve("skirt.svg");
         Recovery window = new Recovery(folder, new FaultyDisk(5, FaultyDisk.Fault.HALF));
-        window.keep(file, bytes("one"));
-        assertThatThrownBy(() -> window.keep(file, bytes("two")))
+        window.keep(file, seen(file), bytes("one"), "");
+        assertThatThrownBy(() -> window.keep(file, seen(file), bytes("two"), ""))
                 .isInstanceOfSatisfying(
                         SvgProblem.class, e -> assertThat(e.code()).isEqualTo("recovery-not-kept"));
         window.close();

@@ -8,6 +8,7 @@ import easewright.svg.SvgProblem;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
@@ -88,8 +89,8 @@ class SmallDiskTest {
         Path file = folder.resolve("a.svg");
         byte[] one = content(1, 600_000);
         Recovery window = new Recovery(disk);
-        window.keep(file, one);
-        assertThatThrownBy(() -> window.keep(file, content(2, 600_000)))
+        window.keep(file, Optional.empty(), one, "");
+        assertThatThrownBy(() -> window.keep(file, Optional.empty(), content(2, 600_000), ""))
                 .isInstanceOfSatisfying(
                         SvgProblem.class, e -> assertThat(e.code()).isEqualTo("recovery-not-kept"));
         window.close();

@@ -1,0 +1,86 @@
+package easewright.editor.model;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import easewright.alter.Taper;
+import easewright.alter.Ways;
+import easewright.pattern.EdgeRef;
+import easewright.pattern.LevelKind;
+import easewright.pattern.Side;
+import easewright.text.LengthUnit;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/** What is tried or half typed is written down with what is kept from a crash, and read again. */
+class UnfinishedTest {
+    private static Desk skirt() throws Exception {
+        Sample sample = Sample.all().get(0);
+        Opened opened = Opened.of(new OpenFile(sample.read(), Optional.empty(), sample.fileName()));
+        return Desk.of(opened, LengthUnit.CM, false);
+    }
+
+    @Test
+    void everythingThatTheFormHoldsComesBack() {
+        Random random = new Random(20260301);
+        List<String> words = List.of("hip", "upper hip = 2", "Gesäß: links", "a\nb", "#1", " x ", "\\", "front/side");
+        for (int i = 0; i < 500; i++) {
+            String level = words.get(random.nextInt(words.size()));
+            var way = Ways.all().get(random.nextInt(Ways.all().size()));
+            Map<String, List<String>> texts = way.settings().isEmpty()
+                    ? Map.of()
+                    : Map.of(way.settings().get(0).key(), List.of(words.get(random.nextInt(words.size())), "12,5 mm"));
+            Wanted wanted = new Wanted(
+                    level,
+                    random.nextGaussian() * 100,
+                    random.nextBoolean() ? Set.of() : Set.of(EdgeRef.of("fr/ont", "side seam"), EdgeRef.of("b", "c")),
+                    Taper.values()[random.nextInt(Taper.values().length)],
+                    random.nextBoolean(),
+                    Side.values()[random.nextInt(Side.values().length)],
+                    random.nextBoolean(),
+                    random.nextBoolean(),
+                    random.nextBoolean() ? Optional.empty() : Optional.of(new OtherWay(way.method(), texts)));
+            Unfinished hand = new Unfinished(
+                    Optional.of(wanted),
+                    random.nextBoolean() ? Optional.of("38") : Optional.empty(),
+                    List.of(new Unfinished.Typed("Body at hip", words.get(random.nextInt(words.size())))));
+            assertThat(Unfinished.of(hand.text())).as(hand.text()).isEqualTo(hand);
+        }
+    }
+
+    @Test
+    void nothingIsNothingAndWhatIsNotUnderstoodTooIs() throws Exception {
+        Desk desk = skirt();
+        assertThat(Unfinished.on(desk, List.of())).isEqualTo(Unfinished.NOTHING);
+        assertThat(Unfinished.NOTHING.text()).isEmpty();
+        assertThat(Unfinished.of("")).isEqualTo(Unfinished.NOTHING);
+        assertThat(Unfinished.of("level=hip\ntaper=WAVY\nside=BOTH")).isEqualTo(Unfinished.NOTHING);
+        assertThat(Unfinished.of("level=hip\ntaper=SMOOTH\nside=BOTH\nway=magic"))
+                .isEqualTo(Unfinished.NOTHING);
+        // The way that stays chosen for the next change is nothing by itself, an amount is.
+        Wanted hip = Wanted.at("hip", LevelKind.HIP).withTaper(Taper.STRAIGHT);
+        assertThat(Unfinished.on(desk.withWanted(Optional.of(hip)), List.of()).isNothing())
+                .isTrue();
+        Desk trying = desk.withWanted(Optional.of(hip.withAmount(10)));
+        assertThat(Unfinished.on(trying, List.of()).wanted()).contains(hip.withAmount(10));
+    }
+
+    @Test
+    void whatWasTriedIsTriedAgainOrLeftWhereItsPlaceIsGone() throws Exception {
+        Desk desk = skirt();
+        Wanted tried = Wanted.at("hip", LevelKind.HIP).withAmount(20);
+        Desk trying = desk.withWanted(Optional.of(tried));
+        Desk again =
+                desk.withHand(Unfinished.of(Unfinished.on(trying, List.of()).text()));
+        assertThat(again.shown().pieces()).isEqualTo(trying.shown().pieces());
+        for (Wanted gone : List.of(
+                Wanted.at("elbow", LevelKind.HIP).withAmount(20),
+                tried.withLeftOut(Set.of(EdgeRef.of("no piece", "side"))))) {
+            Unfinished hand = new Unfinished(Optional.of(gone), Optional.empty(), List.of());
+            assertThat(desk.withHand(hand).trial()).isEmpty();
+        }
+    }
+}
