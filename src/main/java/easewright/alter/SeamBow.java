@@ -5,6 +5,8 @@ import easewright.geom.Curve;
 import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.geom.Segment;
+import easewright.pattern.EdgeRef;
+import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import java.util.ArrayList;
 import java.util.List;
@@ -133,7 +135,13 @@ final class SeamBow {
         return shift.moved(piece.id(), mm);
     }
 
-    /** How often a line turns from bending one way to bending the other. */
+    /** How often an edge turns from bending one way to bending the other. */
+    static int inflections(Pattern pattern, EdgeRef ref) {
+        Piece piece = pattern.piece(ref.piece()).orElseThrow();
+        return inflections(piece.edge(ref.edge()).orElseThrow().on(piece.outline()));
+    }
+
+    /** The same of any line. */
     static int inflections(Curve line) {
         int count = 0;
         double bend = 0;

@@ -21,6 +21,11 @@ import java.util.Optional;
  * @param lines  its stitching lines
  */
 record SeamPairs(Pattern before, GarmentMeasures was, StitchLines lines) {
+    static SeamPairs of(Pattern before) {
+        GarmentMeasures was = Measures.of(before);
+        return new SeamPairs(before, was, new StitchLines(was));
+    }
+
     /** One of two seam lines of a pair: its changed edge, and the end of it that the change moved. */
     record Side(EdgeRef edge, double change, Optional<Boolean> movedAtEnd) {}
 

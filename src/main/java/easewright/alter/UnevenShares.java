@@ -22,15 +22,13 @@ final class UnevenShares {
     /** A drift so small is left as it comes, mm; the promise is 0.02. */
     private static final double ENOUGH = 0.01;
 
-    private final Evening evening;
-    private final SeamChange change;
+    private final SeamPairs seams;
 
     /** Two edges of a pair, and by how much more the first changes than the second, mm. */
-    record Drift(EdgeRef first, EdgeRef second, double by) {}
+    private record Drift(EdgeRef first, EdgeRef second, double by) {}
 
-    UnevenShares(Evening evening, SeamChange change) {
-        this.evening = evening;
-        this.change = change;
+    UnevenShares(SeamPairs seams) {
+        this.seams = seams;
     }
 
     /**
@@ -38,16 +36,16 @@ final class UnevenShares {
      *
      * @return empty where nothing drifts, the user has said who takes how much, or no shares do it
      */
-    Optional<SeamChange> solved() throws Refusal {
-        List<Share> shares = evening.shares(change);
+    Optional<SeamChange> solved(SeamChange change) throws Refusal {
+        List<Share> shares = shares(change);
         boolean alike =
                 shares.stream().allMatch(s -> s.weight() == shares.get(0).weight());
-        List<Drift> drifts = alike ? evening.drifts(change) : List.of();
+        List<Drift> drifts = alike ? drifts(change) : List.of();
         SeamChange now = change;
         boolean any = false;
         for (int i = 0; i < drifts.size(); i++) {
             if (Math.abs(drifts.get(i).by()) > ENOUGH) {
-                Optional<SeamChange> next = solved(now, evening.shares(now), i, drifts.get(i));
+                Optional<SeamChange> next = solved(now, shares(now), i, drifts.get(i));
                 if (next.isEmpty()) {
                     return Optional.empty();
                 }
@@ -75,17 +73,37 @@ final class UnevenShares {
         }
     }
 
+    private List<Share> shares(SeamChange change) throws Refusal {
+        return new SeamWork(seams.before(), change, seams.lines()).shares();
+    }
+
+    /** By how much the two edges of each pair whose ends are all fixed drift apart under a change. */
+    private List<Drift> drifts(SeamChange change) throws Refusal {
+        List<Drift> drifts = new ArrayList<>();
+        for (SeamPairs.Pair pair : seams.moved(new SeamWork(seams.before(), change, seams.lines()).tried())) {
+            if (pair.fixed()) {
+                drifts.add(new Drift(pair.first().edge(), pair.second().edge(), pair.drift()));
+            }
+        }
+        return drifts;
+    }
+
+    private boolean same(EdgeRef one, EdgeRef other) {
+        Pattern before = seams.before();
+        return one.edge().equals(other.edge()) && before.piece(one.piece()).equals(before.piece(other.piece()));
+    }
+
     private double drift(SeamChange tried, int pair) throws Refusal {
-        return evening.drifts(tried).get(pair).by();
+        return drifts(tried).get(pair).by();
     }
 
     /** The first edge of a pair takes this part of what both take. */
     private SeamChange with(SeamChange now, List<Share> shares, Drift of, double first) {
         List<Share> all = new ArrayList<>();
         for (Share share : shares) {
-            double weight = evening.same(share.edge(), of.first())
+            double weight = same(share.edge(), of.first())
                     ? 2 * first
-                    : evening.same(share.edge(), of.second()) ? 2 * (1 - first) : share.weight();
+                    : same(share.edge(), of.second()) ? 2 * (1 - first) : share.weight();
             all.add(new Share(share.edge(), weight));
         }
         return now.withShares(all.toArray(new Share[0]));

@@ -3,6 +3,7 @@ package easewright.alter;
 import static easewright.alter.Cloths.girth;
 import static easewright.alter.Cloths.pattern;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import easewright.geom.Affine;
 import easewright.geom.Outline;
@@ -11,11 +12,14 @@ import easewright.measure.Measures;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Level;
 import easewright.pattern.LevelKind;
+import easewright.pattern.LineKind;
 import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What evened seams promise, on random pairs. */
 class EvenSeamsPropertiesTest {
@@ -61,6 +65,18 @@ class EvenSeamsPropertiesTest {
         girth.within(1e-6);
         drift.within(0.02);
         back.within(1e-6);
+    }
+
+    /** Drawn by their cutting lines: on the way to the bow that is wanted there are some that leave no stitching line. */
+    @ParameterizedTest
+    @CsvSource({"15, 8.1", "29, -5.9", "58, 17.1", "58, 10.3"})
+    void aBowThatLeavesNoStitchingLineIsRefused(long seed, double amount) {
+        Pattern before = TruingPropertiesTest.pair(seed, LineKind.CUTTING);
+        SeamChange change = SeamChange.at("mid", amount).acceptingProtected().evened();
+        assertThatThrownBy(() -> change.apply(before)).isInstanceOfSatisfying(Refusal.class, refusal -> {
+            assertThat(refusal.code()).isEqualTo("even-not-possible");
+            assertThat(refusal.values()).containsEntry("mate", "side seam");
+        });
     }
 
     static Pattern sewnAtTheSides(Piece one, Piece two) {
