@@ -1,5 +1,6 @@
 package easewright.alter;
 
+import easewright.measure.Cutting;
 import easewright.measure.GarmentMeasures;
 import easewright.measure.Girth;
 import easewright.measure.MateWalk;
@@ -137,8 +138,7 @@ public final class Coupled {
     }
 
     private static List<Offer> offers(Pattern after, GarmentMeasures is, MateWalk now, Asked asked) {
-        boolean fits = Math.abs(now.drift()) <= ALTERED;
-        if (fits || Math.abs(asked.drift()) <= ALTERED) {
+        if (Cutting.same(now.drift()) || Cutting.same(asked.drift())) {
             return List.of();
         }
         List<EdgeRef> others =

@@ -1,5 +1,6 @@
 package easewright.alter;
 
+import easewright.measure.Cutting;
 import easewright.measure.GarmentMeasures;
 import easewright.measure.Measures;
 import easewright.pattern.Dart;
@@ -34,9 +35,6 @@ public final class Truing {
     /** A cap this far off shows as a dent or peak in the seam, mm; common practice. */
     private static final double CAP_WITHIN = 0.3;
 
-    /** Notches match within 1/16 in (Threads 200, in docs/sources.md 3), rounded. */
-    private static final double NOTCH_WITHIN = 1.5;
-
     /** An allowance is cut as exactly as this, mm; common practice. */
     private static final double ALLOWANCE_WITHIN = 0.5;
 
@@ -49,11 +47,19 @@ public final class Truing {
             "notches-apart",
             "allowance-uneven");
 
+    /** Values of findings that say by how far, mm, something lies off its place. */
+    private static final List<String> DISTANCES = List.of("off", "apart");
+
     private Truing() {}
 
     /** Whether a finding is one of those that proposals are made for. */
     public static boolean tells(Finding finding) {
         return CODES.contains(finding.code());
+    }
+
+    /** Whether what a proposal is made for lies so little off its place that for cutting it is the same. */
+    public static boolean isLittle(Finding finding) {
+        return DISTANCES.stream().anyMatch(key -> finding.values().get(key) instanceof Double mm && Cutting.same(mm));
     }
 
     /** Everything untrue, seams first. */
@@ -218,7 +224,7 @@ public final class Truing {
     private static void notches(
             Pattern pattern, GarmentMeasures measures, List<Mate> mates, SewnPieces sewn, List<Proposal> all) {
         for (NotchTruer.Apart apart : NotchTruer.apart(pattern, measures, mates, sewn)) {
-            if (apart.apart() > NOTCH_WITHIN) {
+            if (!Cutting.same(apart.apart())) {
                 Finding finding = Finding.of(
                                 "notches-apart", Severity.NOTE, apart.moves().name())
                         .with("mate", apart.mate().name())

@@ -1,6 +1,7 @@
 package easewright.alter;
 
 import easewright.geom.Segment;
+import easewright.measure.Cutting;
 import easewright.measure.EdgeLength;
 import easewright.measure.GarmentMeasures;
 import easewright.measure.Girth;
@@ -91,8 +92,11 @@ record TruingPromise(Pattern before, Pattern after) {
                 double now = sewn(is, piece, edge);
                 double by = now - sewn(was, piece, edge);
                 if (Math.abs(by) > NOTICED) {
-                    findings.add(Finding.of(
-                                    "trued-length", edge.isProtected() ? Severity.CAUTION : Severity.NOTE, piece.name())
+                    boolean little = Cutting.same(by);
+                    Severity severity = edge.isProtected() && !little ? Severity.CAUTION : Severity.NOTE;
+                    findings.add((little
+                                    ? Finding.of("trued-length-little", severity, piece.name())
+                                    : Finding.of("trued-length", severity, piece.name()))
                             .with("edge", edge.name())
                             .with("by.signed", by));
                 }

@@ -1,6 +1,7 @@
 package easewright.check;
 
 import easewright.alter.DartFold;
+import easewright.measure.Cutting;
 import easewright.pattern.Dart;
 import easewright.pattern.Finding;
 import easewright.pattern.Piece;
@@ -19,7 +20,7 @@ final class DartsFold implements Rule {
                     continue;
                 }
                 double difference = DartFold.of(dart).difference();
-                if (difference > MatesFit.TRUE_WITHIN) {
+                if (!Cutting.same(difference)) {
                     findings.add(Finding.of("dart-legs-unequal", Severity.CAUTION, piece.name())
                             .with("dart", dart.name())
                             .with("difference", difference));

@@ -1,5 +1,6 @@
 package easewright.check;
 
+import easewright.measure.Cutting;
 import easewright.measure.MateWalk;
 import easewright.pattern.Finding;
 import easewright.pattern.Severity;
@@ -31,8 +32,8 @@ final class MatesKeptLength implements ChangeRule {
                         .with("now.signed", now.drift()));
             } else if (Math.abs(apart) > NOTICED) {
                 Severity severity = MatesFit.severity(now.drift());
-                boolean much = Math.abs(apart) > MatesFit.TRUE_WITHIN;
-                boolean little = !much && Math.abs(now.drift()) <= MatesFit.TRUE_WITHIN;
+                boolean much = !Cutting.same(apart);
+                boolean little = !much && Cutting.same(now.drift());
                 findings.add(about(
                                 little ? "mate-drifted-little" : "mate-drifted",
                                 severity == Severity.NOTE && much ? Severity.CAUTION : severity,

@@ -12,22 +12,14 @@ import java.util.Set;
  * What is off by no more than a careful maker leaves it is not spoken of, though it can be trued.
  */
 final class PlacesTrue implements Rule {
-    /** Values of findings that say by how far, mm, something lies off its place. */
-    private static final List<String> DISTANCES = List.of("off", "apart");
-
     @Override
     public List<Finding> look(Sight sight) {
         Set<Finding> findings = new LinkedHashSet<>();
         for (Proposal proposal : Truing.proposals(sight.pattern(), sight.measures(), sight.pieces())) {
-            if (!isTrueEnough(proposal.finding())) {
+            if (!Truing.isLittle(proposal.finding())) {
                 findings.add(proposal.finding());
             }
         }
         return List.copyOf(findings);
-    }
-
-    private static boolean isTrueEnough(Finding finding) {
-        return DISTANCES.stream()
-                .anyMatch(key -> finding.values().get(key) instanceof Double mm && mm <= MatesFit.TRUE_WITHIN);
     }
 }

@@ -2,6 +2,7 @@ package easewright.check;
 
 import easewright.geom.Curve;
 import easewright.geom.Point;
+import easewright.measure.Cutting;
 import easewright.measure.EdgeLength;
 import easewright.measure.PieceMeasures;
 import easewright.pattern.Edge;
@@ -54,13 +55,12 @@ final class ProtectedUnmoved implements ChangeRule {
         if (Math.abs(longer) <= NOTICED && bent <= NOTICED) {
             return Optional.empty();
         }
-        Severity severity = Math.abs(longer) > MatesFit.TRUE_WITHIN || bent > MatesFit.TRUE_WITHIN
-                ? Severity.CAUTION
-                : Severity.NOTE;
-        return Optional.of(Finding.of("protected-edge-changed", severity, now.name())
-                .with("edge", is.name())
-                .with("longer.signed", longer)
-                .with("bent", bent));
+        boolean little = Cutting.same(longer) && Cutting.same(bent);
+        Finding finding = little
+                ? Finding.of("protected-edge-changed-little", Severity.NOTE, now.name())
+                : Finding.of("protected-edge-changed", Severity.CAUTION, now.name());
+        return Optional.of(
+                finding.with("edge", is.name()).with("longer.signed", longer).with("bent", bent));
     }
 
     private static boolean straight(Curve run) {

@@ -5,6 +5,7 @@ import easewright.alter.Moved;
 import easewright.alter.Proposal;
 import easewright.alter.Refusal;
 import easewright.alter.TrueUp.Tried;
+import easewright.alter.Truing;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
@@ -49,7 +50,7 @@ final class TrueSheet {
             String indent = "     ";
             page.line();
             page.text(label, TruePlace.of(proposal, before));
-            page.text(indent, FindingWords.sentence(proposal.finding(), words));
+            page.text(indent, said(proposal));
             tried.done().ifPresent(done -> page.text(indent, movedWords(done, offered)));
             if (offered && !proposal.protectedEdges().isEmpty()) {
                 String known = String.join(", ", proposal.protectedEdges());
@@ -61,6 +62,11 @@ final class TrueSheet {
             page.line();
             page.text(words.of("command.true-how"));
         }
+    }
+
+    private String said(Proposal proposal) {
+        String said = FindingWords.sentence(proposal.finding(), words);
+        return Truing.isLittle(proposal.finding()) ? said + " " + words.of("true.little") : said;
     }
 
     private String refused(Refusal refusal) {
@@ -80,7 +86,7 @@ final class TrueSheet {
                     Map.of("piece", each.getKey(), "most", most, "over", over)));
         }
         for (Finding finding : done.findings()) {
-            if (finding.code().equals("trued-length")) {
+            if (finding.code().startsWith("trued-length")) {
                 sentences.add(words.of("command.true-length", withPiece(finding)));
             }
         }

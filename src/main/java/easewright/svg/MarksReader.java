@@ -167,9 +167,9 @@ final class MarksReader implements MarksNotes.Reading {
         double across = stated.mmPerUnitX() / used.mmPerUnitX();
         double down = stated.mmPerUnitY() / used.mmPerUnitY();
         if (Math.abs(across - 1) > 1e-6 || Math.abs(down - 1) > 1e-6) {
-            notes.add(Finding.of("scale-differs", Severity.FAULT, "")
-                    .with("before.number", stated.mmPerUnitX())
-                    .with("now.number", used.mmPerUnitX()));
+            // Mostly both are off alike; else the one that is off by more is told.
+            double now = Math.abs(across - 1) >= Math.abs(down - 1) ? 1 / across : 1 / down;
+            notes.add(Finding.of("scale-differs", Severity.FAULT, "").with("of.percent", 100 * now));
         }
     }
 

@@ -66,8 +66,8 @@ record Opening(
             double factor = Math.sqrt(drawn.rescaled().determinant());
             if (factor != 1 && !StatedLengths.of(pattern).isEmpty()) {
                 findings.add(Finding.of("stated-lengths-kept", Severity.CAUTION, "")
-                        .with("count.number", StatedLengths.of(pattern).size())
-                        .with("factor.number", factor));
+                        .with("count", StatedLengths.of(pattern).size())
+                        .with("of.percent", 100 * factor));
             }
             state = new MarksState(state.block(), true, read.kept());
             Unmarked.tell(drawing, pattern, findings);

@@ -70,11 +70,11 @@ record RootScale(
         boolean physical = stated
                 && (width.isEmpty() || width.get().physical())
                 && (height.isEmpty() || height.get().physical());
-        double apart = Math.abs(w / box.width() - h / box.height()) / (h / box.height());
+        double across = w / box.width();
+        double down = h / box.height();
+        double apart = Math.max(across, down) / Math.min(across, down) - 1;
         if (physical && aspect == null && apart > AXES_DIFFER) {
-            notes.add(Finding.of("scale-axes-differ", Severity.CAUTION, "")
-                    .with("across.number", w / box.width())
-                    .with("down.number", h / box.height()));
+            notes.add(Finding.of("scale-axes-differ", Severity.CAUTION, "").with("apart.percent", 100 * apart));
         }
         return new RootScale(
                 toMm,

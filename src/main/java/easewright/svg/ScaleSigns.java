@@ -26,7 +26,8 @@ final class ScaleSigns {
                     notes.add(Finding.of("test-square-differs", Severity.CAUTION, "")
                             .with("text", square.seen())
                             .with("wanted", square.mm())
-                            .with("drawn", square.side()));
+                            .with("drawn", square.side())
+                            .with("of.percent", square.percent()));
                 }
             }
             return List.of();
@@ -43,10 +44,13 @@ final class ScaleSigns {
                         new ScaleProposal(inch / sign.perInch(), sign.sign(), String.valueOf(sign.perInch()))));
         if (!proposals.isEmpty()) {
             ScaleProposal best = proposals.get(0);
-            boolean square = best.sign() == ScaleProposal.Sign.TEST_SQUARE;
-            notes.add(Finding.of(square ? "scale-by-test-square" : "scale-proposed", Severity.NOTE, "")
-                    .with(square ? "text" : "perInch", square ? best.seen() : Integer.valueOf(best.seen()))
-                    .with("unit.number", best.mmPerUnit()));
+            Finding told = squares.isEmpty()
+                    ? Finding.of("scale-proposed", Severity.NOTE, "").with("perInch", Integer.valueOf(best.seen()))
+                    : Finding.of("scale-by-test-square", Severity.NOTE, "")
+                            .with("text", best.seen())
+                            .with("drawn", squares.get(0).side())
+                            .with("of.percent", squares.get(0).percent());
+            notes.add(told.with("unit.number", best.mmPerUnit()));
         }
         for (int perInch : USUAL) {
             proposals.add(new ScaleProposal(inch / perInch, ScaleProposal.Sign.USUAL, String.valueOf(perInch)));

@@ -29,7 +29,12 @@ final class TestSquares {
      * @param mm   as written
      * @param seen the words that say so
      */
-    record Marked(double side, double mm, String seen) {}
+    record Marked(double side, double mm, String seen) {
+        /** How large it is drawn, in percent of what is written. */
+        double percent() {
+            return 100 * side / mm;
+        }
+    }
 
     private TestSquares() {}
 

@@ -16,7 +16,8 @@ import java.util.stream.Collectors;
  * shown in the user's unit, unless its key ends in {@code .percent}, {@code .degrees} or {@code .number}; lists are
  * shown with commas; a key ending in {@code .signed} shows a length with its plus or minus; {@code largest} is a limit,
  * and rounded towards 0; of a {@link Span} both ends are shown, once if they look alike. A line may ask for a value in a form of its own, {@code {amount.part}} for the value
- * {@code amount}: {@code .coarse} to the millimetre, {@code .part} as one of several that must add up.
+ * {@code amount}: {@code .coarse} to the millimetre, {@code .part} as one of several that must add up,
+ * {@code .exact} a plain number to be typed again.
  *
  * <p>Some lines are worded otherwise for who types commands ({@code <key>.command}) or who sits before a Mac
  * ({@code <key>.mac}); a line by itself is for the window and for paper. The name of a key on the keyboard is a line
@@ -127,6 +128,7 @@ public final class Words {
     private Optional<String> formed(String form, double mm) {
         return switch (form) {
             case "coarse" -> Optional.of(coarse(mm));
+            case "exact" -> Optional.of(number(mm, 6));
             case "part" -> Optional.of(Lengths.part(mm, unit).orElse(of("length.about", Map.of("amount.signed", mm))));
             default -> Optional.empty();
         };

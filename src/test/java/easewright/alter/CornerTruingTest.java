@@ -171,14 +171,14 @@ class CornerTruingTest {
                 .isGreaterThan(0.01);
     }
 
-    /** What became longer is told; with a caution where it is protected. */
+    /** What became longer is told; as the same for cutting, or with a caution where it is much and protected. */
     @Test
     void lengthsThatChangeAreTold() throws Refusal {
         Piece plain = slanted("front", 600, 78, 90);
         Altered done = WAIST.apply(pattern(plain));
         double by = Cloths.sewn(done.pattern().pieces().get(0), "waist") - Cloths.sewn(plain, "waist");
         assertThat(done.findings()).singleElement().satisfies(f -> {
-            assertThat(f.code()).isEqualTo("trued-length");
+            assertThat(f.code()).isEqualTo("trued-length-little");
             assertThat(f.severity()).isEqualTo(Severity.NOTE);
             assertThat(f.piece()).isEqualTo("front");
             assertThat(f.values()).containsEntry("edge", "waist");
@@ -189,8 +189,14 @@ class CornerTruingTest {
         List<Finding> cautions = slid.findings().stream()
                 .filter(f -> f.values().containsValue("fold"))
                 .toList();
-        assertThat(cautions).extracting(Finding::severity).containsOnly(Severity.CAUTION);
-        assertThat(cautions).hasSize(1);
+        assertThat(cautions).extracting(Finding::code).containsExactly("trued-length-little");
+        // No sample is changed so much by a truing; what would be is told as something to be walked.
+        Piece higher = kept(slanted("front", 600, 88, 90), "waist");
+        assertThat(new TruingPromise(pattern(higher), pattern(steep)).consequences())
+                .filteredOn(f -> f.values().containsValue("waist"))
+                .singleElement()
+                .satisfies(f -> assertThat(f.code()).isEqualTo("trued-length"))
+                .satisfies(f -> assertThat(f.severity()).isEqualTo(Severity.CAUTION));
     }
 
     @Test

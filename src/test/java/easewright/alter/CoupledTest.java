@@ -84,6 +84,13 @@ class CoupledTest {
         }
         assertThat(Coupled.offers(skirt, SeamChange.at("hip", 24).apply(skirt).pattern()))
                 .isEmpty();
+        // Nobody sews a band on anew for what cannot be cut.
+        assertThat(Coupled.offers(
+                        skirt, SeamChange.at("waist", -1.5).apply(skirt).pattern()))
+                .isEmpty();
+        assertThat(Coupled.offers(
+                        skirt, SeamChange.at("waist", -1.6).apply(skirt).pattern()))
+                .hasSize(1);
     }
 
     private static double fromStart(Piece piece, Notch notch) {

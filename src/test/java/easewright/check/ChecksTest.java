@@ -127,6 +127,10 @@ class ChecksTest {
         });
         assertThat(codes(before, SeamChange.at("hip", 20).apply(before).pattern()))
                 .doesNotContain("protected-edge-changed");
+        CentreChange little = CentreChange.parallel("hip", 2, EdgeRef.of("front", "fold"));
+        assertThat(codes(before, little.acceptingProtected().apply(before).pattern()))
+                .contains("protected-edge-changed-little")
+                .doesNotContain("protected-edge-changed");
     }
 
     @Test

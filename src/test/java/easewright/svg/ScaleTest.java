@@ -9,10 +9,14 @@ import static org.assertj.core.api.Assertions.within;
 
 import easewright.pattern.Edge;
 import easewright.pattern.EdgeRole;
+import easewright.pattern.Finding;
 import easewright.pattern.LineKind;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Scale;
+import easewright.text.LengthUnit;
+import easewright.text.Words;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -59,7 +63,43 @@ class ScaleTest {
         assertThat(drawing.findings()).singleElement().satisfies(f -> {
             assertThat(f.code()).isEqualTo("test-square-differs");
             assertThat(f.values()).containsEntry("wanted", 50.0);
+            assertThat((double) f.values().get("of.percent")).isCloseTo(106.6, within(1e-9));
         });
+    }
+
+    /** "The square that says 10 cm measures 9.4 cm", not millimetres to a unit of the drawing. */
+    @Test
+    void scalesAreToldByWhatATapeShows() throws SvgProblem {
+        Words words = Words.english(LengthUnit.CM);
+        Finding square = finding(mm(SQUARE.formatted(94, 94, "10 cm")), "test-square-differs");
+        assertThat(words.of(square)).contains("is drawn 9.4\u00a0cm wide").contains("at 94\u00a0% of the size");
+        // 96 units to the inch: 100 units are 2.65 cm.
+        Finding unproved =
+                finding(read(svg("viewBox='0 0 900 400'", SQUARE.formatted(100, 100, "5 cm"))), "scale-by-test-square");
+        assertThat(words.of(unproved))
+                .contains("measures 2.65\u00a0cm as the drawing is read now: 52.9\u00a0% of what is written");
+        assertThat(words.forCommands().of(unproved)).endsWith("--scale 0.5mm.");
+        Finding stretched = finding(
+                read(svg("width='94mm' height='100mm' viewBox='0 0 100 100'", "<rect width='9' height='9'/>")),
+                "scale-axes-differ");
+        assertThat(words.of(stretched)).contains("6.4\u00a0% apart");
+        String marked = svg(
+                "width='94mm' height='94mm' viewBox='0 0 100 100'",
+                "<metadata><marks xmlns='urn:easewright:marks:1'>"
+                        + "<scale across='1' down='1' proof='physical-size'/></marks></metadata>"
+                        + "<rect width='90' height='90'/>");
+        Finding changed = SvgFile.read(marked.getBytes(StandardCharsets.UTF_8), "a.svg").findings().stream()
+                .filter(f -> f.code().equals("scale-differs"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(words.of(changed)).contains("comes out at 94\u00a0% of the size at which it was marked");
+    }
+
+    private static Finding finding(Drawing drawing, String code) {
+        return drawing.findings().stream()
+                .filter(f -> f.code().equals(code))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
@@ -102,8 +142,7 @@ class ScaleTest {
         assertThat(kept.findings())
                 .filteredOn(f -> f.code().equals("stated-lengths-kept"))
                 .singleElement()
-                .satisfies(f ->
-                        assertThat(f.values()).containsEntry("count.number", 2).containsEntry("factor.number", 2.0));
+                .satisfies(f -> assertThat(f.values()).containsEntry("count", 2).containsEntry("of.percent", 200.0));
 
         SvgFile read = SvgFile.read(written, "m");
         Pattern scaled = read.atScale(read.pattern(), 2, true);

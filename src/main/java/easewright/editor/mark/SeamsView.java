@@ -2,6 +2,7 @@ package easewright.editor.mark;
 
 import easewright.editor.model.Desk;
 import easewright.geom.Segment;
+import easewright.measure.Cutting;
 import easewright.measure.MateWalk;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Mate;
@@ -56,7 +57,7 @@ public record SeamsView(List<Seam> seams, List<EdgeChoice> edges) {
     }
 
     /** A drift smaller than this is sewn away, mm; common practice. */
-    private static final double FITS = 3;
+    private static final double FITS = Cutting.WORKS;
 
     public static SeamsView of(Desk desk) {
         Words words = desk.words();

@@ -1,5 +1,6 @@
 package easewright.editor.model;
 
+import easewright.measure.Cutting;
 import easewright.measure.MateWalk;
 import easewright.pattern.Dart;
 import easewright.pattern.EdgeRef;
@@ -25,9 +26,6 @@ import java.util.stream.Stream;
 public record Effect(List<Line> lines) {
     /** Half of what a tape shows: less is not worth a word, mm. */
     private static final double NOTICED = 0.5;
-
-    /** "I keep my patterns true to 1/16 inch" (Threads 200, docs/sources.md 3): beyond it the table shows it. */
-    private static final double TRUE_WITHIN = 1.5;
 
     /** A dart whose mouth is as wide as this to before has not been changed but redrawn, mm. */
     private static final double DART_CHANGED = 0.05;
@@ -220,7 +218,11 @@ public record Effect(List<Line> lines) {
                     .ifPresent(then -> {
                         boolean both = isMoved(now.mate().first(), fates)
                                 && isMoved(now.mate().second(), fates);
-                        lines.add(new Line(Kind.DRIFTED, drift(then, now, both, words), both && mayEven));
+                        boolean little = Cutting.same(apart(then, now)) && Cutting.same(now.drift());
+                        lines.add(new Line(
+                                little ? Kind.FITS : Kind.DRIFTED,
+                                drift(then, now, both, little, words),
+                                both && mayEven));
                     });
         }
         boolean any = !after.measures().mates().isEmpty();
@@ -240,7 +242,7 @@ public record Effect(List<Line> lines) {
                                         || ref.piece().equals(f.piece().name()))));
     }
 
-    private static String drift(MateWalk then, MateWalk now, boolean both, Words words) {
+    private static String drift(MateWalk then, MateWalk now, boolean both, boolean little, Words words) {
         Map<String, Object> values = Map.of(
                 "mate", now.mate().name(),
                 "drift.signed", now.drift() - then.drift(),
@@ -248,6 +250,9 @@ public record Effect(List<Line> lines) {
                 "second.signed", now.second() - then.second(),
                 "from", then.first() - then.second(),
                 "to", now.first() - now.second());
+        if (little) {
+            return words.of("editor.effect.little", values);
+        }
         String said = words.of(
                 now.mate().declaredEase() == 0 ? "editor.effect.drifted" : "editor.effect.ease-drifted", values);
         // Where one side alone changed, what could match it is looked for once this one is kept.
@@ -261,7 +266,7 @@ public record Effect(List<Line> lines) {
                 .filter(now -> desk.reading()
                         .measures()
                         .mate(now.mate().name())
-                        .filter(then -> apart(then, now) > TRUE_WITHIN)
+                        .filter(then -> !Cutting.same(apart(then, now)))
                         .isPresent());
     }
 }

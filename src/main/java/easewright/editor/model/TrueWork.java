@@ -82,7 +82,8 @@ public record TrueWork(Pattern pattern, List<FollowUp> offers, List<Place> place
     private static Place place(Desk desk, Proposal proposal) {
         Words words = desk.words();
         Pattern before = desk.pattern();
-        String what = words.of(proposal.finding());
+        String said = words.of(proposal.finding());
+        String what = Truing.isLittle(proposal.finding()) ? said + " " + words.of("true.little") : said;
         try {
             Altered altered = proposal.apply(before);
             return new Place(

@@ -118,6 +118,20 @@ class EffectTest {
                 .anySatisfy(f -> assertThat(f.code()).isEqualTo("mate-drifted"));
     }
 
+    /** What is off by less than anybody cuts is told with its figure, and is no task. */
+    @Test
+    void aDriftTooSmallForCuttingStillFits() throws Exception {
+        open(0, "hip");
+        EdgeRef still = session.desk().holds().get(0).edge();
+        session.want(session.desk().wanted().orElseThrow().withLeftOut(Set.of(still)));
+        Effect effect = tried(12);
+        assertThat(words(effect, Effect.Kind.DRIFTED)).isEmpty();
+        assertThat(words(effect, Effect.Kind.FITS))
+                .singleElement()
+                .asString()
+                .contains("is off by ", "for cutting that is the same");
+    }
+
     /** Trouser legs: front and back seams of different slant drift apart unless they are evened out. */
     @Test
     void seamsThatAreEvenedOutStillFit() throws Exception {
