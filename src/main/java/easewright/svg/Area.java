@@ -7,10 +7,9 @@ import easewright.geom.Point;
 import easewright.geom.Segment;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
- * The largest closed sub-path of a shape, with a coarse polygon of it that answers quickly what lies inside. Good for
+ * A closed sub-path of a shape, with a coarse polygon of it that answers quickly what lies inside. Good for
  * telling which line belongs to which piece, not for measuring.
  *
  * @param index    number of the shape in the drawing
@@ -28,13 +27,9 @@ record Area(int index, int subPath, Outline outline, double area, Box box, doubl
     /** Most places of a line that are looked at. */
     private static final int SAMPLES = 12;
 
-    static Optional<Area> largest(DrawnShape shape, int index) {
-        return Ring.largest(shape).map(ring -> of(ring, index));
-    }
-
-    /** That of a shape large enough for a piece. */
-    static Optional<Area> ofPiece(DrawnShape shape, int index) {
-        return Ring.largest(shape).filter(Ring::forPiece).map(ring -> of(ring, index));
+    /** Those of a shape that may be pieces, the largest first. */
+    static List<Area> ofPieces(DrawnShape shape, int index) {
+        return Ring.ofPieces(shape).stream().map(ring -> of(ring, index)).toList();
     }
 
     static Area of(Outline outline, int index, int subPath) {

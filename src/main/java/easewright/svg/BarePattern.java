@@ -137,9 +137,11 @@ public record BarePattern(Pattern pattern, List<Finding> findings) {
             DrawnShape shape = all.get(i);
             if (shape.shown()) {
                 int order = i;
-                Area.ofPiece(shape, i)
-                        .ifPresent(area -> candidates.add(
-                                new Candidate(area, order, Optional.empty(), area.subPath(), shape.id(), name(shape))));
+                for (Ring ring : Ring.ofPieces(shape)) {
+                    Area area = Area.of(ring.outline(), order, ring.subPath());
+                    candidates.add(
+                            new Candidate(area, order, Optional.empty(), ring.subPath(), ring.ref(shape), name(shape)));
+                }
             }
         }
         for (JoinedOutline joined : drawing.joined().outlines()) {
@@ -210,11 +212,11 @@ public record BarePattern(Pattern pattern, List<Finding> findings) {
     private static Map<Candidate, List<Rider>> riders(Drawing drawing, List<Candidate> pieces) {
         Map<Candidate, List<Rider>> riders = new IdentityHashMap<>();
         pieces.forEach(piece -> riders.put(piece, new ArrayList<>()));
-        Map<Integer, Candidate> owners = new HashMap<>();
+        Map<Integer, List<Candidate>> owners = new HashMap<>();
         Set<List<Integer>> drawn = new HashSet<>();
         for (Candidate piece : pieces) {
             if (piece.joined().isEmpty()) {
-                owners.put(piece.order(), piece);
+                owners.computeIfAbsent(piece.order(), o -> new ArrayList<>()).add(piece);
             }
             piece.joined()
                     .ifPresent(joined ->
@@ -222,13 +224,19 @@ public record BarePattern(Pattern pattern, List<Finding> findings) {
         }
         for (int i = 0; i < drawing.all().size(); i++) {
             DrawnShape shape = drawing.all().get(i);
-            Candidate owner = owners.get(i);
+            List<Candidate> own = owners.getOrDefault(i, List.of());
             for (int k = 0; shape.shown() && k < shape.subPaths().size(); k++) {
                 SubPath line = shape.subPaths().get(k);
-                if (owner != null) {
-                    if (k != owner.subPath()) {
-                        riders.get(owner).add(rider(shape, k));
-                    }
+                int stroke = k;
+                if (own.stream().anyMatch(piece -> piece.subPath() == stroke)) {
+                    continue;
+                }
+                if (!own.isEmpty()) {
+                    Candidate owner = own.stream()
+                            .filter(piece -> piece.area().holds(line))
+                            .findFirst()
+                            .orElse(own.get(0));
+                    riders.get(owner).add(rider(shape, k));
                 } else if (!drawn.contains(List.of(i, k))) {
                     Rider rider = rider(shape, k);
                     pieces.stream()

@@ -34,7 +34,7 @@ final class DrawnGeometry implements MarksReader.Geometry {
     Optional<Part> piece(String id) {
         Integer shape = byId.get(id);
         if (shape == null) {
-            return Optional.empty();
+            return rider(id).filter(part -> line(part).closed());
         }
         Optional<Ring> ring = Ring.largest(drawing.all().get(shape));
         return ring.isEmpty()

@@ -12,4 +12,7 @@ import java.util.Optional;
  * @param twin   it repeats a mark that is in use, so that one does not take its place
  * @param markup the element as it stood
  */
-record KeptMark(Optional<String> piece, String kind, Optional<String> name, boolean twin, String markup) {}
+record KeptMark(Optional<String> piece, String kind, Optional<String> name, boolean twin, String markup) {
+    /** The kind of what stands inside the scale, which is written anew and takes it back. No element is called so. */
+    static final String INSIDE_SCALE = "scale/";
+}

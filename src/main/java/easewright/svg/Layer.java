@@ -25,10 +25,10 @@ public record Layer(String key, String name, int outlines, boolean shown, String
             if (shape.groups().isEmpty()) {
                 continue;
             }
-            boolean outline = Ring.largest(shape).filter(Ring::forPiece).isPresent();
+            int outlines = Ring.ofPieces(shape).size();
             for (DrawnShape.Group group : shape.groups()) {
                 int[] count = counts.computeIfAbsent(group.key(), key -> new int[2]);
-                count[0] += outline ? 1 : 0;
+                count[0] += outlines;
                 count[1] += shape.shown() ? 1 : 0;
             }
         }

@@ -70,6 +70,17 @@ final class MarksNotes {
         keep(node, pieceId, "", false);
     }
 
+    /** Something inside the scale, which itself is needed all the same. */
+    void insideScale(MarkNode node) {
+        findings.add(Finding.of("mark-unknown", Severity.NOTE, "").with("mark", node.name()));
+        kept.add(new KeptMark(
+                Optional.empty(),
+                KeptMark.INSIDE_SCALE,
+                Optional.empty(),
+                false,
+                node.markup().get()));
+    }
+
     private void keep(MarkNode node, Optional<String> pieceId, String name, boolean twin) {
         Optional<String> known = name.isEmpty() ? Optional.empty() : Optional.of(name);
         kept.add(new KeptMark(pieceId, node.name(), known, twin, node.markup().get()));

@@ -28,7 +28,7 @@ import java.util.TreeMap;
 
 /** Reads the marks block against the drawing as it is now. */
 final class MarksReader implements MarksNotes.Reading {
-    /** Marks with nothing inside. The scale is written anew whatever it holds. */
+    /** Marks with nothing inside. */
     private static final Set<String> EMPTY = Set.of("cloth", "garment", "level", "wish");
 
     private final Geometry drawn;
@@ -145,7 +145,10 @@ final class MarksReader implements MarksNotes.Reading {
             v.requireEmpty();
         }
         switch (child.name()) {
-            case "scale" -> checkScale(v);
+            case "scale" -> {
+                child.children().forEach(notes::insideScale);
+                checkScale(v);
+            }
             case "body" -> body(child, v);
             case "cloth" -> cloth(v);
             case "garment" -> garment = garment(v);

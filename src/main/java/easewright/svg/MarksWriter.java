@@ -55,8 +55,13 @@ final class MarksWriter {
         out.open("scale")
                 .number("across", pattern.scale().mmPerUnitX())
                 .number("down", pattern.scale().mmPerUnitY())
-                .text("proof", MarkWords.word(pattern.scale().proof()))
-                .close();
+                .text("proof", MarkWords.word(pattern.scale().proof()));
+        for (KeptMark mark : kept.getOrDefault(OF_NO_PIECE, List.of())) {
+            if (mark.kind().equals(KeptMark.INSIDE_SCALE)) {
+                out.verbatim(mark.markup());
+            }
+        }
+        out.close();
         if (!pattern.body().equals(Body.UNKNOWN)) {
             body(pattern.body(), Optional.empty());
         }
@@ -90,7 +95,8 @@ final class MarksWriter {
         }
         changes();
         for (KeptMark mark : kept.getOrDefault(OF_NO_PIECE, List.of())) {
-            if (mark.twin() || !replaced(mark.kind(), mark.name().orElse(""))) {
+            boolean written = mark.kind().equals(KeptMark.INSIDE_SCALE);
+            if (mark.twin() || !written && !replaced(mark.kind(), mark.name().orElse(""))) {
                 out.verbatim(mark.markup());
             }
         }

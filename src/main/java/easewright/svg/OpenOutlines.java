@@ -8,7 +8,6 @@ import easewright.pattern.Severity;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -40,8 +39,8 @@ final class OpenOutlines {
                 Comparator.comparingDouble((Candidate c) -> c.closed().area()).reversed());
         List<Area> outer = new ArrayList<>(IntStream.range(0, shapes.size())
                 .filter(i -> shapes.get(i).shown())
-                .mapToObj(i -> Area.ofPiece(shapes.get(i), i))
-                .flatMap(Optional::stream)
+                .mapToObj(i -> Area.ofPieces(shapes.get(i), i))
+                .flatMap(List::stream)
                 .limit(MOST)
                 .toList());
         joined.forEach(outline -> outer.add(Area.of(outline.outline(), -1, 0)));

@@ -1,9 +1,11 @@
 package easewright.svg;
 
 import easewright.geom.Cubic;
+import easewright.geom.Outline;
 import easewright.geom.Segment;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
 import easewright.pattern.Severity;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -12,6 +14,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.zip.GZIPOutputStream;
 
@@ -192,6 +195,16 @@ final class Rewriting {
                 if (copy.shape() == i && !isThere(copy, now.get(at++))) {
                     throw unproved(copy.piece(), copy.id());
                 }
+            }
+        }
+        for (Piece piece : changed.pieces()) {
+            // Of several outlines in one path another may be the largest now, and would be read as the piece.
+            Optional<Outline> read =
+                    again.drawn().piece(piece.id()).flatMap(p -> again.drawn().outline(piece.id()));
+            boolean same = read.isEmpty()
+                    || lands(read.get().segments(), piece.outline().segments());
+            if (!same) {
+                throw unproved(piece.name(), piece.id());
             }
         }
     }

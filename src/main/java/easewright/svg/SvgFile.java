@@ -133,6 +133,10 @@ public final class SvgFile {
         return opening.drawing();
     }
 
+    DrawnGeometry drawn() {
+        return opening.drawn();
+    }
+
     /** The words written on the drawing, where they stand at the scale of {@link #drawing()}. */
     public List<Caption> texts() {
         return opening.drawing().captions();

@@ -16,6 +16,9 @@ final class Unmarked {
     private final Drawing drawing;
     private final Set<String> known = new HashSet<>();
 
+    /** Ids of shapes of which at least one stroke is known. */
+    private final Set<String> touched = new HashSet<>();
+
     private Unmarked(Drawing drawing, Pattern pattern) {
         this.drawing = drawing;
         for (Piece piece : pattern.pieces()) {
@@ -23,12 +26,10 @@ final class Unmarked {
                 known.addAll(List.of(piece.id().split(" ")));
             }
             known.add(piece.id());
+            touched.add(withoutStroke(piece.id()));
             for (Rider rider : piece.riders()) {
                 known.add(rider.id());
-                int subPath = rider.id().lastIndexOf('#');
-                if (subPath >= 0) {
-                    known.add(rider.id().substring(0, subPath));
-                }
+                touched.add(withoutStroke(rider.id()));
             }
         }
     }
@@ -46,13 +47,22 @@ final class Unmarked {
     }
 
     private boolean isKnown(String id) {
-        return known.contains(id) || known.containsAll(List.of(id.split(" ")));
+        return known.contains(id)
+                || touched.contains(id)
+                || known.contains(withoutStroke(id))
+                || known.containsAll(List.of(id.split(" ")));
+    }
+
+    /** The id of the shape, of one that names a stroke of it. */
+    private static String withoutStroke(String id) {
+        int stroke = id.lastIndexOf('#');
+        return stroke < 0 ? id : id.substring(0, stroke);
     }
 
     /** Mostly every closed shape has its marks, and nobody need ask which of the others are pieces. */
     private boolean mayBe() {
         for (DrawnShape shape : drawing.all()) {
-            if (shape.shown() && !known.contains(shape.id())) {
+            if (shape.shown() && !known.contains(shape.id()) && !touched.contains(shape.id())) {
                 for (SubPath line : shape.subPaths()) {
                     if (line.chain() instanceof Outline outline && mayBe(outline)) {
                         return true;

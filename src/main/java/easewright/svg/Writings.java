@@ -32,7 +32,9 @@ final class Writings {
         }
         for (int i = 0; i < shapes.size(); i++) {
             if (shapes.get(i).shown()) {
-                Area.ofPiece(shapes.get(i), i).ifPresent(areas::add);
+                List<Area> own = Area.ofPieces(shapes.get(i), i);
+                // One label cannot name several pieces.
+                areas.addAll(own.size() == 1 ? own : List.of());
             }
             if (areas.size() > MOST) {
                 return new Named(shapes, joined);

@@ -95,6 +95,27 @@ class DamagedMarksTest {
         assertThat(new String(written, StandardCharsets.UTF_8)).containsOnlyOnce(filled);
     }
 
+    /** The scale is written anew each time, with what others put into it. */
+    @ParameterizedTest
+    @ValueSource(strings = {"1", "wide"})
+    void whatOthersPutIntoTheScaleStaysThere(String across) throws SvgProblem {
+        String inside = "<note xmlns=\"urn:theirs\" by=\"a &amp; b\">checked</note>";
+        String filled = "<scale across='" + across + "' down='1' proof='physical-size'>" + inside + "</scale>";
+        SvgFile file = open("<metadata><marks xmlns='urn:easewright:marks:1'>" + filled + "</marks></metadata>");
+        assertThat(codes(file)).contains("mark-unknown");
+        byte[] once = file.write(file.pattern().withWish("waist", 40));
+        SvgFile again = SvgFile.read(once, "again");
+        assertThat(codes(again)).containsOnlyOnce("mark-unknown").doesNotContain("mark-value-bad");
+        byte[] twice = again.write(again.pattern().withWish("waist", 50));
+        for (byte[] written : List.of(once, twice)) {
+            String text = new String(written, StandardCharsets.UTF_8);
+            assertThat(text).containsOnlyOnce(inside);
+            int at = text.indexOf(inside);
+            assertThat(text.lastIndexOf("<scale", at)).isGreaterThan(text.lastIndexOf("</", at));
+            assertThat(text.indexOf("</scale>", at)).isGreaterThan(at);
+        }
+    }
+
     @Test
     void whatTheEncodingLacksBecomesAReference() throws Exception {
         Charset latin = StandardCharsets.ISO_8859_1;

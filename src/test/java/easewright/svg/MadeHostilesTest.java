@@ -35,7 +35,7 @@ class MadeHostilesTest {
             assertThat(file.write(file.pattern())).isEqualTo(bytes);
             if (hostile.fate() == Fate.OPENED) {
                 DrawnShape good = file.drawing().shape("good").orElseThrow();
-                assertThat(Area.largest(good, 0).orElseThrow().area()).isCloseTo(6400, within(1e-6));
+                assertThat(Ring.largest(good).orElseThrow().area()).isCloseTo(6400, within(1e-6));
                 byte[] marked = file.write(file.pattern().withWish("hip", 10));
                 assertThat(SvgFile.read(marked, hostile.name()).pattern().wishes())
                         .containsKey("hip");

@@ -20,8 +20,7 @@ public final class LoosePieces {
     public static List<Piece> on(Sheet sheet) {
         List<Piece> found = new ArrayList<>();
         for (Rider rider : sheet.loose()) {
-            // One stroke of several cannot be a piece: the largest of them stands for its element.
-            if (!rider.id().contains("#") && isClosed(rider.segments())) {
+            if (isClosed(rider.segments())) {
                 Outline outline = new Outline(rider.segments());
                 if (Math.abs(outline.signedArea()) >= LEAST_AREA) {
                     found.add(Piece.bare(rider.id(), outline));
