@@ -47,8 +47,8 @@ final class NamePlaces {
         }
     }
 
-    /** Around the words written on the piece, which may be seen below its name. */
-    private List<Box> words(Desk desk, Piece piece) {
+    /** Around the words written on the piece, where they are to be seen, mm. */
+    List<Box> words(Desk desk, Piece piece) {
         if (!heeding || desk.file().isEmpty()) {
             return List.of();
         }

@@ -145,6 +145,7 @@ public final class TableScenes {
                 piece,
                 look.sizes ? size(piece, desk.words()) : cut(piece, desk.words()),
                 name,
+                names.words(desk, piece),
                 piece.drawn() == LineKind.CUTTING ? Optional.of(stitch(look, piece)) : Optional.empty(),
                 ghost,
                 ghost.map(b -> MovedRuns.between(b, piece.outline())).orElse(List.of()),

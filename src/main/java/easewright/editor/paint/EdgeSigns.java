@@ -13,6 +13,9 @@ import javafx.scene.canvas.GraphicsContext;
 
 /** Draws what is marked on a piece besides its lines: protected edges, the fold, notches, the grain. */
 final class EdgeSigns {
+    /** A grain arrow shorter than this would be all heads, pixels. */
+    private static final double LEAST_GRAIN = 24;
+
     private final GraphicsContext gc;
     private final Viewport view;
     private final Ink ink;
@@ -56,24 +59,62 @@ final class EdgeSigns {
     private void fold(List<Segment> run) {
         Point from = run.get(0).start();
         Point to = run.get(run.size() - 1).end();
-        if (from.distance(to) * view.scale() < 60) {
+        if (!isLongForFold(run)) {
             return;
         }
         Point in = inward(to.minus(from).unit());
-        double room = 13;
-        Point a = view.toScreen(from.towards(to, 0.22));
-        Point b = view.toScreen(from.towards(to, 0.78));
-        Point a2 = a.plus(in.times(room));
-        Point b2 = b.plus(in.times(room));
+        List<Point> sign = foldSign(run);
         pen.set(ink.line(), 2.4, 12, 4, 2, 4);
         pen.line(from, to);
         pen.set(ink.line(), 1.2);
         gc.strokePolyline(
-                new double[] {a.x() + in.x() * 3, a2.x(), b2.x(), b.x() + in.x() * 3},
-                new double[] {a.y() + in.y() * 3, a2.y(), b2.y(), b.y() + in.y() * 3},
-                4);
-        pen.arrowHead(a.plus(in.times(2)), in.times(-1), ink.line());
-        pen.arrowHead(b.plus(in.times(2)), in.times(-1), ink.line());
+                sign.stream().mapToDouble(Point::x).toArray(),
+                sign.stream().mapToDouble(Point::y).toArray(),
+                sign.size());
+        pen.arrowHead(sign.get(0).minus(in), in.times(-1), ink.line());
+        pen.arrowHead(sign.get(3).minus(in), in.times(-1), ink.line());
+    }
+
+    private boolean isLongForFold(List<Segment> run) {
+        return run.get(0).start().distance(run.get(run.size() - 1).end()) * view.scale() >= 60;
+    }
+
+    /** The corners of the fold sign, pixels. */
+    private List<Point> foldSign(List<Segment> run) {
+        Point from = run.get(0).start();
+        Point to = run.get(run.size() - 1).end();
+        Point in = inward(to.minus(from).unit());
+        Point a = view.toScreen(from.towards(to, 0.22));
+        Point b = view.toScreen(from.towards(to, 0.78));
+        return List.of(a.plus(in.times(3)), a.plus(in.times(13)), b.plus(in.times(13)), b.plus(in.times(3)));
+    }
+
+    /** Notes where the signs stand, for words that are to keep clear of them. */
+    void keepClear(LabelRoom room) {
+        for (Edge edge : piece.edges()) {
+            List<Segment> run = edge.on(piece.outline()).segments();
+            if (edge.role() == EdgeRole.FOLD && isLongForFold(run)) {
+                room.put(DrawnLine.through(foldSign(run)));
+            }
+        }
+        for (Notch notch : piece.notches()) {
+            List<Point> corners = notchSign(notch);
+            room.put(DrawnLine.through(List.of(corners.get(0), corners.get(2), corners.get(1))));
+        }
+        piece.grain()
+                .map(g -> List.of(view.toScreen(g.from()), view.toScreen(g.to())))
+                .filter(ends -> ends.get(0).distance(ends.get(1)) >= LEAST_GRAIN)
+                .ifPresent(ends -> {
+                    room.put(DrawnLine.through(ends));
+                    Point half = ends.get(1)
+                            .minus(ends.get(0))
+                            .unit()
+                            .quarterTurned()
+                            .times(4);
+                    for (Point end : ends) {
+                        room.put(DrawnLine.through(List.of(end.plus(half), end.minus(half))));
+                    }
+                });
     }
 
     /**
@@ -105,18 +146,24 @@ final class EdgeSigns {
     void notches() {
         gc.setFill(ink.line());
         for (Notch notch : piece.notches()) {
-            var place = piece.outline().nearest(notch.at());
-            Point tangent = piece.outline()
-                    .segments()
-                    .get(place.place().segment())
-                    .tangent(place.place().t());
-            Point in = inward(tangent);
-            Point at = view.toScreen(place.point());
+            List<Point> sign = notchSign(notch);
             gc.fillPolygon(
-                    new double[] {at.x() - tangent.x() * 4.5, at.x() + tangent.x() * 4.5, at.x() + in.x() * 9},
-                    new double[] {at.y() - tangent.y() * 4.5, at.y() + tangent.y() * 4.5, at.y() + in.y() * 9},
-                    3);
+                    sign.stream().mapToDouble(Point::x).toArray(),
+                    sign.stream().mapToDouble(Point::y).toArray(),
+                    sign.size());
         }
+    }
+
+    /** The corners of a notch's sign, its foot first, pixels. */
+    private List<Point> notchSign(Notch notch) {
+        var place = piece.outline().nearest(notch.at());
+        Point tangent = piece.outline()
+                .segments()
+                .get(place.place().segment())
+                .tangent(place.place().t());
+        Point at = view.toScreen(place.point());
+        Point side = tangent.times(4.5);
+        return List.of(at.minus(side), at.plus(side), at.plus(inward(tangent).times(9)));
     }
 
     void grain() {
@@ -126,7 +173,7 @@ final class EdgeSigns {
         Grain grain = piece.grain().get();
         Point from = view.toScreen(grain.from());
         Point to = view.toScreen(grain.to());
-        if (from.distance(to) < 24) {
+        if (from.distance(to) < LEAST_GRAIN) {
             return;
         }
         pen.set(ink.quiet(), 1.2);

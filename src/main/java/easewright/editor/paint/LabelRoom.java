@@ -1,59 +1,159 @@
 package easewright.editor.paint;
 
 import easewright.geom.Box;
+import easewright.geom.Line;
 import easewright.geom.Point;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * The places on the screen that words have taken, pixels, so that no words are written over others. Whoever comes first
- * has the room: the more important words are to be placed first.
+ * The places on the screen that words and lines have taken, pixels, so that no words are written over others, nor over
+ * lines where that can be helped. Whoever comes first has the room: the more important words are to be placed first.
  */
 public final class LabelRoom {
-    /** A slanting line is followed in steps of this many pixels. */
-    private static final double STEP = 12;
+    /** Between words and a line, pixels. */
+    private static final double AIR = 2;
 
-    private final List<Box> taken = new ArrayList<>();
+    private final List<Box> words = new ArrayList<>();
+    private final List<Box> signs = new ArrayList<>();
+    private final List<DrawnLine> lines = new ArrayList<>();
+    private final List<DrawnLine> faint = new ArrayList<>();
+    private final Box view;
+
+    /** Room without end. */
+    LabelRoom() {
+        this(new Box(-1e9, -1e9, 1e9, 1e9));
+    }
+
+    /**
+     * Room as far as can be seen.
+     *
+     * @param view pixels
+     */
+    LabelRoom(Box view) {
+        this.view = view;
+    }
 
     /** The same room for words that come and go above those that stay. */
     public LabelRoom above() {
-        LabelRoom room = new LabelRoom();
-        room.taken.addAll(taken);
+        LabelRoom room = new LabelRoom(view);
+        room.words.addAll(words);
+        room.signs.addAll(signs);
+        room.lines.addAll(lines);
+        room.faint.addAll(faint);
         return room;
     }
 
-    /** Takes the place, whatever stands there. */
+    /** Takes the place of a sign, whatever stands there; no words come over it. */
     void put(Box place) {
-        taken.add(place);
+        signs.add(place);
     }
 
-    /** Takes the places along a drawn line, which words above it would hide. */
-    void putLine(Point from, Point to) {
-        int steps = isUpright(from, to) ? 1 : (int) Math.ceil(from.distance(to) / STEP);
-        for (int i = 0; i < steps; i++) {
-            Point start = from.towards(to, (double) i / steps);
-            Point end = from.towards(to, (i + 1.0) / steps);
-            put(Box.around(List.of(start, end)).grown(1));
-        }
+    /** Notes a drawn line, which words should leave to be seen. */
+    void put(DrawnLine line) {
+        lines.add(line);
     }
 
-    private static boolean isUpright(Point from, Point to) {
-        return Math.min(Math.abs(to.x() - from.x()), Math.abs(to.y() - from.y())) < 3;
+    /** Notes a level, or a line inside a piece that may be one: the labels of levels stand on such lines. */
+    void putFaint(DrawnLine line) {
+        faint.add(line);
     }
 
-    /** Takes the place if it is free; says whether it was. */
+    /** Takes the place if neither words nor signs are there; says whether that was so. */
     boolean take(Box place) {
-        boolean free = taken.stream().noneMatch(place::overlaps);
+        boolean free = isFree(place);
         if (free) {
-            taken.add(place);
+            words.add(place);
         }
         return free;
     }
 
-    /** Takes the first of some middles around which there is room; empty if there is none. */
+    /** Takes the place if nothing at all is there, not even a line, and all of it is seen; says whether that was so. */
+    boolean takeClear(Point middle, double width, double height) {
+        return takeClear(middle, width, height, 0);
+    }
+
+    /** The same for words that are turned about their middle, radians: a slanting line is told from the words beside it. */
+    boolean takeClear(Point middle, double width, double height, double turn) {
+        Box place = around(middle, width, height, turn);
+        return isSeen(place)
+                && isFree(place)
+                && isClear(lines, middle, width, height, turn)
+                && isClear(faint, middle, width, height, turn)
+                && take(place);
+    }
+
+    /** Takes the first of some middles around which nothing is but levels; empty if there is none. */
+    Optional<Point> takeClear(List<Point> middles, double width, double height) {
+        return middles.stream()
+                .filter(m -> isSeen(around(m, width, height))
+                        && isClear(lines, m, width, height, 0)
+                        && take(around(m, width, height)))
+                .findFirst();
+    }
+
+    /** The same, or else the first of those that are seen around which at least no words are. */
     Optional<Point> take(List<Point> middles, double width, double height) {
-        return middles.stream().filter(m -> take(around(m, width, height))).findFirst();
+        return takeClear(middles, width, height)
+                .or(() -> middles.stream()
+                        .filter(m -> isSeen(around(m, width, height)) && take(around(m, width, height)))
+                        .findFirst());
+    }
+
+    /** What is seen of a straight line; empty if nothing is. */
+    Optional<Line> seen(Point from, Point to) {
+        return Stretch.within(view, from, to);
+    }
+
+    /**
+     * Middles of the squares into which what is seen of a box is parted.
+     *
+     * @param best by which the nearest comes first, where it is seen itself; else the middle of what is seen
+     */
+    List<Point> spread(Box box, int columns, int rows, Point best) {
+        double left = Math.max(box.minX(), view.minX());
+        double right = Math.min(box.maxX(), view.maxX());
+        double top = Math.max(box.minY(), view.minY());
+        double bottom = Math.min(box.maxY(), view.maxY());
+        Point by = view.contains(best) ? best : new Point((left + right) / 2, (top + bottom) / 2);
+        List<Point> middles = new ArrayList<>();
+        for (int row = 0; row < rows && right > left && bottom > top; row++) {
+            for (int column = 0; column < columns; column++) {
+                middles.add(new Point(
+                        left + (right - left) * (column + 0.5) / columns, top + (bottom - top) * (row + 0.5) / rows));
+            }
+        }
+        middles.sort(Comparator.comparingDouble(by::distance));
+        return middles;
+    }
+
+    /** The words that stand over a line, as there was no room beside it. */
+    List<Box> crossed() {
+        return words.stream()
+                .filter(w -> !isClear(lines, w.centre(), w.width() - 2 * AIR, w.height() - 2 * AIR, 0))
+                .toList();
+    }
+
+    /** Where words stand. */
+    List<Box> words() {
+        return List.copyOf(words);
+    }
+
+    private boolean isFree(Box place) {
+        return words.stream().noneMatch(place::overlaps) && signs.stream().noneMatch(place::overlaps);
+    }
+
+    private static boolean isClear(List<DrawnLine> of, Point middle, double width, double height, double turn) {
+        return of.stream().noneMatch(l -> l.meets(middle, width + 2 * AIR, height + 2 * AIR, turn));
+    }
+
+    private boolean isSeen(Box place) {
+        return place.minX() >= view.minX()
+                && place.minY() >= view.minY()
+                && place.maxX() <= view.maxX()
+                && place.maxY() <= view.maxY();
     }
 
     static Box around(Point middle, double width, double height) {

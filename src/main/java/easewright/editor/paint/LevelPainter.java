@@ -4,12 +4,13 @@ import easewright.geom.Line;
 import easewright.geom.Point;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
-import javafx.scene.paint.Color;
 import javafx.scene.text.Font;
 import javafx.scene.text.FontWeight;
 import javafx.scene.text.Text;
@@ -17,15 +18,25 @@ import javafx.scene.text.TextAlignment;
 
 /** Draws the levels of one piece as measured: a line from stitching line to stitching line with its width. */
 final class LevelPainter {
-    /** Where on its line a level's label may stand, the best place first. */
-    private static final List<Double> ALONG = List.of(0.5, 0.38, 0.62, 0.27, 0.73);
+    /** How far from the middle of its line a level's label may stand, as parts of what there is, the best first. */
+    private static final double[] PARTS = {0.25, 0.5, 0.75, 1};
+
+    /** What lies so far from a level is on the paper beside it, or off it, pixels. */
+    private static final double EDGE = 6;
+
+    /** So much farther off the paper a label may stand, clear of the cutting line, pixels. */
+    private static final double OUTWARD = 24;
 
     /** How far beside its line, as parts of what is just clear of a level one. */
     private static final double[] FARTHER = {1, 1.4, 1.9};
 
+    /** A label much wider than its level says nothing of where it lies: the level has at least this share of its width. */
+    private static final double LEAST_SHARE = 0.6;
+
     /** What a grip takes with some air around it, pixels. */
     private static final double GRIP = 2 * OverlayPainter.GRIP + 6;
 
+    private static final Font AT_REST = Font.font(11.5);
     private static final Font AT_WORK = Font.font(Font.getDefault().getFamily(), FontWeight.BOLD, 12.5);
 
     private final GraphicsContext gc;
@@ -33,6 +44,7 @@ final class LevelPainter {
     private final Ink ink;
     private final TableScene.PieceSight sight;
     private final LabelRoom room;
+    private final Set<String> labelled = new HashSet<>();
 
     LevelPainter(GraphicsContext gc, Viewport view, Ink ink, TableScene.PieceSight sight, LabelRoom room) {
         this.room = room;
@@ -94,22 +106,33 @@ final class LevelPainter {
      * @param brief without its name, alike on all pieces
      */
     void atWork(boolean brief) {
-        labels(true, brief);
+        sight.levels().stream()
+                .filter(TableScene.LevelSight::chosen)
+                .forEach(level -> label(level, brief ? level.brief() : level.label(), false));
     }
 
-    /** The names and widths of the other levels where they have room. */
-    void others() {
-        labels(false, false);
-    }
-
-    private void labels(boolean chosen, boolean brief) {
-        for (TableScene.LevelSight level : sight.levels()) {
-            if (level.chosen() == chosen) {
-                widest(level)
-                        .filter(widest -> widest.length() * view.scale() > 40)
-                        .ifPresent(widest -> label(widest, level, brief ? level.brief() : level.label()));
-            }
+    /** On a large piece the names and widths of the other levels, where they are clear of everything. */
+    void clearOthers() {
+        if (sight.piece().outline().box().width() * view.scale() >= MarkPainter.LEAST_ROOM) {
+            others(true);
         }
+    }
+
+    /** The names and widths of the other levels, or their names alone, where they have room. */
+    void others() {
+        others(false);
+    }
+
+    private void others(boolean clear) {
+        sight.levels().stream()
+                .filter(level -> !level.chosen() && !labelled.contains(level.level()))
+                .forEach(level -> label(level, level.label(), clear));
+    }
+
+    private void label(TableScene.LevelSight level, String words, boolean clear) {
+        widest(level)
+                .filter(widest -> widest.length() * view.scale() > 40)
+                .ifPresent(widest -> label(widest, level, words, clear));
     }
 
     private void line(Line span, TableScene.LevelSight level) {
@@ -130,45 +153,108 @@ final class LevelPainter {
         gc.strokeLine(to.x() - across.x(), to.y() - across.y(), to.x() + across.x(), to.y() + across.y());
     }
 
-    private void label(Line span, TableScene.LevelSight level, String words) {
-        Font font = level.chosen() ? AT_WORK : Font.font(11.5);
-        double width = width(words, font);
-        if (width > span.length() * view.scale() * 1.15 && !level.chosen()) {
-            return;
-        }
-        double height = level.chosen() ? 22 : 18;
-        List<Point> middles = new ArrayList<>(ALONG.stream()
-                .map(t -> view.toScreen(span.start().towards(span.end(), t)))
-                .toList());
-        if (level.chosen()) {
-            // Where the piece is too narrow for it: off the paper above it, or below the line, or above it.
-            Point middle = middles.get(0);
-            double aside = (height + GRIP) / 2 + 1;
-            Point above = view.toTable(middle.x(), middle.y() - aside);
-            double first = sight.piece().outline().contains(above) ? aside : -aside;
-            for (double away : FARTHER) {
-                middles.add(middle.plus(new Point(0, first * away)));
-                middles.add(middle.minus(new Point(0, first * away)));
+    /** Notes the lines, for words that are to leave them to be seen. */
+    void keepClear() {
+        for (TableScene.LevelSight level : sight.levels()) {
+            for (Line span : level.spans()) {
+                room.putFaint(DrawnLine.along(List.of(span), view).get(0));
             }
         }
-        Optional<Point> free = room.take(middles, width, height);
-        if (free.isEmpty() && !level.chosen()) {
+    }
+
+    private void label(Line span, TableScene.LevelSight level, String words, boolean clear) {
+        Optional<Line> seen = room.seen(view.toScreen(span.start()), view.toScreen(span.end()));
+        if (seen.isEmpty()) {
             return;
         }
-        Point middle = free.orElse(middles.get(0));
-        Color ground = level.chosen() ? ink.level() : ink.paper();
-        gc.setFill(ground);
+        Font font = level.chosen() ? AT_WORK : AT_REST;
+        double width = width(words, font);
+        double height = level.chosen() ? 22 : 18;
+        List<Point> middles = places(span, seen.get(), width, height, level.chosen());
+        boolean wide = span.length() * view.scale() > width * LEAST_SHARE;
+        Optional<Point> free = !wide
+                ? Optional.empty()
+                : clear ? room.takeClear(middles, width, height) : room.take(middles, width, height);
+        if (free.isPresent()) {
+            plate(free.get(), width, height, level.chosen());
+            gc.setFont(font);
+            gc.setTextAlign(TextAlignment.CENTER);
+            gc.setTextBaseline(VPos.CENTER);
+            gc.setFill(level.chosen() ? ink.levelText() : ink.level());
+            gc.fillText(words, free.get().x(), free.get().y());
+            labelled.add(level.level());
+        } else if (!clear && !level.chosen() && !words.equals(level.level())) {
+            label(span, level, level.level(), false);
+        }
+    }
+
+    /** Where a label may stand, the best first, pixels. */
+    private List<Point> places(Line span, Line seen, double width, double height, boolean chosen) {
+        List<Point> middles = new ArrayList<>();
+        Optional<Point> off = offPaper(span);
+        off.ifPresent(out -> middles.addAll(beside(seen, out, width, height)));
+        double roomy = seen.length() - width - 2 * EDGE;
+        if (roomy > 0) {
+            middles.addAll(along(seen, roomy / 2));
+        }
+        if (chosen) {
+            // Where the piece is too narrow for it: below the line, or above it.
+            Point down = off.orElse(new Point(0, 1));
+            double aside = (height + GRIP) / 2 + 1;
+            for (double away : FARTHER) {
+                middles.add(seen.at(0.5).plus(down.times(aside * away)));
+                middles.add(seen.at(0.5).minus(down.times(aside * away)));
+            }
+        }
+        return middles;
+    }
+
+    /** On the line, its middle first, then by turns to either side as far as the label stays on it, pixels. */
+    private static List<Point> along(Line seen, double reach) {
+        Point middle = seen.at(0.5);
+        Point along = seen.end().minus(seen.start()).unit();
+        List<Point> middles = new ArrayList<>(List.of(middle));
+        for (double part : PARTS) {
+            middles.add(middle.minus(along.times(reach * part)));
+            middles.add(middle.plus(along.times(reach * part)));
+        }
+        return middles;
+    }
+
+    /** The way off the paper, up or down, from a level along the edge of its piece: there its label hides no dart. */
+    private Optional<Point> offPaper(Line span) {
+        Point middle = view.toScreen(span.at(0.5));
+        List<Point> ways = List.of(new Point(0, -1), new Point(0, 1));
+        List<Point> off = ways.stream()
+                .filter(way -> {
+                    Point there = middle.plus(way.times(EDGE));
+                    return !sight.piece().outline().contains(view.toTable(there.x(), there.y()));
+                })
+                .toList();
+        return off.size() == 1 ? Optional.of(off.get(0)) : Optional.empty();
+    }
+
+    /** Just off the paper, the nearest place first, pixels. */
+    private static List<Point> beside(Line seen, Point out, double width, double height) {
+        Point run = seen.end().minus(seen.start());
+        double slope = Math.abs(run.y()) / Math.max(Math.abs(run.x()), 1e-9);
+        double clear = height / 2 + EDGE + Math.min(slope, 1) * width / 2;
+        Point middle = seen.at(0.5);
+        List<Point> middles = new ArrayList<>();
+        for (double more = 0; more <= OUTWARD; more += EDGE) {
+            middles.add(middle.plus(out.times(clear + more)));
+        }
+        return middles;
+    }
+
+    private void plate(Point middle, double width, double height, boolean chosen) {
+        gc.setFill(chosen ? ink.level() : ink.paper());
         gc.fillRoundRect(middle.x() - width / 2, middle.y() - height / 2, width, height, height, height);
-        if (!level.chosen()) {
+        if (!chosen) {
             gc.setStroke(ink.level());
             gc.setLineWidth(1);
             gc.strokeRoundRect(middle.x() - width / 2, middle.y() - height / 2, width, height, height, height);
         }
-        gc.setFont(font);
-        gc.setTextAlign(TextAlignment.CENTER);
-        gc.setTextBaseline(VPos.CENTER);
-        gc.setFill(level.chosen() ? ink.levelText() : ink.level());
-        gc.fillText(words, middle.x(), middle.y());
     }
 
     /** How wide words are with the plate they stand on, pixels. */

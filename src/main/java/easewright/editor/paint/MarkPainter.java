@@ -1,5 +1,6 @@
 package easewright.editor.paint;
 
+import easewright.geom.Box;
 import easewright.geom.Point;
 import easewright.pattern.Caption;
 import java.util.Comparator;
@@ -23,6 +24,9 @@ public final class MarkPainter {
     /** Those that are shown are at least this large, pixels. */
     private static final double READABLE = 11;
 
+    /** How far inside its edge a name may stand, the best first, pixels. */
+    private static final double[] DEEP = {13, 22, 30};
+
     private final GraphicsContext gc;
     private final Viewport view;
     private final Ink ink;
@@ -43,11 +47,14 @@ public final class MarkPainter {
      */
     public static void paint(GraphicsContext gc, Viewport view, Ink ink, MarkScene scene, LabelRoom below) {
         MarkPainter painter = new MarkPainter(gc, view, ink, below.above());
+        painter.soft(scene);
+        painter.strong(scene);
+        if (!scene.soft().isEmpty() || !scene.strong().isEmpty()) {
+            painter.bare(below.words());
+        }
         painter.loose(scene);
         painter.captions(scene.captions());
-        painter.soft(scene);
         scene.edges().forEach(painter::edge);
-        painter.strong(scene);
         scene.dots().forEach(painter::dot);
         scene.tape().ifPresent(painter::tape);
     }
@@ -108,13 +115,22 @@ public final class MarkPainter {
         if (edge.length() * view.scale() < wide + 6 || edge.room() * view.scale() < LEAST_ROOM) {
             return;
         }
-        for (MarkScene.Spot spot : edge.spots()) {
-            Point at = view.toScreen(spot.at()).plus(spot.inward().times(14));
-            double turn = Math.atan2(spot.inward().x(), -spot.inward().y());
-            if (room.take(LabelRoom.around(at, wide, 12, turn))) {
-                name(edge.words(), font, at, Math.toDegrees(turn));
-                return;
+        for (double deep : DEEP) {
+            for (MarkScene.Spot spot : edge.spots()) {
+                Point at = view.toScreen(spot.at()).plus(spot.inward().times(deep));
+                double turn = Math.atan2(spot.inward().x(), -spot.inward().y());
+                if (room.takeClear(at, wide, 11, turn)) {
+                    name(edge.words(), font, at, Math.toDegrees(turn));
+                    return;
+                }
             }
+        }
+    }
+
+    /** Takes away what was laid over words on the table below. */
+    private void bare(List<Box> words) {
+        for (Box box : words) {
+            gc.clearRect(box.minX(), box.minY(), box.width(), box.height());
         }
     }
 

@@ -2,6 +2,10 @@ package easewright.editor.paint;
 
 import easewright.geom.Box;
 import easewright.geom.Point;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
@@ -10,145 +14,208 @@ import javafx.scene.text.FontWeight;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextAlignment;
 
-/** Writes the name of a piece, and below it how often it is cut, where there is room. */
+/**
+ * Writes the name of a piece, and with it how often the piece is cut, where there is room: one below the other, else
+ * beside each other, else smaller, else the name alone.
+ */
 final class NamePainter {
-    private static final double LARGEST = 20;
-    private static final double SMALLEST = 9;
+    /** The sizes of letters: few, so that the names of one table go together. */
+    private static final double[] SIZES = {18, 15, 12, 10};
 
-    /** Rather than in two lines smaller than this, both words are written beside each other. */
-    private static final double LEAST_OF_TWO = 11;
+    /** Of the smaller words that go with names of these sizes. */
+    private static final double[] SMALL = {12, 11, 10, 10};
 
-    private static final double MARGIN = 22;
+    /** Smaller than this, both are not written one below the other. */
+    private static final double LEAST_OF_TWO = 12;
 
-    /** Of the margin, what is for the rim of the words, which would cross out the lines beside them. */
-    private static final double RIM = 8;
+    /** A piece as large as this many letters across and down has its name in them. */
+    private static final double LETTERS = 11;
 
-    /** How far the plate below words reaches over their middle height, as a part of it. */
-    private static final double OVER = 0.08;
+    /** A piece less wide than this on the screen goes without a name, pixels. */
+    private static final double LEAST = 28;
 
     /** Between two words beside each other, as a part of their size. */
     private static final double GAP = 0.6;
 
+    /** Nor one less high. */
+    private static final double LOWEST = 12;
+
+    /** Where it is looked for elsewhere, letters are no larger than the second size. */
+    private static final int ELSEWHERE = 1;
+
+    /** In how many rows and columns room is looked for where there is none in the best place. */
+    private static final int ROWS = 12;
+
+    private static final int COLUMNS = 5;
+
+    /** How high words are, as a part of their size: most letters have no part below the line. */
+    private static final double HIGH = 1;
+
+    /** How high two lines are. */
+    private static final double TWO_HIGH = 2.4;
+
+    /** On a piece at least this wide and high a name stands over lines rather than nowhere, pixels. */
+    private static final double LARGE = 40;
+
     private final GraphicsContext gc;
+    private final Viewport view;
     private final Ink ink;
-    private final LabelRoom taken;
+    private final TableScene.PieceSight sight;
+    private final LabelRoom room;
     private final String name;
     private final String subtitle;
-    private final Point at;
+    private final double nameWide;
+    private final double subtitleWide;
 
-    private NamePainter(GraphicsContext gc, Viewport view, Ink ink, TableScene.PieceSight sight, LabelRoom taken) {
+    private NamePainter(GraphicsContext gc, Viewport view, Ink ink, TableScene.PieceSight sight, LabelRoom room) {
         this.gc = gc;
+        this.view = view;
         this.ink = ink;
-        this.taken = taken;
+        this.sight = sight;
+        this.room = room;
         name = sight.piece().name();
         subtitle = sight.subtitle();
-        at = view.toScreen(sight.name().at());
+        nameWide = width(name, bold(SIZES[0])) / SIZES[0];
+        subtitleWide = width(subtitle, Font.font(SMALL[0])) / SMALL[0];
     }
 
-    static void paint(GraphicsContext gc, Viewport view, Ink ink, TableScene.PieceSight sight, LabelRoom taken) {
-        double boxWidth = sight.piece().outline().box().width() * view.scale();
-        if (boxWidth < 46) {
+    static void paint(GraphicsContext gc, Viewport view, Ink ink, TableScene.PieceSight sight, LabelRoom room) {
+        Box box = sight.piece().outline().box();
+        if (box.width() * view.scale() >= LEAST && box.height() * view.scale() >= LOWEST) {
+            gc.setTextBaseline(VPos.CENTER);
+            new NamePainter(gc, view, ink, sight, room)
+                    .paint(Math.sqrt(box.width() * box.height()) * view.scale() / LETTERS);
+        }
+    }
+
+    private void paint(double fitting) {
+        int first = 0;
+        while (first < SIZES.length - 1 && SIZES[first] > fitting) {
+            first++;
+        }
+        Point best = view.toScreen(sight.name().at());
+        if (tryAll(first, List.of(best))) {
             return;
         }
-        double room = sight.name().width() * view.scale() - MARGIN;
-        double high = sight.name().height() * view.scale();
-        gc.setTextBaseline(VPos.CENTER);
-        new NamePainter(gc, view, ink, sight, taken).paint(boxWidth, room, high);
-    }
-
-    private void paint(double boxWidth, double room, double high) {
-        double size = fitting(Math.max(12, Math.min(LARGEST, boxWidth / 10)), room);
-        double low = Math.min(size, Math.max(SMALLEST, high * 0.8));
-        double most = Math.min(boxWidth, room + MARGIN) - RIM;
-        double two = Math.min(size, high / 2.5);
-        boolean better = high >= 2.5 * size || beside(low) > most;
-        if (two >= LEAST_OF_TWO && better && inTwoLines(two, most)) {
-            return;
-        }
-        double oneLine = low;
-        while (oneLine > SMALLEST && beside(oneLine) > most) {
-            oneLine = Math.max(SMALLEST, oneLine - 0.5);
-        }
-        if (!inOneLine(oneLine, most)) {
-            nameAlone(low, boxWidth);
+        List<Point> places = elsewhere();
+        if (!tryAll(Math.max(first, ELSEWHERE), places)) {
+            overLines(best, places);
         }
     }
 
-    private boolean inTwoLines(double size, double most) {
-        if (!plated(below(size), 2 * size, most)) {
-            return false;
+    /** Better over a line inside the piece than nowhere: nearer there is room. */
+    private void overLines(Point best, List<Point> places) {
+        int last = SIZES.length - 1;
+        double wide = nameWide * SIZES[last];
+        double high = HIGH * SIZES[last];
+        Box box = sight.piece().outline().box();
+        boolean large = Math.min(box.width(), box.height()) * view.scale() >= LARGE;
+        places.add(0, best);
+        room.takeClear(places, wide, high)
+                .or(() -> large ? room.take(List.of(best), wide, high) : Optional.empty())
+                .ifPresent(p -> alone(p, last));
+    }
+
+    private boolean tryAll(int first, List<Point> places) {
+        for (int i = first; i < SIZES.length; i++) {
+            if (inTwoLines(i, places) || inOneLine(i, places)) {
+                return true;
+            }
         }
-        both(size, TextAlignment.CENTER, at.plus(new Point(0, -size * 0.55)), at.plus(new Point(0, size * 0.6)));
-        return true;
+        for (int i = first; i < SIZES.length; i++) {
+            Optional<Point> at = clear(places, nameWide * SIZES[i], HIGH * SIZES[i]);
+            if (at.isPresent()) {
+                alone(at.get(), i);
+                return true;
+            }
+        }
+        return sizeBelow(places);
+    }
+
+    private boolean inTwoLines(int i, List<Point> places) {
+        return SIZES[i] >= LEAST_OF_TWO && inTwoLines(i, places, name, nameWide, subtitle, subtitleWide);
+    }
+
+    private boolean inTwoLines(int i, List<Point> places, String upper, double wide, String lower, double lowerWide) {
+        double size = SIZES[i];
+        Optional<Point> at = clear(places, Math.max(wide * size, lowerWide * SMALL[i]), TWO_HIGH * size);
+        at.ifPresent(p -> both(
+                i,
+                TextAlignment.CENTER,
+                upper,
+                p.plus(new Point(0, -size * 0.55)),
+                lower,
+                p.plus(new Point(0, size * 0.6))));
+        return at.isPresent();
+    }
+
+    /** On a very small piece of several sizes. */
+    private boolean sizeBelow(List<Point> places) {
+        int last = SIZES.length - 1;
+        String plain = sight.piece().plainName();
+        double wide = width(plain, bold(SIZES[last])) / SIZES[last];
+        return sight.piece()
+                .size()
+                .filter(size -> inTwoLines(last, places, plain, wide, size, size.length()))
+                .isPresent();
     }
 
     /** On a narrow piece such as a band: the name and beside it how often it is cut. */
-    private boolean inOneLine(double size, double most) {
-        double wide = beside(size);
-        if (!plated(wide, size, most)) {
-            return false;
-        }
-        Point start = at.minus(new Point(wide / 2, 0));
-        Point next = start.plus(new Point(width(name, bold(size)) + GAP * size, 0));
-        both(size, TextAlignment.LEFT, start, next);
-        return true;
+    private boolean inOneLine(int i, List<Point> places) {
+        double size = SIZES[i];
+        double wide = nameWide * size + GAP * size + subtitleWide * SMALL[i];
+        Optional<Point> at = clear(places, wide, HIGH * size);
+        at.map(p -> p.minus(new Point(wide / 2, 0)))
+                .ifPresent(start -> both(
+                        i,
+                        TextAlignment.LEFT,
+                        name,
+                        start,
+                        subtitle,
+                        start.plus(new Point((nameWide + GAP) * size, 0))));
+        return at.isPresent();
+    }
+
+    private void both(int i, TextAlignment align, String large, Point first, String small, Point second) {
+        gc.setTextAlign(align);
+        gc.setFont(bold(SIZES[i]));
+        words(large, sight.aside() ? ink.quiet() : ink.text(), first);
+        gc.setFont(Font.font(SMALL[i]));
+        words(small, ink.quiet(), second);
     }
 
     /** On a very small piece; nearer there is room for more. */
-    private void nameAlone(double size, double most) {
-        double wide = width(name, bold(size));
-        if (wide <= most && taken.take(LabelRoom.around(at, wide, size))) {
-            gc.setTextAlign(TextAlignment.CENTER);
-            gc.setFont(bold(size));
-            words(name, ink.text(), at);
-        }
+    private void alone(Point at, int i) {
+        gc.setTextAlign(TextAlignment.CENTER);
+        gc.setFont(bold(SIZES[i]));
+        words(name, sight.aside() ? ink.quiet() : ink.text(), at);
     }
 
-    private void both(double size, TextAlignment align, Point first, Point second) {
-        gc.setTextAlign(align);
-        gc.setFont(bold(size));
-        words(name, ink.text(), first);
-        gc.setFont(small(size));
-        words(subtitle, ink.quiet(), second);
+    /** Takes the first of the places that lies on the piece and is clear of all lines and words. */
+    private Optional<Point> clear(List<Point> places, double wide, double high) {
+        return places.stream().filter(p -> room.takeClear(p, wide, high)).findFirst();
     }
 
-    /** How wide both are beside each other. */
-    private double beside(double size) {
-        return width(name, bold(size)) + GAP * size + width(subtitle, small(size));
-    }
-
-    /** How wide both are one below the other. */
-    private double below(double size) {
-        return Math.max(width(name, bold(size)), width(subtitle, small(size)));
-    }
-
-    /**
-     * Takes the room for both, if it is to be had, and lays a plate there: what is faintly drawn on the paper would be
-     * between the letters.
-     */
-    private boolean plated(double wide, double high, double most) {
-        Box place = LabelRoom.around(at, wide, high);
-        if (wide > most || !taken.take(place)) {
-            return false;
-        }
-        gc.setFill(ink.paper().deriveColor(0, 1, 1, 0.85));
-        double over = OVER * high;
-        gc.fillRoundRect(place.minX() - 3, place.minY() - over, place.width() + 6, high + 2 * over, 6, 6);
-        return true;
-    }
-
-    /** The size at which both lines fit into the room, if that can still be read. */
-    private double fitting(double size, double room) {
-        double wide = below(size);
-        return wide <= room ? size : Math.max(SMALLEST, size * room / wide);
+    /** Other places on what is seen of the piece, the best first; the list may be added to. */
+    private List<Point> elsewhere() {
+        DrawnLine outline =
+                DrawnLine.along(sight.piece().outline().segments(), view).get(0);
+        Box box = sight.piece().outline().box();
+        Point from = view.toScreen(new Point(box.minX(), box.minY()));
+        Point to = view.toScreen(new Point(box.maxX(), box.maxY()));
+        return room
+                .spread(
+                        new Box(from.x(), from.y(), to.x(), to.y()),
+                        COLUMNS,
+                        ROWS,
+                        view.toScreen(sight.name().at()))
+                .stream()
+                .filter(outline::surrounds)
+                .collect(Collectors.toCollection(ArrayList::new));
     }
 
     private static Font bold(double size) {
         return Font.font(Font.getDefault().getFamily(), FontWeight.BOLD, size);
-    }
-
-    private static Font small(double size) {
-        return Font.font(Math.max(SMALLEST, size * 0.68));
     }
 
     private static double width(String text, Font font) {
@@ -157,12 +224,14 @@ final class NamePainter {
         return ruler.getLayoutBounds().getWidth();
     }
 
-    /** Words with a rim of paper, so that a line below does not cross them out. */
+    /** Words with a rim of paper, so that what is faintly drawn below does not stand between the letters. */
     private void words(String text, Color color, Point place) {
-        gc.setStroke(ink.paper());
-        gc.setLineWidth(5);
-        gc.setLineDashes();
-        gc.strokeText(text, place.x(), place.y());
+        if (!sight.aside()) {
+            gc.setStroke(ink.paper());
+            gc.setLineWidth(5);
+            gc.setLineDashes();
+            gc.strokeText(text, place.x(), place.y());
+        }
         gc.setFill(color);
         gc.fillText(text, place.x(), place.y());
     }

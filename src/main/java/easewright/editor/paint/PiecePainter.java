@@ -1,12 +1,14 @@
 package easewright.editor.paint;
 
 import easewright.geom.Box;
+import easewright.geom.Line;
 import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.geom.Segment;
 import easewright.pattern.Dart;
 import easewright.pattern.LineKind;
 import easewright.pattern.Piece;
+import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.shape.FillRule;
@@ -63,6 +65,23 @@ final class PiecePainter {
         signs.grain();
     }
 
+    /** Notes where its lines and signs lie, for words that are to keep clear of them. */
+    void keepClear(LabelRoom room) {
+        List<List<Segment>> runs = new ArrayList<>();
+        runs.add(piece.outline().segments());
+        sight.stitch().ifPresent(s -> runs.add(s.segments()));
+        if (bearsSigns()) {
+            piece.riders().forEach(r -> DrawnLine.along(r.segments(), view).forEach(room::putFaint));
+            for (Dart dart : piece.darts()) {
+                runs.add(List.of(new Line(dart.mouth1(), dart.point()), new Line(dart.point(), dart.mouth2())));
+                dart.otherPoint()
+                        .ifPresent(o -> runs.add(List.of(new Line(dart.mouth1(), o), new Line(o, dart.mouth2()))));
+            }
+            new EdgeSigns(pen, ink, sight).keepClear(room);
+        }
+        runs.forEach(run -> DrawnLine.along(run, view).forEach(room::put));
+    }
+
     boolean isAside() {
         return sight.aside();
     }
@@ -116,7 +135,7 @@ final class PiecePainter {
 
     private void darts() {
         for (Dart dart : piece.darts()) {
-            gc.setFill(ink.gridStrong().deriveColor(0, 1, 1, 0.45));
+            gc.setFill(ink.quiet().deriveColor(0, 1, 1, 0.16));
             pen.fill(dart.corners());
             pen.set(ink.line(), 1, 6, 3);
             pen.line(dart.mouth1(), dart.point());

@@ -1,8 +1,8 @@
 package easewright.editor.paint;
 
+import easewright.geom.Box;
 import easewright.geom.Line;
-import easewright.pattern.Dart;
-import easewright.pattern.Piece;
+import easewright.geom.Point;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
@@ -60,7 +60,11 @@ public final class TablePainter {
             underlay.paint(gc, view);
             pieces.forEach(piece -> piece.lines(underlay.drawn().isPresent()));
         }
-        LabelRoom room = new LabelRoom();
+        LabelRoom room = new LabelRoom(new Box(0, 0, width, height));
+        pieces.forEach(piece -> piece.keepClear(room));
+        if (underlay.drawn().isPresent()) {
+            seen.forEach(piece -> piece.written().forEach(box -> room.put(onScreen(box, view))));
+        }
         for (Line cut : cuts) {
             room.put(LabelRoom.around(view.toScreen(cut.start()), PLACE, PLACE));
             room.put(LabelRoom.around(view.toScreen(cut.end()), PLACE, PLACE));
@@ -73,9 +77,10 @@ public final class TablePainter {
         faintly(gc, levels, LevelPainter::isAside, LevelPainter::ends);
         boolean brief = levels.stream().anyMatch(level -> !level.isAside() && level.isNarrow());
         faintly(gc, levels, LevelPainter::isAside, level -> level.atWork(brief));
-        faintly(gc, seen, TableScene.PieceSight::aside, piece -> NamePainter.paint(gc, view, ink, piece, room));
+        levels.forEach(LevelPainter::keepClear);
+        faintly(gc, levels, LevelPainter::isAside, LevelPainter::clearOthers);
+        seen.forEach(piece -> NamePainter.paint(gc, view, ink, piece, room));
         faintly(gc, levels, LevelPainter::isAside, LevelPainter::others);
-        seen.forEach(piece -> lines(piece.piece(), view, room));
         return room;
     }
 
@@ -95,16 +100,9 @@ public final class TablePainter {
         grid(gc, width, height, view, ink, inches);
     }
 
-    /** Lines on a piece that words above should leave to be seen. */
-    private static void lines(Piece piece, Viewport view, LabelRoom room) {
-        if (piece.outline().box().width() * view.scale() < MarkPainter.LEAST_ROOM) {
-            return;
-        }
-        piece.grain().ifPresent(g -> room.putLine(view.toScreen(g.from()), view.toScreen(g.to())));
-        for (Dart dart : piece.darts()) {
-            room.putLine(view.toScreen(dart.mouth1()), view.toScreen(dart.point()));
-            room.putLine(view.toScreen(dart.mouth2()), view.toScreen(dart.point()));
-        }
+    private static Box onScreen(Box box, Viewport view) {
+        return Box.around(List.of(
+                view.toScreen(new Point(box.minX(), box.minY())), view.toScreen(new Point(box.maxX(), box.maxY()))));
     }
 
     private static boolean inSight(TableScene.PieceSight sight, Viewport view, double width, double height) {

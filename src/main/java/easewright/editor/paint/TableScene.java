@@ -1,5 +1,6 @@
 package easewright.editor.paint;
 
+import easewright.geom.Box;
 import easewright.geom.Line;
 import easewright.geom.Outline;
 import easewright.geom.Segment;
@@ -22,6 +23,7 @@ public record TableScene(List<PieceSight> pieces, boolean inches) {
      *
      * @param subtitle what stands under its name, already in words
      * @param name     where its name has room
+     * @param written  around words that are written on the drawing and are to be seen, mm
      * @param stitch   the stitching line, where the drawn outline is the cutting line
      * @param ghost    the outline as it was before the changes, where it differs
      * @param moved    the stretches of the outline that lie elsewhere than in the ghost
@@ -33,6 +35,7 @@ public record TableScene(List<PieceSight> pieces, boolean inches) {
             Piece piece,
             String subtitle,
             NamePlace name,
+            List<Box> written,
             Optional<Outline> stitch,
             Optional<Outline> ghost,
             List<Segment> moved,
@@ -41,6 +44,7 @@ public record TableScene(List<PieceSight> pieces, boolean inches) {
             boolean pointed,
             boolean aside) {
         public PieceSight {
+            written = List.copyOf(written);
             moved = List.copyOf(moved);
             levels = List.copyOf(levels);
         }

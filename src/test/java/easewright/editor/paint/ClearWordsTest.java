@@ -1,0 +1,174 @@
+package easewright.editor.paint;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import easewright.draft.Samples;
+import easewright.editor.model.Desk;
+import easewright.editor.model.OpenFile;
+import easewright.editor.model.Opened;
+import easewright.editor.model.Session;
+import easewright.editor.model.TableScenes;
+import easewright.geom.Box;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import easewright.svg.SvgFile;
+import easewright.text.LengthUnit;
+import java.awt.image.BufferedImage;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.image.PixelFormat;
+import javafx.scene.image.WritableImage;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.testfx.api.FxToolkit;
+import org.testfx.util.WaitForAsyncUtils;
+
+/**
+ * Words on the table cross neither each other nor, where there is room, a line, however near the table is looked at.
+ * With {@code -Dpictures.look=FOLDER} the pictures are kept there, to be looked at.
+ */
+class ClearWordsTest {
+    private static final int WIDE = 828;
+    private static final int HIGH = 747;
+    private static final String FOLDER = System.getProperty("pictures.look");
+
+    private static final List<String> SAMPLES = List.of("skirt", "bodice", "trousers", "knit-top", "skirt-sizes");
+
+    @BeforeAll
+    static void toolkit() throws Exception {
+        FxToolkit.registerPrimaryStage();
+    }
+
+    private static LabelRoom painted(Session session, String name, double nearer) throws Exception {
+        return painted(new TableScenes().of(session.desk()), name, nearer);
+    }
+
+    private static LabelRoom painted(TableScene scene, String name, double nearer) throws Exception {
+        Box all = scene.pieces().stream()
+                .map(p -> p.piece().outline().box())
+                .reduce(Box::union)
+                .orElseThrow();
+        Viewport fitting = Viewport.fitting(all, WIDE, HIGH, 56);
+        Viewport view = fitting.zoomedAt(nearer, WIDE / 2.0, HIGH / 2.0);
+        AtomicReference<LabelRoom> room = new AtomicReference<>();
+        WritableImage image = WaitForAsyncUtils.waitForAsyncFx(10_000, () -> {
+            Canvas canvas = new Canvas(WIDE, HIGH);
+            room.set(TablePainter.paint(canvas.getGraphicsContext2D(), WIDE, HIGH, view, Ink.LIGHT, scene));
+            return FOLDER == null ? null : canvas.snapshot(null, null);
+        });
+        if (image != null) {
+            keep(image, name + "-" + nearer);
+        }
+        return room.get();
+    }
+
+    private static void keep(WritableImage image, String name) throws Exception {
+        int[] pixels = new int[WIDE * HIGH];
+        image.getPixelReader().getPixels(0, 0, WIDE, HIGH, PixelFormat.getIntArgbInstance(), pixels, 0, WIDE);
+        BufferedImage plain = new BufferedImage(WIDE, HIGH, BufferedImage.TYPE_INT_RGB);
+        plain.setRGB(0, 0, WIDE, HIGH, pixels, 0, WIDE);
+        ImageIO.write(
+                plain,
+                "png",
+                Files.createDirectories(Path.of(FOLDER)).resolve(name + ".png").toFile());
+    }
+
+    private static Session open(byte[] svg, String name) throws Exception {
+        Session session = new Session(LengthUnit.CM, false);
+        session.open(Opened.of(new OpenFile(SvgFile.read(svg, name), Optional.empty(), name)));
+        return session;
+    }
+
+    private static Session sample(String name) throws Exception {
+        return open(Samples.files().get(name + ".svg").getBytes(StandardCharsets.UTF_8), name + ".svg");
+    }
+
+    /** Pieces as people draw them without marks: a sheet of these outlines, mm. */
+    private static Session drawn(String... outlines) throws Exception {
+        StringBuilder svg = new StringBuilder(
+                "<svg xmlns='http://www.w3.org/2000/svg' width='1000mm' height='1000mm' viewBox='0 0 1000 1000'>");
+        for (String outline : outlines) {
+            svg.append("<path id='").append(outline.replace(":", "' d='")).append("'/>");
+        }
+        return open(svg.append("</svg>").toString().getBytes(StandardCharsets.UTF_8), "sheet.svg");
+    }
+
+    private static void areClear(Session session, String name, double nearer) throws Exception {
+        LabelRoom room = painted(session, name, nearer);
+        List<Box> words = room.words();
+        for (int i = 0; i < words.size(); i++) {
+            Box one = words.get(i);
+            assertThat(words.subList(i + 1, words.size())).as(name + nearer).noneMatch(one::overlaps);
+            assertThat(one.minX() >= 0 && one.minY() >= 0 && one.maxX() <= WIDE && one.maxY() <= HIGH)
+                    .as("%s %s: %s is seen", name, nearer, one)
+                    .isTrue();
+        }
+        assertThat(words.size()).as(name + nearer).isGreaterThanOrEqualTo(nearer < 1 ? 0 : 1);
+    }
+
+    @Test
+    void nothingIsWrittenOverOtherWordsOrCutOffAtAnyNearness() throws Exception {
+        for (String sample : SAMPLES) {
+            Session session = sample(sample);
+            for (double nearer : new double[] {0.25, 0.5, 1, 2, 4, 8}) {
+                areClear(session, sample, nearer);
+            }
+        }
+    }
+
+    /** Only the label of a level may lie over a line, where it is as wide as the level. */
+    @Test
+    void namesStandOverNoLine() throws Exception {
+        for (String sample : SAMPLES) {
+            Session session = sample(sample);
+            Desk bare = session.desk().seeing(withoutLevels(session.desk().pattern()));
+            for (double nearer : new double[] {0.5, 1, 2, 4, 8}) {
+                LabelRoom room = painted(new TableScenes().of(bare), sample + "-names", nearer);
+                assertThat(room.crossed()).as(sample + nearer).isEmpty();
+                if (nearer >= 1) {
+                    assertThat(room.words()).as(sample + nearer).isNotEmpty();
+                }
+            }
+        }
+    }
+
+    private static Pattern withoutLevels(Pattern pattern) {
+        List<Piece> pieces = pattern.pieces().stream()
+                .map(p -> p.toBuilder().levels(List.of()).build())
+                .toList();
+        return pattern.withPieces(pieces).withLevels(List.of());
+    }
+
+    @Test
+    void aBandAFlapAndPiecesThatTouchAreToldApart() throws Exception {
+        Session session = drawn(
+                "front:M0,0 h300 v500 h-300z",
+                "back:M300,0 h280 v500 h-280z",
+                "waistband:M0,520 h900 v40 h-900z",
+                "flap:M650,0 h50 v30 h-50z",
+                "tab:M720,0 h12 v60 h-12z");
+        for (double nearer : new double[] {0.5, 1, 2, 4}) {
+            areClear(session, "sheet", nearer);
+            assertThat(painted(session, "sheet", nearer).crossed()).isEmpty();
+        }
+        assertThat(painted(session, "sheet", 1).words()).as("all but the tab").hasSize(4);
+    }
+
+    @Test
+    void aNestOfFourSizesIsReadable() throws Exception {
+        Session session = drawn(
+                "front-36:M0,0 h240 v560 h-240z",
+                "front-38:M0,0 h250 v566 h-250z",
+                "front-40:M0,0 h260 v572 h-260z",
+                "front-42:M0,0 h270 v578 h-270z");
+        for (double nearer : new double[] {0.5, 1, 2, 4}) {
+            areClear(session, "nest", nearer);
+        }
+    }
+}
