@@ -29,7 +29,7 @@ final class ChangeList {
         Object root;
         try {
             if (Files.size(file) > LARGEST_BYTES) {
-                throw new Trouble("change-list-unreadable", Map.of("file", name, "reason", "it is larger than 1 MB"));
+                throw new Trouble("change-list-too-large", Map.of("file", name));
             }
             root = JSON.std.anyFrom(Files.readAllBytes(file));
         } catch (JsonProcessingException e) {
@@ -37,7 +37,7 @@ final class ChangeList {
             long line = at == null ? 0 : at.getLineNr();
             throw new Trouble("change-list-not-json", Map.of("file", name, "line", line));
         } catch (NoSuchFileException e) {
-            throw new Trouble("change-list-unreadable", Map.of("file", name, "reason", "there is no such file"));
+            throw new Trouble("file-missing", Map.of("file", name));
         } catch (IOException e) {
             throw new Trouble("change-list-unreadable", Map.of("file", name, "reason", String.valueOf(e.getMessage())));
         }

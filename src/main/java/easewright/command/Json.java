@@ -106,7 +106,7 @@ final class Json {
         for (EdgeLength edge : measured.edges()) {
             edges.addObject()
                     .put("name", edge.edge())
-                    .put("role", MeasureSheet.role(edge))
+                    .put("role", edge.role().name().toLowerCase(Locale.ROOT))
                     .put("length_mm", edge.mm())
                     .put("dart_mm", edge.dartMm());
         }

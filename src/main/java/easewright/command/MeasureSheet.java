@@ -12,7 +12,6 @@ import easewright.text.Words;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /** The measures of a pattern as text. */
@@ -59,7 +58,8 @@ final class MeasureSheet {
                         words.of("sheet.length"),
                         darts ? words.of("sheet.darts") : "");
         for (EdgeLength edge : measured.edges()) {
-            String use = role(edge).equals(edge.edge()) ? "" : role(edge);
+            String role = words.name("role", edge.role());
+            String use = role.equals(edge.edge()) ? "" : role;
             table.row(edge.edge(), use, words.figure(edge.mm()), figure(edge.dartMm()));
         }
         for (LevelWidth width : measured.levels()) {
@@ -86,10 +86,6 @@ final class MeasureSheet {
     /** How often the drawn shape is in one garment: a shape on the fold stands for two halves. */
     static int timesInGarment(Piece piece) {
         return piece.times() * (piece.onFold() ? 2 : 1);
-    }
-
-    static String role(EdgeLength edge) {
-        return edge.role().name().toLowerCase(Locale.ROOT);
     }
 
     private void girths(Reading reading) {

@@ -195,8 +195,8 @@ public final class EaseTables {
 
     /** The least wearing ease at a level by every source: by the kind of level, or by the name of the user's own. */
     public List<Minimum> minimumsAt(Level level) {
-        String kind = level.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ');
-        String region = level.kind() == LevelKind.OTHER ? level.name().toLowerCase(Locale.ROOT) : kind;
+        LevelKind kind = level.kind();
+        String region = kind == LevelKind.OTHER ? level.name().toLowerCase(Locale.ROOT) : kind.word();
         List<Minimum> found = new ArrayList<>();
         for (Minimum minimum : minimums) {
             if (minimum.region().equals(region)) {

@@ -39,7 +39,7 @@ final class TableReader {
     /** The kinds of level that tables are for. */
     private static final List<String> LEVELS = Stream.of(LevelKind.values())
             .filter(k -> k != LevelKind.OTHER)
-            .map(TableReader::words)
+            .map(LevelKind::word)
             .toList();
 
     private static final List<String> STANDINGS = List.of("published", "second-hand", "from memory", "common practice");
@@ -175,13 +175,9 @@ final class TableReader {
     private LevelKind level() throws EaseTableProblem {
         String text = setting("level");
         return Stream.of(LevelKind.values())
-                .filter(kind -> words(kind).equals(text))
+                .filter(kind -> kind.word().equals(text))
                 .findFirst()
                 .orElseThrow();
-    }
-
-    private static String words(LevelKind kind) {
-        return kind.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
     private String standing() throws EaseTableProblem {

@@ -15,7 +15,7 @@ public record BodyMeasure(String name, String level, double mm, String takenAt) 
     public BodyMeasure {
         Names.require(name, "measurement");
         if (!(mm > 0 && Double.isFinite(mm))) {
-            throw new IllegalArgumentException("Measurement " + name + " must be above 0");
+            throw new Unfit("mark-measure-none", "Measurement " + name + " must be above 0");
         }
     }
 }

@@ -18,7 +18,7 @@ public record Edge(String name, EdgeRole role, Point from, Point to, boolean isP
     public Edge {
         Names.require(name, "edge");
         if (allowance.isPresent() && !(allowance.getAsDouble() >= 0 && Double.isFinite(allowance.getAsDouble()))) {
-            throw new IllegalArgumentException("Allowance of edge " + name + " must be 0 or more");
+            throw new Unfit("mark-allowance-negative", "Allowance of edge " + name + " must be 0 or more");
         }
     }
 

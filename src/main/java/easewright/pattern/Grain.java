@@ -9,7 +9,7 @@ public record Grain(Point from, Point to) {
      */
     public Grain {
         if (from.equals(to)) {
-            throw new IllegalArgumentException("A grainline needs two different ends");
+            throw new Unfit("mark-grain-short", "A grainline needs two different ends");
         }
     }
 

@@ -1,5 +1,7 @@
 package easewright.pattern;
 
+import java.util.Locale;
+
 /** Where on the body a level lies. Names of girths follow ISO 8559-1:2017, clause 5.3 (see docs/sources.md). */
 public enum LevelKind {
     NECK(false),
@@ -19,6 +21,11 @@ public enum LevelKind {
 
     LevelKind(boolean limb) {
         this.limb = limb;
+    }
+
+    /** The word for it in files that are written by hand: "high hip". What is shown is in the bundle. */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
     /** Whether the girth is that of one arm or one leg, so that one of a pair of pieces counts. */

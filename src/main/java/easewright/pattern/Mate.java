@@ -17,7 +17,7 @@ public record Mate(String name, List<EdgeRef> first, List<EdgeRef> second, doubl
         first = List.copyOf(first);
         second = List.copyOf(second);
         if (first.isEmpty() || second.isEmpty()) {
-            throw new IllegalArgumentException("Mate " + name + " needs an edge on each side");
+            throw new Unfit("mark-side-empty", "Mate " + name + " needs an edge on each side");
         }
         if (!Double.isFinite(declaredEase)) {
             throw new IllegalArgumentException("Mate " + name + " has an ease that is no number");

@@ -6,7 +6,7 @@ final class Names {
 
     static void require(String name, String what) {
         if (name == null || name.isBlank()) {
-            throw new IllegalArgumentException("The name of a(n) " + what + " must not be empty");
+            throw new Unfit("mark-name-empty", "The name of a(n) " + what + " must not be empty");
         }
     }
 }

@@ -42,7 +42,7 @@ public record Piece(
         Names.require(id, "piece");
         Names.require(name, "piece");
         if (!(allowance >= 0 && Double.isFinite(allowance))) {
-            throw new IllegalArgumentException("Allowance of piece " + name + " must be 0 or more");
+            throw new Unfit("mark-allowance-negative", "Allowance of piece " + name + " must be 0 or more");
         }
         if (times < 1) {
             throw new IllegalArgumentException("Piece " + name + " must be cut at least once");

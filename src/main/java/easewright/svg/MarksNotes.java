@@ -2,6 +2,7 @@ package easewright.svg;
 
 import easewright.pattern.Finding;
 import easewright.pattern.Severity;
+import easewright.pattern.Unfit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -57,9 +58,8 @@ final class MarksNotes {
             keep(node, pieceId, name, damage.code().equals("mark-twice"));
         } catch (IllegalArgumentException refused) {
             // The values are well written but the pattern does not take them, such as an allowance below 0.
-            findings.add(Finding.of("mark-refused", Severity.FAULT, pieceName)
-                    .with("mark", called(node, name))
-                    .with("detail", String.valueOf(refused.getMessage())));
+            String code = refused instanceof Unfit unfit ? unfit.code() : "mark-refused";
+            findings.add(Finding.of(code, Severity.FAULT, pieceName).with("mark", called(node, name)));
             keep(node, pieceId, name, false);
         }
     }

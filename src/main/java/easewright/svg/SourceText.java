@@ -39,8 +39,10 @@ final class SourceText {
         String text = encoding.decode(bytes, name);
         try {
             return new SourceText(bytes, encoding, text, TagScanner.scan(text), name);
-        } catch (IllegalArgumentException e) {
-            throw new SvgProblem("tags-broken", Map.of("file", name, "detail", e.getMessage()), e);
+        } catch (TagScanner.Torn e) {
+            long line =
+                    1 + text.substring(0, e.at()).chars().filter(c -> c == '\n').count();
+            throw new SvgProblem("tags-broken", Map.of("file", name, "line", line), e);
         }
     }
 

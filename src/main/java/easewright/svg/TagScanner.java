@@ -17,6 +17,23 @@ final class TagScanner {
     /** Deeper than any drawing that is read, so that nothing else need be kept of one that is not. */
     private static final int DEEPEST = 2 * SafeXml.DEEPEST;
 
+    /** A text that is not well-formed: something that begins at a place has no end, or no beginning. */
+    static final class Torn extends IllegalArgumentException {
+        private static final long serialVersionUID = 1L;
+
+        private final int at;
+
+        Torn(String message, int at) {
+            super(message);
+            this.at = at;
+        }
+
+        /** Index of the character where it begins. */
+        int at() {
+            return at;
+        }
+    }
+
     private final String text;
     private final String[] known = new String[KNOWN];
     private final List<Tag> tags = new ArrayList<>();
@@ -31,7 +48,7 @@ final class TagScanner {
     /**
      * All start tags in document order. Of a text that is not well-formed it may find anything, or throw.
      *
-     * @throws IllegalArgumentException if a tag, comment or the like does not end, or elements are nested too deep
+     * @throws Torn if a tag, comment or the like does not end, or elements are nested too deep
      */
     static List<Tag> scan(String text) {
         TagScanner scanner = new TagScanner(text);
@@ -60,7 +77,9 @@ final class TagScanner {
             at = text.indexOf('<', after);
         }
         if (!open.isEmpty()) {
-            throw new IllegalArgumentException("The element <" + open.peek().name() + "> does not end");
+            throw new Torn(
+                    "The element <" + open.peek().name() + "> does not end",
+                    open.peek().from());
         }
     }
 
@@ -80,7 +99,7 @@ final class TagScanner {
                 at = text.indexOf('<', at);
             }
             return true;
-        } catch (IllegalArgumentException endless) {
+        } catch (Torn endless) {
             return false;
         }
     }
@@ -88,7 +107,7 @@ final class TagScanner {
     private int past(String end, int from) {
         int found = text.indexOf(end, from);
         if (found < 0) {
-            throw new IllegalArgumentException("No " + end + " after character " + from);
+            throw new Torn("No " + end + " after character " + from, from);
         }
         return found + end.length();
     }
@@ -117,12 +136,12 @@ final class TagScanner {
                 return at;
             }
         }
-        throw new IllegalArgumentException("The document type declaration does not end");
+        throw new Torn("The document type declaration does not end", from);
     }
 
     private void endTag(int from, int to) {
         if (open.isEmpty()) {
-            throw new IllegalArgumentException("An end tag without a start at character " + from);
+            throw new Torn("An end tag without a start at character " + from, from);
         }
         Tag closed = open.pop();
         tags.set(closed.index(), closed.ended(from, to));
@@ -147,11 +166,11 @@ final class TagScanner {
             }
             int quote = pastSpace(pastSpace(nameEnd) + 1);
             if (quote >= text.length() || (text.charAt(quote) != '"' && text.charAt(quote) != '\'')) {
-                throw new IllegalArgumentException("An attribute of <" + name + "> has no quoted value");
+                throw new Torn("An attribute of <" + name + "> has no quoted value", from);
             }
             int end = text.indexOf(text.charAt(quote), quote + 1);
             if (end < 0) {
-                throw new IllegalArgumentException("An attribute of <" + name + "> does not end");
+                throw new Torn("An attribute of <" + name + "> does not end", from);
             }
             attributes = count < attributes.length ? attributes : Arrays.copyOf(attributes, 2 * count);
             attributes[count++] = new Tag.Attribute(name(at, nameEnd), at, quote + 1, end, text);
@@ -166,7 +185,7 @@ final class TagScanner {
         if (!selfClosed) {
             open.push(tag);
             if (open.size() > DEEPEST) {
-                throw new IllegalArgumentException("Elements are nested too deep");
+                throw new Torn("Elements are nested too deep", from);
             }
         }
         return to;

@@ -17,9 +17,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * A wearer's measurements in a plain text file that can be written by hand, one a line:
@@ -46,6 +48,8 @@ public final class BodyFile {
     private static final Pattern LINE =
             Pattern.compile("(?<name>[^@:=]+?)\\s*(?:@\\s*(?<level>[^:=]+?)\\s*)?[:=]\\s*(?<value>[^(]*?)"
                     + "\\s*(?:\\((?<at>[^)]*)\\)?)?\\s*");
+
+    private static final String GIRTH = " girth";
 
     private BodyFile() {}
 
@@ -80,7 +84,7 @@ public final class BodyFile {
             }
             return parseAll(decoded(Files.readAllBytes(file)));
         } catch (NoSuchFileException e) {
-            throw new Unreadable("body-unreadable", Map.of("file", shown, "reason", "there is no such file"));
+            throw new Unreadable("file-missing", Map.of("file", shown));
         } catch (IOException e) {
             throw new Unreadable("body-unreadable", Map.of("file", shown, "reason", String.valueOf(e.getMessage())));
         }
@@ -193,26 +197,37 @@ public final class BodyFile {
         if (form.group("level") != null) {
             return new BodyMeasure(name, form.group("level").strip(), mm, takenAt);
         }
-        String level = knownLevel(name);
-        boolean bare = level.equalsIgnoreCase(name);
-        return new BodyMeasure(bare ? capital(level) + " girth" : name, level, mm, takenAt);
-    }
-
-    /** The level of a girth named as the levels are ("hip", "Hip girth", "Neck base girth"); empty for anything else. */
-    private static String knownLevel(String name) {
-        String word = name.toLowerCase(Locale.ROOT).replace('-', ' ').replaceAll("\\s+", " ");
-        String stem = word.endsWith(" girth") ? word.substring(0, word.length() - " girth".length()) : word;
-        for (LevelKind kind : LevelKind.values()) {
-            String level = kind.name().toLowerCase(Locale.ROOT).replace('_', ' ');
-            // The standard writes "under bust" in two words.
-            if (kind != LevelKind.OTHER && level.replace(" ", "").equals(stem.replace(" ", ""))) {
-                return level;
-            }
+        Optional<LevelKind> known = knownKind(stem(name));
+        if (known.isPresent()) {
+            String level = known.get().word();
+            // A level alone stands for the girth there.
+            boolean bare = level.equalsIgnoreCase(name);
+            return new BodyMeasure(bare ? Words.english(unit).girth(known.get(), level) : name, level, mm, takenAt);
         }
-        return word.endsWith(" girth") ? stem : "";
+        return new BodyMeasure(name, isGirth(name) ? stem(name) : "", mm, takenAt);
     }
 
-    private static String capital(String word) {
-        return Character.toUpperCase(word.charAt(0)) + word.substring(1);
+    /** The kind of level of a girth named as the levels are: by "hip", of "Hip girth". */
+    private static Optional<LevelKind> knownKind(String stem) {
+        // The standard writes "under bust" in two words.
+        String joined = stem.replace(" ", "");
+        return Stream.of(LevelKind.values())
+                .filter(kind ->
+                        kind != LevelKind.OTHER && kind.word().replace(" ", "").equals(joined))
+                .findFirst();
+    }
+
+    /** What a measurement is a girth of: "neck base" of "Neck-base girth". */
+    private static String stem(String name) {
+        String word = plain(name);
+        return isGirth(name) ? word.substring(0, word.length() - GIRTH.length()) : word;
+    }
+
+    private static boolean isGirth(String name) {
+        return plain(name).endsWith(GIRTH);
+    }
+
+    private static String plain(String name) {
+        return name.toLowerCase(Locale.ROOT).replace('-', ' ').replaceAll("\\s+", " ");
     }
 }

@@ -1,6 +1,7 @@
 package easewright.text;
 
 import easewright.pattern.Finding;
+import easewright.pattern.LevelKind;
 import java.util.Collection;
 import java.util.Locale;
 import java.util.Map;
@@ -136,6 +137,16 @@ public final class Words {
 
     private String spanned(String low, String high) {
         return low.equals(high) ? low : of("length.span", Map.of("low", low, "high", high));
+    }
+
+    /** What something known by a constant is called: {@code level.high-hip} for {@code HIGH_HIP} of the levels. */
+    public String name(String block, Enum<?> constant) {
+        return of(block + "." + constant.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    }
+
+    /** What the girth of the body at a level is called; a level of the user's own gives it its name. */
+    public String girth(LevelKind kind, String level) {
+        return of("girth." + kind.word().replace(' ', '-'), Map.of("level", level));
     }
 
     public String of(Finding finding) {

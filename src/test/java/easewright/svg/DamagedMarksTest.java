@@ -12,11 +12,14 @@ import easewright.pattern.Edge;
 import easewright.pattern.EdgeRole;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
+import easewright.text.LengthUnit;
+import easewright.text.Words;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.regex.Matcher;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -51,7 +54,7 @@ class DamagedMarksTest {
         "off-outline, mark-off-outline, true",
         "unknown-element, mark-unknown, true",
         "unknown-attribute, mark-attribute-unknown, true",
-        "negative-allowance, mark-refused, true",
+        "negative-allowance, mark-allowance-negative, true",
         "mate-content, mark-content, true",
         "bad-original, mark-original-bad, true",
         "level-nowhere, mark-level-where, true"
@@ -63,6 +66,10 @@ class DamagedMarksTest {
         }
         SvgFile file = SvgFile.read(bytes, name);
         assertThat(codes(file)).containsOnlyOnce(code);
+        assertThat(file.findings())
+                .allSatisfy(f -> assertThat(Words.english(LengthUnit.CM).of(f))
+                        .as(f.code())
+                        .doesNotContain("{"));
         assertThat(file.write(file.pattern())).isEqualTo(bytes);
         assertThat(file.marked()).isEqualTo(readable);
         Pattern wish = file.pattern().withWish("hip", 40);
@@ -77,6 +84,29 @@ class DamagedMarksTest {
         if (!code.equals("mark-attribute-unknown")) {
             assertThat(codes(again)).containsOnlyOnce(code);
         }
+    }
+
+    /** What no pattern can have is told by what is wrong with it, in the words of the bundle. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            <piece ref="front" name="Front" allowance="-1"/> | mark-allowance-negative
+            <piece ref="front" name="Front"><edge name=" " role="seam" from="110 10" to="110 210"/></piece> | mark-name-empty
+            <piece ref="front" name="Front"><grain from="50 50" to="50 50"/></piece> | mark-grain-short
+            <body><measure name="Hip girth" level="hip" is="0"/></body> | mark-measure-none
+            <mate name="m"><first piece="front" edge="side"/></mate> | mark-side-empty
+            """)
+    void whatNoPatternCanHaveIsToldByWhatIsWrongWithIt(String mark, String code) throws Exception {
+        String said;
+        try (InputStream in = MarksTest.class.getResourceAsStream("/marks/negative-allowance.svg")) {
+            said = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
+        String other = said.replaceFirst("(?s)<piece.*</piece>", Matcher.quoteReplacement(mark));
+        SvgFile file = SvgFile.read(other.getBytes(StandardCharsets.UTF_8), "m");
+        assertThat(codes(file)).contains(code);
+        assertThat(file.findings())
+                .allSatisfy(f -> assertThat(Words.english(LengthUnit.CM).of(f))
+                        .doesNotContain("finding.")
+                        .doesNotContain("{"));
     }
 
     @ParameterizedTest

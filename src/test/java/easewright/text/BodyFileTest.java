@@ -83,7 +83,7 @@ class BodyFileTest {
 
     @Test
     void saysThatAFileIsMissing() {
-        assertThatThrownBy(() -> BodyFile.read(folder.resolve("none.txt"))).hasMessageContaining("body-unreadable");
+        assertThatThrownBy(() -> BodyFile.read(folder.resolve("none.txt"))).hasMessageContaining("file-missing");
     }
 
     @Test

@@ -2,7 +2,10 @@ package easewright.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import easewright.pattern.BodyMeasure;
+import easewright.pattern.EdgeRole;
 import easewright.pattern.Finding;
+import easewright.pattern.LevelKind;
 import easewright.pattern.Severity;
 import java.io.IOException;
 import java.io.Reader;
@@ -30,11 +33,12 @@ class WordsTest {
             "editor.scale.usual",
             "editor.scale.usual.likely",
             "finding.inner-lines-many",
+            "finding.marks-several",
             "problem.print-too-many-sheets");
 
     /** Where a code is first given: to a finding or a problem, directly or through one of the rooms' own factories. */
     private static final Pattern GIVEN = Pattern.compile(
-            "\\b(?:(?:new )?(?:Finding|Unreadable|SvgProblem|Refusal|Trouble|Misuse"
+            "\\b(?:(?:new )?(?:Finding|Unreadable|Unfit|SvgProblem|Refusal|Trouble|Misuse"
                     + "|EaseTableProblem|PrintProblem)(?:\\.of)?|about|below|problem|notes\\.add)\\(\\s*\"([a-z][a-z0-9-]*)\"");
 
     @Test
@@ -109,6 +113,25 @@ class WordsTest {
                 .allSatisfy(key -> assertThat(NEVER_ONE.contains(key) || lines.containsKey(key + ".one"))
                         .as(key + "=" + lines.getProperty(key))
                         .isTrue());
+    }
+
+    /** What is known by a constant has its name in the bundle, and a girth named by its level alone gets that name. */
+    @Test
+    void levelsGirthsAndUsesOfEdgesAreNamedByTheBundle() throws Unreadable {
+        Words words = Words.english(LengthUnit.CM);
+        for (LevelKind kind : LevelKind.values()) {
+            assertThat(words.girth(kind, "yoke")).endsWith(" girth").doesNotContain("{", "girth.");
+            if (kind != LevelKind.OTHER) {
+                assertThat(words.name("level", kind)).doesNotContain("level.");
+                assertThat(BodyFile.parse(kind.word() + ": 50").measures())
+                        .singleElement()
+                        .isEqualTo(new BodyMeasure(words.girth(kind, ""), kind.word(), 500, ""));
+            }
+        }
+        for (EdgeRole role : EdgeRole.values()) {
+            assertThat(words.name("role", role)).doesNotContain("role.");
+        }
+        assertThat(words.girth(LevelKind.OTHER, "yoke")).isEqualTo("yoke girth");
     }
 
     private static List<Path> sources() {

@@ -98,7 +98,7 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
         for (LevelKind kind : LevelKind.values()) {
             boolean there = levels.stream().anyMatch(l -> l.kind() == kind);
             if (kind != LevelKind.OTHER && !there) {
-                kinds.add(new Kind(kind, words.of("editor.level.kind", Map.of("kind", kind))));
+                kinds.add(new Kind(kind, words.name("level", kind)));
             }
         }
         return kinds;

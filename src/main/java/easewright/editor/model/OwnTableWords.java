@@ -9,7 +9,6 @@ import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 
@@ -26,7 +25,7 @@ public final class OwnTableWords {
         EaseTables tables = entry.tables().get();
         List<String> holds = new ArrayList<>();
         for (EaseTable table : tables.tables()) {
-            String level = table.level().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+            String level = words.name("level", table.level());
             holds.add(words.of("editor.tables.bands", Map.of("level", level, "garment", table.garment())));
         }
         Set<String> regions = new LinkedHashSet<>();

@@ -97,9 +97,7 @@ final class EaseRowView extends VBox {
     }
 
     private String girthName(EaseRow row) {
-        Words words = session.desk().words();
-        String key = "editor.girth." + row.level().kind().name().toLowerCase(java.util.Locale.ROOT);
-        return words.of(key, Map.of("level", level));
+        return session.desk().words().girth(row.level().kind(), level);
     }
 
     private void giveIt() {

@@ -6,7 +6,6 @@ import easewright.editor.mark.PieceView;
 import easewright.pattern.EdgeRole;
 import easewright.text.LengthUnit;
 import easewright.text.Words;
-import java.util.Locale;
 import java.util.Map;
 import javafx.geometry.Pos;
 import javafx.scene.control.CheckMenuItem;
@@ -89,7 +88,7 @@ final class EdgeRowView extends VBox {
     }
 
     private Use use(EdgeRole of) {
-        return new Use(of, words.of("editor.role." + of.name().toLowerCase(Locale.ROOT)));
+        return new Use(of, words.name("role", of));
     }
 
     void show(PieceView.EdgeRow now, String ownAllowance, boolean stitching, LengthUnit unit) {
