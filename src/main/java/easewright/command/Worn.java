@@ -1,9 +1,7 @@
 package easewright.command;
 
 import easewright.pattern.Body;
-import easewright.pattern.BodyMeasure;
 import easewright.pattern.Finding;
-import easewright.pattern.Level;
 import easewright.pattern.Pattern;
 import easewright.pattern.PatternPart;
 import easewright.pattern.Severity;
@@ -12,8 +10,6 @@ import easewright.text.BodyFile;
 import easewright.text.SizeTables;
 import easewright.text.Unreadable;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -67,14 +63,7 @@ record Worn(Bodies bodies) {
 
     /** The pattern on these people. */
     Pattern bodies(Pattern pattern) {
-        Map<String, Body> bySize = new LinkedHashMap<>();
-        for (String size : PatternPart.sizes(pattern)) {
-            Body body = bodies.bySize().get(size);
-            if (body != null) {
-                bySize.put(size, fitted(body, pattern));
-            }
-        }
-        return pattern.withBody(fitted(bodies.one(), pattern)).withBodies(bySize);
+        return bodies.on(pattern);
     }
 
     /** Where a table was published: no figure of one is shown without. */
@@ -84,19 +73,5 @@ record Worn(Bodies bodies) {
                 : List.of(Finding.of("body-from-table", Severity.NOTE, "")
                         .with("source", bodies.source())
                         .with("standing", bodies.standing()));
-    }
-
-    /** The body with each girth at the pattern's own name of its level, whatever the capitals. */
-    private static Body fitted(Body body, Pattern pattern) {
-        List<BodyMeasure> measures = new ArrayList<>();
-        for (BodyMeasure m : body.measures()) {
-            String level = pattern.levels().stream()
-                    .map(Level::name)
-                    .filter(name -> name.equalsIgnoreCase(m.level()))
-                    .findFirst()
-                    .orElse(m.level());
-            measures.add(new BodyMeasure(m.name(), level, m.mm(), m.takenAt()));
-        }
-        return measures.isEmpty() ? Body.UNKNOWN : new Body(body.name(), measures);
     }
 }

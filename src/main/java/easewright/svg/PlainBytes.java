@@ -3,8 +3,11 @@ package easewright.svg;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.Locale;
 import java.util.Map;
 import java.util.zip.GZIPInputStream;
+import java.util.zip.GZIPOutputStream;
 
 /** The bytes of the XML text: as they are, or taken out of one layer of gzip. */
 final class PlainBytes {
@@ -12,6 +15,11 @@ final class PlainBytes {
     static final int MOST = 64 << 20;
 
     private PlainBytes() {}
+
+    /** Whether a file of this name is expected to be packed. */
+    static boolean isNameOfPacked(String name) {
+        return name.toLowerCase(Locale.ROOT).endsWith(".svgz");
+    }
 
     static boolean isPacked(byte[] bytes) {
         return bytes.length > 1 && (bytes[0] & 0xFF) == 0x1F && (bytes[1] & 0xFF) == 0x8B;
@@ -45,6 +53,16 @@ final class PlainBytes {
             throw new SvgProblem("gzip-broken", Map.of("file", name), e);
         }
         return plain.toByteArray();
+    }
+
+    static byte[] packed(byte[] plain) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try (GZIPOutputStream gzip = new GZIPOutputStream(out)) {
+            gzip.write(plain);
+        } catch (IOException e) {
+            throw new UncheckedIOException("Memory cannot fail to be written", e);
+        }
+        return out.toByteArray();
     }
 
     private static SvgProblem tooLarge(String name) {

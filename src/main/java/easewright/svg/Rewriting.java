@@ -7,16 +7,12 @@ import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Severity;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.zip.GZIPOutputStream;
 
 /** One writing of a changed pattern into an opened file. */
 final class Rewriting {
@@ -78,7 +74,7 @@ final class Rewriting {
         edits.addAll(copyEdits());
         edits.addAll(marksEdits());
         byte[] plain = source.splice(edits);
-        byte[] written = PlainBytes.isPacked(original) ? packed(plain) : plain;
+        byte[] written = PlainBytes.isPacked(original) ? PlainBytes.packed(plain) : plain;
         prove(written);
         return written;
     }
@@ -155,16 +151,6 @@ final class Rewriting {
         }
         String before = source.text().substring(start, at);
         return before.isBlank() ? before : "";
-    }
-
-    private static byte[] packed(byte[] plain) {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try (GZIPOutputStream gzip = new GZIPOutputStream(out)) {
-            gzip.write(plain);
-        } catch (IOException e) {
-            throw new UncheckedIOException("Memory cannot fail to be written", e);
-        }
-        return out.toByteArray();
     }
 
     /** Reads the new content as if it were somebody else's and compares every shape. */

@@ -218,6 +218,20 @@ public final class SvgFile {
     }
 
     /**
+     * The same for a file of another name: packed by gzip if its ending is that of packed drawings and this file's is
+     * not, plain the other way round.
+     */
+    public byte[] write(Pattern changed, String other) throws SvgProblem {
+        byte[] written = write(changed);
+        boolean packed = PlainBytes.isPacked(written);
+        boolean wanted = PlainBytes.isNameOfPacked(other);
+        if (packed == wanted || wanted == PlainBytes.isNameOfPacked(name)) {
+            return written;
+        }
+        return wanted ? PlainBytes.packed(written) : PlainBytes.of(written, other);
+    }
+
+    /**
      * A new content of the file.
      *
      * @param consequences what writing did beyond moving lines: elements that had to become paths

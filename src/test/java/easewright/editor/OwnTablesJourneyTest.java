@@ -61,6 +61,26 @@ class OwnTablesJourneyTest extends Journey {
         assertThat(said(robot)).contains("classes at hip (skirt)");
         assertThat(line("hip").classes()).anyMatch(c -> c.word().equals("as I like it"));
 
+        // What becomes of it meanwhile is seen when the window is gone to again.
+        Files.writeString(file, Files.readString(file).replace("as I like it", "as she likes it"));
+        robot.interact(() -> app.files().lookAgain());
+        until(d -> d.notice().isPresent());
+        assertThat(line("hip").classes()).anyMatch(c -> c.word().equals("as she likes it"));
+        String good = Files.readString(file);
+        Files.writeString(file, good.replace("| 6", "| six"));
+        robot.interact(() -> app.files().lookAgain());
+        until(d -> d.notice().filter(Desk.Notice::bad).isPresent());
+        assertThat(desk().words()
+                        .of(
+                                desk().notice().orElseThrow().key(),
+                                desk().notice().orElseThrow().values()))
+                .contains("mine.txt has changed and cannot be used", "Line 7");
+        assertThat(line("hip").classes()).noneMatch(c -> c.word().equals("as she likes it"));
+        Files.writeString(file, good);
+        robot.interact(() -> app.files().lookAgain());
+        until(d -> d.notice().filter(n -> !n.bad()).isPresent());
+        assertThat(line("hip").classes()).anyMatch(c -> c.word().equals("as she likes it"));
+
         press(robot, "#own-tables .table-remove");
         assertThat(line("hip").classes()).noneMatch(c -> c.word().equals("as I like it"));
         assertThat(Settings.read(kept).tables()).isEmpty();

@@ -56,7 +56,7 @@ public final class Dialogs implements Asking {
                 .orElse(".svg");
         FileChooser chooser = ending.equals(".pdf") || ending.equals(".html")
                 ? chooser("editor.print.where", "editor.file-kind" + ending, "*" + ending)
-                : chooser("editor.save.title", "editor.file-kind", "*" + ending);
+                : chooser("editor.save.title", "editor.file-kind", "*.svg", "*.svgz");
         chooser.setInitialFileName(name);
         beginIn(chooser, proposed.getParent());
         while (true) {
@@ -74,11 +74,15 @@ public final class Dialogs implements Asking {
         }
     }
 
-    /** With its ending, without which no other program would know what the file is, nor this one list it again. */
+    /**
+     * With its ending, without which no other program would know what the file is, nor this one list it again. A
+     * drawing may have that of drawings packed or not.
+     */
     static Path ending(Path file, String ending) {
-        String name = file.getFileName().toString();
-        boolean has = name.toLowerCase(Locale.ROOT).endsWith(ending.toLowerCase(Locale.ROOT));
-        return has ? file : file.resolveSibling(name + ending);
+        String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
+        boolean drawing = ending.startsWith(".svg") && (name.endsWith(".svg") || name.endsWith(".svgz"));
+        boolean has = drawing || name.endsWith(ending);
+        return has ? file : file.resolveSibling(file.getFileName() + ending);
     }
 
     /** A folder that is not there would keep the dialog from opening. */

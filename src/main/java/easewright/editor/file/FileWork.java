@@ -1,6 +1,5 @@
 package easewright.editor.file;
 
-import easewright.ease.EaseTables;
 import easewright.editor.mark.LayerChoice;
 import easewright.editor.model.Desk;
 import easewright.editor.model.OpenFile;
@@ -11,20 +10,20 @@ import easewright.editor.model.Session;
 import easewright.editor.model.Settings;
 import easewright.editor.model.Unfinished;
 import easewright.svg.SvgFile;
-import easewright.svg.SvgProblem;
 import easewright.svg.disk.Fingerprint;
 import easewright.svg.disk.KeptWork;
 import easewright.text.Words;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 
 /** Opening and saving. Reading and writing happen away from the window's thread; a failure leaves the desk as it was. */
@@ -37,6 +36,8 @@ public final class FileWork {
     private final Remembered remembered;
     private final Failures failures;
     private final Saving saving;
+    private final Beside beside;
+    private final Restoring restoring;
     /** What the file on the table was when last looked at, so that what has happened to it is said once. */
     private Optional<Fingerprint> lastSeen = Optional.empty();
 
@@ -51,8 +52,10 @@ public final class FileWork {
         this.claim = new OwnClaim(folder);
         this.failures = new Failures(session);
         this.saving = new Saving(session, asking, background, claim, remembered, failures);
-        session.deskProperty().addListener((o, before, now) -> remembered.see(now));
-        session.ownTablesProperty().addListener((o, before, now) -> remembered.tables(now.files()));
+        this.beside = new Beside(session, background);
+        this.restoring = new Restoring(this, session, safe, claim, failures);
+        session.deskProperty().addListener((o, before, now) -> remembered.see(before, now));
+        session.ownTablesProperty().addListener((o, before, now) -> remembered.tables(before.files(), now.files()));
     }
 
     /** Where the user's files are most likely to be. */
@@ -120,20 +123,55 @@ public final class FileWork {
     }
 
     /**
-     * Opens the first drawing among some files, or else says of the first why not; where there are more drawings, says
-     * that one lies on the table at a time.
+     * Opens the first among some files that is a drawing, and takes tables of ease and measurements that come with it
+     * for what they are. Says what was passed over, and that one drawing lies on the table at a time; or if there is
+     * none, why not.
      */
     public void openOneOf(List<Path> files) {
-        List<Path> drawings = files.stream().filter(FileWork::isDrawing).toList();
-        Stream.concat(drawings.stream(), files.stream())
-                .findFirst()
-                .map(Path::toAbsolutePath)
-                .ifPresent(file -> read(() -> SvgFile.read(file), Optional.of(file), Failures.name(file), () -> {
-                    if (drawings.size() > 1) {
-                        Map<String, Object> values = Map.of("file", Failures.name(file), "count", drawings.size() - 1);
-                        session.say(false, "editor.said.one-at-a-time", values);
+        List<Path> all = files.stream().map(Path::toAbsolutePath).toList();
+        List<Path> drawings = all.stream().filter(FileWork::isDrawing).toList();
+        List<Path> others = all.stream().filter(file -> !isDrawing(file)).toList();
+        if (!drawings.isEmpty()) {
+            openFirst(drawings, 0, Optional.empty(), others);
+        } else if (!others.isEmpty()) {
+            beside.take(others, List.of(), () -> openFirst(others, 0, Optional.empty(), List.of()));
+        }
+    }
+
+    /**
+     * @param at     what comes before it cannot be opened
+     * @param reason why the first of those cannot
+     */
+    private void openFirst(List<Path> drawings, int at, Optional<Throwable> reason, List<Path> others) {
+        Path file = drawings.get(at);
+        read(
+                () -> SvgFile.read(file),
+                Optional.of(file),
+                Failures.name(file),
+                () -> beside.take(others, saidOf(drawings, at), () -> {}),
+                problem -> {
+                    Throwable first = reason.orElse(problem);
+                    if (at + 1 < drawings.size()) {
+                        openFirst(drawings, at + 1, Optional.of(first), others);
+                    } else {
+                        failures.tell(first, drawings.get(0));
                     }
-                }));
+                });
+    }
+
+    private List<String> saidOf(List<Path> drawings, int opened) {
+        String file = Failures.name(drawings.get(opened));
+        List<String> said = new ArrayList<>();
+        int more = drawings.size() - opened - 1;
+        if (more > 0) {
+            said.add(words().of("editor.said.one-at-a-time", Map.of("file", file, "count", more)));
+        }
+        if (opened > 0) {
+            List<String> names =
+                    drawings.subList(0, opened).stream().map(Failures::name).toList();
+            said.add(words().of("editor.said.passed-over", Map.of("files", names)));
+        }
+        return said;
     }
 
     private static boolean isDrawing(Path file) {
@@ -143,11 +181,13 @@ public final class FileWork {
 
     /** Opens one of the samples that come with the program. */
     public void openSample(Sample sample) {
-        read(sample::read, Optional.empty(), sample.fileName(), () -> {});
+        String name = sample.fileName();
+        read(sample::read, Optional.empty(), name, () -> {}, problem -> failures.tell(problem, name));
     }
 
     /** Only what can be opened is worth a question: until it is read, what lies on the table stays. */
-    private void read(Callable<SvgFile> reading, Optional<Path> path, String name, Runnable done) {
+    private void read(
+            Callable<SvgFile> reading, Optional<Path> path, String name, Runnable done, Consumer<Throwable> failed) {
         session.hush();
         OwnTables tables = session.ownTables();
         background.whileWaiting(
@@ -157,8 +197,8 @@ public final class FileWork {
                 opened -> leaving(
                         () -> laid(opened, done),
                         // Saved over what was just read, perhaps.
-                        () -> read(reading, path, name, done)),
-                problem -> failures.tell(problem, name));
+                        () -> read(reading, path, name, done, failed)),
+                failed);
     }
 
     /** Reads other layers of the file on the table, of which the pieces then lie there. */
@@ -175,6 +215,11 @@ public final class FileWork {
                     }
                 },
                 problem -> failures.tell(problem, file.name()));
+    }
+
+    /** What the file on the table was when it was read. */
+    void seen(Optional<Fingerprint> fingerprint) {
+        lastSeen = fingerprint;
     }
 
     private void laid(Opened opened, Runnable done) {
@@ -195,67 +240,7 @@ public final class FileWork {
      * @param done called once it lies there
      */
     public void restore(KeptWork work, Runnable done) {
-        String name = Failures.name(work.original());
-        OwnTables tables = session.ownTables();
-        background.whileWaiting(
-                "reading",
-                name,
-                () -> kept(work, name, tables.all()),
-                back -> leaving(
-                        () -> {
-                            restored(work, back);
-                            done.run();
-                        },
-                        () -> restore(work, done)),
-                problem -> failures.tell(problem, name));
-    }
-
-    /**
-     * What was kept, read again.
-     *
-     * @param saved whether its file holds it just so
-     */
-    private record Back(Opened opened, boolean saved) {}
-
-    private static Back kept(KeptWork work, String name, EaseTables tables) throws SvgProblem {
-        // Where the file was changed since, its place is not taken for granted: the user says where to save.
-        boolean itsPlace = work.original().isAbsolute() && !work.originalChanged();
-        Optional<Path> path = itsPlace ? Optional.of(work.original()) : Optional.empty();
-        SvgFile svg = SvgFile.read(work.bytes(), name);
-        Optional<Fingerprint> onDisk = path.flatMap(Saving::onDisk);
-        boolean saved = onDisk.equals(Optional.of(Fingerprint.of(work.bytes())));
-        return new Back(Opened.of(new OpenFile(svg, path, name, onDisk), tables), saved);
-    }
-
-    private void restored(KeptWork work, Back back) {
-        OpenFile file = back.opened().file();
-        Unfinished hand = Unfinished.of(work.unfinished());
-        safe.settled();
-        session.restore(back.opened(), back.saved(), hand);
-        lastSeen = file.seen();
-        safe.adopt(work);
-        boolean alone = claim.take(file.path());
-        boolean changed = work.original().isAbsolute() && file.path().isEmpty();
-        String how = back.saved() ? "-as-saved" : !changed ? "" : Files.exists(work.original()) ? "-changed" : "-gone";
-        session.say(changed, "editor.said.restored" + how, Map.of("file", file.name(), "hand", again(hand)));
-        if (!alone) {
-            session.say(true, "editor.said.open-elsewhere", Map.of("file", file.name()));
-        }
-    }
-
-    /** What is said of what was in the user's hands. */
-    private String again(Unfinished hand) {
-        StringBuilder said = new StringBuilder();
-        hand.wanted().ifPresent(wanted -> {
-            boolean there = session.desk().wanted().equals(hand.wanted());
-            said.append(' ').append(words().of(there ? "editor.said.tried-again" : "editor.said.tried-lost"));
-        });
-        for (Unfinished.Typed typed : hand.typed()) {
-            said.append(' ')
-                    .append(words().of(
-                                    "editor.said.typed-before", Map.of("field", typed.field(), "text", typed.text())));
-        }
-        return said.toString();
+        restoring.restore(work, done);
     }
 
     /** Throws away work that a crash left behind. */
@@ -278,14 +263,18 @@ public final class FileWork {
         saving.save(path, () -> {});
     }
 
-    /** Looks whether another program has changed the file on the table or taken it away, and says so once. */
+    /**
+     * Looks whether another program has changed the file on the table or taken it away, and says so once; and reads
+     * tables of ease again that have changed.
+     */
     public void lookAgain() {
+        beside.lookAgain();
         OpenFile file = session.desk().file().orElse(null);
         if (file == null || file.path().isEmpty()) {
             return;
         }
         Path path = file.path().get();
-        background.quietly(() -> Saving.onDisk(path), now -> compare(file, path, now), unreadable -> {});
+        background.quietly(() -> Fingerprint.onDisk(path), now -> compare(file, path, now), unreadable -> {});
     }
 
     private void compare(OpenFile file, Path path, Optional<Fingerprint> now) {
@@ -309,7 +298,7 @@ public final class FileWork {
         leaving(next, next);
     }
 
-    private void leaving(Runnable next, Runnable onceSaved) {
+    void leaving(Runnable next, Runnable onceSaved) {
         if (session.desk().isSaved()) {
             next.run();
             return;

@@ -20,14 +20,18 @@ final class Remembered {
         this.folder = folder;
     }
 
-    void see(Desk desk) {
-        if (desk.unit() != settings.unit() || desk.dark() != settings.dark()) {
-            put(s -> s.withUnit(desk.unit()).withDark(desk.dark()));
+    /** Only what is changed in this window: another may have changed the rest. */
+    void see(Desk before, Desk now) {
+        if (now.unit() != before.unit()) {
+            put(s -> s.withUnit(now.unit()));
+        }
+        if (now.dark() != before.dark()) {
+            put(s -> s.withDark(now.dark()));
         }
     }
 
-    void tables(List<Path> own) {
-        put(s -> s.withTables(own));
+    void tables(List<Path> before, List<Path> now) {
+        put(s -> s.withTables(before, now));
     }
 
     void used(Path file) {

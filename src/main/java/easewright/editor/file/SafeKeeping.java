@@ -171,7 +171,7 @@ final class SafeKeeping {
                     keeper.keep(
                             file.known(),
                             state.seen(),
-                            file.svg().write(state.pattern()),
+                            file.svg().write(state.pattern(), file.name()),
                             state.hand().text());
                     return state;
                 },

@@ -7,8 +7,6 @@ import easewright.svg.SvgFile;
 import easewright.svg.SvgProblem;
 import easewright.svg.disk.AtomicSave;
 import easewright.svg.disk.Fingerprint;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -128,9 +126,9 @@ final class Saving {
      * @param seen what the file must still be; empty where it may be replaced whatever it is
      */
     private static Written write(SvgFile svg, Desk desk, Path path, Optional<Fingerprint> seen) throws SvgProblem {
-        byte[] bytes = svg.write(desk.pattern());
+        byte[] bytes = svg.write(desk.pattern(), Failures.name(path));
         Fingerprint fingerprint = Fingerprint.of(bytes);
-        if (seen.filter(fingerprint::equals).isPresent() && seen.equals(onDisk(path))) {
+        if (seen.filter(fingerprint::equals).isPresent() && seen.equals(Fingerprint.onDisk(path))) {
             // Saved again without a change: the backup beside the file goes on holding what was there before.
             return new Written(new AtomicSave.Saved(fingerprint, List.of(), Optional.empty()), false, Optional.empty());
         }
@@ -145,15 +143,6 @@ final class Saving {
                         new AtomicSave.Saved(fingerprint, List.of(), Optional.empty()), true, Optional.of(problem));
             }
             throw problem;
-        }
-    }
-
-    /** What the file on the disk is; empty where it cannot be read. */
-    static Optional<Fingerprint> onDisk(Path file) {
-        try {
-            return Optional.of(Fingerprint.of(Files.readAllBytes(file)));
-        } catch (IOException gone) {
-            return Optional.empty();
         }
     }
 

@@ -3,6 +3,7 @@ package easewright.editor.model;
 import easewright.ease.EaseTableProblem;
 import easewright.ease.EaseTables;
 import easewright.ease.TableFile;
+import easewright.svg.disk.Fingerprint;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,16 +22,24 @@ public final class OwnTables {
      *
      * @param tables  what it holds; empty where it cannot be used
      * @param problem why not
+     * @param seen    by what the file was known when it was read; empty where it was not there
      */
-    public record Entry(Path file, Optional<EaseTables> tables, Optional<EaseTableProblem> problem) {
+    public record Entry(
+            Path file, Optional<EaseTables> tables, Optional<EaseTableProblem> problem, Optional<Fingerprint> seen) {
         private static Entry read(Path file) {
             Path place = file.toAbsolutePath().normalize();
+            // Before it is read: what is written to it meanwhile is then seen the next time.
+            Optional<Fingerprint> seen = Fingerprint.onDisk(place);
             try {
                 EaseTables read = TableFile.read(place, place.getFileName().toString());
-                return new Entry(place, Optional.of(read), Optional.empty());
+                return new Entry(place, Optional.of(read), Optional.empty(), seen);
             } catch (EaseTableProblem problem) {
-                return new Entry(place, Optional.empty(), Optional.of(problem));
+                return new Entry(place, Optional.empty(), Optional.of(problem), seen);
             }
+        }
+
+        private Entry again() {
+            return Fingerprint.onDisk(file).equals(seen) ? this : read(file);
         }
     }
 
@@ -65,6 +74,12 @@ public final class OwnTables {
             more.set(at, added);
         }
         return new OwnTables(more);
+    }
+
+    /** Those files read again that have changed; the same object where none has. */
+    public OwnTables again() {
+        List<Entry> now = entries.stream().map(Entry::again).toList();
+        return now.equals(entries) ? this : new OwnTables(now);
     }
 
     public OwnTables without(Path file) {

@@ -119,7 +119,16 @@ public record Settings(LengthUnit unit, boolean dark, List<Path> recent, List<Pa
         return new Settings(unit, dark, files.subList(0, Math.min(REMEMBERED, files.size())), tables);
     }
 
-    public Settings withTables(List<Path> own) {
-        return new Settings(unit, dark, recent, own);
+    /**
+     * With those tables gone that a window had before and has no more, and those put last that it has and had not; what
+     * another window has put there stays.
+     */
+    public Settings withTables(List<Path> before, List<Path> now) {
+        List<Path> merged = new ArrayList<>(tables);
+        merged.removeIf(table -> before.contains(table) && !now.contains(table));
+        now.stream()
+                .filter(table -> !before.contains(table) && !merged.contains(table))
+                .forEach(merged::add);
+        return new Settings(unit, dark, recent, merged);
     }
 }

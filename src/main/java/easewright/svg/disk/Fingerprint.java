@@ -1,9 +1,13 @@
 package easewright.svg.disk;
 
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import java.util.Optional;
 
 /**
  * By what the content of a file is known again.
@@ -14,6 +18,16 @@ import java.util.HexFormat;
 public record Fingerprint(long size, String sha256) {
     public static Fingerprint of(byte[] content) {
         return new Fingerprint(content.length, HexFormat.of().formatHex(digest(content)));
+    }
+
+    /** What a file on the disk is; empty where it cannot be read. */
+    public static Optional<Fingerprint> onDisk(Path file) {
+        try {
+            // What is no file, such as a pipe, might never come to its end.
+            return Files.isRegularFile(file) ? Optional.of(of(Files.readAllBytes(file))) : Optional.empty();
+        } catch (IOException gone) {
+            return Optional.empty();
+        }
     }
 
     /** The digest of a name. */

@@ -15,10 +15,18 @@ class DialogsTest {
         assertThat(Dialogs.ending(folder.resolve("skirt 2.1"), ".pdf")).isEqualTo(folder.resolve("skirt 2.1.pdf"));
     }
 
+    /** What is written then is what the ending says. */
+    @Test
+    void aDrawingMayBePackedOrNot() {
+        assertThat(Dialogs.ending(Path.of("skirt.svgz"), ".svg")).isEqualTo(Path.of("skirt.svgz"));
+        assertThat(Dialogs.ending(Path.of("skirt.svg"), ".svgz")).isEqualTo(Path.of("skirt.svg"));
+        assertThat(Dialogs.ending(Path.of("skirt"), ".svgz")).isEqualTo(Path.of("skirt.svgz"));
+    }
+
     /** A print is not written over the pattern, whose name is easily picked from the list. */
     @Test
     void aPrintNeverTakesThePatternsName() {
         assertThat(Dialogs.ending(Path.of("skirt.svg"), ".pdf")).isEqualTo(Path.of("skirt.svg.pdf"));
-        assertThat(Dialogs.ending(Path.of("skirt.svgz"), ".svg")).isEqualTo(Path.of("skirt.svgz.svg"));
+        assertThat(Dialogs.ending(Path.of("skirt.svgz"), ".pdf")).isEqualTo(Path.of("skirt.svgz.pdf"));
     }
 }

@@ -21,7 +21,7 @@ class SettingsTest {
         Settings settings = Settings.FIRST
                 .withUnit(LengthUnit.INCH)
                 .withDark(true)
-                .withTables(List.of(folder.resolve("mine.txt"), folder.resolve("lost.txt")))
+                .withTables(List.of(), List.of(folder.resolve("mine.txt"), folder.resolve("lost.txt")))
                 .withRecent(folder.resolve("a.svg"))
                 .withRecent(folder.resolve("b.svg"))
                 .withRecent(folder.resolve("a.svg"));
