@@ -111,6 +111,7 @@ final class EditorWindow {
         files.keepTyped(() -> HalfTyped.in(scene));
         scene.addEventFilter(KeyEvent.ANY, e -> files.typed());
         key(KeyCode.P, () -> bar.print(session));
+        zooming();
         root.setOnDragOver(this::over);
         root.setOnDragDropped(this::dropped);
         root.setOnDragExited(e -> root.pseudoClassStateChanged(DROPPING, false));
@@ -118,8 +119,14 @@ final class EditorWindow {
         show(stage, session.desk());
         scene.setRoot(root);
         afterPictures(() -> {
-            top.getChildren().add(new LeftBehindBar(files));
+            LeftBehindBar left = new LeftBehindBar(files);
+            top.getChildren().add(left);
             start.lift();
+            // The keys begin at what can be done first: work that was left behind, or the start page.
+            left.takeKeys();
+            if (table.isFocused()) {
+                start.takeKeys();
+            }
         });
         stage.setOnHidden(e -> files.close());
         stage.focusedProperty().addListener((o, was, is) -> {
@@ -227,6 +234,25 @@ final class EditorWindow {
                 .put(
                         new KeyCodeCombination(KeyCode.Z, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN),
                         session::redo);
+    }
+
+    /** From anywhere, with the keys of the platform. */
+    private void zooming() {
+        for (KeyCode nearer : List.of(KeyCode.PLUS, KeyCode.EQUALS, KeyCode.ADD)) {
+            zoom(nearer, () -> table.zoom(CuttingTable.NEARER));
+        }
+        for (KeyCode farther : List.of(KeyCode.MINUS, KeyCode.SUBTRACT)) {
+            zoom(farther, () -> table.zoom(1 / CuttingTable.NEARER));
+        }
+        for (KeyCode all : List.of(KeyCode.DIGIT0, KeyCode.NUMPAD0)) {
+            zoom(all, table::fit);
+        }
+    }
+
+    /** Where a sign stands on its key depends on the keyboard. */
+    private void zoom(KeyCode code, Runnable act) {
+        scene.getAccelerators()
+                .put(new KeyCodeCombination(code, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_ANY), act);
     }
 
     private void key(KeyCode code, Runnable act) {

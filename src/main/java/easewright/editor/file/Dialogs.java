@@ -157,6 +157,8 @@ public final class Dialogs implements Asking {
             // As wide as its words, whatever the others are.
             ButtonBar.setButtonUniformSize(button, false);
             button.setMinWidth(Region.USE_PREF_SIZE);
+            // The question is heard with whichever answer has the keys.
+            button.setAccessibleHelp(alert.getHeaderText() + " " + alert.getContentText());
         }
         if (answers.values().stream().noneMatch(each -> each.getButtonData().isDefaultButton())) {
             // Enter must never answer with what cannot be taken back.

@@ -177,15 +177,19 @@ public record PieceView(
 
     /** Where a notch lies on its edge, counted from the edge before it. */
     private static Measure place(Piece piece, Edge edge, Point at, Words words) {
-        String before = piece.edges().stream()
-                .filter(e -> e != edge && e.to().distance(edge.from()) < SAME)
-                .findFirst()
-                .map(e -> words.of("editor.notches.from", Map.of("edge", e.name())))
-                .orElse(words.of("editor.notches.from-start"));
         return new Measure(
                 NOTCH_PLACE,
                 words.of("editor.notches.on", Map.of("edge", edge.name())),
                 words.length(MeasureEdits.along(piece, edge, at)),
-                before);
+                from(piece, edge, words));
+    }
+
+    /** From where it is counted along an edge: the edge before it. */
+    static String from(Piece piece, Edge edge, Words words) {
+        return piece.edges().stream()
+                .filter(e -> e != edge && e.to().distance(edge.from()) < SAME)
+                .findFirst()
+                .map(e -> words.of("editor.notches.from", Map.of("edge", e.name())))
+                .orElse(words.of("editor.notches.from-start"));
     }
 }

@@ -11,6 +11,8 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -45,7 +47,7 @@ final class ChangeRowView extends VBox {
         made = line.on();
         on.setId("change-on-" + step);
         on.setSelected(line.on());
-        on.setAccessibleText(words.of("editor.changes.on", named));
+        on.setAccessibleText(words.of("editor.changes.on", Map.of("number", step + 1, "words", line.words())));
         Hints.on(on, words.of("editor.changes.on.hint"));
         on.setOnAction(e -> asked.switched(step, on.isSelected()));
         Label said = new Label(line.words());
@@ -81,6 +83,13 @@ final class ChangeRowView extends VBox {
         Button away = button("change-remove-" + step, Icons.AWAY, words, "editor.changes.remove", named);
         away.setOnAction(e -> asked.remove(step));
         List<Button> moves = List.of(up, down, away);
+        addEventFilter(KeyEvent.KEY_PRESSED, e -> {
+            boolean plainAlt = e.isAltDown() && !e.isShiftDown() && !e.isShortcutDown();
+            if (plainAlt && (e.getCode() == KeyCode.UP || e.getCode() == KeyCode.DOWN)) {
+                e.consume();
+                (e.getCode() == KeyCode.UP ? up : down).fire();
+            }
+        });
         if (hasAmount) {
             doings.getChildren().add(gap);
         }

@@ -56,8 +56,7 @@ public final class ChangesPanel extends SheetPage {
 
     /** Rows anew; whoever works by keyboard keeps the place. */
     private void rows(Words words) {
-        Node focused = getScene() == null ? null : getScene().getFocusOwner();
-        String place = focused == null || focused.getId() == null ? "" : focused.getId();
+        String place = place();
         rows.clear();
         for (int i = 0; i < shown.lines().size(); i++) {
             rows.add(new ChangeRowView(i, shown.lines().get(i), words, new Hand()));
@@ -65,6 +64,24 @@ public final class ChangesPanel extends SheetPage {
         list.getChildren().setAll(rows);
         if (place.startsWith("change-") && lookup("#" + place) != null) {
             lookup("#" + place).requestFocus();
+        }
+    }
+
+    /** What has the keys. */
+    private String place() {
+        Node focused = getScene() == null ? null : getScene().getFocusOwner();
+        return focused == null || focused.getId() == null ? "" : focused.getId();
+    }
+
+    /** The keys stay with the change that was moved up, or made room for that one. */
+    private void follow(String place, int risen) {
+        int number = place.lastIndexOf('-') + 1;
+        if (place.startsWith("change-")
+                && List.of(risen, risen - 1).contains(Integer.valueOf(place.substring(number)))) {
+            int now = place.endsWith("-" + risen) ? risen - 1 : risen;
+            Node same = lookup("#" + place.substring(0, number) + now);
+            Node there = same == null || same.isDisabled() ? lookup("#change-on-" + now) : same;
+            there.requestFocus();
         }
     }
 
@@ -100,7 +117,12 @@ public final class ChangesPanel extends SheetPage {
 
         @Override
         public void rise(int step) {
+            List<Step> before = shown.steps();
+            String place = place();
             recast(step, shown.risen(step));
+            if (!shown.steps().equals(before)) {
+                follow(place, step);
+            }
         }
 
         @Override

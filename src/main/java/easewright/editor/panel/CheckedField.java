@@ -64,7 +64,7 @@ abstract class CheckedField extends CustomTextField {
 
     /** Names the field for screen readers and for the pointer. */
     final void describe(String name, String hint) {
-        setAccessibleText(name);
+        Heard.name(this, name);
         Hints.on(this, hint);
     }
 

@@ -62,7 +62,7 @@ final class ClothPanel extends VBox {
     ClothPanel(Session session) {
         this.session = session;
         getStyleClass().add("cloth");
-        ToggleGroup kinds = new ToggleGroup();
+        ToggleGroup kinds = new OneOf();
         woven.setToggleGroup(kinds);
         knit.setToggleGroup(kinds);
         woven.setId("cloth-woven");
@@ -127,6 +127,8 @@ final class ClothPanel extends VBox {
         title.setText(words.of("editor.cloth.title"));
         woven.setText(words.of("editor.cloth.woven"));
         knit.setText(words.of("editor.cloth.knit"));
+        Heard.oneOf(title, woven);
+        Heard.oneOf(title, knit);
         Hints.on(woven, words.of("editor.cloth.woven.hint"));
         Hints.on(knit, words.of("editor.cloth.knit.hint"));
         woven.setSelected(!cloth.knit());

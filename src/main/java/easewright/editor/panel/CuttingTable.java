@@ -12,6 +12,7 @@ import easewright.geom.Box;
 import easewright.geom.Point;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -24,6 +25,9 @@ import javafx.scene.layout.Region;
  * The table with the pieces. Paints at most once a frame, and only when something changed.
  */
 public final class CuttingTable extends Region {
+    /** One step nearer. */
+    public static final double NEARER = 1.25;
+
     private static final double MARGIN = 56;
 
     private final Session session;
@@ -31,7 +35,11 @@ public final class CuttingTable extends Region {
     private final TableMouse mouse;
     private final DrawingBelow below;
     private final PlaceHand places;
+    private final TableVoice voice = new TableVoice();
     private final OncePerFrame painter = new OncePerFrame(this::paint);
+
+    /** Takes what is typed of an amount while the table has the keys. */
+    private Consumer<String> amounts = typed -> {};
 
     /** Takes the mouse and the keys first while marks are made. */
     private Optional<MarkHand> hand = Optional.empty();
@@ -58,8 +66,9 @@ public final class CuttingTable extends Region {
         setId("table");
         getStyleClass().add("cutting-table");
         setFocusTraversable(true);
-        setAccessibleRole(AccessibleRole.NODE);
+        setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         getChildren().setAll(canvases.layers());
+        getChildren().addAll(voice.items());
         // A canvas paints what it is given even when empty; the region itself has to be there for the mouse.
         setPickOnBounds(true);
         session.deskProperty().addListener((o, before, now) -> follow(before, now));
@@ -71,6 +80,14 @@ public final class CuttingTable extends Region {
                 repaint();
             } else if (!hand.map(h -> h.key(e, view)).orElse(false)) {
                 TableKeys.handle(this, session, e);
+            }
+        });
+        setOnKeyTyped(e -> {
+            boolean free =
+                    !isMarking() && !places.isAsked() && session.desk().wanted().isPresent();
+            if (free && TableKeys.beginsAmount(e)) {
+                e.consume();
+                amounts.accept(e.getCharacter());
             }
         });
         focusedProperty().addListener(o -> repaint());
@@ -111,12 +128,19 @@ public final class CuttingTable extends Region {
 
     /** Tells those who do not see the table where the keys are on it. */
     private void speak() {
-        String words =
-                CuttingTableWords.spoken(session.desk(), places.words(), hand.flatMap(MarkHand::tool), holds.pointed());
-        if (!words.equals(getAccessibleText())) {
-            setAccessibleText(words);
-            notifyAccessibleAttributeChanged(AccessibleAttribute.TEXT);
+        String words = CuttingTableWords.spoken(
+                session.desk(), places.asks(), places.place(), hand.flatMap(MarkHand::tool), holds.pointed());
+        setAccessibleText(words);
+        if (voice.say(words) && isFocused()) {
+            notifyAccessibleAttributeChanged(AccessibleAttribute.FOCUS_ITEM);
         }
+    }
+
+    @Override
+    public Object queryAccessibleAttribute(AccessibleAttribute attribute, Object... parameters) {
+        return attribute == AccessibleAttribute.FOCUS_ITEM
+                ? voice.item()
+                : super.queryAccessibleAttribute(attribute, parameters);
     }
 
     /** Shows everything where a change has made pieces outside the view; the view keeps still under a hand that pulls. */
@@ -221,6 +245,11 @@ public final class CuttingTable extends Region {
     }
 
     // ---- hands ----
+
+    /** Where an amount goes on that is begun to be typed on the table. */
+    void onAmount(Consumer<String> taker) {
+        amounts = taker;
+    }
 
     /** Lets a hand that makes marks work on the table. */
     public void give(MarkHand marks) {

@@ -8,8 +8,12 @@ import easewright.editor.model.Desk;
 import easewright.editor.model.HereWords;
 import easewright.editor.model.Hold;
 import easewright.editor.model.Picking;
+import easewright.editor.model.Trial;
+import easewright.text.Words;
+import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What the table says: of the tool in hand, of the seam that the keys hold, or of itself. */
 final class CuttingTableWords {
@@ -28,7 +32,11 @@ final class CuttingTableWords {
     /** Where the keys point, and which there are. */
     static String keys(Desk desk, MarkState state) {
         String keys = desk.words().of("editor.tool.keys");
-        return state.over().map(s -> PlaceWords.of(desk, s) + " \u00b7 " + keys).orElse(keys);
+        return place(desk, state).map(p -> p + " \u00b7 " + keys).orElse(keys);
+    }
+
+    private static Optional<String> place(Desk desk, MarkState state) {
+        return state.over().map(s -> PlaceWords.of(desk, s));
     }
 
     static String amount(Desk desk) {
@@ -46,17 +54,37 @@ final class CuttingTableWords {
     }
 
     /**
-     * All of it for whoever does not see the table.
+     * What is to be heard by whoever does not see the table, first what is new on every key.
      *
-     * @param asked what place is asked for, and where the hand is
+     * @param asked what place is asked for
+     * @param place where the hand is that shows it
      */
-    static String spoken(Desk desk, Optional<String> asked, Optional<MarkState> tool, Optional<Hold> held) {
-        return asked.map(a -> a + ". " + desk.words().of("editor.tool.keys"))
-                .or(() -> tool.map(t -> tool(desk, t) + " " + keys(desk, t)))
-                .or(() -> held.map(h -> HereWords.seam(desk, h.edge()) + ". " + amount(desk)))
-                .orElseGet(() -> desk.words()
-                        .of(
-                                "editor.table.accessible",
-                                Map.of("pieces", desk.pattern().pieces().size())));
+    static String spoken(
+            Desk desk, Optional<String> asked, Optional<String> place, Optional<MarkState> tool, Optional<Hold> held) {
+        Words words = desk.words();
+        String keys = words.of("editor.tool.keys");
+        return asked.map(a -> sentences(place.orElse(""), a, keys))
+                .or(() -> tool.map(t -> sentences(place(desk, t).orElse(""), tool(desk, t), keys)))
+                .or(() -> held.map(h -> sentences(tried(desk), HereWords.seam(desk, h.edge()))))
+                .orElseGet(() -> words.of(
+                        "editor.table.accessible",
+                        Map.of("pieces", desk.pattern().pieces().size())));
+    }
+
+    /** What is tried, and what comes of it or why it cannot be. */
+    private static String tried(Desk desk) {
+        String refused = desk.refusedTrial()
+                .map(Trial.Refused::refusal)
+                .map(r -> desk.words().problem(r.code(), r.values()))
+                .orElse("");
+        String amount = amount(desk);
+        return amount.isEmpty() ? "" : sentences(amount, refused.isEmpty() ? HereWords.outcome(desk) : refused);
+    }
+
+    private static String sentences(String... said) {
+        return Arrays.stream(said)
+                .filter(s -> !s.isEmpty())
+                .map(s -> s.endsWith(".") ? s : s + ".")
+                .collect(Collectors.joining(" "));
     }
 }

@@ -128,7 +128,7 @@ public final class EasePanel extends ScrollPane {
     private void judged(Words words) {
         showing = true;
         asTitle.setText(words.of("editor.ease.as"));
-        as.setAccessibleText(words.of("editor.ease.as"));
+        Heard.name(as, words.of("editor.ease.as"));
         Hints.on(as, words.of("editor.ease.as.hint"));
         if (!as.getItems().equals(garments.choices())) {
             as.getItems().setAll(garments.choices());

@@ -56,6 +56,7 @@ final class EaseRowView extends VBox {
         body.setId("body-" + level);
         wish = new LengthField(wishWrong, mm -> session.setWish(level, mm));
         wish.setId("wish-" + level);
+        name.setId("level-name-" + level);
         name.getStyleClass().addAll("flat", "level-name");
         name.setOnAction(e -> session.chooseLevel(level));
         fix(name, NAME);
@@ -136,6 +137,9 @@ final class EaseRowView extends VBox {
         percent.setText(row.percent());
         verdict.setText(row.verdict());
         give.setText(words.of(row.missing().orElse(0) < 0 ? "editor.ease.take-in" : "editor.ease.give"));
+        give.setAccessibleText(words.of(
+                "editor.ease.give.name",
+                Map.of("level", row.name(), "give", give.getText(), "verdict", row.verdict())));
         Hints.on(give, words.of("editor.ease.give.hint"));
         boolean away = row.standing() == EaseRow.Standing.AWAY && desk.trial().isEmpty();
         give.setVisible(away);
@@ -152,9 +156,10 @@ final class EaseRowView extends VBox {
         bar.show(row.scale(), desk.dark());
         sources(row, words, chosenNow);
         pseudoClassStateChanged(CHOSEN, chosenNow);
-        setAccessibleText(words.of(
-                "editor.ease.accessible",
-                Map.of("level", level, "finished", row.finished(), "ease", row.ease(), "verdict", row.verdict())));
+        // The figures of the row are no fields: they are heard with the name of the level.
+        name.setAccessibleText(words.of(
+                row.ease().isEmpty() ? "editor.ease.accessible.bare" : "editor.ease.accessible",
+                Map.of("level", row.name(), "finished", row.finished(), "ease", row.ease(), "verdict", row.verdict())));
     }
 
     /** The class words always; what sources ask for wearing where the level is at work. */

@@ -100,7 +100,7 @@ final class EdgeRowView extends VBox {
         filling = true;
         role.setValue(use(now.role()));
         filling = false;
-        role.setAccessibleText(words.of("editor.edge.role", edge));
+        Heard.name(role, words.of("editor.edge.role", edge));
         Hints.on(role, words.of("editor.edge.role.hint"));
         allowance.describe(
                 words.of("editor.edge.allowance", edge),

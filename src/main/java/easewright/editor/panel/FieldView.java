@@ -82,7 +82,7 @@ final class FieldView extends VBox {
 
     private void name(Control control, String id, WayForm.Field field, String label) {
         control.setId("field-" + field.key() + id);
-        control.setAccessibleText(label);
+        Heard.name(control, label);
         Hints.on(control, field.hint());
     }
 
@@ -96,6 +96,7 @@ final class FieldView extends VBox {
 
     private FlowPane chips(WayForm.Field field, boolean several, Words words) {
         FlowPane chips = new FlowPane(6, 6);
+        OneStop.in(chips);
         if (field.options().isEmpty()) {
             Label none = new Label(words.of("editor.way.nothing"));
             none.getStyleClass().add("quiet");
@@ -148,10 +149,12 @@ final class FieldView extends VBox {
 
     /** A setting for which there is no better control: several with semicolons between them. */
     private TextField written(WayForm.Field field) {
-        TextField text = new TextField(String.join("; ", field.texts()));
+        NameField text = new NameField(new Label(), typed -> {
+            take(typed.isBlank() ? List.of() : List.of(typed.strip()));
+            return "";
+        });
+        text.show(String.join("; ", field.texts()));
         name(text, "", field, field.label());
-        text.setOnAction(e -> take(
-                text.getText().isBlank() ? List.of() : List.of(text.getText().strip())));
         return text;
     }
 

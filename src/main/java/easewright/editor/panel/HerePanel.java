@@ -73,9 +73,10 @@ public final class HerePanel extends VBox {
     private boolean asking;
 
     /**
+     * @param table  where an amount may be begun as well
      * @param leader leads to the page on which sewn pieces are made to fit
      */
-    public HerePanel(Session session, TrueBench bench, Runnable leader) {
+    public HerePanel(Session session, CuttingTable table, TrueBench bench, Runnable leader) {
         this.session = session;
         this.followUp = new FollowUpView(session, bench, leader);
         this.form = new WayFormView(session);
@@ -87,9 +88,14 @@ public final class HerePanel extends VBox {
         amount.setId("amount");
         amount.setPrefWidth(132);
         amount.onEnteredAgain(session::keep);
+        table.onAmount(this::begin);
         amount.textProperty().addListener(o -> corrected());
         setOnKeyPressed(e -> {
-            if (e.getCode() == KeyCode.ESCAPE) {
+            if (e.getCode() == KeyCode.ESCAPE && where.isOpen()) {
+                e.consume();
+                where.open(false);
+                ask.requestFocus();
+            } else if (e.getCode() == KeyCode.ESCAPE) {
                 session.leave();
             }
         });
@@ -229,6 +235,13 @@ public final class HerePanel extends VBox {
         amount.requestFocus();
     }
 
+    /** An amount is begun elsewhere, and goes on in its field. */
+    private void begin(String typed) {
+        amount.requestFocus();
+        amount.setText(typed);
+        amount.end();
+    }
+
     private void change(UnaryOperator<Wanted> step) {
         if (!showing) {
             session.desk().wanted().ifPresent(w -> session.want(step.apply(w)));
@@ -272,6 +285,7 @@ public final class HerePanel extends VBox {
         outcome.setText(HereWords.outcome(desk));
         outcome.pseudoClassStateChanged(INVITING, wanted.amount() == 0);
         effect.show(Effect.of(desk), words);
+        heard(desk, words);
         boolean small = folds && wanted.amount() == 0 && wanted.atSeams();
         boolean set = !small && !where.isOpen();
         visible(how, set);
@@ -286,6 +300,19 @@ public final class HerePanel extends VBox {
         visible(outcome, !outcome.getText().isEmpty() && (wanted.amount() != 0 || !where.isOpen()));
         keep.setDisable(desk.shownTrial().isEmpty());
         leave.setDisable(wanted.amount() == 0);
+    }
+
+    /** What comes of the amount cannot be gone to: it is heard with the field, and what to do with it there. */
+    private void heard(Desk desk, Words words) {
+        if (!amount.isWrong()) {
+            String hint = words.of("editor.here.amount.hint");
+            String refused = desk.refusedTrial()
+                    .map(Trial.Refused::refusal)
+                    .map(r -> words.problem(r.code(), r.values()))
+                    .orElse("");
+            String came = refused.isEmpty() ? outcome.getText() : refused;
+            Hints.help(amount, desk.wanted().filter(w -> w.amount() != 0).isPresent() ? came : hint);
+        }
     }
 
     private void refused(Desk desk, Wanted wanted, Words words) {
@@ -313,13 +340,11 @@ public final class HerePanel extends VBox {
         wayTitle.setText(words.of("editor.way.title"));
         ask.setText(words.of("editor.where"));
         Hints.on(ask, words.of("editor.where.hint"));
-        level.setAccessibleText(words.of("editor.here.level"));
+        Heard.name(level, words.of("editor.here.level"));
         Hints.on(level, words.of("editor.here.level.hint"));
         amount.describe(words.of("editor.here.amount"), words.of("editor.here.amount.hint"));
-        Hints.on(less, words.of("editor.here.less"));
-        less.setAccessibleText(words.of("editor.here.less"));
-        Hints.on(more, words.of("editor.here.more"));
-        more.setAccessibleText(words.of("editor.here.more"));
+        Hints.name(less, words.of("editor.here.less"));
+        Hints.name(more, words.of("editor.here.more"));
         keep.setText(words.of("editor.here.keep"));
         Hints.on(keep, words.of("editor.here.keep.hint"));
         leave.setText(words.of("editor.here.leave"));

@@ -13,6 +13,8 @@ import javafx.scene.input.MouseEvent;
 final class Hints implements EventHandler<MouseEvent> {
     private final Control control;
     private String words = "";
+    /** What is read out already as the name is not read out once more. */
+    private boolean named;
 
     private Hints(Control control) {
         this.control = control;
@@ -30,10 +32,18 @@ final class Hints implements EventHandler<MouseEvent> {
         }
     }
 
+    /** A name for a control that shows only a sign, and the same beside the pointer. */
+    static void name(Control control, String name) {
+        Heard.name(control, name);
+        on(control, name);
+        of(control).named = true;
+        control.setAccessibleHelp(null);
+    }
+
     /** What is read out to help with a control: this, or its hint where there is nothing to say. */
     static void help(Control control, String words) {
         Hints hint = of(control);
-        control.setAccessibleHelp(words.isEmpty() && hint != null ? hint.words : words);
+        control.setAccessibleHelp(words.isEmpty() && hint != null && !hint.named ? hint.words : words);
     }
 
     private static Hints of(Control control) {
@@ -42,7 +52,7 @@ final class Hints implements EventHandler<MouseEvent> {
 
     private void say(String now) {
         String help = control.getAccessibleHelp();
-        if (help == null || help.isEmpty() || help.equals(words)) {
+        if (!named && (help == null || help.isEmpty() || help.equals(words))) {
             control.setAccessibleHelp(now);
         }
         words = now;

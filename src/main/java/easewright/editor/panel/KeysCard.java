@@ -12,6 +12,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -19,10 +20,10 @@ import javafx.scene.layout.VBox;
 /** All keys in one place, over the table. F1 brings it and takes it away; the keyboard then goes on where it was. */
 public final class KeysCard extends VBox {
     private static final List<String> ANYWHERE =
-            List.of("sides", "pages", "amount", "choice", "field", "file", "undo", "this");
+            List.of("sides", "pages", "amount", "choice", "field", "file", "undo", "zoom", "this");
 
-    private static final List<String> TABLE = List.of("hold", "pull", "keep", "look");
-    private static final List<String> TOOL = List.of("place", "along", "click", "back");
+    private static final List<String> TABLE = List.of("hold", "pull", "digits", "keep", "look");
+    private static final List<String> TOOL = List.of("letters", "place", "along", "click", "back");
 
     private final Session session;
     private Node before;
@@ -43,6 +44,12 @@ public final class KeysCard extends VBox {
             if (e.getCode() == KeyCode.ESCAPE) {
                 e.consume();
                 turn();
+            }
+        });
+        addEventFilter(KeyEvent.KEY_PRESSED, e -> {
+            // What lies under the card is not to be gone to while it is there.
+            if (e.getCode() == KeyCode.TAB) {
+                e.consume();
             }
         });
     }

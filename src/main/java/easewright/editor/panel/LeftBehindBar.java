@@ -77,6 +77,13 @@ public final class LeftBehindBar extends HBox {
         getChildren().setAll(sign, what, Parts.gap(), others, back, discard, later);
     }
 
+    /** Gives the keys to what is offered, if anything is. */
+    public void takeKeys() {
+        if (isVisible()) {
+            (works.isEmpty() ? later : back).requestFocus();
+        }
+    }
+
     private void away(KeptWork work) {
         works.remove(work);
         shown = 0;
@@ -97,6 +104,7 @@ public final class LeftBehindBar extends HBox {
         // A long name leaves no room for the rest.
         Hints.on(what, what.getText());
         others.setText(words.of("editor.left.others", Map.of("count", works.size())));
+        Heard.name(others, others.getText());
         Hints.on(others, words.of("editor.left.others.hint"));
         others.setVisible(works.size() > 1);
         others.setManaged(works.size() > 1);

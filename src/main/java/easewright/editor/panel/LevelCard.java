@@ -137,7 +137,7 @@ final class LevelCard extends VBox {
         }
         way.setText(words.of(wayTo(other.getValue(), desk)));
         other.setOnAction(e -> way.setText(session.desk().words().of(wayTo(other.getValue(), session.desk()))));
-        other.setAccessibleText(words.of("editor.level.other"));
+        Heard.name(other, words.of("editor.level.other"));
         Hints.on(other, words.of("editor.level.other"));
         below.show("", desk.unit());
         boolean alongOnly = !now.places().isEmpty()

@@ -59,6 +59,7 @@ final class LevelsStep extends StepPage {
     @Override
     void words(Words words) {
         Parts.say(add, words, "editor.level.add");
+        Heard.name(add, words.of("editor.level.add"));
         own.setPromptText(words.of("editor.level.own.prompt"));
         own.describe(words.of("editor.level.own"), words.of("editor.level.own.hint"));
     }

@@ -13,9 +13,11 @@ import easewright.geom.Box;
 import easewright.geom.Point;
 import easewright.geom.Segment;
 import easewright.pattern.Pattern;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.scene.Cursor;
+import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
@@ -24,6 +26,15 @@ import javafx.scene.input.MouseEvent;
 public final class MarkHand {
     /** How near a pointer has to come to something to be drawn to it, pixels. */
     private static final double REACH = 9;
+
+    /** A letter on the table takes a tool in hand. */
+    private static final Map<KeyCode, Tool> LETTERS = Map.of(
+            KeyCode.E, Tool.SPLIT,
+            KeyCode.D, Tool.DART,
+            KeyCode.C, Tool.NOTCH,
+            KeyCode.G, Tool.GRAIN,
+            KeyCode.S, Tool.SEW,
+            KeyCode.M, Tool.TAPE);
 
     private final Session session;
     private final Marker marker;
@@ -64,6 +75,23 @@ public final class MarkHand {
     /** How far one is with the tool in hand, if there is one that is led by keys: the pointer shows its place itself. */
     Optional<MarkState> tool() {
         return hasTool() && !pointing ? Optional.of(marker.state()) : Optional.empty();
+    }
+
+    /** Takes the tool of a letter in hand; one that makes marks only while they are made. */
+    private boolean takes(KeyCode letter) {
+        Tool tool = LETTERS.get(letter);
+        if (tool == null || tool != Tool.TAPE && !isOpen()) {
+            return false;
+        }
+        if (tool == Tool.SEW) {
+            marker.go(MarkState.Step.SEAMS);
+        } else if (tool != Tool.TAPE) {
+            marker.go(MarkState.Step.PIECES);
+        }
+        if (marker.state().tool() != tool) {
+            marker.take(tool);
+        }
+        return true;
     }
 
     private boolean hasTool() {
@@ -167,7 +195,14 @@ public final class MarkHand {
 
     /** Says whether the key was for a tool. */
     boolean key(KeyEvent e, Viewport view) {
-        if (!hasTool() || e.isShortcutDown() || e.isAltDown()) {
+        if (e.isShortcutDown() || e.isAltDown()) {
+            return false;
+        }
+        if (takes(e.getCode())) {
+            e.consume();
+            return true;
+        }
+        if (!hasTool()) {
             return false;
         }
         pointing = false;

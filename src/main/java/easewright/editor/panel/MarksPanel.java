@@ -115,8 +115,10 @@ public final class MarksPanel extends VBox {
         MarkState.Step now = marker.state().step();
         tabs.forEach((step, tab) -> {
             String label = words.of("editor.step." + step.key());
-            tab.setText(
-                    MarkProgress.isDone(step, marker.state(), session.desk().pattern()) ? "\u2713 " + label : label);
+            boolean done =
+                    MarkProgress.isDone(step, marker.state(), session.desk().pattern());
+            tab.setText(done ? "\u2713 " + label : label);
+            tab.setAccessibleText(done ? words.of("editor.step.done", Map.of("step", label)) : label);
             Hints.on(tab, words.of("editor.step." + step.key() + ".hint"));
             tab.setSelected(step == now);
         });

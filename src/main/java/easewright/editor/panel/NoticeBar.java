@@ -62,7 +62,8 @@ public final class NoticeBar extends HBox {
             Desk.Notice n = desk.notice().get();
             text.setText(desk.words().of(n.key(), n.values()));
             pseudoClassStateChanged(BAD, n.bad());
-            away.setAccessibleText(desk.words().of("editor.notice.away"));
+            // The line itself cannot be gone to: it is heard with its only button.
+            away.setAccessibleText(text.getText() + " " + desk.words().of("editor.notice.away"));
             Hints.on(away, desk.words().of("editor.notice.away"));
         }
     }

@@ -6,6 +6,7 @@ import easewright.text.Words;
 import java.util.List;
 import java.util.Map;
 import javafx.geometry.Pos;
+import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.control.Button;
@@ -46,6 +47,7 @@ final class PagePreview extends BorderPane {
         foot.getStyleClass().add("print-pages");
         setBottom(foot);
         setFocusTraversable(true);
+        setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         setOnKeyPressed(e -> {
             if (e.getCode() == KeyCode.PAGE_DOWN || e.getCode() == KeyCode.PAGE_UP) {
                 show(page + (e.getCode() == KeyCode.PAGE_DOWN ? 1 : -1));
@@ -58,8 +60,7 @@ final class PagePreview extends BorderPane {
         button.setId(id);
         button.setGraphic(Icons.of(icon));
         button.getStyleClass().add("flat");
-        button.setAccessibleText(words.of(key));
-        Hints.on(button, words.of(key));
+        Hints.name(button, words.of(key));
         button.setOnAction(e -> show(page + by));
     }
 

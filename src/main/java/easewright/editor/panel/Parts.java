@@ -74,8 +74,7 @@ final class Parts {
 
     /** A name for those who do not see the sign, and the same as a hint. */
     static void name(ButtonBase button, String name) {
-        button.setAccessibleText(name);
-        Hints.on(button, name);
+        Hints.name(button, name);
     }
 
     /** Shows on the table what a row speaks of, while the pointer or the keyboard is in it. */

@@ -220,7 +220,7 @@ final class PiecesStep extends StepPage {
     void words(Words words) {
         Parts.name(more, words.of("editor.piece.more"));
         Hints.on(pieces, words.of("editor.piece.choose.hint"));
-        pieces.setAccessibleText(words.of("editor.piece.choose"));
+        Heard.name(pieces, words.of("editor.piece.choose"));
         Parts.say(noPiece, words, "editor.piece.none");
         nameLabel.setText(words.of("editor.piece.name"));
         name.describe(words.of("editor.piece.name"), words.of("editor.piece.name.hint"));
@@ -232,6 +232,8 @@ final class PiecesStep extends StepPage {
         lineLabel.setText(words.of("editor.piece.line"));
         Parts.say(stitching, words, "editor.piece.stitching");
         Parts.say(cutting, words, "editor.piece.cutting");
+        Heard.oneOf(lineLabel, stitching);
+        Heard.oneOf(lineLabel, cutting);
         allowanceLabel.setText(words.of("editor.piece.allowance"));
         allowance.describe(words.of("editor.piece.allowance"), words.of("editor.piece.allowance.hint"));
         edgesTitle.setText(words.of("editor.edges"));
@@ -241,6 +243,7 @@ final class PiecesStep extends StepPage {
         notches.words(words);
         grainTitle.setText(words.of("editor.grain"));
         Parts.say(noGrain, words, "editor.grain.away");
+        Parts.about(noGrain, grainTitle.getText());
         if (heads.getChildren().isEmpty()) {
             heads.getChildren()
                     .setAll(

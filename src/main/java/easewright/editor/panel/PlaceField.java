@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import javafx.scene.control.Button;
-import javafx.scene.control.TextField;
+import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -42,18 +42,16 @@ final class PlaceField extends VBox {
     }
 
     private HBox row(int index, String text, Words words) {
-        TextField written = new TextField(text);
+        NameField written = new NameField(new Label(), typed -> {
+            put(index, typed);
+            return "";
+        });
+        written.show(text);
         written.setId("field-" + field.key() + (one ? "" : "-" + index));
         written.setPromptText(words.of(cuts ? "editor.way.cut.prompt" : "editor.way.place.prompt"));
-        written.setAccessibleText(field.label());
+        Heard.name(written, field.label());
         Hints.on(written, field.hint() + " " + words.of(cuts ? "editor.way.cut.hint" : "editor.way.place.hint"));
         written.getStyleClass().add("place-text");
-        written.setOnAction(e -> put(index, written.getText()));
-        written.focusedProperty().addListener((o, was, is) -> {
-            if (!is) {
-                put(index, written.getText());
-            }
-        });
         HBox.setHgrow(written, Priority.ALWAYS);
         HBox row = new HBox(6, written);
         if (one) {

@@ -90,10 +90,14 @@ final class PlaceHand {
         over = over.map(p -> WayPlaces.meant(session.desk().pattern(), p.plus(new Point(dx, dy)), 0.75 * step));
     }
 
-    /** What is asked for and where the hand is, in words, while there is a question. */
-    Optional<String> words() {
-        return asked().map(a -> CuttingTableWords.asked(session.desk(), a)
-                + over.map(p -> " " + WayPlaces.text(session.desk(), p)).orElse(""));
+    /** What is asked for, in words, while there is a question. */
+    Optional<String> asks() {
+        return asked().map(a -> CuttingTableWords.asked(session.desk(), a));
+    }
+
+    /** Where the hand is, in words. */
+    Optional<String> place() {
+        return over.map(p -> WayPlaces.text(session.desk(), p));
     }
 
     private Point meant(MouseEvent e, Viewport view) {

@@ -139,7 +139,7 @@ final class PrintOptions extends VBox {
         });
         box.setValue(choice.surface());
         Hints.on(box, words.of("editor.print.surface.hint"));
-        box.setAccessibleText(words.of("editor.print.surface.hint"));
+        Heard.name(box, words.of("editor.print.surface.hint"));
         box.valueProperty().addListener((o, was, is) -> choose(c -> c.withSurface(is)));
         return box;
     }
@@ -154,7 +154,6 @@ final class PrintOptions extends VBox {
         Label label = new Label(words.of("editor.print." + name));
         label.setMinWidth(150);
         label.setWrapText(true);
-        label.setLabelFor(field);
         HBox row = new HBox(8, label, field);
         row.setAlignment(Pos.CENTER_LEFT);
         return new VBox(2, row, complaint);

@@ -179,7 +179,7 @@ final class ScaleStep extends VBox {
         lines.getItems().setAll(view.lines());
         lines.setPromptText(words.of("editor.scale.lines"));
         Hints.on(lines, words.of("editor.scale.lines.hint"));
-        lines.setAccessibleText(words.of("editor.scale.lines"));
+        Heard.name(lines, words.of("editor.scale.lines.name"));
     }
 
     private HBox offer(ScaleView.Offer offer, Words words, int number) {

@@ -97,7 +97,9 @@ final class SeamCard extends VBox {
         }
         MenuButton add = new MenuButton("+");
         add.getStyleClass().addAll("small", "dots");
-        Parts.name(add, words.of("editor.seam.add"));
+        Parts.name(
+                add,
+                words.of(isFirst ? "editor.seam.add.first" : "editor.seam.add.second", Map.of("seam", seam.name())));
         for (SeamsView.EdgeChoice each : all) {
             MenuItem item = new MenuItem(each.words());
             item.setMnemonicParsing(false);

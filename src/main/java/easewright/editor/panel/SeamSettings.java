@@ -55,6 +55,7 @@ final class SeamSettings extends VBox {
         carry.setOnAction(e -> changer.accept(w -> w.withCarry(carry.isSelected())));
         even.setId("even");
         even.setOnAction(e -> changer.accept(w -> w.withEven(even.isSelected())));
+        OneStop.in(seams);
         HBox which = new HBox(8, seamsTitle, seams);
         which.setAlignment(Pos.CENTER_LEFT);
         HBox.setHgrow(seams, Priority.ALWAYS);
@@ -81,8 +82,10 @@ final class SeamSettings extends VBox {
         seamsTitle.setText(words.of("editor.here.seams"));
         shapeTitle.setText(words.of("editor.here.shape"));
         smooth.setText(words.of("editor.here.smooth"));
+        Heard.oneOf(shapeTitle, smooth);
         Hints.on(smooth, words.of("editor.here.smooth.hint"));
         straight.setText(words.of("editor.here.straight"));
+        Heard.oneOf(shapeTitle, straight);
         Hints.on(straight, words.of("editor.here.straight.hint"));
         carry.setText(words.of("editor.here.carry"));
         Hints.on(carry, words.of("editor.here.carry.hint"));

@@ -2,6 +2,7 @@ package easewright.editor.panel;
 
 import easewright.editor.model.Desk;
 import easewright.editor.model.Session;
+import javafx.scene.AccessibleAttribute;
 import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 
@@ -17,6 +18,8 @@ abstract class SheetPage extends ScrollPane {
         setId(id);
         setFitToWidth(true);
         getStyleClass().add("sheet-page");
+        // A page that is read can be gone to, so that it can be scrolled by key and be heard as a whole.
+        setFocusTraversable(true);
     }
 
     /** Fills the page, which from now on follows the desk. */
@@ -31,6 +34,13 @@ abstract class SheetPage extends ScrollPane {
         if (isVisible()) {
             show(session.desk());
         }
+    }
+
+    @Override
+    public Object queryAccessibleAttribute(AccessibleAttribute attribute, Object... parameters) {
+        return attribute == AccessibleAttribute.TEXT
+                ? Heard.all(getContent())
+                : super.queryAccessibleAttribute(attribute, parameters);
     }
 
     /** Shows the desk as it is now. */

@@ -35,7 +35,7 @@ public final class SheetPanel extends VBox {
         this.marker = marker;
         bench = new TrueBench(session);
         bench.workProperty().addListener(o -> show(session.desk()));
-        here = new HerePanel(session, bench, () -> turnTo("true"));
+        here = new HerePanel(session, table, bench, () -> turnTo("true"));
         StackPane below = new StackPane(here);
         heightProperty().addListener(o -> here.share(getHeight()));
         setId("sheet");
@@ -100,7 +100,7 @@ public final class SheetPanel extends VBox {
     public void goTo(String key) {
         turnTo(key);
         Platform.runLater(() -> pages.get(key).lookupAll("*").stream()
-                .filter(n -> n instanceof ButtonBase || n instanceof TextField)
+                .filter(n -> n instanceof ButtonBase || n instanceof TextField || n instanceof SheetPage)
                 .filter(n -> n.isFocusTraversable() && !n.isDisabled() && shown(n) && !isLeftOff(n))
                 .findFirst()
                 .orElse(tabs.get(key))

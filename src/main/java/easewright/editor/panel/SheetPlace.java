@@ -40,7 +40,7 @@ public final class SheetPlace {
             lost = false;
             last = Optional.of(is);
             around = stops(sheet);
-            page = around(is).map(SheetPlace::stops).orElse(List.of());
+            page = around(is).map(SheetPlace::within).orElse(List.of());
         } else if (lost) {
             lost = false;
             nearest().ifPresent(n -> Platform.runLater(() -> goBack(n)));
@@ -100,6 +100,11 @@ public final class SheetPlace {
         return false;
     }
 
+    /** Without the page itself, which is only gone to where nothing is left in it. */
+    private static List<Node> within(Parent page) {
+        return stops(page).stream().filter(n -> n != page).toList();
+    }
+
     private static List<Node> stops(Parent within) {
         List<Node> stops = new ArrayList<>();
         gather(within, stops);
@@ -110,7 +115,7 @@ public final class SheetPlace {
         if (!node.isVisible() || node.isDisabled()) {
             return;
         }
-        if (node.isFocusTraversable()) {
+        if (node.isFocusTraversable() || OneStop.isIn(node)) {
             stops.add(node);
         }
         if (node instanceof Parent parent) {

@@ -50,6 +50,7 @@ final class SideChoice extends HBox {
         buttons.forEach((side, button) -> {
             String key = "editor.here.side." + side.name();
             button.setText(words.of(key));
+            Heard.oneOf(title, button);
             Hints.on(button, words.of(key + ".hint"));
         });
     }

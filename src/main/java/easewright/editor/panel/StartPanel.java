@@ -41,6 +41,13 @@ public final class StartPanel extends VBox {
         getStyleClass().add("lifted");
     }
 
+    /** Gives the keys to what is done first, if the page is there. */
+    public void takeKeys() {
+        if (isVisible()) {
+            lookup("#start-open").requestFocus();
+        }
+    }
+
     private void show(Desk desk) {
         setVisible(!desk.isOpen());
         setManaged(!desk.isOpen());
@@ -60,6 +67,7 @@ public final class StartPanel extends VBox {
         Label or = new Label(words.of("editor.start.or"));
         or.getStyleClass().add("quiet");
         HBox tries = new HBox(10);
+        OneStop.in(tries);
         tries.setAlignment(Pos.CENTER);
         for (Sample sample : samples) {
             tries.getChildren().add(card(sample, words));

@@ -148,15 +148,19 @@ final class SuggestStep extends StepPage {
     private HBox row(SuggestView.Group group, SuggestView.Row row, Words words) {
         CheckBox tick = new CheckBox();
         tick.setSelected(row.taken());
-        tick.setAccessibleText(row.what());
-        tick.setAccessibleHelp(row.why());
+        String reason = row.guess() ? words.of("editor.suggest.guess", Map.of("why", row.why())) : row.why();
+        tick.setAccessibleText(
+                group.piece().isEmpty() || row.what().contains(group.title())
+                        ? row.what()
+                        : words.of("editor.suggest.on", Map.of("what", row.what(), "piece", group.title())));
+        tick.setAccessibleHelp(reason);
         Hints.on(tick, words.of("editor.suggest.tick.hint"));
         tick.setOnAction(e -> marker.suggesting().tick(row.key(), tick.isSelected()));
         tick.focusedProperty().addListener((o, was, is) -> point(row, is));
         boxes.put(row.key(), tick);
         Label what = new Label(row.what());
         what.setWrapText(true);
-        Label why = new Label(row.guess() ? words.of("editor.suggest.guess", Map.of("why", row.why())) : row.why());
+        Label why = new Label(reason);
         why.setWrapText(true);
         why.getStyleClass().add("quiet");
         VBox text = new VBox(what, why);

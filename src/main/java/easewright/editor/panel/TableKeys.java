@@ -9,6 +9,9 @@ import javafx.scene.input.KeyEvent;
 final class TableKeys {
     private static final double LOOK = 60;
 
+    /** What an amount can begin with. */
+    private static final String AMOUNT = "0123456789+-\u2212.,\u00bc\u00bd\u00be";
+
     private TableKeys() {}
 
     static void handle(CuttingTable table, Session session, KeyEvent e) {
@@ -18,9 +21,9 @@ final class TableKeys {
         }
         boolean pulls = table.hasPointedHold() && !e.isAltDown();
         switch (e.getCode()) {
-            case PLUS, EQUALS, ADD -> table.zoom(1.25);
-            case MINUS, SUBTRACT -> table.zoom(0.8);
-            case DIGIT0, NUMPAD0, HOME -> table.fit();
+            case HOME -> table.fit();
+            case PAGE_UP -> table.zoom(CuttingTable.NEARER);
+            case PAGE_DOWN -> table.zoom(1 / CuttingTable.NEARER);
             case N -> table.nextHold(e.isShiftDown() ? -1 : 1);
             case ENTER -> session.keep();
             case ESCAPE -> table.letGo();
@@ -45,6 +48,14 @@ final class TableKeys {
             }
         }
         e.consume();
+    }
+
+    /** Whether something is typed that an amount begins with. */
+    static boolean beginsAmount(KeyEvent typed) {
+        return !typed.isShortcutDown()
+                && !typed.isAltDown()
+                && typed.getCharacter().length() == 1
+                && AMOUNT.contains(typed.getCharacter());
     }
 
     /** What an arrow moves by, mm: 1 mm or 1/16 in, ten or eight times as much with shift. */

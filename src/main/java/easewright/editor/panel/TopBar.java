@@ -7,6 +7,7 @@ import easewright.text.LengthUnit;
 import easewright.text.Words;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -72,6 +73,7 @@ public final class TopBar extends HBox {
         HBox unit = new HBox(cm, inch);
         unit.setAlignment(Pos.CENTER);
         HBox left = new HBox(6, open, save, export, print, gap, undo, redo);
+        OneStop.in(left);
         left.setAlignment(Pos.CENTER_LEFT);
         left.setMinWidth(USE_PREF_SIZE);
         HBox right = new HBox(6, unit, lamp);
@@ -120,6 +122,7 @@ public final class TopBar extends HBox {
     private void show(Desk desk) {
         Words words = desk.words();
         open.setText(words.of("editor.open"));
+        Heard.name(open, words.of("editor.open"));
         Hints.on(open, words.of("editor.open.hint"));
         if (open.getItems().isEmpty()) {
             recent();
@@ -136,6 +139,8 @@ public final class TopBar extends HBox {
         redo.setDisable(!desk.history().canRedo());
         cm.setText(words.of("editor.unit.cm"));
         inch.setText(words.of("editor.unit.inch"));
+        cm.setAccessibleText(words.of("editor.unit", Map.of("unit", cm.getText())));
+        inch.setAccessibleText(words.of("editor.unit", Map.of("unit", inch.getText())));
         Hints.on(cm, words.of("editor.unit.cm.hint"));
         Hints.on(inch, words.of("editor.unit.inch.hint"));
         cm.setSelected(desk.unit() != LengthUnit.INCH);

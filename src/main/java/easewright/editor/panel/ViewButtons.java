@@ -17,6 +17,7 @@ public final class ViewButtons extends HBox {
 
     public ViewButtons(Session session, CuttingTable table, Marker marker) {
         getStyleClass().add("view-buttons");
+        OneStop.in(this);
         setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
         session.deskProperty().addListener((o, before, now) -> show(session, table, marker));
         show(session, table, marker);
@@ -46,8 +47,8 @@ public final class ViewButtons extends HBox {
         seen(drawing, marker.state().on());
         getChildren()
                 .setAll(
-                        button(words, "farther", Icons.FARTHER, () -> table.zoom(0.8)),
-                        button(words, "nearer", Icons.NEARER, () -> table.zoom(1.25)),
+                        button(words, "farther", Icons.FARTHER, () -> table.zoom(1 / CuttingTable.NEARER)),
+                        button(words, "nearer", Icons.NEARER, () -> table.zoom(CuttingTable.NEARER)),
                         button(words, "all", Icons.ALL, table::fit),
                         button(words, "tape", Icons.TAPE, () -> marker.take(Tool.TAPE)),
                         drawing,

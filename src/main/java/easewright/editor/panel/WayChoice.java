@@ -57,7 +57,7 @@ final class WayChoice extends ComboBox<WayForm.Option> {
         }
         String method = wanted.other().map(OtherWay::method).orElse("");
         options.stream().filter(o -> o.text().equals(method)).findFirst().ifPresent(this::setValue);
-        setAccessibleText(words.of("editor.way"));
+        Heard.name(this, words.of("editor.way"));
         String hint =
                 wanted.other().map(o -> words.of("way." + o.method() + ".hint")).orElse("");
         Hints.on(this, hint.isEmpty() ? words.of("editor.way.hint") : hint);

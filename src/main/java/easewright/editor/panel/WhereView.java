@@ -26,6 +26,8 @@ final class WhereView extends VBox {
         super(8);
         this.session = session;
         setId("where");
+        OneStop.in(feels);
+        OneStop.in(signs);
         question.setWrapText(true);
         advice.getStyleClass().add("advice");
         getChildren().setAll(question, feels, signs, advice);

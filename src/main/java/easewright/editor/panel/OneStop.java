@@ -1,0 +1,116 @@
+package easewright.editor.panel;
+
+import java.util.List;
+import javafx.collections.ListChangeListener;
+import javafx.scene.Node;
+import javafx.scene.control.ButtonBase;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.layout.Pane;
+
+/**
+ * Buttons that lie together in a row and are one stop on the way of the Tab key, as in the tool bars of other programs.
+ * The arrows go from one to the next, Home and End to the first and the last. Tab comes back to where the keys were last.
+ */
+final class OneStop {
+    private final Pane row;
+    private Node stop;
+
+    private OneStop(Pane row) {
+        this.row = row;
+    }
+
+    /** Makes the buttons of a row one stop, those too that come into it later. */
+    static void in(Pane row) {
+        OneStop stop = new OneStop(row);
+        row.getChildren().addListener((ListChangeListener<Node>) change -> {
+            while (change.next()) {
+                change.getAddedSubList().forEach(stop::add);
+            }
+            stop.settle();
+        });
+        row.getChildren().forEach(stop::add);
+        row.addEventFilter(KeyEvent.KEY_PRESSED, stop::pressed);
+        row.addEventFilter(MouseEvent.MOUSE_PRESSED, stop::pressed);
+        stop.settle();
+    }
+
+    /** Whether it can have the keys, also where Tab does not come to it by itself. */
+    static boolean isIn(Node node) {
+        return node instanceof ButtonBase
+                && node.hasProperties()
+                && node.getProperties().containsKey(OneStop.class);
+    }
+
+    private void add(Node node) {
+        if (node instanceof ButtonBase && node.getProperties().put(OneStop.class, true) == null) {
+            node.focusedProperty().addListener((o, was, is) -> {
+                if (is) {
+                    stop = node;
+                    settle();
+                }
+            });
+            node.disabledProperty().addListener((o, was, is) -> settle());
+            node.visibleProperty().addListener((o, was, is) -> settle());
+        }
+    }
+
+    private List<Node> buttons() {
+        return row.getChildren().stream()
+                .filter(OneStop::isIn)
+                .filter(n -> n.isVisible() && !n.isDisabled())
+                .toList();
+    }
+
+    /** The stop is where the keys were last; a button that has nothing more to do hands them to the one beside it. */
+    private void settle() {
+        List<Node> buttons = buttons();
+        if (!buttons.contains(stop)) {
+            boolean had = stop != null && stop.isFocused() && row.getChildren().contains(stop);
+            stop = had ? beside(buttons) : first(buttons);
+            if (had && stop != null) {
+                stop.requestFocus();
+            }
+        }
+        row.getChildren().stream().filter(OneStop::isIn).forEach(b -> b.setFocusTraversable(b == stop));
+    }
+
+    private Node beside(List<Node> buttons) {
+        int at = row.getChildren().indexOf(stop);
+        return buttons.stream()
+                .filter(b -> row.getChildren().indexOf(b) > at)
+                .findFirst()
+                .orElse(buttons.isEmpty() ? null : buttons.get(buttons.size() - 1));
+    }
+
+    /** What is on, or else the first. */
+    private static Node first(List<Node> buttons) {
+        return buttons.stream()
+                .filter(b -> b instanceof ToggleButton toggle && toggle.isSelected())
+                .findFirst()
+                .orElse(buttons.isEmpty() ? null : buttons.get(0));
+    }
+
+    private void pressed(KeyEvent e) {
+        List<Node> buttons = buttons();
+        int at = buttons.indexOf(e.getTarget());
+        int to = ByArrows.to(e, at, buttons.size());
+        if (at >= 0 && to >= 0) {
+            e.consume();
+            buttons.get(to).requestFocus();
+        }
+    }
+
+    /** What is pressed by the mouse gets the keys as any other button does. */
+    private void pressed(MouseEvent e) {
+        Node at = e.getTarget() instanceof Node target ? target : null;
+        while (at != null && at.getParent() != row) {
+            at = at.getParent();
+        }
+        if (isIn(at) && !at.isDisabled()) {
+            stop = at;
+            settle();
+        }
+    }
+}
