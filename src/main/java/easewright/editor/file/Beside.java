@@ -5,6 +5,7 @@ import easewright.ease.TableFile;
 import easewright.editor.model.OwnTableWords;
 import easewright.editor.model.OwnTables;
 import easewright.editor.model.Session;
+import easewright.editor.model.ShortName;
 import easewright.pattern.Pattern;
 import easewright.pattern.PatternPart;
 import easewright.text.Bodies;
@@ -120,7 +121,7 @@ final class Beside {
 
     private String taken(Found found) {
         Words words = session.desk().words();
-        String file = Failures.name(found.file());
+        String file = ShortName.of(Failures.name(found.file()));
         if (found.table()) {
             session.setOwnTables(session.ownTables().with(found.file()));
             return words.of("editor.said.table-added", Map.of("file", file));

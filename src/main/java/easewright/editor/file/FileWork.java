@@ -8,6 +8,7 @@ import easewright.editor.model.OwnTables;
 import easewright.editor.model.Sample;
 import easewright.editor.model.Session;
 import easewright.editor.model.Settings;
+import easewright.editor.model.ShortName;
 import easewright.editor.model.Unfinished;
 import easewright.svg.SvgFile;
 import easewright.svg.disk.Fingerprint;
@@ -160,15 +161,17 @@ public final class FileWork {
     }
 
     private List<String> saidOf(List<Path> drawings, int opened) {
-        String file = Failures.name(drawings.get(opened));
+        String file = ShortName.of(Failures.name(drawings.get(opened)));
         List<String> said = new ArrayList<>();
         int more = drawings.size() - opened - 1;
         if (more > 0) {
             said.add(words().of("editor.said.one-at-a-time", Map.of("file", file, "count", more)));
         }
         if (opened > 0) {
-            List<String> names =
-                    drawings.subList(0, opened).stream().map(Failures::name).toList();
+            List<String> names = drawings.subList(0, opened).stream()
+                    .map(Failures::name)
+                    .map(ShortName::of)
+                    .toList();
             said.add(words().of("editor.said.passed-over", Map.of("files", names)));
         }
         return said;

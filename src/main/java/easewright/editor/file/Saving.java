@@ -13,6 +13,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * Saves what lies on the table. Files are written away from the window's thread, one after the other: a save that is
@@ -166,22 +167,21 @@ final class Saving {
 
     private void say(Path path, Written written, boolean alone, boolean trying) {
         AtomicSave.Saved saved = written.saved();
-        String file = Failures.name(path);
+        Map<String, Object> values = new TreeMap<>(Map.of("file", Failures.name(path), "path", path.toString()));
+        saved.backup().map(Failures::name).ifPresent(backup -> values.put("backup", backup));
         if (!alone) {
-            session.say(true, "editor.said.open-elsewhere", Map.of("file", file));
+            session.say(true, "editor.said.open-elsewhere", values);
         } else if (trying) {
-            session.say(false, "editor.said.saved-untried", Map.of("file", file));
+            session.say(false, "editor.said.saved-untried", values);
         } else if (!saved.findings().isEmpty()) {
             session.say(
                     false,
                     "finding." + saved.findings().get(0).code(),
                     saved.findings().get(0).values());
         } else if (saved.backup().isPresent()) {
-            String backup = Failures.name(saved.backup().get());
-            session.say(false, "editor.said.saved-over", Map.of("file", file, "backup", backup));
+            session.say(false, "editor.said.saved-over", values);
         } else {
-            session.say(
-                    false, written.anew() ? "editor.said.saved" : "editor.said.saved-already", Map.of("file", file));
+            session.say(false, written.anew() ? "editor.said.saved" : "editor.said.saved-already", values);
         }
     }
 

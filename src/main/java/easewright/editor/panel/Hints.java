@@ -11,6 +11,9 @@ import javafx.scene.input.MouseEvent;
  * then the control keeps it.
  */
 final class Hints implements EventHandler<MouseEvent> {
+    /** A path of a file is longer than some screens are wide, pixels. */
+    private static final double WIDEST = 520;
+
     private final Control control;
     private String words = "";
     /** What is read out already as the name is not read out once more. */
@@ -64,7 +67,10 @@ final class Hints implements EventHandler<MouseEvent> {
     @Override
     public void handle(MouseEvent comes) {
         if (control.getTooltip() == null) {
-            control.setTooltip(new Tooltip(words));
+            Tooltip shown = new Tooltip(words);
+            shown.setWrapText(true);
+            shown.setMaxWidth(WIDEST);
+            control.setTooltip(shown);
         }
     }
 }

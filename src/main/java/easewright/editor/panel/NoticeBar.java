@@ -2,6 +2,9 @@ package easewright.editor.panel;
 
 import easewright.editor.model.Desk;
 import easewright.editor.model.Session;
+import easewright.editor.model.ShortName;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import javafx.css.PseudoClass;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
@@ -60,12 +63,22 @@ public final class NoticeBar extends HBox {
         if (desk.notice().isPresent()) {
             fill();
             Desk.Notice n = desk.notice().get();
-            text.setText(desk.words().of(n.key(), n.values()));
+            text.setText(desk.words().of(n.key(), ShortName.in(n.values())));
+            Hints.on(text, whole(n, desk));
             pseudoClassStateChanged(BAD, n.bad());
             // The line itself cannot be gone to: it is heard with its only button.
             away.setAccessibleText(text.getText() + " " + desk.words().of("editor.notice.away"));
             Hints.on(away, desk.words().of("editor.notice.away"));
         }
+    }
+
+    /** With every name whole, and the file by its place where that is known. */
+    private static String whole(Desk.Notice notice, Desk desk) {
+        Map<String, Object> values = new LinkedHashMap<>(notice.values());
+        if (values.containsKey("path")) {
+            values.put("file", values.get("path"));
+        }
+        return desk.words().of(notice.key(), values);
     }
 
     /** Its parts are made for the first notice. */

@@ -2,6 +2,7 @@ package easewright.editor.panel;
 
 import easewright.editor.file.FileWork;
 import easewright.editor.model.Desk;
+import easewright.editor.model.OpenFile;
 import easewright.editor.model.Session;
 import easewright.text.LengthUnit;
 import easewright.text.Words;
@@ -13,6 +14,7 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuItem;
+import javafx.scene.control.OverrunStyle;
 import javafx.scene.control.SplitMenuButton;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
@@ -63,6 +65,7 @@ public final class TopBar extends HBox {
         lamp.getStyleClass().add("flat");
         lamp.setOnAction(e -> session.setDark(lamp.isSelected()));
         name.getStyleClass().add("file-name");
+        name.setTextOverrun(OverrunStyle.CENTER_ELLIPSIS);
         state.getStyleClass().add("quiet");
         VBox middle = new VBox(name, state);
         middle.setAlignment(Pos.CENTER);
@@ -149,6 +152,7 @@ public final class TopBar extends HBox {
         lamp.setAccessibleText(words.of("editor.lamp"));
         Hints.on(lamp, words.of("editor.lamp.hint"));
         name.setText(desk.file().map(f -> f.name()).orElse(words.of("editor.title")));
+        Hints.on(name, desk.file().flatMap(OpenFile::path).map(Path::toString).orElse(name.getText()));
         state.setText(state(desk).map(words::of).orElse(""));
         state.setVisible(desk.isOpen());
         state.setManaged(desk.isOpen());
