@@ -39,11 +39,9 @@ public final class MakeLook {
             }
         }
         MakeLook look = new MakeLook(leftOut);
-        look.make("primer-light.css", folder.resolve("by-day.bss"));
-        look.make("primer-dark.css", folder.resolve("by-lamp.bss"));
-        Stylesheet.convertToBinary(
-                folder.resolve("editor.css").toFile(),
-                folder.resolve("editor.bss").toFile());
+        look.make("primer-light.css", folder.resolve("by-day.css"));
+        look.make("primer-dark.css", folder.resolve("by-lamp.css"));
+        mapped(folder.resolve("editor.css"));
     }
 
     private void make(String theme, Path sheet) throws IOException {
@@ -60,10 +58,17 @@ public final class MakeLook {
                 wanted.append(String.join(",", selectors)).append('{').append(rule.group(2)).append("}\n");
             }
         }
-        Path text = Files.createTempFile("look", ".css");
-        Files.writeString(text, wanted);
-        Stylesheet.convertToBinary(text.toFile(), sheet.toFile());
-        Files.delete(text);
+        Files.writeString(sheet, wanted);
+        mapped(sheet);
+    }
+
+    /**
+     * Beside the text, which stays: a toolkit that does not know this form, as one of another version may not, takes
+     * the text of the same name in its place.
+     */
+    private static void mapped(Path text) throws IOException {
+        String name = text.getFileName().toString().replaceFirst("\\.css$", ".bss");
+        Stylesheet.convertToBinary(text.toFile(), text.resolveSibling(name).toFile());
     }
 
     private boolean isLeftOut(String selector) {

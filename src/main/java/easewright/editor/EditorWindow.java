@@ -204,8 +204,9 @@ final class EditorWindow {
     }
 
     /** What the build has made of the theme for this window, or the whole of it where it has not. */
-    private static String theme(String light, boolean dark) {
-        URL made = EditorWindow.class.getResource(light + ".bss");
+    static String theme(String light, boolean dark) {
+        // Asked for by its text, the toolkit takes what lies mapped beside it if it can; not the other way round.
+        URL made = EditorWindow.class.getResource(light + ".css");
         return made != null
                 ? made.toExternalForm()
                 : (dark ? new PrimerDark() : new PrimerLight()).getUserAgentStylesheet();
