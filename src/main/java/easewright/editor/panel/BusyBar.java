@@ -48,8 +48,7 @@ public final class BusyBar extends HBox {
         what.setText(words.of("editor.busy." + now.what(), Map.of("file", now.file())));
         cancel.setText(words.of("editor.busy.cancel"));
         Hints.on(cancel, words.of("editor.busy.cancel.hint"));
-        cancel.setVisible(now.cancel().isPresent());
-        cancel.setManaged(now.cancel().isPresent());
+        Parts.present(cancel, now.cancel().isPresent());
         cancel.setOnAction(e -> now.cancel().ifPresent(Runnable::run));
         moment.playFromStart();
     }
@@ -64,7 +63,6 @@ public final class BusyBar extends HBox {
     }
 
     private void seen(boolean is) {
-        setVisible(is);
-        setManaged(is);
+        Parts.present(this, is);
     }
 }

@@ -132,8 +132,7 @@ final class ChangeRowView extends VBox {
     /** Says why the last wish for this change was not fulfilled; an empty text takes it away. The row shows what is. */
     void complain(String why) {
         refusal.setText(why);
-        refusal.setVisible(!why.isEmpty());
-        refusal.setManaged(!why.isEmpty());
+        Parts.present(refusal, !why.isEmpty());
         on.setSelected(made);
     }
 }

@@ -89,8 +89,7 @@ abstract class CheckedField extends CustomTextField {
     final void complain(String words) {
         pseudoClassStateChanged(WRONG, !words.isEmpty());
         complaint.setText(words);
-        complaint.setVisible(!words.isEmpty());
-        complaint.setManaged(!words.isEmpty());
+        Parts.present(complaint, !words.isEmpty());
         Hints.help(this, words);
     }
 }

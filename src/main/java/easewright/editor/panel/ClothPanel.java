@@ -12,7 +12,6 @@ import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import javafx.geometry.Pos;
-import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
@@ -55,7 +54,7 @@ final class ClothPanel extends VBox {
 
         void said(String text) {
             result.setText(text);
-            seen(result, !text.isEmpty());
+            Parts.present(result, !text.isEmpty());
         }
     }
 
@@ -133,7 +132,7 @@ final class ClothPanel extends VBox {
         Hints.on(knit, words.of("editor.cloth.knit.hint"));
         woven.setSelected(!cloth.knit());
         knit.setSelected(cloth.knit());
-        seen(stretch, stretchMatters(desk));
+        Parts.present(stretch, stretchMatters(desk));
         double marked = StretchTest.marked(desk.unit());
         stretch.asked.setText(words.of("editor.cloth.test", Map.of("marked", marked)));
         stretch.field.describe(words.of("editor.cloth.test.name"), words.of("editor.cloth.test.hint"));
@@ -144,13 +143,13 @@ final class ClothPanel extends VBox {
                         .map(line -> words.of("editor.cloth.said", Map.of("line", line)))
                         .collect(Collectors.joining("\n"));
         said.setText(sources);
-        seen(said, !sources.isEmpty());
+        Parts.present(said, !sources.isEmpty());
         double unwashed = WashTest.marked(desk.unit());
         wash.asked.setText(words.of("editor.cloth.wash", Map.of("marked", unwashed)));
         wash.field.describe(words.of("editor.cloth.wash.name"), words.of("editor.cloth.wash.hint"));
         wash.field.show(length(cloth.shrinkage(), unwashed, -1, words), desk.unit());
         wash.said(result("editor.cloth.shrinks", "shrinkage.percent", cloth.shrinkage(), words));
-        seen(this, desk.isOpen());
+        Parts.present(this, desk.isOpen());
     }
 
     /** What the marked length became, by the percentage that is known. */
@@ -160,10 +159,5 @@ final class ClothPanel extends VBox {
 
     private static String result(String key, String name, OptionalDouble percent, Words words) {
         return percent.isEmpty() ? "" : words.of(key, Map.of(name, percent.getAsDouble()));
-    }
-
-    private static void seen(Node node, boolean seen) {
-        node.setVisible(seen);
-        node.setManaged(seen);
     }
 }

@@ -36,13 +36,11 @@ final class DoubtView extends VBox {
     }
 
     void show(Optional<Doubt> doubt, Words words) {
-        setVisible(doubt.isPresent());
-        setManaged(doubt.isPresent());
+        Parts.present(this, doubt.isPresent());
         doubt.ifPresent(d -> {
             question.setText(d.words());
             offer(yes, "editor.doubt.yes", d.amount(), words);
-            rather.setVisible(d.rather().isPresent());
-            rather.setManaged(d.rather().isPresent());
+            Parts.present(rather, d.rather().isPresent());
             d.rather().ifPresent(mm -> offer(rather, "editor.doubt.rather", mm, words));
         });
     }

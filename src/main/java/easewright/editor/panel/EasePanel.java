@@ -107,8 +107,7 @@ public final class EasePanel extends ScrollPane {
         }
         EasePage page = EasePage.of(desk);
         none.setText(words.of("editor.ease.none"));
-        none.setVisible(page.rows().isEmpty());
-        none.setManaged(page.rows().isEmpty());
+        Parts.present(none, page.rows().isEmpty());
         List<String> names = page.rows().stream().map(EaseRow::name).toList();
         if (!names.equals(new ArrayList<>(views.keySet()))) {
             views.clear();
@@ -134,8 +133,7 @@ public final class EasePanel extends ScrollPane {
             as.getItems().setAll(garments.choices());
         }
         as.setValue(garments.chosen());
-        judgedAs.setVisible(garments.any());
-        judgedAs.setManaged(garments.any());
+        Parts.present(judgedAs, garments.any());
         showing = false;
     }
 
@@ -147,8 +145,7 @@ public final class EasePanel extends ScrollPane {
             return;
         }
         sourcesShown = now;
-        sources.setVisible(any);
-        sources.setManaged(any);
+        Parts.present(sources, any);
         legend.setText(words.of("editor.ease.bar"));
         sources.getChildren().setAll(legend);
         List<String> lines = new ArrayList<>(page.foot().lines(words));

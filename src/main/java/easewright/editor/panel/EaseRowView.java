@@ -142,8 +142,7 @@ final class EaseRowView extends VBox {
                 Map.of("level", row.name(), "give", give.getText(), "verdict", row.verdict())));
         Hints.on(give, words.of("editor.ease.give.hint"));
         boolean away = row.standing() == EaseRow.Standing.AWAY && desk.trial().isEmpty();
-        give.setVisible(away);
-        give.setManaged(away);
+        Parts.present(give, away);
         for (EaseRow.Standing standing : EaseRow.Standing.values()) {
             verdict.pseudoClassStateChanged(
                     PseudoClass.getPseudoClass(
@@ -151,8 +150,7 @@ final class EaseRowView extends VBox {
                     standing == row.standing());
         }
         boolean known = row.standing() != EaseRow.Standing.UNKNOWN;
-        bar.setVisible(known);
-        bar.setManaged(known);
+        Parts.present(bar, known);
         bar.show(row.scale(), desk.dark());
         sources(row, words, chosenNow);
         pseudoClassStateChanged(CHOSEN, chosenNow);
@@ -180,8 +178,7 @@ final class EaseRowView extends VBox {
 
     private static void text(Label label, String text) {
         label.setText(text);
-        label.setVisible(!text.isEmpty());
-        label.setManaged(!text.isEmpty());
+        Parts.present(label, !text.isEmpty());
     }
 
     private static void fix(Region node, double width) {

@@ -22,13 +22,11 @@ final class EffectView extends VBox {
         this.evener = evener;
         setId("effect");
         getStyleClass().add("effect");
-        setVisible(false);
-        setManaged(false);
+        Parts.present(this, false);
     }
 
     void show(Effect effect, Words words) {
-        setVisible(!effect.lines().isEmpty());
-        setManaged(!effect.lines().isEmpty());
+        Parts.present(this, !effect.lines().isEmpty());
         if (effect.equals(shown)) {
             return;
         }

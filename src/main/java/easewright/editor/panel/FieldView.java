@@ -67,8 +67,7 @@ final class FieldView extends VBox {
             HBox row = new HBox(8, label, control);
             row.setAlignment(Pos.CENTER_LEFT);
             HBox.setHgrow(control, Priority.ALWAYS);
-            wrong.setVisible(false);
-            wrong.setManaged(false);
+            Parts.present(wrong, false);
             getChildren().setAll(row, wrong);
         }
         if (hadFocus && control.isFocusTraversable()) {

@@ -42,8 +42,7 @@ final class FollowUpView extends HBox {
     private void show(Desk desk) {
         int offers = bench.work().map(w -> w.offers().size()).orElse(0);
         boolean is = offers > 0 && desk.trial().isEmpty();
-        setVisible(is);
-        setManaged(is);
+        Parts.present(this, is);
         Words words = session.desk().words();
         said.setText(words.of(offers == 1 ? "editor.follow.one" : "editor.follow.some", Map.of("count", offers)));
         look.setText(words.of("editor.follow.look"));

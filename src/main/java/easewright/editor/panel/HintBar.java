@@ -66,8 +66,7 @@ public final class HintBar extends HBox {
         Optional<Picking.Ask> asked =
                 byKeys.onProperty().get() ? session.picking().askProperty().get() : Optional.empty();
         boolean any = state.tool() != Tool.NONE || asked.isPresent();
-        setVisible(any);
-        setManaged(any);
+        Parts.present(this, any);
         if (any) {
             fill();
             Desk desk = session.desk();

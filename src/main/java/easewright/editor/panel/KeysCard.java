@@ -33,8 +33,7 @@ public final class KeysCard extends VBox {
         setId("keys-card");
         getStyleClass().add("keys-card");
         setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
-        setVisible(false);
-        setManaged(false);
+        Parts.present(this, false);
         session.deskProperty().addListener((o, was, is) -> {
             if (isVisible() && was.unit() != is.unit()) {
                 fill(is.words());
@@ -57,8 +56,7 @@ public final class KeysCard extends VBox {
     /** Shows it, or takes it away. */
     public void turn() {
         boolean is = !isVisible();
-        setVisible(is);
-        setManaged(is);
+        Parts.present(this, is);
         if (is) {
             before = getScene().getFocusOwner();
             fill(session.desk().words());

@@ -43,8 +43,7 @@ final class LayersCard extends VBox {
     }
 
     private void seen(boolean is) {
-        setVisible(is);
-        setManaged(is);
+        Parts.present(this, is);
     }
 
     void show(Desk desk) {

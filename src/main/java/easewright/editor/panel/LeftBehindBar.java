@@ -106,8 +106,7 @@ public final class LeftBehindBar extends HBox {
         others.setText(words.of("editor.left.others", Map.of("count", works.size())));
         Heard.name(others, others.getText());
         Hints.on(others, words.of("editor.left.others.hint"));
-        others.setVisible(works.size() > 1);
-        others.setManaged(works.size() > 1);
+        Parts.present(others, works.size() > 1);
         others.getItems().clear();
         for (int i = 0; i < works.size(); i++) {
             int number = i;
@@ -150,7 +149,6 @@ public final class LeftBehindBar extends HBox {
     }
 
     private void seen(boolean is) {
-        setVisible(is);
-        setManaged(is);
+        Parts.present(this, is);
     }
 }

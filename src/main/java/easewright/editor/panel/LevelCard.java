@@ -143,16 +143,14 @@ final class LevelCard extends VBox {
         boolean alongOnly = !now.places().isEmpty()
                 && now.places().stream().allMatch(p -> p.distance().isEmpty());
         boolean can = !now.others().isEmpty() && !alongOnly;
-        belowRow.setVisible(can);
-        belowRow.setManaged(can);
+        Parts.present(belowRow, can);
         if (another || rows.size() != now.places().size()) {
             rows.clear();
             now.places().forEach(p -> rows.add(new PlaceRow()));
             places.getChildren().setAll(rows);
         }
         apart.setText(words.of("editor.level.apart"));
-        apart.setVisible(now.apart());
-        apart.setManaged(now.apart());
+        Parts.present(apart, now.apart());
         for (int i = 0; i < rows.size(); i++) {
             rows.get(i).show(now.places().get(i), desk);
         }
@@ -204,8 +202,7 @@ final class LevelCard extends VBox {
             distance.describe(words.of("editor.level.distance", values), words.of("editor.level.distance.hint"));
             distance.show(now.distance(), desk.unit());
             boolean straight = !now.distance().isEmpty();
-            distance.setVisible(straight);
-            distance.setManaged(straight);
+            Parts.present(distance, straight);
             how.setText(now.how());
             width.setText(now.width());
             Hints.on(width, words.of("editor.level.width.hint"));

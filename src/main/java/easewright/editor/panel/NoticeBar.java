@@ -58,8 +58,7 @@ public final class NoticeBar extends HBox {
     }
 
     private void show(Desk desk) {
-        setVisible(desk.notice().isPresent());
-        setManaged(desk.notice().isPresent());
+        Parts.present(this, desk.notice().isPresent());
         if (desk.notice().isPresent()) {
             fill();
             Desk.Notice n = desk.notice().get();

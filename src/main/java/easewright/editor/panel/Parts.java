@@ -17,7 +17,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 
-/** Small parts that the pages of marks have in common. */
+/** Small parts, and small things done to parts, that the panels have in common. */
 final class Parts {
     private Parts() {}
 
@@ -49,6 +49,12 @@ final class Parts {
     static void show(ToggleButton button, Tool tool, Marker marker, Words words) {
         say(button, words, "editor.tool." + tool.key());
         button.setSelected(marker.state().tool() == tool);
+    }
+
+    /** There, or gone and leaving no gap. */
+    static void present(Node part, boolean is) {
+        part.setVisible(is);
+        part.setManaged(is);
     }
 
     /** Words and hint from the bundle. */

@@ -85,15 +85,10 @@ final class PrintOptions extends VBox {
     }
 
     private void show() {
-        seen(print, !choice.report());
-        seen(report, choice.report());
-        seen(margin, choice.onPaper());
-        seen(overlap, choice.joined());
-    }
-
-    private static void seen(Node node, boolean is) {
-        node.setVisible(is);
-        node.setManaged(is);
+        Parts.present(print, !choice.report());
+        Parts.present(report, choice.report());
+        Parts.present(margin, choice.onPaper());
+        Parts.present(overlap, choice.joined());
     }
 
     private Label title(String key) {

@@ -134,8 +134,7 @@ public final class PrintPanel {
 
     private void make(PaperChoice choice) {
         pages = Optional.empty();
-        page.setVisible(choice.report());
-        page.setManaged(choice.report());
+        Parts.present(page, choice.report());
         say(words.of("editor.print.making"), false);
         press.make(desk, choice, this::made, this::failed);
         busy();

@@ -164,15 +164,13 @@ final class ScaleStep extends VBox {
             Hints.on(statedKeep, words.of("editor.scale.stated.hint"));
             Hints.on(statedMove, words.of("editor.scale.stated.hint"));
         });
-        stated.setVisible(view.stated().isPresent());
-        stated.setManaged(view.stated().isPresent());
+        Parts.present(stated, view.stated().isPresent());
         offers.getChildren().clear();
         int number = 0;
         for (ScaleView.Offer offer : view.offers()) {
             offers.getChildren().add(offer(offer, words, number++));
         }
-        offers.setVisible(!view.offers().isEmpty());
-        offers.setManaged(!view.offers().isEmpty());
+        Parts.present(offers, !view.offers().isEmpty());
         measureTitle.setText(view.locked().isEmpty() ? words.of("editor.scale.measure") : view.locked());
         boolean open = view.locked().isEmpty();
         measure.getChildren().stream().skip(1).forEach(n -> n.setDisable(!open));

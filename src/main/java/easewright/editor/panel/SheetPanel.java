@@ -90,8 +90,7 @@ public final class SheetPanel extends VBox {
         pages.forEach((name, page) -> page.setVisible(name.equals(key)));
         tabs.forEach((name, tab) -> tab.setSelected(name.equals(key)));
         boolean marking = key.equals("marks");
-        here.getParent().setVisible(!marking);
-        here.getParent().setManaged(!marking);
+        Parts.present(here.getParent(), !marking);
         here.fold(!key.equals("ease"));
         marker.open(marking);
     }
@@ -141,8 +140,7 @@ public final class SheetPanel extends VBox {
         if (weighty > 0) {
             tabs.get("notes").setText(words.of("editor.page.notes.count", Map.of("count", weighty)));
         }
-        setVisible(desk.isOpen());
-        setManaged(desk.isOpen());
+        Parts.present(this, desk.isOpen());
     }
 
     /** The pages on top of each other. What is below may take the height that the page in sight has no use for. */

@@ -28,8 +28,7 @@ final class SizeChoice extends FlowPane {
     void show(Desk desk) {
         List<String> now = PatternPart.sizes(desk.pattern());
         boolean several = now.size() > 1;
-        setVisible(several);
-        setManaged(several);
+        Parts.present(this, several);
         if (!now.equals(sizes)) {
             sizes = now;
             fill(desk.words());

@@ -49,8 +49,7 @@ public final class StartPanel extends VBox {
     }
 
     private void show(Desk desk) {
-        setVisible(!desk.isOpen());
-        setManaged(!desk.isOpen());
+        Parts.present(this, !desk.isOpen());
         Words words = desk.words();
         Label title = new Label(words.of("editor.start.title"));
         title.getStyleClass().add("start-title");

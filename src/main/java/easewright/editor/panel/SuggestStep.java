@@ -79,8 +79,7 @@ final class SuggestStep extends StepPage {
         Thoughts thoughts = state.thoughts();
         boolean stopped = thoughts.way() == Thoughts.Way.STOPPED;
         Parts.say(again, words, "editor.suggest.again");
-        again.setVisible(stopped);
-        again.setManaged(stopped);
+        Parts.present(again, stopped);
         if (thoughts.last().isPresent()) {
             SuggestView view = SuggestView.of(desk, thoughts.last().get().suggestions(), state);
             if (!view.equals(shown)) {
@@ -91,8 +90,7 @@ final class SuggestStep extends StepPage {
             shown = null;
             shownKeys = List.of();
             list.getChildren().clear();
-            head.setVisible(false);
-            head.setManaged(false);
+            Parts.present(head, false);
         }
         boolean ready = thoughts.ready().isPresent();
         if (!ready) {
@@ -105,8 +103,7 @@ final class SuggestStep extends StepPage {
 
     private void show(SuggestView view, Words words) {
         accept.setText(words.of("editor.suggest.accept", Map.of("count", view.taken())));
-        head.setVisible(!view.groups().isEmpty());
-        head.setManaged(!view.groups().isEmpty());
+        Parts.present(head, !view.groups().isEmpty());
         List<String> keys = new ArrayList<>();
         view.groups().forEach(g -> {
             keys.add(g.piece() + " " + g.title());

@@ -154,8 +154,7 @@ public final class TopBar extends HBox {
         name.setText(desk.file().map(f -> f.name()).orElse(words.of("editor.title")));
         Hints.on(name, desk.file().flatMap(OpenFile::path).map(Path::toString).orElse(name.getText()));
         state.setText(state(desk).map(words::of).orElse(""));
-        state.setVisible(desk.isOpen());
-        state.setManaged(desk.isOpen());
+        Parts.present(state, desk.isOpen());
     }
 
     private Optional<String> state(Desk desk) {

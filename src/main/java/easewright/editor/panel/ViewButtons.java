@@ -4,7 +4,6 @@ import easewright.editor.mark.Marker;
 import easewright.editor.mark.Tool;
 import easewright.editor.model.Session;
 import easewright.text.Words;
-import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.ToggleButton;
@@ -43,8 +42,8 @@ public final class ViewButtons extends HBox {
         drawing.setId("view-drawing");
         dress(drawing, words, "drawing", Icons.DRAWING);
         drawing.selectedProperty().bindBidirectional(table.drawingShownProperty());
-        marker.stateProperty().addListener((o, before, now) -> seen(drawing, now.on()));
-        seen(drawing, marker.state().on());
+        marker.stateProperty().addListener((o, before, now) -> Parts.present(drawing, now.on()));
+        Parts.present(drawing, marker.state().on());
         getChildren()
                 .setAll(
                         button(words, "farther", Icons.FARTHER, () -> table.zoom(1 / CuttingTable.NEARER)),
@@ -79,10 +78,5 @@ public final class ViewButtons extends HBox {
         button.getStyleClass().add("flat");
         button.setAccessibleText(words.of("editor.view." + key));
         Hints.on(button, words.of("editor.view." + key + ".hint"));
-    }
-
-    private static void seen(Node node, boolean is) {
-        node.setVisible(is);
-        node.setManaged(is);
     }
 }

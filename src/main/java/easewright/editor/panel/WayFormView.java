@@ -19,14 +19,12 @@ final class WayFormView extends VBox {
         this.session = session;
         setId("way-form");
         getStyleClass().add("way-form");
-        setVisible(false);
-        setManaged(false);
+        Parts.present(this, false);
     }
 
     void show(Desk desk) {
         Optional<WayForm> form = desk.wanted().flatMap(Wanted::other).map(o -> WayForm.of(o, desk));
-        setVisible(form.isPresent());
-        setManaged(form.isPresent());
+        Parts.present(this, form.isPresent());
         if (form.isPresent() && !form.equals(shown)) {
             build(form.get(), desk.words());
         }

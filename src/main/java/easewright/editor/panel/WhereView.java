@@ -36,8 +36,7 @@ final class WhereView extends VBox {
 
     /** Begins anew, or goes away. */
     void open(boolean is) {
-        setVisible(is);
-        setManaged(is);
+        Parts.present(this, is);
         if (is) {
             ask();
         }
@@ -88,8 +87,7 @@ final class WhereView extends VBox {
 
     private void advise(Advice chosen) {
         advice.getChildren().clear();
-        advice.setVisible(chosen != null);
-        advice.setManaged(chosen != null);
+        Parts.present(advice, chosen != null);
         if (chosen == null) {
             return;
         }

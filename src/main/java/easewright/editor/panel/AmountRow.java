@@ -1,0 +1,164 @@
+package easewright.editor.panel;
+
+import easewright.editor.model.Desk;
+import easewright.editor.model.Doubt;
+import easewright.editor.model.Session;
+import easewright.editor.model.Wanted;
+import easewright.pattern.Level;
+import easewright.text.LengthUnit;
+import easewright.text.Words;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+
+/** How much, and at which level: typed, or step by step. What is hardly meant is asked about first. */
+final class AmountRow extends HBox {
+    private final Session session;
+    private final Consumer<UnaryOperator<Wanted>> changer;
+    private final Runnable corrector;
+    private final ComboBox<String> level = new ComboBox<>();
+    private final Label wrong = new Label();
+    private final LengthField amount = new LengthField(wrong, mm -> typed(mm.orElse(0)));
+    private final Button less = new Button("\u2212");
+    private final Button more = new Button("+");
+    private final DoubtView doubt;
+    private LengthUnit told;
+    private boolean showing;
+    /** A question is about to be asked about what stands in the field, which stays there. */
+    private boolean asking;
+
+    /**
+     * @param changer   alters the wish
+     * @param corrector told while another amount is being typed
+     */
+    AmountRow(Session session, Consumer<UnaryOperator<Wanted>> changer, Runnable corrector) {
+        super(6);
+        this.session = session;
+        this.changer = changer;
+        this.corrector = corrector;
+        doubt = new DoubtView(mm -> changer.accept(w -> w.withAmount(mm)));
+        level.setId("here-level");
+        level.setPrefWidth(164);
+        level.setOnAction(e -> {
+            if (!showing && level.getValue() != null) {
+                session.chooseLevel(level.getValue());
+            }
+        });
+        amount.setId("amount");
+        amount.setPrefWidth(132);
+        amount.onEnteredAgain(session::keep);
+        amount.textProperty().addListener(o -> corrected());
+        less.setId("less");
+        more.setId("more");
+        less.setOnAction(e -> step(-1));
+        more.setOnAction(e -> step(1));
+        less.getStyleClass().add("step");
+        more.getStyleClass().add("step");
+        setAlignment(Pos.CENTER_LEFT);
+        HBox.setHgrow(amount, Priority.ALWAYS);
+        getChildren().setAll(level, amount, less, more);
+    }
+
+    /** What is wrong with the text in the field. */
+    Label wrong() {
+        return wrong;
+    }
+
+    /** The question about an amount that is hardly meant. */
+    DoubtView doubt() {
+        return doubt;
+    }
+
+    boolean isBeingTyped() {
+        return !amount.getText().equals(amount.shown());
+    }
+
+    void focus() {
+        amount.requestFocus();
+    }
+
+    /** An amount is begun elsewhere, and goes on in its field. */
+    void begin(String typed) {
+        amount.requestFocus();
+        amount.setText(typed);
+        amount.end();
+    }
+
+    /** What comes of the amount cannot be gone to: it is heard with the field, and what to do with it there. */
+    void heard(Desk desk, String outcome) {
+        if (!amount.isWrong()) {
+            String refused = RefusalView.words(desk);
+            String came = refused.isEmpty() ? outcome : refused;
+            String hint = desk.words().of("editor.here.amount.hint");
+            Hints.help(amount, desk.wanted().filter(w -> w.amount() != 0).isPresent() ? came : hint);
+        }
+    }
+
+    /** Tries what was typed, or asks first where it is hardly meant. */
+    private void typed(double mm) {
+        Optional<Doubt> asked = showing ? Optional.empty() : Doubt.of(session.desk(), mm);
+        asking = asked.isPresent();
+        changer.accept(w -> w.withAmount(asked.isPresent() ? 0 : mm));
+        asking = false;
+        doubt.show(asked, session.desk().words());
+    }
+
+    /** What was asked or refused of the amount that stood there is not said of the one being typed. */
+    private void corrected() {
+        if (showing) {
+            return;
+        }
+        if (doubt.isVisible() && isBeingTyped()) {
+            doubt.show(Optional.empty(), session.desk().words());
+            amount.hold("");
+        }
+        corrector.run();
+    }
+
+    private void step(int sign) {
+        double by = session.desk().unit() == LengthUnit.INCH ? 25.4 / 8 : 5;
+        changer.accept(w -> {
+            double next = w.amount() + sign * by;
+            return w.withAmount(Math.abs(next) < 1e-9 ? 0 : next);
+        });
+    }
+
+    void show(Desk desk) {
+        showing = true;
+        List<String> names = desk.pattern().levels().stream().map(Level::name).toList();
+        if (!level.getItems().equals(names)) {
+            level.getItems().setAll(names);
+        }
+        level.setValue(desk.wanted().map(Wanted::level).orElse(null));
+        if (desk.unit() != told) {
+            told = desk.unit();
+            words(desk.words());
+        }
+        if (!asking) {
+            doubt.show(Optional.empty(), desk.words());
+            desk.wanted().ifPresent(w -> show(w, desk));
+        }
+        showing = false;
+    }
+
+    private void show(Wanted wanted, Desk desk) {
+        amount.show(wanted.amount() == 0 ? "" : desk.words().signed(wanted.amount()), desk.unit());
+    }
+
+    private void words(Words words) {
+        Heard.name(level, words.of("editor.here.level"));
+        Hints.on(level, words.of("editor.here.level.hint"));
+        amount.describe(words.of("editor.here.amount"), words.of("editor.here.amount.hint"));
+        amount.setPromptText(words.of(
+                words.unit() == LengthUnit.INCH ? "editor.here.amount.prompt.inch" : "editor.here.amount.prompt"));
+        Hints.name(less, words.of("editor.here.less"));
+        Hints.name(more, words.of("editor.here.more"));
+    }
+}
