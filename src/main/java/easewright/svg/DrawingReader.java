@@ -68,7 +68,7 @@ public final class DrawingReader {
         }
         JoinedLines joined = LineJoiner.find(walker.shapes());
         Writings.Named named = Writings.name(walker.shapes(), joined.outlines(), walker.writings());
-        OpenOutlines.tell(named.shapes(), named.joined(), notes);
+        OpenOutlines.tell(named.shapes(), named.joined(), walker.writings(), notes);
         List<Layer> layers = Layer.of(tree, new ShapeNames(tree), named.shapes());
         if (named.shapes().stream().noneMatch(DrawnShape::shown)) {
             notes.add("no-outlines", Severity.FAULT, "");

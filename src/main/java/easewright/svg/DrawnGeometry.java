@@ -42,6 +42,18 @@ final class DrawnGeometry implements MarksReader.Geometry {
                 : Optional.of(new Part(shape, List.of(ring.get().subPath())));
     }
 
+    /** The sub-path that is an outline of which the last line is missing, which a person has said to be straight. */
+    Optional<Part> open(String id) {
+        return rider(id)
+                .filter(part -> part.subPaths().size() == 1 && !line(part).closed())
+                .filter(part -> line(part).segments().size() > 1);
+    }
+
+    /** The outline of an open sub-path, closed by a straight line. */
+    Optional<Outline> closing(String id) {
+        return open(id).map(part -> OpenOutlines.closed(line(part)));
+    }
+
     /** The loose lines whose ids, with spaces between, are given, if they join to an outline. */
     Optional<JoinedOutline> joined(String ids) {
         String[] names = ids.strip().split("\\s+");

@@ -17,7 +17,7 @@ final class LooseLines {
     static List<Rider> of(Drawing drawing, DrawnGeometry drawn, Pattern pattern) {
         Set<Stroke> taken = new HashSet<>();
         for (Piece piece : pattern.pieces()) {
-            take(drawn.piece(piece.id()), taken);
+            take(drawn.piece(piece.id()).or(() -> drawn.open(piece.id())), taken);
             drawn.joined(piece.id())
                     .ifPresent(joined ->
                             joined.parts().forEach(part -> taken.add(new Stroke(part.shape(), part.subPath()))));

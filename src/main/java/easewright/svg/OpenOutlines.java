@@ -21,15 +21,20 @@ final class OpenOutlines {
     /** More such lines than this are some other kind of drawing. */
     private static final int MOST = 500;
 
-    private record Candidate(DrawnShape shape, SubPath line, Area closed, double gap) {}
+    /**
+     * @param id by which a piece can refer to the line
+     */
+    private record Candidate(DrawnShape shape, String id, SubPath line, Area closed, double gap) {}
 
     private OpenOutlines() {}
 
-    static void tell(List<DrawnShape> shapes, List<JoinedOutline> joined, Notes notes) {
+    static void tell(
+            List<DrawnShape> shapes, List<JoinedOutline> joined, List<Writings.Writing> writings, Notes notes) {
         List<Candidate> candidates = new ArrayList<>();
         for (int i = 0; i < shapes.size() && candidates.size() < MOST; i++) {
-            for (SubPath line : shapes.get(i).shown() ? shapes.get(i).subPaths() : List.<SubPath>of()) {
-                candidate(shapes.get(i), i, line, candidates);
+            DrawnShape shape = shapes.get(i);
+            for (int k = 0; shape.shown() && k < shape.subPaths().size(); k++) {
+                candidate(shape, i, k, candidates);
             }
         }
         if (candidates.isEmpty()) {
@@ -47,15 +52,27 @@ final class OpenOutlines {
         for (Candidate candidate : candidates) {
             if (outer.stream().noneMatch(area -> area.holds(candidate.line()))) {
                 outer.add(candidate.closed());
-                String name = candidate.shape().label().isEmpty()
-                        ? ShapeNames.readable(candidate.shape().id())
-                        : candidate.shape().label();
-                notes.add(Finding.of("outline-open", Severity.FAULT, name).with("gap", candidate.gap()));
+                notes.add(Finding.of("outline-open", Severity.FAULT, name(candidate, writings))
+                        .with("gap", candidate.gap())
+                        .with("id", candidate.id()));
             }
         }
     }
 
-    private static void candidate(DrawnShape shape, int index, SubPath line, List<Candidate> candidates) {
+    /** What the file calls it, else the first words inside, as where an outline closes. */
+    private static String name(Candidate candidate, List<Writings.Writing> writings) {
+        if (!candidate.shape().label().isEmpty()) {
+            return candidate.shape().label();
+        }
+        return writings.stream()
+                .filter(writing -> candidate.closed().contains(writing.at()))
+                .findFirst()
+                .map(Writings.Writing::text)
+                .orElseGet(() -> ShapeNames.readable(candidate.shape().id()));
+    }
+
+    private static void candidate(DrawnShape shape, int index, int subPath, List<Candidate> candidates) {
+        SubPath line = shape.subPaths().get(subPath);
         List<Segment> segments = line.segments();
         if (line.closed() || segments.size() < 2) {
             return;
@@ -69,11 +86,17 @@ final class OpenOutlines {
         if (gap > FORGOTTEN * length || gap == 0) {
             return;
         }
-        List<Segment> joined = new ArrayList<>(segments);
-        joined.add(new Line(last.end(), segments.get(0).start()));
-        Area closed = Area.of(new Outline(joined), index, 0);
+        Area closed = Area.of(closed(line), index, subPath);
         if (closed.area() >= BarePattern.LEAST_AREA) {
-            candidates.add(new Candidate(shape, line, closed, gap));
+            String id = shape.subPaths().size() == 1 ? shape.id() : shape.id() + "#" + subPath;
+            candidates.add(new Candidate(shape, id, line, closed, gap));
         }
+    }
+
+    /** The line with a straight one from its end back to its start. */
+    static Outline closed(SubPath open) {
+        List<Segment> joined = new ArrayList<>(open.segments());
+        joined.add(new Line(joined.get(joined.size() - 1).end(), joined.get(0).start()));
+        return new Outline(joined);
     }
 }

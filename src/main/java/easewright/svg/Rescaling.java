@@ -52,11 +52,15 @@ final class Rescaling {
     }
 
     private Outline outline(Piece piece) {
-        boolean asDrawn = before.outline(piece.id()).equals(Optional.of(piece.outline()));
+        boolean asDrawn = drawn(before, piece).equals(Optional.of(piece.outline()));
         // Ends that were just near enough to join may not be at the new scale.
-        return after.outline(piece.id())
+        return drawn(after, piece)
                 .filter(now -> asDrawn)
                 .orElseGet(() -> piece.outline().transformed(map));
+    }
+
+    private static Optional<Outline> drawn(DrawnGeometry by, Piece piece) {
+        return by.outline(piece.id()).or(() -> by.closing(piece.id()));
     }
 
     private Rider rider(Rider rider) {

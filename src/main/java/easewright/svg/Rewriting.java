@@ -49,6 +49,21 @@ final class Rewriting {
                                 targets.pieces().get(index))
                         .with("shape", shape.tag()));
             }
+            geometry.forEach((k, wanted) -> {
+                SubPath old = shape.subPaths().get(k);
+                if (!old.closed() && SubPathRewriter.closed(wanted)) {
+                    List<Segment> segments = old.segments();
+                    found.add(Finding.of(
+                                    "outline-closed-by-line",
+                                    Severity.NOTE,
+                                    targets.pieces().get(index))
+                            .with(
+                                    "gap",
+                                    segments.get(segments.size() - 1)
+                                            .end()
+                                            .distance(segments.get(0).start())));
+                }
+            });
         });
         return found;
     }
@@ -171,7 +186,8 @@ final class Rewriting {
                 SubPath drawn = is.subPaths().get(k);
                 SubPath old = before.subPaths().get(k);
                 right = wanted.containsKey(k)
-                        ? lands(drawn.segments(), wanted.get(k)) && drawn.closed() == old.closed()
+                        ? lands(drawn.segments(), wanted.get(k))
+                                && drawn.closed() == (old.closed() || SubPathRewriter.closed(wanted.get(k)))
                         : drawn.equals(old);
             }
             if (!right) {

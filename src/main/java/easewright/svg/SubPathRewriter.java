@@ -31,6 +31,9 @@ final class SubPathRewriter {
     /** The old segments in the element's units. */
     private final List<Segment> units = new ArrayList<>();
 
+    /** Whether an open line is to become an outline. */
+    private final boolean closes;
+
     private final Point startUnits;
     private final boolean startMoved;
     private final String startText;
@@ -60,6 +63,7 @@ final class SubPathRewriter {
         Alignment<Segment> alignment = Alignment.of(drawn.segments(), target, drawn.closed());
         this.changed = alignment.changed();
         this.kept = alignment.kept();
+        this.closes = !drawn.closed() && closed(changed);
         this.before = new int[changed.size()];
         Arrays.fill(before, -1);
         for (int i = 0; i < kept.length; i++) {
@@ -189,7 +193,20 @@ final class SubPathRewriter {
         path.setPenMoved(startMoved);
     }
 
+    static boolean closed(List<Segment> segments) {
+        return segments.size() > 1
+                && segments.get(segments.size() - 1)
+                        .end()
+                        .equals(segments.get(0).start());
+    }
+
     private void finish() {
+        if (closes) {
+            boolean straight = changed.get(changed.size() - 1) instanceof Line;
+            path.putInAfter(last - 1, run(straight ? changed.size() - 1 : changed.size(), null) + "Z");
+            path.setPenMoved(true);
+            return;
+        }
         Point oldEnd = path.command(last - 1).end();
         boolean endMoved =
                 !toMm.apply(oldEnd).equals(changed.get(changed.size() - 1).end());

@@ -148,6 +148,7 @@ public final class SvgFile {
         for (Piece piece : of.pieces()) {
             opening.drawn()
                     .piece(piece.id())
+                    .or(() -> opening.drawn().open(piece.id()))
                     .map(DrawnGeometry.Part::shape)
                     .or(() -> opening.drawn()
                             .joined(piece.id())

@@ -34,6 +34,8 @@ record Targets(
             Optional<DrawnGeometry.Part> whole = drawn.piece(piece.id());
             if (whole.isPresent()) {
                 targets.add(drawing, whole.get(), List.of(piece.outline().segments()), piece.name());
+            } else if (drawn.open(piece.id()).isPresent()) {
+                targets.addClosing(drawing, drawn, piece);
             } else if (!targets.copies().containsKey(piece.id())) {
                 targets.addJoined(drawing, drawn, piece);
             }
@@ -52,6 +54,13 @@ record Targets(
             }
         }
         return targets;
+    }
+
+    /** A line that was left open gets its last line too, and is begun where it began. */
+    private void addClosing(Drawing drawing, DrawnGeometry drawn, Piece piece) {
+        List<Segment> old = drawn.closing(piece.id()).orElseThrow().segments();
+        List<Segment> now = Alignment.of(old, piece.outline().segments(), true).changed();
+        add(drawing, drawn.open(piece.id()).orElseThrow(), List.of(now), piece.name());
     }
 
     /** An outline drawn as several lines gives each of them its own part of the change. */

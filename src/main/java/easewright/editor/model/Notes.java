@@ -26,8 +26,9 @@ public final class Notes {
      * One note in words.
      *
      * @param piece id of the piece it speaks of, if any
+     * @param open  id of the line that it says does not close, if it does
      */
-    public record Note(Severity severity, String words, Optional<String> piece) {}
+    public record Note(Severity severity, String words, Optional<String> piece, Optional<String> open) {}
 
     public static List<Note> of(Desk desk) {
         Map<String, String> ids = new HashMap<>();
@@ -37,9 +38,26 @@ public final class Notes {
             notes.add(new Note(
                     finding.severity(),
                     desk.words().of(finding),
-                    finding.piece().isEmpty() ? Optional.empty() : id(finding.piece(), ids, desk)));
+                    finding.piece().isEmpty() ? Optional.empty() : id(finding.piece(), ids, desk),
+                    openLine(finding)));
         }
         return List.copyOf(notes);
+    }
+
+    /** The id of the line that a finding says does not close, if that is what it says. */
+    public static Optional<String> openLine(Finding finding) {
+        return finding.code().equals("outline-open") && finding.values().get("id") instanceof String id
+                ? Optional.of(id)
+                : Optional.empty();
+    }
+
+    /** A line that did not close in the file is the outline of a piece now: the user has closed it. */
+    private static Finding closed(Finding finding, Desk desk) {
+        return openLine(finding)
+                .flatMap(desk.pattern()::piece)
+                .map(piece -> Finding.of("outline-closed-by-line", Severity.NOTE, piece.name())
+                        .with("gap", finding.values().get("gap")))
+                .orElse(finding);
     }
 
     /** Most findings call their piece by a name that no other has. */
@@ -55,7 +73,8 @@ public final class Notes {
         // What the file could not say about its scale has been settled when the scale was proved on the table.
         Stream<Finding> file = desk.file().stream()
                 .flatMap(f -> f.svg().findings().stream())
-                .filter(f -> !proved || !f.code().startsWith("scale-"));
+                .filter(f -> !proved || !f.code().startsWith("scale-"))
+                .map(f -> closed(f, desk));
         Stream<Finding> trial = desk.shownTrial().stream().flatMap(t -> t.findings().stream());
         List<Finding> all = Stream.of(trial, file, desk.reading().findings().stream())
                 .flatMap(s -> s)

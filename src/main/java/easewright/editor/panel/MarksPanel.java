@@ -4,6 +4,7 @@ import easewright.editor.file.FileWork;
 import easewright.editor.mark.MarkProgress;
 import easewright.editor.mark.MarkState;
 import easewright.editor.mark.Marker;
+import easewright.editor.model.Pointed;
 import easewright.editor.model.Session;
 import easewright.text.Words;
 import java.util.EnumMap;
@@ -31,16 +32,23 @@ public final class MarksPanel extends VBox {
 
     /**
      * @param shower  brings a piece into sight
+     * @param places  brings a place into sight
      * @param onwards what comes after marking
      */
-    public MarksPanel(Session session, Marker marker, FileWork files, Consumer<String> shower, Runnable onwards) {
+    public MarksPanel(
+            Session session,
+            Marker marker,
+            FileWork files,
+            Consumer<String> shower,
+            Consumer<Pointed> places,
+            Runnable onwards) {
         this.session = session;
         this.marker = marker;
         setId("marks");
         getStyleClass().add("marks");
         pages.put(MarkState.Step.SCALE, page(new ScaleStep(session, marker, files, this::toNext)));
-        pages.put(MarkState.Step.SUGGESTED, page(new SuggestStep(session, marker, shower, this::toNext)));
-        pages.put(MarkState.Step.PIECES, page(new PiecesStep(session, marker)));
+        pages.put(MarkState.Step.SUGGESTED, page(new SuggestStep(session, marker, shower, places, this::toNext)));
+        pages.put(MarkState.Step.PIECES, page(new PiecesStep(session, marker, places)));
         pages.put(MarkState.Step.SEAMS, page(new SeamsStep(session, marker)));
         pages.put(MarkState.Step.LEVELS, page(new LevelsStep(session, marker)));
         HBox row = new HBox(4);

@@ -18,15 +18,18 @@ import javafx.scene.layout.VBox;
 /** What is to be noticed, in plain words; each note shows its place. */
 public final class NotesPanel extends SheetPage {
     private final Consumer<String> shower;
+    private final Consumer<String> gaps;
     private final Label intro = new Label();
     private final VBox list = new VBox();
 
     /**
      * @param shower brings a piece into sight
+     * @param gaps   shows the gap of a line that does not close
      */
-    public NotesPanel(Session session, Consumer<String> shower) {
+    public NotesPanel(Session session, Consumer<String> shower, Consumer<String> gaps) {
         super(session, "notes");
         this.shower = shower;
+        this.gaps = gaps;
         intro.getStyleClass().add("page-intro");
         intro.setWrapText(true);
         begin(new VBox(12, intro, list));
@@ -54,19 +57,27 @@ public final class NotesPanel extends SheetPage {
         text.setMaxWidth(Double.MAX_VALUE);
         HBox row = new HBox(10, sign, text);
         row.getStyleClass().add("list-row");
-        note.piece().ifPresent(id -> {
-            Button show = new Button(words.of("editor.notes.show"));
-            show.getStyleClass().add("small");
-            show.setMinWidth(USE_PREF_SIZE);
-            Parts.about(show, note.words());
-            Hints.on(show, words.of("editor.notes.show.hint"));
-            show.setOnAction(e -> {
+        if (note.open().isPresent()) {
+            String id = note.open().get();
+            row.getChildren().add(show(note, "editor.open.show.hint", words, () -> gaps.accept(id)));
+        } else if (note.piece().isPresent()) {
+            String id = note.piece().get();
+            row.getChildren().add(show(note, "editor.notes.show.hint", words, () -> {
                 session.point(Optional.of(Pointed.at(id)));
                 shower.accept(id);
-            });
-            row.getChildren().add(show);
-        });
+            }));
+        }
         return row;
+    }
+
+    private static Button show(Notes.Note note, String hint, Words words, Runnable act) {
+        Button show = new Button(words.of("editor.notes.show"));
+        show.getStyleClass().add("small");
+        show.setMinWidth(USE_PREF_SIZE);
+        Parts.about(show, note.words());
+        Hints.on(show, words.of(hint));
+        show.setOnAction(e -> act.run());
+        return show;
     }
 
     private static String sign(Severity severity) {

@@ -9,6 +9,7 @@ import easewright.editor.mark.PieceEdits;
 import easewright.editor.mark.PieceView;
 import easewright.editor.mark.Tool;
 import easewright.editor.model.Desk;
+import easewright.editor.model.Pointed;
 import easewright.editor.model.Session;
 import easewright.geom.Box;
 import easewright.pattern.LineKind;
@@ -19,6 +20,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
@@ -34,6 +36,7 @@ import javafx.scene.layout.VBox;
 
 /** The marks of one piece after the other: name and count, edges, darts, notches, grain. */
 final class PiecesStep extends StepPage {
+    private final OpenCard open;
     private final ComboBox<PieceView.Choice> pieces = new ComboBox<>();
     private final Button noPiece = new Button();
     private final MenuButton more = new MenuButton("+");
@@ -63,8 +66,12 @@ final class PiecesStep extends StepPage {
     private String shownPiece = "";
     private boolean filling;
 
-    PiecesStep(Session session, Marker marker) {
+    /**
+     * @param shower brings a place into sight
+     */
+    PiecesStep(Session session, Marker marker, Consumer<Pointed> shower) {
         super(session, marker, MarkState.Step.PIECES);
+        open = new OpenCard(session, marker, shower);
         setSpacing(10);
         pieces.setId("piece-choice");
         pieces.setMaxWidth(Double.MAX_VALUE);
@@ -130,7 +137,19 @@ final class PiecesStep extends StepPage {
         for (VBox section : List.of(edgeBox, darts, notches, grainBox)) {
             section.getStyleClass().add("mark-card");
         }
-        begin(choice, called, wrongName, cut, wrongTimes, line, wrongAllowance, edgeBox, darts, notches, grainBox);
+        begin(
+                open,
+                choice,
+                called,
+                wrongName,
+                cut,
+                wrongTimes,
+                line,
+                wrongAllowance,
+                edgeBox,
+                darts,
+                notches,
+                grainBox);
     }
 
     private OptionalDouble present() {
@@ -154,6 +173,7 @@ final class PiecesStep extends StepPage {
         }
         view.pieces().stream().filter(c -> c.id().equals(view.id())).findFirst().ifPresent(pieces::setValue);
         filling = false;
+        open.show(desk);
         List<Piece> loose = LoosePieces.on(marker.sheet());
         more.setDisable(loose.isEmpty());
         more.getItems().setAll(loose.stream().map(p -> item(p, words)).toList());
@@ -210,7 +230,7 @@ final class PiecesStep extends StepPage {
                 "editor.piece.loose", Map.of("name", loose.name(), "wide", box.width(), "tall", box.height())));
         item.setMnemonicParsing(false);
         item.setOnAction(e -> {
-            session.edit(LoosePieces.with(session.desk().pattern(), loose));
+            session.edit(LoosePieces.with(marker.sheet(), loose));
             marker.choosePiece(loose.id());
         });
         return item;

@@ -1,13 +1,16 @@
 package easewright.editor.panel;
 
 import easewright.editor.file.FileWork;
+import easewright.editor.mark.MarkState;
 import easewright.editor.mark.Marker;
+import easewright.editor.mark.OpenPieces;
 import easewright.editor.model.Desk;
 import easewright.editor.model.Notes;
 import easewright.editor.model.Session;
 import easewright.editor.model.TrueBench;
 import easewright.text.Words;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import javafx.application.Platform;
 import javafx.scene.Node;
@@ -40,13 +43,13 @@ public final class SheetPanel extends VBox {
         heightProperty().addListener(o -> here.share(getHeight()));
         setId("sheet");
         getStyleClass().add("sheet");
-        pages.put("marks", new MarksPanel(session, marker, files, table::show, () -> turnTo("ease")));
+        pages.put("marks", new MarksPanel(session, marker, files, table::show, table::show, () -> turnTo("ease")));
         pages.put("ease", new EasePanel(session, files.asking()));
         pages.put("rings", new RingsPanel(session));
         pages.put("size", new SizePanel(session));
         pages.put("changes", new ChangesPanel(session));
         pages.put("true", new TruePanel(session, bench, table::show));
-        pages.put("notes", new NotesPanel(session, table::show));
+        pages.put("notes", new NotesPanel(session, table::show, id -> showGap(id, session.desk(), table)));
         PageStack stack = new PageStack();
         stack.getChildren().setAll(pages.values());
         VBox.setVgrow(stack, Priority.ALWAYS);
@@ -93,6 +96,19 @@ public final class SheetPanel extends VBox {
         Parts.present(here.getParent(), !marking);
         here.fold(!key.equals("ease"));
         marker.open(marking);
+    }
+
+    /** Where a line that does not close is shown with its gap, it can be closed as well. */
+    private void showGap(String id, Desk desk, CuttingTable table) {
+        turnTo("marks");
+        marker.go(MarkState.Step.PIECES);
+        OpenPieces.on(desk, marker.sheet()).stream()
+                .filter(open -> open.id().equals(id))
+                .findFirst()
+                .ifPresent(open -> {
+                    table.show(open.pointed());
+                    marker.light(List.of(open.gap()));
+                });
     }
 
     /** Turns to a page by key: whoever works by keyboard goes on in it. */

@@ -5,6 +5,7 @@ import easewright.editor.mark.Marker;
 import easewright.editor.mark.SuggestView;
 import easewright.editor.mark.Thoughts;
 import easewright.editor.model.Desk;
+import easewright.editor.model.Pointed;
 import easewright.editor.model.Session;
 import easewright.text.Words;
 import java.util.ArrayList;
@@ -24,6 +25,7 @@ import javafx.scene.layout.VBox;
 /** What is suggested, with a box to tick for each; the table shows what would come of it. */
 final class SuggestStep extends StepPage {
     private final Consumer<String> shower;
+    private final OpenCard open;
     private final Label intro = new Label();
     private final Button accept = new Button();
     private final Button all = new Button();
@@ -37,10 +39,12 @@ final class SuggestStep extends StepPage {
 
     /**
      * @param shower brings a piece into sight
+     * @param places brings a place into sight
      * @param done   called when the marks were made
      */
-    SuggestStep(Session session, Marker marker, Consumer<String> shower, Runnable done) {
+    SuggestStep(Session session, Marker marker, Consumer<String> shower, Consumer<Pointed> places, Runnable done) {
         super(session, marker, MarkState.Step.SUGGESTED);
+        open = new OpenCard(session, marker, places);
         this.shower = shower;
         intro.setWrapText(true);
         accept.setId("suggest-accept");
@@ -63,7 +67,7 @@ final class SuggestStep extends StepPage {
         head = new HBox(8, accept, gap, all, none);
         head.setAlignment(Pos.CENTER_LEFT);
         list.setSpacing(14);
-        begin(intro, again, head, list);
+        begin(open, intro, again, head, list);
     }
 
     @Override
@@ -76,6 +80,7 @@ final class SuggestStep extends StepPage {
     @Override
     void show(Desk desk, MarkState state) {
         Words words = desk.words();
+        open.show(desk);
         Thoughts thoughts = state.thoughts();
         boolean stopped = thoughts.way() == Thoughts.Way.STOPPED;
         Parts.say(again, words, "editor.suggest.again");

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import easewright.editor.model.Notes;
 import easewright.geom.Point;
 import easewright.measure.Measures;
 import easewright.pattern.ChangeNote;
@@ -17,10 +18,14 @@ import easewright.pattern.LineKind;
 import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
+import easewright.pattern.Rider;
+import easewright.pattern.Severity;
 import easewright.suggest.WaistedDress;
+import easewright.svg.SvgFile;
 import easewright.svg.SvgProblem;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -107,9 +112,40 @@ class MarkEditsTest {
         bare.marker.tryTo(p -> PieceEdits.leaveOut(p, "back"));
         assertThat(LoosePieces.on(bare.marker.sheet())).extracting(Piece::id).containsExactly("back");
         bare.session.edit(LoosePieces.with(
-                bare.session.desk().pattern(),
-                LoosePieces.on(bare.marker.sheet()).get(0)));
+                bare.marker.sheet(), LoosePieces.on(bare.marker.sheet()).get(0)));
         assertThat(bare.session.desk().pattern()).isEqualTo(both);
+    }
+
+    /** Closing a line that was left open is one step, takes along what lies inside, and changes what the notes say. */
+    @Test
+    void aLineLeftOpenIsClosedWhenTheUserSaysSo() throws Exception {
+        Bare bare =
+                Bare.of("<svg xmlns='http://www.w3.org/2000/svg' width='800mm' height='600mm' viewBox='0 0 800 600'>"
+                        + "<path id='front' d='M100,100 H300 V400 H100 V130'/><path id='grain' d='M200 150V350'/>"
+                        + "<path id='back' d='M400,100 H600 V400 H400 Z'/></svg>");
+        Pattern before = bare.session.desk().pattern();
+        assertThat(notes(bare)).anyMatch(n -> n.open().equals(Optional.of("front")) && n.severity() == Severity.FAULT);
+        List<OpenPieces.Open> open = OpenPieces.on(bare.session.desk(), bare.marker.sheet());
+        assertThat(open).hasSize(1);
+        assertThat(open.get(0).gap().length()).isCloseTo(30, within(1e-9));
+        assertThat(open.get(0).pointed().around().orElseThrow().contains(new Point(100, 115)))
+                .isTrue();
+        bare.session.edit(LoosePieces.with(bare.marker.sheet(), open.get(0).closed()));
+        Piece front = bare.piece("front");
+        assertThat(front.riders()).extracting(Rider::id).containsExactly("grain");
+        assertThat(OpenPieces.on(bare.session.desk(), bare.marker.sheet())).isEmpty();
+        assertThat(notes(bare))
+                .noneMatch(n -> n.open().isPresent())
+                .anyMatch(n -> n.words().contains("closed it by a straight line"));
+        SvgFile saved = SvgFile.read(bare.svg.write(bare.session.desk().pattern()), "saved.svg");
+        assertThat(saved.pattern().piece("front").orElseThrow().outline()).isEqualTo(front.outline());
+        bare.session.undo();
+        assertThat(bare.session.desk().pattern()).isEqualTo(before);
+        assertThat(OpenPieces.on(bare.session.desk(), bare.marker.sheet())).hasSize(1);
+    }
+
+    private static List<Notes.Note> notes(Bare bare) {
+        return Notes.of(bare.session.desk());
     }
 
     @Test
