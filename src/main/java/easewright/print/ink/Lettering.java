@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -16,6 +17,9 @@ public final class Lettering {
         static final Lettering PLAIN = new Lettering("DejaVuSansCondensed.ttf");
         static final Lettering BOLD = new Lettering("DejaVuSansCondensed-Bold.ttf");
     }
+
+    /** The blank between a number and what belongs to it. */
+    private static final Pattern MEASURE = Pattern.compile("(?<=\\d) (?=\\d+/\\d|(?:mm|cm|m|in|%)\\b|%)");
 
     private final String file;
     private final TrueTypeFont font;
@@ -78,11 +82,14 @@ public final class Lettering {
         }
     }
 
-    /** The text in lines no wider than {@code width}, broken between words, or inside a word that is too long. */
+    /**
+     * The text in lines no wider than {@code width}, broken between words, or inside a word that is too long. A number
+     * stays together with its fraction and its unit.
+     */
     public List<String> wrapped(String text, double size, double width) {
         List<String> lines = new ArrayList<>();
         String line = "";
-        for (String word : text.split(" ")) {
+        for (String word : MEASURE.matcher(text).replaceAll("\u00a0").split(" ")) {
             String longer = line.isEmpty() ? word : line + " " + word;
             if (!line.isEmpty() && width(longer, size) > width) {
                 lines.add(line);

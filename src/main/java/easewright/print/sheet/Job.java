@@ -1,6 +1,7 @@
 package easewright.print.sheet;
 
 import easewright.geom.Affine;
+import easewright.geom.Point;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Scale;
@@ -95,7 +96,16 @@ record Job(
 
     /** The piece drawn where it was laid; the place is from its upright cutout onto the plane. */
     Picture picture(PaperPiece paper, Affine laid, double large) {
-        return new PieceMarks(paper, laid.after(paper.upright()), words, large).picture();
+        return picture(paper, laid, large, List.of());
+    }
+
+    /**
+     * The same.
+     *
+     * @param joins stretches where paper is cut and joined, which its label should not lie across, as pairs of ends
+     */
+    Picture picture(PaperPiece paper, Affine laid, double large, List<Point[]> joins) {
+        return new PieceMarks(paper, laid.after(paper.upright()), words, large).picture(joins);
     }
 
     /** The title for a page that stands for the whole. */

@@ -22,22 +22,30 @@ final class LabelWriter {
     private final List<PieceLabel.Line> lines;
     private final List<Point> corners;
     private final List<Point[]> obstacles;
+    private final List<Point[]> joins;
 
     /**
      * @param corners   the stitching line of the piece on the sheet
      * @param obstacles lines not to be written over, as pairs of ends
+     * @param joins     where the paper is joined, not to be written across where there is room elsewhere
      */
-    LabelWriter(List<PieceLabel.Line> lines, List<Point> corners, List<Point[]> obstacles) {
+    LabelWriter(List<PieceLabel.Line> lines, List<Point> corners, List<Point[]> obstacles, List<Point[]> joins) {
         this.lines = lines;
         this.corners = corners;
         this.obstacles = obstacles;
+        this.joins = joins;
     }
 
     void write(Pencil pencil) {
+        List<Point[]> all = new ArrayList<>(obstacles);
+        all.addAll(joins);
+        LabelSpot whole = new LabelSpot(corners, all, CLEAR);
         LabelSpot clear = new LabelSpot(corners, obstacles, CLEAR);
         LabelSpot over = new LabelSpot(corners, List.of(), CLEAR);
         List<PieceLabel.Line> short2 = lines.subList(0, Math.min(2, lines.size()));
-        boolean done = written(pencil, clear, lines, LARGE)
+        boolean done = written(pencil, whole, lines, LARGE)
+                || written(pencil, whole, lines, SMALL)
+                || written(pencil, clear, lines, LARGE)
                 || written(pencil, clear, lines, SMALL)
                 || written(pencil, over, lines, LARGE)
                 || written(pencil, over, lines, SMALL)

@@ -53,7 +53,8 @@ final class PieceMarks {
         this.large = large;
     }
 
-    Picture picture() {
+    /** @param joins stretches that the label should not lie across, as pairs of ends */
+    Picture picture(List<Point[]> joins) {
         lines();
         levels();
         riders();
@@ -65,7 +66,8 @@ final class PieceMarks {
         new LabelWriter(
                         PieceLabel.enlarged(paper.label(), large),
                         room.transformed(place).corners(Cutout.STRAY),
-                        obstacles)
+                        obstacles,
+                        joins)
                 .write(pencil);
         return pencil.picture();
     }

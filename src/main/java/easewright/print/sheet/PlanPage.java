@@ -20,15 +20,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The first page of a tiled print: what it is, the test square, how to join the sheets, and a map of them. */
 final class PlanPage {
     private static final double TEXT = 3.2;
     private static final double SMALL = 2.7;
     private static final double GUTTER = 8;
-
-    /** Where on a piece of the map its name may stand, as parts of its height, the best place first. */
-    private static final double[] SPOTS = {0.36, 0.5, 0.28, 0.58, 0.64, 0.2, 0.72, 0.8, 0.12, 0.9};
 
     private final Job job;
     private final Words words;
@@ -38,6 +36,8 @@ final class PlanPage {
     private final Pencil pencil = new Pencil();
     /** What the numbers of the sheets and the letters of the joins take of the map. */
     private final List<Box> taken = new ArrayList<>();
+    /** The sides of the sheets on the map. */
+    private final List<Box> borders = new ArrayList<>();
 
     PlanPage(Job job, TilePlan plan, Joins joins, List<ControlLine> controls) {
         this.job = job;
@@ -151,6 +151,10 @@ final class PlanPage {
         for (Tile tile : plan.tiles()) {
             Box area = shrunk(grid.area(tile), small);
             pencil.box(area, Pen.JOIN);
+            borders.add(new Box(area.minX(), area.minY(), area.minX(), area.maxY()));
+            borders.add(new Box(area.maxX(), area.minY(), area.maxX(), area.maxY()));
+            borders.add(new Box(area.minX(), area.minY(), area.maxX(), area.minY()));
+            borders.add(new Box(area.minX(), area.maxY(), area.maxX(), area.maxY()));
         }
         for (Tile tile : plan.tiles()) {
             Box area = shrunk(grid.area(tile), small);
@@ -172,31 +176,56 @@ final class PlanPage {
     private void names(Affine small) {
         for (Laid laid : plan.laid()) {
             PaperPiece paper = job.pieces().get(laid.shape());
-            Box box = Box.around(laid.corners().stream().map(small::apply).toList());
-            double size = Math.min(3, box.width() / 4);
+            List<Point> corners = laid.corners().stream().map(small::apply).toList();
+            Box box = Box.around(corners);
             Lettering face = Lettering.of(false);
+            double size = Math.min(3, Math.max(2.2, box.width() / 4));
             boolean upright = box.width() > face.width(paper.piece().name(), size) + 1;
-            double turn = upright ? 0 : -Math.PI / 2;
-            double letters = upright ? size : 2.6;
-            String name = face.fitted(paper.piece().name(), letters, upright ? box.width() : box.height() * 0.6);
-            double along = face.width(name, letters);
-            Point at = spot(box, upright ? along : letters, upright ? letters : along)
-                    .plus(upright ? new Point(0, letters * 0.35) : new Point(letters * 0.35, 0));
-            pencil.write(name, at, letters, Anchor.MIDDLE, turn, false, Tone.BLACK);
+            String name = face.fitted(paper.piece().name(), size, upright ? box.width() : box.height() * 0.6);
+            double along = face.width(name, size);
+            Box words = upright ? around(box.centre(), along, size) : around(box.centre(), size, along);
+            Point at = spot(corners, words);
+            // On paper of its own, so that the lines of the joins do not cross it out.
+            pencil.fill(around(at, words.width() + 0.8, words.height() + 0.6), Tone.PALE);
+            Point base = at.plus(upright ? new Point(0, size * 0.35) : new Point(size * 0.35, 0));
+            pencil.write(name, base, size, Anchor.MIDDLE, upright ? 0 : -Math.PI / 2, false, Tone.BLACK);
         }
     }
 
-    /** The middle of a place on the piece that is free of numbers and letters, if there is one. */
-    private Point spot(Box piece, double wide, double high) {
-        double x = piece.centre().x();
-        for (double part : SPOTS) {
-            double y = piece.minY() + piece.height() * part;
-            Box words = new Box(x - wide / 2, y - high / 2, x + wide / 2, y + high / 2);
-            if (taken.stream().noneMatch(words::overlaps)) {
-                return new Point(x, y);
+    /** The middle of a place on the piece for words: free of numbers, letters and borders, the nearer its middle the better. */
+    private Point spot(List<Point> corners, Box words) {
+        Box piece = Box.around(corners);
+        Outline outline = Outline.polygon(corners);
+        Point best = piece.centre();
+        double least = Double.POSITIVE_INFINITY;
+        for (double down = 0.06; down < 0.95; down += 0.02) {
+            for (double across = 0.1; across < 0.95; across += 0.05) {
+                Point at = new Point(piece.minX() + across * piece.width(), piece.minY() + down * piece.height());
+                Box box = around(at, words.width() + 1, words.height() + 1);
+                double cost = at.distance(piece.centre())
+                        + 1000 * taken.stream().filter(box::overlaps).count()
+                        + 100 * borders.stream().filter(box::overlaps).count()
+                        + (isOn(outline, box) ? 0 : 10_000);
+                if (cost < least) {
+                    least = cost;
+                    best = at;
+                }
             }
         }
-        return new Point(x, piece.minY() + piece.height() * SPOTS[0]);
+        return best;
+    }
+
+    private static boolean isOn(Outline piece, Box box) {
+        return Stream.of(
+                        new Point(box.minX(), box.minY()),
+                        new Point(box.maxX(), box.minY()),
+                        new Point(box.minX(), box.maxY()),
+                        new Point(box.maxX(), box.maxY()))
+                .allMatch(piece::contains);
+    }
+
+    private static Box around(Point middle, double wide, double high) {
+        return new Box(middle.x() - wide / 2, middle.y() - high / 2, middle.x() + wide / 2, middle.y() + high / 2);
     }
 
     private void sign(String letter, Point at, double size) {

@@ -1,6 +1,9 @@
 package easewright.print.sheet;
 
 import easewright.geom.Box;
+import easewright.geom.Point;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
@@ -83,6 +86,30 @@ record TileGrid(double pageWidth, double pageHeight, double margin, double overl
                 area.minY() + (tile.row() > 0 ? overlap : 0),
                 area.maxX(),
                 area.maxY());
+    }
+
+    /** Both borders of the strips of a box of the plane in which sheets lie over each other, as pairs of ends. */
+    List<Point[]> joins(Box box) {
+        List<Point[]> joins = new ArrayList<>();
+        for (double at : borders(box.minX(), box.maxX(), stepX())) {
+            joins.add(new Point[] {new Point(at, box.minY()), new Point(at, box.maxY())});
+        }
+        for (double at : borders(box.minY(), box.maxY(), stepY())) {
+            joins.add(new Point[] {new Point(box.minX(), at), new Point(box.maxX(), at)});
+        }
+        return joins;
+    }
+
+    private List<Double> borders(double from, double to, double step) {
+        List<Double> borders = new ArrayList<>();
+        for (double at = step; at < to; at += step) {
+            for (double border : new double[] {at, at + overlap}) {
+                if (border > from && border < to) {
+                    borders.add(border);
+                }
+            }
+        }
+        return borders;
     }
 
     /** The sheets on whose own part something of the shape lies, its box at x and y. */
