@@ -27,6 +27,9 @@ public final class LeafPainter {
     /** Writing smaller than this many pixels is left out: it would be grey dust. */
     private static final double SMALLEST = 2.5;
 
+    /** Letters are set so many times as large and drawn smaller: at their own size they would stand on whole pixels. */
+    private static final double FINER = 8;
+
     private static final Map<Boolean, String> FAMILIES = new ConcurrentHashMap<>();
 
     private final GraphicsContext gc;
@@ -112,7 +115,7 @@ public final class LeafPainter {
     private void write(Mark.Writing writing) {
         gc.save();
         gc.setFill(colour(writing.tone()));
-        gc.setFont(font(writing.bold(), writing.size() * scale));
+        gc.setFont(font(writing.bold(), writing.size() * scale * FINER));
         gc.setTextAlign(
                 switch (writing.anchor()) {
                     case START -> TextAlignment.LEFT;
@@ -121,6 +124,7 @@ public final class LeafPainter {
                 });
         gc.translate(x(writing.at().x()), y(writing.at().y()));
         gc.rotate(Math.toDegrees(writing.turn()));
+        gc.scale(1 / FINER, 1 / FINER);
         gc.fillText(writing.text(), 0, 0);
         gc.restore();
     }

@@ -7,6 +7,7 @@ import easewright.pattern.Piece;
 import easewright.print.Use;
 import easewright.text.LengthUnit;
 import easewright.text.Words;
+import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
@@ -31,6 +32,8 @@ final class PrintOptions extends VBox {
     private final VBox report = new VBox(8);
     private final Node margin;
     private final Node overlap;
+    private final ChoiceBox<Surface> surface;
+    private final ChoiceBox<Surface> reportOn;
     private PaperChoice choice;
 
     /** @param chosen told whenever something else is chosen */
@@ -41,17 +44,23 @@ final class PrintOptions extends VBox {
         this.chosen = chosen;
         choice = PaperChoice.first(desk.unit() == LengthUnit.INCH);
         getStyleClass().add("print-options");
+        surface = papers("surface", List.of(Surface.values()), PaperChoice::withSurface);
+        reportOn = papers("report-paper", PaperChoice.SHEETS, PaperChoice::withReportOn);
         margin = length("margin", choice.margin(), (c, mm) -> c.withMargin(mm));
         overlap = length("overlap", choice.overlap(), (c, mm) -> c.withOverlap(mm));
-        print.getChildren()
-                .setAll(title("editor.print.paper"), surface(), margin, overlap, title("editor.print.pieces"));
+        print.getChildren().setAll(title("editor.print.paper"), surface, margin, overlap, title("editor.print.pieces"));
         desk.pattern().pieces().forEach(p -> print.getChildren().add(piece(p)));
         CheckBox oneWay = new CheckBox(words.of("editor.print.one-way"));
         oneWay.setId("print-one-way");
         Hints.on(oneWay, words.of("editor.print.one-way.hint"));
         oneWay.setOnAction(e -> choose(c -> c.withCloth(c.clothWidth(), oneWay.isSelected())));
         report.getChildren()
-                .setAll(length("cloth", choice.clothWidth(), (c, mm) -> c.withCloth(mm, c.oneWay())), oneWay);
+                .setAll(
+                        title("editor.print.paper"),
+                        reportOn,
+                        title("editor.print.layout"),
+                        length("cloth", choice.clothWidth(), (c, mm) -> c.withCloth(mm, c.oneWay())),
+                        oneWay);
         Label why = new Label(words.of("editor.print.garment.why"));
         why.getStyleClass().add("quiet");
         why.setWrapText(true);
@@ -89,6 +98,8 @@ final class PrintOptions extends VBox {
         Parts.present(report, choice.report());
         Parts.present(margin, choice.onPaper());
         Parts.present(overlap, choice.joined());
+        surface.setValue(choice.surface());
+        reportOn.setValue(choice.reportOn());
     }
 
     private Label title(String key) {
@@ -116,15 +127,15 @@ final class PrintOptions extends VBox {
         return button;
     }
 
-    private Node surface() {
+    private ChoiceBox<Surface> papers(String name, List<Surface> offered, PaperStep step) {
         ChoiceBox<Surface> box = new ChoiceBox<>();
-        box.setId("print-surface");
+        box.setId("print-" + name);
         box.setMaxWidth(Double.MAX_VALUE);
-        box.getItems().setAll(Surface.values());
+        box.getItems().setAll(offered);
         box.setConverter(new StringConverter<>() {
             @Override
-            public String toString(Surface surface) {
-                return surface == null ? "" : words.of("editor.print.surface." + key(surface));
+            public String toString(Surface paper) {
+                return paper == null ? "" : words.of("editor.print." + name + "." + key(paper));
             }
 
             @Override
@@ -132,10 +143,9 @@ final class PrintOptions extends VBox {
                 return box.getValue();
             }
         });
-        box.setValue(choice.surface());
-        Hints.on(box, words.of("editor.print.surface.hint"));
-        Heard.name(box, words.of("editor.print.surface.hint"));
-        box.valueProperty().addListener((o, was, is) -> choose(c -> c.withSurface(is)));
+        Hints.on(box, words.of("editor.print." + name + ".hint"));
+        Heard.name(box, words.of("editor.print." + name + ".hint"));
+        box.setOnAction(e -> choose(c -> step.with(c, box.getValue())));
         return box;
     }
 
@@ -173,6 +183,11 @@ final class PrintOptions extends VBox {
 
     private static String key(Enum<?> constant) {
         return constant.name().toLowerCase(Locale.ROOT);
+    }
+
+    /** Sets a paper of the choice. */
+    private interface PaperStep {
+        PaperChoice with(PaperChoice choice, Surface paper);
     }
 
     /** Sets a length of the choice. */

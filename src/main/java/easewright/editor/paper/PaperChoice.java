@@ -19,6 +19,7 @@ import java.util.TreeSet;
  * @param overlap    how far joined sheets lie over each other, mm
  * @param without    ids of the pieces that are not wanted
  * @param uses       what the garment is said to be
+ * @param reportOn   what a report is printed on, A4 or Letter
  * @param clothWidth usable width of the cloth, mm
  * @param oneWay     all pieces lie the same way up on the cloth
  */
@@ -29,6 +30,7 @@ public record PaperChoice(
         double overlap,
         Set<String> without,
         Set<Use> uses,
+        Surface reportOn,
         double clothWidth,
         boolean oneWay) {
     /** What pieces can be printed on, in the order offered. */
@@ -40,6 +42,9 @@ public record PaperChoice(
         ROLL,
         PROJECTOR
     }
+
+    /** What every printer takes, for reports and for pieces on sheets that are joined. */
+    public static final List<Surface> SHEETS = List.of(Surface.A4, Surface.LETTER);
 
     private static final double INCH = 25.4;
 
@@ -54,28 +59,38 @@ public record PaperChoice(
     }
 
     private static PaperChoice first(Surface surface, double margin, double overlap, double clothWidth) {
-        return new PaperChoice(false, surface, margin, overlap, Set.of(), Set.of(), clothWidth, false);
+        return new PaperChoice(false, surface, margin, overlap, Set.of(), Set.of(), surface, clothWidth, false);
     }
 
     public PaperChoice {
         without = Set.copyOf(without);
         uses = Set.copyOf(uses);
+        if (!SHEETS.contains(reportOn)) {
+            throw new IllegalArgumentException("No report on " + reportOn);
+        }
     }
 
     public PaperChoice withReport(boolean wanted) {
-        return new PaperChoice(wanted, surface, margin, overlap, without, uses, clothWidth, oneWay);
+        return new PaperChoice(wanted, surface, margin, overlap, without, uses, reportOn, clothWidth, oneWay);
     }
 
+    /** Who joins sheets of one paper has it in the printer for a report too. */
     public PaperChoice withSurface(Surface chosen) {
-        return new PaperChoice(report, chosen, margin, overlap, without, uses, clothWidth, oneWay);
+        Surface sheet = SHEETS.contains(chosen) ? chosen : reportOn;
+        return new PaperChoice(report, chosen, margin, overlap, without, uses, sheet, clothWidth, oneWay);
+    }
+
+    /** @throws IllegalArgumentException if it is none of {@link #SHEETS} */
+    public PaperChoice withReportOn(Surface sheet) {
+        return new PaperChoice(report, surface, margin, overlap, without, uses, sheet, clothWidth, oneWay);
     }
 
     public PaperChoice withMargin(double mm) {
-        return new PaperChoice(report, surface, mm, overlap, without, uses, clothWidth, oneWay);
+        return new PaperChoice(report, surface, mm, overlap, without, uses, reportOn, clothWidth, oneWay);
     }
 
     public PaperChoice withOverlap(double mm) {
-        return new PaperChoice(report, surface, margin, mm, without, uses, clothWidth, oneWay);
+        return new PaperChoice(report, surface, margin, mm, without, uses, reportOn, clothWidth, oneWay);
     }
 
     public PaperChoice withPiece(String id, boolean wanted) {
@@ -85,7 +100,7 @@ public record PaperChoice(
         } else {
             others.add(id);
         }
-        return new PaperChoice(report, surface, margin, overlap, others, uses, clothWidth, oneWay);
+        return new PaperChoice(report, surface, margin, overlap, others, uses, reportOn, clothWidth, oneWay);
     }
 
     public PaperChoice withUse(Use use, boolean is) {
@@ -96,16 +111,16 @@ public record PaperChoice(
         } else {
             others.remove(use);
         }
-        return new PaperChoice(report, surface, margin, overlap, without, others, clothWidth, oneWay);
+        return new PaperChoice(report, surface, margin, overlap, without, others, reportOn, clothWidth, oneWay);
     }
 
     public PaperChoice withCloth(double widthMm, boolean sameWay) {
-        return new PaperChoice(report, surface, margin, overlap, without, uses, widthMm, sameWay);
+        return new PaperChoice(report, surface, margin, overlap, without, uses, reportOn, widthMm, sameWay);
     }
 
     /** Whether sheets are joined, so that an overlap counts. */
     public boolean joined() {
-        return surface == Surface.A4 || surface == Surface.LETTER;
+        return SHEETS.contains(surface);
     }
 
     /** Whether a printer's margin counts. */
@@ -125,8 +140,6 @@ public record PaperChoice(
     }
 
     ReportOrder reportOrder(String name, LocalDate date) {
-        return ReportOrder.of(name, date)
-                .onCloth(clothWidth, oneWay)
-                .on(surface == Surface.LETTER ? Paper.LETTER : Paper.A4);
+        return ReportOrder.of(name, date).onCloth(clothWidth, oneWay).on(Paper.valueOf(reportOn.name()));
     }
 }

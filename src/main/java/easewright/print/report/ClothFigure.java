@@ -54,7 +54,7 @@ final class ClothFigure {
         pencil.line(cloth.minX(), y, cloth.maxX(), y, Pen.MEASURE);
         pencil.arrowHead(new Point(cloth.maxX(), y), new Point(1, 0), 1.8, Tone.DARK)
                 .arrowHead(new Point(cloth.minX(), y), new Point(-1, 0), 1.8, Tone.DARK);
-        String length = words.coarse(plan.length());
+        String length = words.coarse(ClothNeeded.sold(plan.length()));
         pencil.write(length, new Point(cloth.centre().x(), y + 3.4), 2.8, Anchor.MIDDLE, 0, false, Tone.DARK);
         List<String> names =
                 plan.pieces().stream().map(OnCloth::name).distinct().toList();

@@ -76,6 +76,11 @@ final class ClothNeeded {
     /** Rounded up, with what the wash will take. */
     private static double needed(ClothPlan plan, OptionalDouble shrinkage) {
         double share = 1 - Math.min(50, Math.max(0, shrinkage.orElse(0))) / 100;
-        return Math.ceil(plan.length() / share / STEP - 1e-9) * STEP;
+        return sold(plan.length() / share);
+    }
+
+    /** The length that has to be bought, mm. */
+    static double sold(double length) {
+        return Math.ceil(length / STEP - 1e-9) * STEP;
     }
 }

@@ -2,11 +2,11 @@ package easewright.print.report;
 
 import easewright.ease.EaseLine;
 import easewright.ease.Minimum;
-import easewright.geom.Affine;
 import easewright.geom.Box;
 import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.print.EaseText;
+import easewright.print.ink.Lettering;
 import easewright.print.ink.Mark.Anchor;
 import easewright.print.ink.Pen;
 import easewright.print.ink.Pencil;
@@ -130,9 +130,11 @@ final class LevelCard {
                     new Point(x - 1.5, foot));
             pencil.fill(Outline.polygon(diamond), Tone.BLACK);
             boolean near = least(now).isPresent() && nearWish(now, least(now).getAsDouble());
-            Point place = near ? new Point(x + 2.4, foot + 0.9) : new Point(x, foot + 4.2);
-            pencil.write(
-                    words.of("report.card.wish"), place, 2.4, near ? Anchor.START : Anchor.MIDDLE, 0, false, Tone.DARK);
+            // Beside its sign on the side away from the line of the least.
+            boolean toLeft = near && at(least(now).getAsDouble()) > x;
+            Point place = near ? new Point(toLeft ? x - 2.4 : x + 2.4, foot + 0.9) : new Point(x, foot + 4.2);
+            Anchor anchor = near ? toLeft ? Anchor.END : Anchor.START : Anchor.MIDDLE;
+            pencil.write(words.of("report.card.wish"), place, 2.4, anchor, 0, false, Tone.DARK);
         });
     }
 
@@ -159,13 +161,18 @@ final class LevelCard {
     /** What the marks of a card mean, as a small picture of each. */
     static Figure key(Words words) {
         Pencil pencil = new Pencil();
-        Affine at = Affine.translation(0, 0);
-        pencil.fill(Pencil.circle(new Point(3, 3), 2).transformed(at), Tone.LIGHT);
-        pencil.write(words.of("report.key.body"), 7, 4, 2.8, Tone.DARK);
-        pencil.around(Pencil.circle(new Point(33, 3), 2.4), Pen.EDGE);
-        pencil.write(words.of("report.key.garment"), 37, 4, 2.8, Tone.DARK);
-        pencil.around(Pencil.circle(new Point(75, 3), 2.4), Pen.GHOST);
-        pencil.write(words.of("report.key.before"), 79, 4, 2.8, Tone.DARK);
+        pencil.fill(Pencil.circle(new Point(3, 3), 2), Tone.LIGHT);
+        double x = said(pencil, words.of("report.key.body"), 7);
+        pencil.around(Pencil.circle(new Point(x, 3), 2.4), Pen.EDGE);
+        x = said(pencil, words.of("report.key.garment"), x + 4);
+        pencil.around(Pencil.circle(new Point(x, 3), 2.4), Pen.GHOST);
+        said(pencil, words.of("report.key.before"), x + 4);
         return new Figure(pencil.picture(), WIDTH, 6, "", words.of("report.key.words"));
+    }
+
+    /** Writes what a sign means; gives where the next one stands. */
+    private static double said(Pencil pencil, String text, double x) {
+        pencil.write(text, x, 4, 2.8, Tone.DARK);
+        return x + Lettering.of(false).width(text, 2.8) + 10;
     }
 }

@@ -27,6 +27,9 @@ public final class PdfReport {
     private static final double TEXT = 3.4;
     private static final double QUIET = 2.9;
     private static final double LEADING = 1.42;
+    /** A figure that takes more than this part of the column is as wide as the column. */
+    private static final double FULL = 0.95;
+
     private static final double GAP = 6;
 
     private final ReportContent content;
@@ -236,10 +239,15 @@ public final class PdfReport {
         row(row);
     }
 
+    /** No larger than drawn, but one as wide as the column fills it on either paper. */
+    private double scale(Figure figure) {
+        return figure.width() > FULL * width ? width / figure.width() : 1;
+    }
+
     private void row(List<Figure> figures) {
         double height = 0;
         for (Figure figure : figures) {
-            double scale = Math.min(1, width / figure.width());
+            double scale = scale(figure);
             height =
                     Math.max(height, figure.height() * scale + (figure.caption().isEmpty() ? 0 : 5));
         }
@@ -247,7 +255,7 @@ public final class PdfReport {
         y += 2;
         double x = MARGIN;
         for (Figure figure : figures) {
-            double scale = Math.min(1, width / figure.width());
+            double scale = scale(figure);
             double top =
                     y + height - figure.height() * scale - (figure.caption().isEmpty() ? 0 : 5);
             Affine place = Affine.translation(x, top).after(Affine.scaling(scale, scale));

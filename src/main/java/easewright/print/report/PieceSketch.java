@@ -22,6 +22,7 @@ import easewright.text.Words;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** A changed piece over its old self, small, with its widths at the levels. */
 final class PieceSketch {
@@ -30,6 +31,10 @@ final class PieceSketch {
     private static final double BORDER = 5;
     /** Size of the writing, smaller where a width is too short for it, mm. */
     private static final double LETTERS = 2.7;
+    /** How far from the middle of its line a width may stand, as parts of what there is. */
+    private static final List<Double> ASIDE = List.of(0.0, -0.25, 0.25, -0.5, 0.5, -0.75, 0.75, -1.0, 1.0);
+    /** In which a line is looked at. */
+    private static final int STEPS = 200;
 
     private final Reading before;
     private final Reading after;
@@ -75,13 +80,16 @@ final class PieceSketch {
             pencil.arrowHead(to, to.minus(from), 2, Tone.DARK).arrowHead(from, from.minus(to), 2, Tone.DARK);
         });
         StringBuilder said = new StringBuilder(now.name());
-        after.measures().piece(now.id()).ifPresent(m -> levels(pencil, m, small, said));
+        List<Line> grain = now.grain().map(g -> new Line(small.apply(g.from()), small.apply(g.to()))).stream()
+                .toList();
+        after.measures().piece(now.id()).ifPresent(m -> levels(pencil, m, small, grain, said));
         String caption =
                 words.of("report.sketch", Map.of("piece", now.name(), "scale", Math.max(2, Math.round(1 / scale))));
         return Optional.of(new Figure(pencil.picture(), Math.max(width, 60), height, caption, said.toString()));
     }
 
-    private void levels(Pencil pencil, PieceMeasures measures, Affine small, StringBuilder said) {
+    /** @param lines that words should leave to be seen */
+    private void levels(Pencil pencil, PieceMeasures measures, Affine small, List<Line> lines, StringBuilder said) {
         for (LevelWidth width : measures.levels()) {
             if (width.spans().isEmpty() || width.count() == 0) {
                 continue;
@@ -96,21 +104,44 @@ final class PieceSketch {
                     .orElseGet(() ->
                             words.of("report.sketch.level", Map.of("level", width.level(), "width", width.net())));
             said.append("; ").append(text);
-            dimension(pencil, new Line(small.apply(span.from()), small.apply(span.to())), text);
+            dimension(pencil, new Line(small.apply(span.from()), small.apply(span.to())), text, lines);
         }
     }
 
     /** A thin line from end to end with arrow heads, and its length above it. */
-    private static void dimension(Pencil pencil, Line line, String text) {
+    private static void dimension(Pencil pencil, Line line, String text, List<Line> others) {
         Line right = line.start().x() <= line.end().x() ? line : (Line) line.reversed();
         Point along = right.end().minus(right.start()).unit();
         pencil.run(List.of(right), Pen.MEASURE);
         pencil.arrowHead(right.end(), along, 1.8, Tone.DARK).arrowHead(right.start(), along.times(-1), 1.8, Tone.DARK);
-        Point middle = right.start()
-                .towards(right.end(), 0.5)
-                .plus(along.quarterTurned().times(-1.2));
-        double wide = Lettering.of(false).width(text, LETTERS);
-        double size = LETTERS * Math.max(0.7, Math.min(1, (right.length() - 2) / wide));
-        pencil.write(text, middle, size, Anchor.MIDDLE, Math.atan2(along.y(), along.x()), false, Tone.BLACK);
+        Lettering face = Lettering.of(false);
+        double size = LETTERS * Math.max(0.7, Math.min(1, (right.length() - 2) / face.width(text, LETTERS)));
+        double wide = face.width(text, size);
+        Point up = along.quarterTurned().times(-1);
+        double middle = right.length() / 2;
+        double reach = Math.max(0, (right.length() - wide) / 2 - 1);
+        Optional<Double> clear = ASIDE.stream()
+                .map(part -> middle + part * reach)
+                .filter(at -> others.stream().noneMatch(o -> crosses(o, right.start(), along, up, at, wide, size)))
+                .findFirst();
+        Point at = right.start().plus(along.times(clear.orElse(middle)));
+        if (clear.isEmpty()) {
+            // On paper of its own, as a line has to pass below it.
+            Point half = along.times(wide / 2 + 0.3);
+            Point low = at.plus(up.times(0.7));
+            Point high = at.plus(up.times(1.2 + size));
+            pencil.fill(
+                    Outline.polygon(List.of(low.minus(half), low.plus(half), high.plus(half), high.minus(half))),
+                    Tone.PALE);
+        }
+        pencil.write(
+                text, at.plus(up.times(1.2)), size, Anchor.MIDDLE, Math.atan2(along.y(), along.x()), false, Tone.BLACK);
+    }
+
+    /** Whether a line passes through words above another. */
+    private static boolean crosses(Line line, Point start, Point along, Point up, double at, double wide, double size) {
+        return IntStream.rangeClosed(0, STEPS)
+                .mapToObj(i -> line.at((double) i / STEPS).minus(start))
+                .anyMatch(p -> Math.abs(p.dot(along) - at) < wide / 2 + 0.8 && p.dot(up) > 0 && p.dot(up) < size + 1.5);
     }
 }

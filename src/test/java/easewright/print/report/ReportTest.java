@@ -29,12 +29,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.regex.Matcher;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.xml.sax.InputSource;
 
@@ -80,6 +82,22 @@ class ReportTest {
 
     private static String plain(String text) {
         return text.replaceAll("[\\s\u00a0]+", " ");
+    }
+
+    /** Who buys cloth reads one length, in the sentence and below both layouts. */
+    @ParameterizedTest
+    @EnumSource(LengthUnit.class)
+    void theClothIsAsLongInThePictureAsInWords(LengthUnit unit) {
+        ReportContent content =
+                content(wider(sample("trousers"), 24), Words.english(unit), ReportOrder.of("Trousers", DAY));
+        String html = plain(HtmlReport.of(content).replaceAll("(?s)<style>.*</style>|<[^>]*>", " "));
+        Matcher need = java.util.regex.Pattern.compile("([\\d. /]+(?:in|cm|mm)) of cloth")
+                .matcher(html);
+        assertThat(need.find()).isTrue();
+        String length = need.group(1).strip();
+        assertThat(html.split(java.util.regex.Pattern.quote(length), -1))
+                .as(length)
+                .hasSizeGreaterThanOrEqualTo(4);
     }
 
     /** Both ways of setting it say the same. */
