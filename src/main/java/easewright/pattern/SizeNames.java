@@ -13,10 +13,28 @@ import java.util.regex.Pattern;
  * where some name comes in two sizes or more, so that "Pocket 2" beside "Front" is no size.
  */
 public final class SizeNames {
-    private static final String SIZE = "(?<size>(?:(?:EU|UK|US|DE|FR|IT)\\s?)?\\d{1,3}|[2-6]?X{0,3}[SL]|M)";
+    private static final String ONE = "(?:(?:EU|UK|US|DE|FR|IT)\\s?)?(?:\\d{1,3}|[2-6]?X{0,3}[SL]|M)";
+    private static final String SIZE = "(?<size>" + ONE + ")";
     private static final Pattern ENDING =
             Pattern.compile("(?<stem>.*?\\S)[\\s,:\u2013-]+(?:size\\s*)?" + SIZE, Pattern.CASE_INSENSITIVE);
     private static final Pattern ALONE = Pattern.compile("(?:size[\\s,:\u2013-]*)?" + SIZE, Pattern.CASE_INSENSITIVE);
+
+    /** Two sizes or more, as a nest says which are in it: "10-12-14", "sizes S to XL", "38/40". */
+    private static final String RUN = "\\(?\\s*(?:sizes?[\\s:]*)?" + ONE
+            + "(?:(?:\\s*[-\u2010-\u2015/,;&+|]\\s*|\\s+(?:to|and)\\s+)" + ONE + ")+\\s*\\)?";
+
+    private static final Pattern RUN_ALONE = Pattern.compile(RUN, Pattern.CASE_INSENSITIVE);
+    private static final Pattern RUN_LAST =
+            Pattern.compile("(?<stem>.*?[^\\s,:;\u2013-])[\\s,:;\u2013-]+" + RUN, Pattern.CASE_INSENSITIVE);
+    private static final Pattern RUN_FIRST =
+            Pattern.compile(RUN + "[\\s,:;\u2013-]+(?<stem>[^\\s,:;\u2013-].*)", Pattern.CASE_INSENSITIVE);
+
+    /** One number below ten in a row of such numbers more likely counts something else, as in "1/2" or "1-2-3". */
+    private static final Pattern SURELY_SIZES =
+            Pattern.compile(".*(\\d{2}|\\bsizes?\\b|\\b(\\d?X{0,3}[SL]|M)\\b).*", Pattern.CASE_INSENSITIVE);
+
+    /** Longer ones are no names, characters. */
+    private static final int LONGEST = 120;
 
     private SizeNames() {}
 
@@ -45,6 +63,32 @@ public final class SizeNames {
             }
         }
         return sizes.size() > 1 ? sizes : in(names);
+    }
+
+    /** Whether a text is nothing but a run of sizes. */
+    public static boolean isRun(String text) {
+        return text.length() <= LONGEST
+                && RUN_ALONE.matcher(text.strip()).matches()
+                && SURELY_SIZES.matcher(text).matches();
+    }
+
+    /**
+     * A name without the run of sizes at its end or its beginning, which says what the whole nest holds and not what the
+     * piece is; the name itself where there is none.
+     */
+    public static String withoutRun(String name) {
+        List<Pattern> forms = name.length() > LONGEST || isRun(name) ? List.of() : List.of(RUN_LAST, RUN_FIRST);
+        for (Pattern form : forms) {
+            Matcher run = form.matcher(name.strip());
+            if (run.matches()) {
+                String stem = run.group("stem");
+                String rest = name.strip().replace(stem, " ");
+                if (SURELY_SIZES.matcher(rest).matches()) {
+                    return stem.strip();
+                }
+            }
+        }
+        return name;
     }
 
     /** A name without a word at its end or its beginning, such as its size; the name itself if that is all it is. */

@@ -1,5 +1,6 @@
 package easewright.suggest;
 
+import easewright.pattern.SizeNames;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -71,8 +72,10 @@ final class Vocabulary {
 
     /** What of a line may be a piece's name: nothing if it says something else. */
     static String name(String line) {
-        String rest = CUT_CLAUSE.matcher(line).replaceFirst("").strip();
-        boolean other = SAYS_SOMETHING_ELSE.matcher(rest).matches()
+        String rest =
+                SizeNames.withoutRun(CUT_CLAUSE.matcher(line).replaceFirst("").strip());
+        boolean other = SizeNames.isRun(rest)
+                || SAYS_SOMETHING_ELSE.matcher(rest).matches()
                 || LevelWords.of(rest).isPresent();
         boolean letters = rest.codePoints().filter(Character::isLetter).count() >= 2;
         return other || !letters || rest.length() > 48 ? "" : calm(rest);

@@ -8,6 +8,7 @@ import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
 import easewright.pattern.Severity;
+import easewright.pattern.SizeNames;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -85,7 +86,7 @@ public record BarePattern(Pattern pattern, List<Finding> findings) {
         List<Piece> made = new ArrayList<>();
         for (Candidate piece : pieces) {
             made.add(Piece.bare(piece.id(), piece.area().outline()).toBuilder()
-                    .name(unique(piece.name(), names))
+                    .name(unique(SizeNames.withoutRun(piece.name()), names))
                     .riders(riders.get(piece))
                     .build());
         }

@@ -274,6 +274,9 @@ class OtherSheetsTest {
                 "centre front fold|''",
                 "hip line|''",
                 "5 cm|''",
+                "Skirt front 10-12-14, cut 1 on fold|Skirt front",
+                "Sizes S-M-L|''",
+                "S-M-L|''",
                 "Collar (cut 2)|Collar"
             })
     void namesInWords(String words, String name) {

@@ -72,6 +72,25 @@ class LayerChoiceTest {
                 .containsExactlyInAnyOrder("square", "front-s40");
     }
 
+    /** What the nest holds is no part of what the piece is called, in words or by its label. */
+    @Test
+    void theRunOfSizesIsNoPartOfTheName() throws Exception {
+        Bare bare = Bare.of(NEST.replace(">Front<", ">Front 36-38-40<"));
+        choose(bare, "s38");
+        assertThat(bare.marker
+                        .suggesting()
+                        .named()
+                        .piece("front-s38")
+                        .orElseThrow()
+                        .name())
+                .isEqualTo("Front");
+        Bare labelled = Bare.of(NEST.replace("id='front-s38'", "id='front-s38' inkscape:label='Back 36/38/40'")
+                .replace("<text", "<desc")
+                .replace("</text", "</desc"));
+        choose(labelled, "s38");
+        assertThat(labelled.piece("front-s38").name()).isEqualTo("Back");
+    }
+
     @Test
     void marksStayOnPiecesThatStayAndUndoBringsBackTheOthers() throws Exception {
         Bare bare = Bare.of(NEST);

@@ -1,0 +1,45 @@
+package easewright.pattern;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Runs of sizes, as a nest writes them on its pieces. */
+class SizeNamesTest {
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Skirt front 10-12-14|Skirt front",
+                "Skirt front, sizes 10 to 14|Skirt front",
+                "Front (S-M-L)|Front",
+                "Front S/M/L/XL|Front",
+                "Front: size 38, 40, 42|Front",
+                "Front - EU 38/40|Front",
+                "8-10-12 Sleeve|Sleeve",
+                "6-8-10 Sleeve|Sleeve",
+                "Front 12|Front 12",
+                "Front 1-2|Front 1-2",
+                "Panel 1/2|Panel 1/2",
+                "Pocket 2|Pocket 2",
+                "A-line skirt|A-line skirt",
+                "Size 10-12|Size 10-12",
+                "Front L/R|Front L/R",
+                "10-12|10-12"
+            })
+    void aNameWithoutItsRun(String name, String without) {
+        assertThat(SizeNames.withoutRun(name)).isEqualTo(without);
+    }
+
+    @Test
+    void aRunByItself() {
+        assertThat(SizeNames.isRun("S-M-L")).isTrue();
+        assertThat(SizeNames.isRun("sizes 8, 10 and 12")).isTrue();
+        assertThat(SizeNames.isRun("XS \u2013 XXL")).isTrue();
+        assertThat(SizeNames.isRun("Front S-M")).isFalse();
+        assertThat(SizeNames.isRun("1/2")).isFalse();
+        assertThat(SizeNames.isRun("12")).isFalse();
+    }
+}
