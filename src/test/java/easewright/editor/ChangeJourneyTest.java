@@ -243,4 +243,50 @@ class ChangeJourneyTest extends Journey {
             assertThat(robot.lookup("#sheet").query().localToScene(0, 0).getX()).isGreaterThan(at.getMaxX());
         }
     }
+
+    @Test
+    void whileAnAmountIsNotUnderstoodThereIsNothingToKeep(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        var before = desk().pattern();
+        write(robot, "#amount", "1 cm");
+        until(d -> d.shownTrial().isPresent());
+        write(robot, "#amount", "1/0");
+        assertThat(desk().trial()).isEmpty();
+        assertThat(robot.lookup("#keep").query().isDisabled()).isTrue();
+        assertThat(robot.lookup("#outcome").queryAs(Labeled.class).getText()).contains("nothing to keep");
+        assertThat(robot.lookup("#effect").query().isVisible()).isFalse();
+        robot.push(KeyCode.ENTER);
+        robot.clickOn("#table").push(KeyCode.ENTER);
+        assertThat(desk().pattern()).isSameAs(before);
+        robot.clickOn("#taper-straight");
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(robot.lookup("#keep").query().isDisabled())
+                .as("another setting does not bring it back")
+                .isTrue();
+        robot.clickOn("#amount").push(KeyCode.ESCAPE);
+        until(d -> d.shownTrial().isPresent());
+        assertThat(desk().wanted().orElseThrow().amount())
+                .as("what stood there")
+                .isEqualTo(10);
+        assertThat(robot.lookup("#keep").query().isDisabled()).isFalse();
+        write(robot, "#amount", "1/0");
+        robot.clickOn("#more");
+        until(d -> d.shownTrial().isPresent());
+        assertThat(robot.lookup("#amount").queryAs(TextField.class).getText())
+                .as("a step takes the place of what was not understood")
+                .isEqualTo(desk().words().signed(desk().wanted().orElseThrow().amount()));
+    }
+
+    @Test
+    void aStepGoesToTheNextRoundAmount(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        write(robot, "#amount", "4.1 cm");
+        robot.clickOn("#less");
+        assertThat(desk().wanted().orElseThrow().amount()).isEqualTo(40);
+        robot.clickOn("#less");
+        assertThat(desk().wanted().orElseThrow().amount()).isEqualTo(35);
+        write(robot, "#amount", "4.1 cm");
+        robot.clickOn("#more");
+        assertThat(desk().wanted().orElseThrow().amount()).isEqualTo(45);
+    }
 }

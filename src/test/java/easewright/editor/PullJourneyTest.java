@@ -49,11 +49,13 @@ class PullJourneyTest extends Journey {
                 null));
     }
 
-    /** The amount that the place on the screen stands for, in whole millimetres. */
+    /** The amount that the place on the screen stands for, to half a centimetre: one pixel is some millimetres. */
     private double amountAt(Point hold, double dx, double scale) {
         var holds = desk().holds();
         double outward = holds.get(0).outward().x();
-        return Math.round(dx / scale * outward * easewright.editor.model.Hold.sewn(holds));
+        int sewn = easewright.editor.model.Hold.sewn(holds);
+        assertThat(sewn / scale).isBetween(1.0, 5.0);
+        return Math.round(dx / scale * outward * sewn / 5) * 5;
     }
 
     @Test

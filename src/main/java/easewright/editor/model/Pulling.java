@@ -16,6 +16,9 @@ import java.util.OptionalDouble;
  * @param before  the amount wanted when the hand took hold, mm
  */
 public record Pulling(Point from, Point outward, int sewn, double before) {
+    /** As near to the wish as this the seam is drawn to it, pixels. */
+    private static final double NEAR = 3;
+
     public static Pulling begin(Hold hold, List<Hold> holds, Wanted wanted, Point at) {
         List<Hold> taking =
                 holds.stream().filter(h -> !wanted.leftOut().contains(h.edge())).toList();
@@ -27,14 +30,18 @@ public record Pulling(Point from, Point outward, int sewn, double before) {
         return before + hand.minus(from).dot(outward) * sewn;
     }
 
-    /** The amount drawn to the wish if near, or else rounded to what a tape shows: 1 mm, or 1/16 in. */
-    public double snapped(double amount, double near, LengthUnit unit, OptionalDouble wish) {
-        if (wish.isPresent() && Math.abs(amount - wish.getAsDouble()) <= near * sewn) {
+    /**
+     * The amount drawn to the wish if near, or else the nearest round one. From afar a hand that moves by one pixel
+     * changes the girth by millimetres; so the amounts are as round as the pixels are coarse, and none is passed over.
+     *
+     * @param pixel what one pixel is at the seam, mm
+     */
+    public double snapped(double amount, double pixel, LengthUnit unit, OptionalDouble wish) {
+        double perPixel = pixel * sewn;
+        if (wish.isPresent() && Math.abs(amount - wish.getAsDouble()) <= NEAR * perPixel) {
             return wish.getAsDouble();
         }
-        double step = unit == LengthUnit.INCH ? 25.4 / 16 : 1;
-        double rounded = Math.round(amount / step) * step;
-        return rounded == 0 ? 0 : rounded;
+        return RoundAmounts.nearest(amount, RoundAmounts.step(perPixel, unit));
     }
 
     /** What is missing to the wish at the level at work, before the trial; empty where it is met already. */

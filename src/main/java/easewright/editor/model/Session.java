@@ -108,6 +108,13 @@ public final class Session {
         change(d -> d.withWanted(Optional.of(wanted)));
     }
 
+    /** Tries no longer what is wanted, which goes on standing there: some of it is being written anew. */
+    public void untry() {
+        if (desk().trial().isPresent()) {
+            change(Desk::untried);
+        }
+    }
+
     /** Does what was tried; nothing if nothing was, or it was refused. */
     public void keep() {
         desk().shownTrial()

@@ -2,6 +2,7 @@ package easewright.editor.panel;
 
 import easewright.editor.model.Desk;
 import easewright.editor.model.Doubt;
+import easewright.editor.model.RoundAmounts;
 import easewright.editor.model.Session;
 import easewright.editor.model.Wanted;
 import easewright.pattern.Level;
@@ -30,6 +31,9 @@ final class AmountRow extends HBox {
     private final Button more = new Button("+");
     private final DoubtView doubt;
     private LengthUnit told;
+    /** The amount that was shown last, mm. */
+    private double stood;
+
     private boolean showing;
     /** A question is about to be asked about what stands in the field, which stays there. */
     private boolean asking;
@@ -123,11 +127,8 @@ final class AmountRow extends HBox {
     }
 
     private void step(int sign) {
-        double by = session.desk().unit() == LengthUnit.INCH ? 25.4 / 8 : 5;
-        changer.accept(w -> {
-            double next = w.amount() + sign * by;
-            return w.withAmount(Math.abs(next) < 1e-9 ? 0 : next);
-        });
+        double by = RoundAmounts.step(session.desk().unit());
+        changer.accept(w -> w.withAmount(RoundAmounts.next(w.amount(), by, sign > 0)));
     }
 
     void show(Desk desk) {
@@ -145,11 +146,17 @@ final class AmountRow extends HBox {
             doubt.show(Optional.empty(), desk.words());
             desk.wanted().ifPresent(w -> show(w, desk));
         }
+        stood = desk.wanted().map(Wanted::amount).orElse(0.0);
         showing = false;
     }
 
     private void show(Wanted wanted, Desk desk) {
-        amount.show(wanted.amount() == 0 ? "" : desk.words().signed(wanted.amount()), desk.unit());
+        String text = wanted.amount() == 0 ? "" : desk.words().signed(wanted.amount());
+        if (amount.isWrong() && wanted.amount() != stood) {
+            amount.showAnother(text, desk.unit());
+        } else {
+            amount.show(text, desk.unit());
+        }
     }
 
     private void words(Words words) {

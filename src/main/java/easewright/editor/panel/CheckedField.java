@@ -2,6 +2,8 @@ package easewright.editor.panel;
 
 import atlantafx.base.controls.CustomTextField;
 import javafx.css.PseudoClass;
+import javafx.event.Event;
+import javafx.event.EventType;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -13,6 +15,9 @@ import javafx.scene.input.KeyEvent;
  */
 abstract class CheckedField extends CustomTextField {
     private static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
+
+    /** What stands in a field was judged: it is found wrong, or is so no longer. */
+    static final EventType<Event> JUDGED = new EventType<>("EASEWRIGHT_FIELD_JUDGED");
 
     private final Label complaint;
     private String shown = "";
@@ -91,5 +96,6 @@ abstract class CheckedField extends CustomTextField {
         complaint.setText(words);
         Parts.present(complaint, !words.isEmpty());
         Hints.help(this, words);
+        fireEvent(new Event(JUDGED));
     }
 }

@@ -10,6 +10,7 @@ import easewright.text.LengthUnit;
 import easewright.text.Words;
 import java.util.List;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -65,11 +66,12 @@ public final class HerePanel extends VBox {
     public HerePanel(Session session, CuttingTable table, TrueBench bench, Runnable leader) {
         this.session = session;
         this.followUp = new FollowUpView(session, bench, leader);
-        this.form = new WayFormView(session);
+        this.form = new WayFormView(session, this::change);
         this.where = new WhereView(session);
         setId("here");
         getStyleClass().add("here");
         amount = new AmountRow(session, this::change, () -> refused(session.desk()));
+        addEventHandler(CheckedField.JUDGED, e -> judged());
         table.onAmount(amount::begin);
         setOnKeyPressed(e -> {
             if (e.getCode() == KeyCode.ESCAPE && where.isOpen()) {
@@ -176,7 +178,38 @@ public final class HerePanel extends VBox {
     private void change(UnaryOperator<Wanted> step) {
         if (!showing) {
             session.desk().wanted().ifPresent(w -> session.want(step.apply(w)));
+            if (isMisread()) {
+                session.untry();
+            }
         }
+    }
+
+    /** While something that stands here is not understood there is nothing to keep; then it is tried again. */
+    private void judged() {
+        if (showing) {
+            return;
+        }
+        if (isMisread()) {
+            session.untry();
+            show(session.desk());
+        } else if (isUntried(session.desk()) && fields().allMatch(f -> f.getText().equals(f.shown()))) {
+            change(w -> w);
+        }
+    }
+
+    private static boolean isUntried(Desk desk) {
+        return desk.trial().isEmpty()
+                && desk.wanted().filter(w -> w.amount() != 0).isPresent();
+    }
+
+    private Stream<CheckedField> fields() {
+        return lookupAll(".text-field").stream()
+                .filter(CheckedField.class::isInstance)
+                .map(CheckedField.class::cast);
+    }
+
+    private boolean isMisread() {
+        return fields().anyMatch(CheckedField::isWrong);
     }
 
     private void show(Desk desk) {
@@ -193,8 +226,9 @@ public final class HerePanel extends VBox {
             words(words);
         }
         way.show(desk, wanted);
-        outcome.setText(HereWords.outcome(desk));
-        outcome.pseudoClassStateChanged(INVITING, wanted.amount() == 0);
+        boolean misread = isMisread();
+        outcome.setText(misread ? words.of("editor.here.misread") : HereWords.outcome(desk));
+        outcome.pseudoClassStateChanged(INVITING, misread || wanted.amount() == 0);
         effect.show(Effect.of(desk), words);
         amount.heard(desk, outcome.getText());
         boolean small = folds && wanted.amount() == 0 && wanted.atSeams();
@@ -208,8 +242,8 @@ public final class HerePanel extends VBox {
         sides.show(wanted);
         Parts.present(sides, set && wanted.maySided());
         refused(desk);
-        Parts.present(outcome, !outcome.getText().isEmpty() && (wanted.amount() != 0 || !where.isOpen()));
-        keep.setDisable(desk.shownTrial().isEmpty());
+        Parts.present(outcome, !outcome.getText().isEmpty() && (misread || wanted.amount() != 0 || !where.isOpen()));
+        keep.setDisable(misread || desk.shownTrial().isEmpty());
         leave.setDisable(wanted.amount() == 0);
     }
 

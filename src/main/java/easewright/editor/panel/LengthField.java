@@ -110,6 +110,14 @@ final class LengthField extends CheckedField {
         hold(text);
     }
 
+    /** Shows a value that was not typed here: it takes the place of what was typed and not understood. */
+    void showAnother(String text, LengthUnit inUnit) {
+        unit = inUnit;
+        hold(text);
+        setText(text);
+        complain("");
+    }
+
     @Override
     void commit() {
         String text = getText().strip();

@@ -16,7 +16,7 @@ final class SeamPull {
     private Reach reach;
 
     /** Where the hand has come to. */
-    private record Reach(Point at, double near, boolean free) {}
+    private record Reach(Point at, double pixel, boolean free) {}
 
     SeamPull(Session session) {
         this.session = session;
@@ -32,11 +32,11 @@ final class SeamPull {
     }
 
     /**
-     * @param near within which the wish draws the seam to itself, mm at the seam
-     * @param free without any snapping
+     * @param pixel what one pixel is at the seam, mm
+     * @param free  without any snapping
      */
-    void to(Point at, double near, boolean free) {
-        reach = new Reach(at, near, free);
+    void to(Point at, double pixel, boolean free) {
+        reach = new Reach(at, pixel, free);
         follow.ask();
     }
 
@@ -45,7 +45,7 @@ final class SeamPull {
         Wanted wanted = desk.wanted().orElseThrow();
         double amount = pulling.amount(reach.at());
         if (!reach.free()) {
-            amount = pulling.snapped(amount, reach.near(), desk.unit(), Pulling.missing(desk));
+            amount = pulling.snapped(amount, reach.pixel(), desk.unit(), Pulling.missing(desk));
         }
         if (amount != wanted.amount()) {
             session.want(wanted.withAmount(amount));

@@ -107,7 +107,7 @@ final class TableMouse {
             return;
         }
         if (pull.isPulling()) {
-            pull.to(table.view().toTable(e.getX(), e.getY()), 3 / table.view().scale(), e.isAltDown());
+            pull.to(table.view().toTable(e.getX(), e.getY()), 1 / table.view().scale(), e.isAltDown());
         } else if (panFrom != null) {
             table.moveView(e.getX() - panFrom.x(), e.getY() - panFrom.y());
             panFrom = new Point(e.getX(), e.getY());

@@ -7,16 +7,23 @@ import easewright.editor.model.WayForm;
 import easewright.text.Words;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 
 /** The settings of a way, asked for in the form that its description makes. */
 final class WayFormView extends VBox {
     private final Session session;
+    private final Consumer<UnaryOperator<Wanted>> changer;
     private Optional<WayForm> shown = Optional.empty();
 
-    WayFormView(Session session) {
+    /**
+     * @param changer alters the wish
+     */
+    WayFormView(Session session, Consumer<UnaryOperator<Wanted>> changer) {
         this.session = session;
+        this.changer = changer;
         setId("way-form");
         getStyleClass().add("way-form");
         Parts.present(this, false);
@@ -27,6 +34,9 @@ final class WayFormView extends VBox {
         Parts.present(this, form.isPresent());
         if (form.isPresent() && !form.equals(shown)) {
             build(form.get(), desk.words());
+        }
+        if (form.isEmpty()) {
+            getChildren().clear();
         }
         shown = form;
     }
@@ -52,8 +62,6 @@ final class WayFormView extends VBox {
     }
 
     private void changed(String key, List<String> texts) {
-        session.desk()
-                .wanted()
-                .ifPresent(w -> session.want(w.withOther(w.other().map(o -> o.with(key, texts)))));
+        changer.accept(w -> w.withOther(w.other().map(o -> o.with(key, texts))));
     }
 }

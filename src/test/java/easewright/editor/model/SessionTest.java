@@ -17,9 +17,11 @@ import easewright.svg.disk.Fingerprint;
 import easewright.text.LengthUnit;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Random;
 import java.util.Set;
 import java.util.regex.Matcher;
 import org.junit.jupiter.api.BeforeEach;
@@ -179,10 +181,39 @@ class SessionTest {
         Pulling pulling = new Pulling(Point.ORIGIN, new Point(1, 0), 4, 0);
         assertThat(pulling.snapped(23.4, 1, LengthUnit.CM, OptionalDouble.of(24.5)))
                 .isEqualTo(24.5);
-        assertThat(pulling.snapped(33.4, 1, LengthUnit.CM, OptionalDouble.of(24.5)))
-                .isEqualTo(33);
-        assertThat(pulling.snapped(25, 1, LengthUnit.INCH, OptionalDouble.empty()))
+        assertThat(pulling.snapped(37.4, 1, LengthUnit.CM, OptionalDouble.of(24.5)))
+                .isEqualTo(35);
+        assertThat(pulling.snapped(37.4, 0.25, LengthUnit.CM, OptionalDouble.of(24.5)))
+                .as("from near")
+                .isEqualTo(37);
+        assertThat(pulling.snapped(24.6, 1, LengthUnit.INCH, OptionalDouble.empty()))
                 .isCloseTo(25.4, within(1e-9));
+    }
+
+    /** One pixel after the other, wherever the hand took hold, comes to every amount as round as the pixels allow. */
+    @Test
+    void aPullPassesOverNoRoundAmount() {
+        Random random = new Random(20260312);
+        for (int round = 0; round < 200; round++) {
+            LengthUnit unit = random.nextBoolean() ? LengthUnit.CM : LengthUnit.INCH;
+            int sewn = 1 + random.nextInt(4);
+            double scale = 0.3 + 3 * random.nextDouble();
+            double from = 400 * random.nextDouble();
+            Pulling pulling = new Pulling(new Point(from, 0), new Point(1, 0), sewn, 0);
+            Set<Long> come = new HashSet<>();
+            double step = unit == LengthUnit.CM ? 10 : 25.4 / 2;
+            for (int pixel = 0; pixel * sewn / scale < 100 + 2 * step; pixel++) {
+                double amount = pulling.amount(new Point(from + pixel / scale, 0));
+                double snapped = pulling.snapped(amount, 1 / scale, unit, OptionalDouble.empty());
+                assertThat(snapped).isCloseTo(amount, within(Math.max(step, 2 * sewn / scale)));
+                if (Math.abs(snapped / step - Math.rint(snapped / step)) < 1e-9) {
+                    come.add(Math.round(snapped / step));
+                }
+            }
+            if (sewn / scale <= step) {
+                assertThat(come).as("%s %s x %s", unit, sewn, scale).contains(0L, 1L, 2L, 3L, 4L, 5L, 6L, 7L);
+            }
+        }
     }
 
     @Test
