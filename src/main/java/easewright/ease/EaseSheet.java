@@ -94,7 +94,7 @@ public final class EaseSheet {
     /** What sources say of the cloth, where it is a knit whose stretch is known. */
     public Optional<StretchSaid> stretch() {
         return cloth.knit() && cloth.across().isPresent()
-                ? Optional.of(StretchSaid.of(cloth.across().getAsDouble(), tables))
+                ? Optional.of(StretchSaid.of(cloth.across().getAsDouble(), cloth.recovery(), tables))
                 : Optional.empty();
     }
 

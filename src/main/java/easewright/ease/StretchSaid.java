@@ -13,12 +13,17 @@ import java.util.OptionalDouble;
  * knits are made. They do not agree on the words, and a word of one is never taken for the same word of another.
  *
  * @param stretch    of the cloth across, percent
+ * @param recovery   how much of a stretch the cloth takes back when it is let go, percent, if it was tried
  * @param named      what each source that goes by stretch calls it
  * @param reductions of each source that gives some without saying for what stretch, in rising order
  * @param margin     the share of the stretch that a garment may use at rest
  */
 public record StretchSaid(
-        double stretch, List<Named> named, List<List<StretchClass>> reductions, Optional<StretchMargin> margin) {
+        double stretch,
+        OptionalDouble recovery,
+        List<Named> named,
+        List<List<StretchClass>> reductions,
+        Optional<StretchMargin> margin) {
     /** Percentages nearer than this are the same: half of the tenth to which they are shown. */
     private static final double SAME = 0.05;
 
@@ -47,7 +52,7 @@ public record StretchSaid(
         reductions = reductions.stream().map(List::copyOf).toList();
     }
 
-    static StretchSaid of(double stretch, EaseTables tables) {
+    static StretchSaid of(double stretch, OptionalDouble recovery, EaseTables tables) {
         List<Named> named = new ArrayList<>();
         List<List<StretchClass>> reductions = new ArrayList<>();
         Map<String, List<StretchClass>> bySource = new LinkedHashMap<>();
@@ -70,7 +75,7 @@ public record StretchSaid(
                 reductions.add(byWord);
             }
         }
-        return new StretchSaid(stretch, named, reductions, tables.margin());
+        return new StretchSaid(stretch, recovery, named, reductions, tables.margin());
     }
 
     /** Among classes in rising order of their stretch. */
@@ -105,6 +110,19 @@ public record StretchSaid(
     public OptionalDouble easeAtMargin(double bodyMm) {
         return margin.map(m -> OptionalDouble.of(bodyMm / (1 + stretch * m.atRestPercent() / 10000) - bodyMm))
                 .orElse(OptionalDouble.empty());
+    }
+
+    /**
+     * By how much a garment may stay wider than it was cut once it has been worn, mm, for what the body stretched it by
+     * and the cloth does not take back: 100 (L1 − L2)/(L1 − L0) is its recovery (docs/sources.md 5). It is at most so
+     * much, since the cloth was tried at its full stretch. Empty where the recovery is not known.
+     *
+     * @param easeMm of the new garment; one that is not smaller than the body is not stretched by it
+     */
+    public OptionalDouble staysWider(double easeMm) {
+        return recovery.isPresent()
+                ? OptionalDouble.of(Math.max(0, -easeMm) * (1 - recovery.getAsDouble() / 100))
+                : OptionalDouble.empty();
     }
 
     private static Optional<StretchClass> last(List<StretchClass> classes) {

@@ -15,8 +15,11 @@ import java.util.stream.Collectors;
 
 /** What sources say of a knit, in words. No word or figure stands without the mark of its source. */
 public final class StretchText {
-    /** Less than this is shown as none, percent. */
+    /** Less than this is shown as none, percent and mm alike. */
     private static final double SHOWN = 0.05;
+
+    /** A garment that stays wider by less than this is not seen to, mm. */
+    private static final double SEEN = 1;
 
     private final Words words;
     private final Marks marks;
@@ -80,12 +83,27 @@ public final class StretchText {
         values.put("needed.percent", needed);
         values.put("cloth.percent", said.stretch());
         lines.add(words.of(needed < SHOWN ? "ease.knit.unstretched" : "ease.knit.uses", values)
+                + stays(said, line.ease().orElse(0))
                 + limit(said, line.body().getAsDouble()));
         double smaller = -line.percent().orElse(0);
         if (smaller >= SHOWN) {
             said.reductions().forEach(classes -> lines.add(reduced(classes, smaller)));
         }
         return lines;
+    }
+
+    private String stays(StretchSaid said, double ease) {
+        OptionalDouble wider = said.staysWider(ease);
+        if (wider.isEmpty() || wider.getAsDouble() < SEEN) {
+            return "";
+        }
+        return words.of(
+                "ease.knit.stays",
+                Map.of(
+                        "stays",
+                        wider.getAsDouble(),
+                        "recovery.percent",
+                        said.recovery().orElseThrow()));
     }
 
     private String limit(StretchSaid said, double body) {

@@ -24,6 +24,9 @@ import java.util.Set;
  * to 12 mm, a waist eased into its band by up to 30 mm, half a bodice onto half a skirt by up to 15 mm.
  */
 final class Mates {
+    /** Sides nearer than this measure the same on any tape, mm: half of what is shown. */
+    private static final double ALIKE = 0.05;
+
     /** A difference smaller than this is no ease but drawing, mm. */
     private static final double DRAWING = 2.5;
 
@@ -128,9 +131,15 @@ final class Mates {
                 .flatMap(s -> s.edge().on(s.piece().outline()).segments().stream())
                 .toList();
         Map<String, String> meeting = new MeetingNotches(pattern, mate).names();
-        String code = ease == 0 ? "same-length" : "near-length";
+        double apart = Math.abs(one - two);
+        String code = apart < ALIKE ? "same-length" : ease == 0 ? "about-length" : "near-length";
         found.add(new MateSuggestion(
-                mate, shown, meeting, one, two, new Reason(code, Map.of("first", one, "second", two), sure)));
+                mate,
+                shown,
+                meeting,
+                one,
+                two,
+                new Reason(code, Map.of("first", one, "second", two, "apart", apart), sure)));
     }
 
     /** Every cap goes into the armholes that are together about as long. */

@@ -36,7 +36,7 @@ class KnitEaseTest {
                 .contains("[1] H. J. Armstrong")
                 .contains("between \"very stretchy\" (3\u00a0%) and \"super-stretch\" (5\u00a0%) [2]")
                 .contains("[2] K. Richardson")
-                .contains("ease of −17.4\u00a0cm");
+                .contains("less ease than −17.4\u00a0cm");
         assertThat(Run.of("ease", TOP, "--json").json().get("cloth_said").get(0).asText())
                 .contains("stretchy")
                 .contains("from memory");

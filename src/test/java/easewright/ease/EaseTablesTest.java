@@ -58,18 +58,22 @@ class EaseTablesTest {
         assertThat(words(tables, 49)).containsExactly("moderate");
         assertThat(words(tables, 10)).isEmpty();
         assertThat(words(tables, 300)).containsExactly("super-stretch or rib");
-        assertThat(StretchSaid.of(10, tables)
+        assertThat(StretchSaid.of(10, OptionalDouble.empty(), tables)
                         .named()
                         .get(0)
                         .next()
                         .orElseThrow()
                         .word())
                 .isEqualTo("stable");
-        assertThat(StretchSaid.of(300, tables).named().get(0).next()).isEmpty();
+        assertThat(StretchSaid.of(300, OptionalDouble.empty(), tables)
+                        .named()
+                        .get(0)
+                        .next())
+                .isEmpty();
     }
 
     private static List<String> words(EaseTables tables, double stretch) {
-        return StretchSaid.of(stretch, tables).named().stream()
+        return StretchSaid.of(stretch, OptionalDouble.empty(), tables).named().stream()
                 .flatMap(n -> n.is().stream().map(StretchClass::word))
                 .toList();
     }
@@ -77,8 +81,9 @@ class EaseTablesTest {
     /** Richardson's reductions, from memory: 0, 2, 3, 5 and 10 percent (docs/sources.md 1.3). */
     @Test
     void whereAGarmentLiesAmongReductions() {
-        List<StretchClass> classes =
-                StretchSaid.of(50, EaseTables.standard()).reductions().get(0);
+        List<StretchClass> classes = StretchSaid.of(50, OptionalDouble.empty(), EaseTables.standard())
+                .reductions()
+                .get(0);
         StretchSaid.Reduced between = StretchSaid.reduced(classes, 3.4);
         assertThat(between.asMuchAs().orElseThrow().word()).isEqualTo("very stretchy");
         assertThat(between.lessThan().orElseThrow().word()).isEqualTo("super-stretch");
@@ -90,10 +95,25 @@ class EaseTablesTest {
     /** Half of 50 % is 25 %: d = r/(1 - r) = 25 % at r = 20 % (docs/sources.md 1.3). */
     @Test
     void theEaseThatUsesTheMargin() {
-        assertThat(StretchSaid.of(50, EaseTables.standard()).easeAtMargin(900).orElseThrow())
+        assertThat(StretchSaid.of(50, OptionalDouble.empty(), EaseTables.standard())
+                        .easeAtMargin(900)
+                        .orElseThrow())
                 .isCloseTo(-180, within(1e-9));
-        assertThat(StretchSaid.of(0, EaseTables.standard()).easeAtMargin(900).orElseThrow())
+        assertThat(StretchSaid.of(0, OptionalDouble.empty(), EaseTables.standard())
+                        .easeAtMargin(900)
+                        .orElseThrow())
                 .isZero();
+    }
+
+    /** Smaller by 90 mm and taken back to 95 %: 4.5 mm may stay (recovery, docs/sources.md 5). */
+    @Test
+    void whatAClothDoesNotTakeBackStays() {
+        StretchSaid tried = StretchSaid.of(50, OptionalDouble.of(95), EaseTables.standard());
+        assertThat(tried.staysWider(-90).orElseThrow()).isCloseTo(4.5, within(1e-9));
+        assertThat(tried.staysWider(20).orElseThrow()).isZero();
+        assertThat(StretchSaid.of(50, OptionalDouble.empty(), EaseTables.standard())
+                        .staysWider(-90))
+                .isEmpty();
     }
 
     @Test

@@ -50,9 +50,11 @@ class ClothJourneyTest extends Journey {
     void stretchWashAndTheClassOfAKnit(FxRobot robot) throws Exception {
         openTheSkirt(robot);
         assertThat(seen(robot, "#cloth-stretched"))
-                .as("no woven is asked without need")
+                .as("nobody is asked before they look")
                 .isFalse();
+        robot.clickOn("#cloth-details");
         assertThat(seen(robot, "#cloth-washed")).isTrue();
+        assertThat(seen(robot, "#cloth-along")).isTrue();
         enter(robot, "#cloth-washed", "48 cm");
         assertThat(cloth().shrinkage().orElseThrow()).isCloseTo(4, within(1e-9));
         assertThat(cloth().knit()).isFalse();
@@ -64,9 +66,9 @@ class ClothJourneyTest extends Journey {
         assertThat(cloth().shrinkage()).isEmpty();
 
         enter(robot, "#body-hip", "110 cm");
-        assertThat(seen(robot, "#cloth-stretched"))
+        assertThat(robot.lookup("#cloth-now").queryAs(Label.class).getText())
                 .as("a woven that is too small")
-                .isTrue();
+                .startsWith("stretch not tested yet");
         enter(robot, "#cloth-stretched", "12 cm");
         assertThat(cloth().across().orElseThrow()).isCloseTo(20, within(1e-9));
         assertThat(cloth().knit()).as("a woven that stretches stays a woven").isFalse();
@@ -78,5 +80,33 @@ class ClothJourneyTest extends Journey {
                 .contains("is called \"stable\"")
                 .contains("Armstrong")
                 .contains("from memory");
+    }
+
+    /** Lengthwise, and how far it springs back: kept with the cloth, and shown as the lengths that were found. */
+    @Test
+    void stretchLengthwiseAndWhatSpringsBack(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        robot.interact(
+                () -> robot.lookup("#cloth-knit").queryAs(ToggleButton.class).fire());
+        assertThat(seen(robot, "#cloth-stretched"))
+                .as("a knit whose stretch is not known is asked for it")
+                .isTrue();
+        assertThat(robot.lookup("#cloth-rested").query().isDisabled())
+                .as("nothing springs back that was not stretched")
+                .isTrue();
+        enter(robot, "#cloth-stretched", "14 cm");
+        enter(robot, "#cloth-along", "12 cm");
+        enter(robot, "#cloth-rested", "10.2 cm");
+        assertThat(cloth().along().orElseThrow()).isCloseTo(20, within(1e-9));
+        assertThat(cloth().recovery().orElseThrow()).isCloseTo(95, within(1e-9));
+        enter(robot, "#cloth-rested", "15 cm");
+        assertThat(cloth().recovery().orElseThrow())
+                .as("longer than it was stretched")
+                .isCloseTo(95, within(1e-9));
+        assertThat(cloth().across().orElseThrow()).isCloseTo(40, within(1e-9));
+        assertThat(robot.lookup("#cloth-now").queryAs(Label.class).getText())
+                .contains("stretches 40\u00a0%", "20\u00a0% lengthwise", "springs back 95\u00a0%");
+        enter(robot, "#cloth-along", "");
+        assertThat(cloth().along()).isEmpty();
     }
 }

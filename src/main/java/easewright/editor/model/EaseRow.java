@@ -25,7 +25,8 @@ import java.util.concurrent.ConcurrentHashMap;
  *
  * @param body    empty where not known
  * @param name    of the level, with the limb where left and right have each their own
- * @param classes  each with its number and the mark of its source; empty where no table speaks of the level
+ * @param classes  each with the mark of its source; empty where no table speaks of the level
+ * @param called   the classes after the number that they are for; empty likewise
  * @param minimums likewise, the least ease for wearing
  * @param stretch  what the ease asks of a knit, a sentence each, likewise
  * @param sizes   how every size stands to the wish, where there is one and the pattern comes in several
@@ -40,6 +41,7 @@ public record EaseRow(
         String percent,
         String wish,
         List<String> classes,
+        String called,
         List<String> minimums,
         List<String> stretch,
         Standing standing,
@@ -80,6 +82,7 @@ public record EaseRow(
         List<Minimum> asked = line.minimums();
         List<Classed> classes = telling(line);
         Standing standing = standing(line, asked, classes);
+        List<String> classed = classes(classes, words, foot);
         return new EaseRow(
                 line.level(),
                 line.name(),
@@ -92,7 +95,8 @@ public record EaseRow(
                                 Map.of("ease.percent", line.percent().getAsDouble()))
                         : "",
                 length(line.wish(), words),
-                classes(line, classes, words, foot),
+                classed,
+                called(line, classed, words),
                 minimums(asked, words, certain, foot),
                 stretch.map(said -> sentences(new StretchText(words, foot::mark).level(said, line)))
                         .orElse(List.of()),
@@ -105,8 +109,34 @@ public record EaseRow(
 
     EaseRow withSizes(Optional<SizeWishes.Said> said) {
         return new EaseRow(
-                level, name, body, finished, ease, percent, wish, classes, minimums, stretch, standing, verdict,
+                level, name, body, finished, ease, percent, wish, classes, called, minimums, stretch, standing, verdict,
                 missing, scale, said);
+    }
+
+    /** All that sources say of the ease there is, and how every size stands to the wish: a line each. */
+    public List<String> told(Words words) {
+        List<String> told = new ArrayList<>();
+        if (standing != Standing.UNKNOWN) {
+            told.add(called);
+            if (!minimums.isEmpty()) {
+                String asked = String.join(words.of("editor.ease.between"), minimums);
+                told.add(words.of("editor.ease.minimums", Map.of("asked", asked)));
+            }
+            told.addAll(stretch);
+        }
+        told.add(sizes.map(SizeWishes.Said::words).orElse(""));
+        told.removeIf(String::isEmpty);
+        return told;
+    }
+
+    /** Of what sources say the one line that tells most: what they call the ease, or what it asks of a knit. */
+    public String brief() {
+        return called.isEmpty() && !stretch.isEmpty() ? stretch.get(0) : called;
+    }
+
+    /** Whether some sizes meet the one wish and some do not. */
+    public boolean sizesDiffer() {
+        return sizes.map(SizeWishes.Said::differ).orElse(false);
     }
 
     private static List<String> sentences(List<String> lines) {
@@ -125,10 +155,15 @@ public record EaseRow(
         if (isUnlikely(line)) {
             return Standing.UNLIKELY;
         }
-        boolean tight = !asked.isEmpty()
-                && asked.stream().allMatch(m -> m.isMissedBy(line.ease().getAsDouble()));
+        boolean tight = isTight(line, asked);
         boolean classed = classes.stream().anyMatch(c -> c.where() != Classed.Where.BELOW);
         return !tight ? Standing.NO_WISH : classed ? Standing.DISPUTED : Standing.TIGHT;
+    }
+
+    /** Whether the ease is less than every source asks for wearing. */
+    private static boolean isTight(EaseLine line, List<Minimum> asked) {
+        double ease = line.ease().orElse(0);
+        return !asked.isEmpty() && asked.stream().allMatch(m -> m.isMissedBy(ease));
     }
 
     private static double least(List<Minimum> asked) {
@@ -144,7 +179,7 @@ public record EaseRow(
     private static String verdict(Standing standing, EaseLine line, List<Minimum> asked, Words words) {
         return switch (standing) {
             case UNKNOWN -> words.of("editor.ease.unknown");
-            case MET -> words.of("editor.ease.met");
+            case MET -> words.of(isTight(line, asked) ? "editor.ease.met.tight" : "editor.ease.met");
             case NO_WISH -> words.of("editor.ease.no-wish");
             case TIGHT -> words.of("editor.ease.tight");
             case DISPUTED -> words.of("editor.ease.disputed", Map.of("least", least(asked)));
@@ -178,13 +213,20 @@ public record EaseRow(
         return kept;
     }
 
-    private static List<String> classes(EaseLine line, List<Classed> classes, Words words, EaseFoot foot) {
+    private static String called(EaseLine line, List<String> classed, Words words) {
+        return classed.isEmpty()
+                ? ""
+                : words.of(
+                        "editor.ease.called",
+                        Map.of("ease", line.ease().orElse(0), "classes", String.join(", ", classed)));
+    }
+
+    private static List<String> classes(List<Classed> classes, Words words, EaseFoot foot) {
         List<String> out = new ArrayList<>();
         for (Classed classed : classes) {
             Map<String, Object> values = new TreeMap<>();
             values.put("word", classed.word());
             values.put("lowest", classed.table().bands().get(0).word());
-            values.put("ease", line.ease().orElse(0));
             values.put("mark", foot.mark(classed.table()));
             out.add(words.of("editor.ease.class." + classed.where().name().toLowerCase(Locale.ROOT), values));
         }

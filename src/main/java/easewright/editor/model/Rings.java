@@ -34,14 +34,16 @@ public record Rings(List<Ring> rings) {
             if (line.body().isEmpty()) {
                 text = words.of("editor.rings.nobody", Map.of("level", name, "garment", line.finished()));
             } else {
+                double ease = line.finished() - line.body().getAsDouble();
                 text = words.of(
                         gap >= 0 ? "editor.rings.text" : "editor.rings.stretched",
                         Map.of(
                                 "level", name,
                                 "garment", line.finished(),
                                 "body", line.body().getAsDouble(),
+                                "ease", Math.abs(ease),
                                 "gap", Math.abs(gap),
-                                "stretched", line.body().getAsDouble() - line.finished()));
+                                "stretch.percent", line.stretchNeeded().orElse(0)));
             }
             rings.add(new Ring(name, body, garment, gap, text));
         }

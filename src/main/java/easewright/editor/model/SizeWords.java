@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What the change does beside what a larger (or smaller) size would have done, in words.
@@ -31,13 +32,14 @@ public record SizeWords(String intro, Optional<String> own, boolean larger, List
     }
 
     /**
-     * One measure; both changes are signed lengths, or "the same".
+     * One measure; both changes are signed figures in the unit of the column, or "the same".
      *
      * @param asked whether this is what shall change
      * @param here  by the change
      * @param size  by the other size
+     * @param said  all of it in a sentence, for those who do not see the columns
      */
-    public record Line(String name, boolean asked, String before, Cell here, Cell size) {}
+    public record Line(String name, boolean asked, String before, Cell here, Cell size, String said) {}
 
     /** One change. */
     public record Cell(String words, boolean same) {}
@@ -68,7 +70,7 @@ public record SizeWords(String intro, Optional<String> own, boolean larger, List
                             "girth", size.target(),
                             "size", size.own().orElse(""),
                             "by.percent", Math.abs(by) * 100));
-            return new SizeWords(intro, size.own(), by > 0, lines);
+            return new SizeWords(intro, size.own(), by > 0, aligned(lines));
         } catch (Refusal refusal) {
             return nothing(words.problem(refusal.code(), refusal.values()));
         }
@@ -89,16 +91,48 @@ public record SizeWords(String intro, Optional<String> own, boolean larger, List
 
     private static Line line(SizeUp.Line line, boolean asked, Words words) {
         String key = "editor.size." + line.kind().name().toLowerCase(java.util.Locale.ROOT);
-        return new Line(
-                words.of(key, Map.of("name", line.name())),
-                asked,
-                words.length(line.before()),
-                cell(line.local() - line.before(), words),
-                cell(line.whole() - line.before(), words));
+        String name = words.of(key, Map.of("name", line.name()));
+        double here = line.local() - line.before();
+        double size = line.whole() - line.before();
+        String said = words.of(
+                "editor.size.said",
+                Map.of("name", name, "before", line.before(), "here", said(here, words), "size", said(size, words)));
+        return new Line(name, asked, words.figure(line.before()), cell(here, words), cell(size, words), said);
     }
 
     private static Cell cell(double change, Words words) {
-        boolean same = Math.abs(change) < NONE;
-        return new Cell(same ? words.of("editor.size.same") : words.signed(change), same);
+        boolean same = isNone(change);
+        return new Cell(same ? words.of("editor.size.same") : words.signedFigure(change), same);
+    }
+
+    private static String said(double change, Words words) {
+        return isNone(change) ? words.of("editor.size.same") : words.signed(change);
+    }
+
+    private static boolean isNone(double change) {
+        return Math.abs(change) < NONE;
+    }
+
+    /** The lengths by themselves, and both columns of changes alike, since they are compared. */
+    private static List<Line> aligned(List<Line> lines) {
+        List<String> before = AlignedFigures.of(lines.stream().map(Line::before).toList());
+        List<String> changes = AlignedFigures.of(
+                Stream.concat(lines.stream().map(Line::here), lines.stream().map(Line::size))
+                        .map(Cell::words)
+                        .toList());
+        List<String> here = changes.subList(0, lines.size());
+        List<String> size = changes.subList(lines.size(), changes.size());
+        List<Line> aligned = new ArrayList<>();
+        for (int i = 0; i < lines.size(); i++) {
+            Line line = lines.get(i);
+            aligned.add(new Line(
+                    line.name(),
+                    line.asked(),
+                    before.get(i),
+                    new Cell(here.get(i), line.here().same()),
+                    new Cell(size.get(i), line.size().same()),
+                    line.said()));
+        }
+        return aligned;
     }
 }

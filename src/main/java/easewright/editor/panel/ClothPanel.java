@@ -1,6 +1,8 @@
 package easewright.editor.panel;
 
+import easewright.editor.model.ClothWords;
 import easewright.editor.model.Desk;
+import easewright.editor.model.RecoveryTest;
 import easewright.editor.model.Session;
 import easewright.editor.model.StretchTest;
 import easewright.editor.model.WashTest;
@@ -9,76 +11,69 @@ import easewright.print.EaseText;
 import easewright.text.Words;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.function.Consumer;
+import java.util.function.DoubleFunction;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
-/** The cloth: woven or knit, the stretch test by hand where it matters, and what the wash takes. */
+/**
+ * What the ease is judged by: the cloth and the garment. Two lines say it above the levels, where it is seen at any
+ * height of the window; what is tested, chosen and added by hand is folded away below them.
+ */
 final class ClothPanel extends VBox {
     private final Session session;
+    private final JudgedAs judged;
     private final Label title = new Label();
     private final ToggleButton woven = new ToggleButton();
     private final ToggleButton knit = new ToggleButton();
-    private final Question stretch = new Question("cloth-stretched", this::stretched);
-    private final Question wash = new Question("cloth-washed", this::washed);
+    private final ToggleButton details = new ToggleButton();
+    private final Label now = new Label();
+    private final VBox fold;
+    private final HandTest across = new HandTest("cloth-stretched", this::stretched);
+    private final HandTest along = new HandTest("cloth-along", this::stretchedAlong);
+    private final HandTest recovery = new HandTest("cloth-rested", this::rested);
+    private final HandTest wash = new HandTest("cloth-washed", this::washed);
     private final Label said = new Label();
 
-    /** A length that the user finds out by a test, and what comes of it. */
-    private static final class Question extends VBox {
-        private final Label asked = new Label();
-        private final Label result = new Label();
-        private final LengthField field;
-
-        Question(String id, Consumer<OptionalDouble> taker) {
-            super(2);
-            Label wrong = new Label();
-            field = new LengthField(wrong, taker);
-            field.setId(id);
-            field.setPrefWidth(80);
-            field.setMinWidth(USE_PREF_SIZE);
-            asked.setWrapText(true);
-            asked.setMaxWidth(Double.MAX_VALUE);
-            HBox.setHgrow(asked, Priority.ALWAYS);
-            result.getStyleClass().add("quiet");
-            result.setWrapText(true);
-            HBox row = new HBox(8, asked, field);
-            row.setAlignment(Pos.CENTER_LEFT);
-            getChildren().setAll(row, wrong, result);
-        }
-
-        void said(String text) {
-            result.setText(text);
-            Parts.present(result, !text.isEmpty());
-        }
-    }
-
-    ClothPanel(Session session) {
+    ClothPanel(Session session, JudgedAs judged, OwnTablesView tables) {
         this.session = session;
+        this.judged = judged;
         getStyleClass().add("cloth");
-        ToggleGroup kinds = new OneOf();
-        woven.setToggleGroup(kinds);
-        knit.setToggleGroup(kinds);
+        woven.setToggleGroup(new OneOf());
+        knit.setToggleGroup(woven.getToggleGroup());
         woven.setId("cloth-woven");
         knit.setId("cloth-knit");
+        details.setId("cloth-details");
+        now.setId("cloth-now");
         woven.getStyleClass().addAll("small", "chip");
         knit.getStyleClass().addAll("small", "chip");
+        details.getStyleClass().addAll("small", "chip");
+        details.setMinWidth(USE_PREF_SIZE);
         woven.setOnAction(e -> setKnit(false));
         knit.setOnAction(e -> setKnit(true));
+        details.setOnAction(e -> fold(details.isSelected()));
         title.getStyleClass().add("section-title");
+        now.getStyleClass().add("quiet");
         said.getStyleClass().add("quiet");
         said.setWrapText(true);
         said.setId("cloth-said");
-        HBox kind = new HBox(6, title, woven, knit);
+        HBox kind = new HBox(6, title, woven, knit, Parts.gap(), details);
         kind.setAlignment(Pos.CENTER_LEFT);
-        getChildren().setAll(kind, stretch, said, wash);
-        session.deskProperty().addListener((o, before, now) -> show(now));
+        fold = new VBox(8, judged, across, along, recovery, wash, said, tables);
+        fold.getStyleClass().add("cloth-fold");
+        fold(false);
+        getChildren().setAll(kind, now, fold);
+        session.deskProperty().addListener((o, before, is) -> show(is));
         show(session.desk());
+    }
+
+    private void fold(boolean open) {
+        details.setSelected(open);
+        Parts.present(fold, open);
     }
 
     private Cloth cloth() {
@@ -86,78 +81,81 @@ final class ClothPanel extends VBox {
     }
 
     private void setKnit(boolean isKnit) {
-        Cloth old = cloth();
-        session.setCloth(new Cloth(isKnit, old.across(), old.along(), old.recovery(), old.shrinkage()));
+        change(old -> new Cloth(isKnit, old.across(), old.along(), old.recovery(), old.shrinkage()));
+        if (isKnit && cloth().across().isEmpty()) {
+            fold(true);
+        }
     }
 
     private void stretched(OptionalDouble mm) {
-        Cloth old = cloth();
         double marked = StretchTest.marked(session.desk().unit());
-        OptionalDouble percent = mm.isEmpty() ? mm : found(StretchTest.percent(mm.getAsDouble(), marked));
-        session.setCloth(new Cloth(old.knit(), percent, old.along(), old.recovery(), old.shrinkage()));
+        OptionalDouble percent = found(mm, length -> StretchTest.percent(length, marked));
+        change(old -> new Cloth(old.knit(), percent, old.along(), old.recovery(), old.shrinkage()));
+    }
+
+    private void stretchedAlong(OptionalDouble mm) {
+        double marked = StretchTest.marked(session.desk().unit());
+        OptionalDouble percent = found(mm, length -> StretchTest.percent(length, marked));
+        change(old -> new Cloth(old.knit(), old.across(), percent, old.recovery(), old.shrinkage()));
+    }
+
+    private void rested(OptionalDouble mm) {
+        double marked = StretchTest.marked(session.desk().unit());
+        double stretch = cloth().across().orElse(0);
+        OptionalDouble percent = found(mm, length -> RecoveryTest.percent(length, stretch, marked));
+        change(old -> new Cloth(old.knit(), old.across(), old.along(), percent, old.shrinkage()));
     }
 
     private void washed(OptionalDouble mm) {
-        Cloth old = cloth();
         double marked = WashTest.marked(session.desk().unit());
-        OptionalDouble percent = mm.isEmpty() ? mm : found(WashTest.percent(mm.getAsDouble(), marked));
-        session.setCloth(new Cloth(old.knit(), old.across(), old.along(), old.recovery(), percent));
+        OptionalDouble percent = found(mm, length -> WashTest.percent(length, marked));
+        change(old -> new Cloth(old.knit(), old.across(), old.along(), old.recovery(), percent));
     }
 
-    private static OptionalDouble found(OptionalDouble percent) {
-        if (percent.isEmpty()) {
+    private void change(UnaryOperator<Cloth> what) {
+        session.setCloth(what.apply(cloth()));
+    }
+
+    private static OptionalDouble found(OptionalDouble mm, DoubleFunction<OptionalDouble> percent) {
+        if (mm.isEmpty()) {
+            return mm;
+        }
+        OptionalDouble found = percent.apply(mm.getAsDouble());
+        if (found.isEmpty()) {
             throw new IllegalArgumentException("No cloth comes out so");
         }
-        return percent;
-    }
-
-    /** A woven is asked for its stretch only where the garment leans on it. */
-    private static boolean stretchMatters(Desk desk) {
-        Cloth cloth = desk.pattern().cloth();
-        return cloth.knit()
-                || cloth.across().isPresent()
-                || desk.shownReading().sheet().lines().stream()
-                        .anyMatch(line -> line.ease().orElse(0) < 0);
+        return found;
     }
 
     private void show(Desk desk) {
         Words words = desk.words();
-        Cloth cloth = desk.pattern().cloth();
+        judged.show(desk);
         title.setText(words.of("editor.cloth.title"));
-        woven.setText(words.of("editor.cloth.woven"));
-        knit.setText(words.of("editor.cloth.knit"));
+        Parts.say(woven, words, "editor.cloth.woven");
+        Parts.say(knit, words, "editor.cloth.knit");
         Heard.oneOf(title, woven);
         Heard.oneOf(title, knit);
-        Hints.on(woven, words.of("editor.cloth.woven.hint"));
-        Hints.on(knit, words.of("editor.cloth.knit.hint"));
+        Parts.say(details, words, "editor.cloth.details");
+        Cloth cloth = desk.pattern().cloth();
         woven.setSelected(!cloth.knit());
         knit.setSelected(cloth.knit());
-        Parts.present(stretch, stretchMatters(desk));
-        double marked = StretchTest.marked(desk.unit());
-        stretch.asked.setText(words.of("editor.cloth.test", Map.of("marked", marked)));
-        stretch.field.describe(words.of("editor.cloth.test.name"), words.of("editor.cloth.test.hint"));
-        stretch.field.show(length(cloth.across(), marked, 1, words), desk.unit());
-        stretch.said(result("editor.cloth.result", "stretch.percent", cloth.across(), words));
+        ClothWords known = ClothWords.of(desk, judged.garments());
+        now.setText(known.now());
+        Hints.on(now, known.now());
+        across.show("across", known.across(), desk);
+        along.show("along", known.along(), desk);
+        recovery.show("recovery", known.recovery(), desk);
+        wash.show("wash", known.wash(), desk);
+        sources(desk, words);
+        Parts.present(this, desk.isOpen());
+    }
+
+    private void sources(Desk desk, Words words) {
         String sources = new EaseText(words)
                 .cloth(desk.reading().sheet()).stream()
                         .map(line -> words.of("editor.cloth.said", Map.of("line", line)))
                         .collect(Collectors.joining("\n"));
         said.setText(sources);
         Parts.present(said, !sources.isEmpty());
-        double unwashed = WashTest.marked(desk.unit());
-        wash.asked.setText(words.of("editor.cloth.wash", Map.of("marked", unwashed)));
-        wash.field.describe(words.of("editor.cloth.wash.name"), words.of("editor.cloth.wash.hint"));
-        wash.field.show(length(cloth.shrinkage(), unwashed, -1, words), desk.unit());
-        wash.said(result("editor.cloth.shrinks", "shrinkage.percent", cloth.shrinkage(), words));
-        Parts.present(this, desk.isOpen());
-    }
-
-    /** What the marked length became, by the percentage that is known. */
-    private static String length(OptionalDouble percent, double marked, int sign, Words words) {
-        return percent.isEmpty() ? "" : words.length(marked * (1 + sign * percent.getAsDouble() / 100));
-    }
-
-    private static String result(String key, String name, OptionalDouble percent, Words words) {
-        return percent.isEmpty() ? "" : words.of(key, Map.of(name, percent.getAsDouble()));
     }
 }

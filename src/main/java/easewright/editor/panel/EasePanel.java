@@ -1,14 +1,11 @@
 package easewright.editor.panel;
 
-import easewright.ease.EaseTables;
 import easewright.editor.file.Asking;
 import easewright.editor.model.Desk;
 import easewright.editor.model.EasePage;
 import easewright.editor.model.EaseRow;
-import easewright.editor.model.Garments;
 import easewright.editor.model.Session;
 import easewright.editor.model.Wanted;
-import easewright.pattern.Pattern;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -16,13 +13,11 @@ import java.util.List;
 import java.util.Map;
 import javafx.application.Platform;
 import javafx.geometry.Pos;
-import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 
 /** The ease sheet: how much ease there is at each level, and whether that is what is wanted. */
 public final class EasePanel extends ScrollPane {
@@ -32,17 +27,12 @@ public final class EasePanel extends ScrollPane {
     private final Label none = new Label();
     private final SizeChoice sizes;
     private final Map<String, EaseRowView> views = new LinkedHashMap<>();
-    private final Label asTitle = new Label();
-    private final ComboBox<String> as = new ComboBox<>();
-    private final HBox judgedAs;
+    private final LevelTold told = new LevelTold();
     private final VBox sources = new VBox(3);
     private final Label legend = new Label();
     private List<Object> sourcesShown = List.of();
-    private Pattern known;
-    private EaseTables tables;
-    private Garments garments;
-    private boolean showing;
     private String seen = "";
+    private double room;
 
     public EasePanel(Session session, Asking asking) {
         this.session = session;
@@ -54,42 +44,13 @@ public final class EasePanel extends ScrollPane {
         none.getStyleClass().add("quiet");
         heads.getStyleClass().add("ease-heads");
         rows.getStyleClass().add("ease-rows");
-        asTitle.setMinWidth(Region.USE_PREF_SIZE);
-        as.setId("judged-as");
-        as.setOnAction(e -> {
-            if (!showing && as.getValue() != null) {
-                session.setGarment(as.getValue());
-            }
-        });
-        as.setConverter(new StringConverter<>() {
-            @Override
-            public String toString(String word) {
-                return word == null ? "" : garments.said(word, session.desk().words());
-            }
-
-            @Override
-            public String fromString(String word) {
-                return word;
-            }
-        });
-        HBox judged = new HBox(8, asTitle, as);
-        judged.setAlignment(Pos.CENTER_LEFT);
-        judgedAs = judged;
-        judged.getStyleClass().add("judged-as");
         sources.getStyleClass().add("sources");
         legend.setWrapText(true);
         legend.getStyleClass().add("quiet");
         sizes = new SizeChoice(session);
-        setContent(new VBox(
-                sizes,
-                heads,
-                none,
-                rows,
-                new ClothPanel(session),
-                judged,
-                new OwnTablesView(session, asking),
-                sources));
-        viewportBoundsProperty().addListener(o -> Platform.runLater(this::reveal));
+        ClothPanel cloth = new ClothPanel(session, new JudgedAs(session), new OwnTablesView(session, asking));
+        setContent(new VBox(sizes, cloth, heads, none, rows, told, sources));
+        viewportBoundsProperty().addListener(o -> Platform.runLater(this::resized));
         session.deskProperty().addListener((o, before, now) -> show(now));
         show(session.desk());
     }
@@ -100,11 +61,6 @@ public final class EasePanel extends ScrollPane {
             heads(words);
         }
         sizes.show(desk);
-        if (desk.pattern() != known || desk.reading().tables() != tables) {
-            known = desk.pattern();
-            tables = desk.reading().tables();
-            garments = Garments.of(known, tables);
-        }
         EasePage page = EasePage.of(desk);
         none.setText(words.of("editor.ease.none"));
         Parts.present(none, page.rows().isEmpty());
@@ -115,26 +71,31 @@ public final class EasePanel extends ScrollPane {
             rows.getChildren().setAll(views.values());
         }
         page.rows().forEach(row -> views.get(row.name()).show(row, desk));
-        judged(words);
         sources(page, words);
         String chosen = desk.wanted().map(Wanted::level).orElse("");
+        told.show(page, chosen, words);
         if (!chosen.equals(seen)) {
             seen = chosen;
-            Platform.runLater(this::reveal);
+            // A row that was pressed is in sight, and is to stay where the hand is.
+            if (!rows.isHover()) {
+                Platform.runLater(this::reveal);
+            }
         }
     }
 
-    private void judged(Words words) {
-        showing = true;
-        asTitle.setText(words.of("editor.ease.as"));
-        Heard.name(as, words.of("editor.ease.as"));
-        Hints.on(as, words.of("editor.ease.as.hint"));
-        if (!as.getItems().equals(garments.choices())) {
-            as.getItems().setAll(garments.choices());
+    /** What is in sight stays where it is when the room below it changes, as far as there is room for it. */
+    private void resized() {
+        double now = getViewportBounds().getHeight();
+        double whole = getContent().getLayoutBounds().getHeight();
+        if (now == room) {
+            return;
         }
-        as.setValue(garments.chosen());
-        Parts.present(judgedAs, garments.any());
-        showing = false;
+        double top = getVvalue() * Math.max(0, whole - room);
+        room = now;
+        setVvalue(whole > now ? Math.min(1, top / (whole - now)) : 0);
+        if (!rows.isFocusWithin()) {
+            reveal();
+        }
     }
 
     /** What the bar means, and each source once, below all that leads to it. */

@@ -3,9 +3,7 @@ package easewright.editor.panel;
 import easewright.editor.model.Desk;
 import easewright.editor.model.EaseRow;
 import easewright.editor.model.Session;
-import easewright.editor.model.SizeWishes;
 import easewright.text.Words;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import javafx.css.PseudoClass;
@@ -16,16 +14,27 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
-/** One level of the ease sheet: numbers in columns, then the bar and what it means. */
+/**
+ * One level of the ease sheet: numbers in columns, then the bar and what it means. It is as high from the start as with
+ * all that can come to be said in it, so that nothing below it moves while measurements are typed or a level is chosen.
+ */
 final class EaseRowView extends VBox {
-    static final double NAME = 74;
+    static final double NAME = 82;
     /** Wide enough for the girth of a large body in hundredths. */
     static final double FIELD = 84;
 
-    static final double NUMBER = 74;
-    static final double EASE = 78;
+    static final double NUMBER = 68;
+    static final double EASE = 76;
+    private static final double PERCENT = 50;
+    /** As high as the button that gives what is missing: while it is not seen, it has no height of its own. */
+    private static final double JUDGED = 26;
+
+    /** A line without words that is as high as one with some. */
+    private static final String EMPTY = "\u00a0";
+
     private static final PseudoClass CHOSEN = PseudoClass.getPseudoClass("chosen");
 
     private final String level;
@@ -36,8 +45,6 @@ final class EaseRowView extends VBox {
     private final Label percent = new Label();
     private final Label verdict = new Label();
     private final Label classes = new Label();
-    private final Label minimums = new Label();
-    private final Label sizes = new Label();
     private final EaseBar bar = new EaseBar();
     private final Tooltip barHint = new Tooltip();
     private final LengthField body;
@@ -59,37 +66,43 @@ final class EaseRowView extends VBox {
         name.setId("level-name-" + level);
         name.getStyleClass().addAll("flat", "level-name");
         name.setOnAction(e -> session.chooseLevel(level));
-        fix(name, NAME);
         name.setAlignment(Pos.CENTER_LEFT);
-        name.setWrapText(true);
         fix(body, FIELD);
         fix(wish, FIELD);
         finished.getStyleClass().add("number");
         ease.getStyleClass().addAll("number", "ease-number");
         fix(finished, NUMBER);
         fix(ease, EASE);
-        HBox numbers = new HBox(4, name, body, finished, ease, wish);
-        numbers.setAlignment(Pos.CENTER_LEFT);
+        HBox columns = new HBox(4, body, finished, ease, wish);
+        columns.setAlignment(Pos.CENTER_LEFT);
+        LeadLine numbers = new LeadLine(name, columns, NAME);
 
-        sizes.setWrapText(true);
-        sizes.setId("wish-sizes-" + level);
         percent.getStyleClass().add("quiet");
-        classes.setWrapText(true);
-        minimums.setWrapText(true);
-        minimums.getStyleClass().add("quiet");
+        classes.getStyleClass().addAll("quiet", "classes");
         verdict.getStyleClass().add("verdict");
-        verdict.setWrapText(true);
-        percent.setMinWidth(USE_PREF_SIZE);
+        fix(percent, PERCENT);
+        percent.setAlignment(Pos.CENTER_RIGHT);
+        HBox.setHgrow(bar, Priority.ALWAYS);
+        HBox scale = new HBox(4, bar, percent);
+        scale.setAlignment(Pos.CENTER_LEFT);
         give.setMinWidth(USE_PREF_SIZE);
         give.getStyleClass().addAll("small", "give");
         give.setOnAction(e -> giveIt());
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox judged = new HBox(8, verdict, gap, percent, give);
+        HBox judged = new HBox(8, verdict, gap, give);
+        judged.setMinHeight(JUDGED);
         judged.setAlignment(Pos.CENTER_LEFT);
         Tooltip.install(bar, barHint);
-        getChildren().setAll(numbers, bodyWrong, wishWrong, bar, judged, sizes, classes, minimums);
-        // Of the level at work more is said, so that rows move: not while someone goes from field to field.
+        VBox said = new VBox(3, scale, judged, classes);
+        VBox wrong = new VBox(3, bodyWrong, wishWrong);
+        said.visibleProperty()
+                .bind(bodyWrong
+                        .visibleProperty()
+                        .or(wishWrong.visibleProperty())
+                        .not());
+        getChildren().setAll(numbers, new StackPane(said, wrong));
+        // Whoever goes from field to field types all measurements in turn, and the level at work stays.
         setOnMouseClicked(e -> {
             if (!body.isFocused() && !wish.isFocused()) {
                 session.chooseLevel(level);
@@ -149,36 +162,16 @@ final class EaseRowView extends VBox {
                             standing.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-')),
                     standing == row.standing());
         }
-        boolean known = row.standing() != EaseRow.Standing.UNKNOWN;
-        Parts.present(bar, known);
         bar.show(row.scale(), desk.dark());
-        sources(row, words, chosenNow);
+        barHint.setText(words.of("editor.ease.bar"));
+        String brief = row.sizesDiffer() ? words.of("editor.ease.sizes.differ") : row.brief();
+        classes.setText(brief.isEmpty() ? EMPTY : brief);
+        Hints.on(classes, row.brief());
         pseudoClassStateChanged(CHOSEN, chosenNow);
         // The figures of the row are no fields: they are heard with the name of the level.
         name.setAccessibleText(words.of(
                 row.ease().isEmpty() ? "editor.ease.accessible.bare" : "editor.ease.accessible",
                 Map.of("level", row.name(), "finished", row.finished(), "ease", row.ease(), "verdict", row.verdict())));
-    }
-
-    /** The class words always; what sources ask for wearing where the level is at work. */
-    private void sources(EaseRow row, Words words, boolean chosen) {
-        boolean known = row.standing() != EaseRow.Standing.UNKNOWN;
-        text(classes, known ? String.join(words.of("editor.ease.between"), row.classes()) : "");
-        String asked = String.join(words.of("editor.ease.between"), row.minimums());
-        List<String> lines = new ArrayList<>();
-        if (!asked.isEmpty()) {
-            lines.add(words.of("editor.ease.minimums", Map.of("asked", asked)));
-        }
-        lines.addAll(row.stretch());
-        text(minimums, known && chosen ? String.join("\n", lines) : "");
-        boolean differ = row.sizes().map(SizeWishes.Said::differ).orElse(false);
-        text(sizes, chosen || differ ? row.sizes().map(SizeWishes.Said::words).orElse("") : "");
-        barHint.setText(words.of("editor.ease.bar"));
-    }
-
-    private static void text(Label label, String text) {
-        label.setText(text);
-        Parts.present(label, !text.isEmpty());
     }
 
     private static void fix(Region node, double width) {

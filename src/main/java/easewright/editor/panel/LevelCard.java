@@ -29,6 +29,9 @@ import javafx.scene.layout.VBox;
 
 /** One level: put it on all pieces by its distance from another one, or piece by piece. */
 final class LevelCard extends VBox {
+    /** How wide the name of a piece may be to stand before its distance, pixels. */
+    private static final double PIECE = 98;
+
     private final Session session;
     private final Marker marker;
     private final Label title = new Label();
@@ -36,7 +39,7 @@ final class LevelCard extends VBox {
     private final ToggleButton place = new ToggleButton();
     private final MenuButton along = new MenuButton();
     private final HBox top;
-    private final HBox belowRow;
+    private final VBox belowRow;
     private final Label belowLead = new Label();
     private final Label way = new Label();
     private final ComboBox<String> other = new ComboBox<>();
@@ -52,6 +55,9 @@ final class LevelCard extends VBox {
         this.marker = marker;
         getStyleClass().add("mark-card");
         title.getStyleClass().add("section-title");
+        title.setWrapText(true);
+        title.setMinHeight(USE_PREF_SIZE);
+        girth.setMinWidth(USE_PREF_SIZE);
         girth.getStyleClass().add("quiet");
         place.getStyleClass().add("small");
         place.setMinWidth(USE_PREF_SIZE);
@@ -63,9 +69,14 @@ final class LevelCard extends VBox {
         Label wrong = new Label();
         below = new LengthField(wrong, this::putBelow);
         below.setPrefWidth(84);
-        other.setPrefWidth(130);
-        belowRow = new HBox(8, belowLead, below, way, other);
-        belowRow.setAlignment(Pos.CENTER_LEFT);
+        below.setMinWidth(84);
+        way.setMinWidth(USE_PREF_SIZE);
+        other.setMinWidth(84);
+        other.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(other, Priority.ALWAYS);
+        HBox from = new HBox(8, below, way, other);
+        from.setAlignment(Pos.CENTER_LEFT);
+        belowRow = new VBox(3, belowLead, from);
         getChildren().setAll(top, new HBox(6, place, along), belowRow, wrong, places, apart);
         apart.getStyleClass().add("quiet");
         apart.setWrapText(true);
@@ -168,8 +179,6 @@ final class LevelCard extends VBox {
 
         PlaceRow() {
             Label wrong = new Label();
-            piece.setPrefWidth(96);
-            piece.setMinWidth(96);
             distance = new LengthField(
                     wrong,
                     mm -> mm.ifPresent(d -> session.edit(LevelEdits.distance(
@@ -177,14 +186,16 @@ final class LevelCard extends VBox {
             distance.setPrefWidth(86);
             distance.setMinWidth(86);
             how.getStyleClass().add("quiet");
+            how.setWrapText(true);
+            how.setMinHeight(Region.USE_PREF_SIZE);
             how.setMaxWidth(Double.MAX_VALUE);
             HBox.setHgrow(how, Priority.ALWAYS);
             width.setMinWidth(Region.USE_PREF_SIZE);
             counts.setOnAction(e -> session.edit(
                     LevelEdits.counts(session.desk().pattern(), at.piece(), row.name(), counts.isSelected())));
-            HBox line = new HBox(6, piece, distance, how, width, counts, off);
+            HBox line = new HBox(6, distance, how, width, counts, off);
             line.setAlignment(Pos.CENTER_LEFT);
-            getChildren().setAll(line, wrong);
+            getChildren().setAll(new LeadLine(piece, line, PIECE), wrong);
             getStyleClass().add("mark-row");
         }
 

@@ -24,6 +24,7 @@ public final class RingsPanel extends SheetPage {
         super(session, "rings");
         intro.getStyleClass().add("page-intro");
         intro.setWrapText(true);
+        list.getStyleClass().add("ring-list");
         begin(new VBox(14, intro, list));
     }
 

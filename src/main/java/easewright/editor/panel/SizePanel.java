@@ -49,7 +49,8 @@ public final class SizePanel extends SheetPage {
         if (!any) {
             return;
         }
-        Map<String, String> own = Map.of("size", shown.own().orElse(""));
+        Map<String, String> own =
+                Map.of("size", shown.own().orElse(""), "unit", desk.unit().symbol());
         List<String> heads = List.of("measure", "before", "here", shown.own().isPresent() ? "own" : size);
         for (int i = 0; i < heads.size(); i++) {
             Label head = new Label(words.of("editor.size.head." + heads.get(i), own));
@@ -61,6 +62,7 @@ public final class SizePanel extends SheetPage {
             SizeWords.Line line = shown.lines().get(row);
             Label name = new Label(line.name());
             name.setWrapText(true);
+            name.setAccessibleText(line.said());
             grid.add(name, 0, row + 1);
             grid.add(new Label(line.before()), 1, row + 1);
             grid.add(cell(line, line.here()), 2, row + 1);

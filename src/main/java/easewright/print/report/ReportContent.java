@@ -2,6 +2,7 @@ package easewright.print.report;
 
 import easewright.ease.EaseLine;
 import easewright.measure.MateWalk;
+import easewright.pattern.Cloth;
 import easewright.pattern.Finding;
 import easewright.print.Cautions.Caution;
 import easewright.print.ChangeWords;
@@ -235,14 +236,23 @@ public record ReportContent(String title, String byline, List<Part> parts, Repor
             }
         }
 
+        /** What else was found out about the stretch of the cloth. */
+        private void tested(Cloth cloth, List<String> told) {
+            cloth.along()
+                    .ifPresent(along -> told.add(words.of("report.stretches-along", Map.of("stretch.percent", along))));
+            cloth.recovery()
+                    .ifPresent(back -> told.add(words.of("report.springs-back", Map.of("recovery.percent", back))));
+        }
+
         /** What each table says of each level, with its source: a class word never stands alone. */
         void tables(Reading after) {
             List<String> told = new ArrayList<>();
             SourceNotes notes = new SourceNotes(words);
             List<String> cloth = new ArrayList<>();
-            after.sheet()
-                    .stretch()
-                    .ifPresent(s -> cloth.add(words.of("report.stretches", Map.of("stretch.percent", s.stretch()))));
+            after.sheet().stretch().ifPresent(s -> {
+                cloth.add(words.of("report.stretches", Map.of("stretch.percent", s.stretch())));
+                tested(after.pattern().cloth(), cloth);
+            });
             cloth.addAll(easeText.cloth(after.sheet(), notes));
             points("report.stretch", cloth, false);
             for (EaseLine line : after.sheet().lines()) {

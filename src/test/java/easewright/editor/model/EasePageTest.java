@@ -166,7 +166,7 @@ class EasePageTest {
                         .finished();
                 session.setBody(level, OptionalDouble.of(finished - ease), level.name());
                 EaseRow row = row(page(), level.name());
-                boolean classed = row.classes().stream().anyMatch(c -> !c.startsWith("below"));
+                boolean classed = row.classes().stream().anyMatch(c -> !c.startsWith("less than"));
                 assertThat(row.standing() == EaseRow.Standing.TIGHT)
                         .as("%s %s %s", level.name(), ease, row)
                         .isEqualTo(row.verdict().equals(less));
@@ -189,6 +189,31 @@ class EasePageTest {
         EaseRow row = row(page(), "hip");
         assertThat(row.standing()).isEqualTo(EaseRow.Standing.DISPUTED);
         assertThat(row.verdict()).contains("5.1\u00a0cm").contains("Sources differ");
-        assertThat(row.classes()).anyMatch(c -> c.startsWith("close-fitting with 4\u00a0cm"));
+        assertThat(row.classes()).anyMatch(c -> c.startsWith("\u201cclose-fitting\u201d"));
+    }
+
+    /** A wish may be less than all sources ask for, and that is said beside it. */
+    @Test
+    void aWishMetWithLessThanSourcesAskForIsToldAsSuch() throws Exception {
+        open("skirt");
+        var hip = session.desk().pattern().level("hip").orElseThrow();
+        assertThat(row(page(), "hip").verdict()).isEqualTo("\u2713 as wished");
+        session.setBody(hip, OptionalDouble.of(1040), "Hip girth");
+        session.setWish("hip", OptionalDouble.of(10));
+        EaseRow row = row(page(), "hip");
+        assertThat(row.standing()).isEqualTo(EaseRow.Standing.MET);
+        assertThat(row.verdict()).contains("sources ask for more");
+    }
+
+    /** A word of a table stands behind the number that it is for. */
+    @ParameterizedTest
+    @CsvSource({"skirt", "trousers", "bodice", "knit-top"})
+    void theWordsStandBehindTheirNumber(String sample) throws Exception {
+        for (EaseRow row : open(sample).rows()) {
+            if (!row.classes().isEmpty()) {
+                assertThat(row.called()).matches("[\u2212\\d.]+\u00a0cm is .*\\[\\d+]");
+                assertThat(row.told(session.desk().words())).startsWith(row.called());
+            }
+        }
     }
 }

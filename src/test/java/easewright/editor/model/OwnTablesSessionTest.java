@@ -44,7 +44,7 @@ class OwnTablesSessionTest {
     private boolean speaks() {
         return EasePage.of(session.desk()).rows().stream()
                 .flatMap(row -> row.classes().stream())
-                .anyMatch(said -> said.startsWith("as I like it with 5\u00a0cm"));
+                .anyMatch(said -> said.startsWith("\u201cas I like it\u201d"));
     }
 
     private String said() {
@@ -80,8 +80,9 @@ class OwnTablesSessionTest {
         session.chooseLevel("hip");
         session.want(session.desk().wanted().orElseThrow().withAmount(5));
         assertThat(session.desk().shownTrial()).isPresent();
-        assertThat(EasePage.of(session.desk()).rows().get(1).classes())
-                .anyMatch(said -> said.startsWith("as I like it with 5.5\u00a0cm"));
+        assertThat(EasePage.of(session.desk()).rows().get(1).called())
+                .startsWith("5.5\u00a0cm is ")
+                .contains("\u201cas I like it\u201d");
         session.setOwnTables(OwnTables.NONE);
         assertThat(session.desk().shownTrial()).as("what is tried stays").isPresent();
         assertThat(speaks()).isFalse();

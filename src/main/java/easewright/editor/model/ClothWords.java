@@ -1,0 +1,113 @@
+package easewright.editor.model;
+
+import easewright.pattern.Cloth;
+import easewright.text.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+/**
+ * What is known of the cloth, in words, and how each of it is found out by hand.
+ *
+ * @param now    all that is known, and as which garment the ease is judged, in one line
+ * @param across stretch across, {@code along} lengthwise, {@code recovery} how far it springs back, {@code wash} how far
+ *               it shrinks
+ */
+public record ClothWords(String now, Test across, Test along, Test recovery, Test wash) {
+    /**
+     * A test.
+     *
+     * @param result what is tested and what came of it
+     * @param how    what to do, and what it is good for
+     * @param length of the marked piece after it; empty while not tested
+     * @param can    whether it can be done now
+     */
+    public record Test(String result, String how, String length, boolean can) {
+        /** While another one has to be done first. */
+        private Test before(String first) {
+            return new Test(first, how, "", false);
+        }
+    }
+
+    /**
+     * @param garments as which the ease may be judged
+     */
+    public static ClothWords of(Desk desk, Garments garments) {
+        Words words = desk.words();
+        Cloth cloth = desk.pattern().cloth();
+        double marked = StretchTest.marked(desk.unit());
+        double unwashed = WashTest.marked(desk.unit());
+        double across = cloth.across().orElse(0);
+        boolean stretched = across > 0;
+        double rested = RecoveryTest.rested(cloth.recovery().orElse(0), across, marked);
+        Test recovery = test("recovery", cloth.recovery(), marked, rested, words);
+        return new ClothWords(
+                now(desk, garments),
+                test("across", cloth.across(), marked, marked * (1 + across / 100), words),
+                test("along", cloth.along(), marked, marked * (1 + cloth.along().orElse(0) / 100), words),
+                stretched ? recovery : recovery.before(words.of("editor.cloth.recovery.first")),
+                test(
+                        "wash",
+                        cloth.shrinkage(),
+                        unwashed,
+                        unwashed * (1 - cloth.shrinkage().orElse(0) / 100),
+                        words));
+    }
+
+    private static String now(Desk desk, Garments garments) {
+        Words words = desk.words();
+        Cloth cloth = desk.pattern().cloth();
+        List<String> known = new ArrayList<>();
+        if (cloth.across().isPresent()) {
+            known.add(percent("editor.cloth.now.across", cloth.across(), words));
+        } else if (stretchMatters(desk)) {
+            known.add(words.of("editor.cloth.now.untested"));
+        }
+        cloth.along().ifPresent(p -> known.add(percent("editor.cloth.now.along", cloth.along(), words)));
+        cloth.recovery().ifPresent(p -> known.add(percent("editor.cloth.now.recovery", cloth.recovery(), words)));
+        cloth.shrinkage().ifPresent(p -> known.add(percent("editor.cloth.now.wash", cloth.shrinkage(), words)));
+        if (garments.any()) {
+            known.add(judged(garments, words));
+        }
+        return String.join(words.of("editor.ease.between"), known);
+    }
+
+    private static String judged(Garments garments, Words words) {
+        boolean byMarks = garments.chosen().equals(Garments.BY_MARKS);
+        if (garments.chosen().equals(Garments.NONE)
+                || byMarks && garments.marks().words().isEmpty()) {
+            return words.of(byMarks ? "editor.cloth.now.any" : "editor.cloth.now.none");
+        }
+        return byMarks
+                ? words.of(
+                        "editor.cloth.now.marks",
+                        Map.of("garment", garments.marks().words()))
+                : words.of("editor.cloth.now.judged", Map.of("garment", garments.chosen()));
+    }
+
+    /** A woven is asked for its stretch only where the garment leans on it. */
+    static boolean stretchMatters(Desk desk) {
+        return desk.pattern().cloth().knit()
+                || desk.shownReading().sheet().lines().stream()
+                        .anyMatch(line -> line.ease().orElse(0) < 0);
+    }
+
+    private static Test test(String what, OptionalDouble found, double marked, double length, Words words) {
+        return new Test(
+                result(what, found, words),
+                words.of("editor.cloth." + what + ".how", Map.of("marked", marked)),
+                found.isPresent() ? words.length(length) : "",
+                true);
+    }
+
+    private static String result(String what, OptionalDouble found, Words words) {
+        String said =
+                found.isPresent() ? percent("editor.cloth.found", found, words) : words.of("editor.cloth.not-tested");
+        return words.of("editor.cloth." + what, Map.of("found", said));
+    }
+
+    private static String percent(String key, OptionalDouble found, Words words) {
+        return words.of(key, Map.of("found.percent", found.orElseThrow()));
+    }
+}

@@ -1,0 +1,156 @@
+package easewright.editor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import easewright.editor.mark.LevelEdits;
+import easewright.editor.mark.PieceEdits;
+import easewright.pattern.Body;
+import easewright.pattern.LevelKind;
+import easewright.pattern.Pattern;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import javafx.geometry.Bounds;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.text.Text;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** Nothing on the ease page moves under the hand, and long names can be read. */
+class EaseStaysJourneyTest extends Journey {
+    private static final List<String> FIELDS =
+            List.of("#body-waist", "#wish-waist", "#body-hip", "#wish-hip", "#body-thigh", "#body-knee", "#wish-knee");
+
+    @Start
+    void start(Stage shown) throws Exception {
+        open(shown);
+    }
+
+    /** Trousers on a body of which nothing is known. */
+    private void openUnmeasured(FxRobot robot) throws Exception {
+        robot.clickOn("#sample-trousers");
+        until(d -> d.isOpen() && d.pattern().level("knee").isPresent());
+        Pattern pattern = desk().pattern();
+        robot.interact(() -> app.session().edit(pattern.withBody(Body.UNKNOWN).withWishes(Map.of())));
+        settle(robot);
+    }
+
+    private static void settle(FxRobot robot) {
+        WaitForAsyncUtils.waitForFxEvents();
+        robot.interact(() -> robot.window(0).getScene().getRoot().layout());
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    private static Map<String, Double> places(FxRobot robot) {
+        settle(robot);
+        Map<String, Double> places = new TreeMap<>();
+        for (String field : FIELDS) {
+            Node node = robot.lookup(field).query();
+            Bounds at = node.localToScene(node.getBoundsInLocal());
+            places.put(field, at.getMinY());
+        }
+        return places;
+    }
+
+    private static void stay(Map<String, Double> before, Map<String, Double> now, String when) {
+        before.forEach((field, y) ->
+                assertThat(now.get(field)).as("%s, %s", field, when).isCloseTo(y, within(0.5)));
+    }
+
+    /** The keyboard's next place after typing: what is said of the ease must not push it away. */
+    @Test
+    void fieldsStayWhileMeasurementsAreTypedAndLevelsChosen(FxRobot robot) throws Exception {
+        openUnmeasured(robot);
+        Map<String, Double> before = places(robot);
+        robot.clickOn("#body-waist").write("ninety").push(KeyCode.ENTER);
+        stay(before, places(robot), "something wrong typed");
+        robot.push(KeyCode.SHORTCUT, KeyCode.A).write("74").push(KeyCode.TAB);
+        assertThat(line("waist").ease()).isPresent();
+        stay(before, places(robot), "typed");
+        robot.write("6").push(KeyCode.TAB);
+        assertThat(line("waist").missing()).isPresent();
+        stay(before, places(robot), "wished");
+        robot.clickOn("#body-hip").write("980 cm").push(KeyCode.ENTER);
+        stay(before, places(robot), "a measurement in a wrong unit");
+        robot.push(KeyCode.SHORTCUT, KeyCode.A).write("98").push(KeyCode.ENTER);
+        stay(before, places(robot), "all typed");
+        robot.clickOn("#ease-hip .level-name");
+        assertThat(desk().wanted().orElseThrow().level()).isEqualTo("hip");
+        stay(before, places(robot), "a level chosen");
+        assertThat(robot.lookup("#level-told .label").queryAllAs(Label.class).stream()
+                        .map(Label::getText))
+                .anyMatch(t -> t.startsWith("hip:"))
+                .anyMatch(t -> t.contains("sources ask for at least"));
+        robot.clickOn("#ease-waist .level-name");
+        stay(before, places(robot), "another level chosen");
+    }
+
+    /** Also where the sheet has been scrolled down to the last levels. */
+    @Test
+    void fieldsStayWhereTheSheetIsScrolled(FxRobot robot) throws Exception {
+        openUnmeasured(robot);
+        TextField knee = robot.lookup("#body-knee").queryAs(TextField.class);
+        ScrollPane sheet = robot.lookup("#ease-sheet").queryAs(ScrollPane.class);
+        robot.interact(knee::requestFocus);
+        robot.interact(() -> sheet.setVvalue(1));
+        Map<String, Double> before = places(robot);
+        robot.interact(() -> knee.setText("37.5"));
+        robot.push(KeyCode.ENTER);
+        assertThat(line("knee").ease()).isPresent();
+        stay(before, places(robot), "typed at the end of the sheet");
+    }
+
+    @Test
+    void theClothIsSaidAboveTheLevelsAndTestedBelowAButton(FxRobot robot) throws Exception {
+        openUnmeasured(robot);
+        Node cloth = robot.lookup("#cloth-now").query();
+        Node rows = robot.lookup("#ease-waist").query();
+        assertThat(cloth.localToScene(0, 0).getY())
+                .isLessThan(rows.localToScene(0, 0).getY());
+        assertThat(robot.lookup("#cloth-now").queryAs(Label.class).getText()).contains("judged as trousers");
+        robot.clickOn("#cloth-details");
+        settle(robot);
+        Map<String, Double> before = places(robot);
+        robot.clickOn("#cloth-stretched").write("14").push(KeyCode.ENTER);
+        assertThat(desk().pattern().cloth().across().orElseThrow()).isCloseTo(40, within(1e-9));
+        stay(before, places(robot), "the stretch tested");
+        assertThat(robot.lookup("#cloth-now").queryAs(Label.class).getText()).startsWith("stretches 40");
+    }
+
+    /** A level of 40 letters on a piece of 60: every letter of both is shown. */
+    @Test
+    void longNamesAreReadInFull(FxRobot robot) throws Exception {
+        openUnmeasured(robot);
+        String level = "widest part of the seat over the pockets";
+        String piece = "Front panel with pleat, upper part, lining side, cut on fold";
+        Pattern named = PieceEdits.rename(
+                LevelEdits.below(LevelEdits.add(desk().pattern(), level, LevelKind.OTHER), level, "waist", 150),
+                desk().pattern().pieces().get(1).id(),
+                piece);
+        robot.interact(() -> app.session().edit(named));
+        robot.clickOn("#page-marks");
+        robot.clickOn("#step-levels");
+        settle(robot);
+        for (String name : List.of(level, piece)) {
+            assertThat(robot.lookup("#marks .label").queryAllAs(Label.class).stream()
+                            .filter(l -> l.isVisible() && l.getText().equals(name)))
+                    .as(name)
+                    .isNotEmpty()
+                    .allSatisfy(l ->
+                            assertThat(((Text) l.lookup(".text")).getText()).isEqualTo(name));
+        }
+        robot.clickOn("#page-ease");
+        settle(robot);
+        assertThat(robot.lookup(".level-name").<Node>queryAll())
+                .extracting(n -> ((Text) n.lookup(".text")).getText())
+                .contains(level);
+    }
+}
