@@ -68,8 +68,9 @@ record RootScale(
         Affine toMm = box.into(w, h, aspect);
         boolean stated = width.isPresent() || height.isPresent();
         boolean physical = stated
-                && (width.isEmpty() || width.get().physical())
-                && (height.isEmpty() || height.get().physical());
+                        && (width.isEmpty() || width.get().physical())
+                        && (height.isEmpty() || height.get().physical())
+                || agree(width, w / box.width(), height, h / box.height());
         double across = w / box.width();
         double down = h / box.height();
         double apart = Math.max(across, down) / Math.min(across, down) - 1;
@@ -84,6 +85,14 @@ record RootScale(
                 box.height(),
                 width,
                 height);
+    }
+
+    /** Whether one side is stated in a unit of paper and the other in pixels that come to the same. */
+    private static boolean agree(Optional<Length> width, double across, Optional<Length> height, double down) {
+        return width.isPresent()
+                && height.isPresent()
+                && width.get().physical() != height.get().physical()
+                && Math.abs(across / down - 1) <= AXES_DIFFER;
     }
 
     private static RootScale withoutBox(Optional<Length> width, Optional<Length> height) {

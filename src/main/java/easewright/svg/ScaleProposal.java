@@ -14,6 +14,8 @@ public record ScaleProposal(double mmPerUnit, Sign sign, String seen) {
         TEST_SQUARE,
         /** The page then has the size of a usual sheet. */
         SHEET,
+        /** One unit then is a millimetre: the page is a usual sheet in mm, or so many pixels to the unit. */
+        MILLIMETRE,
         /** The program that wrote the file counts so many units to the inch. */
         PROGRAM,
         /** One of the usual counts: 72, 90 or 96 units to the inch. */

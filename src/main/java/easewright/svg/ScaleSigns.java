@@ -39,13 +39,13 @@ final class ScaleSigns {
         }
         // Without a size of its own the unit was taken for a pixel.
         double inch = mmPerUnit * Length.PX_PER_INCH;
-        DrawingSigns.of(tree, read.statedWidth(), read.statedHeight())
+        DrawingSigns.of(read, tree)
                 .ifPresent(sign -> proposals.add(
-                        new ScaleProposal(inch / sign.perInch(), sign.sign(), String.valueOf(sign.perInch()))));
+                        new ScaleProposal(sign.mmPerUnit(), sign.sign(), String.valueOf(sign.perInch()))));
         if (!proposals.isEmpty()) {
             ScaleProposal best = proposals.get(0);
             Finding told = squares.isEmpty()
-                    ? Finding.of("scale-proposed", Severity.NOTE, "").with("perInch", Integer.valueOf(best.seen()))
+                    ? bySign(best)
                     : Finding.of("scale-by-test-square", Severity.NOTE, "")
                             .with("text", best.seen())
                             .with("drawn", squares.get(0).side())
@@ -56,5 +56,11 @@ final class ScaleSigns {
             proposals.add(new ScaleProposal(inch / perInch, ScaleProposal.Sign.USUAL, String.valueOf(perInch)));
         }
         return proposals;
+    }
+
+    private static Finding bySign(ScaleProposal best) {
+        return best.sign() == ScaleProposal.Sign.MILLIMETRE
+                ? Finding.of("scale-proposed-mm", Severity.NOTE, "")
+                : Finding.of("scale-proposed", Severity.NOTE, "").with("perInch", Integer.valueOf(best.seen()));
     }
 }

@@ -102,8 +102,10 @@ public record ScaleView(
 
     /** How many units of the drawing make one of the user's. */
     private static String unit(Scale scale, Words words) {
+        boolean assumed = scale.proof() == Scale.Proof.UNPROVED;
+        String key = words.unit() == LengthUnit.INCH ? "editor.scale.unit.inch" : "editor.scale.unit.cm";
         return words.of(
-                words.unit() == LengthUnit.INCH ? "editor.scale.unit.inch" : "editor.scale.unit.cm",
+                assumed ? key + ".assumed" : key,
                 Map.of("per.number", words.unit().mm() / scale.mmPerUnitX()));
     }
 
@@ -128,28 +130,43 @@ public record ScaleView(
         if (largest.isEmpty()) {
             return usual;
         }
-        int likely = proposed(desk);
-        Box box = largest.get().outline().box();
+        double present = sheet.pattern().scale().mmPerUnitX();
+        Optional<Finding> likely = proposed(desk);
+        double likelyUnit = likely.map(ScaleView::unit).orElse(0.0);
         for (int perInch : UNITS_PER_INCH) {
             // Without a proof the reader assumes a pixel of 1/96 inch.
-            double factor = ASSUMED_PER_INCH / perInch;
-            Map<String, Object> values = Map.of(
-                    "count",
-                    perInch,
-                    "piece",
-                    largest.get().name(),
-                    "wide",
-                    box.width() * factor,
-                    "tall",
-                    box.height() * factor);
-            String key = perInch == likely ? "editor.scale.usual.likely" : "editor.scale.usual";
-            Offer offer = new Offer(
-                    words.of(key, values),
-                    words.of("editor.scale.usual.take"),
-                    sheet.pattern().scale().mmPerUnitX() * factor);
-            usual.add(perInch == likely ? 0 : usual.size(), offer);
+            double unit = present * ASSUMED_PER_INCH / perInch;
+            if (!isSame(unit, 1) && !isSame(unit, likelyUnit)) {
+                usual.add(usual("editor.scale.usual", perInch, unit, largest.get(), present, words));
+            }
         }
+        if (!isSame(1, likelyUnit)) {
+            usual.add(usual("editor.scale.usual.mm", 0, 1, largest.get(), present, words));
+        }
+        likely.ifPresent(finding -> usual.add(
+                0,
+                finding.values().get("perInch") instanceof Integer count && !isSame(likelyUnit, 1)
+                        ? usual("editor.scale.usual.likely", count, likelyUnit, largest.get(), present, words)
+                        : usual("editor.scale.usual.mm.likely", 0, likelyUnit, largest.get(), present, words)));
         return usual;
+    }
+
+    private static boolean isSame(double unit, double other) {
+        return Math.abs(unit - other) < 1e-6 * unit;
+    }
+
+    private static Offer usual(String key, int count, double unit, Piece largest, double present, Words words) {
+        Box box = largest.outline().box();
+        Map<String, Object> values = Map.of(
+                "count",
+                count,
+                "piece",
+                largest.name(),
+                "wide",
+                box.width() * unit / present,
+                "tall",
+                box.height() * unit / present);
+        return new Offer(words.of(key, values), words.of("editor.scale.usual.take"), unit);
     }
 
     /** What another scale means for allowances and the like cannot be known, only asked. */
@@ -165,16 +182,15 @@ public record ScaleView(
                 words.of("editor.scale.stated.move")));
     }
 
-    private static int proposed(Desk desk) {
+    private static Optional<Finding> proposed(Desk desk) {
         return desk.file().stream()
                 .flatMap(f -> f.svg().findings().stream())
-                .filter(f -> f.code().equals("scale-proposed"))
-                .map(Finding::values)
-                .map(values -> values.get("perInch"))
-                .filter(Integer.class::isInstance)
-                .mapToInt(value -> (Integer) value)
-                .findFirst()
-                .orElse(0);
+                .filter(f -> f.code().startsWith("scale-proposed"))
+                .findFirst();
+    }
+
+    private static double unit(Finding proposed) {
+        return proposed.values().get("unit.number") instanceof Double unit ? unit : 0;
     }
 
     private static Optional<Choice> check(List<KnownLength> known, Sheet sheet, Words words) {

@@ -79,13 +79,24 @@ class ScaleViewTest {
         open("viewBox='0 0 595.28 841.89' width='595.28' height='841.89'", BODY);
         assertThat(view().proved()).isFalse();
         // A page of 595.28 by 841.89 is A4 at 72 to the inch, so that goes first.
-        assertThat(view().offers()).hasSize(3);
+        assertThat(view().offers()).hasSize(4);
         assertThat(view().offers().get(0).mmPerUnit()).isCloseTo(25.4 / 72, within(1e-12));
         marker.scale(view().offers().get(0).mmPerUnit(), false);
         assertThat(wide()).isCloseTo(200 * 25.4 / 72, within(1e-9));
         assertThat(session.desk().pattern().scale().proof()).isEqualTo(Scale.Proof.KNOWN_LINE);
         session.undo();
         assertThat(session.desk().pattern().scale().proof()).isEqualTo(Scale.Proof.UNPROVED);
+    }
+
+    /** A page of A4 in millimetres without saying so: the millimetre goes first, each reading is offered once. */
+    @Test
+    void aPageThatIsASheetInMillimetresOffersThatFirst() throws SvgProblem {
+        open("viewBox='0 0 210 297' width='100%' height='100%'", "<path id='front' d='M10,10h100v200h-100z'/>");
+        assertThat(view().proved()).isFalse();
+        assertThat(view().offers()).hasSize(4);
+        assertThat(view().offers().get(0).mmPerUnit()).isEqualTo(1);
+        assertThat(view().offers().get(0).words()).contains("1 mm").contains("10\u00a0cm wide");
+        assertThat(view().offers()).extracting(ScaleView.Offer::mmPerUnit).doesNotHaveDuplicates();
     }
 
     @Test
