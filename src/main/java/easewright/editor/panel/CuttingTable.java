@@ -4,7 +4,6 @@ import easewright.editor.model.Desk;
 import easewright.editor.model.Hold;
 import easewright.editor.model.Pointed;
 import easewright.editor.model.Session;
-import easewright.editor.model.TableScenes;
 import easewright.editor.paint.TableScene;
 import easewright.editor.paint.Underlay;
 import easewright.editor.paint.Viewport;
@@ -16,7 +15,6 @@ import java.util.function.Consumer;
 import java.util.stream.Stream;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
-import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
 import javafx.scene.layout.Region;
@@ -27,8 +25,6 @@ import javafx.scene.layout.Region;
 public final class CuttingTable extends Region {
     /** One step nearer. */
     public static final double NEARER = 1.25;
-
-    private static final double MARGIN = 56;
 
     private final Session session;
     private final TableCanvases canvases = new TableCanvases();
@@ -44,17 +40,10 @@ public final class CuttingTable extends Region {
     /** Takes the mouse and the keys first while marks are made. */
     private Optional<MarkHand> hand = Optional.empty();
 
-    private Viewport view = new Viewport(1, 0, 0);
-    private final TableScenes scenes = new TableScenes();
-    /** The desk as it is to be seen, which while suggestions are looked at is not quite as it is. */
-    private final ReadOnlyObjectWrapper<Desk> seen = new ReadOnlyObjectWrapper<>();
-
-    private TableScene scene = new TableScene(List.of(), false);
+    private final TableOutlook outlook = new TableOutlook();
+    private final TableSight sight = new TableSight();
     private final TableHolds holds = new TableHolds();
     private final Strays strays = new Strays();
-    /** Until the user looks elsewhere, all of the pieces stay in view, however the window changes. */
-    private boolean showingAll = true;
-
     private boolean marksOpen;
 
     public CuttingTable(Session session) {
@@ -78,7 +67,7 @@ public final class CuttingTable extends Region {
             if (places.key(e)) {
                 speak();
                 repaint();
-            } else if (!hand.map(h -> h.key(e, view)).orElse(false)) {
+            } else if (!hand.map(h -> h.key(e, view())).orElse(false)) {
                 TableKeys.handle(this, session, e);
             }
         });
@@ -104,7 +93,8 @@ public final class CuttingTable extends Region {
 
     private void resized() {
         canvases.resize(getWidth(), getHeight());
-        if (showingAll) {
+        outlook.resize(getWidth(), getHeight());
+        if (outlook.showsAll()) {
             fit();
         }
         repaint();
@@ -114,12 +104,12 @@ public final class CuttingTable extends Region {
         boolean other = before == null
                 || now.isOtherWork(before)
                 || before.pattern().pieces().isEmpty();
-        scene = sight(now);
+        sight.take(now, hand);
         holds.show(now.holds());
         speak();
-        if (other || !before.pattern().scale().equals(now.pattern().scale())) {
-            fit();
-        } else if (!before.level().equals(now.level()) && !isLevelInView()) {
+        if (other
+                || !before.pattern().scale().equals(now.pattern().scale())
+                || !before.level().equals(now.level()) && isLevelOutOfView()) {
             fit();
         }
         gather();
@@ -145,20 +135,14 @@ public final class CuttingTable extends Region {
 
     /** Shows everything where a change has made pieces outside the view; the view keeps still under a hand that pulls. */
     void gather() {
-        boolean strayed = !mouse.isPulling() && strays.look(scene.pieces(), view, getWidth(), getHeight());
+        boolean strayed = !mouse.isPulling() && strays.look(scene().pieces(), outlook);
         if (strayed && !marksOpen) {
             fit();
         }
     }
 
-    /** Whether something of the level at work is to be seen. */
-    private boolean isLevelInView() {
-        return scene.pieces().stream()
-                .flatMap(p -> p.levels().stream())
-                .filter(TableScene.LevelSight::chosen)
-                .flatMap(l -> l.spans().stream())
-                .map(span -> view.toScreen(span.at(0.5)))
-                .anyMatch(at -> at.x() > 0 && at.y() > 0 && at.x() < getWidth() && at.y() < getHeight());
+    private boolean isLevelOutOfView() {
+        return sight.levelAtWork().noneMatch(line -> outlook.holds(line.at(0.5)));
     }
 
     /** Asks for a new picture in the next frame. */
@@ -168,9 +152,10 @@ public final class CuttingTable extends Region {
 
     private void paint() {
         Underlay underlay = hand.filter(MarkHand::isOpen)
-                .map(h -> below.seen(view, getWidth(), getHeight(), pixels()))
+                .map(h -> below.seen(view(), getWidth(), getHeight(), pixels()))
                 .orElse(Underlay.NONE);
-        canvases.paint(session.desk(), view, scene, underlay, isMarking() ? List.of() : holds.grips(), places, hand);
+        canvases.paint(
+                session.desk(), view(), scene(), underlay, isMarking() ? List.of() : holds.grips(), places, hand);
     }
 
     /** Of the screen to one of the view. */
@@ -188,60 +173,45 @@ public final class CuttingTable extends Region {
     // ---- view ----
 
     public Viewport view() {
-        return view;
+        return outlook.view();
     }
 
     /** Shows everything that lies on the table. */
     public void fit() {
         Stream<Box> beside = hand.filter(MarkHand::isOpen).stream().flatMap(MarkHand::beside);
-        Optional<Box> all = Stream.concat(
-                        scene.pieces().stream().map(p -> p.piece().outline().box()), beside)
-                .reduce(Box::union);
-        if (all.isPresent() && getWidth() > 2 * MARGIN && getHeight() > 2 * MARGIN) {
-            view = Viewport.fitting(all.get(), getWidth(), getHeight(), MARGIN);
-        }
-        showingAll = true;
+        outlook.fit(Stream.concat(sight.boxes(), beside).reduce(Box::union));
         repaint();
     }
 
     /** Nearer or farther about the middle of the view. */
     public void zoom(double factor) {
-        zoomAt(factor, getWidth() / 2, getHeight() / 2);
+        outlook.zoom(factor);
+        repaint();
     }
 
     void zoomAt(double factor, double x, double y) {
-        view = view.zoomedAt(factor, x, y);
-        showingAll = false;
+        outlook.zoomAt(factor, x, y);
         repaint();
     }
 
     public void moveView(double dx, double dy) {
-        view = view.movedBy(dx, dy);
-        showingAll = false;
+        outlook.move(dx, dy);
         repaint();
     }
 
     /** Brings a piece into the middle of the view, at the present zoom. */
     public void show(String pieceId) {
-        scene.pieces().stream()
+        scene().pieces().stream()
                 .filter(p -> p.piece().id().equals(pieceId))
                 .findFirst()
-                .ifPresent(p -> {
-                    view = view.withAt(p.piece().outline().box().centre(), getWidth() / 2, getHeight() / 2);
-                    showingAll = false;
-                    repaint();
-                });
+                .ifPresent(p -> outlook.centre(p.piece().outline().box().centre()));
+        repaint();
     }
 
     /** Brings a place into the middle of the view, so near that all of it is well seen. */
     public void show(Pointed what) {
-        if (what.around().isEmpty()) {
-            show(what.piece());
-        } else if (getWidth() > 0 && getHeight() > 0) {
-            view = Viewport.fitting(what.around().get(), getWidth(), getHeight(), 0);
-            showingAll = false;
-            repaint();
-        }
+        what.around().ifPresentOrElse(outlook::fill, () -> show(what.piece()));
+        repaint();
     }
 
     // ---- hands ----
@@ -263,24 +233,17 @@ public final class CuttingTable extends Region {
         boolean open = hand.map(MarkHand::isOpen).orElse(false);
         if (open != marksOpen) {
             marksOpen = open;
-            scene = sight(desk);
+            sight.take(desk, hand);
             // While marks are made, what lies beside the pieces is of interest too.
-            if (showingAll) {
+            if (outlook.showsAll()) {
                 fit();
             }
         }
-        if (hand.map(h -> h.seen(desk)).orElse(desk) != seen.get()) {
-            scene = sight(desk);
+        if (sight.isOutdated(desk, hand)) {
+            sight.take(desk, hand);
         }
         speak();
         repaint();
-    }
-
-    private TableScene sight(Desk desk) {
-        seen.set(hand.map(h -> h.seen(desk)).orElse(desk));
-        boolean sizes = hand.map(MarkHand::isScaling).orElse(false);
-        scenes.forMarks(hand.map(MarkHand::isOpen).orElse(false));
-        return scenes.of(seen.get(), sizes);
     }
 
     Optional<MarkHand> hand() {
@@ -289,12 +252,12 @@ public final class CuttingTable extends Region {
 
     /** The desk as it is to be seen. */
     public ReadOnlyObjectProperty<Desk> seenProperty() {
-        return seen.getReadOnlyProperty();
+        return sight.seenProperty();
     }
 
     /** What is to be seen. */
     TableScene scene() {
-        return scene;
+        return sight.scene();
     }
 
     List<Hold> holds() {
@@ -307,7 +270,7 @@ public final class CuttingTable extends Region {
 
     /** Where the holds are on the screen, for keys and tests. */
     public List<Point> holdsOnScreen() {
-        return holds.onScreen(view);
+        return holds.onScreen(view());
     }
 
     /** Gives the next hold the keyboard's attention. */

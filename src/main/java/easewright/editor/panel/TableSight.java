@@ -1,0 +1,57 @@
+package easewright.editor.panel;
+
+import easewright.editor.model.Desk;
+import easewright.editor.model.TableScenes;
+import easewright.editor.paint.TableScene;
+import easewright.geom.Box;
+import easewright.geom.Segment;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+
+/** What lies on the table to be seen, which the hand that makes marks has a say in. */
+final class TableSight {
+    private final TableScenes scenes = new TableScenes();
+    /** The desk as it is to be seen, which while suggestions are looked at is not quite as it is. */
+    private final ReadOnlyObjectWrapper<Desk> seen = new ReadOnlyObjectWrapper<>();
+
+    private TableScene scene = new TableScene(List.of(), false);
+
+    void take(Desk desk, Optional<MarkHand> hand) {
+        seen.set(seen(desk, hand));
+        scenes.forMarks(hand.map(MarkHand::isOpen).orElse(false));
+        scene = scenes.of(seen.get(), hand.map(MarkHand::isScaling).orElse(false));
+    }
+
+    /** Whether the desk would be seen otherwise than it is. */
+    boolean isOutdated(Desk desk, Optional<MarkHand> hand) {
+        return seen(desk, hand) != seen.get();
+    }
+
+    private static Desk seen(Desk desk, Optional<MarkHand> hand) {
+        return hand.map(h -> h.seen(desk)).orElse(desk);
+    }
+
+    ReadOnlyObjectProperty<Desk> seenProperty() {
+        return seen.getReadOnlyProperty();
+    }
+
+    TableScene scene() {
+        return scene;
+    }
+
+    /** The boxes round the pieces, mm. */
+    Stream<Box> boxes() {
+        return scene.pieces().stream().map(p -> p.piece().outline().box());
+    }
+
+    /** The lines of the level at work. */
+    Stream<? extends Segment> levelAtWork() {
+        return scene.pieces().stream()
+                .flatMap(p -> p.levels().stream())
+                .filter(TableScene.LevelSight::chosen)
+                .flatMap(l -> l.spans().stream());
+    }
+}
