@@ -86,7 +86,7 @@ final class EditorWindow {
                 table.widthProperty().subtract(view.widthProperty()).subtract(MARGINS));
         StartPanel start = new StartPanel(session, files);
         StackPane middle = new StackPane(table, start, view, legend, hint, busy);
-        NoticeBar notice = new NoticeBar(session, view, middle);
+        NoticeBar notice = new NoticeBar(session, view, middle, table::requestFocus);
         middle.getChildren().add(notice);
         middle.getStyleClass().add("middle");
         middle.setMinSize(0, 0);
@@ -119,13 +119,13 @@ final class EditorWindow {
         show(stage, session.desk());
         scene.setRoot(root);
         afterPictures(() -> {
-            LeftBehindBar left = new LeftBehindBar(files);
+            LeftBehindBar left = new LeftBehindBar(files, () -> begin(start));
             top.getChildren().add(left);
             start.lift();
             // The keys begin at what can be done first: work that was left behind, or the start page.
             left.takeKeys();
             if (table.isFocused()) {
-                start.takeKeys();
+                begin(start);
             }
         });
         stage.setOnHidden(e -> files.close());
@@ -235,6 +235,15 @@ final class EditorWindow {
                 .put(
                         new KeyCodeCombination(KeyCode.Z, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN),
                         session::redo);
+    }
+
+    /** Gives the keys to the table, or to the start page while there is nothing on it. */
+    private void begin(StartPanel start) {
+        if (start.isVisible()) {
+            start.takeKeys();
+        } else {
+            table.requestFocus();
+        }
     }
 
     /** From anywhere, with the keys of the platform. */

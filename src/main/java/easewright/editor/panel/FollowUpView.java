@@ -46,6 +46,7 @@ final class FollowUpView extends HBox {
         Words words = session.desk().words();
         said.setText(words.of(offers == 1 ? "editor.follow.one" : "editor.follow.some", Map.of("count", offers)));
         look.setText(words.of("editor.follow.look"));
+        Parts.about(look, said.getText());
         Hints.on(look, words.of("editor.follow.look.hint"));
     }
 }

@@ -67,7 +67,7 @@ public final class HerePanel extends VBox {
         this.session = session;
         this.followUp = new FollowUpView(session, bench, leader);
         this.form = new WayFormView(session, this::change);
-        this.where = new WhereView(session);
+        this.where = new WhereView(session, this::toAmount);
         setId("here");
         getStyleClass().add("here");
         amount = new AmountRow(session, this::change, () -> refused(session.desk()));
@@ -89,7 +89,12 @@ public final class HerePanel extends VBox {
         leave.setOnAction(e -> done(session::leave));
         ask.setId("ask-where");
         ask.getStyleClass().addAll("small", "chip");
-        ask.setOnAction(e -> where.open(ask.isSelected()));
+        ask.setOnAction(e -> {
+            where.open(ask.isSelected());
+            if (where.isOpen()) {
+                where.takeKeys();
+            }
+        });
         where.visibleProperty().addListener((o, was, is) -> {
             ask.setSelected(is);
             // What stands aside for the question comes back when it goes, also when an answer set up what was there

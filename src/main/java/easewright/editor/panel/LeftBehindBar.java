@@ -25,6 +25,7 @@ public final class LeftBehindBar extends HBox {
     private static final String WHEN = "d MMMM, HH:mm";
 
     private final FileWork files;
+    private final Runnable onwards;
     private final List<KeptWork> works;
     private final List<Path> damaged;
     private final Label what = new Label();
@@ -34,7 +35,11 @@ public final class LeftBehindBar extends HBox {
     private final Button later = new Button();
     private int shown;
 
-    public LeftBehindBar(FileWork files) {
+    /**
+     * @param onwards to where the work goes on once something was brought back, or nothing is offered any more
+     */
+    public LeftBehindBar(FileWork files, Runnable onwards) {
+        this.onwards = onwards;
         this.files = files;
         this.works = new ArrayList<>(files.leftBehind());
         this.damaged = files.damaged();
@@ -58,7 +63,10 @@ public final class LeftBehindBar extends HBox {
         back.getStyleClass().add("accent");
         back.setOnAction(e -> {
             KeptWork work = works.get(shown);
-            files.restore(work, () -> away(work));
+            files.restore(work, () -> {
+                away(work);
+                onwards.run();
+            });
         });
         discard.setId("left-discard");
         discard.setOnAction(e -> {
@@ -66,10 +74,16 @@ public final class LeftBehindBar extends HBox {
             if (files.asking().throwAway(name(work))) {
                 files.discard(work);
                 away(work);
+                if (!isVisible()) {
+                    onwards.run();
+                }
             }
         });
         later.setId("left-later");
-        later.setOnAction(e -> seen(false));
+        later.setOnAction(e -> {
+            seen(false);
+            onwards.run();
+        });
         for (var control : List.of(others, back, discard, later)) {
             control.getStyleClass().add("small");
             control.setMinWidth(USE_PREF_SIZE);
@@ -118,7 +132,9 @@ public final class LeftBehindBar extends HBox {
             });
             others.getItems().add(item);
         }
-        say(back, words, "editor.left.restore", file);
+        Parts.say(back, words, "editor.left.restore");
+        // The line itself cannot be gone to: it is heard with the first of its buttons.
+        Parts.about(back, what.getText());
         say(discard, words, "editor.left.discard", file);
         say(later, words, "editor.left.later", file);
     }
@@ -129,7 +145,7 @@ public final class LeftBehindBar extends HBox {
         Hints.on(what, words.of("editor.left.damaged.hint", Map.of("file", file.toString())));
         getChildren().removeAll(others, back, discard);
         Parts.say(later, words, "editor.left.noted");
-        later.setAccessibleText(words.of("editor.left.noted"));
+        Parts.about(later, what.getText());
     }
 
     private static void say(Button button, Words words, String key, String file) {

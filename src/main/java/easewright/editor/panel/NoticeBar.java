@@ -29,14 +29,17 @@ public final class NoticeBar extends HBox {
     private static final double ROUND_TEXT = 70;
 
     private final Session session;
+    private final Runnable onwards;
     private final Label text = new Label();
     private final Button away = new Button("\u00d7");
 
     /**
      * @param beside what it stands beside
      * @param over   what it lies over
+     * @param onwards gives the keys to something else once it is put away
      */
-    public NoticeBar(Session session, Region beside, Region over) {
+    public NoticeBar(Session session, Region beside, Region over, Runnable onwards) {
+        this.onwards = onwards;
         this.session = session;
         setId("notice");
         getStyleClass().add("notice");
@@ -86,7 +89,10 @@ public final class NoticeBar extends HBox {
             text.setWrapText(true);
             HBox.setHgrow(text, Priority.ALWAYS);
             away.getStyleClass().addAll("flat", "small");
-            away.setOnAction(e -> session.hush());
+            away.setOnAction(e -> {
+                session.hush();
+                onwards.run();
+            });
             getChildren().setAll(text, away);
         }
     }

@@ -4,7 +4,9 @@ import java.util.List;
 import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
 import javafx.scene.control.ButtonBase;
+import javafx.scene.control.MenuButton;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Pane;
@@ -93,6 +95,10 @@ final class OneStop {
     }
 
     private void pressed(KeyEvent e) {
+        // Where a list hangs on a button, down opens it.
+        if (e.getTarget() instanceof MenuButton && (e.getCode() == KeyCode.UP || e.getCode() == KeyCode.DOWN)) {
+            return;
+        }
         List<Node> buttons = buttons();
         int at = buttons.indexOf(e.getTarget());
         int to = ByArrows.to(e, at, buttons.size());

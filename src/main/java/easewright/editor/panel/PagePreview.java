@@ -32,7 +32,7 @@ final class PagePreview extends BorderPane {
     PagePreview(Words words) {
         this.words = words;
         setId("print-preview");
-        getStyleClass().add("middle");
+        getStyleClass().addAll("middle", "page-preview");
         room.setMinSize(0, 0);
         room.widthProperty().addListener(o -> paint());
         room.heightProperty().addListener(o -> paint());

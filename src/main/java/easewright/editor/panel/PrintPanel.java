@@ -106,8 +106,10 @@ public final class PrintPanel {
         BorderPane side = new BorderPane(options.scrolled());
         side.setBottom(foot);
         side.getStyleClass().add("print-side");
-        BorderPane root = new BorderPane(preview);
+        // First what is chosen, then what comes of it: so goes the Tab key.
+        BorderPane root = new BorderPane();
         root.setLeft(side);
+        root.setCenter(preview);
         root.getStyleClass().addAll("editor", desk.dark() ? "by-lamp" : "by-day");
         Rectangle2D screen = Screen.getPrimary().getVisualBounds();
         Scene scene = new Scene(
@@ -203,6 +205,8 @@ public final class PrintPanel {
 
     private void say(String text, boolean bad) {
         said.setText(text);
+        // Lines of text cannot be gone to: what was said is heard with the button that it is about.
+        Hints.help(pdf, text);
         said.pseudoClassStateChanged(BAD, bad);
     }
 }

@@ -41,11 +41,9 @@ public final class StartPanel extends VBox {
         getStyleClass().add("lifted");
     }
 
-    /** Gives the keys to what is done first, if the page is there. */
+    /** Gives the keys to what is done first. */
     public void takeKeys() {
-        if (isVisible()) {
-            lookup("#start-open").requestFocus();
-        }
+        lookup("#start-open").requestFocus();
     }
 
     private void show(Desk desk) {

@@ -16,15 +16,20 @@ import javafx.scene.layout.VBox;
 /** Where to put it: asks how it shows and where, and proposes a place and a way with its source. */
 final class WhereView extends VBox {
     private final Session session;
+    private final Runnable taken;
     private final Label question = new Label();
     private final FlowPane feels = new FlowPane(6, 6);
     private final FlowPane signs = new FlowPane(6, 6);
     private final VBox advice = new VBox(6);
     private Desk shown;
 
-    WhereView(Session session) {
+    /**
+     * @param taken what comes after a proposal was taken
+     */
+    WhereView(Session session, Runnable taken) {
         super(8);
         this.session = session;
+        this.taken = taken;
         setId("where");
         OneStop.in(feels);
         OneStop.in(signs);
@@ -40,6 +45,11 @@ final class WhereView extends VBox {
         if (is) {
             ask();
         }
+    }
+
+    /** The keys go to the first question. */
+    void takeKeys() {
+        feels.getChildren().get(0).requestFocus();
     }
 
     boolean isOpen() {
@@ -101,10 +111,13 @@ final class WhereView extends VBox {
         Button take = new Button(shown.words().of("editor.where.take"));
         take.setId("where-take");
         take.getStyleClass().addAll("small", "accent");
+        // What it says above is heard with the only thing there is to press.
+        Parts.about(take, chosen.words() + " " + chosen.source());
         Hints.on(take, shown.words().of("editor.where.take.hint"));
         take.setOnAction(e -> {
             session.want(chosen.taken(session.desk().pattern()));
             open(false);
+            taken.run();
         });
         advice.getChildren().setAll(said, source, take);
     }
