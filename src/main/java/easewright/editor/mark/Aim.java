@@ -21,11 +21,13 @@ final class Aim {
 
     private static final double ON_LINE = 0.01;
 
+    private final Desk desk;
     private final Sheet sheet;
     private final MarkState state;
     private final Snaps snaps;
 
     Aim(Desk desk, Sheet sheet, MarkState state) {
+        this.desk = desk;
         this.sheet = sheet;
         this.state = state;
         this.snaps = new Snaps(desk, sheet);
@@ -73,9 +75,10 @@ final class Aim {
         snaps.points().stream()
                 .filter(s -> !wantsOutline() || isOnOutline(s))
                 .forEach(s -> once.putIfAbsent(Spot.of(s), s));
+        Optional<String> listed = PieceView.chosen(desk, state).map(Piece::id);
         Predicate<Snap> first = s -> state.step() == MarkState.Step.PIECES
-                && state.piece().isPresent()
-                && s.piece().equals(state.piece());
+                && listed.isPresent()
+                && s.piece().equals(listed);
         return Stream.concat(
                         once.values().stream().filter(first),
                         once.values().stream().filter(first.negate()))

@@ -220,8 +220,12 @@ public final class Marker {
             change(s -> s.withPicks(picks));
         } else {
             Optional<String> level = state().level();
-            tryTo(pattern -> Clicks.done(tool, picks, level, pattern));
+            boolean done = tryTo(pattern -> Clicks.done(tool, picks, level, pattern));
             change(s -> s.withPicks(List.of()));
+            if (done && state().step() == MarkState.Step.PIECES) {
+                // What was marked is to be seen in the lists.
+                snap.piece().ifPresent(this::choosePiece);
+            }
         }
     }
 

@@ -32,6 +32,9 @@ public final class CuttingTable extends Region {
     private final DrawingBelow below;
     private final PlaceHand places;
     private final TableVoice voice = new TableVoice();
+    /** What was told last at the foot of the table, until a key is pressed. */
+    private String news = "";
+
     private final OncePerFrame painter = new OncePerFrame(this::paint);
 
     /** Takes what is typed of an amount while the table has the keys. */
@@ -64,6 +67,7 @@ public final class CuttingTable extends Region {
         widthProperty().addListener(o -> resized());
         heightProperty().addListener(o -> resized());
         setOnKeyPressed(e -> {
+            news = "";
             if (places.key(e)) {
                 speak();
                 repaint();
@@ -106,6 +110,9 @@ public final class CuttingTable extends Region {
                 || before.pattern().pieces().isEmpty();
         sight.take(now, hand);
         holds.show(now.holds());
+        if (before != null && !now.notice().equals(before.notice())) {
+            news = now.notice().map(n -> now.words().of(n.key(), n.values())).orElse("");
+        }
         speak();
         if (other
                 || !before.pattern().scale().equals(now.pattern().scale())
@@ -119,7 +126,7 @@ public final class CuttingTable extends Region {
     /** Tells those who do not see the table where the keys are on it. */
     private void speak() {
         String words = CuttingTableWords.spoken(
-                session.desk(), places.asks(), places.place(), hand.flatMap(MarkHand::tool), holds.pointed());
+                session.desk(), news, places.asks(), places.place(), hand.flatMap(MarkHand::tool), holds.pointed());
         setAccessibleText(words);
         if (voice.say(words) && isFocused()) {
             notifyAccessibleAttributeChanged(AccessibleAttribute.FOCUS_ITEM);

@@ -56,19 +56,26 @@ final class CuttingTableWords {
     /**
      * What is to be heard by whoever does not see the table, first what is new on every key.
      *
+     * @param news  what was told last
      * @param asked what place is asked for
      * @param place where the hand is that shows it
      */
     static String spoken(
-            Desk desk, Optional<String> asked, Optional<String> place, Optional<MarkState> tool, Optional<Hold> held) {
+            Desk desk,
+            String news,
+            Optional<String> asked,
+            Optional<String> place,
+            Optional<MarkState> tool,
+            Optional<Hold> held) {
         Words words = desk.words();
         String keys = words.of("editor.tool.keys");
-        return asked.map(a -> sentences(place.orElse(""), a, keys))
+        String here = asked.map(a -> sentences(place.orElse(""), a, keys))
                 .or(() -> tool.map(t -> sentences(place(desk, t).orElse(""), tool(desk, t), keys)))
                 .or(() -> held.map(h -> sentences(tried(desk), HereWords.seam(desk, h.edge()))))
                 .orElseGet(() -> words.of(
                         "editor.table.accessible",
                         Map.of("pieces", desk.pattern().pieces().size())));
+        return sentences(news, here);
     }
 
     /** What is tried, and what comes of it or why it cannot be. */

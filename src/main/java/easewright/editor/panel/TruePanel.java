@@ -30,6 +30,9 @@ public final class TruePanel extends SheetPage {
     private final Label intro = new Label();
     private final VBox list = new VBox();
     private Optional<TrueWork> shown = Optional.empty();
+    /** Where the keys were when the rows went. */
+    private String place = "";
+
     /** What the table was brought near to, and goes on showing. */
     private Optional<Pointed> held = Optional.empty();
 
@@ -71,24 +74,34 @@ public final class TruePanel extends SheetPage {
         }
         // While a change is being tried, the list is about what was before it.
         list.setDisable(now.isEmpty() || desk.trial().isPresent());
+        keysBack();
     }
 
-    /** Rows anew; whoever works by keyboard keeps the place. */
+    /** Rows anew; whoever works by keyboard keeps the place, also while the lines are looked along once more. */
     private void rows(Words words) {
         Node focused = getScene() == null ? null : getScene().getFocusOwner();
-        String place = focused == null || focused.getId() == null ? "" : focused.getId();
+        String now = focused == null || focused.getId() == null ? "" : focused.getId();
+        if (now.startsWith("true-") || now.startsWith("follow-take-")) {
+            place = now;
+        } else if (focused != this) {
+            place = "";
+        }
         list.getChildren().clear();
         shown.ifPresent(work -> {
             offers(work.offers(), words);
             places(work, words);
         });
-        if (place.startsWith("true-") || place.startsWith("follow-take-")) {
+    }
+
+    private void keysBack() {
+        if (!place.isEmpty() && shown.isPresent() && !list.isDisabled()) {
             Node same = lookup("#" + place);
             if (same != null) {
                 same.requestFocus();
             } else {
                 list.lookupAll(".button").stream().findFirst().ifPresent(Node::requestFocus);
             }
+            place = "";
         }
     }
 
