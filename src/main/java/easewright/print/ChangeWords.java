@@ -81,18 +81,9 @@ public final class ChangeWords {
                 .orElse(done));
         List<String> manners = manners(note);
         if (!manners.isEmpty()) {
-            sentences.add(words.of("change.manners", Map.of("manners", listed(manners))));
+            sentences.add(words.of("change.manners", Map.of("manners", words.listed(manners))));
         }
         return String.join(" ", sentences);
-    }
-
-    /** One after the other, the last with an "and". */
-    private String listed(List<String> manners) {
-        int last = manners.size() - 1;
-        String others = String.join(", ", manners.subList(0, last));
-        return last == 0
-                ? manners.get(0)
-                : words.of("change.manners.and", Map.of("others", others, "last", manners.get(last)));
     }
 
     /** What a truing made true is told by its matter; every other change by its method. */

@@ -115,7 +115,7 @@ record Opening(
                 .map(Layer::name)
                 .toList();
         if (names.size() > 1 && options.layers().isEmpty()) {
-            findings.add(Finding.of("layers-to-choose", Severity.NOTE, "").with("names", String.join(", ", names)));
+            findings.add(Finding.of("layers-to-choose", Severity.NOTE, "").with("names", names));
         }
     }
 }

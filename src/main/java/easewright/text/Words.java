@@ -3,6 +3,7 @@ package easewright.text;
 import easewright.pattern.Finding;
 import easewright.pattern.LevelKind;
 import java.util.Collection;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -18,7 +19,7 @@ import java.util.stream.Collectors;
  * shown with commas; a key ending in {@code .signed} shows a length with its plus or minus; {@code largest} is a limit,
  * and rounded towards 0; of a {@link Span} both ends are shown, once if they look alike. A line may ask for a value in a form of its own, {@code {amount.part}} for the value
  * {@code amount}: {@code .coarse} to the millimetre, {@code .part} as one of several that must add up,
- * {@code .exact} a plain number to be typed again.
+ * {@code .exact} a plain number to be typed again, {@code .and} a list whose last has an "and" before it.
  *
  * <p>Some lines are worded otherwise for who types commands ({@code <key>.command}) or who sits before a Mac
  * ({@code <key>.mac}); a line by itself is for the window and for paper. The name of a key on the keyboard is a line
@@ -26,6 +27,7 @@ import java.util.stream.Collectors;
  */
 public final class Words {
     private static final String KEYBOARD = "key.";
+    private static final String COMMAND = ".command";
 
     private final Lines bundle;
     private final LengthUnit unit;
@@ -61,7 +63,7 @@ public final class Words {
 
     /** For who types commands: what helps is an option, not a button. */
     public Words forCommands() {
-        return new Words(bundle, unit, ".command");
+        return new Words(bundle, unit, COMMAND);
     }
 
     /** For who sees the window on a Mac, whose keys have other names. */
@@ -106,7 +108,23 @@ public final class Words {
     /** The line of a key in the listener's own wording, if it has one; null without any. */
     private String line(String key) {
         String own = listener.isEmpty() ? null : bundle.line(key + listener);
-        return own == null ? bundle.line(key) : own;
+        String line = own == null ? bundle.line(key) : own;
+        return line == null || listener.equals(COMMAND) ? line : printed(line);
+    }
+
+    /** With the quotes and apostrophes of printed matter, which not every terminal has, and which nobody types. */
+    private static String printed(String line) {
+        if (line.indexOf('"') < 0 && line.indexOf('\'') < 0) {
+            return line;
+        }
+        StringBuilder out = new StringBuilder(line.replace('\'', '\u2019'));
+        for (int at = 0; at < out.length(); at++) {
+            if (out.charAt(at) == '"') {
+                boolean opens = at == 0 || " (".indexOf(out.charAt(at - 1)) >= 0;
+                out.setCharAt(at, opens ? '\u201c' : '\u201d');
+            }
+        }
+        return out.toString();
     }
 
     /** The name of a key on the keyboard, or a length in the form that a line asks for. */
@@ -119,6 +137,10 @@ public final class Words {
         int dot = name.lastIndexOf('.');
         Object value = dot > 0 ? values.get(name.substring(0, dot)) : null;
         String form = name.substring(dot + 1);
+        if (value instanceof Collection<?> many && form.equals("and")) {
+            String each = name.substring(0, dot);
+            return Optional.of(listed(many.stream().map(one -> shown(each, one)).toList()));
+        }
         if (value instanceof Span span) {
             return formed(form, span.low())
                     .flatMap(low -> formed(form, span.high()).map(high -> spanned(low, high)));
@@ -133,6 +155,14 @@ public final class Words {
             case "part" -> Optional.of(Lengths.part(mm, unit).orElse(of("length.about", Map.of("amount.signed", mm))));
             default -> Optional.empty();
         };
+    }
+
+    /** One after the other, the last with an "and". */
+    public String listed(List<String> each) {
+        int last = each.size() - 1;
+        return last < 1
+                ? String.join("", each)
+                : of("list.and", Map.of("others", String.join(", ", each.subList(0, last)), "last", each.get(last)));
     }
 
     private String spanned(String low, String high) {

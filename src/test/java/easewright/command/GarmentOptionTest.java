@@ -45,7 +45,10 @@ class GarmentOptionTest {
         Files.writeString(kilt, drawn.replaceFirst("<level ", "<garment kind=\"kilt\"/><level "));
         Run run = Run.of("ease", kilt);
         assertThat(run.code()).isZero();
-        assertThat(run.out()).contains("said to be \"kilt\"").contains("jacket").doesNotContain("publishers");
+        assertThat(run.out())
+                .contains("no table of ease for \"kilt\"")
+                .contains("jacket")
+                .doesNotContain("publishers");
         Path out = folder.resolve("wider.svg");
         Run.of("change", kilt, "--at", "hip", "--by", "+20mm", "-o", out);
         assertThat(Files.readString(out)).contains("<garment kind=\"kilt\"/>");
@@ -60,6 +63,6 @@ class GarmentOptionTest {
                 """);
         assertThat(Run.of("ease", kilt, "--table", table).out())
                 .contains("mine (kilt)")
-                .doesNotContain("said to be");
+                .doesNotContain("no table of ease");
     }
 }

@@ -77,7 +77,7 @@ class ClothJourneyTest extends Journey {
         robot.interact(
                 () -> robot.lookup("#cloth-knit").queryAs(ToggleButton.class).fire());
         assertThat(robot.lookup("#cloth-said").queryAs(Label.class).getText())
-                .contains("is called \"stable\"")
+                .contains("is called \u201cstable\u201d")
                 .contains("Armstrong")
                 .contains("from memory");
     }

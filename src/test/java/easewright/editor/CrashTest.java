@@ -74,7 +74,7 @@ class CrashTest extends Journey {
         assertThat(desk().notice()
                         .map(n -> desk().words().of(n.key(), n.values()))
                         .orElseThrow())
-                .contains("is back as it was", "What was being tried is on the table again", "type \"1,\"");
+                .contains("is back as it was", "What was being tried is on the table again", "type \u201c1,\u201d");
         robot.clickOn("#leave");
         assertThat(desk().trial()).isEmpty();
 

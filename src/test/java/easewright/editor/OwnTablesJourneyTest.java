@@ -53,7 +53,7 @@ class OwnTablesJourneyTest extends Journey {
 
         answers.tables.add(file);
         press(robot, "#add-table");
-        assertThat(said(robot)).contains("Line 3").contains("\"hips\"").contains("high hip");
+        assertThat(said(robot)).contains("Line 3").contains("\u201chips\u201d").contains("high hip");
         assertThat(Settings.read(kept).tables()).containsExactly(file);
 
         Files.writeString(file, Files.readString(file).replace("hips", "hip"));

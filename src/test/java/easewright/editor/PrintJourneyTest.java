@@ -111,7 +111,7 @@ class PrintJourneyTest extends Journey {
             robot.lookup("#print-use-cords").queryAs(CheckBox.class).fire();
             robot.lookup("#print-cancel").queryAs(Button.class).fire();
         });
-        assertThat(said(robot)).startsWith("Given up");
+        assertThat(said(robot)).startsWith("Stopped");
         assertThat(robot.lookup("#print-save").queryAs(Button.class).isDisabled())
                 .isTrue();
         robot.push(KeyCode.ESCAPE);

@@ -68,7 +68,7 @@ class InSizesTest {
                         small("waist (12)", 5),
                         small("hip (10)", 70.001)))
                 .satisfiesExactly(
-                        hip -> assertThat(hip).startsWith("In sizes 10, 12: At hip the garment is 7 cm smaller"),
+                        hip -> assertThat(hip).startsWith("In sizes 10 and 12: At hip the garment is 7 cm smaller"),
                         waist -> assertThat(waist).startsWith("At waist (12) the garment"));
     }
 
@@ -82,7 +82,7 @@ class InSizesTest {
         assertThat(told(nest("1", "12"), moved("Front 12", 30), moved("Front 1", 30)))
                 .singleElement()
                 .asString()
-                .startsWith("In all sizes: Edge \"side\" of Front moves by");
+                .startsWith("In all sizes: Edge \u201cside\u201d of Front moves by");
     }
 
     /** A seam of a piece to itself, or a name that first stands in a longer word. */
@@ -112,7 +112,7 @@ class InSizesTest {
         assertThat(told(nest("10", "12"), seam.with("size", "12")))
                 .singleElement()
                 .asString()
-                .startsWith("In size 12: Seam \"side seam\"");
+                .startsWith("In size 12: Seam \u201cside seam\u201d");
         assertThat(told(nest("10", "12"), seam)).singleElement().asString().startsWith("Seam");
     }
 

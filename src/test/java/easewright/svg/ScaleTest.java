@@ -72,12 +72,11 @@ class ScaleTest {
     void scalesAreToldByWhatATapeShows() throws SvgProblem {
         Words words = Words.english(LengthUnit.CM);
         Finding square = finding(mm(SQUARE.formatted(94, 94, "10 cm")), "test-square-differs");
-        assertThat(words.of(square)).contains("is drawn 9.4\u00a0cm wide").contains("at 94\u00a0% of the size");
+        assertThat(words.of(square)).contains("is drawn 9.4\u00a0cm wide, 94\u00a0% of its size");
         // 96 units to the inch: 100 units are 2.65 cm.
         Finding unproved =
                 finding(read(svg("viewBox='0 0 900 400'", SQUARE.formatted(100, 100, "5 cm"))), "scale-by-test-square");
-        assertThat(words.of(unproved))
-                .contains("measures 2.65\u00a0cm as the drawing is read now: 52.9\u00a0% of what is written");
+        assertThat(words.of(unproved)).contains("measures 2.65\u00a0cm as things stand, 52.9\u00a0% of its size");
         assertThat(words.forCommands().of(unproved)).endsWith("--scale 0.5mm.");
         Finding stretched = finding(
                 read(svg("width='94mm' height='100mm' viewBox='0 0 100 100'", "<rect width='9' height='9'/>")),
@@ -92,7 +91,7 @@ class ScaleTest {
                 .filter(f -> f.code().equals("scale-differs"))
                 .findFirst()
                 .orElseThrow();
-        assertThat(words.of(changed)).contains("comes out at 94\u00a0% of the size at which it was marked");
+        assertThat(words.of(changed)).contains("is now at 94\u00a0% of the size at which it was marked");
     }
 
     private static Finding finding(Drawing drawing, String code) {

@@ -88,8 +88,22 @@ class WhoIsSpokenToTest {
                 .contains("band/top by +1.2\u00a0cm")
                 .contains("--method edge-length")
                 .doesNotContain("page True");
-        Finding other = Finding.of("mate-drift", Severity.NOTE, "");
-        assertThat(words.forCommands().of(other)).isEqualTo(words.of(other));
+        Finding other = Finding.of("mate-nearer", Severity.NOTE, "").with("mate", "side \"seam\"");
+        assertThat(words.of(other)).startsWith("Seam \u201cside \"seam\"\u201d: ");
+        assertThat(words.forCommands().of(other)).startsWith("Seam \"side \"seam\"\": ");
+    }
+
+    /** What a list is part of is a sentence: its last has an "and" before it, and its lengths their signs. */
+    @Test
+    void listsInSentencesEndWithAnAnd() {
+        Finding two = Finding.of("fit-offer-girth", Severity.NOTE, "")
+                .with("levels", List.of("waist", "high hip", "hip"))
+                .with("by.signed", List.of(10.0, -5.0, 20.0));
+        assertThat(words.of(two))
+                .isEqualTo("That would change the girth at waist, high hip and hip"
+                        + " by +1\u00a0cm, \u22120.5\u00a0cm and +2\u00a0cm.");
+        assertThat(words.listed(List.of("hip"))).isEqualTo("hip");
+        assertThat(words.listed(List.of())).isEmpty();
     }
 
     /** What a Mac calls its keys stands on them: no line names another one. */

@@ -96,7 +96,7 @@ class OwnTablesSessionTest {
         assertThat(said())
                 .contains("Line 4")
                 .contains("mine.txt")
-                .contains("\"ell\"")
+                .contains("\u201cell\u201d")
                 .contains("cm, in");
         assertThat(OwnTableWords.of(session.ownTables().entries().get(1), session.desk()))
                 .contains("lost.txt");
