@@ -81,7 +81,7 @@ class ScaleTest {
         Finding stretched = finding(
                 read(svg("width='94mm' height='100mm' viewBox='0 0 100 100'", "<rect width='9' height='9'/>")),
                 "scale-axes-differ");
-        assertThat(words.of(stretched)).contains("6.4\u00a0% apart");
+        assertThat(words.of(stretched)).contains("6.4\u00a0% larger");
         String marked = svg(
                 "width='94mm' height='94mm' viewBox='0 0 100 100'",
                 "<metadata><marks xmlns='urn:easewright:marks:1'>"

@@ -197,7 +197,8 @@ public final class HerePanel extends VBox {
         if (isMisread()) {
             session.untry();
             show(session.desk());
-        } else if (isUntried(session.desk()) && fields().allMatch(f -> f.getText().equals(f.shown()))) {
+        } else if (isUntried(session.desk())
+                && fields().allMatch(f -> f.getText().equals(f.shown()))) {
             change(w -> w);
         }
     }
