@@ -17,6 +17,7 @@ public final class Checks {
     private static final List<Rule> RULES = List.of(
             new ScaleProved(),
             new LevelsMarked(),
+            new LevelsMeet(),
             new MeasuredThroughout(),
             new OutlineBoundsCloth(),
             new MatesFit(),

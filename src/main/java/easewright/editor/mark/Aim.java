@@ -38,6 +38,9 @@ final class Aim {
     }
 
     Snap at(Point at, double reach) {
+        if (state.tool() == Tool.LEVEL) {
+            return height(snaps.at(at, reach), reach / 2);
+        }
         if (!wantsOutline()) {
             return snaps.at(at, reach);
         }
@@ -52,6 +55,16 @@ final class Aim {
         return snaps.onOutline(at)
                 .filter(s -> s.at().distance(at) <= most)
                 .orElseGet(() -> new Snap(Snap.Kind.FREE, at, snaps.pieceAt(at), Optional.empty()));
+    }
+
+    /** Of a level only the height matters: it is drawn to corners and notches also from the middle of the piece. */
+    private Snap height(Snap near, double reach) {
+        return near.isPoint()
+                ? near
+                : near.piece()
+                        .flatMap(sheet.pattern()::piece)
+                        .flatMap(p -> snaps.atHeight(p, near.at(), reach))
+                        .orElse(near);
     }
 
     boolean isOnOutline(Snap snap) {

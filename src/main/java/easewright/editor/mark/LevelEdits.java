@@ -1,21 +1,31 @@
 package easewright.editor.mark;
 
+import easewright.geom.Line;
 import easewright.geom.Point;
+import easewright.measure.Cutting;
+import easewright.measure.GarmentMeasures;
+import easewright.measure.LevelSeams;
+import easewright.measure.Measures;
 import easewright.pattern.Level;
 import easewright.pattern.LevelKind;
 import easewright.pattern.LevelMark;
 import easewright.pattern.Pattern;
+import easewright.pattern.PatternPart;
 import easewright.pattern.Piece;
 import easewright.suggest.Reference;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.TreeMap;
 
 /** What can be done to levels: where they lie, from where they are measured, which pieces count. */
 public final class LevelEdits {
+    private static final double SAME_PLACE = 0.01;
+
     private LevelEdits() {}
 
     /**
@@ -95,6 +105,20 @@ public final class LevelEdits {
         return pattern.withPiece(EdgeEdits.withLevel(piece, mark));
     }
 
+    /** The stretch of the piece across the grain through a place, as a level laid there would show it. */
+    static Optional<Line> across(Piece piece, Point at) {
+        Point along = down(piece).quarterTurned();
+        var crossings = piece.outline().crossings(at, along);
+        for (int i = 0; i + 1 < crossings.size(); i++) {
+            Line line = new Line(crossings.get(i).point(), crossings.get(i + 1).point());
+            if (line.at(line.nearest(at)).distance(at) < SAME_PLACE
+                    && piece.outline().contains(line.at(0.5))) {
+                return Optional.of(line);
+            }
+        }
+        return Optional.empty();
+    }
+
     /** Measures a level along an edge, such as a shaped waist. */
     public static Pattern along(Pattern pattern, String pieceId, String level, String edge) {
         Piece piece = EdgeEdits.piece(pattern, pieceId);
@@ -122,20 +146,23 @@ public final class LevelEdits {
     }
 
     /**
-     * Puts a level that far below another one, on every piece that has the other and reaches there. Pieces on which the
-     * other does not count are asked only where the level lies on no other: the bodice at a waist that the skirt counts.
+     * Puts a level that far below another one, on every piece that has the other and reaches there. Where pieces that
+     * are sewn together begin at the other level, the lines meet at the seam ({@link LevelLies}). Pieces on which the other does not count are asked only where the level lies on no other: the bodice at a
+     * waist that the skirt counts.
      *
      * @param mm below 0: above it
      * @throws MarkRefused {@code level-reaches-no-piece}
      */
     public static Pattern below(Pattern pattern, String level, String other, double mm) throws MarkRefused {
         for (boolean counted : new boolean[] {true, false}) {
+            List<Piece> having = pattern.pieces().stream()
+                    .filter(p ->
+                            p.level(other).filter(m -> m.counts() == counted).isPresent())
+                    .toList();
+            Map<String, LevelLies.Lie> lies = LevelLies.below(pattern, having, other, mm);
             Pattern placed = pattern;
-            for (Piece piece : pattern.pieces()) {
-                Optional<LevelMark> base = piece.level(other).filter(m -> m.counts() == counted);
-                if (base.isPresent()) {
-                    placed = below(placed, piece, level, from(piece, base.get()), mm);
-                }
+            for (Piece piece : having) {
+                placed = below(placed, piece, level, lies.get(piece.id()));
             }
             if (!placed.equals(pattern)) {
                 return placed;
@@ -144,19 +171,58 @@ public final class LevelEdits {
         throw new MarkRefused("level-reaches-no-piece", Map.of("level", level, "other", other));
     }
 
-    private static Pattern below(Pattern pattern, Piece piece, String level, Point reference, double mm) {
-        Point at = inside(piece, reference.plus(down(piece).times(mm)));
+    private static Pattern below(Pattern pattern, Piece piece, String level, LevelLies.Lie lie) {
+        Point at = inside(piece, lie.at(piece));
         return at == null
                 ? pattern
                 : pattern.withPiece(
-                        EdgeEdits.withLevel(piece, LevelMark.through(level, at).withReference(reference)));
+                        EdgeEdits.withLevel(piece, LevelMark.through(level, at).withReference(lie.reference())));
     }
 
-    /** The place from which a distance below a level is measured on a piece: on the edge that it runs along, if any. */
-    private static Point from(Piece piece, LevelMark level) {
-        return level.through()
-                .or(() -> level.along().flatMap(piece::edge).map(edge -> Reference.of(piece, edge)))
-                .orElseGet(() -> Reference.of(piece));
+    /**
+     * Lays a level so that it meets at every seam that it comes to: from its first piece on, each piece follows the one
+     * it is sewn to.
+     */
+    public static Pattern meet(Pattern pattern, String level) {
+        Set<String> settled = new HashSet<>();
+        Pattern now = pattern;
+        Optional<LevelSeams.Meeting> next = next(now, level, settled);
+        while (next.isPresent()) {
+            LevelSeams.Meeting meeting = next.get();
+            boolean second = settled.isEmpty() || settled.contains(meeting.first());
+            if (!Cutting.same(meeting.off())) {
+                now = second
+                        ? place(now, meeting.second(), level, meeting.onSecond())
+                        : place(now, meeting.first(), level, meeting.onFirst());
+            }
+            settled.add(meeting.first());
+            settled.add(meeting.second());
+            next = next(now, level, settled);
+        }
+        return now;
+    }
+
+    /** A seam of which one piece is settled and the other is not, or at first any. */
+    private static Optional<LevelSeams.Meeting> next(Pattern pattern, String level, Set<String> settled) {
+        List<LevelSeams.Meeting> open = meetings(pattern, Measures.of(pattern), level).stream()
+                .filter(m -> !settled.contains(m.first()) || !settled.contains(m.second()))
+                .toList();
+        return open.stream()
+                .filter(m -> settled.contains(m.first()) || settled.contains(m.second()))
+                .findFirst()
+                .or(() -> open.stream().findFirst());
+    }
+
+    /** The seams that a level comes to on both sides, in every size. */
+    static List<LevelSeams.Meeting> meetings(Pattern pattern, GarmentMeasures measures, String level) {
+        List<LevelSeams.Meeting> all = new ArrayList<>();
+        boolean several = PatternPart.severalSizes(pattern);
+        for (Pattern garment : PatternPart.garments(pattern)) {
+            Optional<String> size =
+                    PatternPart.sizes(garment).stream().findFirst().filter(s -> several);
+            all.addAll(LevelSeams.of(garment, size.map(measures::inSize).orElse(measures)));
+        }
+        return all.stream().filter(m -> m.level().equals(level)).toList();
     }
 
     /** Whether a level lies above another one on the body, as far as their kinds tell. */

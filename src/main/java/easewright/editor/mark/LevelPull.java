@@ -40,16 +40,7 @@ record LevelPull(String piece, String level) {
     Pattern to(Pattern pattern, Snaps snaps, Point at, double reach) {
         Piece on = EdgeEdits.piece(pattern, piece);
         Point down = LevelEdits.down(on);
-        double height = at.dot(down);
-        double nearest = reach;
-        for (Snap snap : snaps.points()) {
-            double away = Math.abs(snap.at().dot(down) - at.dot(down));
-            // Its own ends would hold the level where it is.
-            if (snap.piece().equals(Optional.of(piece)) && snap.kind() != Snap.Kind.LEVEL && away < nearest) {
-                nearest = away;
-                height = snap.at().dot(down);
-            }
-        }
+        double height = snaps.atHeight(on, at, reach).map(Snap::at).orElse(at).dot(down);
         Point through = on.level(level).flatMap(m -> m.through()).orElse(at);
         return LevelEdits.place(pattern, piece, level, through.plus(down.times(height - through.dot(down))));
     }

@@ -1,6 +1,8 @@
 package easewright.editor.mark;
 
 import easewright.editor.model.Desk;
+import easewright.geom.Point;
+import easewright.measure.LevelSeams;
 import easewright.measure.LevelWidth;
 import easewright.pattern.Edge;
 import easewright.pattern.EdgeRole;
@@ -22,6 +24,9 @@ import java.util.OptionalDouble;
  * @param kinds levels that could be added
  */
 public record LevelsView(List<Row> levels, List<Kind> kinds) {
+    /** As near as this two places are the same, mm. */
+    private static final double NEAR = 1;
+
     public LevelsView {
         levels = List.copyOf(levels);
         kinds = List.copyOf(kinds);
@@ -36,9 +41,11 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
      * @param girth  the finished girth there; empty while it lies on no piece
      * @param places where it lies
      * @param apart  whether it lies at different distances on its pieces
+     * @param misses at which seams its lines miss each other, and by how much; empty where they meet
      * @param others other levels below which it can be put: those that lie on its pieces
      */
-    public record Row(String name, String girth, List<Place> places, boolean apart, List<String> others) {
+    public record Row(
+            String name, String girth, List<Place> places, boolean apart, String misses, List<String> others) {
         public Row {
             places = List.copyOf(places);
             others = List.copyOf(others);
@@ -79,9 +86,17 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
                                     places.isEmpty() || p.level(level.name()).isPresent())
                             .anyMatch(p -> p.level(n).isPresent()))
                     .toList();
-            rows.add(new Row(level.name(), girth, places, isApart(places), others));
+            rows.add(new Row(level.name(), girth, places, isApart(places), misses(desk, level, words), others));
         }
         return new LevelsView(rows, kinds(levels, words));
+    }
+
+    private static String misses(Desk desk, Level level, Words words) {
+        List<String> seams = LevelEdits.meetings(desk.pattern(), desk.reading().measures(), level.name()).stream()
+                .filter(LevelSeams.Meeting::isApart)
+                .map(m -> words.of("editor.level.misses.seam", Map.of("seam", m.seam(), "off", Math.abs(m.off()))))
+                .toList();
+        return seams.isEmpty() ? "" : words.of("editor.level.misses", Map.of("seams", String.join(", ", seams)));
     }
 
     private static boolean isApart(List<Place> places) {
@@ -125,13 +140,32 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
                 mark.counts());
     }
 
-    /** The edge at whose end the reference lies, or the top of the piece. */
+    /** The level it is measured from, the edge at whose end the reference lies, or the top of the piece. */
     private static String reference(Piece piece, LevelMark mark, Words words) {
-        var at = mark.reference().orElseGet(() -> Reference.of(piece));
-        Optional<Edge> edge = piece.edges().stream()
-                .filter(e -> e.from().distance(at) < 1 || e.to().distance(at) < 1)
-                .filter(e -> e.role() == EdgeRole.WAIST || e.role() == EdgeRole.NECK || e.role() == EdgeRole.CAP)
+        Point at = mark.reference().orElseGet(() -> Reference.of(piece));
+        Optional<String> level = piece.levels().stream()
+                .filter(m -> !m.level().equals(mark.level()) && passes(piece, m, at))
+                .map(LevelMark::level)
                 .findFirst();
-        return edge.map(Edge::name).orElseGet(() -> words.of("editor.level.ring"));
+        Optional<String> edge = piece.edges().stream()
+                .filter(e -> isEnd(e, at))
+                .filter(e -> e.role() == EdgeRole.WAIST || e.role() == EdgeRole.NECK || e.role() == EdgeRole.CAP)
+                .map(Edge::name)
+                .findFirst();
+        boolean top = at.distance(Reference.of(piece)) < NEAR;
+        return level.or(() -> edge).orElseGet(() -> words.of(top ? "editor.level.ring" : "editor.level.elsewhere"));
+    }
+
+    /** Whether a level goes through a place, or runs along an edge that ends there. */
+    private static boolean passes(Piece piece, LevelMark level, Point at) {
+        boolean straight = level.through()
+                .map(p -> Math.abs(p.minus(at).dot(LevelEdits.down(piece))) < NEAR)
+                .orElse(false);
+        return straight
+                || level.along().flatMap(piece::edge).map(e -> isEnd(e, at)).orElse(false);
+    }
+
+    private static boolean isEnd(Edge edge, Point at) {
+        return edge.from().distance(at) < NEAR || edge.to().distance(at) < NEAR;
     }
 }

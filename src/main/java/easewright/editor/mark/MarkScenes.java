@@ -12,6 +12,7 @@ import easewright.pattern.Edge;
 import easewright.pattern.LevelMark;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
+import easewright.suggest.Reference;
 import easewright.suggest.Sheet;
 import easewright.suggest.Suggestions;
 import java.util.ArrayList;
@@ -53,7 +54,10 @@ public final class MarkScenes {
                 soft(desk, state),
                 strong(desk, state),
                 dots,
-                state.moving().flatMap(m -> dragged(desk, m)).or(() -> tape(desk, state)));
+                state.moving()
+                        .flatMap(m -> dragged(desk, m))
+                        .or(() -> placing(desk, state))
+                        .or(() -> tape(desk, state)));
     }
 
     /** Words outside the pieces; those on them are in their names. */
@@ -112,7 +116,18 @@ public final class MarkScenes {
                     .filter(p -> !p.equals(over))
                     .forEach(p -> strong.add(new Line(p, over)));
         }
+        if (state.tool() == Tool.LEVEL) {
+            piece(desk, state)
+                    .flatMap(
+                            p -> LevelEdits.across(p, state.over().orElseThrow().at()))
+                    .ifPresent(strong::add);
+        }
         return strong;
+    }
+
+    /** The piece that the tool points at. */
+    private static Optional<Piece> piece(Desk desk, MarkState state) {
+        return state.over().flatMap(Snap::piece).flatMap(desk.pattern()::piece);
     }
 
     private static MarkScene.Sign sign(Snap over) {
@@ -130,9 +145,25 @@ public final class MarkScenes {
             return Optional.empty();
         }
         double mm = LevelEdits.distance(piece.get(), moving.level()).orElse(0);
-        Point foot = reference.get().plus(LevelEdits.down(piece.get()).times(mm));
-        return Optional.of(
-                new MarkScene.Tape(reference.get(), foot, desk.words().length(mm)));
+        return Optional.of(down(desk, piece.get(), reference.get(), mm));
+    }
+
+    /** How far down the piece a level would lie that the next click lays there. */
+    private static Optional<MarkScene.Tape> placing(Desk desk, MarkState state) {
+        Optional<Piece> piece = state.tool() == Tool.LEVEL ? piece(desk, state) : Optional.empty();
+        return piece.map(p -> {
+            Point from = state.level()
+                    .flatMap(p::level)
+                    .flatMap(LevelMark::reference)
+                    .orElseGet(() -> Reference.of(p));
+            double mm = state.over().orElseThrow().at().minus(from).dot(LevelEdits.down(p));
+            return down(desk, p, from, mm);
+        });
+    }
+
+    private static MarkScene.Tape down(Desk desk, Piece piece, Point from, double mm) {
+        Point foot = from.plus(LevelEdits.down(piece).times(mm));
+        return new MarkScene.Tape(from, foot, desk.words().length(mm));
     }
 
     /** The line measured, or while the second place is not clicked yet, from the first to the hand. */

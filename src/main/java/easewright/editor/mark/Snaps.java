@@ -40,6 +40,29 @@ public final class Snaps {
                 .orElseGet(() -> new Snap(Snap.Kind.FREE, at, pieceAt(at), Optional.empty()));
     }
 
+    /**
+     * The place beside the pointer that lies exactly as far down the piece as one of its corners or marks, if the
+     * pointer is nearly there.
+     *
+     * @param reach how far up or down the pointer is drawn, mm
+     */
+    Optional<Snap> atHeight(Piece piece, Point at, double reach) {
+        Point down = LevelEdits.down(piece);
+        Snap best = null;
+        double nearest = reach;
+        for (Snap snap : points()) {
+            double away = snap.at().minus(at).dot(down);
+            // Where levels end they would be held where they are.
+            if (snap.piece().equals(Optional.of(piece.id()))
+                    && snap.kind() != Snap.Kind.LEVEL
+                    && Math.abs(away) < nearest) {
+                nearest = Math.abs(away);
+                best = new Snap(snap.kind(), at.plus(down.times(away)), snap.piece(), Optional.empty());
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+
     /** The nearest place on an outline, however far. */
     public Optional<Snap> onOutline(Point at) {
         return onOutline(at, Double.POSITIVE_INFINITY);

@@ -46,6 +46,7 @@ final class LevelCard extends VBox {
     private final LengthField below;
     private final VBox places = new VBox(2);
     private final Label apart = new Label();
+    private final Button meet = new Button();
     private final List<PlaceRow> rows = new ArrayList<>();
     private LevelsView.Row row;
 
@@ -77,8 +78,9 @@ final class LevelCard extends VBox {
         HBox from = new HBox(8, below, way, other);
         from.setAlignment(Pos.CENTER_LEFT);
         belowRow = new VBox(3, belowLead, from);
-        getChildren().setAll(top, new HBox(6, place, along), belowRow, wrong, places, apart);
-        apart.getStyleClass().add("quiet");
+        getChildren().setAll(top, new HBox(6, place, along), belowRow, wrong, places, apart, meet);
+        meet.getStyleClass().add("small");
+        meet.setOnAction(e -> session.edit(LevelEdits.meet(session.desk().pattern(), row.name())));
         apart.setWrapText(true);
         apart.setMinHeight(USE_PREF_SIZE);
     }
@@ -160,8 +162,14 @@ final class LevelCard extends VBox {
             now.places().forEach(p -> rows.add(new PlaceRow()));
             places.getChildren().setAll(rows);
         }
-        apart.setText(words.of("editor.level.apart"));
-        Parts.present(apart, now.apart());
+        boolean misses = !now.misses().isEmpty();
+        apart.setText(misses ? now.misses() : words.of("editor.level.apart"));
+        apart.getStyleClass().setAll("label", misses ? "complaint" : "quiet");
+        Parts.present(apart, misses || now.apart());
+        meet.setId("level-meet-" + id);
+        Parts.say(meet, words, "editor.level.meet");
+        Parts.about(meet, now.name());
+        Parts.present(meet, misses);
         for (int i = 0; i < rows.size(); i++) {
             rows.get(i).show(now.places().get(i), desk);
         }

@@ -56,6 +56,11 @@ final class LevelsStep extends StepPage {
         return refused;
     }
 
+    private static String key(LevelsView view) {
+        boolean none = view.levels().stream().allMatch(l -> l.places().isEmpty());
+        return view.levels().isEmpty() ? "none" : none ? "unplaced" : "intro";
+    }
+
     @Override
     void words(Words words) {
         Parts.say(add, words, "editor.level.add");
@@ -67,7 +72,7 @@ final class LevelsStep extends StepPage {
     @Override
     void show(Desk desk, MarkState state) {
         LevelsView view = LevelsView.of(desk);
-        intro.setText(desk.words().of(view.levels().isEmpty() ? "editor.levels.none" : "editor.levels.intro"));
+        intro.setText(desk.words().of("editor.levels." + key(view)));
         add.getItems().clear();
         for (LevelsView.Kind kind : view.kinds()) {
             MenuItem item = new MenuItem(kind.name());

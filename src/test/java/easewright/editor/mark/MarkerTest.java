@@ -70,6 +70,48 @@ class MarkerTest {
         assertThat(bare.session.desk().pattern()).isEqualTo(bare.svg.pattern());
     }
 
+    /** A click in the middle of a piece is drawn to the height of a notch; what it would do is shown before. */
+    @Test
+    void aLevelIsLaidAtTheHeightOfAMarkAndAnotherIsMeasuredFromIt() throws Exception {
+        Bare bare = Bare.twoPieces();
+        bare.marker.go(MarkState.Step.PIECES);
+        clicks(bare, Tool.NOTCH, new Point(300, 220));
+        bare.marker.go(MarkState.Step.LEVELS);
+        bare.marker.tryTo(p -> LevelEdits.add(p, "bust", LevelKind.BUST));
+        bare.marker.takeLevel("bust");
+        bare.marker.hover(new Point(180, 221), REACH);
+        var scene = MarkScenes.of(bare.session.desk(), bare.marker.sheet(), bare.marker.state(), Optional.empty());
+        assertThat(scene.strong()).singleElement().satisfies(line -> {
+            assertThat(line.start().y()).isEqualTo(220);
+            assertThat(line.end().y()).isEqualTo(220);
+            assertThat(line.length()).isEqualTo(200);
+        });
+        assertThat(scene.tape().orElseThrow().words()).isEqualTo("12\u00a0cm");
+        bare.marker.click(new Point(180, 221), REACH);
+        Point bust = bare.piece("front").level("bust").orElseThrow().through().orElseThrow();
+        assertThat(bust.y()).isEqualTo(220);
+        bare.marker.takeLevel("bust");
+        bare.marker.tryTo(p -> LevelEdits.add(p, "waist", LevelKind.WAIST));
+        bare.marker.tryTo(p -> LevelEdits.below(p, "waist", "bust", 90));
+        LevelsView.Place waist = LevelsView.of(bare.session.desk()).levels().stream()
+                .filter(l -> l.name().equals("waist"))
+                .findFirst()
+                .orElseThrow()
+                .places()
+                .get(0);
+        assertThat(waist.distance()).isEqualTo("9\u00a0cm");
+        assertThat(waist.how()).isEqualTo("below bust");
+        bare.session.edit(LevelEdits.distance(bare.session.desk().pattern(), "front", "bust", 100));
+        assertThat(LevelsView.of(bare.session.desk())
+                        .levels()
+                        .get(1)
+                        .places()
+                        .get(0)
+                        .how())
+                .as("measured from where the bust was")
+                .isEqualTo("below a place of its own");
+    }
+
     @Test
     void theHandIsDrawnToCornersThenToLines() throws SvgProblem {
         Bare bare = Bare.twoPieces();

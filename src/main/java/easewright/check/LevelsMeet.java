@@ -1,0 +1,46 @@
+package easewright.check;
+
+import easewright.measure.GarmentMeasures;
+import easewright.measure.LevelSeams;
+import easewright.pattern.Finding;
+import easewright.pattern.Pattern;
+import easewright.pattern.PatternPart;
+import easewright.pattern.Piece;
+import easewright.pattern.Severity;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** A level is one line round the body: where its pieces are sewn together it has to meet. */
+final class LevelsMeet implements Rule {
+    @Override
+    public List<Finding> look(Sight sight) {
+        List<Finding> findings = new ArrayList<>();
+        if (!PatternPart.severalSizes(sight.pattern())) {
+            look(sight.pattern(), sight.measures(), Optional.empty(), findings);
+            return findings;
+        }
+        for (String size : PatternPart.sizes(sight.pattern())) {
+            Pattern garment = PatternPart.ofSize(sight.pattern(), size).alone();
+            look(garment, sight.measures().inSize(size), Optional.of(size), findings);
+        }
+        return findings;
+    }
+
+    private static void look(Pattern garment, GarmentMeasures measures, Optional<String> size, List<Finding> findings) {
+        for (LevelSeams.Meeting meeting : LevelSeams.of(garment, measures)) {
+            if (meeting.isApart()) {
+                Finding finding = Finding.of("levels-apart", Severity.CAUTION, name(garment, meeting.second()))
+                        .with("level", meeting.level())
+                        .with("seam", meeting.seam())
+                        .with("other", name(garment, meeting.first()))
+                        .with("off", Math.abs(meeting.off()));
+                findings.add(size.map(s -> finding.with("size", s)).orElse(finding));
+            }
+        }
+    }
+
+    private static String name(Pattern garment, String id) {
+        return garment.piece(id).map(Piece::name).orElse(id);
+    }
+}

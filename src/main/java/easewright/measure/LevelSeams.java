@@ -1,0 +1,173 @@
+package easewright.measure;
+
+import easewright.geom.Place;
+import easewright.geom.Point;
+import easewright.pattern.Edge;
+import easewright.pattern.EdgeRef;
+import easewright.pattern.EdgeRole;
+import easewright.pattern.LevelMark;
+import easewright.pattern.Mate;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Where a level comes to a seam from both of its pieces. The line round the body is one line only if both arrive at the
+ * same place of the seam: a notch there would meet the other (common practice, as level lines are used as balance
+ * marks).
+ */
+public final class LevelSeams {
+    /** As near to the stitching line as this the end of a width lies on it, mm. */
+    private static final double ON_LINE = 0.05;
+
+    private static final double SAME_CORNER = 1;
+
+    private LevelSeams() {}
+
+    /**
+     * A level at a seam.
+     *
+     * @param seam     name of the seam
+     * @param first    id of the piece of its first edge
+     * @param second   id of the piece of its second edge
+     * @param off      by how much farther along the seam the level lies on the second piece than on the first, mm
+     * @param eased    how much of that the ease that is sewn into the seam may take up, mm
+     * @param onFirst  where the level would have to arrive on the first piece to meet that of the second
+     * @param onSecond where it would have to arrive on the second piece to meet that of the first
+     */
+    public record Meeting(
+            String seam,
+            String level,
+            String first,
+            String second,
+            double off,
+            double eased,
+            Point onFirst,
+            Point onSecond) {
+        /** Whether the lines miss each other by more than works (docs/sources.md 3). */
+        public boolean isApart() {
+            return Math.abs(off) > Cutting.WORKS + eased;
+        }
+    }
+
+    /** Every straight level at every seam of two edges that it comes to on both sides. */
+    public static List<Meeting> of(Pattern garment, GarmentMeasures measures) {
+        List<Meeting> meetings = new ArrayList<>();
+        for (Mate mate : garment.mates()) {
+            if (mate.first().size() == 1 && mate.second().size() == 1) {
+                Optional<Seam> first = seam(garment, measures, mate.first().get(0));
+                Optional<Seam> second = seam(garment, measures, mate.second().get(0));
+                if (first.isPresent()
+                        && second.isPresent()
+                        && first.get().piece() != second.get().piece()) {
+                    add(mate, first.get(), second.get(), meetings);
+                }
+            }
+        }
+        return List.copyOf(meetings);
+    }
+
+    private static void add(Mate mate, Seam first, Seam second, List<Meeting> meetings) {
+        boolean alike = first.runsAs(second);
+        for (LevelMark mark : first.piece().levels()) {
+            String level = mark.level();
+            boolean both = mark.through().isPresent()
+                    && second.piece().level(level).flatMap(LevelMark::through).isPresent();
+            Optional<Double> one = both ? first.along(level) : Optional.empty();
+            Optional<Double> two = both ? second.along(level) : Optional.empty();
+            if (one.isEmpty() || two.isEmpty()) {
+                continue;
+            }
+            double turned = alike ? two.get() : second.length() - two.get();
+            double fromStart = turned - one.get();
+            double fromEnd = fromStart + first.length() - second.length();
+            boolean start = Math.abs(fromStart) <= Math.abs(fromEnd);
+            double off = start ? fromStart : fromEnd;
+            meetings.add(new Meeting(
+                    mate.name(),
+                    level,
+                    first.piece().id(),
+                    second.piece().id(),
+                    off,
+                    Math.abs(mate.declaredEase()),
+                    first.at(one.get() + off),
+                    second.at(two.get() + (alike ? -off : off))));
+        }
+    }
+
+    private static Optional<Seam> seam(Pattern garment, GarmentMeasures measures, EdgeRef ref) {
+        Optional<PieceMeasures> measured = garment.piece(ref.piece()).flatMap(p -> measures.piece(p.id()));
+        Optional<Edge> edge = garment.edge(ref);
+        return measured.isPresent() && edge.isPresent()
+                ? Optional.of(new Seam(measured.get(), edge.get()))
+                : Optional.empty();
+    }
+
+    /** One side of a seam: an edge of a piece as it is sewn. */
+    private record Seam(PieceMeasures measured, Edge edge) {
+        Piece piece() {
+            return measured.stitch().piece();
+        }
+
+        private Place from() {
+            return measured.stitch().place(edge.from());
+        }
+
+        private double to(Place at) {
+            return from().equals(at) ? 0 : measured.stitch().outline().length(from(), at);
+        }
+
+        double length() {
+            return to(measured.stitch().place(edge.to()));
+        }
+
+        /** The place that far along the edge. */
+        Point at(double mm) {
+            return measured.stitch().edge(edge).pointAtLength(Math.max(0, Math.min(mm, length())));
+        }
+
+        /** How far along the edge a level arrives; empty where it does not. */
+        Optional<Double> along(String level) {
+            Place to = measured.stitch().place(edge.to());
+            return measured.level(level).stream()
+                    .flatMap(w -> w.spans().stream())
+                    .flatMap(s -> Stream.of(s.from(), s.to()))
+                    .map(p -> measured.stitch().outline().nearest(p))
+                    .filter(n -> n.distance() <= ON_LINE && Places.between(from(), n.place(), to))
+                    .map(n -> to(n.place()))
+                    .findFirst();
+        }
+
+        /** Whether both are sewn from start to start: what lies beside their ends tells, or else how their cloth runs. */
+        boolean runsAs(Seam other) {
+            int alike = same(beside(edge.from()), other.beside(other.edge.from()))
+                    + same(beside(edge.to()), other.beside(other.edge.to()));
+            int across = same(beside(edge.from()), other.beside(other.edge.to()))
+                    + same(beside(edge.to()), other.beside(other.edge.from()));
+            return alike == across ? down() * other.down() > 0 : alike > across;
+        }
+
+        private static int same(Optional<EdgeRole> one, Optional<EdgeRole> other) {
+            return one.isPresent() && one.equals(other) ? 1 : 0;
+        }
+
+        /** What the edge that meets this one at a corner is. */
+        private Optional<EdgeRole> beside(Point corner) {
+            return piece().edges().stream()
+                    .filter(e -> !e.name().equals(edge.name()))
+                    .filter(e -> e.from().distance(corner) < SAME_CORNER || e.to().distance(corner) < SAME_CORNER)
+                    .map(Edge::role)
+                    .findFirst();
+        }
+
+        /** How far the edge goes down the grain, the page showing which way that is, mm. */
+        private double down() {
+            Point grain = piece().grainDirection();
+            boolean flip = Math.abs(grain.y()) > 0.1 ? grain.y() < 0 : grain.x() < 0;
+            return edge.to().minus(edge.from()).dot(grain) * (flip ? -1 : 1);
+        }
+    }
+}
