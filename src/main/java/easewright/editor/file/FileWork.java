@@ -306,6 +306,7 @@ public final class FileWork {
             next.run();
             return;
         }
+        safe.atOnce();
         String file = session.desk().file().map(OpenFile::name).orElse("");
         switch (asking.leaving(file)) {
             case SAVE_FIRST -> saving.save(onceSaved);

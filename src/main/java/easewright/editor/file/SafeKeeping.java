@@ -46,6 +46,10 @@ final class SafeKeeping {
 
     private Optional<State> lastKept = Optional.empty();
     private Optional<KeptWork> adopted = Optional.empty();
+
+    /** What lies safe in the work that was adopted, until this window keeps it. */
+    private Optional<Pattern> asAdopted = Optional.empty();
+
     private boolean keeping;
 
     /** What there is to keep. */
@@ -129,11 +133,17 @@ final class SafeKeeping {
         }
     }
 
+    /** Keeps what there is without a rest: a question is about to be asked, and who knows how long it stays. */
+    void atOnce() {
+        rest.stop();
+        keep();
+    }
+
     /** Keeps work that a crash left behind, now on the table, as this window's own; only then is what was left thrown away. */
     void adopt(KeptWork work) {
         adopted = Optional.of(work);
-        rest.stop();
-        keep();
+        asAdopted = Optional.of(session.desk().pattern());
+        atOnce();
     }
 
     /** Keeps the present state, away from the window's thread: one at a time, so that the latest is what stays. */
@@ -178,6 +188,7 @@ final class SafeKeeping {
                 done -> {
                     keeping = false;
                     former.ifPresent(keeper::discard);
+                    asAdopted = Optional.empty();
                     safeAgain();
                     keptAt(done, keeper);
                 },
@@ -202,7 +213,10 @@ final class SafeKeeping {
     /** Said once, and shown until it works again. A mere trial is not worth a word. */
     private void failed(Throwable problem) {
         again.playFromStart();
-        if (unsafe.get() || session.desk().isSaved()) {
+        Pattern now = session.desk().pattern();
+        boolean safe = session.desk().isSaved()
+                || asAdopted.filter(p -> p == now).isPresent();
+        if (unsafe.get() || safe) {
             return;
         }
         unsafe.set(true);
@@ -234,6 +248,7 @@ final class SafeKeeping {
         places.clear();
         lastKept = Optional.empty();
         adopted = Optional.empty();
+        asAdopted = Optional.empty();
     }
 
     /** The window ends in good order. */
