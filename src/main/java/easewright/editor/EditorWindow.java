@@ -34,6 +34,7 @@ import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.control.TextInputControl;
 import javafx.scene.input.DragEvent;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
@@ -119,14 +120,19 @@ final class EditorWindow {
         show(stage, session.desk());
         scene.setRoot(root);
         afterPictures(() -> {
-            LeftBehindBar left = new LeftBehindBar(files, () -> begin(start));
-            top.getChildren().add(left);
             start.lift();
             // The keys begin at what can be done first: work that was left behind, or the start page.
-            left.takeKeys();
             if (table.isFocused()) {
                 begin(start);
             }
+            files.leftBehind(found -> {
+                LeftBehindBar left = new LeftBehindBar(files, found, () -> begin(start));
+                top.getChildren().add(left);
+                // A slow disk may take so long to look that somebody is typing by now.
+                if (!(scene.getFocusOwner() instanceof TextInputControl)) {
+                    left.takeKeys();
+                }
+            });
         });
         stage.setOnHidden(e -> files.close());
         stage.focusedProperty().addListener((o, was, is) -> {

@@ -74,7 +74,7 @@ class LeftBehindJourneyTest extends Journey {
         until(Desk::isSaved);
         assertThat(answers.asked).contains("save gone.svg");
         assertThat(gone).exists();
-        assertThat(kept()).isEmpty();
+        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> kept().isEmpty());
     }
 
     @Test
@@ -83,6 +83,7 @@ class LeftBehindJourneyTest extends Journey {
         robot.clickOn("#left-discard");
         Label what = robot.lookup("#left-behind .label").nth(1).queryAs(Label.class);
         assertThat(what.getText()).contains("damaged", "as it was last saved");
+        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> kept().isEmpty());
         robot.clickOn("#left-later");
         assertThat(robot.lookup("#left-behind").query().isVisible()).isFalse();
         try (Recovery next = new Recovery(state)) {

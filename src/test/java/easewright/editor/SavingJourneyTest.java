@@ -11,6 +11,7 @@ import easewright.svg.SvgFile;
 import easewright.svg.SvgProblem;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import javafx.scene.control.Label;
@@ -141,6 +142,59 @@ class SavingJourneyTest extends Journey {
         assertThat(said()).isEqualTo("Saved as mine.svg.");
         assertThat(answers.asked).isEmpty();
         assertThat(SvgFile.read(file).pattern().changes()).hasSize(1);
+    }
+
+    @Test
+    void aFolderRenamedMeanwhileCostsNothing(FxRobot robot) throws Exception {
+        Path elsewhere =
+                file.getParent().resolveSibling("renamed-" + file.getParent().getFileName());
+        Files.move(file.getParent(), elsewhere);
+        robot.interact(() -> app.files().lookAgain());
+        until(d -> said().contains("not in its place any more"));
+        robot.interact(() -> app.files().save());
+        until(d -> said().contains("does not exist"));
+        assertThat(desk().isSaved()).isFalse();
+        answers.toSave.add(elsewhere.resolve("mine.svg"));
+        robot.interact(() -> app.files().saveAs());
+        until(Desk::isSaved);
+        assertThat(SvgFile.read(elsewhere.resolve("mine.svg")).pattern().changes())
+                .hasSize(1);
+    }
+
+    /** Who may write anything, such as an administrator, is refused as well. */
+    @Test
+    void aFileMadeReadOnlyMeanwhileIsNotReplaced(FxRobot robot) throws Exception {
+        Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("r--r--r--"));
+        byte[] before = Files.readAllBytes(file);
+        robot.interact(() -> app.files().save());
+        until(d -> said().contains("write-protected"));
+        assertThat(desk().isSaved()).isFalse();
+        assertThat(Files.readAllBytes(file)).isEqualTo(before);
+        answers.toSave.add(file.resolveSibling("mine too.svg"));
+        robot.interact(() -> app.files().saveAs());
+        until(Desk::isSaved);
+        assertThat(desk().file().orElseThrow().name()).isEqualTo("mine too.svg");
+    }
+
+    /** A pipe into which nobody writes is the slowest disk there is: reading it can be given up, and the work goes on. */
+    @Test
+    void aFileThatNeverComesIsWaitedForInTheBackground(FxRobot robot) throws Exception {
+        Path pipe = file.resolveSibling("pipe.svg");
+        Process made = new ProcessBuilder("mkfifo", pipe.toString()).start();
+        assertThat(made.waitFor()).isZero();
+        robot.interact(() -> app.files().open(pipe));
+        widen(robot, 5);
+        assertThat(desk().pattern().changes()).hasSize(2);
+        var work = app.files().background().workProperty().get().orElseThrow();
+        assertThat(work.file()).isEqualTo("pipe.svg");
+        robot.interact(() -> {
+            work.cancel().orElseThrow().run();
+            app.files().save();
+        });
+        until(Desk::isSaved);
+        // Lets the one that waits go.
+        Files.write(pipe, new byte[0]);
+        assertThat(desk().file().orElseThrow().name()).isEqualTo("mine.svg");
     }
 
     /** A file stands where the folder for unsaved work is to be. */

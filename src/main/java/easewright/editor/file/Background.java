@@ -1,11 +1,13 @@
 package easewright.editor.file;
 
+import java.time.Duration;
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -17,11 +19,19 @@ import javafx.concurrent.Worker;
  * run to its end, but nobody hears of what came out. For the window's thread only.
  */
 public final class Background {
+    /** So long a window that is closed waits for a disk. */
+    private static final Duration AT_THE_END = Duration.ofSeconds(4);
+
     private static final Set<Worker.State> ENDED =
             EnumSet.of(Worker.State.SUCCEEDED, Worker.State.FAILED, Worker.State.CANCELLED);
 
     private final ExecutorService workers = Executors.newCachedThreadPool(task -> {
         Thread thread = new Thread(task, "files");
+        thread.setDaemon(true);
+        return thread;
+    });
+    private final ExecutorService inOrder = Executors.newSingleThreadExecutor(task -> {
+        Thread thread = new Thread(task, "keeping");
         thread.setDaemon(true);
         return thread;
     });
@@ -89,6 +99,25 @@ public final class Background {
     /** Work that nobody waits for, and that is not shown. */
     <T> void quietly(Callable<T> job, Consumer<T> done, Consumer<Throwable> failed) {
         workers.execute(task(job, done, failed));
+    }
+
+    /** Work that nobody waits for, one after the other in the order in which it is given; none after the end. */
+    <T> void inOrder(Callable<T> job, Consumer<T> done, Consumer<Throwable> failed) {
+        if (!inOrder.isShutdown()) {
+            inOrder.execute(task(job, done, failed));
+        }
+    }
+
+    /** The window ends: what was given in order is still done, unless the disk takes longer than anybody waits. */
+    void end() {
+        inOrder.shutdown();
+        try {
+            if (!inOrder.awaitTermination(AT_THE_END.toMillis(), TimeUnit.MILLISECONDS)) {
+                inOrder.shutdownNow();
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     private static <T> Task<T> task(Callable<T> job, Consumer<T> done, Consumer<Throwable> failed) {

@@ -49,6 +49,11 @@ final class Beside {
         private record Why(String code, Map<String, Object> values) {}
 
         static Found of(Path file) {
+            if (!Files.isRegularFile(file)) {
+                // A pipe might never come to its end.
+                Why why = new Why("body-unreadable", Map.of("file", Failures.name(file), "reason", "it is no file"));
+                return new Found(file, false, Optional.empty(), Optional.of(why));
+            }
             try {
                 TableFile.read(file, Failures.name(file));
                 return new Found(file, true, Optional.empty(), Optional.empty());
@@ -80,7 +85,8 @@ final class Beside {
         }
 
         boolean isText() {
-            return Failures.name(file).toLowerCase(Locale.ROOT).endsWith(".txt");
+            return Files.isRegularFile(file)
+                    && Failures.name(file).toLowerCase(Locale.ROOT).endsWith(".txt");
         }
     }
 

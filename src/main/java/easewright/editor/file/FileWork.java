@@ -102,14 +102,9 @@ public final class FileWork {
         return safe.unsafeProperty();
     }
 
-    /** Work that a crash left behind, the latest first. */
-    public List<KeptWork> leftBehind() {
-        return safe.leftBehind();
-    }
-
-    /** Where work lies that a crash left behind damaged; told once. */
-    public List<Path> damaged() {
-        return safe.damaged();
+    /** Looks for work that a crash left behind. */
+    public void leftBehind(Consumer<LeftBehind> found) {
+        safe.leftBehind(found);
     }
 
     /** Asks which file to open, beginning where the present one or the last one lies. */

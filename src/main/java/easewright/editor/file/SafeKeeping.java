@@ -6,7 +6,6 @@ import easewright.editor.model.Session;
 import easewright.editor.model.Unfinished;
 import easewright.pattern.Pattern;
 import easewright.svg.SvgProblem;
-import easewright.svg.disk.Fingerprint;
 import easewright.svg.disk.KeptWork;
 import easewright.svg.disk.Recovery;
 import java.nio.file.Path;
@@ -15,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.animation.Animation;
 import javafx.animation.PauseTransition;
@@ -40,7 +40,10 @@ final class SafeKeeping {
     private final PauseTransition again = new PauseTransition(AGAIN);
     private final ReadOnlyBooleanWrapper unsafe = new ReadOnlyBooleanWrapper();
     private Supplier<List<Unfinished.Typed>> typing = List::of;
-    private Optional<Recovery> recovery = Optional.empty();
+
+    /** Only for the work that is done in order. */
+    private Recovery recovery;
+
     /** For which files this window keeps work. */
     private final Set<Path> places = new HashSet<>();
 
@@ -54,10 +57,6 @@ final class SafeKeeping {
 
     /** What there is to keep. */
     private record State(OpenFile file, Pattern pattern, Unfinished hand) {
-        Optional<Fingerprint> seen() {
-            return file.seen();
-        }
-
         boolean isSame(State other) {
             return file.equals(other.file) && pattern == other.pattern && hand.equals(other.hand);
         }
@@ -85,34 +84,35 @@ final class SafeKeeping {
         return unsafe.getReadOnlyProperty();
     }
 
-    /** Where unsaved work is kept: taken when it is first asked for, so that no start of the window waits for the disk. */
+    /**
+     * Where unsaved work is kept: taken when it is first asked for, and never on the window's thread, which is not to
+     * wait for a slow disk.
+     */
     private Recovery recovery() throws SvgProblem {
-        if (recovery.isEmpty()) {
-            recovery = Optional.of(new Recovery(folder));
+        if (recovery == null) {
+            recovery = new Recovery(folder);
         }
-        return recovery.get();
+        return recovery;
     }
 
-    private Optional<Recovery> recoveryIfAny() {
-        try {
-            return Optional.of(recovery());
-        } catch (SvgProblem saidWhenThereIsSomethingToLose) {
-            return Optional.empty();
-        }
+    /** Something to be done where work is kept, after all that was asked for before; nothing where it cannot be. */
+    private void there(Consumer<Recovery> job) {
+        background.inOrder(
+                () -> {
+                    job.accept(recovery());
+                    return folder;
+                },
+                done -> {},
+                saidWhenThereIsSomethingToLose -> {});
     }
 
-    /** Work left behind by windows that did not end in good order, the latest first. */
-    List<KeptWork> leftBehind() {
-        return recoveryIfAny().map(Recovery::leftBehind).orElse(List.of());
-    }
-
-    /** Where work left behind now lies that is damaged; told once. */
-    List<Path> damaged() {
-        return recoveryIfAny().map(Recovery::putAsideDamaged).orElse(List.of());
+    /** Looks for work left behind by windows that did not end in good order, and puts aside what is damaged. */
+    void leftBehind(Consumer<LeftBehind> found) {
+        background.inOrder(() -> LeftBehind.in(recovery()), found, unreachable -> found.accept(LeftBehind.NOTHING));
     }
 
     void discard(KeptWork work) {
-        recoveryIfAny().ifPresent(r -> r.discard(work));
+        there(r -> r.discard(work));
     }
 
     private void follow(Desk before, Desk now) {
@@ -164,33 +164,23 @@ final class SafeKeeping {
             rest.playFromStart();
             return;
         }
-        try {
-            keep(state, recovery());
-        } catch (SvgProblem problem) {
-            failed(problem);
-        }
-    }
-
-    private void keep(State state, Recovery keeper) {
         keeping = true;
         OpenFile file = state.file();
         Optional<KeptWork> former = adopted;
         places.add(file.known());
-        background.quietly(
+        background.inOrder(
                 () -> {
-                    keeper.keep(
-                            file.known(),
-                            state.seen(),
-                            file.svg().write(state.pattern(), file.name()),
-                            state.hand().text());
+                    byte[] bytes = file.svg().write(state.pattern(), file.name());
+                    recovery()
+                            .keep(file.known(), file.seen(), bytes, state.hand().text());
+                    former.ifPresent(recovery()::discard);
                     return state;
                 },
                 done -> {
                     keeping = false;
-                    former.ifPresent(keeper::discard);
                     asAdopted = Optional.empty();
                     safeAgain();
-                    keptAt(done, keeper);
+                    keptAt(done);
                 },
                 problem -> {
                     keeping = false;
@@ -199,14 +189,24 @@ final class SafeKeeping {
     }
 
     /** It is in place of what was kept before, unless it was saved or given up meanwhile. */
-    private void keptAt(State state, Recovery keeper) {
+    private void keptAt(State state) {
         Path place = state.file().known();
-        if (places.contains(place)) {
+        Set<Path> others = new HashSet<>(places);
+        if (others.remove(place)) {
             lastKept = Optional.of(state);
-            places.stream().filter(p -> !p.equals(place)).forEach(keeper::done);
             places.retainAll(Set.of(place));
         } else {
-            keeper.done(place);
+            others = Set.of(place);
+        }
+        forget(others, Optional.empty());
+    }
+
+    private void forget(Set<Path> files, Optional<KeptWork> work) {
+        if (!files.isEmpty() || work.isPresent()) {
+            there(r -> {
+                files.forEach(r::done);
+                work.ifPresent(r::discard);
+            });
         }
     }
 
@@ -214,8 +214,8 @@ final class SafeKeeping {
     private void failed(Throwable problem) {
         again.playFromStart();
         Pattern now = session.desk().pattern();
-        boolean safe = session.desk().isSaved()
-                || asAdopted.filter(p -> p == now).isPresent();
+        boolean safe =
+                session.desk().isSaved() || asAdopted.filter(p -> p == now).isPresent();
         if (unsafe.get() || safe) {
             return;
         }
@@ -239,12 +239,7 @@ final class SafeKeeping {
         rest.stop();
         again.stop();
         unsafe.set(false);
-        if (!places.isEmpty() || adopted.isPresent()) {
-            recoveryIfAny().ifPresent(r -> {
-                places.forEach(r::done);
-                adopted.ifPresent(r::discard);
-            });
-        }
+        forget(Set.copyOf(places), adopted);
         places.clear();
         lastKept = Optional.empty();
         adopted = Optional.empty();
@@ -254,6 +249,15 @@ final class SafeKeeping {
     /** The window ends in good order. */
     void close() {
         settled();
-        recovery.ifPresent(Recovery::close);
+        background.inOrder(
+                () -> {
+                    if (recovery != null) {
+                        recovery.close();
+                    }
+                    return folder;
+                },
+                done -> {},
+                unreachable -> {});
+        background.end();
     }
 }

@@ -21,6 +21,7 @@ abstract class CheckedField extends CustomTextField {
 
     private final Label complaint;
     private String shown = "";
+    private String called = "";
 
     /**
      * @param complaint says what is wrong; hidden while nothing is
@@ -69,12 +70,18 @@ abstract class CheckedField extends CustomTextField {
 
     /** Names the field for screen readers and for the pointer. */
     final void describe(String name, String hint) {
+        called = name;
         Heard.name(this, name);
         Hints.on(this, hint);
     }
 
     /** Takes what was typed, or says why not. */
     abstract void commit();
+
+    /** The name it was given. */
+    final String called() {
+        return called;
+    }
 
     /** What the field held before anything was typed. */
     final String shown() {

@@ -14,7 +14,7 @@ public final class HalfTyped {
                 .filter(CheckedField.class::isInstance)
                 .map(CheckedField.class::cast)
                 .filter(field -> !field.getText().equals(field.shown()))
-                .map(field -> new Unfinished.Typed(field.getAccessibleText(), field.getText()))
+                .map(field -> new Unfinished.Typed(field.called(), field.getText()))
                 .toList();
     }
 }

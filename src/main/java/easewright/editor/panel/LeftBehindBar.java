@@ -1,6 +1,7 @@
 package easewright.editor.panel;
 
 import easewright.editor.file.FileWork;
+import easewright.editor.file.LeftBehind;
 import easewright.svg.disk.KeptWork;
 import easewright.text.Words;
 import java.nio.file.Path;
@@ -10,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -27,6 +29,7 @@ public final class LeftBehindBar extends HBox {
     private final FileWork files;
     private final Runnable onwards;
     private final List<KeptWork> works;
+    private final Set<KeptWork> tried;
     private final List<Path> damaged;
     private final Label what = new Label();
     private final MenuButton others = new MenuButton();
@@ -38,11 +41,12 @@ public final class LeftBehindBar extends HBox {
     /**
      * @param onwards to where the work goes on once something was brought back, or nothing is offered any more
      */
-    public LeftBehindBar(FileWork files, Runnable onwards) {
+    public LeftBehindBar(FileWork files, LeftBehind found, Runnable onwards) {
         this.onwards = onwards;
         this.files = files;
-        this.works = new ArrayList<>(files.leftBehind());
-        this.damaged = files.damaged();
+        this.works = new ArrayList<>(found.works());
+        this.tried = found.tried();
+        this.damaged = found.damaged();
         setId("left-behind");
         getStyleClass().add("left-behind");
         setAlignment(Pos.CENTER_LEFT);
@@ -113,7 +117,7 @@ public final class LeftBehindBar extends HBox {
         }
         String file = name(works.get(shown));
         what.setText(words.of(
-                works.get(shown).isInItsFile() ? "editor.left.tried" : "editor.left.intro",
+                tried.contains(works.get(shown)) ? "editor.left.tried" : "editor.left.intro",
                 Map.of("work", line(works.get(shown), words))));
         // A long name leaves no room for the rest.
         Hints.on(what, what.getText());

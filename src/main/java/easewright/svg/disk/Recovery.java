@@ -7,7 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFilePermissions;
-import java.time.Instant;
+import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -27,6 +27,7 @@ public final class Recovery implements AutoCloseable {
 
     private final Path folder;
     private final Disk disk;
+    private final InstantSource clock;
     private final Claims claims;
     private final String window = UUID.randomUUID().toString();
     private boolean closed;
@@ -37,10 +38,12 @@ public final class Recovery implements AutoCloseable {
      * @throws SvgProblem {@code state-folder} if the folder cannot be written
      */
     public Recovery(Path stateFolder) throws SvgProblem {
-        this(stateFolder, Disk.REAL);
+        this(stateFolder, Disk.REAL, InstantSource.system());
     }
 
-    Recovery(Path stateFolder, Disk disk) throws SvgProblem {
+    /** On any disk, by any clock. */
+    Recovery(Path stateFolder, Disk disk, InstantSource clock) throws SvgProblem {
+        this.clock = clock;
         this.folder = stateFolder.resolve("recovery");
         this.disk = disk;
         try {
@@ -80,7 +83,7 @@ public final class Recovery implements AutoCloseable {
         }
         Path place = place(original);
         Path fresh = place.resolveSibling(place.getFileName() + UNFINISHED);
-        KeptWork work = new KeptWork(place, original, seen, Instant.now(), bytes, unfinished);
+        KeptWork work = new KeptWork(place, original, seen, clock.instant(), bytes, unfinished);
         try {
             if (!Files.isDirectory(folder)) {
                 // Somebody has cleared it away.

@@ -8,9 +8,12 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.time.Instant;
+import java.time.InstantSource;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -127,6 +130,22 @@ class RecoveryTest {
                 .isEqualTo("rwx------");
     }
 
+    /** Clocks are set back by hand, by the network and in autumn: the state kept last is what stays all the same. */
+    @Test
+    void aClockThatRunsBackwardsCostsNothing() throws Exception {
+        AtomicLong day = new AtomicLong(20_000);
+        InstantSource backwards = () -> Instant.ofEpochSecond(86_400 * day.getAndDecrement());
+        try (Recovery window = new Recovery(folder, Disk.REAL, backwards)) {
+            for (String state : List.of("one", "two", "three")) {
+                window.keep(Path.of("a.svg"), Optional.empty(), bytes(state), "");
+                window.keep(Path.of("b.svg"), Optional.empty(), bytes(state), "");
+            }
+        }
+        List<KeptWork> left = foundByANewWindow();
+        assertThat(left).extracting(KeptWork::original).containsExactlyInAnyOrder(Path.of("a.svg"), Path.of("b.svg"));
+        assertThat(left).allSatisfy(work -> assertThat(work.bytes()).isEqualTo(bytes("three")));
+    }
+
     @Test
     void nothingIsKeptAfterTheEnd() throws Exception {
         Recovery window = new Recovery(folder);
@@ -183,7 +202,7 @@ class RecoveryTest {
         for (FaultyDisk.Fault fault :
                 List.of(FaultyDisk.Fault.DIE_BEFORE, FaultyDisk.Fault.DIE_HALF, FaultyDisk.Fault.DIE_AFTER)) {
             for (int step = 4; step < 8; step++) {
-                Recovery window = new Recovery(folder, new FaultyDisk(step, fault));
+                Recovery window = new Recovery(folder, new FaultyDisk(step, fault), InstantSource.system());
                 window.keep(file, seen(file), bytes("one"), "");
                 assertThatThrownBy(() -> window.keep(file, seen(file), bytes("two"), ""))
                         .isInstanceOf(FaultyDisk.Died.class);
@@ -211,7 +230,7 @@ class RecoveryTest {
     @Test
     void keepingThatFailsSaysSoAndKeepsTheStateBefore() throws Exception {
         Path file = folder.resolve("skirt.svg");
-        Recovery window = new Recovery(folder, new FaultyDisk(5, FaultyDisk.Fault.HALF));
+        Recovery window = new Recovery(folder, new FaultyDisk(5, FaultyDisk.Fault.HALF), InstantSource.system());
         window.keep(file, seen(file), bytes("one"), "");
         assertThatThrownBy(() -> window.keep(file, seen(file), bytes("two"), ""))
                 .isInstanceOfSatisfying(
