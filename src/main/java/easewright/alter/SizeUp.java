@@ -26,11 +26,13 @@ import java.util.Optional;
  * @param level      the level whose girth was the aim
  * @param target     the girth aimed at, mm
  * @param own        the file's own size that is compared; empty where pieces are scaled
- * @param acrossBy   factor by which every piece would be scaled across the grain; with a size of its own, by which that
- *                   is wider at the level
+ * @param acrossBy   factor by which every piece would be scaled across the grain only; with a size of its own, by which
+ *                   that is wider at the level
+ * @param wholeBy    the same for pieces scaled both ways, which reach a girth along a slanting edge a little sooner
  * @param lines      shoulder, neck, armhole and cap where the pattern has them, the length, and the other girths
  */
-public record SizeUp(String level, double target, Optional<String> own, double acrossBy, List<Line> lines) {
+public record SizeUp(
+        String level, double target, Optional<String> own, double acrossBy, double wholeBy, List<Line> lines) {
     /** The edges that fitters least want changed (E-372: "Do not change the shape of the shoulders, armholes or
      * neckline any more than necessary", docs/sources.md 4.2), and the cap, which must follow the armhole. */
     private static final List<EdgeRole> WATCHED =
@@ -141,7 +143,8 @@ public record SizeUp(String level, double target, Optional<String> own, double a
             }
         }
         double target = girth(is, level);
-        return new SizeUp(level, target, Optional.of(size), girth(there, level) / girth(was, level), lines);
+        double wider = girth(there, level) / girth(was, level);
+        return new SizeUp(level, target, Optional.of(size), wider, wider, lines);
     }
 
     private static boolean measured(GarmentMeasures measures, Level level) {
@@ -155,9 +158,10 @@ public record SizeUp(String level, double target, Optional<String> own, double a
         GarmentMeasures is = Measures.of(local);
         double from = girth(was, level);
         double target = girth(is, level);
-        double factor = factor(before, level, from, target);
+        double factor = factor(before, level, from, target, false);
+        double both = factor(before, level, from, target, true);
         GarmentMeasures across = Measures.of(scaled(before, factor, 1));
-        GarmentMeasures whole = Measures.of(scaled(before, factor, factor));
+        GarmentMeasures whole = Measures.of(scaled(before, both, both));
         List<Line> lines = new ArrayList<>();
         for (EdgeRole role : WATCHED) {
             double length = edges(before, was, role);
@@ -174,7 +178,7 @@ public record SizeUp(String level, double target, Optional<String> own, double a
         Piece longest = longest(before);
         double length = along(longest);
         double localLength = local.piece(longest.id()).map(SizeUp::along).orElse(length);
-        lines.add(new Line(Kind.LENGTH, longest.name(), length, localLength, length, length * factor));
+        lines.add(new Line(Kind.LENGTH, longest.name(), length, localLength, length, length * both));
         for (Level other : before.levels()) {
             if (measured(was, other)) {
                 lines.add(new Line(
@@ -186,16 +190,21 @@ public record SizeUp(String level, double target, Optional<String> own, double a
                         girth(whole, other.name())));
             }
         }
-        return new SizeUp(level, target, Optional.empty(), factor, lines);
+        return new SizeUp(level, target, Optional.empty(), factor, both, lines);
     }
 
-    /** Scaling leaves the allowance as it is, so that the factor is not quite the ratio of the girths: secant. */
-    private static double factor(Pattern before, String level, double from, double target) throws Refusal {
+    /**
+     * Scaling leaves the allowance as it is, so that the factor is not quite the ratio of the girths: secant.
+     *
+     * @param both whether the pieces are scaled along the grain as well
+     */
+    private static double factor(Pattern before, String level, double from, double target, boolean both)
+            throws Refusal {
         double last = 1;
         double lastMiss = from - target;
         double factor = target / from;
         for (int i = 0; i < 20; i++) {
-            double miss = girth(Measures.of(scaled(before, factor, 1)), level) - target;
+            double miss = girth(Measures.of(scaled(before, factor, both ? factor : 1)), level) - target;
             if (Math.abs(miss) < 1e-6 || miss == lastMiss) {
                 return factor;
             }

@@ -78,11 +78,7 @@ public final class StretchText {
         if (line.stretchNeeded().isEmpty() || line.body().isEmpty()) {
             return lines;
         }
-        double needed = line.stretchNeeded().getAsDouble();
-        Map<String, Object> values = new TreeMap<>();
-        values.put("needed.percent", needed);
-        values.put("cloth.percent", said.stretch());
-        lines.add(words.of(needed < SHOWN ? "ease.knit.unstretched" : "ease.knit.uses", values)
+        lines.add(uses(said, line)
                 + stays(said, line.ease().orElse(0))
                 + limit(said, line.body().getAsDouble()));
         double smaller = -line.percent().orElse(0);
@@ -90,6 +86,16 @@ public final class StretchText {
             said.reductions().forEach(classes -> lines.add(reduced(classes, smaller)));
         }
         return lines;
+    }
+
+    /** How far the cloth is stretched when it is worn, by the test of this cloth; empty where that is not known. */
+    public String uses(StretchSaid said, EaseLine line) {
+        if (line.stretchNeeded().isEmpty()) {
+            return "";
+        }
+        double needed = line.stretchNeeded().getAsDouble();
+        Map<String, Object> values = Map.of("needed.percent", needed, "cloth.percent", said.stretch());
+        return words.of(needed < SHOWN ? "ease.knit.unstretched" : "ease.knit.uses", values);
     }
 
     private String stays(StretchSaid said, double ease) {

@@ -56,6 +56,26 @@ class SizeUpTest {
         assertThat(bust.local()).isCloseTo(22 * INCH, within(1e-6));
     }
 
+    /** Along a slanting waist both ways of scaling reach the girth, each by its own factor. */
+    @Test
+    void aGirthAlongAnEdgeIsReachedByBothWaysOfScaling() throws Refusal {
+        Piece front = polygon(
+                        "front",
+                        List.of(in(0, 0), in(10, 3), in(10, 20), in(0, 20)),
+                        "waist WAIST, side SEAM, hem HEM, fold FOLD")
+                .toBuilder()
+                .cut(1, true)
+                .levels(List.of(LevelMark.along("waist", "waist")))
+                .build();
+        Pattern before = pattern(List.of(Level.of("waist", LevelKind.WAIST)), front);
+        Pattern local = SeamChange.at("waist", INCH).apply(before).pattern();
+        SizeUp compared = SizeUp.of(before, local, "waist");
+        SizeUp.Line waist = line(compared, "waist");
+        assertThat(waist.across()).isCloseTo(waist.local(), within(1e-5));
+        assertThat(waist.whole()).isCloseTo(waist.local(), within(1e-5));
+        assertThat(compared.wholeBy()).isLessThan(compared.acrossBy() - 1e-4);
+    }
+
     /** The length is that of the longest piece that goes round the body, along its grain; a long band says nothing of it. */
     @Test
     void theLengthIsThatOfTheLongestPieceRoundTheBody() throws Refusal {

@@ -100,6 +100,11 @@ class ClothJourneyTest extends Journey {
         assertThat(cloth().along().orElseThrow()).isCloseTo(20, within(1e-9));
         assertThat(cloth().recovery().orElseThrow()).isCloseTo(95, within(1e-9));
         enter(robot, "#cloth-rested", "15 cm");
+        assertThat(robot.lookup(".complaint").queryAllAs(Label.class).stream()
+                        .map(Label::getText)
+                        .filter(text -> !text.isEmpty()))
+                .as("what is expected stands beside it")
+                .containsExactly("It can be 10\u00a0cm to 14\u00a0cm long now. Measure once more.");
         assertThat(cloth().recovery().orElseThrow())
                 .as("longer than it was stretched")
                 .isCloseTo(95, within(1e-9));

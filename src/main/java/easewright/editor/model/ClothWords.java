@@ -22,11 +22,12 @@ public record ClothWords(String now, Test across, Test along, Test recovery, Tes
      * @param how    what to do, and what it is good for
      * @param length of the marked piece after it; empty while not tested
      * @param can    whether it can be done now
+     * @param range  how long the marked piece can be, in words; for a length that cannot be
      */
-    public record Test(String result, String how, String length, boolean can) {
+    public record Test(String result, String how, String length, boolean can, String range) {
         /** While another one has to be done first. */
         private Test before(String first) {
-            return new Test(first, how, "", false);
+            return new Test(first, how, "", false, range);
         }
     }
 
@@ -39,20 +40,32 @@ public record ClothWords(String now, Test across, Test along, Test recovery, Tes
         double marked = StretchTest.marked(desk.unit());
         double unwashed = WashTest.marked(desk.unit());
         double across = cloth.across().orElse(0);
-        boolean stretched = across > 0;
+        double stretched = StretchTest.stretched(across, marked);
         double rested = RecoveryTest.rested(cloth.recovery().orElse(0), across, marked);
-        Test recovery = test("recovery", cloth.recovery(), marked, rested, words);
+        String pulled = range(marked, StretchTest.stretched(StretchTest.MOST, marked), words);
+        Test recovery = test("recovery", cloth.recovery(), marked, rested, range(marked, stretched, words), words);
         return new ClothWords(
                 now(desk, garments),
-                test("across", cloth.across(), marked, marked * (1 + across / 100), words),
-                test("along", cloth.along(), marked, marked * (1 + cloth.along().orElse(0) / 100), words),
-                stretched ? recovery : recovery.before(words.of("editor.cloth.recovery.first")),
+                test("across", cloth.across(), marked, stretched, pulled, words),
+                test(
+                        "along",
+                        cloth.along(),
+                        marked,
+                        StretchTest.stretched(cloth.along().orElse(0), marked),
+                        pulled,
+                        words),
+                across > 0 ? recovery : recovery.before(words.of("editor.cloth.recovery.first")),
                 test(
                         "wash",
                         cloth.shrinkage(),
                         unwashed,
-                        unwashed * (1 - cloth.shrinkage().orElse(0) / 100),
+                        WashTest.washed(cloth.shrinkage().orElse(0), unwashed),
+                        range(WashTest.washed(WashTest.MOST, unwashed), unwashed, words),
                         words));
+    }
+
+    private static String range(double low, double high, Words words) {
+        return words.of("editor.cloth.range", Map.of("low", low, "high", high));
     }
 
     private static String now(Desk desk, Garments garments) {
@@ -93,12 +106,14 @@ public record ClothWords(String now, Test across, Test along, Test recovery, Tes
                         .anyMatch(line -> line.ease().orElse(0) < 0);
     }
 
-    private static Test test(String what, OptionalDouble found, double marked, double length, Words words) {
+    private static Test test(
+            String what, OptionalDouble found, double marked, double length, String range, Words words) {
         return new Test(
                 result(what, found, words),
                 words.of("editor.cloth." + what + ".how", Map.of("marked", marked)),
                 found.isPresent() ? words.length(length) : "",
-                true);
+                true,
+                range);
     }
 
     private static String result(String what, OptionalDouble found, Words words) {

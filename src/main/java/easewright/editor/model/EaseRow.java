@@ -27,6 +27,7 @@ import java.util.concurrent.ConcurrentHashMap;
  * @param name    of the level, with the limb where left and right have each their own
  * @param classes  each with the mark of its source; empty where no table speaks of the level
  * @param called   the classes after the number that they are for; empty likewise
+ * @param brief    of all that is said the one line that tells most: what the ease is called, or what it asks of a knit
  * @param minimums likewise, the least ease for wearing
  * @param stretch  what the ease asks of a knit, a sentence each, likewise
  * @param sizes   how every size stands to the wish, where there is one and the pattern comes in several
@@ -42,6 +43,7 @@ public record EaseRow(
         String wish,
         List<String> classes,
         String called,
+        String brief,
         List<String> minimums,
         List<String> stretch,
         Standing standing,
@@ -83,6 +85,9 @@ public record EaseRow(
         List<Classed> classes = telling(line);
         Standing standing = standing(line, asked, classes);
         List<String> classed = classes(classes, words, foot);
+        String called = called(line, classed, words);
+        String uses = stretch.map(said -> sentence(new StretchText(words, foot::mark).uses(said, line)))
+                .orElse("");
         return new EaseRow(
                 line.level(),
                 line.name(),
@@ -96,7 +101,8 @@ public record EaseRow(
                         : "",
                 length(line.wish(), words),
                 classed,
-                called(line, classed, words),
+                called,
+                called.isEmpty() ? uses : called,
                 minimums(asked, words, certain, foot),
                 stretch.map(said -> sentences(new StretchText(words, foot::mark).level(said, line)))
                         .orElse(List.of()),
@@ -109,8 +115,8 @@ public record EaseRow(
 
     EaseRow withSizes(Optional<SizeWishes.Said> said) {
         return new EaseRow(
-                level, name, body, finished, ease, percent, wish, classes, called, minimums, stretch, standing, verdict,
-                missing, scale, said);
+                level, name, body, finished, ease, percent, wish, classes, called, brief, minimums, stretch, standing,
+                verdict, missing, scale, said);
     }
 
     /** All that sources say of the ease there is, and how every size stands to the wish: a line each. */
@@ -129,20 +135,17 @@ public record EaseRow(
         return told;
     }
 
-    /** Of what sources say the one line that tells most: what they call the ease, or what it asks of a knit. */
-    public String brief() {
-        return called.isEmpty() && !stretch.isEmpty() ? stretch.get(0) : called;
-    }
-
     /** Whether some sizes meet the one wish and some do not. */
     public boolean sizesDiffer() {
         return sizes.map(SizeWishes.Said::differ).orElse(false);
     }
 
     private static List<String> sentences(List<String> lines) {
-        return lines.stream()
-                .map(line -> Character.toUpperCase(line.charAt(0)) + line.substring(1))
-                .toList();
+        return lines.stream().map(EaseRow::sentence).toList();
+    }
+
+    private static String sentence(String line) {
+        return line.isEmpty() ? line : Character.toUpperCase(line.charAt(0)) + line.substring(1);
     }
 
     private static Standing standing(EaseLine line, List<Minimum> asked, List<Classed> classes) {

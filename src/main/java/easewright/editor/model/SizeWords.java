@@ -53,7 +53,7 @@ public record SizeWords(String intro, Optional<String> own, boolean larger, List
         }
         try {
             SizeUp size = SizeUp.of(before, desk.shown(), level.get(), desk.size());
-            double by = size.acrossBy() - 1;
+            double by = size.wholeBy() - 1;
             if (Math.abs(by) < SAME_SIZE) {
                 return nothing(words.of("editor.size.no-girth", Map.of("level", level.get())));
             }

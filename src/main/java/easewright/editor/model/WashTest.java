@@ -5,6 +5,9 @@ import java.util.OptionalDouble;
 
 /** The test for shrinkage: a known length of the cloth along the grain, measured again after the wash (common practice). */
 public final class WashTest {
+    /** No cloth loses more than half of its length in the wash, percent. */
+    static final double MOST = 50;
+
     private WashTest() {}
 
     /** The length to mark, mm: long enough that a thread's breadth is no percent. */
@@ -15,6 +18,11 @@ public final class WashTest {
     /** Shrinkage in percent, 100·(L0 − L1)/L0; empty if the cloth cannot have come out so (longer, or less than half). */
     public static OptionalDouble percent(double washedMm, double markedMm) {
         double percent = 100 * (markedMm - washedMm) / markedMm;
-        return percent >= 0 && percent <= 50 ? OptionalDouble.of(percent) : OptionalDouble.empty();
+        return percent >= 0 && percent <= MOST ? OptionalDouble.of(percent) : OptionalDouble.empty();
+    }
+
+    /** The length that the marked one has after the wash, mm. */
+    static double washed(double percent, double markedMm) {
+        return markedMm * (1 - percent / 100);
     }
 }

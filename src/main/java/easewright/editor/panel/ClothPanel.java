@@ -9,10 +9,9 @@ import easewright.editor.model.WashTest;
 import easewright.pattern.Cloth;
 import easewright.print.EaseText;
 import easewright.text.Words;
-import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.function.BiFunction;
 import java.util.function.DoubleFunction;
-import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
@@ -81,50 +80,56 @@ final class ClothPanel extends VBox {
     }
 
     private void setKnit(boolean isKnit) {
-        change(old -> new Cloth(isKnit, old.across(), old.along(), old.recovery(), old.shrinkage()));
+        Cloth old = cloth();
+        session.setCloth(new Cloth(isKnit, old.across(), old.along(), old.recovery(), old.shrinkage()));
         if (isKnit && cloth().across().isEmpty()) {
             fold(true);
         }
     }
 
-    private void stretched(OptionalDouble mm) {
-        double marked = StretchTest.marked(session.desk().unit());
-        OptionalDouble percent = found(mm, length -> StretchTest.percent(length, marked));
-        change(old -> new Cloth(old.knit(), percent, old.along(), old.recovery(), old.shrinkage()));
+    private double marked() {
+        return StretchTest.marked(session.desk().unit());
     }
 
-    private void stretchedAlong(OptionalDouble mm) {
-        double marked = StretchTest.marked(session.desk().unit());
-        OptionalDouble percent = found(mm, length -> StretchTest.percent(length, marked));
-        change(old -> new Cloth(old.knit(), old.across(), percent, old.recovery(), old.shrinkage()));
+    private boolean stretched(OptionalDouble mm) {
+        return found(
+                mm,
+                length -> StretchTest.percent(length, marked()),
+                (old, percent) -> new Cloth(old.knit(), percent, old.along(), old.recovery(), old.shrinkage()));
     }
 
-    private void rested(OptionalDouble mm) {
-        double marked = StretchTest.marked(session.desk().unit());
+    private boolean stretchedAlong(OptionalDouble mm) {
+        return found(
+                mm,
+                length -> StretchTest.percent(length, marked()),
+                (old, percent) -> new Cloth(old.knit(), old.across(), percent, old.recovery(), old.shrinkage()));
+    }
+
+    private boolean rested(OptionalDouble mm) {
         double stretch = cloth().across().orElse(0);
-        OptionalDouble percent = found(mm, length -> RecoveryTest.percent(length, stretch, marked));
-        change(old -> new Cloth(old.knit(), old.across(), old.along(), percent, old.shrinkage()));
+        return found(
+                mm,
+                length -> RecoveryTest.percent(length, stretch, marked()),
+                (old, percent) -> new Cloth(old.knit(), old.across(), old.along(), percent, old.shrinkage()));
     }
 
-    private void washed(OptionalDouble mm) {
+    private boolean washed(OptionalDouble mm) {
         double marked = WashTest.marked(session.desk().unit());
-        OptionalDouble percent = found(mm, length -> WashTest.percent(length, marked));
-        change(old -> new Cloth(old.knit(), old.across(), old.along(), old.recovery(), percent));
+        return found(
+                mm,
+                length -> WashTest.percent(length, marked),
+                (old, percent) -> new Cloth(old.knit(), old.across(), old.along(), old.recovery(), percent));
     }
 
-    private void change(UnaryOperator<Cloth> what) {
-        session.setCloth(what.apply(cloth()));
-    }
-
-    private static OptionalDouble found(OptionalDouble mm, DoubleFunction<OptionalDouble> percent) {
-        if (mm.isEmpty()) {
-            return mm;
+    /** Takes what was found, or that nothing is known any more; says whether a cloth can come out so. */
+    private boolean found(
+            OptionalDouble mm, DoubleFunction<OptionalDouble> percent, BiFunction<Cloth, OptionalDouble, Cloth> taken) {
+        OptionalDouble found = mm.isEmpty() ? mm : percent.apply(mm.getAsDouble());
+        if (mm.isPresent() && found.isEmpty()) {
+            return false;
         }
-        OptionalDouble found = percent.apply(mm.getAsDouble());
-        if (found.isEmpty()) {
-            throw new IllegalArgumentException("No cloth comes out so");
-        }
-        return found;
+        session.setCloth(taken.apply(cloth(), found));
+        return true;
     }
 
     private void show(Desk desk) {
@@ -153,7 +158,7 @@ final class ClothPanel extends VBox {
     private void sources(Desk desk, Words words) {
         String sources = new EaseText(words)
                 .cloth(desk.reading().sheet()).stream()
-                        .map(line -> words.of("editor.cloth.said", Map.of("line", line)))
+                        .map(line -> Character.toUpperCase(line.charAt(0)) + line.substring(1))
                         .collect(Collectors.joining("\n"));
         said.setText(sources);
         Parts.present(said, !sources.isEmpty());

@@ -28,7 +28,7 @@ final class EaseRowView extends VBox {
 
     static final double NUMBER = 68;
     static final double EASE = 76;
-    private static final double PERCENT = 50;
+    private static final double PERCENT = 58;
     /** As high as the button that gives what is missing: while it is not seen, it has no height of its own. */
     private static final double JUDGED = 26;
 

@@ -4,7 +4,7 @@ import easewright.editor.model.ClothWords;
 import easewright.editor.model.Desk;
 import easewright.text.Words;
 import java.util.OptionalDouble;
-import java.util.function.Consumer;
+import java.util.function.Predicate;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
@@ -19,14 +19,15 @@ final class HandTest extends VBox {
     private final Label result = new Label();
     private final Label how = new Label();
     private final LengthField field;
+    private ClothWords.Test test;
 
     /**
-     * @param taker takes the length found, mm, or empty when the field was emptied; throws where it cannot be
+     * @param taker takes the length found, mm, or empty when the field was emptied; says whether it can be
      */
-    HandTest(String id, Consumer<OptionalDouble> taker) {
+    HandTest(String id, Predicate<OptionalDouble> taker) {
         super(2);
         Label wrong = new Label();
-        field = new LengthField(wrong, taker);
+        field = LengthField.refusing(wrong, mm -> taker.test(mm) ? "" : test.range());
         field.setId(id);
         field.setPrefWidth(EaseRowView.FIELD);
         field.setMinWidth(USE_PREF_SIZE);
@@ -41,7 +42,8 @@ final class HandTest extends VBox {
         getChildren().setAll(row, below);
     }
 
-    void show(String what, ClothWords.Test test, Desk desk) {
+    void show(String what, ClothWords.Test now, Desk desk) {
+        test = now;
         Words words = desk.words();
         result.setText(test.result());
         how.setText(test.how());

@@ -56,6 +56,8 @@ class ClothWordsTest {
         assertThat(words().wash().length()).isEqualTo("47.5\u00a0cm");
         assertThat(words().recovery().result()).isEqualTo("Springs back: 95\u00a0%");
         assertThat(words().along().how()).contains("does not use it");
+        assertThat(words().recovery().range()).contains("10\u00a0cm to 15\u00a0cm");
+        assertThat(words().wash().range()).contains("25\u00a0cm to 50\u00a0cm");
     }
 
     @Test
