@@ -211,8 +211,12 @@ class JourneyTest extends Journey {
         robot.push(KeyCode.ESCAPE);
         WaitForAsyncUtils.waitForFxEvents();
         assertThat(app.session().picking().isAsking()).isFalse();
+        // What a form asks for is asked no more when the form is gone.
+        robot.clickOn("#pick-slash");
+        assertThat(app.session().picking().isAsking()).isTrue();
         robot.clickOn("#way").clickOn("At the seams");
         until(d -> !d.holds().isEmpty());
+        assertThat(app.session().picking().isAsking()).isFalse();
     }
 
     @Test

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -104,6 +105,24 @@ class WhoIsSpokenToTest {
                         + " by +1\u00a0cm, \u22120.5\u00a0cm and +2\u00a0cm.");
         assertThat(words.listed(List.of("hip"))).isEqualTo("hip");
         assertThat(words.listed(List.of())).isEmpty();
+    }
+
+    /** A button, page or way that a sentence names is called so where it stands. */
+    @Test
+    void whatASentenceSaysToPressIsThereToBePressed() {
+        Set<String> labels = new TreeSet<>();
+        keys().forEach(key -> labels.add(words.bundle().getString(key)));
+        Pattern named = Pattern.compile("\"([A-Z][^\"{]*)\"|\\bpages? ([A-Z][a-z]+)|, under ([A-Z][a-z]+)");
+        Map<String, String> said = new TreeMap<>();
+        keys().stream()
+                .filter(key -> !key.startsWith("methods.") && !key.startsWith("problem.draft-"))
+                .forEach(key -> named.matcher(words.bundle().getString(key))
+                        .results()
+                        .flatMap(m -> Stream.of(m.group(1), m.group(2), m.group(3)))
+                        .filter(Objects::nonNull)
+                        .forEach(name -> said.put(name, key)));
+        assertThat(said.keySet()).contains("Keep it", "Slash and spread", "Marks", "Scale");
+        said.forEach((name, key) -> assertThat(labels).as("%s of %s", name, key).contains(name));
     }
 
     /** What a Mac calls its keys stands on them: no line names another one. */

@@ -36,6 +36,10 @@ final class WayFormView extends VBox {
             build(form.get(), desk.words());
         }
         if (form.isEmpty()) {
+            if (shown.isPresent()) {
+                // Nothing is left that could take the place asked for.
+                session.picking().stop();
+            }
             getChildren().clear();
         }
         shown = form;
