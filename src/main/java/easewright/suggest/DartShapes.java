@@ -1,5 +1,6 @@
 package easewright.suggest;
 
+import easewright.geom.Crossing;
 import easewright.geom.Curve;
 import easewright.geom.Line;
 import easewright.geom.Nearest;
@@ -35,6 +36,9 @@ final class DartShapes {
     private static final double ALLOWANCE = 22;
 
     private static final double ON_LINE = 1.5;
+
+    /** Legs may be drawn on over the outline by this much, to a cutting line or to a larger size, mm. */
+    private static final double BEYOND = 40;
 
     private final Piece piece;
     private final Outline outline;
@@ -138,12 +142,30 @@ final class DartShapes {
 
     /** The end of a leg on the outline, or where it begins on a stitching line inside it. */
     private Optional<Point> mouth(Point end, Point tip) {
+        if (!outline.contains(end)) {
+            Optional<Point> crossing = crossing(end, tip);
+            if (crossing.isPresent()) {
+                return crossing;
+            }
+        }
         Nearest nearest = outline.nearest(end);
         if (nearest.distance() <= ON_LINE) {
             return Optional.of(nearest.point());
         }
         boolean nearTheLine = nearest.distance() <= ALLOWANCE && nearest.distance() < end.distance(tip) / 2;
         return nearTheLine ? Optional.of(end) : Optional.empty();
+    }
+
+    /** Where a leg that is drawn on over the outline crosses it. */
+    private Optional<Point> crossing(Point end, Point tip) {
+        if (outline.nearest(end).distance() > BEYOND) {
+            return Optional.empty();
+        }
+        Point leg = end.minus(tip);
+        return outline.crossings(tip, leg).stream()
+                .map(Crossing::point)
+                .filter(p -> p.minus(tip).dot(leg) > 0 && p.distance(tip) <= end.distance(tip))
+                .max(Comparator.comparingDouble(p -> p.distance(tip)));
     }
 
     /** A slim four-cornered line inside the piece, closed at both ends. */

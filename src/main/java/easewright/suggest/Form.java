@@ -22,6 +22,9 @@ record Form(List<Run> runs, List<Integer> darts, List<List<Double>> ticks, Optio
 
     private static final double CAP = 0.13;
 
+    /** Shorter pieces of such a form may be pockets or yokes, mm. */
+    private static final double SKIRT_LENGTH = 280;
+
     Form {
         runs = List.copyOf(runs);
         darts = List.copyOf(darts);
@@ -143,6 +146,30 @@ record Form(List<Run> runs, List<Integer> darts, List<List<Double>> ticks, Optio
                 .filter(i -> fold.isEmpty() || fold.getAsInt() != i)
                 .forEach(upright::add);
         return upright;
+    }
+
+    /**
+     * The centre of a piece that may be half a skirt: straight along the grain, a waist and a hem across, a side that is
+     * shaped or slants, and as large as only a skirt is.
+     */
+    OptionalInt skirtHalf() {
+        OptionalInt high = highest();
+        OptionalInt low = lowest();
+        if (high.isEmpty() || low.isEmpty() || size() != 4 || bottom() - top() < SKIRT_LENGTH) {
+            return OptionalInt.empty();
+        }
+        boolean across = !areNeighbours(high.getAsInt(), low.getAsInt()) && high.getAsInt() != low.getAsInt();
+        List<Integer> sides = all().filter(i -> i != high.getAsInt() && i != low.getAsInt())
+                .boxed()
+                .toList();
+        List<Integer> straight = sides.stream()
+                .filter(i -> run(i).isStraight() && run(i).lean() < 2.5)
+                .toList();
+        boolean fits = across
+                && straight.size() == 1
+                && sides.stream().allMatch(i -> run(i).lean() < 35)
+                && run(low.getAsInt()).span() > 1.02 * run(high.getAsInt()).span();
+        return fits ? OptionalInt.of(straight.get(0)) : OptionalInt.empty();
     }
 
     /** The two longest runs of a strip, if it is one. */

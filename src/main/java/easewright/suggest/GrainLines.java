@@ -23,6 +23,12 @@ final class GrainLines {
 
     private static final double LONGEST_HEAD = 25;
 
+    /** A line by itself leans less than this, degrees, or so much if it takes that part of the piece's height. */
+    private static final double UPRIGHT = 0.5;
+
+    private static final double ASKEW = 4;
+    private static final double LONG = 0.35;
+
     private GrainLines() {}
 
     private record Candidate(Line line, Reason reason) {}
@@ -56,7 +62,8 @@ final class GrainLines {
             for (var run : pen.closed() ? List.<easewright.geom.Curve>of() : pen.runs()) {
                 Line line = Pen.chord(run);
                 if (Pen.isStraight(run) && line.length() >= SHORTEST && clear(line, piece)) {
-                    candidate(line, pen, pens, captions).ifPresent(candidates::add);
+                    candidate(line, pen, pens, captions, piece.outline().box().height())
+                            .ifPresent(candidates::add);
                 }
             }
         }
@@ -70,7 +77,8 @@ final class GrainLines {
                 && piece.outline().nearest(line.end()).distance() > CLEAR;
     }
 
-    private static Optional<Candidate> candidate(Line line, Pen own, List<Pen> pens, List<Caption> captions) {
+    private static Optional<Candidate> candidate(
+            Line line, Pen own, List<Pen> pens, List<Caption> captions, double height) {
         boolean named = captions.stream()
                 .anyMatch(c -> Vocabulary.has(c.words(), "grain")
                         && line.at(line.nearest(c.middle())).distance(c.middle()) < 4 * c.height() + 10);
@@ -81,7 +89,9 @@ final class GrainLines {
         if (heads > 0) {
             return Optional.of(new Candidate(line, Reason.of("arrow", heads == 2 ? 0.9 : 0.8)));
         }
-        boolean alone = own.isLine() && Turns.between(line.tangent(0), new Point(0, 1)) < 0.5;
+        double lean = Turns.between(line.tangent(0), new Point(0, 1));
+        // A sheet that was scanned lies a little askew.
+        boolean alone = own.isLine() && (lean < UPRIGHT || lean < ASKEW && line.length() >= LONG * height);
         return alone ? Optional.of(new Candidate(line, Reason.of("upright-line", 0.55))) : Optional.empty();
     }
 

@@ -140,7 +140,9 @@ final class HalfPieces {
         return high.isPresent()
                 && form.lowest().isPresent()
                 && form.lowest().getAsInt() != high.getAsInt()
-                && (darts || Vocabulary.has(piece.name() + " " + garment, "skirt"));
+                && (darts
+                        || Vocabulary.has(piece.name() + " " + garment, "skirt")
+                        || form.skirtHalf().isPresent());
     }
 
     /** The longest of the runs that stand straight along the grain where the piece ends sideways. */

@@ -71,6 +71,8 @@ final class Roles {
             skirt(garmentSays("skirt") ? 0.85 : 0.65);
         } else if (!form.strip().isEmpty()) {
             strip(0.5);
+        } else if (!small && form.skirtHalf().isPresent()) {
+            skirt(0.4);
         } else {
             confidence = form.fold().isPresent() ? 0.5 : 0.4;
         }

@@ -24,6 +24,15 @@ final class StitchingLines {
     /** The widest allowance on most of a piece, mm. */
     private static final double WIDEST_SEAM = 30;
 
+    /** Lines nearer than this lie on each other, mm. */
+    private static final double NO_ALLOWANCE = 0.5;
+
+    /** So much of what has an allowance has the usual one; the smaller size in a nest lies at many distances. */
+    private static final double LEAST_ALIKE = 0.4;
+
+    private static final double LEAST_SLACK = 0.8;
+    private static final double SLACK = 0.12;
+
     private static final double LEAST_OF_AREA = 0.3;
     private static final int SAMPLES = 96;
 
@@ -98,8 +107,12 @@ final class StitchingLines {
     private static Optional<StitchingLine> suggestion(Piece piece, Inner inner) {
         List<Double> away = distances(inner.outline(), piece.outline());
         double most = away.get(away.size() - 1);
-        double usual = away.get(away.size() / 2);
-        boolean even = most <= WIDEST && usual <= WIDEST_SEAM && most > 0.5;
+        double usual = usual(away);
+        double slack = Math.max(LEAST_SLACK, SLACK * usual);
+        // Along a fold there is no allowance, and along a hem another one.
+        long seams = away.stream().filter(d -> d > NO_ALLOWANCE).count();
+        long alike = away.stream().filter(d -> Math.abs(d - usual) <= slack).count();
+        boolean even = most <= WIDEST && usual <= WIDEST_SEAM && usual > NO_ALLOWANCE && alike >= LEAST_ALIKE * seams;
         if (!even) {
             return Optional.empty();
         }
@@ -109,6 +122,12 @@ final class StitchingLines {
                 && piece.riders().stream().noneMatch(r -> r.id().startsWith(piece.id() + "#"));
         return Optional.of(new StitchingLine(
                 piece.id(), ownElement ? swapped(piece, inner, allowance) : kept(piece, inner, allowance), reason));
+    }
+
+    /** The allowance in the middle of all that there are; where there is none, as on a fold, does not count. */
+    private static double usual(List<Double> rising) {
+        List<Double> some = rising.stream().filter(d -> d > NO_ALLOWANCE).toList();
+        return some.isEmpty() ? 0 : some.get(some.size() / 2);
     }
 
     /** The inner outline becomes the piece, and the outer one goes along around it. */

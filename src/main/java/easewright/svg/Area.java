@@ -24,6 +24,14 @@ record Area(int index, int subPath, Outline outline, double area, Box box, doubl
     /** A place this near to the outline counts as inside, mm. */
     private static final double ON_THE_LINE = 0.1;
 
+    /** A line may stick out so far, mm, about the widest step between the sizes at the ends of a nest. */
+    private static final double STICKS_OUT = 40;
+
+    /** As long as at least this part of it lies inside. */
+    private static final double MOSTLY = 0.7;
+
+    private static final int SAMPLES_ALONG = 40;
+
     /** Most places of a line that are looked at. */
     private static final int SAMPLES = 12;
 
@@ -91,6 +99,31 @@ record Area(int index, int subPath, Outline outline, double area, Box box, doubl
             }
         }
         return true;
+    }
+
+    /** Whether a line that is open lies inside but for its ends, as a level drawn through to the largest of some sizes. */
+    boolean holdsMost(SubPath line) {
+        if (line.closed()) {
+            return false;
+        }
+        double length = line.segments().stream().mapToDouble(Segment::length).sum();
+        double step = length / SAMPLES_ALONG;
+        double next = step / 2;
+        int inside = 0;
+        for (Segment segment : line.segments()) {
+            double own = segment.length();
+            while (next < own) {
+                Point p = segment.at(segment.parameterAtLength(next));
+                if (contains(p)) {
+                    inside++;
+                } else if (!box.grown(STICKS_OUT).contains(p) || !outline.comesWithin(p, STICKS_OUT)) {
+                    return false;
+                }
+                next += step;
+            }
+            next -= own;
+        }
+        return inside >= MOSTLY * SAMPLES_ALONG;
     }
 
     private boolean near(Point p) {

@@ -90,6 +90,10 @@ public record BarePattern(Pattern pattern, List<Finding> findings) {
                     .riders(riders.get(piece))
                     .build());
         }
+        if (drawing.captions().isEmpty()
+                && drawing.all().stream().anyMatch(shape -> shape.shown() && Ring.looksLikeLettering(shape))) {
+            findings.add(Finding.of("words-as-shapes", Severity.NOTE, ""));
+        }
         if (made.isEmpty() && drawing.all().stream().anyMatch(DrawnShape::shown)) {
             findings.add(Finding.of("no-pieces", Severity.FAULT, ""));
         }
@@ -243,6 +247,9 @@ public record BarePattern(Pattern pattern, List<Finding> findings) {
                     pieces.stream()
                             .filter(piece -> piece.area().holds(line))
                             .findFirst()
+                            .or(() -> pieces.stream()
+                                    .filter(piece -> piece.area().holdsMost(line))
+                                    .findFirst())
                             .ifPresent(piece -> riders.get(piece).add(rider));
                 }
             }

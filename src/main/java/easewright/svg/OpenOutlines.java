@@ -50,7 +50,7 @@ final class OpenOutlines {
                 .toList());
         joined.forEach(outline -> outer.add(Area.of(outline.outline(), -1, 0)));
         for (Candidate candidate : candidates) {
-            if (outer.stream().noneMatch(area -> area.holds(candidate.line()))) {
+            if (outer.stream().noneMatch(area -> area.holds(candidate.line()) || area.holdsMost(candidate.line()))) {
                 outer.add(candidate.closed());
                 notes.add(Finding.of("outline-open", Severity.FAULT, name(candidate, writings))
                         .with("gap", candidate.gap())

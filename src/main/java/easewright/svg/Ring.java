@@ -16,6 +16,8 @@ record Ring(int subPath, Outline outline, double area) {
     /** A ring beside a larger one in the same shape is a piece of its own from here, mm²: no large letter is. */
     private static final double LEAST_BESIDE = 2500;
 
+    private static final int LEAST_LETTERS = 4;
+
     /** A ring beside the largest could become the largest by an alteration if it has this part of its area. */
     private static final double NEARLY = 0.3;
 
@@ -46,9 +48,25 @@ record Ring(int subPath, Outline outline, double area) {
     /** Those that may be pieces, the largest first: it, and others beside it that are no mere signs. */
     static List<Ring> ofPieces(DrawnShape shape) {
         List<Ring> outer = outer(shape);
+        if (outer.size() >= LEAST_LETTERS && looksLikeLettering(shape)) {
+            return List.of();
+        }
         return outer.stream()
                 .filter(ring -> ring == outer.get(0) ? ring.forPiece() : ring.area() >= LEAST_BESIDE)
                 .toList();
+    }
+
+    /** Several small rings in one shape are words that were turned into a shape. */
+    static boolean looksLikeLettering(DrawnShape shape) {
+        int closed = 0;
+        for (int k = 0; k < shape.subPaths().size(); k++) {
+            Optional<Ring> ring = of(shape, k);
+            if (ring.isPresent() && ring.get().area() >= LEAST_BESIDE) {
+                return false;
+            }
+            closed += ring.isPresent() ? 1 : 0;
+        }
+        return closed >= LEAST_LETTERS;
     }
 
     /**

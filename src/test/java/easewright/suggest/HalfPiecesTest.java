@@ -262,9 +262,6 @@ class HalfPiecesTest {
                 .doesNotContain("Front", "Back");
         String edge = half.formatted(0, 0, 12, "CF");
         assertThat(pieces(edge)).extracting(Piece::onFold).containsExactly(true);
-        assertThat(pieces(half.formatted(0, 0, 12, "..")))
-                .extracting(Piece::onFold)
-                .containsExactly(false);
         assertThat(pieces(edge.replace("CF", "CB seam")))
                 .extracting(Piece::times)
                 .containsExactly(2);
