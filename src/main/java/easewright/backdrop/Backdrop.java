@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Timer;
 import java.util.TimerTask;
 import java.util.concurrent.CancellationException;
+import java.util.function.Consumer;
 import org.apache.batik.bridge.BridgeContext;
 import org.apache.batik.bridge.BridgeException;
 import org.apache.batik.bridge.InterruptedBridgeException;
@@ -37,11 +38,26 @@ public final class Backdrop {
      * @throws CancellationException if the thread is interrupted
      */
     public static Backdrop of(SvgFile svg) throws SvgProblem {
+        return of(svg, scene -> {});
+    }
+
+    /**
+     * The same to lie under other lines and words: large dark areas are drawn as their outlines.
+     *
+     * @throws SvgProblem {@code scenery-large}, or {@code scenery-slow} if it takes too long
+     * @throws CancellationException if the thread is interrupted
+     */
+    public static Backdrop under(SvgFile svg) throws SvgProblem {
+        return of(svg, LightFills::lighten);
+    }
+
+    private static Backdrop of(SvgFile svg, Consumer<GraphicsNode> finish) throws SvgProblem {
         Document document = SceneryDocument.of(svg);
         return within(() -> {
             LenientBuilder builder = new LenientBuilder();
             GraphicsNode scene = builder.build(new Still(builder), document);
             CalmPens.calm(scene);
+            finish.accept(scene);
             return new Backdrop(scene);
         });
     }

@@ -82,13 +82,16 @@ final class EditorWindow {
         ByKeys byKeys = new ByKeys();
         HintBar hint = new HintBar(session, marker, byKeys);
         BusyBar busy = new BusyBar(session, files.background());
+        StackPane middle = new StackPane();
+        NoticeBar notice = new NoticeBar(session, view, middle, table::requestFocus);
         LegendBar legend = new LegendBar(
                 table.seenProperty(),
-                table.widthProperty().subtract(view.widthProperty()).subtract(MARGINS));
+                table.widthProperty()
+                        .subtract(view.widthProperty())
+                        .subtract(notice.roomProperty())
+                        .subtract(MARGINS));
         StartPanel start = new StartPanel(session, files);
-        StackPane middle = new StackPane(table, start, view, legend, hint, busy);
-        NoticeBar notice = new NoticeBar(session, view, middle, table::requestFocus);
-        middle.getChildren().add(notice);
+        middle.getChildren().addAll(table, start, view, legend, hint, busy, notice);
         middle.getStyleClass().add("middle");
         middle.setMinSize(0, 0);
         StackPane.setAlignment(view, Pos.BOTTOM_LEFT);

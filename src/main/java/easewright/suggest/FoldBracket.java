@@ -7,23 +7,29 @@ import easewright.pattern.Rider;
 import java.util.List;
 import java.util.Optional;
 
-/** The sign for a fold: a line along the fold edge whose bent ends point at it. */
-record FoldBracket(Line bar, Point end1, Point end2) {
+/** The sign for a fold as it is drawn: a line along the fold edge whose bent ends point at it. */
+public record FoldBracket(Line bar, Point end1, Point end2) {
     /** Its ends come this near to the edge, mm. */
     private static final double TOUCHES = 7;
 
     private static final double LONGEST_END = 40;
 
     static Optional<FoldBracket> on(Piece piece) {
-        for (Rider rider : piece.riders()) {
-            for (Pen pen : Pen.of(rider)) {
-                Optional<FoldBracket> bracket = of(pen, piece);
-                if (bracket.isPresent()) {
-                    return bracket;
-                }
-            }
-        }
-        return Optional.empty();
+        return piece.riders().stream().flatMap(r -> of(r, piece).stream()).findFirst();
+    }
+
+    /**
+     * The drawn lines of a piece without the bracket of a fold that is marked: who draws the sign of the mark would
+     * draw it twice.
+     */
+    public static List<Rider> without(Piece piece) {
+        return piece.onFold()
+                ? piece.riders().stream().filter(r -> of(r, piece).isEmpty()).toList()
+                : piece.riders();
+    }
+
+    private static Optional<FoldBracket> of(Rider rider, Piece piece) {
+        return Pen.of(rider).stream().flatMap(pen -> of(pen, piece).stream()).findFirst();
     }
 
     private static Optional<FoldBracket> of(Pen pen, Piece piece) {

@@ -56,6 +56,28 @@ class BackdropTest {
         assertThat(at(lamp, 140, 40)).isEqualTo(0xFFFFFFFF);
     }
 
+    /** A piece drawn without a colour is black all over: under other lines its outline is enough. */
+    @Test
+    void largeDarkAreasAreOutlinesUnderOtherLines() throws SvgProblem {
+        String body = "<g transform='scale(10)'><path d='M1 1h5v6h-5z'/></g>"
+                + "<path d='M30 40l4 8h-8z'/>"
+                + "<rect x='80' y='10' width='40' height='40' fill='#fdd'/>"
+                + "<rect x='140' y='10' width='40' height='40' fill='#024' stroke='#f00' stroke-width='2'/>";
+        Box page = new Box(0, 0, 200, 100);
+        int[] whole = Backdrop.of(file(body)).paint(page, WIDE, HIGH, false);
+        int[] under = Backdrop.under(file(body)).paint(page, WIDE, HIGH, false);
+        assertThat(at(whole, 45, 20)).isEqualTo(0xFF000000);
+        assertThat(at(under, 45, 20)).as("within").isZero();
+        assertThat(at(under, 10, 40) >>> 24).as("its outline").isGreaterThan(40);
+        assertThat(at(under, 30, 46)).as("a notch").isEqualTo(0xFF000000);
+        assertThat(at(under, 100, 30))
+                .as("a light area")
+                .isEqualTo(at(whole, 100, 30))
+                .isNotZero();
+        assertThat(at(under, 160, 30)).isZero();
+        assertThat(at(under, 140, 30)).as("its line").isEqualTo(0xFFFF0000);
+    }
+
     @Test
     void wordsAreThereAndStyledByTheSheetOfTheDrawing() throws SvgProblem {
         String words = "<text x='20' y='60' class='a' font-size='40'>FRONT</text><path d='M0 99h1v1z'/>";

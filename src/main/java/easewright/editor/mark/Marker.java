@@ -238,6 +238,11 @@ public final class Marker {
         return held.isPresent();
     }
 
+    /** Whether a level lies there that can be taken hold of. */
+    public boolean canGrab(Point at, double reach) {
+        return levelHand.grab(state(), at, reach).isPresent();
+    }
+
     /**
      * Moves the level in the hand.
      *

@@ -13,6 +13,7 @@ import easewright.measure.StitchOutline;
 import easewright.pattern.LineKind;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
+import easewright.suggest.FoldBracket;
 import easewright.text.LengthUnit;
 import easewright.text.Words;
 import java.util.ArrayList;
@@ -145,6 +146,7 @@ public final class TableScenes {
                 piece,
                 look.sizes ? size(piece, desk.words()) : cut(piece, desk.words()),
                 name,
+                FoldBracket.without(piece),
                 names.words(desk, piece),
                 piece.drawn() == LineKind.CUTTING ? Optional.of(stitch(look, piece)) : Optional.empty(),
                 ghost,

@@ -27,7 +27,7 @@ public record Ink(
             Color.web("#fffdf8"),
             Color.web("#33312d"),
             Color.web("#33312d"),
-            Color.web("#6f695e"),
+            Color.web("#6a6459"),
             Color.web("#1f6a70"),
             Color.web("#ffffff"),
             Color.web("#b8480f"),

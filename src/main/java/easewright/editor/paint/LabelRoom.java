@@ -14,7 +14,7 @@ import java.util.Optional;
  */
 public final class LabelRoom {
     /** Between words and a line, pixels. */
-    private static final double AIR = 2;
+    private static final double AIR = 1.5;
 
     private final List<Box> words = new ArrayList<>();
     private final List<Box> signs = new ArrayList<>();

@@ -198,7 +198,10 @@ final class LevelPainter {
             middles.addAll(along(seen, roomy / 2));
         }
         if (chosen) {
-            // Where the piece is too narrow for it: below the line, or above it.
+            // Where the piece is too narrow for it: off its sides, or below the line, or above it.
+            Point beyond = seen.end().minus(seen.start()).unit().times((width + GRIP) / 2 + EDGE);
+            middles.add(seen.end().plus(beyond));
+            middles.add(seen.start().minus(beyond));
             Point down = off.orElse(new Point(0, 1));
             double aside = (height + GRIP) / 2 + 1;
             for (double away : FARTHER) {

@@ -48,6 +48,9 @@ final class NamePainter {
 
     private static final int COLUMNS = 5;
 
+    /** Before and behind words where there is room, pixels. */
+    private static final double ROOMY = 3;
+
     /** How high words are, as a part of their size: most letters have no part below the line. */
     private static final double HIGH = 1;
 
@@ -66,6 +69,7 @@ final class NamePainter {
     private final String subtitle;
     private final double nameWide;
     private final double subtitleWide;
+    private double beside = ROOMY;
 
     private NamePainter(GraphicsContext gc, Viewport view, Ink ink, TableScene.PieceSight sight, LabelRoom room) {
         this.gc = gc;
@@ -98,7 +102,11 @@ final class NamePainter {
             return;
         }
         List<Point> places = elsewhere();
-        if (!tryAll(Math.max(first, ELSEWHERE), places)) {
+        if (tryAll(Math.max(first, ELSEWHERE), places)) {
+            return;
+        }
+        beside = 0;
+        if (!tryAll(SIZES.length - 1, places)) {
             overLines(best, places);
         }
     }
@@ -193,7 +201,9 @@ final class NamePainter {
 
     /** Takes the first of the places that lies on the piece and is clear of all lines and words. */
     private Optional<Point> clear(List<Point> places, double wide, double high) {
-        return places.stream().filter(p -> room.takeClear(p, wide, high)).findFirst();
+        return places.stream()
+                .filter(p -> room.takeClear(p, wide + 2 * beside, high))
+                .findFirst();
     }
 
     /** Other places on what is seen of the piece, the best first; the list may be added to. */

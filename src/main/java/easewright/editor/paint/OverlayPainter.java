@@ -1,5 +1,6 @@
 package easewright.editor.paint;
 
+import easewright.geom.Line;
 import easewright.geom.Point;
 import java.util.List;
 import java.util.Optional;
@@ -15,6 +16,9 @@ public final class OverlayPainter {
     /** Half the size of a grip, in pixels. */
     public static final double GRIP = 9;
 
+    /** How wide a level glows, pixels. */
+    private static final double GLOW = 9;
+
     private OverlayPainter() {}
 
     /**
@@ -25,10 +29,29 @@ public final class OverlayPainter {
      */
     public record Grip(Point at, Point outward, boolean active) {}
 
-    /** Clears the canvas and draws the grips, and beside the first active one the words about the amount. */
+    /**
+     * Clears the canvas and draws the grips, and beside the first active one the words about the amount.
+     *
+     * @param glowing levels that a click would choose
+     */
     public static void paint(
-            GraphicsContext gc, double width, double height, Viewport view, Ink ink, List<Grip> grips, String amount) {
+            GraphicsContext gc,
+            double width,
+            double height,
+            Viewport view,
+            Ink ink,
+            List<Grip> grips,
+            List<Line> glowing,
+            String amount) {
         gc.clearRect(0, 0, width, height);
+        gc.setLineDashes();
+        gc.setStroke(ink.level().deriveColor(0, 1, 1, 0.3));
+        gc.setLineWidth(GLOW);
+        for (Line level : glowing) {
+            Point from = view.toScreen(level.start());
+            Point to = view.toScreen(level.end());
+            gc.strokeLine(from.x(), from.y(), to.x(), to.y());
+        }
         for (Grip grip : grips) {
             grip(gc, view, ink, grip);
         }

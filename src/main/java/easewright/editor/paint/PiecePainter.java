@@ -71,7 +71,7 @@ final class PiecePainter {
         runs.add(piece.outline().segments());
         sight.stitch().ifPresent(s -> runs.add(s.segments()));
         if (bearsSigns()) {
-            piece.riders().forEach(r -> DrawnLine.along(r.segments(), view).forEach(room::putFaint));
+            sight.riders().forEach(r -> DrawnLine.along(r.segments(), view).forEach(room::putFaint));
             for (Dart dart : piece.darts()) {
                 runs.add(List.of(new Line(dart.mouth1(), dart.point()), new Line(dart.point(), dart.mouth2())));
                 dart.otherPoint()
@@ -130,7 +130,7 @@ final class PiecePainter {
      */
     private void riders(boolean drawn) {
         pen.set(drawn ? ink.quiet().deriveColor(0, 1, 1, 0.4) : ink.quiet(), 1);
-        piece.riders().forEach(r -> pen.stroke(r.segments()));
+        sight.riders().forEach(r -> pen.stroke(r.segments()));
     }
 
     private void darts() {

@@ -5,6 +5,7 @@ import easewright.geom.Line;
 import easewright.geom.Outline;
 import easewright.geom.Segment;
 import easewright.pattern.Piece;
+import easewright.pattern.Rider;
 import java.util.List;
 import java.util.Optional;
 
@@ -23,6 +24,7 @@ public record TableScene(List<PieceSight> pieces, boolean inches) {
      *
      * @param subtitle what stands under its name, already in words
      * @param name     where its name has room
+     * @param riders   drawn lines that belong to it and are not shown by the sign of a mark
      * @param written  around words that are written on the drawing and are to be seen, mm
      * @param stitch   the stitching line, where the drawn outline is the cutting line
      * @param ghost    the outline as it was before the changes, where it differs
@@ -35,6 +37,7 @@ public record TableScene(List<PieceSight> pieces, boolean inches) {
             Piece piece,
             String subtitle,
             NamePlace name,
+            List<Rider> riders,
             List<Box> written,
             Optional<Outline> stitch,
             Optional<Outline> ghost,
@@ -44,6 +47,7 @@ public record TableScene(List<PieceSight> pieces, boolean inches) {
             boolean pointed,
             boolean aside) {
         public PieceSight {
+            riders = List.copyOf(riders);
             written = List.copyOf(written);
             moved = List.copyOf(moved);
             levels = List.copyOf(levels);

@@ -49,6 +49,9 @@ public final class CuttingTable extends Region {
     private final Strays strays = new Strays();
     private boolean marksOpen;
 
+    /** The level under the pointer, which a click would choose. */
+    private Optional<String> lit = Optional.empty();
+
     public CuttingTable(Session session) {
         this.session = session;
         this.places = new PlaceHand(session);
@@ -162,7 +165,7 @@ public final class CuttingTable extends Region {
                 .map(h -> below.seen(view(), getWidth(), getHeight(), pixels()))
                 .orElse(Underlay.NONE);
         canvases.paint(
-                session.desk(), view(), scene(), underlay, isMarking() ? List.of() : holds.grips(), places, hand);
+                session.desk(), view(), scene(), underlay, isMarking() ? List.of() : holds.grips(), lit, places, hand);
     }
 
     /** Of the screen to one of the view. */
@@ -292,6 +295,14 @@ public final class CuttingTable extends Region {
     void pointAt(int hold) {
         if (holds.point(hold)) {
             speak();
+            repaint();
+        }
+    }
+
+    /** Shows which level a click would choose. */
+    void light(Optional<String> level) {
+        if (!level.equals(lit)) {
+            lit = level;
             repaint();
         }
     }

@@ -231,7 +231,7 @@ final class DrawingBelow {
                 readyFor = now.svg();
                 List<Underlay.Placed> found = pictures(now.svg().drawing());
                 Platform.runLater(() -> come(now.svg(), found));
-                ready = Backdrop.of(now.svg());
+                ready = Backdrop.under(now.svg());
             }
             if (ready != null) {
                 int wide = Math.max(1, (int) Math.round(now.part().width() * now.scale()));

@@ -8,15 +8,21 @@ import easewright.editor.model.Picking;
 import easewright.editor.model.Session;
 import easewright.text.Words;
 import java.util.Optional;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
 /** At the head of the table, what the next click does, and to whoever works by keyboard how to click. */
 public final class HintBar extends HBox {
+    /** From the sides of the table, pixels. */
+    private static final double APART = 14;
+
     private final Session session;
     private final Marker marker;
     private final ByKeys byKeys;
@@ -32,6 +38,7 @@ public final class HintBar extends HBox {
         getStyleClass().add("hint-bar");
         setAlignment(Pos.CENTER_LEFT);
         setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
+        StackPane.setMargin(this, new Insets(0, APART, 0, APART));
         marker.stateProperty().addListener((o, before, now) -> show());
         byKeys.onProperty().addListener(o -> show());
         session.picking().askProperty().addListener(o -> show());
@@ -53,10 +60,15 @@ public final class HintBar extends HBox {
                 session.picking().stop();
                 marker.take(Tool.NONE);
             });
+            stop.setMinWidth(USE_PREF_SIZE);
+            text.setWrapText(true);
+            keys.setWrapText(true);
             keys.getStyleClass().add("quiet");
             keys.visibleProperty().bind(byKeys.onProperty());
             keys.managedProperty().bind(byKeys.onProperty());
-            getChildren().setAll(new VBox(text, keys), stop);
+            VBox words = new VBox(text, keys);
+            HBox.setHgrow(words, Priority.ALWAYS);
+            getChildren().setAll(words, stop);
         }
     }
 

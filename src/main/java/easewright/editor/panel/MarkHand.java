@@ -183,14 +183,20 @@ public final class MarkHand {
         marker.drop();
     }
 
-    /** The pointer's form, if it is for a tool. */
+    /** The pointer's form while marks are made, for a tool or for what it can take hold of; empty elsewhere. */
     Optional<Cursor> hovered(MouseEvent e, Viewport view) {
-        if (!hasTool()) {
-            return Optional.empty();
+        Point at = view.toTable(e.getX(), e.getY());
+        double reach = REACH / view.scale();
+        if (hasTool()) {
+            pointing = true;
+            marker.hover(at, reach);
+            return Optional.of(Cursor.CROSSHAIR);
         }
-        pointing = true;
-        marker.hover(view.toTable(e.getX(), e.getY()), REACH / view.scale());
-        return Optional.of(Cursor.CROSSHAIR);
+        if (marker.canGrab(at, reach)) {
+            return Optional.of(Cursor.V_RESIZE);
+        }
+        boolean choosing = isOpen() && marker.state().step() == MarkState.Step.PIECES;
+        return choosing && marker.pieceAt(at).isPresent() ? Optional.of(Cursor.HAND) : Optional.empty();
     }
 
     /** Says whether the key was for a tool. */

@@ -5,6 +5,8 @@ import easewright.editor.model.Session;
 import easewright.editor.model.ShortName;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import javafx.beans.binding.Bindings;
+import javafx.beans.value.ObservableNumberValue;
 import javafx.css.PseudoClass;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
@@ -51,6 +53,11 @@ public final class NoticeBar extends HBox {
         setMaxWidth(Region.USE_PREF_SIZE);
         session.deskProperty().addListener((o, before, now) -> show(now));
         show(session.desk());
+    }
+
+    /** How much of the foot of the table it takes, pixels; 0 while nothing is said. */
+    public ObservableNumberValue roomProperty() {
+        return Bindings.when(visibleProperty()).then(widthProperty().add(APART)).otherwise(0);
     }
 
     private void fit(Region beside, Region over) {

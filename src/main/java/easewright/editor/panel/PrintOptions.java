@@ -25,6 +25,9 @@ import javafx.util.StringConverter;
 
 /** What can be chosen for a print or a report. */
 final class PrintOptions extends VBox {
+    /** Between things to be ticked, pixels. */
+    private static final double TICKS = 1;
+
     private final Desk desk;
     private final Words words;
     private final Consumer<PaperChoice> chosen;
@@ -64,7 +67,7 @@ final class PrintOptions extends VBox {
         Label why = new Label(words.of("editor.print.garment.why"));
         why.getStyleClass().add("quiet");
         why.setWrapText(true);
-        VBox uses = new VBox(8, title("editor.print.garment"), why);
+        VBox uses = new VBox(TICKS, title("editor.print.garment"), why);
         for (Use use : Use.values()) {
             uses.getChildren().add(use(use));
         }

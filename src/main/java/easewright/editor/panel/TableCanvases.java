@@ -11,6 +11,7 @@ import easewright.editor.paint.TablePainter;
 import easewright.editor.paint.TableScene;
 import easewright.editor.paint.Underlay;
 import easewright.editor.paint.Viewport;
+import easewright.geom.Line;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
@@ -54,6 +55,7 @@ final class TableCanvases {
             TableScene scene,
             Underlay underlay,
             List<OverlayPainter.Grip> grips,
+            Optional<String> lit,
             PlaceHand places,
             Optional<MarkHand> hand) {
         Ink ink = desk.dark() ? Ink.DARK : Ink.LIGHT;
@@ -67,7 +69,12 @@ final class TableCanvases {
         LabelRoom room = TablePainter.paint(
                 ground.getGraphicsContext2D(), width, height, view, ink, scene, underlay, places.cuts());
         GraphicsContext above = overlay.getGraphicsContext2D();
-        OverlayPainter.paint(above, width, height, view, ink, grips, CuttingTableWords.amount(desk));
+        List<Line> glowing = scene.pieces().stream()
+                .flatMap(p -> p.levels().stream())
+                .filter(l -> lit.filter(l.level()::equals).isPresent() && !l.chosen())
+                .flatMap(l -> l.spans().stream())
+                .toList();
+        OverlayPainter.paint(above, width, height, view, ink, grips, glowing, CuttingTableWords.amount(desk));
         desk.pointed().ifPresent(p -> p.at().ifPresent(at -> PointPainter.paint(above, view, ink, at, p.lines())));
         places.paint(above, view, ink, room);
         hand.ifPresent(h -> {

@@ -34,6 +34,7 @@ final class TableMouse {
         table.addEventHandler(MouseEvent.MOUSE_DRAGGED, this::dragged);
         table.addEventHandler(MouseEvent.MOUSE_RELEASED, this::released);
         table.addEventHandler(MouseEvent.MOUSE_MOVED, this::hovered);
+        table.addEventHandler(MouseEvent.MOUSE_EXITED, e -> table.light(Optional.empty()));
         table.addEventHandler(ScrollEvent.SCROLL, this::scrolled);
     }
 
@@ -50,6 +51,7 @@ final class TableMouse {
         return table.hand();
     }
 
+    /** The hold under the pointer, or −1: within a circle no smaller than a fingertip asks for. */
     private int holdAt(double x, double y) {
         if (table.isMarking()) {
             return -1;
@@ -136,10 +138,13 @@ final class TableMouse {
             return;
         }
         int over = holdAt(e.getX(), e.getY());
+        Optional<String> level = over < 0 && !table.isMarking() ? levelAt(e.getX(), e.getY()) : Optional.empty();
+        table.light(level);
         if (over >= 0) {
-            table.setCursor(Cursor.H_RESIZE);
+            Point way = table.holds().get(over).outward();
+            table.setCursor(Math.abs(way.x()) >= Math.abs(way.y()) ? Cursor.H_RESIZE : Cursor.V_RESIZE);
         } else {
-            table.setCursor(levelAt(e.getX(), e.getY()).isPresent() ? Cursor.HAND : Cursor.DEFAULT);
+            table.setCursor(level.isPresent() ? Cursor.HAND : Cursor.OPEN_HAND);
         }
         if (over >= 0 || !table.isFocused()) {
             table.pointAt(over);

@@ -21,6 +21,7 @@ import easewright.print.ink.Pen;
 import easewright.print.ink.Pencil;
 import easewright.print.ink.Picture;
 import easewright.print.ink.Tone;
+import easewright.suggest.FoldBracket;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -115,7 +116,7 @@ final class PieceMarks {
     }
 
     private void riders() {
-        for (Rider rider : piece.riders()) {
+        for (Rider rider : FoldBracket.without(piece)) {
             boolean cutLine = rider.kind() == Rider.Kind.PARALLEL && piece.drawn() == LineKind.STITCHING;
             if (cutLine || (rider.kind() == Rider.Kind.ATTACHED && shownAlready(rider))) {
                 continue;
