@@ -51,6 +51,7 @@ class TargetsJourneyTest extends Journey {
     private void allAreLarge(String when) {
         List<String> small = new ArrayList<>();
         List<Region> found = new ArrayList<>();
+        stage.getScene().getRoot().applyCss();
         stage.getScene().getRoot().layout();
         collect(stage.getScene().getRoot(), found);
         for (Region target : found) {
