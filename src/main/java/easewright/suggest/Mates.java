@@ -30,6 +30,9 @@ final class Mates {
     /** A difference smaller than this is no ease but drawing, mm. */
     private static final double DRAWING = 2.5;
 
+    /** A band of rib is cut no shorter than this part of its neck, common practice. */
+    private static final double SHORTEST_BAND = 0.7;
+
     private final Pattern pattern;
     private final GarmentMeasures measures;
     private final List<Suggestion> found = new ArrayList<>();
@@ -58,6 +61,7 @@ final class Mates {
         mates.sameNames();
         mates.underarms();
         mates.bands();
+        mates.neckBands();
         mates.waistSeams();
         mates.leftOver();
         return mates.found;
@@ -228,6 +232,32 @@ final class Mates {
             List<Side> all = new ArrayList<>(others);
             all.add(band);
             add("waistband", others.stream().map(s -> times(s)).toList(), List.of(times(band)), all, sum, whole, 0.75);
+        }
+    }
+
+    /** A band, cut whole or on the fold, goes on all necks together; of cloth that stretches it may be shorter. */
+    private void neckBands() {
+        List<Side> necks = sides(EdgeRole.NECK).stream()
+                .filter(s -> has(s.piece(), EdgeRole.SHOULDER))
+                .toList();
+        List<Side> bands = sides(EdgeRole.SEAM).stream()
+                .filter(s -> Vocabulary.has(s.piece().name(), "neck")
+                        && Vocabulary.has(s.piece().name(), "band", "rib", "binding"))
+                .toList();
+        Optional<Side> band = bands.stream()
+                .filter(s -> bands.stream().allMatch(o -> o.piece() == s.piece()))
+                .filter(s -> !s.edge().name().startsWith("inner"))
+                .max(Comparator.comparingDouble(Side::mm));
+        if (band.isEmpty() || necks.isEmpty()) {
+            return;
+        }
+        double sum = necks.stream().mapToDouble(s -> s.mm() * times(s.piece())).sum();
+        double whole = band.get().mm() * times(band.get().piece());
+        if (whole > SHORTEST_BAND * sum && whole < sum + 15) {
+            List<Side> all = new ArrayList<>(necks);
+            all.add(band.get());
+            List<EdgeRef> refs = necks.stream().map(Mates::times).toList();
+            add("neck band", refs, List.of(times(band.get())), all, sum, whole, 0.75);
         }
     }
 

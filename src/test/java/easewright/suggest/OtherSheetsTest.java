@@ -7,6 +7,7 @@ import easewright.geom.Point;
 import easewright.measure.Measures;
 import easewright.pattern.Dart;
 import easewright.pattern.Edge;
+import easewright.pattern.EdgeRef;
 import easewright.pattern.EdgeRole;
 import easewright.pattern.LevelMark;
 import easewright.pattern.LineKind;
@@ -61,6 +62,32 @@ class OtherSheetsTest {
                 .filter(e -> e.role() == role)
                 .findFirst()
                 .orElseThrow(() -> new AssertionError(role + " not in " + piece.edges()));
+    }
+
+    /** A T-shirt of knit: its band is cut whole and shorter than the neck, of which each piece shows one half. */
+    @Test
+    void aWholeNeckBandGoesOnBothHalvesOfTheNeck() throws SvgProblem {
+        String shirt = """
+                <path d='M30,120 C75,120 105,80 110,30 L220,65 C195,140 198,235 250,240 L255,670 L30,670 Z'/>
+                <text x='100' y='330' font-size='14'>Front<tspan x='100' dy='18'>cut 1 on fold</tspan></text>
+                <path d='M300,50 C340,50 375,45 380,30 L490,65 C472,140 476,235 520,240 L525,670 L300,670 Z'/>
+                <text x='370' y='330' font-size='14'>Back<tspan x='370' dy='18'>cut 1 on fold</tspan></text>
+                <path d='M560,400 h384 v40 h-384 Z'/>
+                <text x='717' y='425' font-size='14'>Neck band</text>
+                """;
+        Pattern pattern = on(shirt, Set.of()).outcome();
+        Mate mate = pattern.mates().stream()
+                .filter(m -> m.name().equals("neck band"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(mate.first()).extracting(EdgeRef::times).containsExactly(2, 2);
+        assertThat(mate.second()).extracting(EdgeRef::times).containsExactly(1);
+        assertThat(mate.declaredEase()).isBetween(40.0, 60.0);
+        String longer = shirt.replace("h384 v40 h-384", "h620 v40 h-620").replace("560,400", "500,700");
+        assertThat(on(longer, Set.of()).outcome().mates())
+                .extracting(Mate::name)
+                .as("a band that is far too long goes elsewhere")
+                .doesNotContain("neck band");
     }
 
     @Test

@@ -14,7 +14,7 @@ public final class MateEdits {
     private MateEdits() {}
 
     /**
-     * Two edges sewn together, named after them.
+     * Two edges sewn together, named after them. Half of a piece that is sewn to a whole one counts twice.
      *
      * @throws MarkRefused {@code edge-to-itself}, {@code sewn-already}
      */
@@ -31,11 +31,12 @@ public final class MateEdits {
         }
         String stem = first.edge().equals(second.edge()) ? first.edge() : first.edge() + " and " + second.edge();
         List<Mate> mates = new ArrayList<>(pattern.mates());
-        mates.add(new Mate(unused(stem, pattern), List.of(first), List.of(second), 0));
+        mates.add(HalvesSewn.counted(
+                pattern, new Mate(unused(stem, pattern), List.of(first), List.of(second), 0)));
         return pattern.withMates(mates);
     }
 
-    private static boolean has(List<EdgeRef> side, EdgeRef wanted, Pattern pattern) {
+    static boolean has(List<EdgeRef> side, EdgeRef wanted, Pattern pattern) {
         return side.stream()
                 .anyMatch(e -> e.edge().equals(wanted.edge())
                         && pattern.piece(e.piece())
@@ -72,12 +73,12 @@ public final class MateEdits {
         return replaced(pattern, name, m -> new Mate(m.name(), m.first(), m.second(), mm));
     }
 
-    /** Adds an edge to a side. */
+    /** Adds an edge to a side, counting as often as those that are there for the same reason. */
     public static Pattern addEdge(Pattern pattern, String name, boolean toFirst, EdgeRef edge) {
         return replaced(pattern, name, m -> {
             List<EdgeRef> side = new ArrayList<>(toFirst ? m.first() : m.second());
-            if (!side.contains(edge)) {
-                side.add(edge);
+            if (!has(side, edge, pattern)) {
+                side.add(HalvesSewn.like(pattern, side, edge));
             }
             return toFirst
                     ? new Mate(m.name(), side, m.second(), m.declaredEase())
@@ -118,6 +119,11 @@ public final class MateEdits {
                         m.first().stream().map(e -> e.equals(edge) ? now : e).toList(),
                         m.second().stream().map(e -> e.equals(edge) ? now : e).toList(),
                         m.declaredEase()));
+    }
+
+    /** Lets the halves that are sewn to a whole piece count as often as they are in the garment. */
+    public static Pattern countHalves(Pattern pattern, String name) {
+        return replaced(pattern, name, m -> HalvesSewn.counted(pattern, m));
     }
 
     public static Pattern remove(Pattern pattern, String name) {

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What is sewn together, in words.
@@ -25,8 +26,12 @@ public record SeamsView(List<Seam> seams, List<EdgeChoice> edges) {
         edges = List.copyOf(edges);
     }
 
-    /** An edge to choose, or one of a side. */
-    public record EdgeChoice(EdgeRef ref, String words) {
+    /**
+     * An edge to choose, or one of a side.
+     *
+     * @param piece id of its piece
+     */
+    public record EdgeChoice(EdgeRef ref, String piece, String words) {
         @Override
         public String toString() {
             return words;
@@ -39,6 +44,8 @@ public record SeamsView(List<Seam> seams, List<EdgeChoice> edges) {
      * @param ease    declared
      * @param verdict how the two sides fit, in words
      * @param fits    whether they fit within what is common at the cutting table (3 mm)
+     * @param halves  why halves count more than once, or that they should; empty where neither is so
+     * @param count   whether that is to be asked
      * @param shown   its edges on the table
      */
     public record Seam(
@@ -48,11 +55,20 @@ public record SeamsView(List<Seam> seams, List<EdgeChoice> edges) {
             String ease,
             String verdict,
             boolean fits,
+            String halves,
+            boolean count,
             List<Segment> shown) {
         public Seam {
             first = List.copyOf(first);
             second = List.copyOf(second);
             shown = List.copyOf(shown);
+        }
+
+        /** Whether an edge is sewn in it, on either side. */
+        public boolean has(EdgeChoice edge) {
+            return Stream.concat(first.stream(), second.stream())
+                    .anyMatch(c -> c.piece().equals(edge.piece())
+                            && c.ref().edge().equals(edge.ref().edge()));
         }
     }
 
@@ -66,6 +82,7 @@ public record SeamsView(List<Seam> seams, List<EdgeChoice> edges) {
         for (Mate mate : pattern.mates()) {
             Optional<MateWalk> walk = desk.reading().measures().mate(mate.name());
             boolean fits = walk.map(w -> Math.abs(w.drift()) <= FITS).orElse(false);
+            boolean count = !HalvesSewn.counted(pattern, mate).equals(mate);
             seams.add(new Seam(
                     mate.name(),
                     choices(pattern, mate.first(), words),
@@ -73,6 +90,8 @@ public record SeamsView(List<Seam> seams, List<EdgeChoice> edges) {
                     words.length(mate.declaredEase()),
                     walk.map(w -> verdict(w, fits, words)).orElse(words.of("editor.seam.unwalked")),
                     fits,
+                    halves(pattern, mate, count, words),
+                    count,
                     shown(pattern, mate)));
         }
         List<EdgeChoice> edges = new ArrayList<>();
@@ -88,14 +107,25 @@ public record SeamsView(List<Seam> seams, List<EdgeChoice> edges) {
                 Map.of("first", walk.first(), "second", walk.second(), "drift.signed", walk.drift()));
     }
 
+    private static String halves(Pattern pattern, Mate mate, boolean count, Words words) {
+        Mate asked = count ? HalvesSewn.counted(pattern, mate) : mate;
+        List<String> halves = HalvesSewn.halves(pattern, asked).stream()
+                .map(r -> pattern.piece(r.piece()).map(Piece::name).orElse(r.piece()))
+                .distinct()
+                .toList();
+        String key = count ? "editor.seam.halves.ask" : "editor.seam.halves";
+        return halves.isEmpty() ? "" : words.of(key, Map.of("pieces", halves));
+    }
+
     private static List<EdgeChoice> choices(Pattern pattern, List<EdgeRef> refs, Words words) {
         return refs.stream().map(ref -> choice(pattern, ref, words)).toList();
     }
 
     private static EdgeChoice choice(Pattern pattern, EdgeRef ref, Words words) {
         String piece = pattern.piece(ref.piece()).map(Piece::name).orElse(ref.piece());
+        String id = pattern.piece(ref.piece()).map(Piece::id).orElse(ref.piece());
         String key = ref.times() == 1 ? "editor.here.seam" : "editor.seam.times";
-        return new EdgeChoice(ref, words.of(key, Map.of("piece", piece, "edge", ref.edge(), "times", ref.times())));
+        return new EdgeChoice(ref, id, words.of(key, Map.of("piece", piece, "edge", ref.edge(), "times", ref.times())));
     }
 
     private static List<Segment> shown(Pattern pattern, Mate mate) {

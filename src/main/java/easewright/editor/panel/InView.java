@@ -22,15 +22,19 @@ final class InView {
         scene.focusOwnerProperty().addListener((o, was, is) -> {
             if (is != null && byKeys.getAsBoolean()) {
                 // What was made just now has no place yet.
-                Platform.runLater(() -> show(is));
+                Platform.runLater(() -> showFocused(is));
             }
         });
     }
 
-    private static void show(Node node) {
-        if (node.getScene() == null || node.getScene().getFocusOwner() != node) {
-            return;
+    private static void showFocused(Node node) {
+        if (node.getScene() != null && node.getScene().getFocusOwner() == node) {
+            show(node);
         }
+    }
+
+    /** Scrolls what is around the part as far as needed for it to be seen. */
+    static void show(Node node) {
         for (Parent around = node.getParent(); around != null; around = around.getParent()) {
             if (around instanceof ScrollPane pane && pane.getContent() != null) {
                 show(node, pane);

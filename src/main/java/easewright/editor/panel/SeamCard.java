@@ -34,6 +34,8 @@ final class SeamCard extends VBox {
     private final Label easeLabel = new Label();
     private final LengthField ease;
     private final Label verdict = new Label();
+    private final Label halves = new Label();
+    private final Button count = new Button();
     private SeamsView.Seam seam;
 
     SeamCard(Session session, Marker marker) {
@@ -52,7 +54,11 @@ final class SeamCard extends VBox {
         HBox declared = new HBox(8, easeLabel, ease);
         declared.setAlignment(Pos.CENTER_LEFT);
         top.setAlignment(Pos.CENTER_LEFT);
-        getChildren().setAll(top, wrongName, first, second, declared, wrongEase, verdict);
+        halves.setWrapText(true);
+        halves.getStyleClass().add("quiet");
+        count.getStyleClass().add("small");
+        count.setOnAction(e -> session.edit(MateEdits.countHalves(session.desk().pattern(), seam.name())));
+        getChildren().setAll(top, wrongName, first, second, declared, wrongEase, verdict, halves, count);
         getStyleClass().addAll("mark-card", "seam-card");
         Parts.lights(this, marker, () -> seam.shown());
     }
@@ -70,13 +76,34 @@ final class SeamCard extends VBox {
         verdict.setText(now.verdict());
         verdict.pseudoClassStateChanged(AWAY, !now.fits());
         verdict.pseudoClassStateChanged(MET, now.fits());
+        halves.setText(now.halves());
+        Parts.present(halves, !now.halves().isEmpty());
+        Parts.say(count, words, "editor.seam.halves.count");
+        Parts.about(count, now.name());
+        Parts.present(count, now.count());
         if (!same || top.getChildren().isEmpty()) {
             Button away = Parts.cross(
                     words.of("editor.seam.away", values),
                     () -> session.edit(MateEdits.remove(session.desk().pattern(), seam.name())));
             top.getChildren().setAll(name, Parts.gap(), away);
-            side(first, true, now.first(), edges, words);
-            side(second, false, now.second(), edges, words);
+            keepingFocus(first, () -> side(first, true, now.first(), edges, words));
+            keepingFocus(second, () -> side(second, false, now.second(), edges, words));
+        }
+    }
+
+    /** What was worked with is made anew: the keys stay there, or they would go to the name and what is typed as well. */
+    private static void keepingFocus(FlowPane pane, Runnable anew) {
+        int at = -1;
+        for (int i = 0; i < pane.getChildren().size(); i++) {
+            at = pane.getChildren().get(i).isFocused() ? i : at;
+        }
+        int parts = pane.getChildren().size();
+        anew.run();
+        if (at >= 0) {
+            // The sign for one more edge stays the last.
+            boolean last = at == parts - 1;
+            int now = pane.getChildren().size() - 1;
+            pane.getChildren().get(last ? now : Math.min(at, now)).requestFocus();
         }
     }
 
@@ -100,7 +127,9 @@ final class SeamCard extends VBox {
         Parts.name(
                 add,
                 words.of(isFirst ? "editor.seam.add.first" : "editor.seam.add.second", Map.of("seam", seam.name())));
-        for (SeamsView.EdgeChoice each : all) {
+        List<SeamsView.EdgeChoice> others = all.stream().filter(c -> !seam.has(c)).toList();
+        add.setDisable(others.isEmpty());
+        for (SeamsView.EdgeChoice each : others) {
             MenuItem item = new MenuItem(each.words());
             item.setMnemonicParsing(false);
             item.setOnAction(

@@ -9,6 +9,7 @@ import easewright.editor.model.Session;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
+import javafx.application.Platform;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
@@ -37,6 +38,7 @@ final class SeamsStep extends StepPage {
     void show(Desk desk, MarkState state) {
         SeamsView view = SeamsView.of(desk);
         intro.setText(desk.words().of(view.seams().isEmpty() ? "editor.seams.none" : "editor.seams.intro"));
+        boolean more = !cards.isEmpty() && view.seams().size() == cards.size() + 1;
         if (cards.size() != view.seams().size()) {
             cards.clear();
             view.seams().forEach(s -> cards.add(new SeamCard(session, marker)));
@@ -44,6 +46,11 @@ final class SeamsStep extends StepPage {
         }
         for (int i = 0; i < cards.size(); i++) {
             cards.get(i).show(view.seams().get(i), view.edges(), desk);
+        }
+        if (more && state.tool() == Tool.SEW) {
+            // The new one is the last, and has no place yet.
+            SeamCard made = cards.get(cards.size() - 1);
+            Platform.runLater(() -> InView.show(made));
         }
     }
 }

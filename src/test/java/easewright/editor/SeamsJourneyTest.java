@@ -1,0 +1,75 @@
+package easewright.editor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import easewright.geom.Point;
+import easewright.pattern.Edge;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import java.util.List;
+import javafx.geometry.Bounds;
+import javafx.scene.Node;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** Sewing edges together in the window: what is made is seen, and the keys stay where one works. */
+class SeamsJourneyTest extends Journey {
+    @Start
+    void start(Stage shown) throws Exception {
+        open(shown);
+    }
+
+    private static Point middle(Pattern pattern, String piece, String edge) {
+        Piece on = pattern.piece(piece).orElseThrow();
+        Edge found = on.edge(edge).orElseThrow();
+        var run = found.on(on.outline());
+        return run.pointAtLength(run.length() / 2);
+    }
+
+    private Node lastCard(FxRobot robot) {
+        List<Node> cards = List.copyOf(robot.lookup(".seam-card").queryAll());
+        return cards.get(cards.size() - 1);
+    }
+
+    @Test
+    void aSeamThatWasSewnIsSeenAndKeepsTheKeys(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        robot.interact(() -> stage.setHeight(620));
+        robot.clickOn("#page-marks").clickOn("#step-seams").clickOn("#tool-sew");
+        int before = desk().pattern().mates().size();
+        robot.clickOn(onScreen(robot, middle(desk().pattern(), "Front", "hem")))
+                .clickOn(onScreen(robot, middle(desk().pattern(), "Back", "hem")));
+        until(d -> d.pattern().mates().size() == before + 1);
+        WaitForAsyncUtils.waitForFxEvents();
+        Node card = lastCard(robot);
+        Node page = card;
+        while (!(page instanceof ScrollPane)) {
+            page = page.getParent();
+        }
+        Bounds seen = page.localToScene(page.getLayoutBounds());
+        Bounds made = card.localToScene(card.getLayoutBounds());
+        assertThat(made.getMinY()).isGreaterThanOrEqualTo(seen.getMinY());
+        assertThat(made.getMaxY()).isLessThanOrEqualTo(seen.getMaxY() + 1);
+
+        MenuButton chip = robot.from(card).lookup(".chip").queryAs(MenuButton.class);
+        robot.interact(() -> {
+            chip.requestFocus();
+            chip.getItems().get(1).fire();
+        });
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(desk().pattern().mates().get(before).first().get(0).times()).isEqualTo(2);
+        assertThat(stage.getScene().getFocusOwner())
+                .isNotInstanceOf(TextInputControl.class)
+                .isInstanceOfSatisfying(
+                        MenuButton.class, now -> assertThat(now.getText()).contains("hem"));
+        robot.write("x").push(KeyCode.ESCAPE);
+        assertThat(desk().pattern().mates().get(before).name()).isEqualTo("hem");
+    }
+}
