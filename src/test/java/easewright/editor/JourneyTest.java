@@ -154,7 +154,12 @@ class JourneyTest extends Journey {
                         .match(n -> n.isVisible() && n.getParent().isVisible())
                         .tryQuery()
                         .isPresent());
-        robot.clickOn("#follow-look").clickOn("#follow-take-0");
+        robot.clickOn("#follow-look");
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(stage.getScene().getFocusOwner().getId())
+                .as("the keys are at what is offered")
+                .isEqualTo("follow-take-0");
+        robot.clickOn("#follow-take-0");
         until(d -> d.pattern().changes().size() == 2);
         double drift =
                 desk().reading().measures().mate("waistband").orElseThrow().drift();

@@ -4,7 +4,6 @@ import easewright.pattern.Edge;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
-import easewright.pattern.Piece;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -75,7 +74,8 @@ final class HalvesSewn {
 
     private static double length(Pattern pattern, EdgeRef ref) {
         return pattern.piece(ref.piece())
-                .flatMap(p -> p.edge(ref.edge()).map((Edge e) -> e.on(p.outline()).length()))
+                .flatMap(p ->
+                        p.edge(ref.edge()).map((Edge e) -> e.on(p.outline()).length()))
                 .orElse(0.0);
     }
 }

@@ -31,8 +31,7 @@ public final class MateEdits {
         }
         String stem = first.edge().equals(second.edge()) ? first.edge() : first.edge() + " and " + second.edge();
         List<Mate> mates = new ArrayList<>(pattern.mates());
-        mates.add(HalvesSewn.counted(
-                pattern, new Mate(unused(stem, pattern), List.of(first), List.of(second), 0)));
+        mates.add(HalvesSewn.counted(pattern, new Mate(unused(stem, pattern), List.of(first), List.of(second), 0)));
         return pattern.withMates(mates);
     }
 

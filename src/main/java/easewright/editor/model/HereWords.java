@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 
 /** What "this much, here" says about a change that is being tried. */
 public final class HereWords {
@@ -66,11 +67,17 @@ public final class HereWords {
                                 "to", after.get().finished()));
         String moved = wanted.get().atSeams() ? what + " " + each(taking, wanted.get(), words) : what;
         Girth girth = after.get().girth();
-        return girth.sided() && girth.side() == Side.BOTH
+        String sided = girth.sided() && girth.side() == Side.BOTH
                 ? moved + " "
                         + words.of(
                                 "editor.here.sides", Map.of("left", girth.on(Side.LEFT), "right", girth.on(Side.RIGHT)))
                 : moved;
+        List<String> also = changed(
+                desk.reading(),
+                desk.shownReading(),
+                g -> !g.level().name().equals(wanted.get().level()),
+                words);
+        return also.isEmpty() ? sided : sided + " " + words.of("editor.here.girths-also", Map.of("girths", also));
     }
 
     private static String each(List<Hold> taking, Wanted wanted, Words words) {
@@ -82,18 +89,23 @@ public final class HereWords {
 
     /** Which girths changed by a change that does not aim at one. */
     private static String girths(Reading before, Reading after, Words words) {
-        List<String> changed = new ArrayList<>();
-        for (Girth now : after.measures().girths()) {
-            String level = now.name();
-            double by = now.finished()
-                    - before.measures().girth(now).map(Girth::finished).orElse(now.finished());
-            if (Math.abs(by) >= NOTICED) {
-                changed.add(words.of("editor.here.girth-by", Map.of("level", level, "by.signed", by)));
-            }
-        }
+        List<String> changed = changed(before, after, g -> true, words);
         return changed.isEmpty()
                 ? words.of("editor.here.no-girth")
                 : words.of("editor.here.girths", Map.of("girths", String.join(", ", changed)));
+    }
+
+    /** Those of the girths that changed, each by how much. */
+    private static List<String> changed(Reading before, Reading after, Predicate<Girth> which, Words words) {
+        List<String> changed = new ArrayList<>();
+        for (Girth now : after.measures().girths()) {
+            double by = now.finished()
+                    - before.measures().girth(now).map(Girth::finished).orElse(now.finished());
+            if (which.test(now) && Math.abs(by) >= NOTICED) {
+                changed.add(words.of("editor.here.girth-by", Map.of("level", now.name(), "by.signed", by)));
+            }
+        }
+        return changed;
     }
 
     /** A seam as a chip names it. */

@@ -127,7 +127,8 @@ final class SeamCard extends VBox {
         Parts.name(
                 add,
                 words.of(isFirst ? "editor.seam.add.first" : "editor.seam.add.second", Map.of("seam", seam.name())));
-        List<SeamsView.EdgeChoice> others = all.stream().filter(c -> !seam.has(c)).toList();
+        List<SeamsView.EdgeChoice> others =
+                all.stream().filter(c -> !seam.has(c)).toList();
         add.setDisable(others.isEmpty());
         for (SeamsView.EdgeChoice each : others) {
             MenuItem item = new MenuItem(each.words());

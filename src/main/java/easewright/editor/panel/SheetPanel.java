@@ -38,7 +38,11 @@ public final class SheetPanel extends VBox {
         this.marker = marker;
         bench = new TrueBench(session);
         bench.workProperty().addListener(o -> show(session.desk()));
-        here = new HerePanel(session, table, bench, () -> turnTo("true"));
+        TruePanel truing = new TruePanel(session, bench, table::show);
+        here = new HerePanel(session, table, bench, () -> {
+            turnTo("true");
+            truing.toOffers();
+        });
         StackPane below = new StackPane(here);
         heightProperty().addListener(o -> here.share(getHeight()));
         setId("sheet");
@@ -48,7 +52,7 @@ public final class SheetPanel extends VBox {
         pages.put("rings", new RingsPanel(session));
         pages.put("size", new SizePanel(session));
         pages.put("changes", new ChangesPanel(session));
-        pages.put("true", new TruePanel(session, bench, table::show));
+        pages.put("true", truing);
         pages.put("notes", new NotesPanel(session, table::show, id -> showGap(id, session.desk(), table)));
         PageStack stack = new PageStack();
         stack.getChildren().setAll(pages.values());

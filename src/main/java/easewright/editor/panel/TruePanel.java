@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.application.Platform;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -77,6 +78,18 @@ public final class TruePanel extends SheetPage {
         keysBack();
     }
 
+    /** To the first of what is offered for the pieces sewn to the changed ones, wherever the page was scrolled to. */
+    void toOffers() {
+        Platform.runLater(() -> {
+            Node take = lookup("#follow-take-0");
+            if (take != null) {
+                take.requestFocus();
+                InView.show(take.getParent().getParent());
+                InView.show(list.getChildren().get(0));
+            }
+        });
+    }
+
     /** Rows anew; whoever works by keyboard keeps the place, also while the lines are looked along once more. */
     private void rows(Words words) {
         Node focused = getScene() == null ? null : getScene().getFocusOwner();
@@ -124,7 +137,10 @@ public final class TruePanel extends SheetPage {
             return;
         }
         Button all = button("true-all", words, "editor.true.all");
-        all.setText(words.of("editor.true.all", Map.of("count", work.possible())));
+        boolean some = work.possible() < work.places().size();
+        all.setText(words.of(
+                some ? "editor.true.all-that-can" : "editor.true.all",
+                Map.of("count", work.possible(), "of", work.places().size())));
         all.setOnAction(e -> bench.trueAll());
         list.getChildren().add(head(words.of("editor.true.places"), work.possible() > 1 ? List.of(all) : List.of()));
         for (int i = 0; i < work.places().size(); i++) {

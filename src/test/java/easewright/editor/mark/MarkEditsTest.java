@@ -347,9 +347,10 @@ class MarkEditsTest {
     /** Half a neck in front and half at the back, and a band that is cut whole and a little shorter. */
     @Test
     void halvesSewnToAWholePieceCountForBothHalves() throws Exception {
-        Bare bare = Bare.of("<svg xmlns='http://www.w3.org/2000/svg' width='800mm' height='600mm' viewBox='0 0 800 600'>"
-                + "<path id='front' d='M100,100 H232 V400 H100 Z'/><path id='back' d='M400,100 H486 V400 H400 Z'/>"
-                + "<path id='band' d='M100,500 H484 V540 H100 Z'/></svg>");
+        Bare bare =
+                Bare.of("<svg xmlns='http://www.w3.org/2000/svg' width='800mm' height='600mm' viewBox='0 0 800 600'>"
+                        + "<path id='front' d='M100,100 H232 V400 H100 Z'/><path id='back' d='M400,100 H486 V400 H400 Z'/>"
+                        + "<path id='band' d='M100,500 H484 V540 H100 Z'/></svg>");
         for (String piece : List.of("front", "back", "band")) {
             for (Segment line : bare.piece(piece).outline().segments()) {
                 bare.session.edit(EdgeEdits.split(bare.session.desk().pattern(), piece, line.start()));
@@ -377,13 +378,18 @@ class MarkEditsTest {
         Pattern sewn = MateEdits.sew(MateEdits.remove(folded, asked.name()), band, front);
         assertThat(sewn.mates()).as("and so when it is sewn").isEqualTo(counted.mates());
         Pattern both = MateEdits.addEdge(sewn, asked.name(), false, back);
-        assertThat(Measures.of(both).mate(asked.name()).orElseThrow().drift()).isCloseTo(384 - 2 * (132 + 86), within(1e-6));
-        assertThat(MateEdits.addEdge(both, asked.name(), false, back)).as("it is there already").isEqualTo(both);
+        assertThat(Measures.of(both).mate(asked.name()).orElseThrow().drift())
+                .isCloseTo(384 - 2 * (132 + 86), within(1e-6));
+        assertThat(MateEdits.addEdge(both, asked.name(), false, back))
+                .as("it is there already")
+                .isEqualTo(both);
         bare.session.edit(both);
         SeamsView view = SeamsView.of(bare.session.desk());
         assertThat(view.seams().get(0).count()).isFalse();
         assertThat(view.seams().get(0).halves()).contains("counts for both halves");
-        assertThat(view.edges().stream().filter(e -> !view.seams().get(0).has(e)).map(SeamsView.EdgeChoice::ref))
+        assertThat(view.edges().stream()
+                        .filter(e -> !view.seams().get(0).has(e))
+                        .map(SeamsView.EdgeChoice::ref))
                 .hasSize(view.edges().size() - 3)
                 .doesNotContain(front, back, band);
         assertThat(MateEdits.sew(folded, front, back).mates().get(1).first())

@@ -93,6 +93,9 @@ class OtherWayTest {
         set("edge", "skirt-back/centre back");
         assertThat(hip()).isCloseTo(before + 12, within(0.01));
         assertThat(session.desk().holds()).isEmpty();
+        assertThat(HereWords.outcome(session.desk()))
+                .as("the whole centre line moves, so the waist changes too")
+                .contains("Other girths change too: waist +1.19");
         session.keep();
         assertThat(session.desk().pattern().changes().get(0).method()).isEqualTo("centre");
         assertThat(session.desk().wanted().orElseThrow().other()).isPresent();
