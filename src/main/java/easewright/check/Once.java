@@ -31,6 +31,13 @@ public final class Once {
                     && one.values().get("mate").equals(other.values().get("mate"))
                     && Objects.equals(one.values().get("size"), other.values().get("size"));
         }
+        if (other.code().equals("hinge-corner")) {
+            // The corner that a hinge leaves is a place to be trued, and told as one.
+            return one.code().equals("corner-within-edge")
+                    && one.severity().compareTo(other.severity()) >= 0
+                    && one.piece().equals(other.piece())
+                    && Objects.equals(one.values().get("edge"), other.values().get("edge"));
+        }
         if (TOO_SMALL.contains(other.code()) && one.code().equals("girth-not-whole")) {
             return one.values().get("level").equals(other.values().get("level"));
         }

@@ -4,6 +4,7 @@ import easewright.print.Cautions;
 import easewright.print.Past;
 import easewright.print.Reading;
 import easewright.print.Use;
+import easewright.text.Words;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -59,6 +60,11 @@ abstract class OnPaper implements Job {
 
         LocalDate date() {
             return LocalDate.now(ZoneId.systemDefault());
+        }
+
+        /** What stands on paper is said as in the window, to whoever comes to read it. */
+        Words words() {
+            return Words.english(source.typed().unit());
         }
 
         List<Cautions.Caution> cautions() {

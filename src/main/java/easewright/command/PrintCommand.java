@@ -32,12 +32,7 @@ final class PrintCommand extends OnPaper {
         PrintOrder order = order(given, matter);
         PrintJob.Prints prints;
         try {
-            prints = PrintJob.of(
-                    order,
-                    matter.before(),
-                    matter.now(),
-                    matter.cautions(),
-                    matter.source().words());
+            prints = PrintJob.of(order, matter.before(), matter.now(), matter.cautions(), matter.words());
         } catch (PrintProblem e) {
             throw new Trouble(e.code(), e.values());
         }

@@ -5,7 +5,6 @@ import easewright.print.report.PdfReport;
 import easewright.print.report.ReportContent;
 import easewright.print.report.ReportOrder;
 import easewright.print.sheet.Paper;
-import easewright.text.Words;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Map;
@@ -38,7 +37,7 @@ final class ReportCommand extends OnPaper {
                 matter.now(),
                 matter.noticed().all(),
                 matter.cautions(),
-                Words.english(matter.source().typed().unit()));
+                matter.words());
         String name = matter.output().toString();
         boolean pdf = name.toLowerCase(Locale.ROOT).endsWith(PDF);
         return new Made(

@@ -19,4 +19,16 @@ class OnceTest {
         assertThat(Once.of(List.of(drifted, other, seam("mate-mismatch", "10"))))
                 .containsExactly(drifted, other);
     }
+
+    /** The corner at a hinge is told as a place to be trued, unless more is to be said of it. */
+    @Test
+    void aCornerAtAHingeIsToldOnce() {
+        Finding corner = Finding.of("corner-within-edge", Severity.NOTE, "Back").with("edge", "waist");
+        Finding hinge = Finding.of("hinge-corner", Severity.NOTE, "Back").with("edge", "waist");
+        Finding elsewhere = Finding.of("hinge-corner", Severity.NOTE, "Front").with("edge", "waist");
+        Finding guarded = Finding.of("hinge-corner", Severity.CAUTION, "Back").with("edge", "waist");
+        assertThat(Once.of(List.of(hinge, corner, elsewhere))).containsExactly(corner, elsewhere);
+        assertThat(Once.of(List.of(guarded, corner))).containsExactly(guarded, corner);
+        assertThat(Once.of(List.of(hinge))).containsExactly(hinge);
+    }
 }
