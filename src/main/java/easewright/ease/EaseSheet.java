@@ -98,14 +98,18 @@ public final class EaseSheet {
                 : Optional.empty();
     }
 
+    /** Whether the cloth is a knit, or a woven that was found to stretch across. */
+    public boolean mayStretch() {
+        return cloth.knit() || cloth.across().orElse(0) > 0;
+    }
+
     public List<Finding> findings() {
         return findings;
     }
 
     /** Whether a garment leans on the stretch of its cloth, so that tables for wovens do not hold. */
     private static boolean stretches(Cloth cloth, OptionalDouble ease) {
-        boolean gives = cloth.across().isPresent() && cloth.across().getAsDouble() > 0;
-        return cloth.knit() || gives && ease.isPresent() && ease.getAsDouble() < 0;
+        return cloth.knit() || cloth.across().orElse(0) > 0 && ease.isPresent() && ease.getAsDouble() < 0;
     }
 
     private static EaseLine line(Pattern pattern, Body wearer, Girth girth, EaseTables tables) {

@@ -34,6 +34,7 @@ public record Doubt(double amount, String words, OptionalDouble rather) {
         String level = wanted.get().level();
         OptionalDouble finished = desk.reading().measures().girths().stream()
                 .filter(g -> girth && g.level().name().equals(level))
+                .filter(g -> !g.parts().isEmpty())
                 .mapToDouble(Girth::finished)
                 .findFirst();
         double most = finished.isPresent() ? Proportion.OF_GIRTH * finished.getAsDouble() : LENGTH;

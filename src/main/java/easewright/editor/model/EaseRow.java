@@ -24,6 +24,7 @@ import java.util.concurrent.ConcurrentHashMap;
  * One level of the ease sheet as it is shown, all in words.
  *
  * @param body    empty where not known
+ * @param finished empty where the level lies on no piece
  * @param name    of the level, with the limb where left and right have each their own
  * @param classes  each with the mark of its source; empty where no table speaks of the level
  * @param called   the classes after the number that they are for; empty likewise
@@ -53,7 +54,7 @@ public record EaseRow(
         Optional<SizeWishes.Said> sizes) {
     /** How the ease stands. */
     public enum Standing {
-        /** No body girth, so no ease. */
+        /** No body girth, or none of the garment, so no ease. */
         UNKNOWN,
         /** Below the smallest ease any source allows for wearing. */
         TIGHT,
@@ -92,7 +93,7 @@ public record EaseRow(
                 line.level(),
                 line.name(),
                 length(line.body(), words),
-                brief(line.finished(), words),
+                isNowhere(line) ? "" : brief(line.finished(), words),
                 length(line.ease(), words),
                 line.percent().isPresent()
                         ? words.of(
@@ -163,6 +164,11 @@ public record EaseRow(
         return !tight ? Standing.NO_WISH : classed ? Standing.DISPUTED : Standing.TIGHT;
     }
 
+    /** Whether no piece counts at the level, so that there is nothing to measure. */
+    private static boolean isNowhere(EaseLine line) {
+        return line.girth().parts().isEmpty();
+    }
+
     /** Whether the ease is less than every source asks for wearing. */
     private static boolean isTight(EaseLine line, List<Minimum> asked) {
         double ease = line.ease().orElse(0);
@@ -181,10 +187,10 @@ public record EaseRow(
 
     private static String verdict(Standing standing, EaseLine line, List<Minimum> asked, Words words) {
         return switch (standing) {
-            case UNKNOWN -> words.of("editor.ease.unknown");
+            case UNKNOWN -> words.of(isNowhere(line) ? "editor.ease.nowhere" : "editor.ease.unknown");
             case MET -> words.of(isTight(line, asked) ? "editor.ease.met.tight" : "editor.ease.met");
             case NO_WISH -> words.of("editor.ease.no-wish");
-            case TIGHT -> words.of("editor.ease.tight");
+            case TIGHT -> words.of(line.ease().orElse(0) < 0 ? "editor.ease.smaller" : "editor.ease.tight");
             case DISPUTED -> words.of("editor.ease.disputed", Map.of("least", least(asked)));
             case UNLIKELY -> words.of("editor.ease.unlikely");
             case AWAY -> {

@@ -19,24 +19,30 @@ public record Rings(List<Ring> rings) {
     /**
      * One level. Radii are girth / 2π, mm; the gap is the difference, the air all round if it were even.
      *
-     * @param body 0 where the body girth is not known
+     * @param body 0 where the body girth is not known, or where no piece has the level
      */
     public record Ring(String level, double body, double garment, double gap, String words) {}
 
     public static Rings of(Reading reading, Words words) {
         List<Ring> rings = new ArrayList<>();
+        boolean stretches = reading.sheet().mayStretch();
         for (EaseLine line : reading.sheet().lines()) {
             double garment = line.finished() / (2 * Math.PI);
-            double body = line.body().orElse(0) / (2 * Math.PI);
-            double gap = line.body().isPresent() ? garment - body : 0;
+            boolean nowhere = line.girth().parts().isEmpty();
+            double body = nowhere ? 0 : line.body().orElse(0) / (2 * Math.PI);
+            double gap = body > 0 ? garment - body : 0;
             String name = line.name();
             String text;
-            if (line.body().isEmpty()) {
+            if (nowhere) {
+                text = words.of("editor.rings.nowhere");
+            } else if (line.body().isEmpty()) {
                 text = words.of("editor.rings.nobody", Map.of("level", name, "garment", line.finished()));
             } else {
                 double ease = line.finished() - line.body().getAsDouble();
                 text = words.of(
-                        gap >= 0 ? "editor.rings.text" : "editor.rings.stretched",
+                        gap >= 0
+                                ? "editor.rings.text"
+                                : stretches ? "editor.rings.stretched" : "editor.rings.too-small",
                         Map.of(
                                 "level", name,
                                 "garment", line.finished(),

@@ -23,7 +23,7 @@ import javafx.scene.layout.VBox;
 public final class EasePanel extends ScrollPane {
     private final Session session;
     private final VBox rows = new VBox();
-    private final HBox heads = new HBox(4);
+    private final HBox heads = new HBox(EaseRowView.GAP);
     private final Label none = new Label();
     private final SizeChoice sizes;
     private final Map<String, EaseRowView> views = new LinkedHashMap<>();

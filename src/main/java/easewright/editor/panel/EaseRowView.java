@@ -22,12 +22,15 @@ import javafx.scene.layout.VBox;
  * all that can come to be said in it, so that nothing below it moves while measurements are typed or a level is chosen.
  */
 final class EaseRowView extends VBox {
-    static final double NAME = 82;
+    /** All columns with these gaps are as wide as the sheet beside its bar. */
+    static final double GAP = 3;
+
+    static final double NAME = 79;
     /** Wide enough for the girth of a large body in hundredths. */
     static final double FIELD = 84;
 
-    static final double NUMBER = 68;
-    static final double EASE = 76;
+    static final double NUMBER = 70;
+    static final double EASE = 82;
     private static final double PERCENT = 58;
     /** As high as the button that gives what is missing: while it is not seen, it has no height of its own. */
     private static final double JUDGED = 26;
@@ -73,7 +76,7 @@ final class EaseRowView extends VBox {
         ease.getStyleClass().addAll("number", "ease-number");
         fix(finished, NUMBER);
         fix(ease, EASE);
-        HBox columns = new HBox(4, body, finished, ease, wish);
+        HBox columns = new HBox(GAP, body, finished, ease, wish);
         columns.setAlignment(Pos.CENTER_LEFT);
         LeadLine numbers = new LeadLine(name, columns, NAME);
 
@@ -145,7 +148,7 @@ final class EaseRowView extends VBox {
         wish.describe(
                 words.of("editor.ease.wish.name", named),
                 words.of(desk.size().isPresent() ? "editor.ease.wish.hint.sizes" : "editor.ease.wish.hint"));
-        finished.setText(row.finished());
+        finished.setText(row.finished().isEmpty() ? "\u2013" : row.finished());
         ease.setText(row.ease().isEmpty() ? "\u2013" : row.ease());
         percent.setText(row.percent());
         verdict.setText(row.verdict());
@@ -170,7 +173,9 @@ final class EaseRowView extends VBox {
         pseudoClassStateChanged(CHOSEN, chosenNow);
         // The figures of the row are no fields: they are heard with the name of the level.
         name.setAccessibleText(words.of(
-                row.ease().isEmpty() ? "editor.ease.accessible.bare" : "editor.ease.accessible",
+                row.finished().isEmpty()
+                        ? "editor.ease.accessible.nowhere"
+                        : row.ease().isEmpty() ? "editor.ease.accessible.bare" : "editor.ease.accessible",
                 Map.of("level", row.name(), "finished", row.finished(), "ease", row.ease(), "verdict", row.verdict())));
     }
 

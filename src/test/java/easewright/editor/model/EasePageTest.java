@@ -3,7 +3,9 @@ package easewright.editor.model;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import easewright.ease.EaseTables;
+import easewright.editor.mark.LevelEdits;
 import easewright.pattern.Cloth;
+import easewright.pattern.LevelKind;
 import easewright.svg.SvgFile;
 import easewright.text.LengthUnit;
 import java.util.HashSet;
@@ -155,6 +157,7 @@ class EasePageTest {
     void theVerdictAgreesWithTheClassBelowIt(String sample) throws Exception {
         open(sample);
         String less = session.desk().words().of("editor.ease.tight");
+        String smaller = session.desk().words().of("editor.ease.smaller");
         for (var level : session.desk().pattern().levels()) {
             session.setWish(level.name(), OptionalDouble.empty());
             for (int ease = -60; ease <= 160; ease += 4) {
@@ -169,7 +172,7 @@ class EasePageTest {
                 boolean classed = row.classes().stream().anyMatch(c -> !c.startsWith("less than"));
                 assertThat(row.standing() == EaseRow.Standing.TIGHT)
                         .as("%s %s %s", level.name(), ease, row)
-                        .isEqualTo(row.verdict().equals(less));
+                        .isEqualTo(row.verdict().equals(ease < 0 ? smaller : less));
                 assertThat(classed && row.verdict().equals(less))
                         .as("%s %s %s", level.name(), ease, row)
                         .isFalse();
@@ -215,5 +218,26 @@ class EasePageTest {
                 assertThat(row.told(session.desk().words())).startsWith(row.called());
             }
         }
+    }
+
+    /** Nothing measures nothing: a level that no piece has is told as such, and no amount is doubted for it. */
+    @Test
+    void aLevelOnNoPieceIsToldAsSuch() throws Exception {
+        open("skirt");
+        session.edit(LevelEdits.add(session.desk().pattern(), "knee", LevelKind.KNEE));
+        session.setBody(session.desk().pattern().level("knee").orElseThrow(), OptionalDouble.of(900), "Knee girth");
+        EaseRow knee = row(page(), "knee");
+        assertThat(knee.finished()).isEmpty();
+        assertThat(knee.standing()).isEqualTo(EaseRow.Standing.UNKNOWN);
+        assertThat(knee.verdict()).contains("No piece has this level");
+        assertThat(Rings.of(session.desk().reading(), session.desk().words()).rings())
+                .filteredOn(r -> r.level().equals("knee"))
+                .singleElement()
+                .satisfies(r -> {
+                    assertThat(r.words()).contains("No piece has this level").doesNotContain("0");
+                    assertThat(r.body()).isZero();
+                });
+        session.chooseLevel("knee");
+        assertThat(Doubt.of(session.desk(), 30)).isEmpty();
     }
 }

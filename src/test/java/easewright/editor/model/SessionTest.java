@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import easewright.ease.EaseLine;
 import easewright.editor.paint.TableScene;
 import easewright.geom.Point;
+import easewright.pattern.Cloth;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Level;
 import easewright.pattern.LevelKind;
@@ -246,6 +247,12 @@ class SessionTest {
     void aGarmentSmallerThanTheBodyIsStretchedByWhatItLacks() {
         Level hip = session.desk().pattern().level("hip").orElseThrow();
         session.setBody(hip, OptionalDouble.of(hip().finished() + 30), "Hip girth");
+        assertThat(Rings.of(session.desk().reading(), session.desk().words()).rings())
+                .as("a woven")
+                .filteredOn(r -> r.level().equals("hip"))
+                .singleElement()
+                .satisfies(r -> assertThat(r.words()).contains("3\u00a0cm smaller", "not known to stretch"));
+        session.setCloth(Cloth.knit(40));
         assertThat(Rings.of(session.desk().reading(), session.desk().words()).rings())
                 .filteredOn(r -> r.level().equals("hip"))
                 .singleElement()
