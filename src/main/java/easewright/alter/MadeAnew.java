@@ -102,7 +102,7 @@ final class MadeAnew {
         return again;
     }
 
-    private boolean sameIds(Pattern again) {
+    boolean sameIds(Pattern again) {
         return again.pieces().stream()
                 .map(Piece::id)
                 .toList()

@@ -87,7 +87,8 @@ public final class Replay {
         for (int i = 0; i < back.pieces().size(); i++) {
             pieces.add(exact.get(i).orElse(back.pieces().get(i)));
         }
-        return back.withPieces(pieces);
+        List<ChangeNote> later = bare.changes().subList(kept, bare.changes().size());
+        return new Rejoined(bare, later).of(back.withPieces(pieces));
     }
 
     /** Whether a later change made left and right pieces, and going forward from then gives exactly what is now. */

@@ -26,6 +26,7 @@ final class Rewriting {
     private final Opening.MarksState marks;
     private final Pattern changed;
     private final Targets targets;
+    private final SpareCopies spare;
 
     Rewriting(String name, byte[] original, Opening opening, Pattern changed) throws SvgProblem {
         this.name = name;
@@ -35,6 +36,7 @@ final class Rewriting {
         this.marks = opening.marks();
         this.changed = changed;
         this.targets = Targets.of(drawing, opening.drawn(), changed);
+        this.spare = SpareCopies.in(source, drawing, opening.drawn(), opening.pattern(), changed);
     }
 
     /** What happens to the file beyond moving lines. */
@@ -65,7 +67,8 @@ final class Rewriting {
                 }
             });
         });
-        return found;
+        spare.pieces().values().forEach(piece -> found.add(Finding.of("copy-taken-out", Severity.NOTE, piece)));
+        return found.stream().distinct().toList();
     }
 
     /** The new content of the file, proved. */
@@ -87,6 +90,7 @@ final class Rewriting {
             }
         }
         edits.addAll(copyEdits());
+        edits.addAll(spare.edits(source, drawing));
         edits.addAll(marksEdits());
         byte[] plain = source.splice(edits);
         byte[] written = PlainBytes.isPacked(original) ? PlainBytes.packed(plain) : plain;
@@ -173,11 +177,17 @@ final class Rewriting {
         SvgFile again = SvgFile.proving(written, name);
         List<DrawnShape> now = again.drawing().all();
         if (!again.marked()
-                || now.size() != drawing.all().size() + targets.copies().size()) {
+                || now.size()
+                        != drawing.all().size()
+                                + targets.copies().size()
+                                - spare.shapes().size()) {
             throw unproved("", "marks");
         }
         int at = 0;
         for (int i = 0; i < drawing.all().size(); i++) {
+            if (spare.has(i)) {
+                continue;
+            }
             DrawnShape is = now.get(at++);
             DrawnShape before = drawing.all().get(i);
             Map<Integer, List<Segment>> wanted = targets.geometry().getOrDefault(i, Map.of());

@@ -53,7 +53,7 @@ class OneSideTest {
     }
 
     /** A change, the garment and level at which it is seen, with the amount left open. */
-    private record Case(String garment, String level, String method, Map<String, List<String>> texts) {
+    record Case(String garment, String level, String method, Map<String, List<String>> texts) {
         Alteration by(double amount) throws Refusal {
             Way way = Ways.of(method).orElseThrow();
             Map<String, List<String>> all = new LinkedHashMap<>(texts);
@@ -77,7 +77,7 @@ class OneSideTest {
         return new Case(garment, level, method, texts);
     }
 
-    private static final List<Case> CASES = List.of(
+    static final List<Case> CASES = List.of(
             at("skirt", "hip", "seam", "carry-to-hem", "yes"),
             at("trousers", "hip", "seam"),
             at("trousers", "thigh", "seam"),
