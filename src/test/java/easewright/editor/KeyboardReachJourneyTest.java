@@ -15,6 +15,7 @@ import javafx.geometry.Bounds;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.Node;
 import javafx.scene.Parent;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -190,11 +191,14 @@ class KeyboardReachJourneyTest extends Journey {
         assertThat(keys.focused()).isEqualTo("where-take");
         keys.press(KeyCode.SPACE);
         assertThat(keys.focused()).isEqualTo("amount");
-        keys.tabTo("here-level")
-                .press(KeyCode.DOWN)
-                .tabTo("amount")
-                .fill("3 cm")
-                .press(KeyCode.ENTER);
+        // The space bar opens a list, and chooses from it.
+        keys.tabTo("here-level").press(KeyCode.SPACE);
+        ComboBox<?> level = robot.lookup("#here-level").query();
+        assertThat(level.isShowing()).isTrue();
+        keys.press(KeyCode.DOWN).press(KeyCode.SPACE);
+        assertThat(level.isShowing()).isFalse();
+        assertThat(level.getValue()).isEqualTo("hip");
+        keys.tabTo("amount").fill("3 cm").press(KeyCode.ENTER);
         until(d -> d.pattern().changes().size() == 2);
 
         keys.press(KeyCode.ALT, KeyCode.DIGIT5).tabTo("change-amount-0").press(KeyCode.ALT, KeyCode.DOWN);

@@ -47,7 +47,10 @@ final class AmountRow extends HBox {
         this.session = session;
         this.changer = changer;
         this.corrector = corrector;
-        doubt = new DoubtView(mm -> changer.accept(w -> w.withAmount(mm)));
+        doubt = new DoubtView(mm -> {
+            changer.accept(w -> w.withAmount(mm));
+            focus();
+        });
         level.setId("here-level");
         level.setPrefWidth(164);
         level.setOnAction(e -> {
@@ -112,6 +115,7 @@ final class AmountRow extends HBox {
         changer.accept(w -> w.withAmount(asked.isPresent() ? 0 : mm));
         asking = false;
         doubt.show(asked, session.desk().words());
+        asked.ifPresent(d -> Hints.help(amount, d.words()));
     }
 
     /** What was asked or refused of the amount that stood there is not said of the one being typed. */

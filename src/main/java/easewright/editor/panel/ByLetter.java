@@ -7,10 +7,14 @@ import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.ComboBox;
+import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.util.StringConverter;
 
-/** Letters typed on a list to choose from go to the entry that begins with them; the same letter again to the next. */
+/**
+ * Letters typed on a list to choose from go to the entry that begins with them; the same letter again to the next. The
+ * space bar opens it.
+ */
 final class ByLetter {
     /** Letters that follow each other within this time belong together, nanoseconds. */
     private static final long TOGETHER = 900_000_000L;
@@ -18,6 +22,8 @@ final class ByLetter {
     private String typed = "";
     private long last;
     private Node on;
+    /** The list on which the space bar is held down. */
+    private Node opens;
 
     /** Follows what is typed in a window. */
     static void in(Scene scene) {
@@ -29,6 +35,20 @@ final class ByLetter {
                 letters.type(scene.getFocusOwner(), letter.toLowerCase(Locale.ROOT));
             }
         });
+        scene.addEventFilter(KeyEvent.KEY_PRESSED, e -> letters.opens = opened(e, scene.getFocusOwner()));
+        scene.addEventFilter(KeyEvent.KEY_RELEASED, e -> {
+            // Only then: the key let go on a list that is open chooses from it.
+            if (e.getCode() == KeyCode.SPACE && letters.opens instanceof ComboBox<?> box && box.isFocused()) {
+                box.show();
+            }
+            letters.opens = null;
+        });
+    }
+
+    private static Node opened(KeyEvent e, Node owner) {
+        boolean plain = !e.isShortcutDown() && !e.isAltDown() && !e.isShiftDown();
+        boolean closed = owner instanceof ComboBox<?> box && !box.isEditable() && !box.isShowing();
+        return e.getCode() == KeyCode.SPACE && plain && closed ? owner : null;
     }
 
     private void type(Node list, String letter) {

@@ -150,8 +150,7 @@ final class LevelCard extends VBox {
         }
         way.setText(words.of(wayTo(other.getValue(), desk)));
         other.setOnAction(e -> way.setText(session.desk().words().of(wayTo(other.getValue(), session.desk()))));
-        Heard.name(other, words.of("editor.level.other"));
-        Hints.on(other, words.of("editor.level.other"));
+        Hints.name(other, words.of("editor.level.other"));
         below.show("", desk.unit());
         boolean alongOnly = !now.places().isEmpty()
                 && now.places().stream().allMatch(p -> p.distance().isEmpty());
