@@ -6,13 +6,20 @@ import static com.tngtech.archunit.core.domain.JavaClass.Predicates.type;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
 
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaField;
+import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.library.Architectures.LayeredArchitecture;
 import easewright.svg.SvgProblem;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 /** The walls between the rooms, as DEVELOPERS.md draws them. */
@@ -82,6 +89,26 @@ class HouseRulesTest {
                 .dependOnClassesThat()
                 .resideInAPackage("easewright.svg..")
                 .check(CLASSES);
+    }
+
+    /** Else two that differ in a component that was added later would pass for the same. */
+    @Test
+    void aComparisonThatIsSpeltOutLooksAtEveryComponent() {
+        List<String> forgotten = new ArrayList<>();
+        for (JavaClass each : CLASSES) {
+            Set<String> seen = each.isRecord()
+                    ? each.getMethod("equals", Object.class).getFieldAccesses().stream()
+                            .map(access -> access.getTarget().getName())
+                            .collect(Collectors.toSet())
+                    : Set.of();
+            for (JavaField field : each.getFields()) {
+                boolean component = !field.getModifiers().contains(JavaModifier.STATIC);
+                if (component && !seen.isEmpty() && !seen.contains(field.getName())) {
+                    forgotten.add(field.getFullName());
+                }
+            }
+        }
+        assertThat(forgotten).isEmpty();
     }
 
     @Test

@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The program started as users start it, in a process of its own and without a display. */
 class MainTest {
@@ -68,13 +70,21 @@ class MainTest {
         assertThat(ended.err().lines()).hasSize(1);
     }
 
-    @Test
-    void commandsLoadNoWindowClassCompareNoRecordsAndSpeakWholeSigns() throws Exception {
-        Ended ended = start(List.of("-Xlog:class+load:file=classes.txt"), "measure", KNIT_TOP.toString());
+    @ParameterizedTest
+    @CsvSource({
+        "Measure, \u00d7, measure FILE",
+        "Ease, hip, ease FILE",
+        "Change, bust, change FILE --at bust --by 2cm -o changed.svg"
+    })
+    void commandsLoadNoWindowClassCompareNoRecordsAndSpeakWholeSigns(String command, String said, String line)
+            throws Exception {
+        Ended ended = start(
+                List.of("-Xlog:class+load:file=classes.txt"),
+                line.replace("FILE", KNIT_TOP.toString()).split(" "));
         assertThat(ended.code()).as(ended.err()).isZero();
-        assertThat(ended.out()).contains("\u00d7");
+        assertThat(ended.out()).contains(said);
         assertThat(Files.readString(folder.resolve("classes.txt")))
-                .contains("easewright.command.MeasureCommand")
+                .contains("easewright.command." + command + "Command")
                 .doesNotContain("javafx.")
                 // What Java makes to compare records takes a tenth of a short run.
                 .doesNotContain("java.lang.runtime.ObjectMethods");

@@ -18,9 +18,6 @@ import java.util.Optional;
  * @param side the side of the garment; both where it is made alike on either
  */
 public record Scope(Optional<String> size, Side side) {
-    /** The whole garment. */
-    public static final Scope WHOLE = new Scope(Optional.empty(), Side.BOTH);
-
     /** Key of the size in a record. */
     public static final String SIZE = "in-size";
 
@@ -42,6 +39,10 @@ public record Scope(Optional<String> size, Side side) {
             }
         }
         return Optional.empty();
+    }
+
+    boolean isWholeGarment() {
+        return size.isEmpty() && side == Side.BOTH;
     }
 
     /** Refuses a girth of a limb of which left and right have pieces of their own, where no side is named. */

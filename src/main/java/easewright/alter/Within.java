@@ -26,7 +26,7 @@ public record Within(Scope scope, Alteration change) implements Alteration {
      * @throws IllegalArgumentException if the change has a scope already
      */
     public static Alteration of(Scope scope, Alteration change) {
-        return scope.equals(Scope.WHOLE) ? change : new Within(scope, change);
+        return scope.isWholeGarment() ? change : new Within(scope, change);
     }
 
     /** The change in a size, where one is meant. */

@@ -68,7 +68,18 @@ final class EaseListing {
     }
 
     /** What is said of an ease, which several levels or sizes may share. */
-    private record Said(String ease, List<String> lines) {}
+    private record Said(String ease, List<String> lines) {
+        /** Spelt out for a short run, as in {@link easewright.geom.Point}. */
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Said s && ease.equals(s.ease) && lines.equals(s.lines);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * ease.hashCode() + lines.hashCode();
+        }
+    }
 
     /** What tables say, with the levels and sizes of which they say it. */
     private Map<Said, List<String>> told(EaseSheet sheet, SourceNotes notes) {

@@ -56,4 +56,15 @@ public record Curve(List<Segment> segments) implements Chain {
         }
         return end();
     }
+
+    /** Spelt out for a short run, as in {@link Point}. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Curve c && segments.equals(c.segments);
+    }
+
+    @Override
+    public int hashCode() {
+        return segments.hashCode();
+    }
 }

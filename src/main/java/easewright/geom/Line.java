@@ -103,4 +103,15 @@ public record Line(Point start, Point end) implements Segment {
         double y = from.y();
         return ((start.x() - x) * (end.y() - y) - (start.y() - y) * (end.x() - x)) / 2;
     }
+
+    /** Spelt out for a short run, as in {@link Point}. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Line l && start.equals(l.start) && end.equals(l.end);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * start.hashCode() + end.hashCode();
+    }
 }

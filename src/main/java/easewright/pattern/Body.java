@@ -20,4 +20,15 @@ public record Body(String name, List<BodyMeasure> measures) {
         }
         return OptionalDouble.empty();
     }
+
+    /** Spelt out for a short run, as in {@link easewright.geom.Point}. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Body b && name.equals(b.name) && measures.equals(b.measures);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * name.hashCode() + measures.hashCode();
+    }
 }

@@ -25,4 +25,20 @@ public record Cloth(
                 OptionalDouble.empty(),
                 OptionalDouble.empty());
     }
+
+    /** Spelt out for a short run, as in {@link easewright.geom.Point}. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Cloth c
+                && knit == c.knit
+                && across.equals(c.across)
+                && along.equals(c.along)
+                && recovery.equals(c.recovery)
+                && shrinkage.equals(c.shrinkage);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * (31 * across.hashCode() + along.hashCode()) + recovery.hashCode();
+    }
 }

@@ -50,4 +50,15 @@ public record EdgeRef(String piece, String edge, int times) {
     public String toString() {
         return piece + "/" + edge + (times == 1 ? "" : "*" + times);
     }
+
+    /** Spelt out for a short run, as in {@link easewright.geom.Point}. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof EdgeRef e && piece.equals(e.piece) && edge.equals(e.edge) && times == e.times;
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * piece.hashCode() + edge.hashCode();
+    }
 }

@@ -16,4 +16,15 @@ public record Level(String name, LevelKind kind, boolean limb) {
     public static Level of(String name, LevelKind kind) {
         return new Level(name, kind, kind.limb());
     }
+
+    /** Spelt out for a short run, as in {@link easewright.geom.Point}. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Level l && name.equals(l.name) && kind == l.kind && limb == l.limb;
+    }
+
+    @Override
+    public int hashCode() {
+        return name.hashCode();
+    }
 }

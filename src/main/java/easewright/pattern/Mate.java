@@ -23,4 +23,19 @@ public record Mate(String name, List<EdgeRef> first, List<EdgeRef> second, doubl
             throw new IllegalArgumentException("Mate " + name + " has an ease that is no number");
         }
     }
+
+    /** Spelt out for a short run, as in {@link easewright.geom.Point}. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Mate m
+                && name.equals(m.name)
+                && first.equals(m.first)
+                && second.equals(m.second)
+                && Double.compare(declaredEase, m.declaredEase) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * (31 * name.hashCode() + first.hashCode()) + second.hashCode();
+    }
 }

@@ -199,4 +199,26 @@ public record Pattern(
         more.add(made);
         return withChanges(more);
     }
+
+    /** Spelt out for a short run, as in {@link easewright.geom.Point}. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Pattern p
+                && changes.equals(p.changes)
+                && aside.equals(p.aside)
+                && scale.equals(p.scale)
+                && body.equals(p.body)
+                && cloth.equals(p.cloth)
+                && wishes.equals(p.wishes)
+                && bodies.equals(p.bodies)
+                && garment.equals(p.garment)
+                && levels.equals(p.levels)
+                && mates.equals(p.mates)
+                && pieces.equals(p.pieces);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * (31 * pieces.hashCode() + levels.hashCode()) + changes.hashCode();
+    }
 }

@@ -16,4 +16,18 @@ public record Scale(double mmPerUnitX, double mmPerUnitY, Proof proof) {
         /** No physical size: 96 units to the inch were assumed, and nothing measured may be trusted yet. */
         UNPROVED
     }
+
+    /** Spelt out for a short run, as in {@link easewright.geom.Point}. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Scale s
+                && Double.compare(mmPerUnitX, s.mmPerUnitX) == 0
+                && Double.compare(mmPerUnitY, s.mmPerUnitY) == 0
+                && proof == s.proof;
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * Double.hashCode(mmPerUnitX) + Double.hashCode(mmPerUnitY);
+    }
 }

@@ -32,4 +32,15 @@ public record SubPath(Chain chain) {
     public Optional<Outline> outline() {
         return chain instanceof Outline outline ? Optional.of(outline) : Optional.empty();
     }
+
+    /** Spelt out for a short run, as in {@link easewright.geom.Point}. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof SubPath s && chain.equals(s.chain);
+    }
+
+    @Override
+    public int hashCode() {
+        return chain.hashCode();
+    }
 }

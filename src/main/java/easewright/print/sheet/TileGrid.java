@@ -44,6 +44,17 @@ record TileGrid(double pageWidth, double pageHeight, double margin, double overl
         Tile above() {
             return new Tile(row - 1, column);
         }
+
+        /** Spelt out for a short run, as in {@link easewright.geom.Point}. */
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Tile t && row == t.row && column == t.column;
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * row + column;
+        }
     }
 
     double areaWidth() {

@@ -42,4 +42,15 @@ public record Fingerprint(long size, String sha256) {
             throw new IllegalStateException("Every Java has SHA-256", e);
         }
     }
+
+    /** Spelt out for a short run, as in {@link easewright.geom.Point}. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Fingerprint f && size == f.size && sha256.equals(f.sha256);
+    }
+
+    @Override
+    public int hashCode() {
+        return sha256.hashCode();
+    }
 }
