@@ -1,6 +1,7 @@
 package easewright.editor.model;
 
 import easewright.alter.Truing;
+import easewright.check.Once;
 import easewright.pattern.Finding;
 import easewright.pattern.Piece;
 import easewright.pattern.Scale;
@@ -76,10 +77,11 @@ public final class Notes {
                 .filter(f -> !proved || !f.code().startsWith("scale-"))
                 .map(f -> closed(f, desk));
         Stream<Finding> trial = desk.shownTrial().stream().flatMap(t -> t.findings().stream());
-        List<Finding> all = Stream.of(trial, file, desk.reading().findings().stream())
+        List<Finding> untold = Stream.of(trial, file, desk.reading().findings().stream())
                 .flatMap(s -> s)
                 .filter(f -> !Truing.tells(f))
-                .distinct()
+                .toList();
+        List<Finding> all = Once.of(untold).stream()
                 .sorted(Comparator.comparing(Finding::severity).reversed())
                 .toList();
         Set<String> told = new HashSet<>();

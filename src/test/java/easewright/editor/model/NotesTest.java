@@ -1,0 +1,26 @@
+package easewright.editor.model;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import easewright.pattern.Severity;
+import easewright.svg.SvgFile;
+import easewright.text.LengthUnit;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class NotesTest {
+    /** What the reader and a check both notice is one note, the weightier one. */
+    @Test
+    void whatIsNoticedTwiceIsToldOnce() throws Exception {
+        Path bare = Path.of("src/test/resources/marking/four-pieces.svg");
+        Session session = new Session(LengthUnit.CM, false);
+        session.open(Opened.of(new OpenFile(SvgFile.read(bare), Optional.of(bare), "four-pieces.svg")));
+        List<Notes.Note> notes = Notes.of(session.desk());
+        assertThat(notes).extracting(Notes.Note::words).doesNotHaveDuplicates().hasSizeGreaterThan(3);
+        assertThat(notes.get(0).words()).contains("does not say how large it is");
+        assertThat(notes.get(0).severity()).isEqualTo(Severity.FAULT);
+        assertThat(Notes.weighty(session.desk())).isEqualTo(2);
+    }
+}
