@@ -16,8 +16,8 @@ public final class SizeNames {
     private static final String ONE = "(?:(?:EU|UK|US|DE|FR|IT)\\s?)?(?:\\d{1,3}|[2-6]?X{0,3}[SL]|M)";
     private static final String SIZE = "(?<size>" + ONE + ")";
     private static final Pattern ENDING =
-            Pattern.compile("(?<stem>.*?\\S)[\\s,:\u2013-]+(?:size\\s*)?" + SIZE, Pattern.CASE_INSENSITIVE);
-    private static final Pattern ALONE = Pattern.compile("(?:size[\\s,:\u2013-]*)?" + SIZE, Pattern.CASE_INSENSITIVE);
+            Pattern.compile("(?<stem>.*?\\S)[\\s,:_\u2013-]+(?:size[\\s_]*)?" + SIZE, Pattern.CASE_INSENSITIVE);
+    private static final Pattern ALONE = Pattern.compile("(?:size[\\s,:_\u2013-]*)?" + SIZE, Pattern.CASE_INSENSITIVE);
 
     /** Two sizes or more, as a nest says which are in it: "10-12-14", "sizes S to XL", "38/40". */
     private static final String RUN = "\\(?\\s*(?:sizes?[\\s:]*)?" + ONE

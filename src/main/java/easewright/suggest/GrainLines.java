@@ -38,7 +38,8 @@ final class GrainLines {
         PieceWords words = PieceWords.of(sheet);
         for (Piece piece : sheet.pattern().pieces()) {
             if (piece.grain().isEmpty()) {
-                best(piece, words.on(piece))
+                best(piece, piece.riders(), words.on(piece))
+                        .or(() -> best(piece, sheet.linesOfOtherSizes(piece), words.on(piece)))
                         .ifPresent(c -> found.add(new GrainLine(piece.id(), down(c.line()), c.reason())));
             }
         }
@@ -52,8 +53,8 @@ final class GrainLines {
         return forward ? new Grain(line.start(), line.end()) : new Grain(line.end(), line.start());
     }
 
-    private static Optional<Candidate> best(Piece piece, List<Caption> captions) {
-        List<Pen> pens = piece.riders().stream()
+    private static Optional<Candidate> best(Piece piece, List<Rider> lines, List<Caption> captions) {
+        List<Pen> pens = lines.stream()
                 .filter(r -> r.kind() == Rider.Kind.INNER)
                 .flatMap(r -> Pen.of(r).stream())
                 .toList();
@@ -73,7 +74,8 @@ final class GrainLines {
     }
 
     private static boolean clear(Line line, Piece piece) {
-        return piece.outline().nearest(line.start()).distance() > CLEAR
+        return piece.outline().contains(line.at(0.5))
+                && piece.outline().nearest(line.start()).distance() > CLEAR
                 && piece.outline().nearest(line.end()).distance() > CLEAR;
     }
 

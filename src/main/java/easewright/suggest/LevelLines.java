@@ -116,17 +116,23 @@ final class LevelLines {
 
     private void drawn() {
         for (Piece piece : sheet.pattern().pieces()) {
-            for (Rider rider : piece.riders()) {
-                for (Pen pen : Pen.of(rider)) {
-                    if (pen.isLine()) {
-                        line(piece, rider, pen.runs().get(0));
-                    }
-                }
+            piece.riders().forEach(rider -> lines(piece, rider, true));
+            sheet.linesOfOtherSizes(piece).forEach(rider -> lines(piece, rider, false));
+        }
+    }
+
+    private void lines(Piece piece, Rider rider, boolean own) {
+        for (Pen pen : Pen.of(rider)) {
+            if (pen.isLine()) {
+                line(piece, rider, pen.runs().get(0), own);
             }
         }
     }
 
-    private void line(Piece piece, Rider rider, Curve run) {
+    /**
+     * @param own whether the line goes along with the piece
+     */
+    private void line(Piece piece, Rider rider, Curve run, boolean own) {
         Line line = Pen.chord(run);
         double turn = Turns.between(line.tangent(0), piece.grainDirection());
         boolean across = 90 - turn <= SQUARE
@@ -137,8 +143,8 @@ final class LevelLines {
             return;
         }
         named(line).ifPresent(level -> {
-            boolean alongEdge = marks.getOrDefault(level.name(), Map.of()).containsKey(piece.id());
-            if (alongEdge) {
+            boolean known = marks.getOrDefault(level.name(), Map.of()).containsKey(piece.id());
+            if (known) {
                 return;
             }
             double degrees = Turns.signed(piece.grainDirection().quarterTurned(), line.tangent(0));
@@ -156,9 +162,11 @@ final class LevelLines {
                             straight.span(),
                             straight.reference());
             add(level, piece, mark, Reason.of("line-with-name", 0.9));
-            lines.computeIfAbsent(level.name(), n -> new LinkedHashMap<>())
-                    .computeIfAbsent(piece.id(), id -> new ArrayList<>())
-                    .add(rider);
+            if (own) {
+                lines.computeIfAbsent(level.name(), n -> new LinkedHashMap<>())
+                        .computeIfAbsent(piece.id(), id -> new ArrayList<>())
+                        .add(rider);
+            }
         });
     }
 

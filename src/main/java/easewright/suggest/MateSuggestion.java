@@ -4,11 +4,13 @@ import easewright.geom.Segment;
 import easewright.pattern.Mate;
 import easewright.pattern.Notch;
 import easewright.pattern.Pattern;
+import easewright.pattern.PatternPart;
 import easewright.pattern.Piece;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * Two seam lines that are sewn together.
@@ -48,8 +50,10 @@ public record MateSuggestion(
 
     @Override
     public Pattern apply(Pattern pattern) {
-        boolean there = mate.first().stream().allMatch(e -> pattern.edge(e).isPresent())
-                && mate.second().stream().allMatch(e -> pattern.edge(e).isPresent());
+        boolean there = Stream.of(mate.first(), mate.second())
+                .flatMap(List::stream)
+                .allMatch(e -> PatternPart.garments(pattern).stream()
+                        .anyMatch(garment -> garment.edge(e).isPresent()));
         if (!there) {
             return pattern;
         }

@@ -3,6 +3,8 @@ package easewright.suggest;
 import easewright.pattern.Piece;
 import easewright.pattern.SizeNames;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -27,18 +29,14 @@ public record PieceSize(String piece, String size, Reason reason) implements Sug
                 .map(Piece::name)
                 .filter(name -> !NUMBERED.matcher(name).matches())
                 .toList());
-        Set<String> layers = new LinkedHashSet<>();
-        pieces.forEach(p -> layers.addAll(sheet.layersOf(p.id())));
-        Map<String, String> byLayer = SizeNames.ofLayers(List.copyOf(layers));
+        Map<String, String> sizes = sizesOfLayers(sheet);
         List<Suggestion> found = new ArrayList<>();
         for (Piece piece : pieces) {
-            Optional<String> layer = sheet.layersOf(piece.id()).stream()
-                    .filter(byLayer::containsKey)
-                    .reduce((outer, inner) -> inner);
+            Optional<String> layer = layer(piece, sheet, sizes);
             if (layer.isPresent()) {
                 found.add(new PieceSize(
                         piece.id(),
-                        byLayer.get(layer.get()),
+                        sizes.get(layer.get()),
                         new Reason("size-of-layer", Map.of("layer", layer.get()), 0.9)));
             } else if (byName.containsKey(piece.name())) {
                 found.add(new PieceSize(piece.id(), byName.get(piece.name()), Reason.of("size-in-name", 0.8)));
@@ -47,6 +45,26 @@ public record PieceSize(String piece, String size, Reason reason) implements Sug
         boolean several =
                 found.stream().map(s -> ((PieceSize) s).size()).distinct().count() > 1;
         return several ? found : List.of();
+    }
+
+    private static Map<String, String> sizesOfLayers(Sheet sheet) {
+        Set<String> layers = new LinkedHashSet<>();
+        sheet.pattern().pieces().forEach(p -> layers.addAll(sheet.layersOf(p.id())));
+        return SizeNames.ofLayers(List.copyOf(layers));
+    }
+
+    private static Optional<String> layer(Piece piece, Sheet sheet, Map<String, String> sizes) {
+        return sheet.layersOf(piece.id()).stream().filter(sizes::containsKey).reduce((outer, inner) -> inner);
+    }
+
+    /** Sizes by the ids of pieces, where pieces of several sizes lie on layers that are called so; else none. */
+    static Map<String, String> byLayer(Sheet sheet) {
+        Map<String, String> sizes = sizesOfLayers(sheet);
+        Map<String, String> byPiece = new HashMap<>();
+        for (Piece piece : sheet.pattern().pieces()) {
+            layer(piece, sheet, sizes).ifPresent(layer -> byPiece.put(piece.id(), sizes.get(layer)));
+        }
+        return new HashSet<>(byPiece.values()).size() > 1 ? byPiece : Map.of();
     }
 
     @Override

@@ -16,6 +16,9 @@ final class PieceWords {
     /** Words beside a small piece belong to it if no other is as near, mm. */
     private static final double BESIDE = 25;
 
+    /** The largest size of a piece has at most so many times the area of the smallest. */
+    private static final double MOST_GRADED = 2.5;
+
     private final Map<String, List<Caption>> byPiece = new HashMap<>();
     private final List<Caption> elsewhere = new ArrayList<>();
 
@@ -25,8 +28,11 @@ final class PieceWords {
         PieceWords words = new PieceWords();
         List<Caption> outside = new ArrayList<>();
         for (Caption caption : sheet.captions()) {
-            Optional<Piece> piece = holding(sheet.pattern(), caption.middle());
-            piece.ifPresentOrElse(p -> words.add(p, caption), () -> outside.add(caption));
+            List<Piece> holding = holding(sheet, caption.middle());
+            holding.forEach(p -> words.add(p, caption));
+            if (holding.isEmpty()) {
+                outside.add(caption);
+            }
         }
         for (Caption caption : outside) {
             Optional<Piece> nearest = nearest(sheet.pattern(), caption.middle());
@@ -55,10 +61,28 @@ final class PieceWords {
         return elsewhere;
     }
 
-    private static Optional<Piece> holding(Pattern pattern, Point at) {
-        return pattern.pieces().stream()
+    /** The smallest piece around the words, and with it other sizes of it that lie on it. */
+    private static List<Piece> holding(Sheet sheet, Point at) {
+        List<Piece> all = sheet.pattern().pieces().stream()
                 .filter(p -> p.outline().box().contains(at) && p.outline().contains(at))
-                .min(Comparator.comparingDouble(p -> Math.abs(p.outline().signedArea())));
+                .sorted(Comparator.comparingDouble(PieceWords::area))
+                .toList();
+        if (all.size() < 2) {
+            return all;
+        }
+        Map<String, String> sizes = PieceSize.byLayer(sheet);
+        Piece first = all.get(0);
+        return all.stream()
+                .filter(p -> p == first
+                        || sizes.containsKey(p.id())
+                                && sizes.containsKey(first.id())
+                                && !sizes.get(p.id()).equals(sizes.get(first.id()))
+                                && area(p) <= MOST_GRADED * area(first))
+                .toList();
+    }
+
+    private static double area(Piece piece) {
+        return Math.abs(piece.outline().signedArea());
     }
 
     private static Optional<Piece> nearest(Pattern pattern, Point at) {

@@ -2,7 +2,9 @@ package easewright.suggest;
 
 import easewright.pattern.Caption;
 import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
 import easewright.pattern.Rider;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
@@ -28,6 +30,23 @@ public record Sheet(Pattern pattern, List<Rider> loose, List<Caption> captions, 
     /** Names of the layers of a piece; none where it has none. */
     List<String> layersOf(String piece) {
         return layers.getOrDefault(piece, List.of());
+    }
+
+    /** Lines that go with other sizes and lie on this piece too: in a nest some are drawn once for all. */
+    List<Rider> linesOfOtherSizes(Piece piece) {
+        List<Rider> lines = new ArrayList<>();
+        for (Piece other : pattern.pieces()) {
+            boolean otherSize = other.size().isPresent()
+                    && piece.size().isPresent()
+                    && !other.size().equals(piece.size());
+            if (otherSize) {
+                other.riders().stream()
+                        .filter(r -> !r.segments().isEmpty()
+                                && piece.outline().contains(r.segments().get(0).at(0.5)))
+                        .forEach(lines::add);
+            }
+        }
+        return lines;
     }
 
     Sheet with(Pattern other) {

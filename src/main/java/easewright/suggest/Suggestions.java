@@ -1,11 +1,8 @@
 package easewright.suggest;
 
 import easewright.pattern.Pattern;
-import easewright.pattern.PatternPart;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.function.Function;
@@ -23,12 +20,14 @@ public record Suggestions(List<Suggestion> all, Pattern outcome) {
     private static final List<Function<Sheet, List<Suggestion>>> STAGES = List.of(
             NoPiece::find,
             StitchingLines::find,
-            sheet -> together(WordsOnPieces.find(sheet), GrainLines.find(sheet)),
-            sheet -> together(HalfPieces.find(sheet), PieceSize.find(sheet)),
+            WordsOnPieces::find,
+            PieceSize::find,
+            GrainLines::find,
+            HalfPieces::find,
             EdgeRuns::find,
             sheet -> together(DartSuggestion.find(sheet), PieceNotches.find(sheet)),
             LevelLines::find,
-            Suggestions::matesInEachSize);
+            MatesOfSizes::find);
 
     public Suggestions {
         all = List.copyOf(all);
@@ -74,15 +73,6 @@ public record Suggestions(List<Suggestion> all, Pattern outcome) {
             now = now.with(pattern);
         }
         return new Suggestions(all, now.pattern());
-    }
-
-    /** Pieces of different sizes are never sewn together. */
-    private static List<Suggestion> matesInEachSize(Sheet sheet) {
-        Map<String, Suggestion> mates = new LinkedHashMap<>();
-        for (Pattern garment : PatternPart.garments(sheet.pattern())) {
-            Mates.find(sheet.with(garment)).forEach(m -> mates.putIfAbsent(m.key(), m));
-        }
-        return List.copyOf(mates.values());
     }
 
     private static List<Suggestion> together(List<Suggestion> one, List<Suggestion> two) {

@@ -18,11 +18,16 @@ final class WordsOnPieces {
     private final Sheet sheet;
     private final PieceWords words;
     private final boolean letters;
+
+    /** Of the pieces by their ids, where there are several. */
+    private final Map<String, String> sizes;
+
     private final Set<String> names = new HashSet<>();
 
     private WordsOnPieces(Sheet sheet) {
         this.sheet = sheet;
         words = PieceWords.of(sheet);
+        sizes = PieceSize.byLayer(sheet);
         letters = frontAndBackByLetter(sheet);
     }
 
@@ -62,16 +67,20 @@ final class WordsOnPieces {
         }
         if (best != null) {
             double sure = best.weight() >= 1000 ? 0.95 : best.weight() >= 500 ? 0.8 : 0.6;
-            return Optional.of(new PieceName(piece.id(), unique(best.name()), Reason.of("written-on-piece", sure)));
+            return Optional.of(
+                    new PieceName(piece.id(), unique(inSize(best.name(), piece)), Reason.of("written-on-piece", sure)));
         }
         String byId = readable(piece.id());
         if (Vocabulary.namesPart(byId) && !byId.equalsIgnoreCase(piece.name())) {
-            return Optional.of(
-                    new PieceName(piece.id(), unique(byId), new Reason("name-of-line", Map.of("id", piece.id()), 0.6)));
+            return Optional.of(new PieceName(
+                    piece.id(),
+                    unique(inSize(byId, piece)),
+                    new Reason("name-of-line", Map.of("id", piece.id()), 0.6)));
         }
         Optional<String> letter = letters ? letter(piece) : Optional.empty();
         if (letter.isPresent()) {
-            return Optional.of(new PieceName(piece.id(), unique(letter.get()), Reason.of("letter-on-piece", 0.6)));
+            return Optional.of(
+                    new PieceName(piece.id(), unique(inSize(letter.get(), piece)), Reason.of("letter-on-piece", 0.6)));
         }
         names.add(piece.name());
         return Optional.empty();
@@ -93,6 +102,12 @@ final class WordsOnPieces {
             }
         }
         return alone.equals(PART_OF_LETTER.keySet());
+    }
+
+    /** In a nest the same words stand on every size: each of its pieces is called by its own as well. */
+    private String inSize(String name, Piece piece) {
+        String size = sizes.get(piece.id());
+        return size == null ? name : name + " " + size;
     }
 
     private String unique(String wanted) {

@@ -244,17 +244,33 @@ public record BarePattern(Pattern pattern, List<Finding> findings) {
                     riders.get(owner).add(rider(shape, k));
                 } else if (!drawn.contains(List.of(i, k))) {
                     Rider rider = rider(shape, k);
-                    pieces.stream()
-                            .filter(piece -> piece.area().holds(line))
-                            .findFirst()
-                            .or(() -> pieces.stream()
-                                    .filter(piece -> piece.area().holdsMost(line))
-                                    .findFirst())
+                    around(drawing, pieces, shape, line)
                             .ifPresent(piece -> riders.get(piece).add(rider));
                 }
             }
         }
         return riders;
+    }
+
+    /** The piece around a line: one of its own layer before others, since sizes lie on each other. */
+    private static Optional<Candidate> around(Drawing drawing, List<Candidate> pieces, DrawnShape shape, SubPath line) {
+        List<Candidate> around =
+                pieces.stream().filter(piece -> piece.area().holds(line)).toList();
+        if (around.isEmpty()) {
+            around = pieces.stream()
+                    .filter(piece -> piece.area().holdsMost(line))
+                    .toList();
+        }
+        Optional<Candidate> same = around.stream()
+                .filter(piece -> sharesLayer(drawing.all().get(piece.order()), shape))
+                .findFirst();
+        return same.isPresent() ? same : around.stream().findFirst();
+    }
+
+    private static boolean sharesLayer(DrawnShape one, DrawnShape other) {
+        return !one.groups().isEmpty()
+                && !other.groups().isEmpty()
+                && one.groups().get(0).equals(other.groups().get(0));
     }
 
     private static Rider rider(DrawnShape shape, int subPath) {

@@ -2,6 +2,8 @@ package easewright.pattern;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -31,6 +33,12 @@ class SizeNamesTest {
             })
     void aNameWithoutItsRun(String name, String without) {
         assertThat(SizeNames.withoutRun(name)).isEqualTo(without);
+    }
+
+    @Test
+    void layersMayBeCalledWithALineBetween() {
+        assertThat(SizeNames.ofLayers(List.of("size_36", "size_38", "text")))
+                .isEqualTo(Map.of("size_36", "36", "size_38", "38"));
     }
 
     @Test

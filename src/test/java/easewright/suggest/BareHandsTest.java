@@ -9,6 +9,7 @@ import easewright.pattern.Finding;
 import easewright.pattern.Level;
 import easewright.pattern.LevelKind;
 import easewright.pattern.LevelMark;
+import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Severity;
@@ -111,12 +112,35 @@ class BareHandsTest {
         }
     }
 
-    /** A smaller size inside a larger one is no stitching line: it lies at all distances from it. */
+    /** A smaller size inside a larger one is no stitching line; words, levels and grain are for all of them. */
     @Test
-    void allSizesOfANestAreNotTakenForAllowances() throws SvgProblem {
-        assertThat(suggestions(read("nest")).all())
-                .extracting(Suggestion::kind)
-                .doesNotContain(Suggestion.Kind.STITCHING_LINE);
+    void allSizesOfANest() throws SvgProblem {
+        SvgFile file = read("nest");
+        assertThat(suggestions(file).all()).extracting(Suggestion::kind).doesNotContain(Suggestion.Kind.STITCHING_LINE);
+        Pattern pattern = marked(file);
+        assertThat(names(pattern))
+                .containsExactlyInAnyOrder(
+                        "Skirt front 36",
+                        "Skirt back 36",
+                        "Skirt front 38",
+                        "Skirt back 38",
+                        "Skirt front 40",
+                        "Skirt back 40");
+        assertThat(pattern.pieces())
+                .allMatch(Piece::onFold)
+                .allMatch(p -> p.grain().isPresent());
+        assertThat(pattern.pieces())
+                .filteredOn(p -> p.name().contains("back"))
+                .extracting(p -> p.darts().size())
+                .containsOnly(1);
+        assertThat(pattern.mates()).extracting(Mate::name).containsExactly("side seam");
+        assertThat(Measures.of(pattern).mates()).hasSize(3);
+        assertThat(suggestions(SvgFile.read(file.write(pattern), "again.svg")).all())
+                .isEmpty();
+        assertThat(Measures.of(pattern).girths())
+                .filteredOn(g -> g.name().equals("hip"))
+                .extracting(g -> g.size().orElseThrow() + " " + Math.round(g.finished()))
+                .containsExactlyInAnyOrder("36 910", "38 950", "40 990");
     }
 
     /** Both lines drawn around each piece, in points, the fold without an allowance, no word of how often. */

@@ -3,16 +3,15 @@ package easewright.suggest;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import easewright.draft.Samples;
+import easewright.measure.Measures;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
 import easewright.pattern.PatternPart;
-import easewright.pattern.Piece;
 import easewright.svg.SvgFile;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** The sizes of a nest are suggested by names and layers, with the reason, and not taken silently. */
@@ -38,15 +37,12 @@ class PieceSizeTest {
         Pattern outcome = all.outcome();
         assertThat(PatternPart.sizes(outcome)).containsExactly("10", "12", "14");
         assertThat(sheet.pattern().pieces()).allMatch(p -> p.size().isEmpty());
-        assertThat(outcome.mates()).hasSizeGreaterThanOrEqualTo(6);
-        for (Mate mate : outcome.mates()) {
-            assertThat(Stream.concat(mate.first().stream(), mate.second().stream())
-                            .map(EdgeRef::piece)
-                            .map(id -> outcome.piece(id).flatMap(Piece::size))
-                            .distinct())
-                    .as(mate.name())
-                    .hasSize(1);
-        }
+        // One seam for all sizes, sewn in each of them.
+        assertThat(outcome.mates()).extracting(Mate::name).containsExactly("side seam", "waistband");
+        assertThat(outcome.mates().get(0).first()).extracting(EdgeRef::piece).containsExactly("Back");
+        assertThat(Measures.of(outcome).mates()).hasSize(6);
+        SvgFile file = SvgFile.read(bare.getBytes(StandardCharsets.UTF_8), "nest.svg");
+        assertThat(SvgFile.read(file.write(outcome), "again.svg").pattern()).isEqualTo(outcome);
     }
 
     @Test
