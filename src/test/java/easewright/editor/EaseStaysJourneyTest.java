@@ -153,4 +153,14 @@ class EaseStaysJourneyTest extends Journey {
                 .extracting(n -> ((Text) n.lookup(".text")).getText())
                 .contains(level);
     }
+
+    /** Whoever goes on from the levels to the measurements can type the first one at once. */
+    @Test
+    void theKeysBeginInTheFirstMeasurement(FxRobot robot) throws Exception {
+        openUnmeasured(robot);
+        robot.clickOn("#page-marks").clickOn("#step-levels").clickOn("#mark-next");
+        settle(robot);
+        robot.write("74").push(KeyCode.ENTER);
+        assertThat(line("waist").ease()).isPresent();
+    }
 }

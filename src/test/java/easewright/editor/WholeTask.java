@@ -111,8 +111,11 @@ public final class WholeTask extends Director {
         act(() -> app.session().chooseLevel("hip"));
         next("ease");
         scroll("#ease-sheet", 1);
-        next("cloth");
+        next("ease-told");
         scroll("#ease-sheet", 0);
+        press("#cloth-details");
+        next("cloth");
+        press("#cloth-details");
         type("#body-waist", "ninety");
         next("typed-wrong");
         type("#body-waist", "74.5 cm");

@@ -64,6 +64,7 @@ final class EaseRowView extends VBox {
         Label wishWrong = new Label();
         body = new LengthField(bodyWrong, mm -> session.setBody(row.level(), mm, girthName(row)));
         body.setId("body-" + level);
+        body.getStyleClass().add("body-field");
         wish = new LengthField(wishWrong, mm -> session.setWish(level, mm));
         wish.setId("wish-" + level);
         name.setId("level-name-" + level);

@@ -12,6 +12,7 @@ import easewright.text.Words;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.ButtonBase;
@@ -47,7 +48,7 @@ public final class SheetPanel extends VBox {
         heightProperty().addListener(o -> here.share(getHeight()));
         setId("sheet");
         getStyleClass().add("sheet");
-        pages.put("marks", new MarksPanel(session, marker, files, table::show, table::show, () -> turnTo("ease")));
+        pages.put("marks", new MarksPanel(session, marker, files, table::show, table::show, () -> goTo("ease")));
         pages.put("ease", new EasePanel(session, files.asking()));
         pages.put("rings", new RingsPanel(session));
         pages.put("size", new SizePanel(session));
@@ -118,12 +119,19 @@ public final class SheetPanel extends VBox {
     /** Turns to a page by key: whoever works by keyboard goes on in it. */
     public void goTo(String key) {
         turnTo(key);
-        Platform.runLater(() -> pages.get(key).lookupAll("*").stream()
+        Platform.runLater(() -> first(key).orElse(tabs.get(key)).requestFocus());
+    }
+
+    /** Where the keys begin on a page; where there is something to be measured, in its first field. */
+    private Optional<Node> first(String key) {
+        List<Node> stops = pages.get(key).lookupAll("*").stream()
                 .filter(n -> n instanceof ButtonBase || n instanceof TextField || n instanceof SheetPage)
                 .filter(n -> n.isFocusTraversable() && !n.isDisabled() && shown(n) && !isLeftOff(n))
-                .findFirst()
-                .orElse(tabs.get(key))
-                .requestFocus());
+                .toList();
+        Optional<Node> measured = stops.stream()
+                .filter(n -> n.getStyleClass().contains("body-field"))
+                .findFirst();
+        return measured.isPresent() ? measured : stops.stream().findFirst();
     }
 
     /** To the amount, from wherever one is; while marks are made there is none to be seen. */
