@@ -52,7 +52,7 @@ final class ChangeCommand implements Job {
         List<Finding> findings = new ArrayList<>();
         Pattern after = changed(before, asked, source.typed(), findings);
         source.typed().tell(voice);
-        byte[] bytes = written(opened, source.file(), after, findings);
+        byte[] bytes = written(opened, source.file(), chosen, after, findings);
         Reading readBefore = opened.reading(before);
         Reading readAfter = opened.reading(after);
         findings.addAll(Checks.compare(
@@ -158,11 +158,16 @@ final class ChangeCommand implements Job {
         }
     }
 
-    static byte[] written(Source.Opened opened, Path file, Pattern after, List<Finding> findings) throws Trouble {
+    /**
+     * @param file   the input, as errors name it
+     * @param output the file for which it is written
+     */
+    static byte[] written(Source.Opened opened, Path file, Path output, Pattern after, List<Finding> findings)
+            throws Trouble {
         try {
             SvgFile.Written written = opened.svg().writing(after);
             findings.addAll(written.consequences());
-            return written.bytes();
+            return opened.svg().named(written.bytes(), String.valueOf(output.getFileName()));
         } catch (SvgProblem e) {
             throw Said.of(e, file);
         }

@@ -113,7 +113,7 @@ final class TrueCommand implements Job {
                 findings.addAll(each.done().get().findings());
             }
         }
-        byte[] bytes = ChangeCommand.written(opened, source.file(), after, findings);
+        byte[] bytes = ChangeCommand.written(opened, source.file(), chosen.orElse(source.file()), after, findings);
         Reading was = opened.reading(before);
         Reading is = opened.reading(after);
         findings.addAll(

@@ -218,12 +218,16 @@ public final class SvgFile {
         return writing(changed).bytes();
     }
 
-    /**
-     * The same for a file of another name: packed by gzip if its ending is that of packed drawings and this file's is
-     * not, plain the other way round.
-     */
+    /** The same for a file of another name, see {@link #named}. */
     public byte[] write(Pattern changed, String other) throws SvgProblem {
-        byte[] written = write(changed);
+        return named(write(changed), other);
+    }
+
+    /**
+     * A content that was written, for a file of another name: packed by gzip if its ending is that of packed drawings
+     * and this file's is not, plain the other way round.
+     */
+    public byte[] named(byte[] written, String other) throws SvgProblem {
         boolean packed = PlainBytes.isPacked(written);
         boolean wanted = PlainBytes.isNameOfPacked(other);
         if (packed == wanted || wanted == PlainBytes.isNameOfPacked(name)) {

@@ -52,6 +52,25 @@ class ChangeCommandTest {
         assertThat(girth(again, "hip")).isCloseTo(girth(after, "hip"), within(0.01));
     }
 
+    /** The ending of the output says whether it is packed; the drawing is the same. */
+    @Test
+    void writesPackedWhatIsNamedSo() throws IOException {
+        Path packed = folder.resolve("out.svgz");
+        for (Path output : new Path[] {out, packed}) {
+            Run run = Run.of("change", SKIRT, "--at", "hip", "--by", "+24mm", "-o", output);
+            assertThat(run.code()).as(run.err()).isLessThanOrEqualTo(Commands.FAULTS);
+        }
+        assertThat(Files.readAllBytes(packed)).startsWith(0x1F, 0x8B);
+        try (var plain = new java.util.zip.GZIPInputStream(Files.newInputStream(packed))) {
+            assertThat(plain.readAllBytes()).isEqualTo(Files.readAllBytes(out));
+        }
+        Path back = folder.resolve("back.svg");
+        assertThat(Run.of("change", packed, "--at", "hip", "--by", "+1mm", "-o", back)
+                        .code())
+                .isLessThanOrEqualTo(Commands.FAULTS);
+        assertThat(Files.readString(back)).contains("<svg");
+    }
+
     @Test
     void keepsTheKeysThatScriptsReadBy() {
         JsonNode root = Run.of("measure", SKIRT, "--json").json();

@@ -65,6 +65,9 @@ class FilesJourneyTest extends Journey {
                 () -> robot.lookup("#open").queryAs(SplitMenuButton.class).show());
         robot.clickOn("mine.svg  \u2013  " + folder);
         until(d -> d.pattern().changes().size() == 1 && !d.history().canUndo());
+        Files.delete(file);
+        robot.interact(() -> app.files().lookAgain());
+        until(d -> app.files().recent().isEmpty());
     }
 
     @Test

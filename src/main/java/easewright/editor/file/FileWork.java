@@ -56,6 +56,7 @@ public final class FileWork {
         this.beside = new Beside(session, background);
         this.restoring = new Restoring(this, session, safe, claim, failures);
         session.deskProperty().addListener((o, before, now) -> remembered.see(before, now));
+        remembered.look(background);
         session.ownTablesProperty().addListener((o, before, now) -> remembered.tables(before.files(), now.files()));
     }
 
@@ -267,6 +268,7 @@ public final class FileWork {
      */
     public void lookAgain() {
         beside.lookAgain();
+        remembered.look(background);
         OpenFile file = session.desk().file().orElse(null);
         if (file == null || file.path().isEmpty()) {
             return;

@@ -5,12 +5,16 @@ import easewright.editor.model.Settings;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 
 /** What is remembered from one time to the next: how lengths are written, light or dark, files opened lately, ease tables. */
 final class Remembered {
     private final Path folder;
     private Settings settings;
+    /** Of the files opened lately those that were not there when last looked for. */
+    private Set<Path> gone = Set.of();
 
     /**
      * @param folder where it is kept
@@ -57,8 +61,17 @@ final class Remembered {
                 .orElse(Path.of(System.getProperty("user.home", ".")).toAbsolutePath());
     }
 
-    /** Files opened lately that are still there. */
+    /** Files opened lately that are still there, as far as is known: a disk far away may take long to answer. */
     List<Path> recent() {
-        return settings.recent().stream().filter(Files::isReadable).toList();
+        return settings.recent().stream().filter(file -> !gone.contains(file)).toList();
+    }
+
+    /** Looks which of the files opened lately are still there, away from the window's thread. */
+    void look(Background background) {
+        List<Path> files = settings.recent();
+        background.quietly(
+                () -> files.stream().filter(file -> !Files.isReadable(file)).collect(Collectors.toSet()),
+                missing -> gone = missing,
+                unreadable -> {});
     }
 }

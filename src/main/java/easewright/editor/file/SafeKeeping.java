@@ -5,6 +5,7 @@ import easewright.editor.model.OpenFile;
 import easewright.editor.model.Session;
 import easewright.editor.model.Unfinished;
 import easewright.pattern.Pattern;
+import easewright.svg.SvgFile;
 import easewright.svg.SvgProblem;
 import easewright.svg.disk.KeptWork;
 import easewright.svg.disk.Recovery;
@@ -41,8 +42,10 @@ final class SafeKeeping {
     private final ReadOnlyBooleanWrapper unsafe = new ReadOnlyBooleanWrapper();
     private Supplier<List<Unfinished.Typed>> typing = List::of;
 
-    /** Only for the work that is done in order. */
+    /** This and the next only for the work that is done in order. */
     private Recovery recovery;
+
+    private Written lastWritten;
 
     /** For which files this window keeps work. */
     private final Set<Path> places = new HashSet<>();
@@ -61,6 +64,9 @@ final class SafeKeeping {
             return file.equals(other.file) && pattern == other.pattern && hand.equals(other.hand);
         }
     }
+
+    /** A file as it would be saved. */
+    private record Written(SvgFile svg, Pattern pattern, String name, byte[] bytes) {}
 
     /**
      * @param folder where the program keeps what it remembers
@@ -170,7 +176,7 @@ final class SafeKeeping {
         places.add(file.known());
         background.inOrder(
                 () -> {
-                    byte[] bytes = file.svg().write(state.pattern(), file.name());
+                    byte[] bytes = written(state);
                     recovery()
                             .keep(file.known(), file.seen(), bytes, state.hand().text());
                     former.ifPresent(recovery()::discard);
@@ -186,6 +192,20 @@ final class SafeKeeping {
                     keeping = false;
                     failed(problem);
                 });
+    }
+
+    /** Of what is tried on one and the same pattern the file is written once. */
+    private byte[] written(State state) throws SvgProblem {
+        OpenFile file = state.file();
+        boolean same = lastWritten != null
+                && lastWritten.svg() == file.svg()
+                && lastWritten.pattern() == state.pattern()
+                && lastWritten.name().equals(file.name());
+        if (!same) {
+            byte[] bytes = file.svg().write(state.pattern(), file.name());
+            lastWritten = new Written(file.svg(), state.pattern(), file.name(), bytes);
+        }
+        return lastWritten.bytes();
     }
 
     /** It is in place of what was kept before, unless it was saved or given up meanwhile. */
