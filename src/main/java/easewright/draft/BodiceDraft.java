@@ -236,7 +236,11 @@ public record BodiceDraft(Body body, double bustEase, double waistEase, double a
 
     private DartedSeam waist(String name, Point centre, double bust, Point dartPoint, double wanted) {
         double intake = Solve.when(
-                name, w -> waistWith(name, centre, bust, dartPoint, w).closed().length(), wanted, 0, 80);
+                DraftLine.DART,
+                w -> waistWith(name, centre, bust, dartPoint, w).closed().length(),
+                wanted,
+                0,
+                80);
         return waistWith(name, centre, bust, dartPoint, intake);
     }
 

@@ -97,6 +97,6 @@ record DartedSeam(Curve closed, Curve open, List<Dart> darts) {
                 }
             }
         }
-        throw DraftRefused.line("dart that reaches its seam");
+        throw DraftRefused.line(DraftLine.DART);
     }
 }

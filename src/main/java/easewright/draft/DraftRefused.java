@@ -20,7 +20,7 @@ public final class DraftRefused extends IllegalArgumentException {
     }
 
     /** @param what the line that cannot be drawn */
-    static DraftRefused line(String what) {
+    static DraftRefused line(DraftLine what) {
         return new DraftRefused("draft-line", Map.of("what", what));
     }
 

@@ -36,11 +36,11 @@ final class Fair {
             Cubic curve = rounded(from, corner1, to, corner2, k);
             List<Double> met = curve.crossings(guide, diagonal);
             if (met.isEmpty()) {
-                throw DraftRefused.line("curve through the corner");
+                throw DraftRefused.line(DraftLine.ROUNDED_CORNER);
             }
             return curve.at(met.get(0)).distance(guide);
         };
-        double k = Solve.when("curve at the wanted distance from its corner", distance, off, 0.2, 0.98);
+        double k = Solve.when(DraftLine.ROUNDED_CORNER, distance, off, 0.2, 0.98);
         return rounded(from, corner1, to, corner2, k);
     }
 

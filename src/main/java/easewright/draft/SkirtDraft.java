@@ -132,7 +132,7 @@ public record SkirtDraft(Body body, double hipEase, double waistEase, double len
         Point centre = new Point(0, dip);
         Point corner = new Point(width - side, -SIDE_RAISED);
         double intake = Solve.when(
-                name + " dart",
+                DraftLine.DART,
                 w -> waist(name, centre, corner, width, w, dartCount).closed().length(),
                 waist,
                 0,

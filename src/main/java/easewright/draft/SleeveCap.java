@@ -41,11 +41,7 @@ record SleeveCap(double height, double width, Curve curve) {
      */
     static SleeveCap of(double length, Width width, Slant slant) {
         double height = Solve.when(
-                "sleeve cap that fits its armhole",
-                h -> curve(h, width.at(h), slant).length(),
-                length,
-                length * 0.04,
-                length * 0.48);
+                DraftLine.SLEEVE_CAP, h -> curve(h, width.at(h), slant).length(), length, length * 0.04, length * 0.48);
         return new SleeveCap(height, width.at(height), curve(height, width.at(height), slant));
     }
 

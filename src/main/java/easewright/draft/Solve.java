@@ -11,7 +11,7 @@ final class Solve {
      *
      * @throws DraftRefused if the measure does not pass the wanted value between the two
      */
-    static double when(String what, DoubleUnaryOperator measure, double wanted, double low, double high) {
+    static double when(DraftLine what, DoubleUnaryOperator measure, double wanted, double low, double high) {
         double atLow = measure.applyAsDouble(low) - wanted;
         double atHigh = measure.applyAsDouble(high) - wanted;
         if (atLow * atHigh > 0) {

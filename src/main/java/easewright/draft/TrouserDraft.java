@@ -140,7 +140,8 @@ public record TrouserDraft(Body body, double hipEase, double waistEase, double b
                 p6.minus(p10),
                 outseam.apply(x),
                 List.of(DartPlan.of("front dart", new Point(0, 0), new Point(0, 100), 20)));
-        double x11 = Solve.when("front waist", x -> waist.apply(x).closed().length(), wanted, p8.x() - 75, p8.x() + 40);
+        double x11 = Solve.when(
+                DraftLine.FRONT_WAIST, x -> waist.apply(x).closed().length(), wanted, p8.x() - 75, p8.x() + 40);
         return new TrouserLeg(waist.apply(x11), outseam.apply(x11), inseam, crotch, p13.x());
     }
 
@@ -156,7 +157,7 @@ public record TrouserDraft(Body body, double hipEase, double waistEase, double b
         // 9–23 half of 5–9, then 24 below it; here as far below as makes the inseam shorter by the wanted stretch.
         double x24 = f.x9() - (f.x5() - f.x9()) / 2;
         double y24 = Solve.when(
-                "back inseam",
+                DraftLine.BACK_INSEAM,
                 y -> TrouserLeg.inseam(new Point(x24, y), p29, p28, 12.5).length(),
                 front.inseam().length() - INSEAM_STRETCH,
                 f.rise() - 15,
@@ -188,8 +189,8 @@ public record TrouserDraft(Body body, double hipEase, double waistEase, double b
                             DartPlan.of("back dart 1", first, first.plus(inwards.times(120)), 20),
                             DartPlan.of("back dart 2", second, second.plus(inwards.times(100)), 20)));
         };
-        double x22 =
-                Solve.when("back waist", x -> waist.apply(x).closed().length(), wanted, p25.x() - 75, p25.x() + 40);
+        double x22 = Solve.when(
+                DraftLine.BACK_WAIST, x -> waist.apply(x).closed().length(), wanted, p25.x() - 75, p25.x() + 40);
         return new TrouserLeg(
                 waist.apply(x22), TrouserLeg.outseam(corner.apply(x22), p25, p27, p26), inseam, crotch, p27.x());
     }
@@ -197,7 +198,7 @@ public record TrouserDraft(Body body, double hipEase, double waistEase, double b
     /** Height of the back's side waist at which its outseam is as long as the front's. */
     private static double trueSideWaist(double x, Point hip, Point knee, Point hem, double wanted) {
         return Solve.when(
-                "back outseam",
+                DraftLine.BACK_OUTSEAM,
                 y -> TrouserLeg.outseam(new Point(x, y), hip, knee, hem).length(),
                 wanted,
                 -40,

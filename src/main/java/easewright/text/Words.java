@@ -274,9 +274,21 @@ public final class Words {
             return many.stream().map(each -> shown(name, each)).collect(Collectors.joining(", "));
         }
         if (value instanceof Enum<?> constant) {
-            return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+            return constant(constant);
         }
         return String.valueOf(value);
+    }
+
+    /** By its name in the bundle, {@code draft-line.dart}; words that are typed on the command line are their own. */
+    private String constant(Enum<?> constant) {
+        String block = constant.getDeclaringClass()
+                .getSimpleName()
+                .replaceAll("(?<=[a-z])(?=[A-Z])", "-")
+                .toLowerCase(Locale.ROOT);
+        String said = name(block, constant);
+        return said.startsWith(block + ".")
+                ? constant.name().toLowerCase(Locale.ROOT).replace('_', ' ')
+                : said;
     }
 
     /** A plain number with a real minus sign, rounded. */

@@ -19,6 +19,8 @@ import easewright.pattern.Notch;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
+import easewright.text.LengthUnit;
+import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -239,6 +241,17 @@ class DraftTest {
     @Test
     void measurementsThatCannotBeDrawnAreRefused() {
         assertThatThrownBy(() -> new SkirtDraft(body(940, 1190, 1000), 50, 25, 600).draft())
-                .isInstanceOf(DraftRefused.class);
+                .isInstanceOfSatisfying(
+                        DraftRefused.class,
+                        e -> assertThat(Words.english(LengthUnit.CM).problem(e.code(), e.values()))
+                                .startsWith(
+                                        "With these measurements no dart of the width that is needed can be drawn."));
+        for (DraftLine line : DraftLine.values()) {
+            DraftRefused refused = DraftRefused.line(line);
+            assertThat(Words.english(LengthUnit.CM).problem(refused.code(), refused.values()))
+                    .as(line.name())
+                    .doesNotContain("{");
+            assertThat(Words.english(LengthUnit.CM).name("draft-line", line)).doesNotContain("draft-line");
+        }
     }
 }

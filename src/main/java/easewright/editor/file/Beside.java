@@ -51,7 +51,7 @@ final class Beside {
         static Found of(Path file) {
             if (!Files.isRegularFile(file)) {
                 // A pipe might never come to its end.
-                Why why = new Why("body-unreadable", Map.of("file", Failures.name(file), "reason", "it is no file"));
+                Why why = new Why("file-unreadable", Map.of("file", Failures.name(file)));
                 return new Found(file, false, Optional.empty(), Optional.of(why));
             }
             try {
