@@ -37,8 +37,6 @@ import javafx.scene.Scene;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.DragEvent;
 import javafx.scene.input.KeyCode;
-import javafx.scene.input.KeyCodeCombination;
-import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.BorderPane;
@@ -109,13 +107,16 @@ final class EditorWindow {
         byKeys.follow(scene);
         KeysCard allKeys = new KeysCard(session);
         middle.getChildren().add(allKeys);
-        scene.getAccelerators().put(new KeyCodeCombination(KeyCode.F1), allKeys::turn);
         view.onKeys(allKeys::turn);
-        keys();
+        WindowKeys keys = new WindowKeys(scene);
+        keys.key(KeyCode.F1, allKeys::turn);
+        keys.key(KeyCode.F6, this::otherSide);
+        keys.files(files, () -> bar.print(session));
+        keys.undo(session);
+        keys.pages(this::sheet);
+        keys.zoom(table);
         files.keepTyped(() -> HalfTyped.in(scene));
         scene.addEventFilter(KeyEvent.ANY, e -> files.typed());
-        key(KeyCode.P, () -> bar.print(session));
-        zooming();
         root.setOnDragOver(this::over);
         root.setOnDragDropped(this::dropped);
         root.setOnDragExited(e -> root.pseudoClassStateChanged(DROPPING, false));
@@ -221,31 +222,6 @@ final class EditorWindow {
                 : (dark ? new PrimerDark() : new PrimerLight()).getUserAgentStylesheet();
     }
 
-    private void keys() {
-        key(KeyCode.O, files::choose);
-        key(KeyCode.S, files::save);
-        key(KeyCode.Z, session::undo);
-        key(KeyCode.Y, session::redo);
-        List<String> pages = List.of("marks", "ease", "rings", "size", "changes", "true", "notes");
-        for (int i = 0; i < pages.size(); i++) {
-            String page = pages.get(i);
-            KeyCode digit = KeyCode.getKeyCode(String.valueOf(i + 1));
-            scene.getAccelerators()
-                    .put(new KeyCodeCombination(digit, KeyCombination.ALT_DOWN), () -> sheet().goTo(page));
-        }
-        scene.getAccelerators()
-                .put(new KeyCodeCombination(KeyCode.DIGIT0, KeyCombination.ALT_DOWN), () -> sheet().toAmount());
-        scene.getAccelerators().put(new KeyCodeCombination(KeyCode.F6), this::otherSide);
-        scene.getAccelerators()
-                .put(
-                        new KeyCodeCombination(KeyCode.S, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN),
-                        files::saveAs);
-        scene.getAccelerators()
-                .put(
-                        new KeyCodeCombination(KeyCode.Z, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN),
-                        session::redo);
-    }
-
     /** Gives the keys to the table, or to the start page while there is nothing on it. */
     private void begin(StartPanel start) {
         if (start.isVisible()) {
@@ -253,29 +229,6 @@ final class EditorWindow {
         } else {
             table.requestFocus();
         }
-    }
-
-    /** From anywhere, with the keys of the platform. */
-    private void zooming() {
-        for (KeyCode nearer : List.of(KeyCode.PLUS, KeyCode.EQUALS, KeyCode.ADD)) {
-            zoom(nearer, () -> table.zoom(CuttingTable.NEARER));
-        }
-        for (KeyCode farther : List.of(KeyCode.MINUS, KeyCode.SUBTRACT)) {
-            zoom(farther, () -> table.zoom(1 / CuttingTable.NEARER));
-        }
-        for (KeyCode all : List.of(KeyCode.DIGIT0, KeyCode.NUMPAD0)) {
-            zoom(all, table::fit);
-        }
-    }
-
-    /** Where a sign stands on its key depends on the keyboard. */
-    private void zoom(KeyCode code, Runnable act) {
-        scene.getAccelerators()
-                .put(new KeyCodeCombination(code, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_ANY), act);
-    }
-
-    private void key(KeyCode code, Runnable act) {
-        scene.getAccelerators().put(new KeyCodeCombination(code, KeyCombination.SHORTCUT_DOWN), act);
     }
 
     /**

@@ -22,6 +22,12 @@ public final class ByKeys {
         InView.follow(scene, on::get);
     }
 
+    /** Follows what is done in a window that was opened from another one, and begins as that one is worked. */
+    void followOn(Scene scene, Scene from) {
+        follow(scene);
+        on.set(from.getRoot().getPseudoClassStates().contains(BY_KEYS));
+    }
+
     ReadOnlyBooleanProperty onProperty() {
         return on.getReadOnlyProperty();
     }

@@ -50,6 +50,7 @@ public final class PrintPanel {
     private final Button pdf = new Button();
     private final Button page = new Button();
     private final Button cancel = new Button();
+    private final Button close = new Button();
     private final ProgressBar bar = new ProgressBar();
     private final HBox progress = new HBox(8);
     private Optional<PaperPages> pages = Optional.empty();
@@ -90,7 +91,7 @@ public final class PrintPanel {
     }
 
     private void show(Window over) {
-        Button close = new Button(words.of("editor.print.close"));
+        close.setText(words.of("editor.print.close"));
         close.setId("print-close");
         close.setCancelButton(true);
         close.setMinWidth(Region.USE_PREF_SIZE);
@@ -117,7 +118,7 @@ public final class PrintPanel {
         scene.getStylesheets()
                 .add(Objects.requireNonNull(PrintPanel.class.getResource("/easewright/editor/editor.css"))
                         .toExternalForm());
-        new ByKeys().follow(scene);
+        new ByKeys().followOn(scene, over.getScene());
         scene.setOnKeyPressed(e -> {
             if (e.getCode() == KeyCode.ESCAPE) {
                 stage.close();
@@ -205,8 +206,10 @@ public final class PrintPanel {
 
     private void say(String text, boolean bad) {
         said.setText(text);
-        // Lines of text cannot be gone to: what was said is heard with the button that it is about.
+        // Lines of text cannot be gone to: what was said is heard with the button it is about, and with the one that
+        // has the keys once that is done.
         Hints.help(pdf, text);
+        Hints.help(close, text);
         said.pseudoClassStateChanged(BAD, bad);
     }
 }
