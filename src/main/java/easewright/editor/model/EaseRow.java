@@ -247,7 +247,7 @@ public record EaseRow(
         for (Minimum minimum : asked) {
             InUnit told = new InUnit(minimum, words.unit(), certain);
             String said = MINIMUMS.computeIfAbsent(told, m -> said(minimum, words, certain));
-            out.add(said + " " + foot.mark(minimum));
+            out.add(said + "\u00a0" + foot.mark(minimum));
         }
         return List.copyOf(out);
     }

@@ -9,6 +9,7 @@ import easewright.editor.model.WashTest;
 import easewright.pattern.Cloth;
 import easewright.print.EaseText;
 import easewright.text.Words;
+import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 import java.util.function.DoubleFunction;
@@ -37,6 +38,7 @@ final class ClothPanel extends VBox {
     private final HandTest recovery = new HandTest("cloth-rested", this::rested);
     private final HandTest wash = new HandTest("cloth-washed", this::washed);
     private final Label said = new Label();
+    private List<Object> shown = List.of();
 
     ClothPanel(Session session, JudgedAs judged, OwnTablesView tables) {
         this.session = session;
@@ -145,6 +147,13 @@ final class ClothPanel extends VBox {
         woven.setSelected(!cloth.knit());
         knit.setSelected(cloth.knit());
         ClothWords known = ClothWords.of(desk, judged.garments());
+        Parts.present(this, desk.isOpen());
+        // While a seam is pulled, nothing of this changes.
+        List<Object> shows = List.of(known, desk.unit(), desk.reading().sheet().stretch());
+        if (shows.equals(shown)) {
+            return;
+        }
+        shown = shows;
         now.setText(known.now());
         Hints.on(now, known.now());
         across.show("across", known.across(), desk);
@@ -152,7 +161,6 @@ final class ClothPanel extends VBox {
         recovery.show("recovery", known.recovery(), desk);
         wash.show("wash", known.wash(), desk);
         sources(desk, words);
-        Parts.present(this, desk.isOpen());
     }
 
     private void sources(Desk desk, Words words) {

@@ -6,7 +6,7 @@ import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import javafx.scene.Node;
+import javafx.css.PseudoClass;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 
@@ -15,6 +15,9 @@ import javafx.scene.layout.VBox;
  * or pressed, which it would else move.
  */
 final class LevelTold extends VBox {
+    private static final PseudoClass TITLE = PseudoClass.getPseudoClass("title");
+
+    private final List<Label> labels = new ArrayList<>();
     private List<List<String>> shown = List.of();
 
     LevelTold() {
@@ -34,14 +37,30 @@ final class LevelTold extends VBox {
         }
         shown = now;
         Parts.present(this, !now.isEmpty());
-        List<Node> labels = new ArrayList<>();
-        for (List<String> lines : now) {
-            Label title = said(lines.get(0));
-            title.getStyleClass().add("section-title");
-            labels.add(title);
-            lines.stream().skip(1).forEach(line -> labels.add(said(line)));
+        List<String> lines = now.stream().flatMap(List::stream).toList();
+        // While a seam is pulled, only the figures change: labels are made anew only for more or fewer lines.
+        while (labels.size() < lines.size()) {
+            labels.add(said());
         }
-        getChildren().setAll(labels);
+        for (int i = 0; i < lines.size(); i++) {
+            labels.get(i).setText(lines.get(i));
+            labels.get(i).pseudoClassStateChanged(TITLE, isTitle(i));
+        }
+        List<Label> seen = labels.subList(0, lines.size());
+        if (!getChildren().equals(seen)) {
+            getChildren().setAll(seen);
+        }
+    }
+
+    private boolean isTitle(int line) {
+        int first = 0;
+        for (List<String> lines : shown) {
+            if (line == first) {
+                return true;
+            }
+            first += lines.size();
+        }
+        return false;
     }
 
     /** A title and what is said below it. */
@@ -55,8 +74,8 @@ final class LevelTold extends VBox {
         return lines;
     }
 
-    private static Label said(String line) {
-        Label said = new Label(line);
+    private static Label said() {
+        Label said = new Label();
         said.setWrapText(true);
         said.setMinHeight(USE_PREF_SIZE);
         return said;
