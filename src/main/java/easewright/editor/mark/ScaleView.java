@@ -43,6 +43,11 @@ public record ScaleView(
     private static final int[] UNITS_PER_INCH = {72, 90, 96};
     private static final double ASSUMED_PER_INCH = 96;
 
+    /** The largest piece of a garment is so long, mm, if a unit may be a millimetre. */
+    private static final double SHORTEST = 100;
+
+    private static final double LONGEST = 2500;
+
     /** A scale to choose. */
     public record Offer(String words, String take, double mmPerUnit) {}
 
@@ -131,6 +136,7 @@ public record ScaleView(
             return usual;
         }
         double present = sheet.pattern().scale().mmPerUnitX();
+        Box box = largest.get().outline().box();
         Optional<Finding> likely = proposed(desk);
         double likelyUnit = likely.map(ScaleView::unit).orElse(0.0);
         for (int perInch : UNITS_PER_INCH) {
@@ -140,7 +146,8 @@ public record ScaleView(
                 usual.add(usual("editor.scale.usual", perInch, unit, largest.get(), present, words));
             }
         }
-        if (!isSame(1, likelyUnit)) {
+        double tall = Math.max(box.width(), box.height()) / present;
+        if (!isSame(1, likelyUnit) && tall >= SHORTEST && tall <= LONGEST) {
             usual.add(usual("editor.scale.usual.mm", 0, 1, largest.get(), present, words));
         }
         likely.ifPresent(finding -> usual.add(
