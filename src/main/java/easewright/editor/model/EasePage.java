@@ -28,9 +28,16 @@ public record EasePage(List<EaseRow> rows, EaseFoot foot, boolean nearlyMet) {
         EaseFoot foot = new EaseFoot();
         List<EaseRow> rows = new ArrayList<>();
         for (EaseLine line : sheet.lines()) {
-            rows.add(EaseRow.of(line, desk.words(), certain, stretch, foot)
-                    .withSizes(reading.wishes().said(line.level().name(), desk.words())));
+            EaseRow row = EaseRow.of(line, desk.words(), certain, stretch, foot)
+                    .withSizes(reading.wishes().said(line.level().name(), desk.words()));
+            rows.add(isHalf(line, reading) ? row.asHalf(desk.words()) : row);
         }
         return new EasePage(rows, foot, EaseText.nearlyMet(sheet));
+    }
+
+    private static boolean isHalf(EaseLine line, Reading reading) {
+        return reading.findings().stream()
+                .anyMatch(f -> f.code().equals("halves-counted-once")
+                        && line.girth().title().equals(f.values().get("level")));
     }
 }

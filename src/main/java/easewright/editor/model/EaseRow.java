@@ -120,6 +120,28 @@ public record EaseRow(
                 verdict, missing, scale, said);
     }
 
+    /** Says of a girth with which no body is compared yet that it looks like that of one half. */
+    EaseRow asHalf(Words words) {
+        return new EaseRow(
+                level,
+                name,
+                body,
+                finished,
+                ease,
+                percent,
+                wish,
+                classes,
+                called,
+                brief,
+                minimums,
+                stretch,
+                standing,
+                words.of("editor.ease.half"),
+                missing,
+                scale,
+                sizes);
+    }
+
     /** All that sources say of the ease there is, and how every size stands to the wish: a line each. */
     public List<String> told(Words words) {
         List<String> told = new ArrayList<>();

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import easewright.ease.EaseTables;
 import easewright.editor.mark.LevelEdits;
+import easewright.pattern.Body;
 import easewright.pattern.Cloth;
 import easewright.pattern.LevelKind;
 import easewright.svg.SvgFile;
@@ -54,6 +55,20 @@ class EasePageTest {
                 .filter(r -> r.level().name().equals(level))
                 .findFirst()
                 .orElseThrow();
+    }
+
+    /** Beside the girth itself, before anybody has typed a body girth. */
+    @Test
+    void halvesCountedOnceAreToldBesideTheirGirth() throws Exception {
+        open("skirt");
+        var unknown = session.desk().pattern().withBody(Body.UNKNOWN);
+        session.edit(unknown);
+        assertThat(row(page(), "hip").verdict()).doesNotContain("Half a garment");
+        session.edit(unknown.withPieces(unknown.pieces().stream()
+                .map(p -> p.toBuilder().cut(1, false).build())
+                .toList()));
+        assertThat(row(page(), "hip").verdict()).startsWith("Half a garment?");
+        assertThat(row(page(), "hip").standing()).isEqualTo(EaseRow.Standing.UNKNOWN);
     }
 
     @ParameterizedTest
