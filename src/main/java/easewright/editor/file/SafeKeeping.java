@@ -164,6 +164,8 @@ final class SafeKeeping {
             return;
         }
         if (lastKept.filter(state::isSame).isPresent()) {
+            // Perhaps gone back to after what could not be kept.
+            safeAgain();
             return;
         }
         if (keeping) {
@@ -184,6 +186,7 @@ final class SafeKeeping {
                 },
                 done -> {
                     keeping = false;
+                    adopted = adopted.filter(work -> !former.equals(Optional.of(work)));
                     asAdopted = Optional.empty();
                     safeAgain();
                     keptAt(done);

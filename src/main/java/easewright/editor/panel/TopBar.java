@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -25,6 +26,8 @@ import javafx.scene.layout.VBox;
 
 /** Files on the left, what lies on the table in the middle, unit and light on the right. */
 public final class TopBar extends HBox {
+    private static final PseudoClass BAD = PseudoClass.getPseudoClass("bad");
+
     private final SplitMenuButton open = new SplitMenuButton();
     private final Button save = new Button();
     private final Button export = new Button();
@@ -154,6 +157,7 @@ public final class TopBar extends HBox {
         name.setText(desk.file().map(f -> f.name()).orElse(words.of("editor.title")));
         Hints.on(name, desk.file().flatMap(OpenFile::path).map(Path::toString).orElse(name.getText()));
         state.setText(state(desk).map(words::of).orElse(""));
+        state.pseudoClassStateChanged(BAD, files.unsafeProperty().get() && !desk.isSaved());
         Parts.present(state, desk.isOpen());
     }
 
