@@ -122,7 +122,15 @@ public record ScaleView(
         double stated = known.stated().getAsDouble();
         String key = known.square() ? "editor.scale.square" : "editor.scale.ruler";
         return Optional.of(new Offer(
-                words.of(key, Map.of("words", known.words(), "stated", stated, "drawn", known.drawn())),
+                words.of(
+                        key,
+                        Map.of(
+                                "words",
+                                known.words(),
+                                "drawn",
+                                known.drawn(),
+                                "of.percent",
+                                100 * known.drawn() / stated)),
                 words.of("editor.scale.take", Map.of("stated", stated)),
                 scale.mmPerUnitX() * stated / known.drawn()));
     }

@@ -62,7 +62,9 @@ class ScaleViewTest {
                 "width='600mm' height='600mm' viewBox='0 0 600 600'",
                 BODY + "<path d='M10 10h40v40h-40z'/><text x='12' y='30' font-size='6'>5 cm</text>");
         assertThat(view().proved()).isFalse();
-        assertThat(view().offers()).hasSize(1);
+        assertThat(view().offers())
+                .singleElement()
+                .satisfies(offer -> assertThat(offer.words()).contains("measures 4\u00a0cm", "80\u00a0% of its size"));
         marker.scale(view().offers().get(0).mmPerUnit(), false);
         assertThat(wide()).isCloseTo(250, within(1e-6));
         assertThat(view().proved()).isTrue();
