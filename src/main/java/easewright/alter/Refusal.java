@@ -1,5 +1,6 @@
 package easewright.alter;
 
+import easewright.pattern.Problem;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
@@ -8,17 +9,13 @@ import java.util.TreeMap;
  * Why a change was not made. The words are in the bundle under {@code problem.<code>}; values named there are lengths
  * in mm where they are numbers.
  */
-public final class Refusal extends Exception {
+public final class Refusal extends Problem {
     private static final long serialVersionUID = 1L;
 
-    private final String code;
-    private final transient Map<String, Object> values;
     private final transient OptionalDouble largest;
 
     private Refusal(String code, Map<String, Object> values, OptionalDouble largest) {
-        super(code + " " + values);
-        this.code = code;
-        this.values = Map.copyOf(values);
+        super(code, values);
         this.largest = largest;
     }
 
@@ -27,23 +24,15 @@ public final class Refusal extends Exception {
     }
 
     Refusal with(String key, Object value) {
-        Map<String, Object> more = new TreeMap<>(values);
+        Map<String, Object> more = new TreeMap<>(values());
         more.put(key, value);
-        return new Refusal(code, more, largest);
+        return new Refusal(code(), more, largest);
     }
 
     Refusal withLargest(double amount) {
-        Map<String, Object> more = new TreeMap<>(values);
+        Map<String, Object> more = new TreeMap<>(values());
         more.put("largest", amount);
-        return new Refusal(code, more, OptionalDouble.of(amount));
-    }
-
-    public String code() {
-        return code;
-    }
-
-    public Map<String, Object> values() {
-        return values;
+        return new Refusal(code(), more, OptionalDouble.of(amount));
     }
 
     /** The largest amount, in the direction asked, that would have worked, mm; empty where none is known. */

@@ -4,12 +4,8 @@ import java.awt.BasicStroke;
 import java.awt.Shape;
 import java.awt.Stroke;
 import java.awt.geom.PathIterator;
-import java.util.ArrayDeque;
-import java.util.Deque;
-import org.apache.batik.gvt.CompositeGraphicsNode;
 import org.apache.batik.gvt.CompositeShapePainter;
 import org.apache.batik.gvt.GraphicsNode;
-import org.apache.batik.gvt.ShapeNode;
 import org.apache.batik.gvt.ShapePainter;
 import org.apache.batik.gvt.StrokeShapePainter;
 
@@ -24,18 +20,7 @@ final class CalmPens {
 
     static void calm(GraphicsNode root) {
         CalmPens pens = new CalmPens();
-        Deque<GraphicsNode> waiting = new ArrayDeque<>();
-        waiting.push(root);
-        while (!waiting.isEmpty()) {
-            GraphicsNode node = waiting.pop();
-            if (node instanceof CompositeGraphicsNode group) {
-                for (Object child : group.getChildren()) {
-                    waiting.push((GraphicsNode) child);
-                }
-            } else if (node instanceof ShapeNode shape && shape.getShapePainter() != null) {
-                pens.calm(shape.getShapePainter(), shape.getShape());
-            }
-        }
+        ShapeNodes.each(root, shape -> pens.calm(shape.getShapePainter(), shape.getShape()));
     }
 
     private void calm(ShapePainter painter, Shape shape) {

@@ -5,9 +5,6 @@ import java.awt.Color;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Rectangle2D;
-import java.util.ArrayDeque;
-import java.util.Deque;
-import org.apache.batik.gvt.CompositeGraphicsNode;
 import org.apache.batik.gvt.CompositeShapePainter;
 import org.apache.batik.gvt.FillShapePainter;
 import org.apache.batik.gvt.GraphicsNode;
@@ -33,18 +30,7 @@ final class LightFills {
 
     /** @param root with millimetres for its measure */
     static void lighten(GraphicsNode root) {
-        Deque<GraphicsNode> waiting = new ArrayDeque<>();
-        waiting.push(root);
-        while (!waiting.isEmpty()) {
-            GraphicsNode node = waiting.pop();
-            if (node instanceof CompositeGraphicsNode group) {
-                for (Object child : group.getChildren()) {
-                    waiting.push((GraphicsNode) child);
-                }
-            } else if (node instanceof ShapeNode shape && shape.getShapePainter() != null) {
-                lighten(shape);
-            }
-        }
+        ShapeNodes.each(root, LightFills::lighten);
     }
 
     private static void lighten(ShapeNode node) {

@@ -47,6 +47,10 @@ public final class Cloths {
         return Measures.of(piece, List.of()).edge(edge).orElseThrow().mm();
     }
 
+    public static double sewn(Pattern pattern, String piece, String edge) {
+        return sewn(pattern.piece(piece).orElseThrow(), edge);
+    }
+
     /** The same piece drawn the other way round. */
     static Piece reversed(Piece piece) {
         return piece.withOutline(piece.outline().reversed())
@@ -151,13 +155,17 @@ public final class Cloths {
                 new Line(hemFold, top));
         return Piece.bare(id, new Outline(segments)).toBuilder()
                 .cut(1, true)
-                .edges(List.of(
-                        Edge.of("waist", EdgeRole.WAIST, top, waistSide),
-                        Edge.of("side", EdgeRole.SEAM, waistSide, hemSide),
-                        Edge.of("hem", EdgeRole.HEM, hemSide, hemFold),
-                        Edge.of("fold", EdgeRole.FOLD, hemFold, top)))
+                .edges(skirtEdges(top, waistSide, hemSide, hemFold))
                 .levels(List.of(LevelMark.along("waist", "waist"), LevelMark.through("hip", in(1, hipDepth))))
                 .build();
+    }
+
+    private static List<Edge> skirtEdges(Point top, Point waistSide, Point hemSide, Point hemFold) {
+        return List.of(
+                Edge.of("waist", EdgeRole.WAIST, top, waistSide),
+                Edge.of("side", EdgeRole.SEAM, waistSide, hemSide),
+                Edge.of("hem", EdgeRole.HEM, hemSide, hemFold),
+                Edge.of("fold", EdgeRole.FOLD, hemFold, top));
     }
 
     /** The same with a curved side and a curved waist that holds a drawn dart. Millimetres. */
@@ -174,11 +182,7 @@ public final class Cloths {
                 "dart", waist.at(0.45), waist.at(0.55), new Point(90, 110), Optional.empty(), Optional.of("waist"));
         return Piece.bare(id, new Outline(List.of(waist, upper, lower, hem, new Line(hemFold, top)))).toBuilder()
                 .cut(1, true)
-                .edges(List.of(
-                        Edge.of("waist", EdgeRole.WAIST, top, waistSide),
-                        Edge.of("side", EdgeRole.SEAM, waistSide, hemSide),
-                        Edge.of("hem", EdgeRole.HEM, hemSide, hemFold),
-                        Edge.of("fold", EdgeRole.FOLD, hemFold, top)))
+                .edges(skirtEdges(top, waistSide, hemSide, hemFold))
                 .levels(List.of(LevelMark.along("waist", "waist"), LevelMark.through("hip", new Point(20, 200))))
                 .darts(List.of(dart))
                 .build();

@@ -38,15 +38,6 @@ class CoupledTest {
                 .orElseThrow();
     }
 
-    private static double sewn(Pattern pattern, String piece, String edge) {
-        return Measures.of(pattern)
-                .piece(piece)
-                .orElseThrow()
-                .edge(edge)
-                .orElseThrow()
-                .mm();
-    }
-
     @Test
     void theWaistbandIsOfferedShorterByWhatTheWaistLost() throws Refusal {
         Pattern skirt = new SkirtDraft(SampleBodies.MAREN, 50, 25, 600).draft().pattern();
@@ -60,9 +51,10 @@ class CoupledTest {
         EdgeLength band = (EdgeLength) offer.alterations().get(0);
         assertThat(band.edge()).isEqualTo(EdgeRef.of("skirt-band", "seam"));
         assertThat(band.amount()).isCloseTo(-15, within(1e-6));
-        assertThat(sewn(offer.result(), "skirt-band", "seam") - sewn(skirt, "skirt-band", "seam"))
+        assertThat(Cloths.sewn(offer.result(), "skirt-band", "seam") - Cloths.sewn(skirt, "skirt-band", "seam"))
                 .isCloseTo(-15, within(1e-6));
-        assertThat(sewn(offer.result(), "skirt-band", "inner seam") - sewn(skirt, "skirt-band", "inner seam"))
+        assertThat(Cloths.sewn(offer.result(), "skirt-band", "inner seam")
+                        - Cloths.sewn(skirt, "skirt-band", "inner seam"))
                 .isCloseTo(-15, within(1e-6));
         assertThat(drift(offer.result(), "waistband")).isCloseTo(drift(skirt, "waistband"), within(1e-6));
         assertThat(offer.girths()).isEmpty();
@@ -79,7 +71,8 @@ class CoupledTest {
             }
             assertThat(now / before)
                     .isCloseTo(
-                            sewn(offer.result(), "skirt-band", "seam") / sewn(skirt, "skirt-band", "seam"),
+                            Cloths.sewn(offer.result(), "skirt-band", "seam")
+                                    / Cloths.sewn(skirt, "skirt-band", "seam"),
                             within(2e-3));
         }
         assertThat(Coupled.offers(skirt, SeamChange.at("hip", 24).apply(skirt).pattern()))
@@ -127,7 +120,7 @@ class CoupledTest {
         assertThat(offer.drift()).isCloseTo(INCH, within(0.01 * INCH));
         assertThat(offer.alterations()).hasSize(2);
         for (String piece : List.of("front", "back")) {
-            assertThat(sewn(offer.result(), piece, "armhole") - sewn(before, piece, "armhole"))
+            assertThat(Cloths.sewn(offer.result(), piece, "armhole") - Cloths.sewn(before, piece, "armhole"))
                     .isCloseTo(offer.drift() / 2, within(1e-6));
         }
         assertThat(drift(offer.result(), "sleeve in armhole"))
@@ -163,7 +156,7 @@ class CoupledTest {
                 .filter(o -> o.mate().name().equals("sleeve in armhole"))
                 .findFirst()
                 .orElseThrow();
-        assertThat(sewn(offer.result(), "bodice-sleeve", "cap") - sewn(bodice, "bodice-sleeve", "cap"))
+        assertThat(Cloths.sewn(offer.result(), "bodice-sleeve", "cap") - Cloths.sewn(bodice, "bodice-sleeve", "cap"))
                 .isCloseTo(6, within(1e-6));
         assertThat(offer.girths()).containsKey("upper arm");
         assertThat(drift(offer.result(), "sleeve in armhole"))
@@ -192,7 +185,7 @@ class CoupledTest {
                 .pattern();
         // The collar's own seam is protected, as necks are: it is only changed because that is what is offered.
         Coupled.Offer offer = Coupled.offers(before, after).get(0);
-        assertThat(sewn(offer.result(), "collar", "seam")).isCloseTo(170, within(1e-6));
+        assertThat(Cloths.sewn(offer.result(), "collar", "seam")).isCloseTo(170, within(1e-6));
     }
 
     @Test
@@ -217,7 +210,8 @@ class CoupledTest {
     private static void check(Pattern before, EdgeLength change, String id) throws Refusal {
         Altered altered = change.apply(before);
         String edge = change.edge().edge();
-        assertThat(sewn(altered.pattern(), id, edge) - sewn(before, id, edge)).isCloseTo(change.amount(), within(1e-6));
+        assertThat(Cloths.sewn(altered.pattern(), id, edge) - Cloths.sewn(before, id, edge))
+                .isCloseTo(change.amount(), within(1e-6));
         Pattern back = change.opposite().orElseThrow().apply(altered.pattern()).pattern();
         for (Segment s : back.piece(id).orElseThrow().outline().segments()) {
             for (int i = 0; i < 6; i++) {

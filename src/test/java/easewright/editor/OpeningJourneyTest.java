@@ -5,15 +5,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import easewright.editor.file.Dialogs;
 import easewright.editor.model.Desk;
-import easewright.editor.model.OpenFile;
 import easewright.editor.model.Opened;
-import easewright.editor.model.Sample;
+import easewright.editor.model.OpenedSample;
 import easewright.editor.panel.CuttingTable;
 import easewright.geom.Point;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
 import javafx.application.Platform;
@@ -49,8 +47,7 @@ class OpeningJourneyTest extends Journey {
     /** Not for one picture larger, while the sheet beside it is still to come. */
     @Test
     void theFirstPictureOfTheTableIsTheOneThatStays(FxRobot robot) throws Exception {
-        Sample skirt = Sample.all().get(0);
-        Opened opened = Opened.of(new OpenFile(skirt.read(), Optional.empty(), skirt.fileName()));
+        Opened opened = OpenedSample.skirt();
         CuttingTable table = robot.lookup("#table").queryAs(CuttingTable.class);
         AtomicReference<int[]> first = new AtomicReference<>();
         robot.interact(() -> {

@@ -2,6 +2,7 @@ package easewright.evidence;
 
 import easewright.alter.Alteration;
 import easewright.alter.CentreChange;
+import easewright.alter.Cloths;
 import easewright.alter.DartIntake;
 import easewright.alter.DartToSeam;
 import easewright.alter.EdgeLength;
@@ -67,7 +68,7 @@ class HandbookSkirtTest extends Topic {
                     size + ": front's side seam",
                     TAPE,
                     tape(pattern, 1).edge("side"),
-                    edge(pattern, "front", "side"),
+                    Cloths.sewn(pattern, "front", "side"),
                     1e-6);
             for (Map.Entry<String, Change> change : changes(pattern).entrySet()) {
                 changed(size + ", " + change.getKey(), pattern, change.getValue());
@@ -171,15 +172,6 @@ class HandbookSkirtTest extends Topic {
 
     private static double girth(Pattern pattern, String level) {
         return Measures.of(pattern).girth(level).orElseThrow().finished();
-    }
-
-    private static double edge(Pattern pattern, String piece, String edge) {
-        return Measures.of(pattern)
-                .piece(piece)
-                .orElseThrow()
-                .edge(edge)
-                .orElseThrow()
-                .mm();
     }
 
     private static PlainTape tape(Pattern pattern, int piece) {

@@ -68,35 +68,34 @@ class SuggestionsTest {
         return drafts;
     }
 
-    @ParameterizedTest
-    @EnumSource(BareSheet.Hand.class)
-    void bareSheetsInOtherHands(BareSheet.Hand hand) throws SvgProblem {
+    private interface Drawn {
+        String of(Pattern truth, String title, BareSheet.Hand hand) throws SvgProblem;
+    }
+
+    private static HitRates rates(BareSheet.Hand hand, Drawn drawn) throws SvgProblem {
         HitRates rates = new HitRates();
         for (Draft draft : drafts()) {
             Garment garment = draft.draft();
             Pattern truth = hand == BareSheet.Hand.ASKEW
                     ? Turned.of(truth(garment), 30, new Random(garment.id().hashCode()))
                     : truth(garment);
-            Suggestions made = Suggestions.of(sheet(BareSheet.of(truth, garment.title(), hand)), Set.of());
+            Suggestions made = Suggestions.of(sheet(drawn.of(truth, garment.title(), hand)), Set.of());
             rates.compare(garment.id(), truth, made.outcome());
         }
-        nearlyAll(rates);
+        return rates;
+    }
+
+    @ParameterizedTest
+    @EnumSource(BareSheet.Hand.class)
+    void bareSheetsInOtherHands(BareSheet.Hand hand) throws SvgProblem {
+        nearlyAll(rates(hand, BareSheet::of));
     }
 
     /** Where nothing is written, form has to tell, or every girth is half a girth. */
     @ParameterizedTest
     @EnumSource(BareSheet.Hand.class)
     void bareSheetsThatSayNothingOfHowOftenPiecesAreCut(BareSheet.Hand hand) throws SvgProblem {
-        HitRates rates = new HitRates();
-        for (Draft draft : drafts()) {
-            Garment garment = draft.draft();
-            Pattern truth = hand == BareSheet.Hand.ASKEW
-                    ? Turned.of(truth(garment), 30, new Random(garment.id().hashCode()))
-                    : truth(garment);
-            Suggestions made = Suggestions.of(sheet(BareSheet.withoutCounts(truth, garment.title(), hand)), Set.of());
-            rates.compare(garment.id(), truth, made.outcome());
-        }
-
+        HitRates rates = rates(hand, BareSheet::withoutCounts);
         assertThat(rates.of("goes round").rate())
                 .as("%s%n%s", rates, rates.missed())
                 .isGreaterThan(0.95);

@@ -1,25 +1,13 @@
 package easewright.editor.mark;
 
+import easewright.pattern.Problem;
 import java.util.Map;
 
 /** A mark that cannot be made; the words are in the bundle under {@code problem.<code>}. */
-public final class MarkRefused extends Exception {
+public final class MarkRefused extends Problem {
     private static final long serialVersionUID = 1L;
 
-    private final String code;
-    private final transient Map<String, Object> values;
-
     MarkRefused(String code, Map<String, Object> values) {
-        super(code);
-        this.code = code;
-        this.values = Map.copyOf(values);
-    }
-
-    public String code() {
-        return code;
-    }
-
-    public Map<String, Object> values() {
-        return values == null ? Map.of() : values;
+        super(code, values);
     }
 }

@@ -1,19 +1,15 @@
 package easewright.print.sheet;
 
+import easewright.pattern.Problem;
 import java.util.Map;
 import java.util.TreeMap;
 
 /** Why nothing can be printed: the code of its words in the bundle, {@code problem.<code>}, and values for them. */
-public final class PrintProblem extends Exception {
+public final class PrintProblem extends Problem {
     private static final long serialVersionUID = 1L;
 
-    private final String code;
-    private final transient Map<String, Object> values;
-
     private PrintProblem(String code, Map<String, Object> values) {
-        super(code + " " + values);
-        this.code = code;
-        this.values = Map.copyOf(values);
+        super(code, values);
     }
 
     /** No piece is wanted. */
@@ -26,16 +22,8 @@ public final class PrintProblem extends Exception {
     }
 
     PrintProblem with(String key, Object value) {
-        Map<String, Object> more = new TreeMap<>(values);
+        Map<String, Object> more = new TreeMap<>(values());
         more.put(key, value);
-        return new PrintProblem(code, more);
-    }
-
-    public String code() {
-        return code;
-    }
-
-    public Map<String, Object> values() {
-        return values;
+        return new PrintProblem(code(), more);
     }
 }

@@ -61,7 +61,7 @@ class EdgeEditsTest {
         assertThat(front(four).edges()).extracting(Edge::name).doesNotHaveDuplicates();
         assertThatThrownBy(() -> EdgeEdits.split(four, "front", new Point(300, 100.2)))
                 .isInstanceOf(MarkRefused.class)
-                .hasMessage("edge-ends-there");
+                .hasMessageStartingWith("edge-ends-there ");
     }
 
     @Test
@@ -116,7 +116,7 @@ class EdgeEditsTest {
         assertThat(front(renamed).darts().get(0).edge()).contains("top");
         assertThat(renamed.mates().get(0).first().get(0).edge()).isEqualTo("top");
         assertThatThrownBy(() -> EdgeEdits.split(renamed, "front", new Point(150, 100)))
-                .hasMessage("edge-has-level");
+                .hasMessageStartingWith("edge-has-level ");
         Pattern open = LevelEdits.takeOff(renamed, "front", "waist");
         // Both parts of a divided edge stay sewn to what the whole was sewn to, so its length stays.
         Pattern split = EdgeEdits.split(open, "front", new Point(150, 100));
@@ -136,13 +136,13 @@ class EdgeEditsTest {
         List<Edge> edges = front(pattern).edges();
         assertThatThrownBy(() -> EdgeEdits.rename(
                         pattern, "front", edges.get(0).name(), edges.get(1).name()))
-                .hasMessage("name-taken");
+                .hasMessageStartingWith("name-taken ");
         assertThatThrownBy(() -> EdgeEdits.rename(pattern, "front", edges.get(0).name(), "  "))
-                .hasMessage("name-empty");
+                .hasMessageStartingWith("name-empty ");
         Pattern changed = pattern.withChange(
                 new ChangeNote("seam", Map.of("edge", "front/" + edges.get(0).name())));
         assertThatThrownBy(() -> EdgeEdits.rename(changed, "front", edges.get(0).name(), "side"))
-                .hasMessage("edge-in-changes");
+                .hasMessageStartingWith("edge-in-changes ");
     }
 
     @Test

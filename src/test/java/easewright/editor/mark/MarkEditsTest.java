@@ -50,14 +50,14 @@ class MarkEditsTest {
         Pattern pattern = PieceEdits.rename(bare(), "front", " Skirt front ");
         assertThat(pattern.piece("front").orElseThrow().name()).isEqualTo("Skirt front");
         assertThatThrownBy(() -> PieceEdits.rename(pattern, "back", "Skirt front"))
-                .hasMessage("name-taken");
-        assertThatThrownBy(() -> PieceEdits.rename(pattern, "back", "")).hasMessage("name-empty");
+                .hasMessageStartingWith("name-taken ");
+        assertThatThrownBy(() -> PieceEdits.rename(pattern, "back", "")).hasMessageStartingWith("name-empty ");
         Piece cut = PieceEdits.cut(pattern, "front", " 2 ", true).piece("front").orElseThrow();
         assertThat(cut.times()).isEqualTo(2);
         assertThat(cut.onFold()).isTrue();
         for (String wrong : List.of("two", "0", "-1", "1.5", "", "100")) {
             assertThatThrownBy(() -> PieceEdits.cut(pattern, "front", wrong, false))
-                    .hasMessage("count-wrong");
+                    .hasMessageStartingWith("count-wrong ");
         }
         Piece line = PieceEdits.line(pattern, "front", LineKind.CUTTING, OptionalDouble.of(10))
                 .piece("front")
@@ -104,7 +104,7 @@ class MarkEditsTest {
         assertThat(without.pieces()).hasSize(2);
         assertThat(without.mates()).noneMatch(m -> m.name().equals("side seam"));
         Pattern changed = pattern.withChange(new ChangeNote("seam", Map.of()));
-        assertThatThrownBy(() -> PieceEdits.leaveOut(changed, front.id())).hasMessage("piece-in-changes");
+        assertThatThrownBy(() -> PieceEdits.leaveOut(changed, front.id())).hasMessageStartingWith("piece-in-changes ");
     }
 
     @Test
@@ -160,7 +160,7 @@ class MarkEditsTest {
         assertThat(front.darts().get(0).edge()).contains("edge 1");
         assertThatThrownBy(() -> PieceEdits.dart(
                         pattern, "front", new Point(190, 100), new Point(191, 100), new Point(200, 200)))
-                .hasMessage("dart-too-small");
+                .hasMessageStartingWith("dart-too-small ");
         Pattern notch = PieceEdits.notch(dart, "front", new Point(303, 250));
         assertThat(notch.piece("front").orElseThrow().notches().get(0).at()).isEqualTo(new Point(300, 250));
         Pattern named = PieceEdits.renameNotch(notch, "front", 0, "hip");
@@ -172,7 +172,7 @@ class MarkEditsTest {
         assertThat(grain.piece("front").orElseThrow().grain()).isPresent();
         assertThat(PieceEdits.noGrain(grain, "front")).isEqualTo(pattern);
         assertThatThrownBy(() -> PieceEdits.grain(pattern, "front", new Point(1, 1), new Point(1.2, 1)))
-                .hasMessage("grain-too-short");
+                .hasMessageStartingWith("grain-too-short ");
     }
 
     @Test
@@ -304,7 +304,7 @@ class MarkEditsTest {
         Pattern pattern = LevelEdits.remove(marked(), "hip");
         assertThat(pattern.level("hip")).isEmpty();
         Pattern added = LevelEdits.add(pattern, "hip", LevelKind.HIP);
-        assertThatThrownBy(() -> LevelEdits.add(added, "hip", LevelKind.HIP)).hasMessage("name-taken");
+        assertThatThrownBy(() -> LevelEdits.add(added, "hip", LevelKind.HIP)).hasMessageStartingWith("name-taken ");
         Pattern placed = LevelEdits.below(added, "hip", "waist", 200);
         for (String name : List.of("Front", "Back")) {
             Piece piece = placed.piece(name).orElseThrow();
@@ -318,7 +318,8 @@ class MarkEditsTest {
                 .singleElement()
                 .satisfies(m -> assertThat(m.off()).isCloseTo(0, within(0.05)));
         assertThat(placed.piece("Waistband").orElseThrow().level("hip")).isEmpty();
-        assertThatThrownBy(() -> LevelEdits.below(added, "hip", "waist", 5000)).hasMessage("level-reaches-no-piece");
+        assertThatThrownBy(() -> LevelEdits.below(added, "hip", "waist", 5000))
+                .hasMessageStartingWith("level-reaches-no-piece ");
         Piece front = placed.piece("Front").orElseThrow();
         Pattern moved = LevelEdits.distance(placed, front.id(), "hip", 187.5);
         assertThat(LevelEdits.distance(moved.piece("Front").orElseThrow(), "hip")
@@ -403,9 +404,9 @@ class MarkEditsTest {
         String front = pattern.piece("Front").orElseThrow().id();
         String back = pattern.piece("Back").orElseThrow().id();
         assertThatThrownBy(() -> MateEdits.sew(pattern, EdgeRef.of(back, "side"), EdgeRef.of("Front", "side")))
-                .hasMessage("sewn-already");
+                .hasMessageStartingWith("sewn-already ");
         assertThatThrownBy(() -> MateEdits.sew(pattern, EdgeRef.of(front, "hem"), EdgeRef.of(front, "hem")))
-                .hasMessage("edge-to-itself");
+                .hasMessageStartingWith("edge-to-itself ");
         Pattern sewn = MateEdits.sew(pattern, EdgeRef.of(front, "hem"), EdgeRef.of(back, "hem"));
         assertThat(sewn.mates().get(sewn.mates().size() - 1).name()).isEqualTo("hem");
         Pattern eased = MateEdits.ease(sewn, "hem", -15);
@@ -417,9 +418,9 @@ class MarkEditsTest {
         assertThat(MateEdits.removeEdge(both, "hem", true, EdgeRef.of(front, "side")))
                 .isEqualTo(eased);
         assertThatThrownBy(() -> MateEdits.removeEdge(eased, "hem", true, EdgeRef.of(front, "hem")))
-                .hasMessage("last-edge-of-seam");
+                .hasMessageStartingWith("last-edge-of-seam ");
         assertThat(MateEdits.remove(eased, "hem")).isEqualTo(pattern);
-        assertThatThrownBy(() -> MateEdits.rename(eased, "hem", "side seam")).hasMessage("name-taken");
+        assertThatThrownBy(() -> MateEdits.rename(eased, "hem", "side seam")).hasMessageStartingWith("name-taken ");
     }
 
     @Test
@@ -436,9 +437,9 @@ class MarkEditsTest {
             Edge edge = EdgeEdits.at(moved, moved.outline().nearest(at).point()).orElseThrow();
             assertThat(MeasureEdits.along(moved, edge, at)).isCloseTo(123.4, within(1e-6));
             assertThatThrownBy(() -> MeasureEdits.notchAt(pattern, back.id(), number, 1e5))
-                    .hasMessage("notch-off-edge");
+                    .hasMessageStartingWith("notch-off-edge ");
             assertThatThrownBy(() -> MeasureEdits.notchAt(pattern, back.id(), number, -1))
-                    .hasMessage("notch-off-edge");
+                    .hasMessageStartingWith("notch-off-edge ");
         }
     }
 
@@ -467,9 +468,9 @@ class MarkEditsTest {
                     assertThat(again.mouth1().distance(dart.mouth1())).isLessThan(0.01);
                 }
                 assertThatThrownBy(() -> MeasureEdits.dartWidth(pattern, piece.id(), dart.name(), 9000))
-                        .hasMessage("dart-too-wide");
+                        .hasMessageStartingWith("dart-too-wide ");
                 assertThatThrownBy(() -> MeasureEdits.dartLength(pattern, piece.id(), dart.name(), 0))
-                        .hasMessage("dart-too-small");
+                        .hasMessageStartingWith("dart-too-small ");
             }
         }
     }

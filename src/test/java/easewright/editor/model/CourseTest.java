@@ -21,8 +21,7 @@ class CourseTest {
 
     @BeforeEach
     void widenHipThenLengthen() throws Exception {
-        Sample skirt = Sample.all().get(0);
-        session.open(Opened.of(new OpenFile(skirt.read(), Optional.empty(), skirt.fileName())));
+        session.open(OpenedSample.skirt());
         session.chooseLevel("hip");
         want(24);
         session.edit(lengthened(session.desk().pattern()));

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import easewright.alter.Ways;
 import easewright.text.LengthUnit;
-import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -14,8 +13,7 @@ class DoubtTest {
 
     @BeforeEach
     void open() throws Exception {
-        Sample skirt = Sample.all().get(0);
-        session.open(Opened.of(new OpenFile(skirt.read(), Optional.empty(), skirt.fileName())));
+        session.open(OpenedSample.skirt());
         session.chooseLevel("hip");
     }
 

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import easewright.text.LengthUnit;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class FollowUpTest {
@@ -13,8 +12,7 @@ class FollowUpTest {
 
     @Test
     void aWiderWaistAsksForALongerWaistbandAndTakingItMakesItFit() throws Exception {
-        Sample skirt = Sample.all().get(0);
-        session.open(Opened.of(new OpenFile(skirt.read(), Optional.empty(), skirt.fileName())));
+        session.open(OpenedSample.skirt());
         assertThat(FollowUp.isAsked(session.desk())).isFalse();
         session.chooseLevel("waist");
         session.want(session.desk().wanted().orElseThrow().withAmount(20));

@@ -7,7 +7,6 @@ import easewright.text.LengthUnit;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -37,8 +36,7 @@ class OwnTablesSessionTest {
     }
 
     private void open() throws Exception {
-        Sample skirt = Sample.all().get(0);
-        session.open(Opened.of(new OpenFile(skirt.read(), Optional.empty(), skirt.fileName())));
+        session.open(OpenedSample.skirt());
     }
 
     private boolean speaks() {

@@ -33,8 +33,7 @@ class SessionTest {
 
     @BeforeEach
     void openTheSkirt() throws Exception {
-        Sample skirt = Sample.all().get(0);
-        session.open(Opened.of(new OpenFile(skirt.read(), Optional.empty(), skirt.fileName())));
+        session.open(OpenedSample.skirt());
         session.chooseLevel("hip");
     }
 

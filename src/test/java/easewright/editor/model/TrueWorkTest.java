@@ -91,8 +91,7 @@ class TrueWorkTest {
 
     @Test
     void aSeamThatNoLongerFitsIsToldOnceInTheNotes() throws Exception {
-        Sample skirt = Sample.all().get(0);
-        session.open(Opened.of(new OpenFile(skirt.read(), Optional.empty(), skirt.fileName())));
+        session.open(OpenedSample.skirt());
         session.chooseLevel("waist");
         session.want(session.desk().wanted().orElseThrow().withAmount(20));
         assertThat(Notes.of(session.desk()))
@@ -102,8 +101,7 @@ class TrueWorkTest {
 
     @Test
     void whatSeveralChangesAskForIsOfferedTogetherUntilItIsDone() throws Exception {
-        Sample skirt = Sample.all().get(0);
-        session.open(Opened.of(new OpenFile(skirt.read(), Optional.empty(), skirt.fileName())));
+        session.open(OpenedSample.skirt());
         session.chooseLevel("waist");
         keep(12);
         session.chooseLevel("hip");
@@ -123,8 +121,7 @@ class TrueWorkTest {
     /** A file keeps six decimals; what was done to a band by slashes can still be taken back from it. */
     @Test
     void aMatchingChangeCanBeTakenBackAfterTheFileIsOpenedAgain() throws Exception {
-        Sample skirt = Sample.all().get(0);
-        session.open(Opened.of(new OpenFile(skirt.read(), Optional.empty(), skirt.fileName())));
+        session.open(OpenedSample.skirt());
         session.chooseLevel("waist");
         keep(24);
         session.edit(FollowUp.of(session.desk()).get(0).result());

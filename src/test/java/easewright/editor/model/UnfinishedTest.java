@@ -18,8 +18,7 @@ import org.junit.jupiter.api.Test;
 /** What is tried or half typed is written down with what is kept from a crash, and read again. */
 class UnfinishedTest {
     private static Desk skirt() throws Exception {
-        Sample sample = Sample.all().get(0);
-        Opened opened = Opened.of(new OpenFile(sample.read(), Optional.empty(), sample.fileName()));
+        Opened opened = OpenedSample.skirt();
         return Desk.of(opened, LengthUnit.CM, false);
     }
 

@@ -2,9 +2,7 @@ package easewright.editor.paint;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import easewright.editor.model.OpenFile;
-import easewright.editor.model.Opened;
-import easewright.editor.model.Sample;
+import easewright.editor.model.OpenedSample;
 import easewright.editor.model.Session;
 import easewright.editor.model.TableScenes;
 import easewright.geom.Box;
@@ -12,7 +10,6 @@ import easewright.geom.Line;
 import easewright.geom.Point;
 import easewright.text.LengthUnit;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.DoubleStream;
 import javafx.scene.canvas.Canvas;
@@ -66,8 +63,7 @@ class CutPictureTest {
     @Test
     void theWidthOfALevelStandsAboveACut() throws Exception {
         Session session = new Session(LengthUnit.CM, false);
-        Sample skirt = Sample.all().get(0);
-        session.open(Opened.of(new OpenFile(skirt.read(), Optional.empty(), skirt.fileName())));
+        session.open(OpenedSample.skirt());
         session.chooseLevel("hip");
         TableScene scene = new TableScenes().of(session.desk());
         Line hip = scene.pieces().get(0).levels().stream()

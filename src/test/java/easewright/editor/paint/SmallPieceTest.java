@@ -2,9 +2,7 @@ package easewright.editor.paint;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import easewright.editor.model.OpenFile;
-import easewright.editor.model.Opened;
-import easewright.editor.model.Sample;
+import easewright.editor.model.OpenedSample;
 import easewright.editor.model.Session;
 import easewright.editor.model.TableScenes;
 import easewright.geom.Point;
@@ -13,7 +11,6 @@ import easewright.pattern.Piece;
 import easewright.text.LengthUnit;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.image.PixelFormat;
 import org.junit.jupiter.api.BeforeAll;
@@ -33,8 +30,7 @@ class SmallPieceTest {
     /** The first piece of the skirt, so long on the screen, with its notches or without. */
     private static int[] painted(double longest, boolean notched) throws Exception {
         Session session = new Session(LengthUnit.CM, false);
-        Sample skirt = Sample.all().get(0);
-        session.open(Opened.of(new OpenFile(skirt.read(), Optional.empty(), skirt.fileName())));
+        session.open(OpenedSample.skirt());
         Piece first = session.desk().pattern().pieces().get(0);
         assertThat(first.notches()).isNotEmpty();
         Piece piece = notched ? first : first.toBuilder().notches(List.of()).build();

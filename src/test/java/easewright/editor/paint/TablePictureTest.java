@@ -2,9 +2,7 @@ package easewright.editor.paint;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import easewright.editor.model.OpenFile;
-import easewright.editor.model.Opened;
-import easewright.editor.model.Sample;
+import easewright.editor.model.OpenedSample;
 import easewright.editor.model.Session;
 import easewright.editor.model.TableScenes;
 import easewright.geom.Box;
@@ -12,7 +10,6 @@ import easewright.text.LengthUnit;
 import java.awt.image.BufferedImage;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.image.PixelFormat;
@@ -45,8 +42,7 @@ class TablePictureTest {
 
     private static BufferedImage painted(double amount, Ink ink) throws Exception {
         Session session = new Session(LengthUnit.CM, false);
-        Sample skirt = Sample.all().get(0);
-        session.open(Opened.of(new OpenFile(skirt.read(), Optional.empty(), skirt.fileName())));
+        session.open(OpenedSample.skirt());
         session.chooseLevel("hip");
         session.want(session.desk().wanted().orElseThrow().withAmount(amount));
         TableScene scene = new TableScenes().of(session.desk());
