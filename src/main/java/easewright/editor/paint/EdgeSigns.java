@@ -92,9 +92,11 @@ final class EdgeSigns {
     /** Notes where the signs stand, for words that are to keep clear of them. */
     void keepClear(LabelRoom room) {
         for (Edge edge : piece.edges()) {
-            List<Segment> run = edge.on(piece.outline()).segments();
-            if (edge.role() == EdgeRole.FOLD && isLongForFold(run)) {
-                room.put(DrawnLine.through(foldSign(run)));
+            if (edge.role() == EdgeRole.FOLD) {
+                List<Segment> run = edge.on(piece.outline()).segments();
+                if (isLongForFold(run)) {
+                    room.put(DrawnLine.through(foldSign(run)));
+                }
             }
         }
         for (Notch notch : piece.notches()) {

@@ -77,12 +77,20 @@ public final class LabelRoom {
 
     /** The same for words that are turned about their middle, radians: a slanting line is told from the words beside it. */
     boolean takeClear(Point middle, double width, double height, double turn) {
+        return isClear(middle, width, height, turn) && take(around(middle, width, height, turn));
+    }
+
+    /** Whether nothing at all is there and all of it is seen. */
+    boolean isClear(Point middle, double width, double height) {
+        return isClear(middle, width, height, 0);
+    }
+
+    private boolean isClear(Point middle, double width, double height, double turn) {
         Box place = around(middle, width, height, turn);
         return isSeen(place)
                 && isFree(place)
                 && isClear(lines, middle, width, height, turn)
-                && isClear(faint, middle, width, height, turn)
-                && take(place);
+                && isClear(faint, middle, width, height, turn);
     }
 
     /** Takes the first of some middles around which nothing is but levels; empty if there is none. */
@@ -142,11 +150,25 @@ public final class LabelRoom {
     }
 
     private boolean isFree(Box place) {
-        return words.stream().noneMatch(place::overlaps) && signs.stream().noneMatch(place::overlaps);
+        return isFree(words, place) && isFree(signs, place);
+    }
+
+    private static boolean isFree(List<Box> taken, Box place) {
+        for (Box box : taken) {
+            if (box.overlaps(place)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static boolean isClear(List<DrawnLine> of, Point middle, double width, double height, double turn) {
-        return of.stream().noneMatch(l -> l.meets(middle, width + 2 * AIR, height + 2 * AIR, turn));
+        for (DrawnLine line : of) {
+            if (line.meets(middle, width + 2 * AIR, height + 2 * AIR, turn)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private boolean isSeen(Box place) {

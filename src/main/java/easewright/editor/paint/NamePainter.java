@@ -102,11 +102,15 @@ final class NamePainter {
             return;
         }
         List<Point> places = elsewhere();
-        if (tryAll(Math.max(first, ELSEWHERE), places)) {
+        // What has no room for the lowest letters has none for words.
+        double least = HIGH * SIZES[SIZES.length - 1];
+        List<Point> open =
+                places.stream().filter(p -> room.isClear(p, least, least)).toList();
+        if (tryAll(Math.max(first, ELSEWHERE), open)) {
             return;
         }
         beside = 0;
-        if (!tryAll(SIZES.length - 1, places)) {
+        if (!tryAll(SIZES.length - 1, open)) {
             overLines(best, places);
         }
     }

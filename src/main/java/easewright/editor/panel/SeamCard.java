@@ -27,6 +27,9 @@ final class SeamCard extends VBox {
 
     private final Session session;
     private final Marker marker;
+    /** How wide the words before each row are, pixels. */
+    private static final double LEAD = 36;
+
     private final NameField name;
     private final HBox top = new HBox(8);
     private final FlowPane first = new FlowPane(4, 4);
@@ -51,7 +54,9 @@ final class SeamCard extends VBox {
         ease.setPrefWidth(90);
         verdict.setWrapText(true);
         verdict.getStyleClass().add("verdict");
-        HBox declared = new HBox(8, easeLabel, ease);
+        easeLabel.getStyleClass().add("quiet");
+        easeLabel.setMinWidth(LEAD);
+        HBox declared = new HBox(4, easeLabel, ease);
         declared.setAlignment(Pos.CENTER_LEFT);
         top.setAlignment(Pos.CENTER_LEFT);
         halves.setWrapText(true);
@@ -117,7 +122,7 @@ final class SeamCard extends VBox {
         pane.getChildren().clear();
         Label lead = new Label(words.of(isFirst ? "editor.seam.first" : "editor.seam.second"));
         lead.getStyleClass().add("quiet");
-        lead.setMinWidth(36);
+        lead.setMinWidth(LEAD);
         pane.getChildren().add(lead);
         for (SeamsView.EdgeChoice edge : side) {
             pane.getChildren().add(edge(edge, isFirst, words));
