@@ -119,7 +119,7 @@ public final class MarkPainter {
             for (MarkScene.Spot spot : edge.spots()) {
                 Point at = view.toScreen(spot.at()).plus(spot.inward().times(deep));
                 double turn = Math.atan2(spot.inward().x(), -spot.inward().y());
-                if (room.takeClear(at, wide, 11, turn)) {
+                if (room.takeClear(at, wide + 6, 11, turn)) {
                     name(edge.words(), font, at, Math.toDegrees(turn));
                     return;
                 }

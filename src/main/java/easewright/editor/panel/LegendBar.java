@@ -22,6 +22,9 @@ public final class LegendBar extends HBox {
     /** From the edge of the table, pixels. */
     private static final double MARGIN = 14;
 
+    /** From the head of the table, where the labels above the pieces begin a little below, pixels. */
+    private static final double HEAD = 4;
+
     private Legend shown = Legend.NONE;
     private boolean dark;
 
@@ -46,7 +49,7 @@ public final class LegendBar extends HBox {
     private void place(ObservableNumberValue room) {
         boolean beside = getWidth() <= room.doubleValue();
         StackPane.setAlignment(this, beside ? Pos.BOTTOM_RIGHT : Pos.TOP_RIGHT);
-        setTranslateY(beside ? -MARGIN : MARGIN);
+        setTranslateY(beside ? -MARGIN : HEAD);
     }
 
     private void show(Desk desk) {
