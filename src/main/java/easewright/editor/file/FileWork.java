@@ -11,10 +11,8 @@ import easewright.editor.model.Settings;
 import easewright.editor.model.ShortName;
 import easewright.editor.model.Unfinished;
 import easewright.svg.SvgFile;
-import easewright.svg.disk.Fingerprint;
 import easewright.svg.disk.KeptWork;
 import easewright.text.Words;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -39,8 +37,7 @@ public final class FileWork {
     private final Saving saving;
     private final Beside beside;
     private final Restoring restoring;
-    /** What the file on the table was when last looked at, so that what has happened to it is said once. */
-    private Optional<Fingerprint> lastSeen = Optional.empty();
+    private final Outside outside;
 
     /**
      * @param folder where settings and unsaved work are kept
@@ -54,7 +51,8 @@ public final class FileWork {
         this.failures = new Failures(session);
         this.saving = new Saving(session, asking, background, claim, remembered, failures);
         this.beside = new Beside(session, background);
-        this.restoring = new Restoring(this, session, safe, claim, failures);
+        this.outside = new Outside(session, background);
+        this.restoring = new Restoring(this, session, safe, claim, outside, failures);
         session.deskProperty().addListener((o, before, now) -> remembered.see(before, now));
         remembered.look(background);
         session.ownTablesProperty().addListener((o, before, now) -> remembered.tables(before.files(), now.files()));
@@ -216,15 +214,10 @@ public final class FileWork {
                 problem -> failures.tell(problem, file.name()));
     }
 
-    /** What the file on the table was when it was read. */
-    void seen(Optional<Fingerprint> fingerprint) {
-        lastSeen = fingerprint;
-    }
-
     private void laid(Opened opened, Runnable done) {
         OpenFile file = opened.file();
         safe.settled();
-        lastSeen = file.seen();
+        outside.seen(file.seen());
         session.open(opened);
         file.path().ifPresent(remembered::used);
         done.run();
@@ -269,28 +262,7 @@ public final class FileWork {
     public void lookAgain() {
         beside.lookAgain();
         remembered.look(background);
-        OpenFile file = session.desk().file().orElse(null);
-        if (file == null || file.path().isEmpty()) {
-            return;
-        }
-        Path path = file.path().get();
-        background.quietly(() -> Fingerprint.onDisk(path), now -> compare(file, path, now), unreadable -> {});
-    }
-
-    private void compare(OpenFile file, Path path, Optional<Fingerprint> now) {
-        boolean same = session.desk().file().equals(Optional.of(file));
-        if (!same || now.equals(lastSeen)) {
-            return;
-        }
-        lastSeen = now;
-        boolean told = session.desk()
-                .notice()
-                .filter(n -> n.key().equals("problem.save-changed-meanwhile"))
-                .isPresent();
-        if (!now.equals(file.seen()) && !told) {
-            String how = Files.exists(path) ? "changed-outside" : "gone";
-            session.say(true, "editor.said." + how, Map.of("file", file.name()));
-        }
+        outside.lookAgain();
     }
 
     /** Does the next thing at once if all is saved; else asks whether to save first, to go without, or to stay. */

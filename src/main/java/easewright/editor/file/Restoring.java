@@ -21,13 +21,15 @@ final class Restoring {
     private final Session session;
     private final SafeKeeping safe;
     private final OwnClaim claim;
+    private final Outside outside;
     private final Failures failures;
 
-    Restoring(FileWork files, Session session, SafeKeeping safe, OwnClaim claim, Failures failures) {
+    Restoring(FileWork files, Session session, SafeKeeping safe, OwnClaim claim, Outside outside, Failures failures) {
         this.files = files;
         this.session = session;
         this.safe = safe;
         this.claim = claim;
+        this.outside = outside;
         this.failures = failures;
     }
 
@@ -75,7 +77,7 @@ final class Restoring {
         Unfinished hand = Unfinished.of(work.unfinished());
         safe.settled();
         session.restore(back.opened(), back.saved(), hand);
-        files.seen(file.seen());
+        outside.seen(file.seen());
         safe.adopt(work);
         boolean alone = claim.take(file.path());
         boolean changed = work.original().isAbsolute() && file.path().isEmpty();
