@@ -147,6 +147,11 @@ class EaseStaysJourneyTest extends Journey {
                     .allSatisfy(l ->
                             assertThat(((Text) l.lookup(".text")).getText()).isEqualTo(name));
         }
+        robot.clickOn("#page-rings");
+        settle(robot);
+        assertThat(robot.lookup("#rings .section-title").<Node>queryAll())
+                .extracting(n -> ((Text) n.lookup(".text")).getText())
+                .anyMatch(shown -> shown.replaceAll("\\s+", " ").equals(level));
         robot.clickOn("#page-ease");
         settle(robot);
         assertThat(robot.lookup(".level-name").<Node>queryAll())

@@ -49,6 +49,8 @@ public final class RingsPanel extends SheetPage {
             canvas.setAccessibleText(ring.words());
             Label name = new Label(ring.level());
             name.getStyleClass().add("section-title");
+            name.setWrapText(true);
+            name.setMinHeight(USE_PREF_SIZE);
             Label text = new Label(ring.words());
             text.setWrapText(true);
             VBox said = new VBox(4, name, text);
