@@ -86,7 +86,7 @@ final class RemedySearch {
         Altered trial = plainly(before, amount);
         List<SeamPairs.Pair> pairs = seams.moved(trial);
         if (pairs.isEmpty()) {
-            throw Refusal.of("even-without-mate");
+            throw seams.unpaired(trial);
         }
         List<Remedy> remedies = new ArrayList<>();
         for (SeamPairs.Pair pair : pairs) {

@@ -56,6 +56,31 @@ record SeamPairs(Pattern before, GarmentMeasures was, StitchLines lines) {
         return pairs;
     }
 
+    /** Why there is no pair to make even: one side of a seam alone is changed, or nothing that is sewn together. */
+    Refusal unpaired(Altered trial) {
+        GarmentMeasures is = Measures.again(trial.pattern(), before, was, lines);
+        for (MateWalk walk : was.mates()) {
+            Optional<Side> first = side(walk.mate().first(), trial, is);
+            Optional<Side> second = side(walk.mate().second(), trial, is);
+            if (first.isPresent() != second.isPresent()) {
+                EdgeRef changed = first.or(() -> second).orElseThrow().edge();
+                EdgeRef other =
+                        (first.isPresent() ? walk.mate().second() : walk.mate().first()).get(0);
+                return Refusal.of("even-one-side")
+                        .with("mate", walk.mate().name())
+                        .with("piece", name(changed))
+                        .with("edge", changed.edge())
+                        .with("other", name(other))
+                        .with("other-edge", other.edge());
+            }
+        }
+        return Refusal.of("even-without-mate");
+    }
+
+    private String name(EdgeRef ref) {
+        return before.piece(ref.piece()).map(Piece::name).orElse(ref.piece());
+    }
+
     /** A seam line of which the change moved some; empty where it did not. */
     private Optional<Side> side(List<EdgeRef> refs, Altered trial, GarmentMeasures is) {
         double change = 0;

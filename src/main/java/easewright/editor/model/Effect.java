@@ -44,11 +44,16 @@ public record Effect(List<Line> lines) {
     /**
      * One line.
      *
-     * @param evens whether the change can be made so that this seam's two sides change alike
+     * @param evens   whether the change can be made so that this seam's two sides change alike
+     * @param partners edges that are left out, although they are sewn to one that takes part
      */
-    public record Line(Kind kind, String words, boolean evens) {
+    public record Line(Kind kind, String words, boolean evens, List<EdgeRef> partners) {
+        public Line {
+            partners = List.copyOf(partners);
+        }
+
         Line(Kind kind, String words) {
-            this(kind, words, false);
+            this(kind, words, false, List.of());
         }
     }
 
@@ -84,7 +89,7 @@ public record Effect(List<Line> lines) {
         }
         boolean mayEven =
                 trial.get().wanted().atSeams() && !trial.get().wanted().even();
-        lines.addAll(mates(desk.reading(), trial.get().reading(), fates, mayEven, words));
+        lines.addAll(mates(desk, trial.get().reading(), fates, mayEven, words));
         return new Effect(lines);
     }
 
@@ -209,7 +214,8 @@ public record Effect(List<Line> lines) {
     }
 
     /** Seams that are sewn together: those that drifted, one line each, or else one line that all still fit. */
-    private static List<Line> mates(Reading before, Reading after, List<EdgeFate> fates, boolean mayEven, Words words) {
+    private static List<Line> mates(Desk desk, Reading after, List<EdgeFate> fates, boolean mayEven, Words words) {
+        Reading before = desk.reading();
         List<Line> lines = new ArrayList<>();
         for (MateWalk now : after.measures().mates()) {
             before.measures()
@@ -219,10 +225,12 @@ public record Effect(List<Line> lines) {
                         boolean both = isMoved(now.mate().first(), fates)
                                 && isMoved(now.mate().second(), fates);
                         boolean little = Cutting.same(apart(then, now)) && Cutting.same(now.drift());
+                        List<EdgeRef> partners = both || little ? List.of() : Partners.leftOut(desk, now.mate());
                         lines.add(new Line(
                                 little ? Kind.FITS : Kind.DRIFTED,
-                                drift(then, now, both, little, words),
-                                both && mayEven));
+                                drift(then, now, both || !partners.isEmpty(), little, words),
+                                both && mayEven,
+                                partners));
                     });
         }
         boolean any = !after.measures().mates().isEmpty();
@@ -242,7 +250,7 @@ public record Effect(List<Line> lines) {
                                         || ref.piece().equals(f.piece().name()))));
     }
 
-    private static String drift(MateWalk then, MateWalk now, boolean both, boolean little, Words words) {
+    private static String drift(MateWalk then, MateWalk now, boolean remedied, boolean little, Words words) {
         Map<String, Object> values = Map.of(
                 "mate", now.mate().name(),
                 "drift.signed", now.drift() - then.drift(),
@@ -256,7 +264,7 @@ public record Effect(List<Line> lines) {
         String said = words.of(
                 now.mate().declaredEase() == 0 ? "editor.effect.drifted" : "editor.effect.ease-drifted", values);
         // Where one side alone changed, what could match it is looked for once this one is kept.
-        return both ? said : said + " " + words.of("editor.effect.match");
+        return remedied ? said : said + " " + words.of("editor.effect.match");
     }
 
     /** The mates that drifted apart by more than a true pattern may. */

@@ -19,10 +19,12 @@ import java.util.TreeMap;
  * What the changes that stand ask of the pieces sewn to those they changed: offered, and done only if the user takes
  * it.
  *
- * @param words  what no longer fits, what would make it fit, and what that brings
- * @param result the pattern with it
+ * @param seam    name of the seam
+ * @param words   what no longer fits, what would make it fit, and what that brings
+ * @param result  the pattern with it
+ * @param instead whether a change that stands is made in another way, not one more change
  */
-public record FollowUp(String words, Pattern result) {
+public record FollowUp(String seam, String words, Pattern result, boolean instead) {
     /** Whether there are changes, so that there may be something to offer. */
     public static boolean isAsked(Desk desk) {
         return desk.trial().isEmpty() && !desk.pattern().changes().isEmpty();
@@ -43,8 +45,9 @@ public record FollowUp(String words, Pattern result) {
                             "mate", offer.mate().name(),
                             "drift.signed", offer.drift(),
                             "changes", String.join(" ", changes)));
-            all.add(new FollowUp(text + girths(offer, words), offer.result()));
+            all.add(new FollowUp(offer.mate().name(), text + girths(offer, words), offer.result(), false));
         }
+        all.addAll(Recasts.of(desk, all.stream().map(FollowUp::seam).toList()));
         return List.copyOf(all);
     }
 

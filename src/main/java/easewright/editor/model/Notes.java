@@ -2,7 +2,10 @@ package easewright.editor.model;
 
 import easewright.alter.Truing;
 import easewright.check.Once;
+import easewright.geom.Segment;
 import easewright.pattern.Finding;
+import easewright.pattern.Mate;
+import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Scale;
 import easewright.pattern.Severity;
@@ -28,8 +31,10 @@ public final class Notes {
      *
      * @param piece id of the piece it speaks of, if any
      * @param open  id of the line that it says does not close, if it does
+     * @param seam  name of the seam it speaks of, if any
      */
-    public record Note(Severity severity, String words, Optional<String> piece, Optional<String> open) {}
+    public record Note(
+            Severity severity, String words, Optional<String> piece, Optional<String> open, Optional<String> seam) {}
 
     public static List<Note> of(Desk desk) {
         Map<String, String> ids = new HashMap<>();
@@ -40,9 +45,34 @@ public final class Notes {
                     finding.severity(),
                     desk.words().of(finding),
                     finding.piece().isEmpty() ? Optional.empty() : id(finding.piece(), ids, desk),
-                    openLine(finding)));
+                    openLine(finding),
+                    seam(finding)));
         }
         return List.copyOf(notes);
+    }
+
+    private static Optional<String> seam(Finding finding) {
+        return Stream.of("mate", "seam")
+                .map(key -> finding.values().get(key))
+                .filter(String.class::isInstance)
+                .map(String.class::cast)
+                .findFirst();
+    }
+
+    /** The edges of a seam on the table; empty where there is none of that name. */
+    public static Optional<Pointed> pointed(Desk desk, String seam) {
+        Optional<Mate> mate =
+                desk.shown().mates().stream().filter(m -> m.name().equals(seam)).findFirst();
+        Pattern pattern = desk.shown();
+        List<Segment> lines = mate.stream()
+                .flatMap(m -> Stream.concat(m.first().stream(), m.second().stream()))
+                .flatMap(ref -> pattern.piece(ref.piece()).stream()
+                        .flatMap(p -> p.edge(ref.edge()).stream().flatMap(e -> e.on(p.outline()).segments().stream())))
+                .toList();
+        return lines.isEmpty()
+                ? Optional.empty()
+                : mate.flatMap(m -> pattern.piece(m.first().get(0).piece()))
+                        .map(p -> new Pointed(p.id(), Optional.of(lines.get(0).at(0.5)), lines));
     }
 
     /** The id of the line that a finding says does not close, if that is what it says. */

@@ -1,9 +1,14 @@
 package easewright.editor.panel;
 
+import easewright.editor.model.Desk;
 import easewright.editor.model.Effect;
+import easewright.editor.model.Partners;
+import easewright.pattern.EdgeRef;
 import easewright.text.Words;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Consumer;
+import javafx.geometry.Insets;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
@@ -13,19 +18,23 @@ import javafx.scene.layout.VBox;
 /** What moved, what stayed and what drifted, beside the amount: a sign and a line for each. */
 final class EffectView extends VBox {
     private final Runnable evener;
+    private final Consumer<List<EdgeRef>> taker;
     private Effect shown = new Effect(List.of());
 
     /**
      * @param evener makes seams that are sewn together change alike
+     * @param taker  lets seams take part that are left out
      */
-    EffectView(Runnable evener) {
+    EffectView(Runnable evener, Consumer<List<EdgeRef>> taker) {
         this.evener = evener;
+        this.taker = taker;
         setId("effect");
         getStyleClass().add("effect");
         Parts.present(this, false);
     }
 
-    void show(Effect effect, Words words) {
+    void show(Effect effect, Desk desk) {
+        Words words = desk.words();
         Parts.present(this, !effect.lines().isEmpty());
         if (effect.equals(shown)) {
             return;
@@ -53,6 +62,15 @@ final class EffectView extends VBox {
                 row.getChildren().add(even);
             }
             getChildren().add(row);
+            if (!line.partners().isEmpty()) {
+                Button take = new Button(Partners.words(desk, line.partners()));
+                take.setId("effect-take-in");
+                take.getStyleClass().add("small");
+                Hints.on(take, words.of("editor.here.take-in.hint"));
+                take.setOnAction(e -> taker.accept(line.partners()));
+                VBox.setMargin(take, new Insets(0, 0, 0, 20));
+                getChildren().add(take);
+            }
         }
     }
 

@@ -3,6 +3,7 @@ package easewright.editor.panel;
 import easewright.editor.model.Desk;
 import easewright.editor.model.Effect;
 import easewright.editor.model.HereWords;
+import easewright.editor.model.Partners;
 import easewright.editor.model.Session;
 import easewright.editor.model.TrueBench;
 import easewright.editor.model.Wanted;
@@ -40,7 +41,8 @@ public final class HerePanel extends VBox {
     private final AmountRow amount;
     private final Label wayTitle = new Label();
     private final Label outcome = new Label();
-    private final EffectView effect = new EffectView(() -> change(w -> w.withEven(true)));
+    private final EffectView effect =
+            new EffectView(() -> change(w -> w.withEven(true)), edges -> change(w -> Partners.taking(w, edges)));
     private final SeamSettings seams = new SeamSettings(this::change);
     private final SideChoice sides = new SideChoice(this::change);
     private final WayFormView form;
@@ -235,7 +237,7 @@ public final class HerePanel extends VBox {
         boolean misread = isMisread();
         outcome.setText(misread ? words.of("editor.here.misread") : HereWords.outcome(desk));
         outcome.pseudoClassStateChanged(INVITING, misread || wanted.amount() == 0);
-        effect.show(Effect.of(desk), words);
+        effect.show(Effect.of(desk), desk);
         amount.heard(desk, outcome.getText());
         boolean small = folds && wanted.amount() == 0 && wanted.atSeams();
         boolean set = !small && !where.isOpen();

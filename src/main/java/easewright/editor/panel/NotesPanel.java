@@ -4,6 +4,7 @@ import easewright.editor.model.Desk;
 import easewright.editor.model.Notes;
 import easewright.editor.model.Pointed;
 import easewright.editor.model.Session;
+import easewright.editor.model.TrueBench;
 import easewright.pattern.Severity;
 import easewright.text.Words;
 import java.util.List;
@@ -19,17 +20,32 @@ import javafx.scene.layout.VBox;
 public final class NotesPanel extends SheetPage {
     private final Consumer<String> shower;
     private final Consumer<String> gaps;
+    private final Consumer<Pointed> places;
+    private final TrueBench bench;
+    private final Consumer<String> leader;
     private final Label intro = new Label();
     private final VBox list = new VBox();
 
     /**
      * @param shower brings a piece into sight
+     * @param places brings a place into sight
      * @param gaps   shows the gap of a line that does not close
+     * @param leader leads to what is offered for a seam
      */
-    public NotesPanel(Session session, Consumer<String> shower, Consumer<String> gaps) {
+    public NotesPanel(
+            Session session,
+            Consumer<String> shower,
+            Consumer<Pointed> places,
+            Consumer<String> gaps,
+            TrueBench bench,
+            Consumer<String> leader) {
         super(session, "notes");
         this.shower = shower;
+        this.places = places;
         this.gaps = gaps;
+        this.bench = bench;
+        this.leader = leader;
+        bench.workProperty().addListener(o -> showIfSeen());
         intro.getStyleClass().add("page-intro");
         intro.setWrapText(true);
         begin(new VBox(12, intro, list));
@@ -60,6 +76,22 @@ public final class NotesPanel extends SheetPage {
         if (note.open().isPresent()) {
             String id = note.open().get();
             row.getChildren().add(show(note, "editor.open.show.hint", words, () -> gaps.accept(id)));
+        } else if (seam(note).isPresent()) {
+            String name = note.seam().orElseThrow();
+            row.getChildren().add(show(note, "editor.notes.show-seam.hint", words, () -> {
+                Optional<Pointed> lines = Notes.pointed(session.desk(), name);
+                session.point(lines);
+                lines.ifPresent(places);
+            }));
+            if (isOffered(name)) {
+                Button match = new Button(words.of("editor.notes.match"));
+                match.getStyleClass().add("small");
+                match.setMinWidth(USE_PREF_SIZE);
+                Parts.about(match, note.words());
+                Hints.on(match, words.of("editor.notes.match.hint"));
+                match.setOnAction(e -> leader.accept(name));
+                row.getChildren().add(match);
+            }
         } else if (note.piece().isPresent()) {
             String id = note.piece().get();
             row.getChildren().add(show(note, "editor.notes.show.hint", words, () -> {
@@ -68,6 +100,18 @@ public final class NotesPanel extends SheetPage {
             }));
         }
         return row;
+    }
+
+    private Optional<Pointed> seam(Notes.Note note) {
+        return note.seam().flatMap(name -> Notes.pointed(session.desk(), name));
+    }
+
+    /** What is offered is about the pattern without the trial. */
+    private boolean isOffered(String seam) {
+        return session.desk().trial().isEmpty()
+                && bench.work().stream()
+                        .flatMap(w -> w.offers().stream())
+                        .anyMatch(o -> o.seam().equals(seam));
     }
 
     private static Button show(Notes.Note note, String hint, Words words, Runnable act) {

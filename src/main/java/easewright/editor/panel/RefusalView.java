@@ -2,9 +2,12 @@ package easewright.editor.panel;
 
 import easewright.alter.Refusal;
 import easewright.editor.model.Desk;
+import easewright.editor.model.Partners;
 import easewright.editor.model.Trial;
 import easewright.editor.model.Wanted;
+import easewright.pattern.EdgeRef;
 import easewright.text.Words;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -21,7 +24,8 @@ final class RefusalView extends VBox {
     private final Label why = new Label();
     private final Button largest = new Button();
     private final Button openUp = new Button();
-    private final HBox ways = new HBox(6, largest, openUp);
+    private final Button takeIn = new Button();
+    private final HBox ways = new HBox(6, largest, openUp, takeIn);
 
     /**
      * @param changer alters the wish
@@ -38,6 +42,8 @@ final class RefusalView extends VBox {
         openUp.setId("open-up");
         openUp.getStyleClass().add("small");
         openUp.setOnAction(e -> changer.accept(w -> w.withOpenUp(true)));
+        takeIn.setId("take-in");
+        takeIn.getStyleClass().add("small");
         getChildren().setAll(why, ways);
     }
 
@@ -54,7 +60,12 @@ final class RefusalView extends VBox {
                 .isPresent();
         offerOpenUp(isProtected && !desk.wanted().map(Wanted::openUp).orElse(false), words);
         offerLargest(refused.map(Trial.Refused::largest).orElse(OptionalDouble.empty()), words);
-        Parts.present(ways, largest.isManaged() || openUp.isManaged());
+        boolean oneSide = refused.map(Trial.Refused::refusal)
+                .map(Refusal::code)
+                .filter("even-one-side"::equals)
+                .isPresent();
+        offerPartners(oneSide ? Partners.leftOut(desk) : List.of(), desk);
+        Parts.present(ways, largest.isManaged() || openUp.isManaged() || takeIn.isManaged());
         Parts.present(this, refused.isPresent());
     }
 
@@ -70,6 +81,13 @@ final class RefusalView extends VBox {
         Parts.present(openUp, may);
         openUp.setText(words.of("editor.here.open-up"));
         Hints.on(openUp, words.of("editor.here.open-up.hint"));
+    }
+
+    private void offerPartners(List<EdgeRef> partners, Desk desk) {
+        Parts.present(takeIn, !partners.isEmpty());
+        takeIn.setText(Partners.words(desk, partners));
+        Hints.on(takeIn, desk.words().of("editor.here.take-in.hint"));
+        takeIn.setOnAction(e -> changer.accept(w -> Partners.taking(w, partners)));
     }
 
     private void offerLargest(OptionalDouble reach, Words words) {

@@ -54,7 +54,13 @@ public final class SheetPanel extends VBox {
         pages.put("size", new SizePanel(session));
         pages.put("changes", new ChangesPanel(session));
         pages.put("true", truing);
-        pages.put("notes", new NotesPanel(session, table::show, id -> showGap(id, session.desk(), table)));
+        pages.put(
+                "notes",
+                new NotesPanel(
+                        session, table::show, table::show, id -> showGap(id, session.desk(), table), bench, seam -> {
+                            turnTo("true");
+                            truing.toOffer(seam);
+                        }));
         PageStack stack = new PageStack();
         stack.getChildren().setAll(pages.values());
         VBox.setVgrow(stack, Priority.ALWAYS);

@@ -81,13 +81,29 @@ public final class TruePanel extends SheetPage {
     /** To the first of what is offered for the pieces sewn to the changed ones, wherever the page was scrolled to. */
     void toOffers() {
         Platform.runLater(() -> {
-            Node take = lookup("#follow-take-0");
-            if (take != null) {
-                take.requestFocus();
-                InView.show(take.getParent().getParent());
-                InView.show(list.getChildren().get(0));
-            }
+            toOffer(0);
+            InView.show(list);
         });
+    }
+
+    /** To what is offered for a seam. */
+    void toOffer(String seam) {
+        List<FollowUp> offers = bench.work().map(TrueWork::offers).orElse(List.of());
+        for (int i = 0; i < offers.size(); i++) {
+            int at = i;
+            if (offers.get(i).seam().equals(seam)) {
+                Platform.runLater(() -> toOffer(at));
+                return;
+            }
+        }
+    }
+
+    private void toOffer(int i) {
+        Node take = lookup("#follow-take-" + i);
+        if (take != null) {
+            take.requestFocus();
+            InView.show(take.getParent().getParent());
+        }
     }
 
     /** Rows anew; whoever works by keyboard keeps the place, also while the lines are looked along once more. */
@@ -125,7 +141,8 @@ public final class TruePanel extends SheetPage {
         list.getChildren().add(head(words.of("editor.true.offers"), List.of()));
         for (int i = 0; i < offers.size(); i++) {
             FollowUp each = offers.get(i);
-            Button take = button("follow-take-" + i, words, "editor.follow.take");
+            Button take =
+                    button("follow-take-" + i, words, each.instead() ? "editor.follow.instead" : "editor.follow.take");
             Parts.about(take, each.words());
             take.setOnAction(e -> session.edit(each.result()));
             list.getChildren().add(row(each.words(), "", List.of(take)));

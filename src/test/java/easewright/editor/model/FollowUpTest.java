@@ -3,8 +3,12 @@ package easewright.editor.model;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import easewright.measure.Cutting;
+import easewright.pattern.EdgeRef;
 import easewright.text.LengthUnit;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class FollowUpTest {
@@ -27,6 +31,91 @@ class FollowUpTest {
         assertThat(worstDrift()).isCloseTo(0, within(1.0));
         session.undo();
         assertThat(worstDrift()).isCloseTo(drifted, within(1e-9));
+    }
+
+    private void openKnit() throws Exception {
+        Sample knit = Sample.all().stream()
+                .filter(s -> s.fileName().contains("knit"))
+                .findFirst()
+                .orElseThrow();
+        session.open(Opened.of(new OpenFile(knit.read(), Optional.empty(), knit.fileName())));
+        session.chooseLevel("hip");
+    }
+
+    /** More at the back alone, of a garment whose sides were alike. */
+    private void widenTheBackAlone(double mm) {
+        EdgeRef front = session.desk().holds().stream()
+                .map(Hold::edge)
+                .filter(e -> session.desk()
+                        .pattern()
+                        .piece(e.piece())
+                        .orElseThrow()
+                        .name()
+                        .contains("ront"))
+                .findFirst()
+                .orElseThrow();
+        session.want(
+                session.desk().wanted().orElseThrow().withLeftOut(Set.of(front)).withAmount(mm));
+    }
+
+    private double hip() {
+        return session.desk().reading().measures().girth("hip").orElseThrow().finished();
+    }
+
+    @Test
+    void aSeamChangedOnOneSideAloneIsOfferedTheOther() throws Exception {
+        openKnit();
+        double hip = hip();
+        widenTheBackAlone(40);
+        Effect.Line drifted = Effect.of(session.desk()).lines().stream()
+                .filter(l -> l.kind() == Effect.Kind.DRIFTED)
+                .findFirst()
+                .orElseThrow();
+        assertThat(drifted.partners()).hasSize(1);
+        assertThat(drifted.words()).doesNotContain("once you keep");
+        assertThat(Partners.words(session.desk(), drifted.partners())).isEqualTo("Choose Front, side too");
+        Wanted alone = session.desk().wanted().orElseThrow();
+        session.want(Partners.taking(alone, drifted.partners()));
+        assertThat(session.desk().wanted().orElseThrow().leftOut()).isEmpty();
+        assertThat(Effect.of(session.desk()).lines()).noneMatch(l -> l.kind() == Effect.Kind.DRIFTED);
+
+        session.want(alone.withEven(true));
+        assertThat(session.desk().refusedTrial().orElseThrow().refusal().code()).isEqualTo("even-one-side");
+        assertThat(Partners.leftOut(session.desk())).isEqualTo(drifted.partners());
+        session.want(alone);
+        session.keep();
+
+        assertThat(worstDrift()).isGreaterThan(Cutting.WORKS);
+        FollowUp offer = FollowUp.of(session.desk()).stream()
+                .filter(f -> f.seam().equals("side seam"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(offer.instead()).isTrue();
+        assertThat(offer.words()).contains("Front, side").doesNotContain("{").doesNotContain("editor.");
+        assertThat(Notes.of(session.desk()))
+                .filteredOn(n -> n.seam().equals(Optional.of("side seam")))
+                .singleElement()
+                .satisfies(n -> {
+                    assertThat(n.words()).doesNotContain("True the seam");
+                    assertThat(Notes.pointed(session.desk(), "side seam")
+                                    .orElseThrow()
+                                    .lines())
+                            .hasSizeGreaterThan(1);
+                });
+        session.edit(offer.result());
+        assertThat(worstDrift()).isLessThanOrEqualTo(Cutting.SAME);
+        assertThat(hip()).as("the same amount in all").isCloseTo(hip + 40, within(0.01));
+        assertThat(session.desk().pattern().changes()).hasSize(1);
+        assertThat(FollowUp.of(session.desk())).isEmpty();
+    }
+
+    /** Front and back of one slant fit, and so there is nothing to be done otherwise. */
+    @Test
+    void nothingIsOfferedWhereSeamsFit() throws Exception {
+        openKnit();
+        session.want(session.desk().wanted().orElseThrow().withAmount(40));
+        session.keep();
+        assertThat(FollowUp.of(session.desk())).isEmpty();
     }
 
     private double worstDrift() {

@@ -1,0 +1,148 @@
+package easewright.editor.model;
+
+import easewright.alter.Alteration;
+import easewright.alter.Refusal;
+import easewright.alter.Replay;
+import easewright.alter.Scope;
+import easewright.alter.SeamChange;
+import easewright.alter.Share;
+import easewright.alter.Step;
+import easewright.alter.StepRefused;
+import easewright.alter.Ways;
+import easewright.alter.Within;
+import easewright.measure.Cutting;
+import easewright.measure.MateWalk;
+import easewright.measure.Measures;
+import easewright.pattern.EdgeRef;
+import easewright.pattern.Mate;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import easewright.pattern.Side;
+import easewright.text.Words;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Seams that no change of what is sewn there can match, but that fit when a change at the seams is made in another way:
+ * on both sides of the seam by the same amount in all, or so that both sides change alike.
+ */
+final class Recasts {
+    /** What is offered leaves no more than this part of what the seam is off. */
+    private static final double BETTER = 0.5;
+
+    private final Desk desk;
+    private final List<Step> course;
+
+    private Recasts(Desk desk) {
+        this.desk = desk;
+        this.course = Step.course(desk.pattern());
+    }
+
+    /**
+     * @param matched names of the seams for which something is offered already
+     */
+    static List<FollowUp> of(Desk desk, Collection<String> matched) {
+        Recasts recasts = new Recasts(desk);
+        List<FollowUp> all = new ArrayList<>();
+        for (MateWalk walk : desk.reading().measures().mates()) {
+            if (!Cutting.same(walk.drift()) && !matched.contains(walk.mate().name())) {
+                recasts.offer(walk).ifPresent(all::add);
+            }
+        }
+        return all;
+    }
+
+    /** The last change that is to be made in another way. */
+    private Optional<FollowUp> offer(MateWalk walk) {
+        for (int i = course.size() - 1; i >= 0; i--) {
+            Optional<FollowUp> offer = course.get(i).on() ? offer(walk, i) : Optional.empty();
+            if (offer.isPresent()) {
+                return offer;
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<FollowUp> offer(MateWalk walk, int at) {
+        try {
+            Alteration made = Ways.from(course.get(at).note());
+            Scope scope = made instanceof Within within ? within.scope() : Scope.WHOLE;
+            Alteration change = made instanceof Within within ? within.change() : made;
+            if (!(change instanceof SeamChange seams) || scope.side() != Side.BOTH) {
+                return Optional.empty();
+            }
+            List<EdgeRef> added = partners(seams, walk.mate());
+            if (added.isEmpty() && seams.even()) {
+                return Optional.empty();
+            }
+            SeamChange otherwise = added.isEmpty() ? evened(seams) : taking(seams, added);
+            List<Step> wanted = new ArrayList<>(course);
+            wanted.set(at, new Step(Within.of(scope, otherwise).note(), true));
+            Pattern result = new Replay(desk.pattern(), desk.history().states()).to(wanted);
+            return Measures.of(result)
+                    .mate(walk)
+                    .filter(now -> Math.abs(now.drift()) <= BETTER * Math.abs(walk.drift()))
+                    .map(now -> followUp(walk, now, seams.level(), added, result));
+        } catch (StepRefused | Refusal cannotBeMadeSo) {
+            return Optional.empty();
+        }
+    }
+
+    private FollowUp followUp(MateWalk walk, MateWalk now, String level, List<EdgeRef> added, Pattern result) {
+        Words words = desk.words();
+        String key = added.isEmpty() ? "editor.follow.even" : "editor.follow.both-sides";
+        List<String> seams =
+                added.stream().map(e -> HereWords.seam(desk, e)).distinct().toList();
+        String said = words.of(
+                key,
+                Map.of(
+                        "mate", walk.mate().name(),
+                        "drift.signed", walk.drift(),
+                        "level", level,
+                        "seams", seams,
+                        "now.signed", now.drift()));
+        return new FollowUp(walk.mate().name(), said, result, true);
+    }
+
+    /** The edges of a seam that a change left out while it took those of the other side. */
+    private List<EdgeRef> partners(SeamChange change, Mate mate) {
+        boolean first = takes(change, mate.first());
+        boolean second = takes(change, mate.second());
+        List<EdgeRef> other = first ? mate.second() : mate.first();
+        return first == second
+                ? List.of()
+                : other.stream().map(r -> EdgeRef.of(id(r), r.edge())).toList();
+    }
+
+    private boolean takes(SeamChange change, List<EdgeRef> side) {
+        return change.shares().stream().anyMatch(s -> Partners.has(desk.pattern(), side, s.edge()));
+    }
+
+    private String id(EdgeRef ref) {
+        return desk.pattern().piece(ref.piece()).map(Piece::id).orElse(ref.piece());
+    }
+
+    private static SeamChange taking(SeamChange change, List<EdgeRef> added) {
+        List<Share> shares = new ArrayList<>(change.shares());
+        double weight = shares.get(0).weight();
+        added.forEach(e -> shares.add(new Share(e, weight)));
+        return change.withShares(shares.toArray(Share[]::new));
+    }
+
+    private static SeamChange evened(SeamChange c) {
+        return new SeamChange(
+                c.level(),
+                c.amount(),
+                c.shares(),
+                c.taper(),
+                c.carryToHem(),
+                c.keep(),
+                c.fixed(),
+                c.oneSide(),
+                c.acceptProtected(),
+                true);
+    }
+}
