@@ -69,7 +69,7 @@ final class Recasts {
     private Optional<FollowUp> offer(MateWalk walk, int at) {
         try {
             Alteration made = Ways.from(course.get(at).note());
-            Scope scope = made instanceof Within within ? within.scope() : Scope.WHOLE;
+            Scope scope = Scope.of(course.get(at).note());
             Alteration change = made instanceof Within within ? within.change() : made;
             if (!(change instanceof SeamChange seams) || scope.side() != Side.BOTH) {
                 return Optional.empty();
