@@ -76,13 +76,4 @@ public record Way(String method, Aim aim, String amount, List<Setting> settings,
         settings.put(amount, Settings.plain(mm));
         return new ChangeNote(note.method(), settings);
     }
-
-    /** The record of what takes a change of this way back; empty where nothing does. */
-    public Optional<ChangeNote> opposite(ChangeNote note) {
-        try {
-            return from(note).opposite().map(Alteration::note);
-        } catch (Refusal unreadable) {
-            return Optional.empty();
-        }
-    }
 }

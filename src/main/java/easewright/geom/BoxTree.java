@@ -67,11 +67,6 @@ public final class BoxTree {
         }
     }
 
-    /** How many things there are. */
-    public int size() {
-        return levels[1];
-    }
-
     int depth() {
         return levels.length - 1;
     }
@@ -96,12 +91,6 @@ public final class BoxTree {
         double dx = Math.max(0, Math.max(boxes[b] - x, x - boxes[b + 2]));
         double dy = Math.max(0, Math.max(boxes[b + 1] - y, y - boxes[b + 3]));
         return dx * dx + dy * dy;
-    }
-
-    /** The box around everything. */
-    public Box whole() {
-        int b = 4 * levels[levels.length - 2];
-        return new Box(boxes[b], boxes[b + 1], boxes[b + 2], boxes[b + 3]);
     }
 
     /**

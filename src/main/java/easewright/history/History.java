@@ -69,9 +69,9 @@ public record History<T>(List<T> states, int index, int savedAt) {
         return new History<>(states, index + 1, savedAt);
     }
 
-    /** The same history with the present state counted as saved. */
-    public History<T> saved() {
-        return new History<>(states, index, index);
+    /** The same history with another state, or with −1 none, counted as saved. */
+    public History<T> withSavedAt(int state) {
+        return new History<>(states, index, state);
     }
 
     public boolean isSaved() {

@@ -236,8 +236,6 @@ class SettingTextTest {
     void anotherAmountIsTheSameChangeOtherwise() throws Refusal {
         SeamChange change = SeamChange.at("hip", 24).carriedToHem();
         assertThat(Ways.from(SeamChange.WAY.withAmount(change.note(), -7.5))).isEqualTo(change.withAmount(-7.5));
-        assertThat(Ways.from(SeamChange.WAY.opposite(change.note()).orElseThrow()))
-                .isEqualTo(change.withAmount(-24));
         assertThat(SeamChange.WAY.amountOf(change.note()).orElseThrow()).isCloseTo(24, within(0.0));
     }
 }

@@ -33,13 +33,13 @@ class HistoryTest {
         History<String> edited = history.to("b");
         assertThat(edited.isSaved()).isFalse();
         assertThat(edited.undone().isSaved()).isTrue();
-        assertThat(edited.saved().isSaved()).isTrue();
-        assertThat(edited.saved().undone().isSaved()).isFalse();
+        assertThat(edited.withSavedAt(1).isSaved()).isTrue();
+        assertThat(edited.withSavedAt(1).undone().isSaved()).isFalse();
     }
 
     @Test
     void aSavedStateThatWasOverwrittenNeverCountsAsSavedAgain() {
-        History<String> other = History.of("a").to("b").saved().undone().to("c");
+        History<String> other = History.of("a").to("b").withSavedAt(1).undone().to("c");
         assertThat(other.isSaved()).isFalse();
         assertThat(other.undone().isSaved()).isFalse();
     }

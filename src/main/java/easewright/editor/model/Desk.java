@@ -160,13 +160,13 @@ public record Desk(
         for (int i = 0; i < history.states().size(); i++) {
             at = history.states().get(i) == written ? i : at;
         }
-        History<Pattern> saved = new History<>(history.states(), history.index(), at);
+        History<Pattern> saved = history.withSavedAt(at);
         return new Desk(file, saved, reading, wanted, trial, pointed, notice, unit, dark);
     }
 
     /** The same with no state counted as saved. */
     Desk withUnsaved() {
-        History<Pattern> unsaved = new History<>(history.states(), history.index(), -1);
+        History<Pattern> unsaved = history.withSavedAt(-1);
         return new Desk(file, unsaved, reading, wanted, trial, pointed, notice, unit, dark);
     }
 

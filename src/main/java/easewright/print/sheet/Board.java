@@ -71,8 +71,4 @@ final class Board {
             }
         }
     }
-
-    int columns() {
-        return columns;
-    }
 }
