@@ -116,7 +116,7 @@ public final class LabelRoom {
     }
 
     /**
-     * Middles of the squares into which what is seen of a box is parted.
+     * The middle of what is seen of a box, and those of the squares into which it is parted.
      *
      * @param best by which the nearest comes first, where it is seen itself; else the middle of what is seen
      */
@@ -127,6 +127,9 @@ public final class LabelRoom {
         double bottom = Math.min(box.maxY(), view.maxY());
         Point by = view.contains(best) ? best : new Point((left + right) / 2, (top + bottom) / 2);
         List<Point> middles = new ArrayList<>();
+        if (right > left && bottom > top) {
+            middles.add(new Point((left + right) / 2, (top + bottom) / 2));
+        }
         for (int row = 0; row < rows && right > left && bottom > top; row++) {
             for (int column = 0; column < columns; column++) {
                 middles.add(new Point(

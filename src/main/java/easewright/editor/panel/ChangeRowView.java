@@ -55,6 +55,7 @@ final class ChangeRowView extends VBox {
         said.setWrapText(true);
         said.setMaxWidth(Double.MAX_VALUE);
         HBox.setHgrow(said, Priority.ALWAYS);
+        on.getStyleClass().add("first-line");
         HBox what = new HBox(10, on, said);
         if (!line.on()) {
             Label off = new Label(words.of("editor.changes.off"));

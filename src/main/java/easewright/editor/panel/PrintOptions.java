@@ -52,7 +52,9 @@ final class PrintOptions extends VBox {
         margin = length("margin", choice.margin(), (c, mm) -> c.withMargin(mm));
         overlap = length("overlap", choice.overlap(), (c, mm) -> c.withOverlap(mm));
         print.getChildren().setAll(title("editor.print.paper"), surface, margin, overlap, title("editor.print.pieces"));
-        desk.pattern().pieces().forEach(p -> print.getChildren().add(piece(p)));
+        VBox pieces = new VBox(TICKS);
+        desk.pattern().pieces().forEach(p -> pieces.getChildren().add(piece(p)));
+        print.getChildren().add(pieces);
         CheckBox oneWay = new CheckBox(words.of("editor.print.one-way"));
         oneWay.setId("print-one-way");
         Hints.on(oneWay, words.of("editor.print.one-way.hint"));

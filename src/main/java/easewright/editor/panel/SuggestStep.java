@@ -149,6 +149,7 @@ final class SuggestStep extends StepPage {
 
     private HBox row(SuggestView.Group group, SuggestView.Row row, Words words) {
         CheckBox tick = new CheckBox();
+        tick.getStyleClass().add("first-line");
         tick.setSelected(row.taken());
         String reason = row.guess() ? words.of("editor.suggest.guess", Map.of("why", row.why())) : row.why();
         tick.setAccessibleText(
