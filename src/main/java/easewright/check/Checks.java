@@ -26,7 +26,8 @@ public final class Checks {
             new PlacesTrue(),
             new EaseEnough(),
             new BodyGoneRound(),
-            new HalvesCountedOnce());
+            new HalvesCountedOnce(),
+            new PiecesOnEachOther());
 
     private static final List<ChangeRule> CHANGE_RULES = List.of(
             new ProtectedUnmoved(),

@@ -27,8 +27,9 @@ final class PieceWords {
     static PieceWords of(Sheet sheet) {
         PieceWords words = new PieceWords();
         List<Caption> outside = new ArrayList<>();
+        Map<String, String> sizes = PieceSize.byLayer(sheet);
         for (Caption caption : sheet.captions()) {
-            List<Piece> holding = holding(sheet, caption.middle());
+            List<Piece> holding = holding(sheet.pattern(), sizes, caption.middle());
             holding.forEach(p -> words.add(p, caption));
             if (holding.isEmpty()) {
                 outside.add(caption);
@@ -62,15 +63,14 @@ final class PieceWords {
     }
 
     /** The smallest piece around the words, and with it other sizes of it that lie on it. */
-    private static List<Piece> holding(Sheet sheet, Point at) {
-        List<Piece> all = sheet.pattern().pieces().stream()
+    private static List<Piece> holding(Pattern pattern, Map<String, String> sizes, Point at) {
+        List<Piece> all = pattern.pieces().stream()
                 .filter(p -> p.outline().box().contains(at) && p.outline().contains(at))
                 .sorted(Comparator.comparingDouble(PieceWords::area))
                 .toList();
         if (all.size() < 2) {
             return all;
         }
-        Map<String, String> sizes = PieceSize.byLayer(sheet);
         Piece first = all.get(0);
         return all.stream()
                 .filter(p -> p == first

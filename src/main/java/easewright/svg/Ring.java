@@ -47,6 +47,9 @@ record Ring(int subPath, Outline outline, double area) {
 
     /** Those that may be pieces, the largest first: it, and others beside it that are no mere signs. */
     static List<Ring> ofPieces(DrawnShape shape) {
+        if (shape.subPaths().size() == 1) {
+            return of(shape, 0).filter(Ring::forPiece).map(List::of).orElse(List.of());
+        }
         List<Ring> outer = outer(shape);
         if (outer.size() >= LEAST_LETTERS && looksLikeLettering(shape)) {
             return List.of();

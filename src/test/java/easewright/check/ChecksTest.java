@@ -215,6 +215,33 @@ class ChecksTest {
         assertThat(codes(pairs)).doesNotContain("halves-counted-once");
     }
 
+    /** Sizes that are not called so would be added up in one girth. */
+    @Test
+    void piecesThatLieOnEachOtherAreSaid() {
+        Piece small = half("front", 0).toBuilder().id("small").name("Front").build();
+        Piece large =
+                half("shape-4", List.of(new Point(0, -5), new Point(210, -5), new Point(210, 405), new Point(0, 405)));
+        Piece beside =
+                half("beside", List.of(new Point(300, 0), new Point(500, 0), new Point(500, 400), new Point(300, 400)));
+        Piece facing =
+                half("facing", List.of(new Point(0, 0), new Point(60, 0), new Point(60, 400), new Point(0, 400)));
+        assertThat(codes(pattern(0, small).withPieces(List.of(small, beside, facing))))
+                .doesNotContain("pieces-on-each-other");
+        Pattern nest = pattern(0, small).withPieces(List.of(small, large, beside));
+        assertThat(Checks.of(nest, Measures.of(nest), TABLES))
+                .filteredOn(f -> f.code().equals("pieces-on-each-other"))
+                .extracting(f -> f.values().get("pieces"))
+                .containsExactly(List.of("Front", "shape-4"));
+        assertThat(codes(nest.withPieces(List.of(small, large.withName("Back"), beside))))
+                .as("drafted on each other")
+                .doesNotContain("pieces-on-each-other");
+        Pattern sized = nest.withPieces(List.of(
+                small.toBuilder().size(Optional.of("36")).build(),
+                large.toBuilder().size(Optional.of("38")).build(),
+                beside));
+        assertThat(codes(sized)).doesNotContain("pieces-on-each-other");
+    }
+
     private static Body hips(double girth) {
         return new Body("", List.of(new BodyMeasure("Hip girth", "hip", girth, "")));
     }
