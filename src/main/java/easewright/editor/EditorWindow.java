@@ -111,6 +111,7 @@ final class EditorWindow {
         WindowKeys keys = new WindowKeys(scene);
         keys.key(KeyCode.F1, allKeys::turn);
         keys.key(KeyCode.F6, this::otherSide);
+        keys.key(KeyCode.F8, notice::takeKeys);
         keys.files(files, () -> bar.print(session));
         keys.undo(session);
         keys.pages(this::sheet);

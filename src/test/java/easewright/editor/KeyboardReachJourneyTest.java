@@ -216,6 +216,13 @@ class KeyboardReachJourneyTest extends Journey {
         keys.tabTo("table").press(KeyCode.TAB).press(KeyCode.TAB).press(KeyCode.SPACE);
         assertThat(desk().notice()).isEmpty();
         assertThat(keys.focused()).isEqualTo("table");
+        robot.interact(() -> app.session().say(true, "editor.said.failed", Map.of("file", "a.svg", "reason", "no")));
+        focus(robot, "#amount");
+        keys.press(KeyCode.F8);
+        assertThat(stage.getScene().getFocusOwner().getAccessibleText()).contains("a.svg");
+        keys.press(KeyCode.ESCAPE);
+        assertThat(desk().notice()).isEmpty();
+        assertThat(keys.focused()).as("where they were").isEqualTo("amount");
         keys.press(KeyCode.F1).press(KeyCode.TAB);
         assertThat(keys.focused()).as("nothing under the card is gone to").isEqualTo("keys-close");
     }

@@ -10,8 +10,10 @@ import javafx.beans.value.ObservableNumberValue;
 import javafx.css.PseudoClass;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -34,11 +36,13 @@ public final class NoticeBar extends HBox {
     private final Runnable onwards;
     private final Label text = new Label();
     private final Button away = new Button("\u00d7");
+    /** What had the keys when they were given to what is said. */
+    private Node before;
 
     /**
      * @param beside what it stands beside
      * @param over   what it lies over
-     * @param onwards gives the keys to something else once it is put away
+     * @param onwards gives the keys to something else once it is put away, if they came here by themselves
      */
     public NoticeBar(Session session, Region beside, Region over, Runnable onwards) {
         this.onwards = onwards;
@@ -90,15 +94,37 @@ public final class NoticeBar extends HBox {
         return desk.words().of(notice.key(), values);
     }
 
+    /** Gives the keys to what is said, from wherever they are: so it is heard. Put away, it gives them back. */
+    public void takeKeys() {
+        if (isVisible() && !away.isFocused()) {
+            before = getScene().getFocusOwner();
+            away.requestFocus();
+        }
+    }
+
+    private void putAway() {
+        Node back = before;
+        before = null;
+        session.hush();
+        if (back != null && back.getScene() == getScene()) {
+            back.requestFocus();
+        } else {
+            onwards.run();
+        }
+    }
+
     /** Its parts are made for the first notice. */
     private void fill() {
         if (getChildren().isEmpty()) {
             text.setWrapText(true);
             HBox.setHgrow(text, Priority.ALWAYS);
             away.getStyleClass().addAll("flat", "small");
-            away.setOnAction(e -> {
-                session.hush();
-                onwards.run();
+            away.setOnAction(e -> putAway());
+            away.setOnKeyPressed(e -> {
+                if (e.getCode() == KeyCode.ESCAPE) {
+                    e.consume();
+                    putAway();
+                }
             });
             getChildren().setAll(text, away);
         }
