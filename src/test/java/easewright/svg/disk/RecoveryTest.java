@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import easewright.svg.SvgProblem;
+import java.io.ByteArrayOutputStream;
+import java.io.DataOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -128,6 +130,24 @@ class RecoveryTest {
         assertThat(foundByANewWindow()).hasSize(1);
         assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(folder.resolve("recovery"))))
                 .isEqualTo("rwx------");
+    }
+
+    /** Kept by the program before it knew of unfinished things, which may have crashed and been replaced since. */
+    @Test
+    void whatAnOlderProgramKeptIsFound() throws Exception {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        DataOutputStream data = new DataOutputStream(out);
+        data.writeUTF("easewright-kept-1");
+        data.writeUTF("a.svg");
+        data.writeLong(0);
+        data.writeLong(-1);
+        data.writeUTF("");
+        data.writeInt(3);
+        data.write(bytes("one"));
+        data.writeUTF(Fingerprint.of(out.toByteArray()).sha256());
+        KeptWork work = KeptWork.of(Path.of("k"), out.toByteArray()).orElseThrow();
+        assertThat(work.bytes()).isEqualTo(bytes("one"));
+        assertThat(work.unfinished()).isEmpty();
     }
 
     /** Clocks are set back by hand, by the network and in autumn: the state kept last is what stays all the same. */
