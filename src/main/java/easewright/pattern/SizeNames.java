@@ -24,6 +24,9 @@ public final class SizeNames {
             + "(?:(?:\\s*[-\u2010-\u2015/,;&+|]\\s*|\\s+(?:to|and)\\s+)" + ONE + ")+\\s*\\)?";
 
     private static final Pattern RUN_ALONE = Pattern.compile(RUN, Pattern.CASE_INSENSITIVE);
+    private static final Pattern RUN_INSIDE =
+            Pattern.compile("(?<![\\w/]|\\d[.,])" + RUN + "(?!\\w|[.,]\\d|\\s*[-/]\\s*\\d)", Pattern.CASE_INSENSITIVE);
+    private static final Pattern ONE_OF_RUN = Pattern.compile("\\b" + ONE + "\\b", Pattern.CASE_INSENSITIVE);
     private static final Pattern RUN_LAST =
             Pattern.compile("(?<stem>.*?[^\\s,:;\u2013-])[\\s,:;\u2013-]+" + RUN, Pattern.CASE_INSENSITIVE);
     private static final Pattern RUN_FIRST =
@@ -63,6 +66,21 @@ public final class SizeNames {
             }
         }
         return sizes.size() > 1 ? sizes : in(names);
+    }
+
+    /** The sizes of the run in a text, in their order there; empty where there is none. */
+    public static List<String> run(String text) {
+        Matcher run = RUN_INSIDE.matcher(text);
+        while (text.length() <= LONGEST && run.find()) {
+            if (SURELY_SIZES.matcher(run.group()).matches()) {
+                return ONE_OF_RUN
+                        .matcher(run.group().replaceFirst("(?i)sizes?", ""))
+                        .results()
+                        .map(found -> found.group())
+                        .toList();
+            }
+        }
+        return List.of();
     }
 
     /** Whether a text is nothing but a run of sizes. */

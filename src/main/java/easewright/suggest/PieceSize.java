@@ -1,8 +1,11 @@
 package easewright.suggest;
 
+import easewright.geom.Point;
+import easewright.pattern.Caption;
 import easewright.pattern.Piece;
 import easewright.pattern.SizeNames;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -30,6 +33,7 @@ public record PieceSize(String piece, String size, Reason reason) implements Sug
                 .filter(name -> !NUMBERED.matcher(name).matches())
                 .toList());
         Map<String, String> sizes = sizesOfLayers(sheet);
+        Map<String, String> written = byRun(sheet);
         List<Suggestion> found = new ArrayList<>();
         for (Piece piece : pieces) {
             Optional<String> layer = layer(piece, sheet, sizes);
@@ -38,6 +42,8 @@ public record PieceSize(String piece, String size, Reason reason) implements Sug
                         piece.id(),
                         sizes.get(layer.get()),
                         new Reason("size-of-layer", Map.of("layer", layer.get()), 0.9)));
+            } else if (written.containsKey(piece.id())) {
+                found.add(new PieceSize(piece.id(), written.get(piece.id()), Reason.of("size-in-run", 0.6)));
             } else if (byName.containsKey(piece.name())) {
                 found.add(new PieceSize(piece.id(), byName.get(piece.name()), Reason.of("size-in-name", 0.8)));
             }
@@ -57,10 +63,41 @@ public record PieceSize(String piece, String size, Reason reason) implements Sug
         return sheet.layersOf(piece.id()).stream().filter(sizes::containsKey).reduce((outer, inner) -> inner);
     }
 
-    /** Sizes by the ids of pieces, where pieces of several sizes lie on layers that are called so; else none. */
-    static Map<String, String> byLayer(Sheet sheet) {
+    /**
+     * Sizes by the ids of pieces that lie on each other, where words on them name just as many sizes: the smallest is the
+     * first.
+     */
+    private static Map<String, String> byRun(Sheet sheet) {
+        Map<String, String> sizes = new HashMap<>();
+        for (Caption caption : sheet.captions()) {
+            for (String line : caption.lines()) {
+                List<String> run = SizeNames.run(line);
+                List<Piece> under = run.size() < 2 ? List.of() : under(sheet, caption.middle());
+                if (!under.isEmpty() && run.size() == under.size()) {
+                    for (int i = 0; i < run.size(); i++) {
+                        sizes.putIfAbsent(under.get(i).id(), run.get(i));
+                    }
+                }
+            }
+        }
+        return sizes;
+    }
+
+    /** The pieces that hold a place, the smallest first. */
+    private static List<Piece> under(Sheet sheet, Point at) {
+        return sheet.pattern().pieces().stream()
+                .filter(p -> p.outline().box().contains(at) && p.outline().contains(at))
+                .sorted(Comparator.comparingDouble(p -> Math.abs(p.outline().signedArea())))
+                .toList();
+    }
+
+    /**
+     * Sizes by the ids of pieces, where pieces of several sizes lie on layers that are called so, or on each other under
+     * words that name them; else none.
+     */
+    static Map<String, String> ofNest(Sheet sheet) {
         Map<String, String> sizes = sizesOfLayers(sheet);
-        Map<String, String> byPiece = new HashMap<>();
+        Map<String, String> byPiece = new HashMap<>(sizes.isEmpty() ? byRun(sheet) : Map.of());
         for (Piece piece : sheet.pattern().pieces()) {
             layer(piece, sheet, sizes).ifPresent(layer -> byPiece.put(piece.id(), sizes.get(layer)));
         }

@@ -27,7 +27,7 @@ final class PieceWords {
     static PieceWords of(Sheet sheet) {
         PieceWords words = new PieceWords();
         List<Caption> outside = new ArrayList<>();
-        Map<String, String> sizes = PieceSize.byLayer(sheet);
+        Map<String, String> sizes = PieceSize.ofNest(sheet);
         for (Caption caption : sheet.captions()) {
             List<Piece> holding = holding(sheet.pattern(), sizes, caption.middle());
             holding.forEach(p -> words.add(p, caption));

@@ -27,7 +27,7 @@ final class WordsOnPieces {
     private WordsOnPieces(Sheet sheet) {
         this.sheet = sheet;
         words = PieceWords.of(sheet);
-        sizes = PieceSize.byLayer(sheet);
+        sizes = PieceSize.ofNest(sheet);
         letters = frontAndBackByLetter(sheet);
     }
 

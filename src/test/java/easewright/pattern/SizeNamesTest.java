@@ -36,6 +36,15 @@ class SizeNamesTest {
     }
 
     @Test
+    void theSizesOfARun() {
+        assertThat(SizeNames.run("Skirt front 36-38-40, cut 1 on fold")).containsExactly("36", "38", "40");
+        assertThat(SizeNames.run("Front (sizes S, M and XL)")).containsExactly("S", "M", "XL");
+        assertThat(SizeNames.run("Front cut 1/2")).isEmpty();
+        assertThat(SizeNames.run("Allowance 1.5-2.5 cm")).isEmpty();
+        assertThat(SizeNames.run("Front 12")).isEmpty();
+    }
+
+    @Test
     void layersMayBeCalledWithALineBetween() {
         assertThat(SizeNames.ofLayers(List.of("size_36", "size_38", "text")))
                 .isEqualTo(Map.of("size_36", "36", "size_38", "38"));

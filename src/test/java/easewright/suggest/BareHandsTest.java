@@ -16,6 +16,8 @@ import easewright.pattern.Severity;
 import easewright.svg.ReadOptions;
 import easewright.svg.SvgFile;
 import easewright.svg.SvgProblem;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -141,6 +143,28 @@ class BareHandsTest {
                 .filteredOn(g -> g.name().equals("hip"))
                 .extracting(g -> g.size().orElseThrow() + " " + Math.round(g.finished()))
                 .containsExactlyInAnyOrder("36 910", "38 950", "40 990");
+    }
+
+    /** Without groups, the run of sizes written on them tells the outlines that lie on each other apart. */
+    @Test
+    void aNestWithoutGroups() throws Exception {
+        String drawn =
+                Files.readString(Path.of("src/test/resources/bare/nest.svg")).replaceAll("<g id=\"size_\\d+\"", "<g");
+        Suggestions made = suggestions(SvgFile.read(drawn.getBytes(StandardCharsets.UTF_8), "nest.svg"));
+        assertThat(made.all())
+                .filteredOn(s -> s.kind() == Suggestion.Kind.SIZE)
+                .hasSize(6)
+                .allMatch(s -> s.reason().code().equals("size-in-run"));
+        assertThat(Measures.of(made.outcome()).girths())
+                .filteredOn(g -> g.name().equals("hip"))
+                .extracting(g -> g.size().orElseThrow() + " " + Math.round(g.finished()))
+                .containsExactlyInAnyOrder("36 910", "38 950", "40 990");
+        // As many outlines as sizes, or nothing is said.
+        String two = drawn.replace("36-38-40", "36-40");
+        assertThat(suggestions(SvgFile.read(two.getBytes(StandardCharsets.UTF_8), "nest.svg"))
+                        .all())
+                .extracting(Suggestion::kind)
+                .doesNotContain(Suggestion.Kind.SIZE);
     }
 
     /** Both lines drawn around each piece, in points, the fold without an allowance, no word of how often. */
