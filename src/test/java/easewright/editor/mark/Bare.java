@@ -4,6 +4,8 @@ import easewright.draft.Samples;
 import easewright.editor.model.OpenFile;
 import easewright.editor.model.Opened;
 import easewright.editor.model.Session;
+import easewright.geom.Point;
+import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.svg.SvgFile;
 import easewright.svg.SvgProblem;
@@ -42,5 +44,24 @@ final class Bare {
 
     Piece piece(String idOrName) {
         return session.desk().pattern().piece(idOrName).orElseThrow();
+    }
+
+    /** The skirt with all marks that are suggested. */
+    static Pattern marked() throws SvgProblem {
+        Bare bare = skirt();
+        bare.marker.suggesting().accept();
+        return bare.session.desk().pattern();
+    }
+
+    /** Two pieces without any mark. */
+    static Pattern unmarked() throws SvgProblem {
+        return twoPieces().session.desk().pattern();
+    }
+
+    /** The name of the edge at the top of a piece, at a place across, mm. */
+    static String top(Pattern pattern, String piece, double x) {
+        return EdgeEdits.at(pattern.piece(piece).orElseThrow(), new Point(x, 94))
+                .orElseThrow()
+                .name();
     }
 }

@@ -1,0 +1,187 @@
+package easewright.editor.mark;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import easewright.check.Checks;
+import easewright.ease.EaseTables;
+import easewright.geom.Point;
+import easewright.geom.Segment;
+import easewright.measure.Measures;
+import easewright.pattern.EdgeRef;
+import easewright.pattern.Level;
+import easewright.pattern.LevelKind;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import easewright.suggest.WaistedDress;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+/** Levels laid on pieces, and made to meet at the seams. */
+class LevelEditsTest {
+    @Test
+    void theHipLiesBelowTheWaistOnTheSkirtAndTheBustAboveItOnTheBodice() throws Exception {
+        Bare bare = Bare.of(WaistedDress.SVG);
+        bare.marker.suggesting().accept();
+        Pattern added = LevelEdits.add(
+                LevelEdits.add(bare.session.desk().pattern(), "hip", LevelKind.HIP), "bust", LevelKind.BUST);
+        assertThat(added.levels()).extracting(Level::name).containsExactly("bust", "waist", "hip");
+        assertThat(LevelEdits.isAbove(added, "bust", "waist")).isTrue();
+        assertThat(LevelEdits.isAbove(added, "hip", "waist")).isFalse();
+        Pattern placed = LevelEdits.below(LevelEdits.below(added, "hip", "waist", 200), "bust", "waist", -170);
+        assertThat(having(placed, "hip")).containsExactlyInAnyOrder("Skirt front", "Skirt back");
+        assertThat(having(placed, "bust")).containsExactlyInAnyOrder("Bodice front", "Bodice back");
+        // The waist meets the fold at 610 on the skirt and at 474 on the bodice.
+        assertThat(placed.piece("Skirt front")
+                        .flatMap(p -> p.level("hip"))
+                        .flatMap(m -> m.through())
+                        .orElseThrow()
+                        .y())
+                .isCloseTo(810, within(1e-9));
+        assertThat(placed.piece("Bodice front")
+                        .flatMap(p -> p.level("bust"))
+                        .flatMap(m -> m.through())
+                        .orElseThrow()
+                        .y())
+                .isCloseTo(304, within(1e-9));
+        bare.session.edit(placed);
+        LevelsView.Place bust = LevelsView.of(bare.session.desk()).levels().stream()
+                .filter(row -> row.name().equals("bust"))
+                .findFirst()
+                .orElseThrow()
+                .places()
+                .get(0);
+        assertThat(bust.above()).isTrue();
+        assertThat(bust.distance()).isEqualTo("17\u00a0cm");
+        assertThat(bust.how()).isEqualTo("above waist");
+    }
+
+    /** Trousers whose waist is level in front and rises by half an inch to the centre at the back. */
+    private static Pattern slanted() throws Exception {
+        Bare bare =
+                Bare.of("<svg xmlns='http://www.w3.org/2000/svg' width='800mm' height='600mm' viewBox='0 0 800 600'>"
+                        + "<path id='back' d='M400,87.3 L600,100 C610,180 606,230 605,300 L600,500 H400 Z'/>"
+                        + "<path id='front' d='M100,100 H250 C256,180 254,230 253,300 L250,500 H100 Z'/></svg>");
+        for (String piece : List.of("back", "front")) {
+            Piece drawn = bare.piece(piece);
+            for (Segment line : drawn.outline().segments()) {
+                boolean within = line.start().y() == 300;
+                if (!within) {
+                    bare.session.edit(EdgeEdits.split(bare.session.desk().pattern(), piece, line.start()));
+                }
+            }
+        }
+        Pattern split = bare.session.desk().pattern();
+        Pattern sewn = MateEdits.sew(
+                split, EdgeRef.of("front", side(split, "front", 250)), EdgeRef.of("back", side(split, "back", 600)));
+        Pattern waist = LevelEdits.add(LevelEdits.add(sewn, "waist", LevelKind.WAIST), "hip", LevelKind.HIP);
+        Pattern front = LevelEdits.along(waist, "front", "waist", Bare.top(waist, "front", 175));
+        return LevelEdits.along(front, "back", "waist", Bare.top(front, "back", 500));
+    }
+
+    private static String side(Pattern pattern, String piece, double x) {
+        return EdgeEdits.at(pattern.piece(piece).orElseThrow(), new Point(x + 2, 400))
+                .orElseThrow()
+                .name();
+    }
+
+    private static double height(Pattern pattern, String piece) {
+        return pattern.piece(piece)
+                .orElseThrow()
+                .level("hip")
+                .orElseThrow()
+                .through()
+                .orElseThrow()
+                .y();
+    }
+
+    @Test
+    void aLevelLaidBelowASlantedWaistMeetsAtTheSeam() throws Exception {
+        Pattern placed = LevelEdits.below(slanted(), "hip", "waist", 127);
+        assertThat(height(placed, "front")).isCloseTo(227, within(1e-9));
+        assertThat(height(placed, "back"))
+                .as("from the corner at the seam, not from the raised centre")
+                .isCloseTo(227, within(1e-9));
+        assertThat(LevelEdits.meetings(placed, Measures.of(placed), "hip"))
+                .singleElement()
+                .satisfies(m -> assertThat(m.isApart()).isFalse());
+    }
+
+    @Test
+    void aLevelThatMissesItselfAtASeamIsMadeToMeet() throws Exception {
+        Random random = new Random(20260601);
+        Pattern pattern = slanted();
+        for (int round = 0; round < 40; round++) {
+            double front = 130 + 340 * random.nextDouble();
+            Pattern placed = LevelEdits.place(pattern, "front", "hip", new Point(180, front));
+            placed = LevelEdits.place(placed, "back", "hip", new Point(500, 130 + 340 * random.nextDouble()));
+            var before = LevelEdits.meetings(placed, Measures.of(placed), "hip").get(0);
+            Pattern met = LevelEdits.meet(placed, "hip");
+            var after = LevelEdits.meetings(met, Measures.of(met), "hip").get(0);
+            double least = Math.min(Math.abs(before.off()), 1e-3);
+            assertThat(Math.abs(after.off()))
+                    .as("front at %s, was %s off", front, before.off())
+                    .isLessThanOrEqualTo(Math.abs(before.off()) <= 1.5 ? 1.5 : 0.05 + least);
+            double off = Math.abs(before.off());
+            long told = Checks.of(placed, Measures.of(placed), EaseTables.standard()).stream()
+                    .filter(f -> f.code().equals("levels-apart"))
+                    .count();
+            assertThat(told).as("%s off", off).isEqualTo(off > 3 ? 1 : 0);
+        }
+    }
+
+    private static List<String> having(Pattern pattern, String level) {
+        return pattern.pieces().stream()
+                .filter(p -> p.level(level).isPresent())
+                .map(Piece::name)
+                .toList();
+    }
+
+    @Test
+    void aLevelIsPutBelowAnotherOnAllItsPieces() throws Exception {
+        Pattern pattern = LevelEdits.remove(Bare.marked(), "hip");
+        assertThat(pattern.level("hip")).isEmpty();
+        Pattern added = LevelEdits.add(pattern, "hip", LevelKind.HIP);
+        assertThatThrownBy(() -> LevelEdits.add(added, "hip", LevelKind.HIP)).hasMessageStartingWith("name-taken ");
+        Pattern placed = LevelEdits.below(added, "hip", "waist", 200);
+        for (String name : List.of("Front", "Back")) {
+            Piece piece = placed.piece(name).orElseThrow();
+            // The waist dips by a centimetre to the centre back (SkirtDraft): the lines meet at the side seam all the
+            // same.
+            double below = name.equals("Front") ? 200 : 190;
+            assertThat(LevelEdits.distance(piece, "hip").orElseThrow()).isCloseTo(below, within(1e-9));
+            assertThat(Measures.width(piece, placed.level("hip").orElseThrow())).isPresent();
+        }
+        assertThat(LevelEdits.meetings(placed, Measures.of(placed), "hip"))
+                .singleElement()
+                .satisfies(m -> assertThat(m.off()).isCloseTo(0, within(0.05)));
+        assertThat(placed.piece("Waistband").orElseThrow().level("hip")).isEmpty();
+        assertThatThrownBy(() -> LevelEdits.below(added, "hip", "waist", 5000))
+                .hasMessageStartingWith("level-reaches-no-piece ");
+        Piece front = placed.piece("Front").orElseThrow();
+        Pattern moved = LevelEdits.distance(placed, front.id(), "hip", 187.5);
+        assertThat(LevelEdits.distance(moved.piece("Front").orElseThrow(), "hip")
+                        .orElseThrow())
+                .isCloseTo(187.5, within(1e-9));
+        Pattern uncounted = LevelEdits.counts(moved, front.id(), "hip", false);
+        assertThat(Measures.of(uncounted).girth("hip").orElseThrow().parts()).hasSize(1);
+        assertThat(LevelEdits.takeOff(moved, front.id(), "hip")
+                        .piece("Front")
+                        .orElseThrow()
+                        .level("hip"))
+                .isEmpty();
+    }
+
+    @Test
+    void aLevelClickedAtTheOutlineRunsThroughTheCloth() throws Exception {
+        Pattern pattern = LevelEdits.add(Bare.unmarked(), "hip", LevelKind.HIP);
+        Pattern placed = LevelEdits.place(pattern, "front", "hip", new Point(300, 250));
+        Piece front = placed.piece("front").orElseThrow();
+        assertThat(Measures.width(front, placed.level("hip").orElseThrow())
+                        .orElseThrow()
+                        .net())
+                .isCloseTo(200, within(1e-6));
+    }
+}

@@ -1,0 +1,94 @@
+package easewright.editor.mark;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import easewright.geom.Point;
+import easewright.geom.Segment;
+import easewright.measure.Measures;
+import easewright.pattern.EdgeRef;
+import easewright.pattern.Pattern;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Seams sewn, eased and forgotten, and what they say of halves. */
+class MateEditsTest {
+    /** Half a neck in front and half at the back, and a band that is cut whole and a little shorter. */
+    @Test
+    void halvesSewnToAWholePieceCountForBothHalves() throws Exception {
+        Bare bare =
+                Bare.of("<svg xmlns='http://www.w3.org/2000/svg' width='800mm' height='600mm' viewBox='0 0 800 600'>"
+                        + "<path id='front' d='M100,100 H232 V400 H100 Z'/><path id='back' d='M400,100 H486 V400 H400 Z'/>"
+                        + "<path id='band' d='M100,500 H484 V540 H100 Z'/></svg>");
+        for (String piece : List.of("front", "back", "band")) {
+            for (Segment line : bare.piece(piece).outline().segments()) {
+                bare.session.edit(EdgeEdits.split(bare.session.desk().pattern(), piece, line.start()));
+            }
+        }
+        Pattern whole = bare.session.desk().pattern();
+        EdgeRef front = EdgeRef.of("front", Bare.top(whole, "front", 160));
+        EdgeRef back = EdgeRef.of("back", Bare.top(whole, "back", 440));
+        EdgeRef band = EdgeRef.of(
+                "band",
+                EdgeEdits.at(whole.piece("band").orElseThrow(), new Point(300, 494))
+                        .orElseThrow()
+                        .name());
+        Pattern wholes = MateEdits.sew(whole, band, front);
+        assertThat(wholes.mates().get(0).second()).as("both are whole").containsExactly(front);
+        Pattern folded = wholes.withPieces(wholes.pieces().stream()
+                .map(p -> p.id().equals("band") ? p : p.toBuilder().cut(1, true).build())
+                .toList());
+        bare.session.edit(folded);
+        SeamsView.Seam asked = SeamsView.of(bare.session.desk()).seams().get(0);
+        assertThat(asked.count()).isTrue();
+        assertThat(asked.halves()).contains("should count for both halves");
+        Pattern counted = MateEdits.countHalves(folded, asked.name());
+        assertThat(counted.mates().get(0).second()).containsExactly(new EdgeRef("front", front.edge(), 2));
+        Pattern sewn = MateEdits.sew(MateEdits.remove(folded, asked.name()), band, front);
+        assertThat(sewn.mates()).as("and so when it is sewn").isEqualTo(counted.mates());
+        Pattern both = MateEdits.addEdge(sewn, asked.name(), false, back);
+        assertThat(Measures.of(both).mate(asked.name()).orElseThrow().drift())
+                .isCloseTo(384 - 2 * (132 + 86), within(1e-6));
+        assertThat(MateEdits.addEdge(both, asked.name(), false, back))
+                .as("it is there already")
+                .isEqualTo(both);
+        bare.session.edit(both);
+        SeamsView view = SeamsView.of(bare.session.desk());
+        assertThat(view.seams().get(0).count()).isFalse();
+        assertThat(view.seams().get(0).halves()).contains("counts for both halves");
+        assertThat(view.edges().stream()
+                        .filter(e -> !view.seams().get(0).has(e))
+                        .map(SeamsView.EdgeChoice::ref))
+                .hasSize(view.edges().size() - 3)
+                .doesNotContain(front, back, band);
+        assertThat(MateEdits.sew(folded, front, back).mates().get(1).first())
+                .as("half on half")
+                .containsExactly(front);
+    }
+
+    @Test
+    void seamsAreSewnEasedAndForgotten() throws Exception {
+        Pattern pattern = Bare.marked();
+        String front = pattern.piece("Front").orElseThrow().id();
+        String back = pattern.piece("Back").orElseThrow().id();
+        assertThatThrownBy(() -> MateEdits.sew(pattern, EdgeRef.of(back, "side"), EdgeRef.of("Front", "side")))
+                .hasMessageStartingWith("sewn-already ");
+        assertThatThrownBy(() -> MateEdits.sew(pattern, EdgeRef.of(front, "hem"), EdgeRef.of(front, "hem")))
+                .hasMessageStartingWith("edge-to-itself ");
+        Pattern sewn = MateEdits.sew(pattern, EdgeRef.of(front, "hem"), EdgeRef.of(back, "hem"));
+        assertThat(sewn.mates().get(sewn.mates().size() - 1).name()).isEqualTo("hem");
+        Pattern eased = MateEdits.ease(sewn, "hem", -15);
+        assertThat(Measures.of(eased).mate("hem").orElseThrow().drift()).isCloseTo(0, within(0.5));
+        Pattern twice = MateEdits.times(eased, "hem", EdgeRef.of(front, "hem"), 2);
+        assertThat(twice.mates().get(twice.mates().size() - 1).first().get(0).times())
+                .isEqualTo(2);
+        Pattern both = MateEdits.addEdge(eased, "hem", true, EdgeRef.of(front, "side"));
+        assertThat(MateEdits.removeEdge(both, "hem", true, EdgeRef.of(front, "side")))
+                .isEqualTo(eased);
+        assertThatThrownBy(() -> MateEdits.removeEdge(eased, "hem", true, EdgeRef.of(front, "hem")))
+                .hasMessageStartingWith("last-edge-of-seam ");
+        assertThat(MateEdits.remove(eased, "hem")).isEqualTo(pattern);
+        assertThatThrownBy(() -> MateEdits.rename(eased, "hem", "side seam")).hasMessageStartingWith("name-taken ");
+    }
+}
