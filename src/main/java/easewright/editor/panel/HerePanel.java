@@ -19,6 +19,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -29,7 +30,7 @@ public final class HerePanel extends VBox {
     private static final PseudoClass INVITING = PseudoClass.getPseudoClass("inviting");
 
     /** Its share of the sheet's height, and pixels: at most, beside a page that is read, and of what comes and goes. */
-    private static final double SHARE = 0.55;
+    private static final double SHARE = 0.52;
 
     private static final double MOST = 460;
     private static final double FOLDED = 252;
@@ -45,6 +46,9 @@ public final class HerePanel extends VBox {
             new EffectView(() -> change(w -> w.withEven(true)), edges -> change(w -> Partners.taking(w, edges)));
     private final SeamSettings seams = new SeamSettings(this::change);
     private final SideChoice sides = new SideChoice(this::change);
+    /** Short choices, on one line where they find room. */
+    private final FlowPane choices = new FlowPane(12, 8, seams.taper(), sides);
+
     private final WayFormView form;
     private final WhereView where;
     private final FollowUpView followUp;
@@ -133,7 +137,7 @@ public final class HerePanel extends VBox {
                         how,
                         seams,
                         form,
-                        sides);
+                        choices);
         for (Region always : List.of(amount.wrong(), amount.doubt(), refusal, outcome, how)) {
             always.setMinHeight(USE_PREF_SIZE);
         }
@@ -243,12 +247,14 @@ public final class HerePanel extends VBox {
         boolean set = !small && !where.isOpen();
         Parts.present(how, set);
         Parts.present(seams, set && wanted.atSeams());
+        Parts.present(seams.taper(), set && wanted.atSeams());
         if (wanted.atSeams()) {
             seams.show(desk, wanted);
         }
         form.show(desk);
         sides.show(wanted);
         Parts.present(sides, set && wanted.maySided());
+        Parts.present(choices, sides.isManaged() || seams.taper().isManaged());
         refused(desk);
         Parts.present(outcome, !outcome.getText().isEmpty() && (misread || wanted.amount() != 0 || !where.isOpen()));
         keep.setDisable(misread || desk.shownTrial().isEmpty());

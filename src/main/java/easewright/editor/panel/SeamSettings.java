@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
@@ -31,6 +32,7 @@ final class SeamSettings extends VBox {
     private final Label shapeTitle = new Label();
     private final ToggleButton smooth = new ToggleButton();
     private final ToggleButton straight = new ToggleButton();
+    private final HBox taper;
     private final CheckBox carry = new CheckBox();
     private final CheckBox even = new CheckBox();
     private List<Object> chipsShown = List.of();
@@ -60,10 +62,15 @@ final class SeamSettings extends VBox {
         which.setAlignment(Pos.CENTER_LEFT);
         HBox.setHgrow(seams, Priority.ALWAYS);
         seamsTitle.setMinWidth(USE_PREF_SIZE);
-        HBox how = new HBox(6, shapeTitle, smooth, straight);
-        how.setAlignment(Pos.CENTER_LEFT);
+        taper = new HBox(6, shapeTitle, smooth, straight);
+        taper.setAlignment(Pos.CENTER_LEFT);
         shapeTitle.setMinWidth(USE_PREF_SIZE);
-        getChildren().setAll(which, how, new FlowPane(16, 6, carry, even));
+        getChildren().setAll(which, new FlowPane(16, 6, carry, even));
+    }
+
+    /** How the change dies away: short enough to share its line with another choice. */
+    Node taper() {
+        return taper;
     }
 
     void show(Desk desk, Wanted wanted) {
