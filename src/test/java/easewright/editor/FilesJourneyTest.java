@@ -151,6 +151,37 @@ class FilesJourneyTest extends Journey {
         assertThat(desk().file().orElseThrow().path()).contains(beside);
     }
 
+    /** A drawing of the user's own: saving asks for a new file, and from then on goes there. */
+    @Test
+    void aDrawingWithoutMarksIsNotReplaced(FxRobot robot) throws Exception {
+        Path drawing = folder.resolve("tee.svg");
+        Files.copy(Path.of("src/test/resources/marking/four-pieces.svg"), drawing);
+        byte[] drawn = Files.readAllBytes(drawing);
+        answers.toOpen.add(drawing);
+        robot.clickOn("#start-open");
+        until(Desk::isOpen);
+        robot.interact(() -> app.session().edit(desk().pattern().withGarment("shirt")));
+        robot.push(KeyCode.SHORTCUT, KeyCode.S);
+        assertThat(answers.asked).containsExactly("open", "save tee-fitted.svg");
+        assertThat(desk().isSaved()).as("no name was given").isFalse();
+
+        Path fitted = folder.resolve("tee-fitted.svg");
+        answers.toSave.add(fitted);
+        robot.push(KeyCode.SHORTCUT, KeyCode.S);
+        until(Desk::isSaved);
+        assertThat(Files.readAllBytes(drawing)).isEqualTo(drawn);
+        assertThat(folder.resolve("tee.svg.bak")).doesNotExist();
+        robot.interact(() -> app.session().edit(desk().pattern().withGarment("top")));
+        robot.push(KeyCode.SHORTCUT, KeyCode.S);
+        until(Desk::isSaved);
+        assertThat(answers.asked).as("asked once").hasSize(3);
+        assertThat(SvgFile.read(fitted).pattern().garment()).isEqualTo("top");
+
+        robot.clickOn("#export");
+        assertThat(answers.asked).last().isEqualTo("save tee-fitted-2.svg");
+        assertThat(Files.readAllBytes(drawing)).isEqualTo(drawn);
+    }
+
     @Test
     void replacedWhereTheUserSaysSo(FxRobot robot) throws Exception {
         Path file = skirt("replaced.svg");

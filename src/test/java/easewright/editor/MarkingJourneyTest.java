@@ -43,13 +43,14 @@ class MarkingJourneyTest {
     static Path folder;
 
     private final EditorApp app = new EditorApp();
+    private final Answers answers = new Answers();
     private CuttingTable table;
     private Stage stage;
 
     @Start
     void start(Stage shown) throws Exception {
         stage = shown;
-        app.start(shown, Files.createTempDirectory(folder, "settings"));
+        app.start(shown, Files.createTempDirectory(folder, "settings"), answers);
         shown.requestFocus();
     }
 
@@ -171,9 +172,11 @@ class MarkingJourneyTest {
         until(d -> d.pattern().changes().size() == 1);
         assertThat(line("hip").ease().orElseThrow()).isCloseTo(80, within(1.0));
 
+        Path saved = folder.resolve("skirt.svg");
+        answers.toSave.add(saved);
         robot.push(KeyCode.SHORTCUT, KeyCode.S);
         until(Desk::isSaved);
-        Pattern again = SvgFile.read(file).pattern();
+        Pattern again = SvgFile.read(saved).pattern();
         assertThat(again.pieces()).extracting(Piece::name).contains("Back", "Skirt front");
         assertThat(again.scale()).isEqualTo(desk().pattern().scale());
         assertThat(again.mates()).isEqualTo(desk().pattern().mates());

@@ -53,12 +53,14 @@ final class Saving {
     private record Written(AtomicSave.Saved saved, boolean anew, Optional<SvgProblem> unsure) {}
 
     /**
-     * Saves to the same file, or asks for one where there is none yet.
+     * Saves to the same file, or asks for one where there is none yet. A drawing without marks is the user's own and stays
+     * as it is: a new file is asked for.
      *
      * @param next what is done once it is saved
      */
     void save(Runnable next) {
-        Optional<Path> path = session.desk().file().flatMap(OpenFile::path);
+        Optional<Path> path =
+                session.desk().file().filter(f -> !f.isBareDrawing()).flatMap(OpenFile::path);
         if (path.isPresent()) {
             save(path.get(), next);
         } else {
@@ -66,12 +68,18 @@ final class Saving {
         }
     }
 
-    /** Asks where to save. */
+    /** Asks where to save. A name that is free is proposed: the file that was opened stays unless it is chosen. */
     void saveAs(Runnable next) {
         session.desk()
                 .file()
-                .flatMap(f -> asking.whereToSave(remembered.folder().resolve(f.known())))
+                .flatMap(f -> asking.whereToSave(remembered.folder().resolve(proposed(f))))
                 .ifPresent(path -> save(path.toAbsolutePath(), next));
+    }
+
+    private Path proposed(OpenFile file) {
+        return file.path().isEmpty()
+                ? file.known()
+                : NewName.beside(file.known(), session.desk().words().of("editor.save.new-name"));
     }
 
     /** Saves the present pattern, trial left out, to the path. */

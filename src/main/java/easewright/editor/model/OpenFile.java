@@ -32,6 +32,11 @@ public record OpenFile(
                 svg, Optional.of(place), place.getFileName().toString(), Optional.of(fingerprint), true, work);
     }
 
+    /** Whether it is a drawing as another program made it, which was not saved here: it is not to be replaced unasked. */
+    public boolean isBareDrawing() {
+        return path.isPresent() && !saved && !svg.marked();
+    }
+
     /** The same file, of which other layers were read. */
     OpenFile reread(SvgFile otherwise) {
         return new OpenFile(otherwise, path, name, seen, saved, work);
