@@ -57,7 +57,7 @@ public final class HerePanel extends VBox {
     private final Button keep = new Button();
     private final Button leave = new Button();
     /** All that comes and goes: it scrolls in a room of its own, so that what lies around it keeps its place. */
-    private final VBox said = new VBox(8);
+    private final VBox said = new VBox(6);
 
     private final HBox how = new HBox(8, wayTitle, way);
     private LengthUnit told;
