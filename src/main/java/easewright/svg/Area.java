@@ -103,7 +103,8 @@ record Area(int index, int subPath, Outline outline, double area, Box box, doubl
 
     /** Whether a line that is open lies inside but for its ends, as a level drawn through to the largest of some sizes. */
     boolean holdsMost(SubPath line) {
-        if (line.closed()) {
+        if (line.closed()
+                || !box.grown(STICKS_OUT).contains(line.segments().get(0).start())) {
             return false;
         }
         double length = line.segments().stream().mapToDouble(Segment::length).sum();

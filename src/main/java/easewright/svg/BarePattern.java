@@ -3,6 +3,7 @@ package easewright.svg;
 import easewright.geom.Box;
 import easewright.geom.Outline;
 import easewright.geom.Point;
+import easewright.geom.Segment;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
@@ -36,6 +37,9 @@ public record BarePattern(Pattern pattern, List<Finding> findings) {
 
     /** How near a rectangle must come to the page to be its frame, mm. */
     private static final double FRAME = 1;
+
+    /** A line that begins so near to an outline begins on it, mm. */
+    private static final double ON_OUTLINE = 1.5;
 
     /** A shape inside a rectangle takes at least this part of it if the rectangle is the sheet it lies on. */
     private static final double LEAST_OF_A_SHEET = 0.02;
@@ -254,17 +258,34 @@ public record BarePattern(Pattern pattern, List<Finding> findings) {
 
     /** The piece around a line: one of its own layer before others, since sizes lie on each other. */
     private static Optional<Candidate> around(Drawing drawing, List<Candidate> pieces, DrawnShape shape, SubPath line) {
-        List<Candidate> around =
-                pieces.stream().filter(piece -> piece.area().holds(line)).toList();
-        if (around.isEmpty()) {
-            around = pieces.stream()
-                    .filter(piece -> piece.area().holdsMost(line))
-                    .toList();
+        List<Candidate> around = new ArrayList<>(
+                pieces.stream().filter(piece -> piece.area().holds(line)).toList());
+        pieces.stream()
+                .filter(piece -> !around.contains(piece) && piece.area().holdsMost(line))
+                .forEach(around::add);
+        if (around.size() < 2) {
+            return around.stream().findFirst();
         }
         Optional<Candidate> same = around.stream()
                 .filter(piece -> sharesLayer(drawing.all().get(piece.order()), shape))
                 .findFirst();
-        return same.isPresent() ? same : around.stream().findFirst();
+        // A dart begins on the outline of its own size.
+        return same.or(() -> around.stream()
+                        .filter(piece -> away(line, piece) <= ON_OUTLINE)
+                        .min(Comparator.comparingDouble(piece -> away(line, piece))))
+                .or(() -> around.stream().findFirst());
+    }
+
+    /** How far an end of an open line lies from the outline, mm; the nearer of both. */
+    private static double away(SubPath line, Candidate piece) {
+        if (line.closed()) {
+            return Double.POSITIVE_INFINITY;
+        }
+        Outline outline = piece.area().outline();
+        List<Segment> segments = line.segments();
+        return Math.min(
+                outline.nearest(segments.get(0).start()).distance(),
+                outline.nearest(segments.get(segments.size() - 1).end()).distance());
     }
 
     private static boolean sharesLayer(DrawnShape one, DrawnShape other) {

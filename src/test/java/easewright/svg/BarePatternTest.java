@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import easewright.pattern.Finding;
+import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
 import org.junit.jupiter.api.Test;
@@ -86,5 +87,26 @@ class BarePatternTest {
         assertThat(bare.pattern().pieces())
                 .extracting(Piece::name)
                 .containsExactly("Skirt", "Skirt 2", "yoke", "Front");
+    }
+
+    /** Of outlines that lie on each other, a line goes with that of its own group, or with the one where it begins. */
+    @Test
+    void aDartGoesWithTheSizeToWhichItBelongs() {
+        String small = "<path id='small' d='M0 10h200v410h-200z'/>";
+        String large = "<path id='large' d='M0 0h210v415h-210z'/>";
+        String darts = "<path id='a' d='M90 10l8 90l8 -90'/><path id='b' d='M90 0l8 90l8 -90'/>";
+        Pattern begun = of(small + large + darts).pattern();
+        assertThat(begun.piece("small").orElseThrow().riders())
+                .extracting(Rider::id)
+                .containsExactly("a");
+        assertThat(begun.piece("large").orElseThrow().riders())
+                .extracting(Rider::id)
+                .containsExactly("b");
+        String line = "<path id='c' d='M50 50v200'/>";
+        Pattern grouped = of("<g id='s'>" + small + line + "</g><g id='l'>" + large + "</g>")
+                .pattern();
+        assertThat(grouped.piece("small").orElseThrow().riders())
+                .extracting(Rider::id)
+                .containsExactly("c");
     }
 }
