@@ -200,7 +200,10 @@ public record Pattern(
         return withChanges(more);
     }
 
-    /** Spelt out for a short run, as in {@link easewright.geom.Point}. */
+    /**
+     * Spelt out for a short run, as in {@link easewright.geom.Point}: first what nearly every change alters, last the
+     * pieces, which take longest to compare.
+     */
     @Override
     public boolean equals(Object other) {
         return other instanceof Pattern p
