@@ -2,14 +2,15 @@ package easewright.check;
 
 import easewright.ease.EaseLine;
 import easewright.measure.Alike;
-import easewright.measure.LevelWidth;
 import easewright.pattern.EdgeRole;
 import easewright.pattern.Finding;
 import easewright.pattern.Piece;
 import easewright.pattern.Severity;
 import easewright.pattern.Side;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -26,13 +27,15 @@ final class HalvesCountedOnce implements Rule {
     @Override
     public List<Finding> look(Sight sight) {
         List<Finding> findings = new ArrayList<>();
+        // A piece lies at several levels, and to hold it against its mirror image takes long.
+        Map<String, Optional<Piece>> known = new HashMap<>();
         for (EaseLine line : sight.sheet().lines()) {
             if (line.body().isPresent() || line.level().limb()) {
                 continue;
             }
             List<String> halves = line.girth().parts().stream()
                     .filter(part -> part.count() == 1 && part.side() == Side.BOTH)
-                    .flatMap(part -> half(part, sight).stream())
+                    .flatMap(part -> known.computeIfAbsent(part.pieceId(), id -> half(id, sight)).stream())
                     .map(Piece::name)
                     .toList();
             if (!halves.isEmpty()) {
@@ -45,8 +48,8 @@ final class HalvesCountedOnce implements Rule {
         return findings;
     }
 
-    private static Optional<Piece> half(LevelWidth part, Sight sight) {
-        return sight.pattern().piece(part.pieceId()).filter(HalvesCountedOnce::looksLikeHalf);
+    private static Optional<Piece> half(String id, Sight sight) {
+        return sight.pattern().piece(id).filter(HalvesCountedOnce::looksLikeHalf);
     }
 
     private static boolean looksLikeHalf(Piece piece) {

@@ -67,8 +67,10 @@ final class NearestSearch {
             if (segment.start().distance(wanted) <= distance) {
                 return true;
             }
+            // Where its middle comes near enough, the nearest place need not be searched for.
             return !certainlyBeyond(segment, distance)
-                    && segment.at(segment.nearest(wanted)).distance(wanted) <= distance;
+                    && (segment.at(0.5).distance(wanted) <= distance
+                            || segment.at(segment.nearest(wanted)).distance(wanted) <= distance);
         }
         int end = tree.end(level, index);
         for (int i = BoxTree.begin(index); i < end; i++) {

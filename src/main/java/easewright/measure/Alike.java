@@ -5,6 +5,8 @@ import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.geom.Segment;
 import easewright.pattern.Piece;
+import java.util.Arrays;
+import java.util.List;
 
 /** Whether a piece is alike left and right, as one that covers both sides of the body mostly is. */
 public final class Alike {
@@ -26,8 +28,12 @@ public final class Alike {
         Point across = axis.quarterTurned();
         double least = Double.POSITIVE_INFINITY;
         double most = Double.NEGATIVE_INFINITY;
-        for (Segment segment : outline.segments()) {
-            int steps = segment instanceof Cubic ? 8 : 1;
+        List<Segment> segments = outline.segments();
+        double[] lengths = segments.stream().mapToDouble(Segment::length).toArray();
+        double step = Arrays.stream(lengths).sum() / SAMPLES;
+        for (int k = 0; k < lengths.length; k++) {
+            Segment segment = segments.get(k);
+            int steps = !(segment instanceof Cubic) ? 1 : lengths[k] > step ? 8 : 2;
             for (int i = 0; i <= steps; i++) {
                 double u = segment.at((double) i / steps).dot(across);
                 least = Math.min(least, u);
@@ -36,12 +42,13 @@ public final class Alike {
         }
         double middle = (least + most) / 2;
         double near = Math.max(NEAR, NEAR_OF_WIDTH * (most - least));
-        double step = outline.segments().stream().mapToDouble(Segment::length).sum() / SAMPLES;
         double next = step / 2;
-        for (Segment segment : outline.segments()) {
-            double length = segment.length();
+        for (int k = 0; k < lengths.length; k++) {
+            Segment segment = segments.get(k);
+            double length = lengths[k];
             while (next < length) {
-                Point p = segment.at(segment.parameterAtLength(next));
+                // On a short one any place will do.
+                Point p = segment.at(length > step ? segment.parameterAtLength(next) : next / length);
                 Point mirrored = p.plus(across.times(2 * (middle - p.dot(across))));
                 if (!outline.comesWithin(mirrored, near)) {
                     return false;

@@ -23,6 +23,10 @@ final class DrawnLine {
     private double[] xs = new double[16];
     private double[] ys = new double[16];
     private int count;
+    /** What every so many steps reach to the left, up, to the right and down: most of a long line is far from a word. */
+    private static final int STRETCH = 16;
+
+    private double[] reaches = new double[4];
     private double minX = Double.POSITIVE_INFINITY;
     private double minY = Double.POSITIVE_INFINITY;
     private double maxX = Double.NEGATIVE_INFINITY;
@@ -85,11 +89,30 @@ final class DrawnLine {
         }
         xs[count] = x;
         ys[count] = y;
+        if (count > 0) {
+            reach((count - 1) / STRETCH, (count - 1) % STRETCH == 0);
+        }
         count++;
         minX = Math.min(minX, x);
         minY = Math.min(minY, y);
         maxX = Math.max(maxX, x);
         maxY = Math.max(maxY, y);
+    }
+
+    /** Notes in its stretch the step that ends at the last place. */
+    private void reach(int stretch, boolean first) {
+        int at = 4 * stretch;
+        if (at == reaches.length) {
+            reaches = Arrays.copyOf(reaches, 2 * at);
+        }
+        double left = Math.min(xs[count - 1], xs[count]);
+        double top = Math.min(ys[count - 1], ys[count]);
+        double right = Math.max(xs[count - 1], xs[count]);
+        double bottom = Math.max(ys[count - 1], ys[count]);
+        reaches[at] = first ? left : Math.min(reaches[at], left);
+        reaches[at + 1] = first ? top : Math.min(reaches[at + 1], top);
+        reaches[at + 2] = first ? right : Math.max(reaches[at + 2], right);
+        reaches[at + 3] = first ? bottom : Math.max(reaches[at + 3], bottom);
     }
 
     /** Whether the line crosses or enters a rectangle that is turned about its middle, radians. */
@@ -104,14 +127,28 @@ final class DrawnLine {
         }
         double cos = turn == 0 ? 1 : Math.cos(turn);
         double sin = turn == 0 ? 0 : Math.sin(turn);
+        for (int from = 0, at = 0; from < count - 1; from += STRETCH, at += 4) {
+            boolean far = middle.x() + reach < reaches[at]
+                    || middle.x() - reach > reaches[at + 2]
+                    || middle.y() + tall < reaches[at + 1]
+                    || middle.y() - tall > reaches[at + 3];
+            if (!far && meets(from, middle, width / 2, height / 2, cos, sin)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether one of the steps of a stretch does so. */
+    private boolean meets(int from, Point middle, double wide, double high, double cos, double sin) {
         double lastX = 0;
         double lastY = 0;
-        for (int i = 0; i < count; i++) {
+        for (int i = from; i < Math.min(count, from + STRETCH + 1); i++) {
             double dx = xs[i] - middle.x();
             double dy = ys[i] - middle.y();
             double x = dx * cos + dy * sin;
             double y = dy * cos - dx * sin;
-            if (i > 0 && enters(lastX, lastY, x, y, width / 2, height / 2)) {
+            if (i > from && enters(lastX, lastY, x, y, wide, high)) {
                 return true;
             }
             lastX = x;
@@ -141,13 +178,20 @@ final class DrawnLine {
 
     /** Whether a pixel lies within the line, taken as closed. */
     boolean surrounds(Point at) {
-        boolean inside = false;
-        for (int i = 0, j = count - 1; i < count; j = i++) {
-            boolean between = ys[i] > at.y() != ys[j] > at.y();
-            if (between && at.x() < (xs[j] - xs[i]) * (at.y() - ys[i]) / (ys[j] - ys[i]) + xs[i]) {
-                inside = !inside;
+        boolean inside = passes(at, count - 1, 0);
+        for (int from = 0, k = 0; from < count - 1; from += STRETCH, k += 4) {
+            if (at.x() <= reaches[k + 2] && at.y() >= reaches[k + 1] && at.y() <= reaches[k + 3]) {
+                for (int i = from + 1; i <= Math.min(count - 1, from + STRETCH); i++) {
+                    inside ^= passes(at, i - 1, i);
+                }
             }
         }
         return inside;
+    }
+
+    /** Whether the step between two places passes a pixel on its right. */
+    private boolean passes(Point at, int j, int i) {
+        boolean between = ys[i] > at.y() != ys[j] > at.y();
+        return between && at.x() < (xs[j] - xs[i]) * (at.y() - ys[i]) / (ys[j] - ys[i]) + xs[i];
     }
 }

@@ -13,7 +13,6 @@ import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.text.Font;
 import javafx.scene.text.FontWeight;
-import javafx.scene.text.Text;
 import javafx.scene.text.TextAlignment;
 
 /** Draws the levels of one piece as measured: a line from stitching line to stitching line with its width. */
@@ -262,8 +261,6 @@ final class LevelPainter {
 
     /** How wide words are with the plate they stand on, pixels. */
     private static double width(String words, Font font) {
-        Text ruler = new Text(words);
-        ruler.setFont(font);
-        return ruler.getLayoutBounds().getWidth() + 14;
+        return Ruler.width(words, font) + 14;
     }
 }

@@ -10,7 +10,6 @@ import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.shape.StrokeLineCap;
 import javafx.scene.text.Font;
 import javafx.scene.text.FontWeight;
-import javafx.scene.text.Text;
 import javafx.scene.text.TextAlignment;
 
 /** Draws a {@link MarkScene} over the pieces. */
@@ -83,7 +82,7 @@ public final class MarkPainter {
         double size = Math.max(drawn, READABLE);
         Font font = Font.font(size);
         double wide = caption.lines().stream()
-                .mapToDouble(line -> width(line, font))
+                .mapToDouble(line -> Ruler.width(line, font))
                 .max()
                 .orElse(0);
         double high = 1.2 * size * caption.lines().size();
@@ -101,16 +100,10 @@ public final class MarkPainter {
         }
     }
 
-    private static double width(String words, Font font) {
-        Text ruler = new Text(words);
-        ruler.setFont(font);
-        return ruler.getLayoutBounds().getWidth();
-    }
-
     /** Along its edge, inside the piece, with a rim of paper so that a line below does not cross it out. */
     private void edge(MarkScene.EdgeName edge) {
         Font font = Font.font(11);
-        double wide = width(edge.words(), font);
+        double wide = Ruler.width(edge.words(), font);
         // Words longer than their edge would say nothing of where it lies, and on a small piece they would cover it.
         if (edge.length() * view.scale() < wide + 6 || edge.room() * view.scale() < LEAST_ROOM) {
             return;
@@ -213,7 +206,7 @@ public final class MarkPainter {
 
     private void label(Point middle, String words) {
         Font font = Font.font(Font.getDefault().getFamily(), FontWeight.BOLD, 12.5);
-        double width = width(words, font) + 16;
+        double width = Ruler.width(words, font) + 16;
         double height = 24;
         gc.setFill(ink.moved());
         gc.fillRoundRect(middle.x() - width / 2, middle.y() - height / 2, width, height, height, height);

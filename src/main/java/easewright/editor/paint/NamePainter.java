@@ -11,7 +11,6 @@ import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import javafx.scene.text.Font;
 import javafx.scene.text.FontWeight;
-import javafx.scene.text.Text;
 import javafx.scene.text.TextAlignment;
 
 /**
@@ -79,8 +78,8 @@ final class NamePainter {
         this.room = room;
         name = sight.piece().name();
         subtitle = sight.subtitle();
-        nameWide = width(name, bold(SIZES[0])) / SIZES[0];
-        subtitleWide = width(subtitle, Font.font(SMALL[0])) / SMALL[0];
+        nameWide = Ruler.width(name, bold(SIZES[0])) / SIZES[0];
+        subtitleWide = Ruler.width(subtitle, Font.font(SMALL[0])) / SMALL[0];
     }
 
     static void paint(GraphicsContext gc, Viewport view, Ink ink, TableScene.PieceSight sight, LabelRoom room) {
@@ -165,7 +164,7 @@ final class NamePainter {
     private boolean sizeBelow(List<Point> places) {
         int last = SIZES.length - 1;
         String plain = sight.piece().plainName();
-        double wide = width(plain, bold(SIZES[last])) / SIZES[last];
+        double wide = Ruler.width(plain, bold(SIZES[last])) / SIZES[last];
         return sight.piece()
                 .size()
                 .filter(size -> inTwoLines(last, places, plain, wide, size, size.length()))
@@ -230,12 +229,6 @@ final class NamePainter {
 
     private static Font bold(double size) {
         return Font.font(Font.getDefault().getFamily(), FontWeight.BOLD, size);
-    }
-
-    private static double width(String text, Font font) {
-        Text ruler = new Text(text);
-        ruler.setFont(font);
-        return ruler.getLayoutBounds().getWidth();
     }
 
     /** Words with a rim of paper, so that what is faintly drawn below does not stand between the letters. */

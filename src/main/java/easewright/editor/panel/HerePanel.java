@@ -14,7 +14,10 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.control.Button;
+import javafx.scene.control.Control;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
@@ -215,9 +218,16 @@ public final class HerePanel extends VBox {
     }
 
     private Stream<CheckedField> fields() {
-        return lookupAll(".text-field").stream()
-                .filter(CheckedField.class::isInstance)
-                .map(CheckedField.class::cast);
+        // Asked in every frame of a pull: a look-up by style would match each part of each control.
+        return Stream.of(amount, said).flatMap(HerePanel::fields);
+    }
+
+    private static Stream<CheckedField> fields(Node within) {
+        if (within instanceof CheckedField field) {
+            return Stream.of(field);
+        }
+        boolean holds = within instanceof Parent && !(within instanceof Control);
+        return holds ? ((Parent) within).getChildrenUnmodifiable().stream().flatMap(HerePanel::fields) : Stream.empty();
     }
 
     private boolean isMisread() {
