@@ -10,25 +10,34 @@ import easewright.pattern.Severity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /** A level is one line round the body: where its pieces are sewn together it has to meet. */
 final class LevelsMeet implements Rule {
     @Override
     public List<Finding> look(Sight sight) {
         List<Finding> findings = new ArrayList<>();
+        Set<String> wanted = sight.pieces().stream().map(Piece::id).collect(Collectors.toSet());
         if (!PatternPart.severalSizes(sight.pattern())) {
-            look(sight.pattern(), sight.measures(), Optional.empty(), findings);
+            look(sight.pattern(), sight.measures(), Optional.empty(), wanted::contains, findings);
             return findings;
         }
         for (String size : PatternPart.sizes(sight.pattern())) {
             Pattern garment = PatternPart.ofSize(sight.pattern(), size).alone();
-            look(garment, sight.measures().inSize(size), Optional.of(size), findings);
+            look(garment, sight.measures().inSize(size), Optional.of(size), wanted::contains, findings);
         }
         return findings;
     }
 
-    private static void look(Pattern garment, GarmentMeasures measures, Optional<String> size, List<Finding> findings) {
-        for (LevelSeams.Meeting meeting : LevelSeams.of(garment, measures)) {
+    private static void look(
+            Pattern garment,
+            GarmentMeasures measures,
+            Optional<String> size,
+            Predicate<String> wanted,
+            List<Finding> findings) {
+        for (LevelSeams.Meeting meeting : LevelSeams.of(garment, measures, wanted)) {
             if (meeting.isApart()) {
                 Finding finding = Finding.of("levels-apart", Severity.CAUTION, name(garment, meeting.second()))
                         .with("level", meeting.level())

@@ -12,6 +12,7 @@ import easewright.pattern.Piece;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
@@ -55,9 +56,21 @@ public final class LevelSeams {
 
     /** Every straight level at every seam of two edges that it comes to on both sides. */
     public static List<Meeting> of(Pattern garment, GarmentMeasures measures) {
+        return of(garment, measures, piece -> true);
+    }
+
+    /**
+     * The same of some seams only.
+     *
+     * @param wanted takes the id of a piece: a seam is looked at if one of its two pieces is wanted
+     */
+    public static List<Meeting> of(Pattern garment, GarmentMeasures measures, Predicate<String> wanted) {
         List<Meeting> meetings = new ArrayList<>();
         for (Mate mate : garment.mates()) {
-            if (mate.first().size() == 1 && mate.second().size() == 1) {
+            boolean single = mate.first().size() == 1 && mate.second().size() == 1;
+            if (single
+                    && (wanted.test(mate.first().get(0).piece())
+                            || wanted.test(mate.second().get(0).piece()))) {
                 Optional<Seam> first = seam(garment, measures, mate.first().get(0));
                 Optional<Seam> second = seam(garment, measures, mate.second().get(0));
                 if (first.isPresent()
