@@ -92,7 +92,7 @@ final class PlanPage {
                         Map.of(
                                 "across", controls.get(0).said(words),
                                 "down", controls.get(1).said(words))),
-                words.of("print.plan.lines"));
+                PieceKey.lines(job));
     }
 
     /** Pieces and cautions, set upwards from the foot of the page; gives their upper border. */
@@ -128,7 +128,7 @@ final class PlanPage {
                 cautions.add(words.of("caution." + caution.code(), caution.values()));
             }
         }
-        cautions.add(words.of("print.plan.read"));
+        cautions.add(words.of("print.plan.read", Map.of("grain", PieceKey.grain(job))));
         for (String caution : cautions) {
             (left.bottom() <= right.bottom() ? left : right).paragraph(caution, size, Tone.BLACK);
         }

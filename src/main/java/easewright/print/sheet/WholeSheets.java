@@ -27,8 +27,8 @@ final class WholeSheets {
     WholeSheets(Job job) {
         this.job = job;
         Words words = job.words();
-        List<String> notes = List.of(
-                words.of("print.plan.scale"), words.of(TestSquare.words(words.unit())), words.of("print.plan.lines"));
+        List<String> notes =
+                List.of(words.of("print.plan.scale"), words.of(TestSquare.words(words.unit())), PieceKey.lines(job));
         this.info = new InfoBlock(job, notes, 1);
     }
 

@@ -1,0 +1,43 @@
+package easewright.print.sheet;
+
+import easewright.text.Words;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
+
+/**
+ * What the lines and arrows mean on just the pieces of a job. Whoever takes the only line of a piece without an allowance
+ * for its cutting line cuts the garment too small, so what is said never speaks of a line that these pieces do not have.
+ */
+final class PieceKey {
+    /** Beyond this many names, what the pieces say themselves is referred to. */
+    private static final int MOST_NAMED = 6;
+
+    private PieceKey() {}
+
+    /** Which line is for the scissors, which for the needle. */
+    static String lines(Job job) {
+        return said(job, "print.plan.lines", paper -> paper.cut().stitched());
+    }
+
+    /** How the pieces lie to the selvedge. */
+    static String grain(Job job) {
+        return said(job, "print.plan.grain", paper -> paper.piece().grain().isPresent());
+    }
+
+    private static String said(Job job, String key, Predicate<PaperPiece> has) {
+        Words words = job.words();
+        List<PaperPiece> bare = job.pieces().stream().filter(has.negate()).toList();
+        if (bare.isEmpty()) {
+            return words.of(key);
+        }
+        if (bare.size() == job.pieces().size()) {
+            return words.of(key + ".bare");
+        }
+        List<String> names =
+                bare.stream().map(paper -> paper.piece().name()).distinct().toList();
+        return names.size() > MOST_NAMED
+                ? words.of(key + ".mixed-many")
+                : words.of(key + ".mixed", Map.of("pieces", names));
+    }
+}
