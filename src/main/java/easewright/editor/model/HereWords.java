@@ -4,6 +4,7 @@ import easewright.alter.Way;
 import easewright.ease.EaseLine;
 import easewright.measure.Girth;
 import easewright.pattern.EdgeRef;
+import easewright.pattern.PatternPart;
 import easewright.pattern.Piece;
 import easewright.pattern.Side;
 import easewright.text.Words;
@@ -21,6 +22,24 @@ public final class HereWords {
     private static final double NOTICED = 0.5;
 
     private HereWords() {}
+
+    /** The heading, which names the size at work where there are several: its choice may lie out of sight. */
+    public static String title(Desk desk) {
+        return oneOfSizes(desk)
+                .map(size -> desk.words().of("editor.here.title.size", Map.of("size", size)))
+                .orElseGet(() -> desk.words().of("editor.here.title"));
+    }
+
+    /** What the amount is, as it is heard. */
+    public static String amount(Desk desk) {
+        return oneOfSizes(desk)
+                .map(size -> desk.words().of("editor.here.amount.size", Map.of("size", size)))
+                .orElseGet(() -> desk.words().of("editor.here.amount"));
+    }
+
+    private static Optional<String> oneOfSizes(Desk desk) {
+        return desk.size().filter(s -> PatternPart.sizes(desk.pattern()).size() > 1);
+    }
 
     /** What the girth and ease become and how far each seam moves; an invitation while nothing is tried. */
     public static String outcome(Desk desk) {

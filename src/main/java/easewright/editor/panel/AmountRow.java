@@ -2,6 +2,7 @@ package easewright.editor.panel;
 
 import easewright.editor.model.Desk;
 import easewright.editor.model.Doubt;
+import easewright.editor.model.HereWords;
 import easewright.editor.model.RoundAmounts;
 import easewright.editor.model.Session;
 import easewright.editor.model.Wanted;
@@ -146,6 +147,7 @@ final class AmountRow extends HBox {
             told = desk.unit();
             words(desk.words());
         }
+        amount.describe(HereWords.amount(desk), desk.words().of("editor.here.amount.hint"));
         if (!asking) {
             doubt.show(Optional.empty(), desk.words());
             desk.wanted().ifPresent(w -> show(w, desk));
@@ -166,7 +168,6 @@ final class AmountRow extends HBox {
     private void words(Words words) {
         Heard.name(level, words.of("editor.here.level"));
         Hints.on(level, words.of("editor.here.level.hint"));
-        amount.describe(words.of("editor.here.amount"), words.of("editor.here.amount.hint"));
         amount.setPromptText(words.of(
                 words.unit() == LengthUnit.INCH ? "editor.here.amount.prompt.inch" : "editor.here.amount.prompt"));
         Hints.name(less, words.of("editor.here.less"));

@@ -111,6 +111,7 @@ public final class HerePanel extends VBox {
             show(session.desk());
             requestLayout();
         });
+        title.setId("here-title");
         title.getStyleClass().add("section-title");
         outcome.setId("outcome");
         outcome.getStyleClass().add("outcome");
@@ -121,7 +122,6 @@ public final class HerePanel extends VBox {
     }
 
     private void lay() {
-        title.setMinWidth(USE_PREF_SIZE);
         ask.setMinWidth(USE_PREF_SIZE);
         HBox head = new HBox(8, title, ask);
         head.setAlignment(Pos.CENTER_LEFT);
@@ -247,6 +247,7 @@ public final class HerePanel extends VBox {
             told = words.unit();
             words(words);
         }
+        title.setText(HereWords.title(desk));
         way.show(desk, wanted);
         boolean misread = isMisread();
         outcome.setText(misread ? words.of("editor.here.misread") : HereWords.outcome(desk));
@@ -276,7 +277,6 @@ public final class HerePanel extends VBox {
     }
 
     private void words(Words words) {
-        title.setText(words.of("editor.here.title"));
         sides.words(words);
         wayTitle.setText(words.of("editor.way.title"));
         ask.setText(words.of("editor.where"));
