@@ -170,9 +170,9 @@ public final class SheetPanel extends VBox {
         if (untrue > 0) {
             tabs.get("true").setText(words.of("editor.page.true.count", Map.of("count", untrue)));
         }
-        long weighty = Notes.weighty(desk);
-        if (weighty > 0) {
-            tabs.get("notes").setText(words.of("editor.page.notes.count", Map.of("count", weighty)));
+        int noted = Notes.count(desk);
+        if (noted > 0) {
+            tabs.get("notes").setText(words.of("editor.page.notes.count", Map.of("count", noted)));
         }
         Parts.present(this, desk.isOpen());
     }

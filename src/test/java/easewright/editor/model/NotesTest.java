@@ -21,6 +21,7 @@ class NotesTest {
         assertThat(notes).extracting(Notes.Note::words).doesNotHaveDuplicates().hasSizeGreaterThan(3);
         assertThat(notes.get(0).words()).contains("does not say how large it is");
         assertThat(notes.get(0).severity()).isEqualTo(Severity.FAULT);
-        assertThat(Notes.weighty(session.desk())).isEqualTo(2);
+        assertThat(notes).as("some are of little weight").anyMatch(n -> n.severity() == Severity.NOTE);
+        assertThat(Notes.count(session.desk())).as("the number at the head of the list").isEqualTo(notes.size());
     }
 }
