@@ -20,7 +20,15 @@ public final class Lengths {
             + "(?:(?<top>\\d+)\\s*/\\s*(?<bottom>\\d+)|(?<number>\\d+(?:[.,]\\d*)?|[.,]\\d+))"
             + "\\s*(?<unit>[^\\d\\s.,/+-][^\\d,/+-]*)?");
 
+    /** The spaces within a length as it is written in a sentence. */
+    private static final Pattern WITHIN = Pattern.compile("(?<=\\d) (?=\\d+/\\d|(?:mm|cm|m|in|%)\\b|%)");
+
     private Lengths() {}
+
+    /** The text with no-break spaces within its lengths: number, fraction and unit stay on one line. */
+    public static String together(String text) {
+        return WITHIN.matcher(text).replaceAll("\u00a0");
+    }
 
     /**
      * The length in the unit, rounded to 0.1 mm or 1/16 in, such as {@code 2.4 cm} or {@code −1 1/2 in}. Small lengths

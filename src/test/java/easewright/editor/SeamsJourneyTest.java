@@ -72,4 +72,33 @@ class SeamsJourneyTest extends Journey {
         robot.write("x").push(KeyCode.ESCAPE);
         assertThat(desk().pattern().mates().get(before).name()).isEqualTo("hem");
     }
+
+    /** A level that was added lies under the others in the list, and is seen at once, to be placed. */
+    @Test
+    void aLevelThatWasAddedIsSeenWhole(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        robot.interact(() -> stage.setHeight(620));
+        robot.clickOn("#page-marks").clickOn("#step-levels");
+        int before = desk().pattern().levels().size();
+        write(robot, "#level-own", "knee");
+        until(d -> d.pattern().levels().size() == before + 1);
+        WaitForAsyncUtils.waitForFxEvents();
+        Node place = robot.lookup("#level-place-knee").query();
+        Node card = place.getParent().getParent();
+        assertThat(isWhollySeen(card)).isTrue();
+        assertThat(isWhollySeen(
+                        robot.lookup("#level-place-waist").query().getParent().getParent()))
+                .as("there is not room for all cards, so it was scrolled to")
+                .isFalse();
+    }
+
+    private static boolean isWhollySeen(Node node) {
+        Node around = node;
+        while (!(around instanceof ScrollPane)) {
+            around = around.getParent();
+        }
+        ScrollPane pane = (ScrollPane) around;
+        Bounds seen = pane.localToScene(pane.getLayoutBounds());
+        return seen.contains(node.localToScene(node.getLayoutBounds()));
+    }
 }

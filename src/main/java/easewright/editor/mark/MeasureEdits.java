@@ -111,6 +111,25 @@ public final class MeasureEdits {
         return with(pattern, piece, dart, dart.mouth1(), dart.mouth2(), tip);
     }
 
+    /**
+     * Makes a dart that is closed at both ends this long from the middle of its mouth to its other point.
+     *
+     * @throws MarkRefused {@code dart-too-small}
+     * @throws IllegalArgumentException if the dart has no other point
+     */
+    public static Pattern dartOtherLength(Pattern pattern, String pieceId, String name, double mm) throws MarkRefused {
+        if (mm < SMALLEST_DART) {
+            throw new MarkRefused("dart-too-small", Map.of());
+        }
+        Piece piece = EdgeEdits.piece(pattern, pieceId);
+        Dart dart = dart(piece, name);
+        Point other = dart.otherPoint().orElseThrow(() -> new IllegalArgumentException("No other point: " + name));
+        Point middle = dart.mouth1().towards(dart.mouth2(), 0.5);
+        Point tip = middle.plus(other.minus(middle).unit().times(mm));
+        Dart moved = new Dart(name, dart.mouth1(), dart.mouth2(), dart.point(), Optional.of(tip), dart.edge());
+        return with(pattern, piece, dart, moved);
+    }
+
     private static Dart dart(Piece piece, String name) {
         return piece.darts().stream()
                 .filter(d -> d.name().equals(name))
@@ -119,7 +138,10 @@ public final class MeasureEdits {
     }
 
     private static Pattern with(Pattern pattern, Piece piece, Dart dart, Point one, Point two, Point tip) {
-        Dart moved = new Dart(dart.name(), one, two, tip, dart.otherPoint(), dart.edge());
+        return with(pattern, piece, dart, new Dart(dart.name(), one, two, tip, dart.otherPoint(), dart.edge()));
+    }
+
+    private static Pattern with(Pattern pattern, Piece piece, Dart dart, Dart moved) {
         List<Dart> darts =
                 piece.darts().stream().map(d -> d == dart ? moved : d).toList();
         return pattern.withPiece(piece.toBuilder().darts(darts).build());

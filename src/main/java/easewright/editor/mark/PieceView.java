@@ -42,6 +42,8 @@ public record PieceView(
     public static final String NOTCH_PLACE = "editor.notches.place";
     public static final String DART_WIDTH = "editor.darts.width";
     public static final String DART_LENGTH = "editor.darts.length";
+    public static final String DART_FIRST = "editor.darts.first";
+    public static final String DART_OTHER = "editor.darts.other";
 
     /** Ends of edges nearer than this are one corner, mm. */
     private static final double SAME = 0.01;
@@ -148,14 +150,40 @@ public record PieceView(
     private static List<MarkRow> darts(Piece piece, Words words) {
         List<MarkRow> rows = new ArrayList<>();
         for (Dart dart : piece.darts()) {
-            double length = dart.mouth1().towards(dart.mouth2(), 0.5).distance(dart.point());
-            List<Segment> legs = List.of(new Line(dart.mouth1(), dart.point()), new Line(dart.point(), dart.mouth2()));
-            List<Measure> measures = List.of(
-                    new Measure(DART_WIDTH, words.of("editor.darts.wide"), words.length(dart.intake()), ""),
-                    new Measure(DART_LENGTH, words.of("editor.darts.long"), words.length(length), ""));
-            rows.add(new MarkRow(dart.name(), measures, legs));
+            List<Segment> legs = new ArrayList<>(
+                    List.of(new Line(dart.mouth1(), dart.point()), new Line(dart.point(), dart.mouth2())));
+            dart.otherPoint().ifPresent(other -> {
+                legs.add(new Line(dart.mouth2(), other));
+                legs.add(new Line(other, dart.mouth1()));
+            });
+            rows.add(new MarkRow(dart.name(), measures(dart, words), legs));
         }
         return rows;
+    }
+
+    /** Width and length; of a dart that is closed at both ends the length to each of them. */
+    private static List<Measure> measures(Dart dart, Words words) {
+        List<Measure> measures = new ArrayList<>();
+        measures.add(new Measure(DART_WIDTH, words.of("editor.darts.wide"), words.length(dart.intake()), ""));
+        if (dart.otherPoint().isEmpty()) {
+            measures.add(length(DART_LENGTH, "long", dart, dart.point(), words));
+            return measures;
+        }
+        Point other = dart.otherPoint().get();
+        Point way = dart.point().minus(other);
+        boolean upright = Math.abs(way.y()) >= Math.abs(way.x());
+        boolean before = upright ? way.y() < 0 : way.x() < 0;
+        String up = upright ? "up" : "left";
+        String down = upright ? "down" : "right";
+        Measure first = length(DART_FIRST, before ? up : down, dart, dart.point(), words);
+        Measure second = length(DART_OTHER, before ? down : up, dart, other, words);
+        measures.addAll(before ? List.of(first, second) : List.of(second, first));
+        return measures;
+    }
+
+    private static Measure length(String key, String way, Dart dart, Point point, Words words) {
+        double mm = dart.mouth1().towards(dart.mouth2(), 0.5).distance(point);
+        return new Measure(key, words.of("editor.darts." + way), words.length(mm), "");
     }
 
     private static List<MarkRow> notches(Piece piece, Words words) {

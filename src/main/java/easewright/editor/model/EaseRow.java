@@ -158,9 +158,14 @@ public record EaseRow(
         return told;
     }
 
-    /** Whether some sizes meet the one wish and some do not. */
-    public boolean sizesDiffer() {
-        return sizes.map(SizeWishes.Said::differ).orElse(false);
+    /** Which sizes do not meet the one wish while others do, in a sentence; empty where all are alike. */
+    public String unmet(Words words) {
+        List<String> unmet = sizes.map(SizeWishes.Said::unmet).orElse(List.of());
+        return unmet.isEmpty()
+                ? ""
+                : words.of(
+                        unmet.size() == 1 ? "editor.ease.sizes.differ.one" : "editor.ease.sizes.differ",
+                        Map.of("sizes", unmet));
     }
 
     private static List<String> sentences(List<String> lines) {

@@ -1,6 +1,7 @@
 package easewright.editor.model;
 
 import easewright.ease.EaseLine;
+import easewright.text.Lengths;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -51,7 +52,7 @@ public record Rings(List<Ring> rings) {
                                 "gap", Math.abs(gap),
                                 "stretch.percent", line.stretchNeeded().orElse(0)));
             }
-            rings.add(new Ring(name, body, garment, gap, text));
+            rings.add(new Ring(name, body, garment, gap, Lengths.together(text)));
         }
         return new Rings(rings);
     }

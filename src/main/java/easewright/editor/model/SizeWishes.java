@@ -35,9 +35,13 @@ public record SizeWishes(List<OfSize> all) {
     /**
      * In words, for one level.
      *
-     * @param differ whether some sizes meet the wish and some do not
+     * @param unmet the sizes that do not meet the wish while others do; none where all are alike
      */
-    public record Said(String words, boolean differ) {}
+    public record Said(String words, List<String> unmet) {
+        public Said {
+            unmet = List.copyOf(unmet);
+        }
+    }
 
     public SizeWishes {
         all = List.copyOf(all);
@@ -79,7 +83,11 @@ public record SizeWishes(List<OfSize> all) {
                 .map(e -> words.of("editor.ease.sizes.each", Map.of("sizes", e.getValue(), "how", e.getKey())))
                 .collect(Collectors.joining(words.of("editor.ease.between")));
         boolean differ = here.stream().map(OfSize::met).distinct().count() > 1;
-        return Optional.of(new Said(words.of("editor.ease.sizes", Map.of("each", each)), differ));
+        List<String> unmet = here.stream()
+                .filter(s -> differ && !s.met())
+                .map(s -> size(s.girth()))
+                .toList();
+        return Optional.of(new Said(words.of("editor.ease.sizes", Map.of("each", each)), unmet));
     }
 
     private static String how(OfSize one, Words words) {

@@ -168,9 +168,11 @@ final class EaseRowView extends VBox {
         }
         bar.show(row.scale(), desk.dark());
         barHint.setText(words.of("editor.ease.bar"));
-        String brief = row.sizesDiffer() ? words.of("editor.ease.sizes.differ") : row.brief();
+        String unmet = row.unmet(words);
+        String brief = unmet.isEmpty() ? row.brief() : unmet;
         classes.setText(brief.isEmpty() ? EMPTY : brief);
-        Hints.on(classes, row.brief());
+        // A long list of sizes is cut short on the one line that there is.
+        Hints.on(classes, unmet.isEmpty() || row.brief().isEmpty() ? brief : unmet + " " + row.brief());
         pseudoClassStateChanged(CHOSEN, chosenNow);
         // The figures of the row are no fields: they are heard with the name of the level.
         name.setAccessibleText(words.of(

@@ -11,6 +11,7 @@ import easewright.pattern.LevelKind;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
+import javafx.application.Platform;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
@@ -25,6 +26,8 @@ final class LevelsStep extends StepPage {
     private final NameField own;
     private final VBox list = new VBox(10);
     private final List<LevelCard> cards = new ArrayList<>();
+    /** The names of the levels in the cards. */
+    private List<String> shown = List.of();
 
     LevelsStep(Session session, Marker marker) {
         super(session, marker, MarkState.Step.LEVELS);
@@ -79,6 +82,11 @@ final class LevelsStep extends StepPage {
             item.setOnAction(e -> marker.tryTo(p -> LevelEdits.add(p, kind.name(), kind.kind())));
             add.getItems().add(item);
         }
+        List<String> names = view.levels().stream().map(LevelsView.Row::name).toList();
+        List<String> fresh = new ArrayList<>(names);
+        fresh.removeAll(shown);
+        boolean added = fresh.size() == 1 && names.containsAll(shown) && state.step() == MarkState.Step.LEVELS;
+        shown = names;
         if (cards.size() != view.levels().size()) {
             cards.clear();
             view.levels().forEach(l -> cards.add(new LevelCard(session, marker)));
@@ -87,6 +95,11 @@ final class LevelsStep extends StepPage {
         List<SeamsView.EdgeChoice> edges = SeamsView.of(desk).edges();
         for (int i = 0; i < cards.size(); i++) {
             cards.get(i).show(view.levels().get(i), edges, desk, state);
+        }
+        if (added) {
+            // It has no place yet.
+            LevelCard made = cards.get(names.indexOf(fresh.get(0)));
+            Platform.runLater(() -> InView.show(made));
         }
     }
 }

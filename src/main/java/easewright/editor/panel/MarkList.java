@@ -19,6 +19,13 @@ import javafx.scene.layout.VBox;
 
 /** A short list of marks of one kind, each with its name and its lengths to change and a cross to take it away. */
 final class MarkList extends VBox {
+    /** Wide enough for tens of inches in sixteenths, pixels. */
+    private static final double LENGTH = 88;
+
+    private static final double NAME = 100;
+    /** So many lengths have room beside the name; more stand below it. */
+    private static final int BESIDE = 2;
+
     private final Tool tool;
     private final String key;
     private final Marker marker;
@@ -107,8 +114,8 @@ final class MarkList extends VBox {
                 length().show(last, lastUnit);
                 return "";
             });
-            length.setPrefWidth(76);
-            length.setMinWidth(76);
+            length.setPrefWidth(LENGTH);
+            length.setMinWidth(LENGTH);
             before.getStyleClass().add("quiet");
             after.getStyleClass().add("quiet");
             setAlignment(Pos.CENTER_LEFT);
@@ -140,8 +147,8 @@ final class MarkList extends VBox {
         Row(int number, PieceView.MarkRow mark, Words words) {
             Label wrong = new Label();
             name = new NameField(wrong, text -> renamer.apply(number, text));
-            name.setPrefWidth(112);
-            name.setMinWidth(112);
+            name.setPrefWidth(NAME);
+            name.setMinWidth(NAME);
             HBox line = new HBox(10, name);
             VBox complaints = new VBox(wrong);
             for (PieceView.Measure measure : mark.measures()) {
@@ -151,11 +158,18 @@ final class MarkList extends VBox {
                 measures.add(field);
                 complaints.getChildren().add(unfit);
             }
-            line.getChildren().addAll(measures);
+            HBox below = new HBox(10);
+            boolean many = measures.size() > BESIDE;
+            (many ? below : line).getChildren().addAll(measures);
             away = Parts.cross("", () -> remover.accept(number));
             line.getChildren().addAll(Parts.gap(), away);
             line.setAlignment(Pos.CENTER_LEFT);
             getChildren().setAll(line, complaints);
+            if (many) {
+                below.setAlignment(Pos.CENTER_LEFT);
+                setSpacing(4);
+                getChildren().add(1, below);
+            }
             getStyleClass().add("mark-row");
             Parts.lights(this, marker, () -> shown.get(number).shown());
         }

@@ -219,9 +219,11 @@ final class PiecesStep extends StepPage {
     }
 
     private Pattern dart(Pattern pattern, String dart, String key, double mm) throws MarkRefused {
-        return key.equals(PieceView.DART_WIDTH)
-                ? MeasureEdits.dartWidth(pattern, shownPiece, dart, mm)
-                : MeasureEdits.dartLength(pattern, shownPiece, dart, mm);
+        return switch (key) {
+            case PieceView.DART_WIDTH -> MeasureEdits.dartWidth(pattern, shownPiece, dart, mm);
+            case PieceView.DART_OTHER -> MeasureEdits.dartOtherLength(pattern, shownPiece, dart, mm);
+            default -> MeasureEdits.dartLength(pattern, shownPiece, dart, mm);
+        };
     }
 
     private MenuItem item(Piece loose, Words words) {

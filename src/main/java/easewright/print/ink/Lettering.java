@@ -1,11 +1,11 @@
 package easewright.print.ink;
 
+import easewright.text.Lengths;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Pattern;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -19,9 +19,8 @@ public final class Lettering {
     }
 
     /** The blank between a number and what belongs to it. */
-    private static final Pattern MEASURE = Pattern.compile("(?<=\\d) (?=\\d+/\\d|(?:mm|cm|m|in|%)\\b|%)");
-
     private final String file;
+
     private final TrueTypeFont font;
     private final CmapLookup glyphs;
     private final double perEm;
@@ -89,7 +88,7 @@ public final class Lettering {
     public List<String> wrapped(String text, double size, double width) {
         List<String> lines = new ArrayList<>();
         String line = "";
-        for (String word : MEASURE.matcher(text).replaceAll("\u00a0").split(" ")) {
+        for (String word : Lengths.together(text).split(" ")) {
             String longer = line.isEmpty() ? word : line + " " + word;
             if (!line.isEmpty() && width(longer, size) > width) {
                 lines.add(line);

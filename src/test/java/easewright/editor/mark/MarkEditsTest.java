@@ -9,6 +9,9 @@ import easewright.pattern.Dart;
 import easewright.pattern.Edge;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
+import easewright.svg.SvgProblem;
+import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -88,6 +91,37 @@ class MarkEditsTest {
                         .hasMessageStartingWith("dart-too-small ");
             }
         }
+    }
+
+    /** Both lengths of a dart that is closed at both ends are told, the upper first, and each is typed by itself. */
+    @Test
+    void aDartClosedAtBothEndsHasTwoLengths() throws Exception {
+        Pattern marked = Bare.marked();
+        Piece first = marked.pieces().get(0);
+        Dart diamond = new Dart(
+                "waist dart",
+                new Point(100, 300),
+                new Point(120, 300),
+                new Point(110, 420),
+                Optional.of(new Point(110, 150)),
+                Optional.empty());
+        Pattern pattern =
+                marked.withPiece(first.toBuilder().darts(List.of(diamond)).build());
+        assertThat(lengths(pattern)).containsExactly("wide 2\u00a0cm", "up 15\u00a0cm", "down 12\u00a0cm");
+        Pattern longer = MeasureEdits.dartOtherLength(pattern, first.id(), "waist dart", 170);
+        assertThat(lengths(longer)).containsExactly("wide 2\u00a0cm", "up 17\u00a0cm", "down 12\u00a0cm");
+        Pattern both = MeasureEdits.dartLength(longer, first.id(), "waist dart", 60);
+        assertThat(lengths(both)).containsExactly("wide 2\u00a0cm", "up 17\u00a0cm", "down 6\u00a0cm");
+        assertThatThrownBy(() -> MeasureEdits.dartOtherLength(pattern, first.id(), "waist dart", 0))
+                .hasMessageStartingWith("dart-too-small ");
+    }
+
+    private static List<String> lengths(Pattern pattern) throws SvgProblem {
+        Bare bare = Bare.skirt();
+        bare.session.edit(pattern);
+        return PieceView.of(bare.session.desk(), MarkState.OFF).darts().get(0).measures().stream()
+                .map(m -> m.before() + " " + m.length())
+                .toList();
     }
 
     private static Dart dart(Pattern pattern, Piece piece, Dart like) {

@@ -241,6 +241,20 @@ class SessionTest {
         assertThat(ring.words()).contains("90");
     }
 
+    /** A number, its fraction and its unit never stand on different lines. */
+    @Test
+    void lengthsInTheRingsAreNotBroken() {
+        Level hip = session.desk().pattern().level("hip").orElseThrow();
+        session.setUnit(LengthUnit.INCH);
+        session.setBody(hip, OptionalDouble.of(34.5 * 25.4), "Hip girth");
+        assertThat(Rings.of(session.desk().reading(), session.desk().words()).rings())
+                .filteredOn(r -> r.level().equals("hip"))
+                .singleElement()
+                .satisfies(r -> assertThat(r.words())
+                        .contains("body 34\u00a01/2\u00a0in")
+                        .doesNotContainPattern("\\d (\\d|in)"));
+    }
+
     /** What a cloth is stretched by is told of the girth, as it is measured, not of the radius: 3 cm of 105. */
     @Test
     void aGarmentSmallerThanTheBodyIsStretchedByWhatItLacks() {
