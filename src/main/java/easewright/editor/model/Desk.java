@@ -11,6 +11,7 @@ import easewright.text.Words;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The whole state of the editor at one moment. Immutable.
@@ -111,6 +112,14 @@ public record Desk(
                         .findFirst())
                 .map(g -> Hold.on(wanted.get().side(), shown(), g))
                 .orElse(List.of());
+    }
+
+    /** Those of the holds at which a seam takes part in what is wanted. */
+    public List<Hold> takingHolds() {
+        Set<EdgeRef> out = wanted.map(Wanted::leftOut).orElse(Set.of());
+        return out.isEmpty()
+                ? holds()
+                : holds().stream().filter(h -> !out.contains(h.edge())).toList();
     }
 
     public boolean canUndo() {

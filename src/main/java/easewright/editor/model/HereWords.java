@@ -69,9 +69,6 @@ public final class HereWords {
         if (before.isEmpty() || after.isEmpty()) {
             return "";
         }
-        List<Hold> taking = desk.holds().stream()
-                .filter(h -> !wanted.get().leftOut().contains(h.edge()))
-                .toList();
         OptionalDouble from = before.get().ease();
         OptionalDouble to = after.get().ease();
         String what = from.isPresent() && to.isPresent()
@@ -84,7 +81,7 @@ public final class HereWords {
                                 "level", wanted.get().level(),
                                 "from", before.get().finished(),
                                 "to", after.get().finished()));
-        String moved = wanted.get().atSeams() ? what + " " + each(taking, wanted.get(), words) : what;
+        String moved = wanted.get().atSeams() ? what + " " + each(desk.takingHolds(), wanted.get(), words) : what;
         Girth girth = after.get().girth();
         String sided = girth.sided() && girth.side() == Side.BOTH
                 ? moved + " "

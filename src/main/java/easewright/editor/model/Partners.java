@@ -23,10 +23,7 @@ public final class Partners {
     /** Those of one seam; empty where both its sides take part, or neither does. */
     static List<EdgeRef> leftOut(Desk desk, Mate mate) {
         Set<EdgeRef> out = desk.wanted().map(Wanted::leftOut).orElse(Set.of());
-        List<EdgeRef> taking = desk.holds().stream()
-                .map(Hold::edge)
-                .filter(e -> !out.contains(e))
-                .toList();
+        List<EdgeRef> taking = desk.takingHolds().stream().map(Hold::edge).toList();
         boolean first = taking.stream().anyMatch(e -> has(desk.pattern(), mate.first(), e));
         boolean second = taking.stream().anyMatch(e -> has(desk.pattern(), mate.second(), e));
         if (first == second) {

@@ -167,11 +167,16 @@ public final class TableScenes {
         return (measured == null ? StitchOutline.of(piece) : measured).outline();
     }
 
-    /** The untouched outline where the piece differs from it, or else what it was before the trial. */
+    /**
+     * What the piece was before the trial, where it differs: what moved earlier would be taken for moved by it. Without
+     * a trial the untouched outline.
+     */
     private static Optional<Outline> ghost(Look look, Piece piece) {
-        return piece.original()
-                .or(() -> Optional.ofNullable(look.before.get(piece.id())).map(Piece::outline))
-                .filter(before -> !before.equals(piece.outline()));
+        Piece before = look.before.get(piece.id());
+        // A piece that the trial made for one side lies where none lay: it is compared with its own untouched outline.
+        boolean untouched = look.desk.shownTrial().isEmpty() || before == null && look.trial.moves(piece);
+        return (untouched ? piece.original() : Optional.ofNullable(before).map(Piece::outline))
+                .filter(was -> !was.equals(piece.outline()));
     }
 
     private static String size(Piece piece, Words words) {

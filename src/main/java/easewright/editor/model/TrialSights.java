@@ -10,8 +10,10 @@ import easewright.pattern.EdgeRef;
 import easewright.pattern.Piece;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** Finds what is to be seen of a change that is being tried, besides the moved line itself. */
@@ -24,9 +26,15 @@ final class TrialSights {
     /** By id or name of a piece: its edges that no longer fit the seam they are sewn to. */
     private final Map<String, List<String>> drifted = new HashMap<>();
 
+    /** By id: the pieces of which an edge lies elsewhere. */
+    private final Set<String> moved = new HashSet<>();
+
     TrialSights(Desk desk) {
         desk.shownTrial().ifPresent(trial -> {
             for (EdgeFate fate : trial.fates()) {
+                if (fate.fate() != EdgeFate.Fate.STAYED) {
+                    moved.add(fate.piece().id());
+                }
                 if (isKept(fate)) {
                     kept.computeIfAbsent(fate.piece().id(), id -> new ArrayList<>())
                             .add(fate.run());
@@ -37,6 +45,11 @@ final class TrialSights {
                         .forEach(this::drift);
             }
         });
+    }
+
+    /** Whether some edge of the piece lies elsewhere by it. */
+    boolean moves(Piece piece) {
+        return moved.contains(piece.id());
     }
 
     /** Whether an edge is protected and came through unharmed. */

@@ -112,7 +112,7 @@ public final class CuttingTable extends Region {
                 || now.isOtherWork(before)
                 || before.pattern().pieces().isEmpty();
         sight.take(now, hand);
-        holds.show(now.holds());
+        holds.show(now.takingHolds());
         if (before != null && !now.notice().equals(before.notice())) {
             news = now.notice().map(n -> now.words().of(n.key(), n.values())).orElse("");
         }

@@ -4,6 +4,7 @@ import easewright.editor.model.Hold;
 import easewright.editor.paint.OverlayPainter;
 import easewright.editor.paint.Viewport;
 import easewright.geom.Point;
+import easewright.pattern.EdgeRef;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -13,12 +14,16 @@ final class TableHolds {
     private List<Hold> holds = List.of();
     private int pointed = -1;
 
-    /** Other holds; the attention stays where it was while there is one there. */
+    /** Other holds; the attention stays with its seam, or goes to another where that takes part no longer. */
     void show(List<Hold> now) {
+        pointed = isPointed() ? next(holds.get(pointed).edge(), pointed, now) : -1;
         holds = now;
-        if (pointed >= holds.size()) {
-            pointed = -1;
-        }
+    }
+
+    private static int next(EdgeRef edge, int at, List<Hold> now) {
+        int same = now.stream().map(Hold::edge).toList().indexOf(edge);
+        boolean stays = at < now.size() && now.get(at).edge().equals(edge);
+        return stays || same < 0 ? Math.min(at, now.size() - 1) : same;
     }
 
     List<Hold> all() {

@@ -3,9 +3,12 @@ package easewright.editor.model;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import easewright.editor.paint.TableScene;
+import easewright.pattern.EdgeRef;
 import easewright.pattern.Side;
 import easewright.text.LengthUnit;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -51,6 +54,36 @@ class LegendTest {
                 }
             }
         }
+    }
+
+    /** Of a piece that stays as it is nothing is painted as moved while something is tried, whatever was kept before. */
+    @Test
+    void whileSomethingIsTriedOnlyThatIsPaintedAsMoved() throws Exception {
+        open("skirt");
+        session.chooseLevel("hip");
+        session.want(session.desk().wanted().orElseThrow().withAmount(20));
+        session.keep();
+        EdgeRef front = EdgeRef.of("skirt-front", "side");
+        Wanted again = session.desk().wanted().orElseThrow().withLeftOut(Set.of(front));
+        for (Side side : Side.values()) {
+            session.want(again.withSide(side).withAmount(10));
+            assertThat(session.desk().shownTrial()).isPresent();
+            assertThat(moved()).as("%s", side).isNotEmpty().noneMatch(id -> id.startsWith("skirt-front"));
+            assertThat(session.desk().takingHolds())
+                    .isNotEmpty()
+                    .noneMatch(h -> h.edge().equals(front));
+            agreesWithTheTable();
+        }
+        session.leave();
+        assertThat(moved()).contains("skirt-front", "skirt-back");
+    }
+
+    private List<String> moved() {
+        return new TableScenes()
+                .of(session.desk()).pieces().stream()
+                        .filter(p -> !p.moved().isEmpty())
+                        .map(p -> p.piece().id())
+                        .toList();
     }
 
     @Test
