@@ -4,7 +4,9 @@ import easewright.alter.Refusal;
 import easewright.alter.Replay;
 import easewright.alter.SizeUp;
 import easewright.alter.StepRefused;
+import easewright.pattern.ChangeNote;
 import easewright.pattern.Pattern;
+import easewright.text.LengthUnit;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,12 +17,20 @@ import java.util.stream.Stream;
 /**
  * What the change does beside what a larger (or smaller) size would have done, in words.
  *
+ * @param levels the levels that were changed, among which the person chooses
+ * @param level  the one of them at which the two ways are compared; empty where there is none
  * @param intro  what is compared
  * @param own    the size of the file's own that is compared; empty where the pieces are scaled
  * @param larger whether that other size is a larger one
  * @param lines  empty where there is nothing to compare yet
  */
-public record SizeWords(String intro, Optional<String> own, boolean larger, List<Line> lines) {
+public record SizeWords(
+        List<String> levels,
+        Optional<String> level,
+        String intro,
+        Optional<String> own,
+        boolean larger,
+        List<Line> lines) {
     /** Changes smaller than this are none at the cutting table, mm. */
     private static final double NONE = 0.25;
 
@@ -28,13 +38,14 @@ public record SizeWords(String intro, Optional<String> own, boolean larger, List
     private static final double SAME_SIZE = 5e-4;
 
     public SizeWords {
+        levels = List.copyOf(levels);
         lines = List.copyOf(lines);
     }
 
     /**
      * One measure; both changes are signed figures in the unit of the column, or "the same".
      *
-     * @param asked whether this is what shall change
+     * @param asked whether this is a girth that was to change: it is no drift
      * @param here  by the change
      * @param size  by the other size
      * @param said  all of it in a sentence, for those who do not see the columns
@@ -44,22 +55,40 @@ public record SizeWords(String intro, Optional<String> own, boolean larger, List
     /** One change. */
     public record Cell(String words, boolean same) {}
 
+    /** Compared at the level at work if that was changed, or else at the one that was changed most. */
     public static SizeWords of(Desk desk) {
+        return of(desk, Optional.empty());
+    }
+
+    /**
+     * Compared at a level.
+     *
+     * @param chosen by the person; what was not changed counts for nothing
+     */
+    public static SizeWords of(Desk desk, Optional<String> chosen) {
         Words words = desk.words();
         Pattern before = desk.shownTrial().isPresent() ? desk.pattern() : unchanged(desk);
-        Optional<String> level = desk.wanted().map(Wanted::level);
-        if (level.isEmpty() || desk.shown().changes().equals(before.changes())) {
+        List<ChangeNote> changes = desk.shown().changes();
+        Optional<String> atWork = desk.wanted().map(Wanted::level);
+        if (atWork.isEmpty() || changes.equals(before.changes())) {
             return nothing(words.of("editor.size.none"));
         }
+        List<String> levels =
+                ChangedLevels.of(desk.shown(), changes.size() - before.changes().size());
+        Optional<String> level = chosen.filter(levels::contains)
+                .or(() -> atWork.filter(levels::contains))
+                .or(() -> ChangedLevels.most(levels, before, desk.shown(), desk.size()))
+                .or(() -> atWork);
         try {
             SizeUp size = SizeUp.of(before, desk.shown(), level.get(), desk.size());
             double by = size.wholeBy() - 1;
             if (Math.abs(by) < SAME_SIZE) {
-                return nothing(words.of("editor.size.no-girth", Map.of("level", level.get())));
+                return nothing(words.of("editor.size.no-girth", Map.of("level", level.get())), levels, level);
             }
             List<Line> lines = new ArrayList<>();
             for (SizeUp.Line line : size.lines()) {
-                boolean asked = line.kind() == SizeUp.Kind.GIRTH && line.name().equals(level.get());
+                boolean asked = line.kind() == SizeUp.Kind.GIRTH
+                        && (line.name().equals(level.get()) || levels.contains(line.name()));
                 lines.add(line(line, asked, words));
             }
             String key = size.own().isPresent() ? "editor.size.intro.own" : "editor.size.intro";
@@ -70,14 +99,19 @@ public record SizeWords(String intro, Optional<String> own, boolean larger, List
                             "girth", size.target(),
                             "size", size.own().orElse(""),
                             "by.percent", Math.abs(by) * 100));
-            return new SizeWords(intro, size.own(), by > 0, aligned(lines));
+            List<Line> shown = desk.unit() == LengthUnit.INCH ? lines : aligned(lines);
+            return new SizeWords(levels, level, intro, size.own(), by > 0, shown);
         } catch (Refusal refusal) {
-            return nothing(words.problem(refusal.code(), refusal.values()));
+            return nothing(words.problem(refusal.code(), refusal.values()), levels, level);
         }
     }
 
     private static SizeWords nothing(String why) {
-        return new SizeWords(why, Optional.empty(), true, List.of());
+        return nothing(why, List.of(), Optional.empty());
+    }
+
+    private static SizeWords nothing(String why, List<String> levels, Optional<String> level) {
+        return new SizeWords(levels, level, why, Optional.empty(), true, List.of());
     }
 
     /** The pattern without its changes, as it is marked now. */
@@ -113,7 +147,7 @@ public record SizeWords(String intro, Optional<String> own, boolean larger, List
         return Math.abs(change) < NONE;
     }
 
-    /** The lengths by themselves, and both columns of changes alike, since they are compared. */
+    /** Decimals with as many places; the lengths by themselves, and both columns of changes alike, since they are compared. */
     private static List<Line> aligned(List<Line> lines) {
         List<String> before = AlignedFigures.of(lines.stream().map(Line::before).toList());
         List<String> changes = AlignedFigures.of(

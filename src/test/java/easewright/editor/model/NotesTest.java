@@ -22,6 +22,8 @@ class NotesTest {
         assertThat(notes.get(0).words()).contains("does not say how large it is");
         assertThat(notes.get(0).severity()).isEqualTo(Severity.FAULT);
         assertThat(notes).as("some are of little weight").anyMatch(n -> n.severity() == Severity.NOTE);
-        assertThat(Notes.count(session.desk())).as("the number at the head of the list").isEqualTo(notes.size());
+        assertThat(Notes.count(session.desk()))
+                .as("the number at the head of the list")
+                .isEqualTo(notes.size());
     }
 }

@@ -302,6 +302,37 @@ class SessionTest {
         assertThat(lines).allSatisfy(l -> assertThat(l.name()).doesNotContain("editor."));
     }
 
+    /** Of several changes none is left out: the person chooses the level, and what was asked for is no drift anywhere. */
+    @Test
+    void aSizeUpIsComparedAtTheLevelThatIsChosen() {
+        session.setUnit(LengthUnit.INCH);
+        session.want(wanted().withAmount(48));
+        session.keep();
+        session.chooseLevel("waist");
+        session.want(wanted().withAmount(12));
+        session.keep();
+        SizeWords atWork = SizeWords.of(session.desk());
+        assertThat(atWork.levels()).containsExactly("waist", "hip");
+        assertThat(atWork.level()).contains("waist");
+        SizeWords hip = SizeWords.of(session.desk(), Optional.of("hip"));
+        assertThat(hip.intro()).contains("to a hip girth of");
+        for (SizeWords shown : List.of(atWork, hip)) {
+            assertThat(shown.lines())
+                    .filteredOn(SizeWords.Line::asked)
+                    .extracting(SizeWords.Line::name)
+                    .containsExactly("waist girth", "hip girth");
+            assertThat(shown.lines())
+                    .as("in inches all end at the right")
+                    .allMatch(l -> l.here().words().matches(".*\\w")
+                            && l.size().words().matches(".*\\w"));
+        }
+        session.want(Wanted.at("knee", LevelKind.OTHER));
+        assertThat(SizeWords.of(session.desk()).level()).as("changed most").contains("hip");
+        assertThat(SizeWords.of(session.desk(), Optional.of("knee")).level())
+                .as("not changed")
+                .contains("hip");
+    }
+
     /** The two ways are told as what they are: larger or smaller, and nothing where no girth was asked for. */
     @Test
     void theOtherSizeIsLargerOrSmallerAsTheChangeIs() {
