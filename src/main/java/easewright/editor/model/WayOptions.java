@@ -46,6 +46,7 @@ final class WayOptions {
             case NAME, NAMES -> plain(options.names());
             case CHOICE ->
                 setting.choices().stream()
+                        .sorted(Comparator.comparing(c -> !c.equals(setting.standard())))
                         .map(c -> new Option(c, desk.words().of(key + "." + c)))
                         .toList();
             case DARTS -> options.darts();
@@ -146,6 +147,8 @@ final class WayOptions {
             piece.notches().stream().map(Notch::name).forEach(names::add);
             piece.edges().stream().map(Edge::name).forEach(names::add);
         }
+        // What is being changed cannot stay as it is.
+        desk.level().map(Level::name).ifPresent(names::remove);
         return List.copyOf(names);
     }
 }

@@ -1,14 +1,13 @@
 package easewright.editor.panel;
 
-import easewright.alter.Ways;
 import easewright.editor.model.Desk;
 import easewright.editor.model.OtherWay;
+import easewright.editor.model.SeamsInFull;
 import easewright.editor.model.Wanted;
 import easewright.editor.model.WayForm;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import javafx.scene.control.ComboBox;
@@ -17,6 +16,7 @@ import javafx.util.StringConverter;
 /** The choice of the way in which a change is made: at the seams, which can be taken hold of, or another. */
 final class WayChoice extends ComboBox<WayForm.Option> {
     private boolean showing;
+    private Desk desk;
 
     WayChoice(Consumer<UnaryOperator<Wanted>> changer) {
         setId("way");
@@ -34,22 +34,19 @@ final class WayChoice extends ComboBox<WayForm.Option> {
         });
         setOnAction(e -> {
             if (!showing && getValue() != null) {
-                changer.accept(w -> w.withOther(chosen(getValue().text())));
+                changer.accept(w -> SeamsInFull.to(getValue().text(), w, desk));
             }
         });
     }
 
-    private static Optional<OtherWay> chosen(String method) {
-        return Ways.of(method).map(OtherWay::of);
-    }
-
-    void show(Desk desk, Wanted wanted) {
+    void show(Desk now, Wanted wanted) {
         showing = true;
-        Words words = desk.words();
+        desk = now;
+        Words words = now.words();
         List<WayForm.Option> options = new ArrayList<>();
         options.add(new WayForm.Option("", words.of("editor.way.seams")));
         for (WayForm.Option way : WayForm.ways(words)) {
-            boolean seams = way.text().equals(Ways.all().get(0).method());
+            boolean seams = SeamsInFull.is(way.text());
             options.add(seams ? new WayForm.Option(way.text(), words.of("editor.way.seams-all")) : way);
         }
         if (!getItems().equals(options)) {

@@ -4,13 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import easewright.alter.Setting;
+import easewright.alter.Taper;
 import easewright.alter.Way;
 import easewright.alter.Ways;
 import easewright.geom.Point;
+import easewright.pattern.EdgeRef;
+import easewright.pattern.Piece;
+import easewright.pattern.Side;
 import easewright.text.LengthUnit;
 import easewright.text.Words;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -108,6 +113,62 @@ class OtherWayTest {
                 .contains("centre");
     }
 
+    private void go(String method) {
+        Desk desk = session.desk();
+        session.want(SeamsInFull.to(method, desk.wanted().orElseThrow(), desk));
+    }
+
+    /** In every setting of the few at the seams the form with all of them does the same, and leads back to the same. */
+    @Test
+    void theFormWithAllSettingsBeginsWithTheFewThatWereChosen() {
+        Wanted usual = session.desk().wanted().orElseThrow();
+        EdgeRef front = EdgeRef.of("skirt-front", "side");
+        for (Taper taper : Taper.values()) {
+            for (boolean carry : new boolean[] {true, false}) {
+                for (Set<EdgeRef> out : List.of(Set.<EdgeRef>of(), Set.of(front))) {
+                    for (Side side : Side.values()) {
+                        Wanted few = usual.withTaper(taper)
+                                .withCarry(carry)
+                                .withEven(!carry && out.isEmpty())
+                                .withLeftOut(out)
+                                .withSide(side)
+                                .withAmount(10);
+                        session.want(few);
+                        List<Piece> made = session.desk().shown().pieces();
+                        go("seam");
+                        assertThat(session.desk().wanted().orElseThrow().atSeams())
+                                .isFalse();
+                        assertThat(session.desk().shownTrial()).isPresent();
+                        assertThat(session.desk().shown().pieces())
+                                .as("%s", few)
+                                .isEqualTo(made);
+                        go("");
+                        assertThat(session.desk().wanted()).contains(few);
+                    }
+                }
+            }
+        }
+    }
+
+    @Test
+    void theFormAtTheSeamsOffersTheUsualFirstAndNotToKeepWhatIsChanged() {
+        go("seam");
+        assertThat(field("taper").options()).extracting(WayForm.Option::text).containsExactly("smooth", "straight");
+        assertThat(field("keep").options())
+                .extracting(WayForm.Option::text)
+                .contains("waist")
+                .doesNotContain("hip");
+        assertThat(field("carry-to-hem").texts()).containsExactly("yes");
+        set("keep", "waist");
+        session.chooseLevel("waist");
+        assertThat(field("keep").texts()).isEmpty();
+        assertThat(field("carry-to-hem").texts()).isEmpty();
+        assertThat(field("keep").options())
+                .extracting(WayForm.Option::text)
+                .contains("hip")
+                .doesNotContain("waist");
+    }
+
     @Test
     void lengthAimsAtNoGirthAndSaysWhichChange() {
         want("lengthen", 40);
@@ -198,9 +259,13 @@ class OtherWayTest {
     }
 
     private WayForm.Field darts() {
+        return field("dart");
+    }
+
+    private WayForm.Field field(String key) {
         OtherWay way = session.desk().wanted().orElseThrow().other().orElseThrow();
         return WayForm.of(way, session.desk()).fields().stream()
-                .filter(f -> f.key().equals("dart"))
+                .filter(f -> f.key().equals(key))
                 .findFirst()
                 .orElseThrow();
     }
