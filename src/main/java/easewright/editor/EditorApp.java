@@ -59,6 +59,9 @@ public final class EditorApp extends Application {
     void start(Stage stage, Path folder, Asking asking) {
         Settings settings = Settings.read(folder);
         session = new Session(settings.unit(), settings.dark());
+        if (!settings.unitChosen()) {
+            session.takeUnitsFromFiles();
+        }
         files = new FileWork(session, asking, settings, folder);
         String title = session.desk().words().of("editor.title");
         Opening.show(stage, title, settings.dark(), () -> fill(stage, settings));

@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param findings what was wrong or doubtful
  * @param rootToMm from user units of the root element to mm of the drawing, whose origin is the page's upper left
  * @param page     the page, mm, where the file states its size in whatever unit
+ * @param pageUnit the unit of paper in which the file states its page, in small letters, such as {@code in}
  * @param captions the words written on it
  */
 public record Drawing(
@@ -32,6 +33,7 @@ public record Drawing(
         List<Finding> findings,
         Affine rootToMm,
         Optional<Box> page,
+        Optional<String> pageUnit,
         List<Caption> captions) {
     public Drawing {
         all = List.copyOf(all);

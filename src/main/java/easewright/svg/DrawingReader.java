@@ -84,6 +84,7 @@ public final class DrawingReader {
                 notes.all(),
                 scale.toMm(),
                 scale.page(),
+                scale.paperUnit(),
                 walker.writings().stream().map(Writings.Writing::caption).toList());
     }
 }

@@ -8,6 +8,7 @@ import easewright.pattern.Severity;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * How the outermost user units become millimetres.
@@ -119,6 +120,15 @@ record RootScale(
             return Optional.empty();
         }
         return length.get().percent() ? Optional.empty() : length;
+    }
+
+    /** The unit of paper in which the width is stated, or else the height, in small letters. */
+    Optional<String> paperUnit() {
+        return Stream.of(statedWidth, statedHeight)
+                .flatMap(Optional::stream)
+                .filter(Length::physical)
+                .map(Length::unit)
+                .findFirst();
     }
 
     private RootScale calibrated(double mmPerUnit) {

@@ -25,10 +25,12 @@ class DrawingScaleTest {
         Drawing drawing = read(svg("width='20cm' height='200mm' viewBox='0 0 2000 2000'", UNIT));
         assertThat(drawing.scale()).isEqualTo(new Scale(0.1, 0.1, Scale.Proof.PHYSICAL_SIZE));
         assertThat(drawing.findings()).isEmpty();
+        assertThat(drawing.pageUnit()).contains("cm");
         assertThat(read(svg("width='20cm' viewBox='0 0 2000 1000'", UNIT)).scale())
                 .isEqualTo(new Scale(0.1, 0.1, Scale.Proof.PHYSICAL_SIZE));
         Drawing oneSided = read(svg("height='100mm' viewBox='0 0 2000 1000'", UNIT));
         assertThat(oneSided.scale()).isEqualTo(new Scale(0.1, 0.1, Scale.Proof.PHYSICAL_SIZE));
+        assertThat(oneSided.pageUnit()).contains("mm");
         assertThat(oneSided.page()).contains(new Box(0, 0, 200, 100));
     }
 
@@ -45,6 +47,7 @@ class DrawingScaleTest {
     void withoutPhysicalSizeTheScaleIsUnprovedAndProposalsAreMade(String root) {
         Drawing drawing = read(svg(root, UNIT));
         assertThat(drawing.scale().proof()).isEqualTo(Scale.Proof.UNPROVED);
+        assertThat(drawing.pageUnit()).isEmpty();
         Finding finding = drawing.findings().get(0);
         assertThat(finding.code()).isEqualTo("scale-unproved");
         // Signature factors of common editors, from memory.

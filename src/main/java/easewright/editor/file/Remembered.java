@@ -1,6 +1,7 @@
 package easewright.editor.file;
 
 import easewright.editor.model.Desk;
+import easewright.editor.model.OpenFile;
 import easewright.editor.model.Settings;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -26,7 +27,9 @@ final class Remembered {
 
     /** Only what is changed in this window: another may have changed the rest. */
     void see(Desk before, Desk now) {
-        if (now.unit() != before.unit()) {
+        // What a file brought with it was not chosen.
+        boolean sameFile = now.file().map(OpenFile::work).equals(before.file().map(OpenFile::work));
+        if (sameFile && now.unit() != before.unit()) {
             put(s -> s.withUnit(now.unit()));
         }
         if (now.dark() != before.dark()) {

@@ -10,8 +10,10 @@ import easewright.pattern.Scale;
 import easewright.suggest.KnownLength;
 import easewright.suggest.Sheet;
 import easewright.suggest.Suggestions;
+import easewright.svg.Drawing;
 import easewright.svg.StatedLengths;
 import easewright.text.LengthUnit;
+import easewright.text.Lengths;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -24,7 +26,7 @@ import java.util.Optional;
  *
  * @param proved   whether lengths may be trusted
  * @param headline what holds
- * @param unit     how long one unit of the drawing is
+ * @param unit     how large page and largest piece come out by it, and aside how long one unit of the drawing is
  * @param check    one line that can be checked with a ruler, if there is one
  * @param offers   scales to choose from, the likeliest first
  * @param lines    lines that can be measured, for whoever would rather choose than click
@@ -97,12 +99,36 @@ public record ScaleView(
         return new ScaleView(
                 proved && !doubted,
                 words.of("editor.scale." + why),
-                unit(scale, words),
+                size(desk, sheet, words),
                 proved ? check(known, sheet, words) : Optional.empty(),
                 offers,
                 lines(known, sheet, words),
                 changed ? Optional.empty() : stated(desk, words),
                 changed ? words.of("editor.scale.locked") : "");
+    }
+
+    private static String size(Desk desk, Sheet sheet, Words words) {
+        Scale scale = desk.pattern().scale();
+        String unit = unit(scale, words);
+        Optional<Piece> largest = largest(sheet);
+        if (largest.isEmpty() || scale.proof() == Scale.Proof.UNPROVED) {
+            return unit;
+        }
+        double by = scale.mmPerUnitX() / sheet.pattern().scale().mmPerUnitX();
+        double tall = largest.get().outline().box().height() * by;
+        Optional<Drawing> drawing = desk.file().map(f -> f.svg().drawing());
+        Optional<Double> page = drawing.flatMap(d ->
+                d.page().map(p -> p.width() * scale.mmPerUnitX() / d.scale().mmPerUnitX()));
+        String piece = largest.get().name();
+        String large = page.isPresent()
+                ? words.of("editor.scale.size.page", Map.of("page", page.get(), "piece", piece, "tall", tall))
+                : words.of("editor.scale.size", Map.of("piece", piece, "tall", tall));
+        return Lengths.together(words.of("editor.scale.size.aside", Map.of("size", large, "unit", unit)));
+    }
+
+    private static Optional<Piece> largest(Sheet sheet) {
+        return sheet.pattern().pieces().stream()
+                .max(Comparator.comparingDouble(p -> Math.abs(p.outline().signedArea())));
     }
 
     /** How many units of the drawing make one of the user's. */
@@ -137,8 +163,7 @@ public record ScaleView(
 
     /** What drawing programs usually write, the likely one first, each with what it would make of the largest piece. */
     private static List<Offer> usual(Desk desk, Sheet sheet, Words words) {
-        Optional<Piece> largest = sheet.pattern().pieces().stream()
-                .max(Comparator.comparingDouble(p -> Math.abs(p.outline().signedArea())));
+        Optional<Piece> largest = largest(sheet);
         List<Offer> usual = new ArrayList<>();
         if (largest.isEmpty()) {
             return usual;

@@ -31,8 +31,27 @@ public final class Session {
     private final Picking picking = new Picking();
     private final ReadOnlyObjectWrapper<OwnTables> ownTables = new ReadOnlyObjectWrapper<>(OwnTables.NONE);
 
+    private boolean unitByFile;
+
     public Session(LengthUnit unit, boolean dark) {
         desk = new ReadOnlyObjectWrapper<>(Desk.empty(unit, dark));
+    }
+
+    /** Lengths are shown in the unit in which a file states its page, until the person chooses one. */
+    public void takeUnitsFromFiles() {
+        unitByFile = true;
+    }
+
+    private LengthUnit unitFor(Opened opened) {
+        Optional<String> stated = opened.file().svg().drawing().pageUnit();
+        if (!unitByFile || stated.isEmpty()) {
+            return desk().unit();
+        }
+        return switch (stated.get()) {
+            case "in" -> LengthUnit.INCH;
+            case "mm", "cm" -> LengthUnit.CM;
+            default -> desk().unit();
+        };
     }
 
     public ReadOnlyObjectProperty<Desk> deskProperty() {
@@ -69,7 +88,8 @@ public final class Session {
 
     /** Puts a file on the table in place of what lies there, with its first level at work. */
     public void open(Opened opened) {
-        change(d -> Desk.of(opened, d.unit(), d.dark()).withTables(ownTables().all()));
+        change(d -> Desk.of(opened, unitFor(opened), d.dark())
+                .withTables(ownTables().all()));
     }
 
     /**
@@ -80,8 +100,8 @@ public final class Session {
      */
     public void restore(Opened opened, boolean saved, Unfinished hand) {
         change(d -> {
-            Desk back =
-                    Desk.of(opened, d.unit(), d.dark()).withTables(ownTables().all());
+            Desk back = Desk.of(opened, unitFor(opened), d.dark())
+                    .withTables(ownTables().all());
             return (saved ? back : back.withUnsaved()).withHand(hand);
         });
     }
@@ -240,6 +260,7 @@ public final class Session {
     }
 
     public void setUnit(LengthUnit unit) {
+        unitByFile = false;
         change(d -> d.withUnit(unit));
     }
 

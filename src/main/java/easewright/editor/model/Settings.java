@@ -16,10 +16,12 @@ import java.util.Properties;
 /**
  * What the editor remembers from one day to the next: unit, light or dark, files opened lately, ease tables of one's own. Kept in one small text
  * file; if it cannot be read or written the editor works all the same, with what it has.
+ *
+ * @param unitChosen whether the person has chosen the unit; until then a file brings its own
  */
-public record Settings(LengthUnit unit, boolean dark, List<Path> recent, List<Path> tables) {
+public record Settings(LengthUnit unit, boolean unitChosen, boolean dark, List<Path> recent, List<Path> tables) {
     private static final int REMEMBERED = 6;
-    public static final Settings FIRST = new Settings(LengthUnit.CM, false, List.of(), List.of());
+    public static final Settings FIRST = new Settings(LengthUnit.CM, false, false, List.of(), List.of());
 
     public Settings {
         recent = List.copyOf(recent);
@@ -52,9 +54,13 @@ public record Settings(LengthUnit unit, boolean dark, List<Path> recent, List<Pa
         } catch (IOException | IllegalArgumentException e) {
             return FIRST;
         }
-        LengthUnit unit = LengthUnit.named(kept.getProperty("unit", "cm")).orElse(LengthUnit.CM);
+        Optional<LengthUnit> unit = LengthUnit.named(kept.getProperty("unit", ""));
         return new Settings(
-                unit, Boolean.parseBoolean(kept.getProperty("dark")), paths(kept, "recent."), paths(kept, "table."));
+                unit.orElse(LengthUnit.CM),
+                unit.isPresent(),
+                Boolean.parseBoolean(kept.getProperty("dark")),
+                paths(kept, "recent."),
+                paths(kept, "table."));
     }
 
     /** Those numbered from 0 without a gap. */
@@ -77,7 +83,9 @@ public record Settings(LengthUnit unit, boolean dark, List<Path> recent, List<Pa
     /** Writes the settings, whole or not at all; says whether that worked. */
     public boolean write(Path folder) {
         Properties kept = new Properties();
-        kept.setProperty("unit", unit.symbol());
+        if (unitChosen) {
+            kept.setProperty("unit", unit.symbol());
+        }
         kept.setProperty("dark", Boolean.toString(dark));
         for (int i = 0; i < recent.size(); i++) {
             kept.setProperty("recent." + i, recent.get(i).toString());
@@ -103,11 +111,11 @@ public record Settings(LengthUnit unit, boolean dark, List<Path> recent, List<Pa
     }
 
     public Settings withUnit(LengthUnit changed) {
-        return new Settings(changed, dark, recent, tables);
+        return new Settings(changed, true, dark, recent, tables);
     }
 
     public Settings withDark(boolean lamp) {
-        return new Settings(unit, lamp, recent, tables);
+        return new Settings(unit, unitChosen, lamp, recent, tables);
     }
 
     /** With the file put first among the recent ones. */
@@ -116,7 +124,7 @@ public record Settings(LengthUnit unit, boolean dark, List<Path> recent, List<Pa
         Path absolute = file.toAbsolutePath().normalize();
         files.remove(absolute);
         files.add(0, absolute);
-        return new Settings(unit, dark, files.subList(0, Math.min(REMEMBERED, files.size())), tables);
+        return new Settings(unit, unitChosen, dark, files.subList(0, Math.min(REMEMBERED, files.size())), tables);
     }
 
     /**
@@ -129,6 +137,6 @@ public record Settings(LengthUnit unit, boolean dark, List<Path> recent, List<Pa
         now.stream()
                 .filter(table -> !before.contains(table) && !merged.contains(table))
                 .forEach(merged::add);
-        return new Settings(unit, dark, recent, merged);
+        return new Settings(unit, unitChosen, dark, recent, merged);
     }
 }

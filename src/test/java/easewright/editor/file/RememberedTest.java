@@ -3,11 +3,17 @@ package easewright.editor.file;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import easewright.editor.model.Desk;
+import easewright.editor.model.OpenFile;
+import easewright.editor.model.Opened;
+import easewright.editor.model.Session;
 import easewright.editor.model.Settings;
+import easewright.svg.SvgFile;
 import easewright.text.LengthUnit;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -33,7 +39,7 @@ class RememberedTest {
         Path first = folder.resolve("first.txt");
         Path mine = folder.resolve("mine.txt");
         Path theirs = folder.resolve("theirs.txt");
-        Settings kept = new Settings(LengthUnit.CM, false, List.of(), List.of(first));
+        Settings kept = Settings.FIRST.withTables(List.of(), List.of(first));
         assertThat(kept.write(folder)).isTrue();
         Remembered one = new Remembered(kept, folder);
         Remembered other = new Remembered(kept, folder);
@@ -65,5 +71,22 @@ class RememberedTest {
         one.used(drawing);
         one.tables(List.of(), List.of(folder.resolve("mine.txt")));
         assertThat(one.recent()).containsExactly(drawing);
+    }
+
+    /** The unit in which a file came is no choice of the person's. */
+    @Test
+    void aUnitThatAFileBringsIsNotKept() throws Exception {
+        Session session = new Session(LengthUnit.CM, false);
+        session.takeUnitsFromFiles();
+        Remembered remembered = new Remembered(Settings.FIRST, folder);
+        session.deskProperty().addListener((o, before, now) -> remembered.see(before, now));
+        String svg = "<svg xmlns='http://www.w3.org/2000/svg' width='8in' viewBox='0 0 8 8'/>";
+        SvgFile file = SvgFile.read(svg.getBytes(StandardCharsets.UTF_8), "page.svg");
+        session.open(Opened.of(new OpenFile(file, Optional.empty(), "page.svg")));
+        assertThat(session.desk().unit()).isEqualTo(LengthUnit.INCH);
+        assertThat(Settings.isKept(folder)).isFalse();
+        session.setUnit(LengthUnit.CM);
+        assertThat(Settings.read(folder).unitChosen()).isTrue();
+        assertThat(Settings.read(folder).unit()).isEqualTo(LengthUnit.CM);
     }
 }

@@ -51,9 +51,11 @@ class ScaleViewTest {
     @Test
     void theScaleIsToldInTheUnitThatWasChosen() throws SvgProblem {
         open("width='600mm' height='600mm' viewBox='0 0 600 600'", BODY);
-        assertThat(view().unit()).startsWith("10 units").endsWith("1 cm.");
+        assertThat(view().unit())
+                .isEqualTo(
+                        "The page is 60\u00a0cm wide; front is 40\u00a0cm tall. (10 units of the drawing make 1\u00a0cm.)");
         session.setUnit(LengthUnit.INCH);
-        assertThat(view().unit()).startsWith("25.4 units").endsWith("1 in.");
+        assertThat(view().unit()).contains("tall. (25.4 units").endsWith("1\u00a0in.)");
     }
 
     @Test

@@ -14,8 +14,10 @@ import easewright.pattern.LevelMark;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.print.ChangeWords;
+import easewright.svg.SvgFile;
 import easewright.svg.disk.Fingerprint;
 import easewright.text.LengthUnit;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -393,5 +395,29 @@ class SessionTest {
         session.open(Opened.of(new OpenFile(bodice.read(), Optional.empty(), bodice.fileName())));
         session.chooseLevel("wrist");
         assertThat(session.desk().holds()).hasSize(2);
+    }
+
+    private static Opened page(String width) throws Exception {
+        String svg = "<svg xmlns='http://www.w3.org/2000/svg' width='" + width
+                + "' viewBox='0 0 800 600'><path d='M100,100 H300 V400 H100 Z'/></svg>";
+        SvgFile file = SvgFile.read(svg.getBytes(StandardCharsets.UTF_8), "page.svg");
+        return Opened.of(new OpenFile(file, Optional.empty(), "page.svg"));
+    }
+
+    /** A file is shown in the unit of its page until a unit is chosen; pixels say nothing. */
+    @Test
+    void theUnitIsThatOfTheFileUntilOneIsChosen() throws Exception {
+        session.open(page("24in"));
+        assertThat(session.desk().unit()).as("chosen from the start").isEqualTo(LengthUnit.CM);
+        session.takeUnitsFromFiles();
+        session.open(page("24in"));
+        assertThat(session.desk().unit()).isEqualTo(LengthUnit.INCH);
+        session.open(page("800px"));
+        assertThat(session.desk().unit()).isEqualTo(LengthUnit.INCH);
+        session.open(page("600mm"));
+        assertThat(session.desk().unit()).isEqualTo(LengthUnit.CM);
+        session.setUnit(LengthUnit.CM);
+        session.open(page("24in"));
+        assertThat(session.desk().unit()).as("now chosen").isEqualTo(LengthUnit.CM);
     }
 }

@@ -31,6 +31,15 @@ class SettingsTest {
         assertThat(settings.recent()).containsExactly(folder.resolve("a.svg"), folder.resolve("b.svg"));
     }
 
+    /** What is kept for another reason says nothing of the unit. */
+    @Test
+    void aUnitIsKeptOnlyWhereItWasChosen() {
+        assertThat(Settings.FIRST.withDark(true).write(folder)).isTrue();
+        assertThat(Settings.read(folder).unitChosen()).isFalse();
+        assertThat(Settings.FIRST.withUnit(LengthUnit.CM).write(folder)).isTrue();
+        assertThat(Settings.read(folder).unitChosen()).isTrue();
+    }
+
     @Test
     void startsAfreshWhereNothingCanBeRead() throws IOException {
         assertThat(Settings.read(folder.resolve("none"))).isEqualTo(Settings.FIRST);
