@@ -41,6 +41,16 @@ abstract class Journey {
     @BeforeEach
     void untilFilled() throws TimeoutException {
         untilFilled(stage);
+        ofOneSize(stage);
+    }
+
+    /** One stage is lent to all test classes: shown again it has the size that the last one left it. */
+    static void ofOneSize(Stage shown) {
+        WaitForAsyncUtils.waitForAsyncFx(5000, () -> {
+            shown.setWidth(1280);
+            shown.setHeight(800);
+        });
+        WaitForAsyncUtils.waitForFxEvents();
     }
 
     static void untilFilled(Stage shown) throws TimeoutException {

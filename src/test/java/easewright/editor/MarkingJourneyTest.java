@@ -57,6 +57,7 @@ class MarkingJourneyTest {
     @BeforeEach
     void untilFilled() throws TimeoutException {
         Journey.untilFilled(stage);
+        Journey.ofOneSize(stage);
     }
 
     private Desk desk() {

@@ -7,8 +7,8 @@ import java.util.Optional;
 
 /** Which part of the table is in the view: all of it, however the window changes, until the user looks elsewhere. */
 final class TableOutlook {
-    /** Left free round what is all in view, pixels. */
-    private static final double MARGIN = 56;
+    /** Left free round what is all in view, pixels: a message of two lines lies below it. */
+    private static final double MARGIN = 58;
 
     private Viewport view = new Viewport(1, 0, 0);
     private double width;
