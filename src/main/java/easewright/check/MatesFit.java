@@ -3,6 +3,7 @@ package easewright.check;
 import easewright.measure.Cutting;
 import easewright.measure.MateWalk;
 import easewright.pattern.Finding;
+import easewright.pattern.MateSides;
 import easewright.pattern.Severity;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,7 +22,10 @@ final class MatesFit implements Rule {
             Severity severity = severity(walk.drift());
             if (!Cutting.same(walk.drift())) {
                 String code = severity == Severity.FAULT ? "mate-mismatch" : "mate-drift";
+                MateSides sides = MateSides.of(sight.pattern(), walk.mate());
                 findings.add(walk.named(Finding.of(code, severity, ""))
+                        .with("one", sides.first())
+                        .with("other", sides.second())
                         .with("first", walk.first())
                         .with("second", walk.second())
                         .with("ease.signed", walk.mate().declaredEase())

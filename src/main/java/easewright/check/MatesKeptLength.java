@@ -3,6 +3,7 @@ package easewright.check;
 import easewright.measure.Cutting;
 import easewright.measure.MateWalk;
 import easewright.pattern.Finding;
+import easewright.pattern.MateSides;
 import easewright.pattern.Severity;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,7 +28,7 @@ final class MatesKeptLength implements ChangeRule {
             double apart = now.drift() - then.get().drift();
             if (Math.abs(apart) > NOTICED
                     && Math.abs(now.drift()) < Math.abs(then.get().drift())) {
-                findings.add(about("mate-nearer", MatesFit.severity(now.drift()), now, first, second)
+                findings.add(about("mate-nearer", MatesFit.severity(now.drift()), after, now, first, second)
                         .with("was.signed", then.get().drift())
                         .with("now.signed", now.drift()));
             } else if (Math.abs(apart) > NOTICED) {
@@ -37,20 +38,25 @@ final class MatesKeptLength implements ChangeRule {
                 findings.add(about(
                                 little ? "mate-drifted-little" : "mate-drifted",
                                 severity == Severity.NOTE && much ? Severity.CAUTION : severity,
+                                after,
                                 now,
                                 first,
                                 second)
                         .with("drift.signed", apart)
                         .with("now.signed", now.drift()));
             } else if (Math.max(Math.abs(first), Math.abs(second)) > NOTICED) {
-                findings.add(about("mate-length-changed", Severity.NOTE, now, first, second));
+                findings.add(about("mate-length-changed", Severity.NOTE, after, now, first, second));
             }
         }
         return findings;
     }
 
-    private static Finding about(String code, Severity severity, MateWalk walk, double first, double second) {
+    private static Finding about(
+            String code, Severity severity, Sight after, MateWalk walk, double first, double second) {
+        MateSides sides = MateSides.of(after.pattern(), walk.mate());
         return walk.named(Finding.of(code, severity, ""))
+                .with("one", sides.first())
+                .with("other", sides.second())
                 .with("first.signed", first)
                 .with("second.signed", second);
     }

@@ -5,6 +5,7 @@ import easewright.measure.MateWalk;
 import easewright.pattern.Dart;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Grain;
+import easewright.pattern.MateSides;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.text.Words;
@@ -228,7 +229,13 @@ public record Effect(List<Line> lines) {
                         List<EdgeRef> partners = both || little ? List.of() : Partners.leftOut(desk, now.mate());
                         lines.add(new Line(
                                 little ? Kind.FITS : Kind.DRIFTED,
-                                drift(then, now, both || !partners.isEmpty(), little, words),
+                                drift(
+                                        then,
+                                        now,
+                                        MateSides.of(desk.shown(), now.mate()),
+                                        both || !partners.isEmpty(),
+                                        little,
+                                        words),
                                 both && mayEven,
                                 partners));
                     });
@@ -250,19 +257,25 @@ public record Effect(List<Line> lines) {
                                         || ref.piece().equals(f.piece().name()))));
     }
 
-    private static String drift(MateWalk then, MateWalk now, boolean remedied, boolean little, Words words) {
-        Map<String, Object> values = Map.of(
-                "mate", now.mate().name(),
-                "drift.signed", now.drift() - then.drift(),
-                "first.signed", now.first() - then.first(),
-                "second.signed", now.second() - then.second(),
-                "from", then.first() - then.second(),
-                "to", now.first() - now.second());
+    private static String drift(
+            MateWalk then, MateWalk now, MateSides sides, boolean remedied, boolean little, Words words) {
+        double first = now.first() - then.first();
+        double second = now.second() - then.second();
+        boolean firstTells = Math.abs(first) > Math.abs(second);
+        double longer = firstTells ? first - second : second - first;
+        Map<String, Object> values = Map.ofEntries(
+                Map.entry("mate", now.mate().name()),
+                Map.entry("by", Math.abs(longer)),
+                Map.entry("changed", firstTells ? sides.first() : sides.second()),
+                Map.entry("other", firstTells ? sides.second() : sides.first()),
+                Map.entry("from", then.first() - then.second()),
+                Map.entry("to", now.first() - now.second()));
+        String way = longer > 0 ? "longer" : "shorter";
         if (little) {
-            return words.of("editor.effect.little", values);
+            return words.of("editor.effect.little." + way, values);
         }
         String said = words.of(
-                now.mate().declaredEase() == 0 ? "editor.effect.drifted" : "editor.effect.ease-drifted", values);
+                now.mate().declaredEase() == 0 ? "editor.effect.drifted." + way : "editor.effect.ease-drifted", values);
         // Where one side alone changed, what could match it is looked for once this one is kept.
         return remedied ? said : said + " " + words.of("editor.effect.match");
     }
