@@ -294,6 +294,20 @@ class ChangeJourneyTest extends Journey {
         assertThat(nameHeard(robot, "#amount")).isEqualTo("Change of the finished girth, in size 12");
     }
 
+    @Test
+    void whatIsKeptIsSaidWhereItWasTried(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        write(robot, "#amount", "2 cm");
+        robot.clickOn("#keep");
+        WaitForAsyncUtils.waitForFxEvents();
+        String said = "Kept: hip +2\u00a0cm. It stands in Changes.";
+        assertThat(robot.lookup("#outcome").queryLabeled().getText()).isEqualTo(said);
+        assertThat(robot.lookup("#amount").query().getAccessibleHelp()).isEqualTo(said);
+        assertThat(robot.lookup("#table").query().getAccessibleText()).startsWith(said);
+        write(robot, "#amount", "1 cm");
+        assertThat(robot.lookup("#outcome").queryLabeled().getText()).startsWith("hip: ");
+    }
+
     private static String nameHeard(FxRobot robot, String field) {
         Node label = (Node) robot.lookup(field).query().queryAccessibleAttribute(AccessibleAttribute.LABELED_BY);
         return label.getAccessibleText();

@@ -29,6 +29,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 public final class Session {
     private final ReadOnlyObjectWrapper<Desk> desk;
     private final Picking picking = new Picking();
+    private Optional<Kept> kept = Optional.empty();
     private final ReadOnlyObjectWrapper<OwnTables> ownTables = new ReadOnlyObjectWrapper<>(OwnTables.NONE);
 
     private boolean unitByFile;
@@ -68,7 +69,15 @@ public final class Session {
     }
 
     private void change(UnaryOperator<Desk> step) {
-        desk.set(step.apply(desk.get()));
+        Desk before = desk.get();
+        Desk now = step.apply(before);
+        kept = Kept.after(kept, before, now);
+        desk.set(now);
+    }
+
+    /** The change that was just kept, until something new is begun. */
+    public Optional<Kept> kept() {
+        return kept;
     }
 
     /** The user's own ease tables. */

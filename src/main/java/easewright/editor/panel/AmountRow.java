@@ -99,13 +99,18 @@ final class AmountRow extends HBox {
         amount.end();
     }
 
-    /** What comes of the amount cannot be gone to: it is heard with the field, and what to do with it there. */
-    void heard(Desk desk, String outcome) {
+    /**
+     * What comes of the amount cannot be gone to: it is heard with the field, and what to do with it there.
+     *
+     * @param kept whether it is of an amount that was kept
+     */
+    void heard(Desk desk, String outcome, boolean kept) {
         if (!amount.isWrong()) {
             String refused = RefusalView.words(desk);
             String came = refused.isEmpty() ? outcome : refused;
             String hint = desk.words().of("editor.here.amount.hint");
-            Hints.help(amount, desk.wanted().filter(w -> w.amount() != 0).isPresent() ? came : hint);
+            boolean tried = desk.wanted().filter(w -> w.amount() != 0).isPresent();
+            Hints.help(amount, tried || kept ? came : hint);
         }
     }
 

@@ -116,6 +116,9 @@ public final class CuttingTable extends Region {
         if (before != null && !now.notice().equals(before.notice())) {
             news = now.notice().map(n -> now.words().of(n.key(), n.values())).orElse("");
         }
+        if (before != null && before.trial().isPresent()) {
+            news = session.kept().map(k -> k.words(now)).orElse(news);
+        }
         speak();
         if (other
                 || !before.pattern().scale().equals(now.pattern().scale())

@@ -250,10 +250,12 @@ public final class HerePanel extends VBox {
         title.setText(HereWords.title(desk));
         way.show(desk, wanted);
         boolean misread = isMisread();
-        outcome.setText(misread ? words.of("editor.here.misread") : HereWords.outcome(desk));
-        outcome.pseudoClassStateChanged(INVITING, misread || wanted.amount() == 0);
+        String kept = session.kept().map(k -> k.words(desk)).orElse("");
+        String said = kept.isEmpty() ? HereWords.outcome(desk) : kept;
+        outcome.setText(misread ? words.of("editor.here.misread") : said);
+        outcome.pseudoClassStateChanged(INVITING, misread || wanted.amount() == 0 && kept.isEmpty());
         effect.show(Effect.of(desk), desk);
-        amount.heard(desk, outcome.getText());
+        amount.heard(desk, outcome.getText(), !kept.isEmpty());
         boolean small = folds && wanted.amount() == 0 && wanted.atSeams();
         boolean set = !small && !where.isOpen();
         Parts.present(how, set);
@@ -267,7 +269,10 @@ public final class HerePanel extends VBox {
         Parts.present(sides, set && wanted.maySided());
         Parts.present(choices, sides.isManaged() || seams.taper().isManaged());
         refused(desk);
-        Parts.present(outcome, !outcome.getText().isEmpty() && (misread || wanted.amount() != 0 || !where.isOpen()));
+        Parts.present(
+                outcome,
+                !outcome.getText().isEmpty()
+                        && (misread || wanted.amount() != 0 || !kept.isEmpty() || !where.isOpen()));
         keep.setDisable(misread || desk.shownTrial().isEmpty());
         leave.setDisable(wanted.amount() == 0);
     }

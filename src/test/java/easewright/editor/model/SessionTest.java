@@ -50,6 +50,44 @@ class SessionTest {
         return session.desk().wanted().orElseThrow();
     }
 
+    private String kept() {
+        return session.kept().map(k -> k.words(session.desk())).orElse("");
+    }
+
+    @Test
+    void whatWasKeptIsSaidUntilSomethingNewIsBegun() {
+        List<Runnable> begun = List.of(
+                () -> session.want(wanted().withAmount(5)),
+                () -> session.chooseLevel("waist"),
+                session::undo,
+                () -> session.setWish("hip", OptionalDouble.of(70)));
+        for (Runnable next : begun) {
+            session.chooseLevel("hip");
+            session.want(wanted().withAmount(20));
+            assertThat(kept()).isEmpty();
+            session.keep();
+            assertThat(kept()).isEqualTo("Kept: hip +2\u00a0cm. It stands in Changes.");
+            session.setUnit(LengthUnit.INCH);
+            session.point(Optional.empty());
+            assertThat(kept()).isEqualTo("Kept: hip +13/16\u00a0in. It stands in Changes.");
+            session.setUnit(LengthUnit.CM);
+            next.run();
+            assertThat(kept()).isEmpty();
+            session.leave();
+            assertThat(kept()).as("it does not come back").isEmpty();
+        }
+    }
+
+    @Test
+    void whatWasTakenBackIsNotSaidToBeKept() {
+        session.want(wanted().withAmount(20));
+        session.leave();
+        assertThat(kept()).isEmpty();
+        session.want(wanted().withAmount(-3000));
+        session.keep();
+        assertThat(kept()).as("refused").isEmpty();
+    }
+
     @Test
     void typingTheBodyGivesTheEase() {
         Level hip = session.desk().pattern().level("hip").orElseThrow();

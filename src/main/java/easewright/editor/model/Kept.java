@@ -1,0 +1,43 @@
+package easewright.editor.model;
+
+import easewright.pattern.Pattern;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A change that has just been kept, as long as nothing new is begun: its amount no longer stands in its field, and it
+ * would seem to be gone.
+ *
+ * @param made   the pattern with the change
+ * @param amount by which the girth at the level, or the length, was changed, mm
+ */
+public record Kept(Pattern made, Optional<String> size, String level, double amount) {
+    /**
+     * What was kept last and is still to be said, after a step.
+     *
+     * @param last what was to be said before it
+     */
+    static Optional<Kept> after(Optional<Kept> last, Desk before, Desk now) {
+        Optional<Kept> fresh = before.shownTrial()
+                .filter(t -> t.altered().pattern() == now.pattern())
+                .map(t -> new Kept(
+                        now.pattern(),
+                        now.size(),
+                        t.wanted().level(),
+                        t.wanted().amount()));
+        return fresh.or(() -> last).filter(k -> k.isLast(now));
+    }
+
+    private boolean isLast(Desk now) {
+        return made == now.pattern()
+                && size.equals(now.size())
+                && now.wanted()
+                        .filter(w -> w.amount() == 0 && w.level().equals(level))
+                        .isPresent();
+    }
+
+    /** That it is kept, and where it stands now. */
+    public String words(Desk desk) {
+        return desk.words().of("editor.here.kept", Map.of("level", level, "amount.signed", amount));
+    }
+}
