@@ -1,5 +1,6 @@
 package easewright.editor.paint;
 
+import easewright.geom.Box;
 import easewright.geom.Line;
 import easewright.geom.Point;
 import java.util.ArrayList;
@@ -171,9 +172,13 @@ final class LevelPainter {
         double height = level.chosen() ? 22 : 18;
         List<Point> middles = places(span, seen.get(), width, height, level.chosen());
         boolean wide = span.length() * view.scale() > width * LEAST_SHARE;
-        Optional<Point> free = !wide
-                ? Optional.empty()
-                : clear ? room.takeClear(middles, width, height) : room.take(middles, width, height);
+        Optional<Point> free = wide ? room.takeClear(middles, width, height) : Optional.empty();
+        if (wide && !clear) {
+            // A dart in the middle of the piece is not to be covered while there is room beside the paper.
+            boolean besides = !level.chosen() && meetsDart(span);
+            free = free.or(() -> besides ? offEnds(seen.get(), width, height) : Optional.empty())
+                    .or(() -> room.take(middles, width, height));
+        }
         if (free.isPresent()) {
             plate(free.get(), width, height, level.chosen());
             gc.setFont(font);
@@ -209,6 +214,20 @@ final class LevelPainter {
             }
         }
         return middles;
+    }
+
+    private boolean meetsDart(Line span) {
+        Box along = Box.around(List.of(span.start(), span.end()));
+        return sight.piece().darts().stream()
+                .anyMatch(dart -> Box.around(dart.corners()).overlaps(along));
+    }
+
+    /** Beside either end of the line where nothing at all is, its end first, pixels; takes it. */
+    private Optional<Point> offEnds(Line seen, double width, double height) {
+        Point out = seen.end().minus(seen.start()).unit().times(width / 2 + EDGE);
+        return Stream.of(seen.end().plus(out), seen.start().minus(out))
+                .filter(middle -> room.takeClear(middle, width, height))
+                .findFirst();
     }
 
     /** On the line, its middle first, then by turns to either side as far as the label stays on it, pixels. */

@@ -9,6 +9,11 @@ import easewright.editor.model.Opened;
 import easewright.editor.model.Session;
 import easewright.editor.model.TableScenes;
 import easewright.geom.Box;
+import easewright.geom.Point;
+import easewright.pattern.Dart;
+import easewright.pattern.Level;
+import easewright.pattern.LevelKind;
+import easewright.pattern.LevelMark;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.svg.SvgFile;
@@ -17,6 +22,7 @@ import java.awt.image.BufferedImage;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
@@ -50,12 +56,7 @@ class ClearWordsTest {
     }
 
     private static LabelRoom painted(TableScene scene, String name, double nearer) throws Exception {
-        Box all = scene.pieces().stream()
-                .map(p -> p.piece().outline().box())
-                .reduce(Box::union)
-                .orElseThrow();
-        Viewport fitting = Viewport.fitting(all, WIDE, HIGH, 56);
-        Viewport view = fitting.zoomedAt(nearer, WIDE / 2.0, HIGH / 2.0);
+        Viewport view = fitting(scene).zoomedAt(nearer, WIDE / 2.0, HIGH / 2.0);
         AtomicReference<LabelRoom> room = new AtomicReference<>();
         WritableImage image = WaitForAsyncUtils.waitForAsyncFx(10_000, () -> {
             Canvas canvas = new Canvas(WIDE, HIGH);
@@ -66,6 +67,14 @@ class ClearWordsTest {
             keep(image, name + "-" + nearer);
         }
         return room.get();
+    }
+
+    private static Viewport fitting(TableScene scene) {
+        Box all = scene.pieces().stream()
+                .map(p -> p.piece().outline().box())
+                .reduce(Box::union)
+                .orElseThrow();
+        return Viewport.fitting(all, WIDE, HIGH, 56);
     }
 
     private static void keep(WritableImage image, String name) throws Exception {
@@ -120,6 +129,48 @@ class ClearWordsTest {
                 areClear(session, sample, nearer);
             }
         }
+    }
+
+    /** Where a dart leaves no room on the level, its whole label stands beside the paper, on wide and narrow piece alike. */
+    @Test
+    void theLabelOfALevelStandsBesideADart() throws Exception {
+        Session session = drawn("a:M300,100 H430 V800 H300 Z", "b:M700,100 H835 V800 H700 Z");
+        Pattern bare = session.desk().pattern();
+        List<Piece> pieces = new ArrayList<>();
+        for (Piece piece : bare.pieces()) {
+            Point middle = piece.outline().box().centre();
+            Dart dart = new Dart(
+                    "dart",
+                    middle.plus(new Point(-10, 0)),
+                    middle.plus(new Point(10, 0)),
+                    middle.plus(new Point(0, 120)),
+                    Optional.of(middle.plus(new Point(0, -120))),
+                    Optional.empty());
+            pieces.add(piece.toBuilder()
+                    .darts(List.of(dart))
+                    .levels(List.of(LevelMark.through("waist", middle)))
+                    .build());
+        }
+        Pattern marked = bare.withLevels(List.of(Level.of("hip", LevelKind.HIP), Level.of("waist", LevelKind.WAIST)))
+                .withPieces(pieces);
+        session.edit(marked);
+        session.chooseLevel("hip");
+        LabelRoom room = painted(session, "dart", 1);
+        assertThat(room.crossed()).isEmpty();
+        Viewport view = fitting(new TableScenes().of(session.desk()));
+        for (Piece piece : session.desk().pattern().pieces()) {
+            Box paper = onScreen(piece.outline().box(), view);
+            double level = paper.centre().y();
+            assertThat(room.words())
+                    .as(piece.name())
+                    .anyMatch(w -> Math.abs(w.centre().y() - level) < 1
+                            && Math.min(Math.abs(w.minX() - paper.maxX()), Math.abs(w.maxX() - paper.minX())) < 10);
+        }
+    }
+
+    private static Box onScreen(Box box, Viewport view) {
+        return Box.around(List.of(
+                view.toScreen(new Point(box.minX(), box.minY())), view.toScreen(new Point(box.maxX(), box.maxY()))));
     }
 
     /** Only the label of a level may lie over a line, where it is as wide as the level. */
