@@ -1,8 +1,12 @@
 package easewright.print;
 
 import easewright.alter.Scope;
+import easewright.geom.Point;
 import easewright.pattern.ChangeNote;
+import easewright.pattern.Edge;
 import easewright.pattern.EdgeRef;
+import easewright.pattern.Mate;
+import easewright.pattern.MateSides;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Side;
@@ -12,8 +16,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** Recorded changes in plain words. */
 public final class ChangeWords {
@@ -49,6 +55,9 @@ public final class ChangeWords {
             Scope.SIZE,
             Scope.SIDE);
 
+    /** Edges whose ends are this near to each other meet there, mm. */
+    private static final double AT_CORNER = 0.5;
+
     private final Words words;
 
     public ChangeWords(Words words) {
@@ -70,6 +79,7 @@ public final class ChangeWords {
         }
         values.putIfAbsent("level", "");
         values.put("where", where(note, pattern));
+        joined(note, pattern, values);
         List<String> sentences = new ArrayList<>();
         Side side = Scope.of(note).side();
         values.put("whole", words.of(side == Side.BOTH ? "change.all-round" : "change.in-girth"));
@@ -91,8 +101,40 @@ public final class ChangeWords {
         String method = note.method();
         String key =
                 values.get("matter") instanceof String matter ? "change.true." + matter : "change.method." + method;
+        if (values.containsKey("line")) {
+            return words.of("change.true.joined-line.named", values);
+        }
         String line = words.of(key, values).startsWith(key) ? "change.method." + method : key;
         return known(line, values, "change.method-other", Map.of("method", method));
+    }
+
+    /** Of a line that goes on across a seam, the edges that meet there, and the pieces that the seam joins. */
+    private static void joined(ChangeNote note, Pattern pattern, Map<String, Object> values) {
+        String name = note.settings().getOrDefault("mate", "");
+        Optional<Mate> mate = note.settings().getOrDefault("matter", "").equals("joined-line")
+                ? pattern.mates().stream().filter(m -> m.name().equals(name)).findFirst()
+                : Optional.empty();
+        if (mate.isEmpty() || mate.get().first().size() != 1) {
+            return;
+        }
+        EdgeRef ref = mate.get().first().get(0);
+        pattern.edge(ref).ifPresent(seam -> {
+            Point corner = note.settings().getOrDefault("end", "").equals("end") ? seam.to() : seam.from();
+            List<String> lines = pattern.piece(ref.piece()).stream()
+                    .flatMap(piece -> piece.edges().stream())
+                    .filter(e -> !e.name().equals(seam.name()))
+                    .filter(e -> Math.min(e.from().distance(corner), e.to().distance(corner)) < AT_CORNER)
+                    .map(Edge::name)
+                    .toList();
+            if (!lines.isEmpty()) {
+                MateSides sides = MateSides.of(pattern, mate.get());
+                values.put("line", lines);
+                values.put(
+                        "pieces",
+                        Stream.concat(sides.first().stream(), sides.second().stream())
+                                .toList());
+            }
+        });
     }
 
     /** The same without how it dies away, for a label. */

@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
  */
 public final class Lengths {
     private static final double LARGEST_MM = 100_000;
-    private static final int SIXTEENTHS = 16;
+    static final int SIXTEENTHS = 16;
 
     private static final Pattern FORM = Pattern.compile("(?<sign>[+-]?)\\s*"
             + "(?:(?<whole>\\d+)(?:\\s+|\\s*-\\s*))??"
@@ -38,6 +38,15 @@ public final class Lengths {
         String digits = digits(Math.abs(mm), unit);
         boolean minus = mm < 0 && !digits.equals("0");
         return (minus ? "\u2212" : "") + digits + "\u00a0" + unit.symbol();
+    }
+
+    /** The same with inches rounded to so many parts, 16 or finer. */
+    static String format(double mm, LengthUnit unit, int parts) {
+        if (unit != LengthUnit.INCH || parts == SIXTEENTHS) {
+            return format(mm, unit);
+        }
+        String digits = fraction(Math.round(Math.abs(mm) / 25.4 * parts), parts);
+        return (mm < 0 && !digits.equals("0") ? "\u2212" : "") + digits + "\u00a0" + unit.symbol();
     }
 
     /** The same with a plus before what is added. */

@@ -19,6 +19,7 @@ import java.util.stream.Collectors;
  * shown with commas; a key ending in {@code .signed} shows a length with its plus or minus; {@code largest} is a limit,
  * and rounded towards 0; of a {@link Span} both ends are shown, once if they look alike. A line may ask for a value in a form of its own, {@code {amount.part}} for the value
  * {@code amount}: {@code .coarse} to the millimetre, {@code .part} as one of several that must add up,
+ * {@code .agreeing} so that two lengths and what they differ by do not contradict each other,
  * {@code .exact} a plain number to be typed again, {@code .and} a list whose last has an "and" before it.
  *
  * <p>Some lines are worded otherwise for who types commands ({@code <key>.command}) or who sits before a Mac
@@ -144,6 +145,9 @@ public final class Words {
         if (value instanceof Span span) {
             return formed(form, span.low())
                     .flatMap(low -> formed(form, span.high()).map(high -> spanned(low, high)));
+        }
+        if (value instanceof Double mm && form.equals("agreeing")) {
+            return Agreeing.of(values, unit).map(all -> all.said(name.substring(0, dot), mm));
         }
         return value instanceof Double mm ? formed(form, mm) : Optional.empty();
     }

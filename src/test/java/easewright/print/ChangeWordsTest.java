@@ -15,8 +15,10 @@ import easewright.pattern.EdgeRef;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Scale;
+import easewright.svg.SvgFile;
 import easewright.text.LengthUnit;
 import easewright.text.Words;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -59,6 +61,30 @@ class ChangeWordsTest {
                     .doesNotContain("p1")
                     .endsWith(".");
         }
+    }
+
+    /** Otherwise 1.85 in would read as the exact 1 7/8 in that nobody asked for. */
+    @Test
+    void anAmountThatIsRoundedSaysSo() {
+        ChangeWords inches = new ChangeWords(Words.english(LengthUnit.INCH));
+        assertThat(inches.of(SeamChange.at("hip", 1.85 * 25.4).note(), pattern))
+                .startsWith("hip: about +1 7/8\u00a0in");
+        assertThat(inches.of(SeamChange.at("hip", 1.875 * 25.4).note(), pattern))
+                .startsWith("hip: +1 7/8\u00a0in");
+        assertThat(inches.of(SeamChange.at("hip", -25.4 * 3 / 32).note(), pattern))
+                .startsWith("hip: \u22123/32\u00a0in");
+    }
+
+    @Test
+    void aLineMadeTrueAcrossASeamIsCalledByItsEdgesAndPieces() throws Exception {
+        Pattern skirt = SvgFile.read(Path.of("sample-pieces/skirt.svg")).pattern();
+        Map<String, String> settings = Map.of("matter", "joined-line", "mate", "side seam", "end", "start");
+        assertThat(words.of(new ChangeNote("true", settings), skirt))
+                .isEqualTo("Made true: waist across the seam “side seam” of Front and Back.");
+        Map<String, String> below = Map.of("matter", "joined-line", "mate", "side seam", "end", "end");
+        assertThat(words.of(new ChangeNote("true", below), skirt)).startsWith("Made true: hem across");
+        Map<String, String> gone = Map.of("matter", "joined-line", "mate", "none", "end", "end");
+        assertThat(words.of(new ChangeNote("true", gone), skirt)).contains("“none”, at its end");
     }
 
     @Test

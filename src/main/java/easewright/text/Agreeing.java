@@ -1,0 +1,50 @@
+package easewright.text;
+
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Two lengths that one sentence compares, shown with what they differ by: a reader who takes the one from the other finds
+ * the difference that is told. Each rounded by itself, 2 11/16 in and 2 13/16 in could be told as 1/16 in apart.
+ *
+ * @param ease what the first is meant to be longer by, mm
+ */
+record Agreeing(double first, double second, double ease, LengthUnit unit) {
+    /** What is shown may be off the true difference by this much, mm. */
+    private static final double STRAY = 25.4 / 64;
+
+    private static final int FINEST = 64;
+
+    static Optional<Agreeing> of(Map<String, ?> values, LengthUnit unit) {
+        return values.get("first") instanceof Double first && values.get("second") instanceof Double second
+                ? Optional.of(
+                        new Agreeing(first, second, values.get("ease.signed") instanceof Double ease ? ease : 0, unit))
+                : Optional.empty();
+    }
+
+    /** One of the lengths, or by its name what they are apart ({@code apart}) or off ({@code drift.signed}), mm. */
+    String said(String name, double mm) {
+        int parts = parts();
+        double off = left(parts);
+        return switch (name) {
+            case "apart" -> off == 0 ? Lengths.format(mm, unit) : Lengths.format(Math.abs(off), unit, parts);
+            case "drift.signed" ->
+                off == 0 ? Lengths.signed(mm, unit) : (off > 0 ? "+" : "") + Lengths.format(off, unit, parts);
+            default -> Lengths.format(mm, unit, parts);
+        };
+    }
+
+    /** The coarsest parts of an inch with which the difference of what is shown is the true one. */
+    private int parts() {
+        int parts = Lengths.SIXTEENTHS;
+        while (parts < FINEST && Math.abs(left(parts) - (first - second - ease)) > STRAY) {
+            parts *= 2;
+        }
+        return parts;
+    }
+
+    private double left(int parts) {
+        double step = unit == LengthUnit.INCH ? 25.4 / parts : 0.1;
+        return (Math.round(first / step) - Math.round(second / step) - Math.round(ease / step)) * step;
+    }
+}
