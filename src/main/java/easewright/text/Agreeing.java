@@ -15,11 +15,21 @@ record Agreeing(double first, double second, double ease, LengthUnit unit) {
 
     private static final int FINEST = 64;
 
+    /** Of the values {@code first}, {@code second} and {@code ease.signed}; empty where these are not single lengths. */
     static Optional<Agreeing> of(Map<String, ?> values, LengthUnit unit) {
-        return values.get("first") instanceof Double first && values.get("second") instanceof Double second
-                ? Optional.of(
-                        new Agreeing(first, second, values.get("ease.signed") instanceof Double ease ? ease : 0, unit))
-                : Optional.empty();
+        Optional<Double> ease =
+                values.get("ease.signed") == null ? Optional.of(0.0) : single(values.get("ease.signed"));
+        return single(values.get("first"))
+                .flatMap(one -> single(values.get("second"))
+                        .flatMap(other -> ease.map(meant -> new Agreeing(one, other, meant, unit))));
+    }
+
+    /** A length, or the one that all sizes have, mm. */
+    static Optional<Double> single(Object value) {
+        if (value instanceof Span span && span.low() == span.high()) {
+            return Optional.of(span.low());
+        }
+        return value instanceof Double mm ? Optional.of(mm) : Optional.empty();
     }
 
     /** One of the lengths, or by its name what they are apart ({@code apart}) or off ({@code drift.signed}), mm. */

@@ -142,12 +142,16 @@ public final class Words {
             String each = name.substring(0, dot);
             return Optional.of(listed(many.stream().map(one -> shown(each, one)).toList()));
         }
+        if (value != null && form.equals("agreeing")) {
+            String key = name.substring(0, dot);
+            // Where sizes differ, each figure is a range, and no reader takes one range from another.
+            return Agreeing.of(values, unit)
+                    .flatMap(all -> Agreeing.single(value).map(mm -> all.said(key, mm)))
+                    .or(() -> Optional.of(shown(key, value)));
+        }
         if (value instanceof Span span) {
             return formed(form, span.low())
                     .flatMap(low -> formed(form, span.high()).map(high -> spanned(low, high)));
-        }
-        if (value instanceof Double mm && form.equals("agreeing")) {
-            return Agreeing.of(values, unit).map(all -> all.said(name.substring(0, dot), mm));
         }
         return value instanceof Double mm ? formed(form, mm) : Optional.empty();
     }

@@ -47,4 +47,20 @@ class AgreeingTest {
             assertThat(apart).as(said).isCloseTo(second - first, within(25.4 / 64 + 1e-6));
         }
     }
+
+    @Test
+    void ofSeveralSizesTheRangesAreTold() {
+        Map<String, Object> values =
+                Map.of("first", new Span(500, 520), "second", new Span(501, 521), "apart", new Span(1, 1));
+        assertThat(Words.english(LengthUnit.CM)
+                        .of("reason.about-length", values)
+                        .replace('\u00a0', ' '))
+                .startsWith("one side measures 50 cm to 52 cm, the other 50.1 cm to 52.1 cm: 0.1 cm apart");
+        double first = 2.715 * 25.4;
+        double second = first + 0.093 * 25.4;
+        Map<String, Object> alike = Map.of(
+                "first", new Span(first, first), "second", new Span(second, second), "apart", new Span(2.3, 2.3));
+        assertThat(Words.english(LengthUnit.INCH).of("reason.about-length", alike))
+                .contains("3/32\u00a0in apart");
+    }
 }

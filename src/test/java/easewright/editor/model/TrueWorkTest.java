@@ -49,6 +49,18 @@ class TrueWorkTest {
         }
     }
 
+    /** Among fractions of an inch nobody can read decimals off a tape. */
+    @Test
+    void inInchesItTellsNoMoveInDecimals() throws Exception {
+        Session inches = new Session(LengthUnit.INCH, false);
+        SvgFile untrue = SvgFile.read(Path.of("src/test/resources/command/untrue-bodice.svg"));
+        inches.open(Opened.of(new OpenFile(untrue, Optional.empty(), "untrue.svg")));
+        assertThat(TrueWork.of(inches.desk()).places())
+                .extracting(TrueWork.Place::brings)
+                .allSatisfy(said -> assertThat(said).doesNotContainPattern("moves by 0\\.\\d"))
+                .anySatisfy(said -> assertThat(said).startsWith("The line moves by less than 1/32 in."));
+    }
+
     @Test
     void oneMadeTrueIsAChangeLikeAnyOtherAndLeavesTheList() {
         TrueWork work = TrueWork.of(session.desk());
