@@ -7,7 +7,10 @@ import easewright.pattern.Severity;
 import easewright.pattern.Side;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * Pieces of no size that lie on each other and are about as large: sizes of a nest, most likely, of which all would be
@@ -20,21 +23,68 @@ final class PiecesOnEachOther implements Rule {
     /** A number that a drawing program or the reader gave to an element. */
     private static final Pattern NUMBERED = Pattern.compile("[A-Za-z]*[-_ #]*\\d[-_ #\\d]*");
 
+    private static final Pattern LAST_NUMBER = Pattern.compile("[\\s_-]*\\d+$");
+
     /** More pieces than this are not compared with each other. */
     private static final int MOST = 300;
 
+    /** A piece without a size; its name is only looked at where it lies on another. */
+    private static final class Laid {
+        private final Piece piece;
+        private final Box box;
+        private final double area;
+        private String stem;
+        private boolean numbered;
+
+        private Laid(Piece piece) {
+            this.piece = piece;
+            box = piece.outline().box();
+            area = Math.abs(piece.outline().signedArea());
+        }
+
+        private Laid named() {
+            if (stem == null) {
+                stem = LAST_NUMBER.matcher(piece.name()).replaceFirst("");
+                numbered = NUMBERED.matcher(piece.name()).matches();
+            }
+            return this;
+        }
+
+        boolean liesOn(Laid other) {
+            return inSamePlace(other) && named().mayBe(other.named());
+        }
+
+        private boolean inSamePlace(Laid other) {
+            Optional<Box> shared = box.shared(other.box);
+            if (shared.isEmpty() || Math.min(area, other.area) < SAME_PLACE * Math.max(area, other.area)) {
+                return false;
+            }
+            Box both = box.union(other.box);
+            return shared.get().width() * shared.get().height() >= SAME_PLACE * both.width() * both.height();
+        }
+
+        /** A front and a back may be drafted on each other; what has only a number, or the same name, may be a size. */
+        private boolean mayBe(Laid other) {
+            return numbered || other.numbered || stem.equals(other.stem);
+        }
+    }
+
+    /** Once a piece that has to be looked at lies on another, all that do so are told, as before it was changed. */
     @Override
     public List<Finding> look(Sight sight) {
-        List<Piece> pieces = sight.pattern().pieces().stream()
+        List<Laid> all = sight.pattern().pieces().stream()
                 .filter(p -> p.size().isEmpty() && p.side() == Side.BOTH)
                 .limit(MOST)
+                .map(Laid::new)
                 .toList();
+        Set<String> wanted = sight.pieces().stream().map(Piece::id).collect(Collectors.toSet());
+        boolean any = all.stream()
+                .filter(s -> wanted.contains(s.piece.id()))
+                .anyMatch(one -> all.stream().anyMatch(other -> other != one && one.liesOn(other)));
         List<String> names = new ArrayList<>();
-        for (Piece one : pieces) {
-            boolean under =
-                    pieces.stream().anyMatch(other -> other != one && mayBeOne(one, other) && inSamePlace(one, other));
-            if (under) {
-                names.add(one.name());
+        for (Laid one : any ? all : List.<Laid>of()) {
+            if (all.stream().anyMatch(other -> other != one && one.liesOn(other))) {
+                names.add(one.piece.name());
             }
         }
         return names.isEmpty()
@@ -42,32 +92,5 @@ final class PiecesOnEachOther implements Rule {
                 : List.of(Finding.of("pieces-on-each-other", Severity.CAUTION, "")
                         .with("pieces", names)
                         .with("count", names.size()));
-    }
-
-    /** A front and a back may be drafted on each other; what has only a number, or the same name, may be a size. */
-    private static boolean mayBeOne(Piece one, Piece other) {
-        return NUMBERED.matcher(one.name()).matches()
-                || NUMBERED.matcher(other.name()).matches()
-                || stem(one).equals(stem(other));
-    }
-
-    private static String stem(Piece piece) {
-        return piece.name().replaceFirst("[\\s_-]*\\d+$", "");
-    }
-
-    private static boolean inSamePlace(Piece one, Piece other) {
-        Box a = one.outline().box();
-        Box b = other.outline().box();
-        double wide = Math.min(a.maxX(), b.maxX()) - Math.max(a.minX(), b.minX());
-        double tall = Math.min(a.maxY(), b.maxY()) - Math.max(a.minY(), b.minY());
-        if (wide <= 0 || tall <= 0) {
-            return false;
-        }
-        Box both = a.union(b);
-        double least = Math.min(
-                Math.abs(one.outline().signedArea()), Math.abs(other.outline().signedArea()));
-        double most = Math.max(
-                Math.abs(one.outline().signedArea()), Math.abs(other.outline().signedArea()));
-        return wide * tall >= SAME_PLACE * both.width() * both.height() && least >= SAME_PLACE * most;
     }
 }

@@ -1,6 +1,7 @@
 package easewright.geom;
 
 import java.util.Collection;
+import java.util.Optional;
 
 /** An upright rectangle. Millimetres. */
 public record Box(double minX, double minY, double maxX, double maxY) {
@@ -51,12 +52,28 @@ public record Box(double minX, double minY, double maxX, double maxY) {
         return minX < other.maxX && other.minX < maxX && minY < other.maxY && other.minY < maxY;
     }
 
+    /** What both cover; empty if they have no area in common. */
+    public Optional<Box> shared(Box other) {
+        return overlaps(other)
+                ? Optional.of(new Box(
+                        Math.max(minX, other.minX),
+                        Math.max(minY, other.minY),
+                        Math.min(maxX, other.maxX),
+                        Math.min(maxY, other.maxY)))
+                : Optional.empty();
+    }
+
     public Box grown(double margin) {
         return new Box(minX - margin, minY - margin, maxX + margin, maxY + margin);
     }
 
     public boolean contains(Point p) {
         return p.x() >= minX && p.x() <= maxX && p.y() >= minY && p.y() <= maxY;
+    }
+
+    /** Whether all of another lies inside, or on the edge. */
+    public boolean contains(Box other) {
+        return other.minX >= minX && other.maxX <= maxX && other.minY >= minY && other.maxY <= maxY;
     }
 
     /** The distance from a place to this box, 0 inside. */

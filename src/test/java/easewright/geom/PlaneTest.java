@@ -107,6 +107,18 @@ class PlaneTest {
     }
 
     @Test
+    void whatTwoBoxesShare() {
+        assertThat(BOX.shared(new Box(5, -3, 30, 10))).contains(new Box(5, 2, 11, 10));
+        assertThat(BOX.shared(BOX.grown(3))).contains(BOX);
+        assertThat(BOX.shared(new Box(11, 2, 30, 22))).as("an edge has no area").isEmpty();
+        assertThat(BOX.shared(new Box(5, 30, 7, 40))).isEmpty();
+        assertThat(BOX.contains(BOX)).isTrue();
+        assertThat(BOX.grown(1).contains(BOX)).isTrue();
+        assertThat(BOX.contains(new Box(0.9, 3, 5, 5))).isFalse();
+        assertThat(BOX.contains(new Box(2, 3, 5, 22.1))).isFalse();
+    }
+
+    @Test
     void itsEdgesBelongToABox() {
         for (Point corner : List.of(new Point(1, 2), new Point(11, 2), new Point(11, 22), new Point(1, 22))) {
             assertThat(BOX.contains(corner)).isTrue();

@@ -121,21 +121,21 @@ public final class LabelRoom {
      * @param best by which the nearest comes first, where it is seen itself; else the middle of what is seen
      */
     List<Point> spread(Box box, int columns, int rows, Point best) {
-        double left = Math.max(box.minX(), view.minX());
-        double right = Math.min(box.maxX(), view.maxX());
-        double top = Math.max(box.minY(), view.minY());
-        double bottom = Math.min(box.maxY(), view.maxY());
-        Point by = view.contains(best) ? best : new Point((left + right) / 2, (top + bottom) / 2);
-        List<Point> middles = new ArrayList<>();
-        if (right > left && bottom > top) {
-            middles.add(new Point((left + right) / 2, (top + bottom) / 2));
+        Optional<Box> shared = box.shared(view);
+        if (shared.isEmpty()) {
+            return List.of();
         }
-        for (int row = 0; row < rows && right > left && bottom > top; row++) {
+        Box seen = shared.get();
+        List<Point> middles = new ArrayList<>();
+        middles.add(seen.centre());
+        for (int row = 0; row < rows; row++) {
             for (int column = 0; column < columns; column++) {
                 middles.add(new Point(
-                        left + (right - left) * (column + 0.5) / columns, top + (bottom - top) * (row + 0.5) / rows));
+                        seen.minX() + seen.width() * (column + 0.5) / columns,
+                        seen.minY() + seen.height() * (row + 0.5) / rows));
             }
         }
+        Point by = view.contains(best) ? best : seen.centre();
         middles.sort(Comparator.comparingDouble(by::distance));
         return middles;
     }
@@ -175,10 +175,7 @@ public final class LabelRoom {
     }
 
     private boolean isSeen(Box place) {
-        return place.minX() >= view.minX()
-                && place.minY() >= view.minY()
-                && place.maxX() <= view.maxX()
-                && place.maxY() <= view.maxY();
+        return view.contains(place);
     }
 
     static Box around(Point middle, double width, double height) {

@@ -86,12 +86,10 @@ final class DrawingBelow {
     private record Wish(SvgFile svg, Box part, double scale, boolean dark) {
         /** Whether this picture will do for that wish. */
         boolean serves(Wish other) {
-            Box p = other.part;
-            boolean covers = part.minX() <= p.minX()
-                    && part.minY() <= p.minY()
-                    && part.maxX() >= p.maxX()
-                    && part.maxY() >= p.maxY();
-            return svg == other.svg && dark == other.dark && covers && Math.abs(scale / other.scale - 1) < 1e-9;
+            return svg == other.svg
+                    && dark == other.dark
+                    && part.contains(other.part)
+                    && Math.abs(scale / other.scale - 1) < 1e-9;
         }
     }
 
@@ -173,20 +171,16 @@ final class DrawingBelow {
         if (isLarge(part, scale)) {
             Point from = view.toTable(0, 0).times(1 / grown);
             Point to = view.toTable(width, height).times(1 / grown);
-            part = shared(part, new Box(from.x(), from.y(), to.x(), to.y()));
+            Optional<Box> seen = part.shared(new Box(from.x(), from.y(), to.x(), to.y()));
+            if (seen.isEmpty()) {
+                return Optional.empty();
+            }
+            part = seen.get();
         }
         while (isLarge(part, scale) && scale > 1e-6) {
             scale /= STEP;
         }
         return part.width() > 0 && part.height() > 0 ? Optional.of(new Wish(svg, part, scale, dark)) : Optional.empty();
-    }
-
-    private static Box shared(Box one, Box other) {
-        return new Box(
-                Math.max(one.minX(), other.minX()),
-                Math.max(one.minY(), other.minY()),
-                Math.min(one.maxX(), other.maxX()),
-                Math.min(one.maxY(), other.maxY()));
     }
 
     private static boolean isLarge(Box part, double scale) {

@@ -1,0 +1,116 @@
+package easewright.suggest;
+
+import easewright.geom.Segment;
+import easewright.measure.GarmentMeasures;
+import easewright.measure.Measures;
+import easewright.pattern.Edge;
+import easewright.pattern.EdgeRef;
+import easewright.pattern.EdgeRole;
+import easewright.pattern.Mate;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** The edges of one garment that are sewn to none yet: each seam that is found takes its own away. */
+final class UnsewnEdges {
+    /** Sides nearer than this measure the same on any tape, mm: half of what is shown. */
+    private static final double ALIKE = 0.05;
+
+    /** A difference smaller than this is no ease but drawing, mm. */
+    private static final double DRAWING = 2.5;
+
+    private final Pattern pattern;
+    private final GarmentMeasures measures;
+    private final List<Suggestion> seams = new ArrayList<>();
+    private final Set<EdgeRef> taken = new HashSet<>();
+    private final Set<String> names = new HashSet<>();
+
+    UnsewnEdges(Pattern pattern) {
+        this.pattern = pattern;
+        measures = Measures.of(pattern.withMates(List.of()));
+        pattern.mates().forEach(m -> {
+            m.first().forEach(e -> taken.add(one(e)));
+            m.second().forEach(e -> taken.add(one(e)));
+            names.add(m.name());
+        });
+    }
+
+    /** However often it counts, and by whichever name its piece is called. */
+    private EdgeRef one(EdgeRef ref) {
+        return EdgeRef.of(pattern.piece(ref.piece()).map(Piece::id).orElse(ref.piece()), ref.edge());
+    }
+
+    /** Those for one purpose, in the order of the pieces. */
+    List<SeamSide> of(EdgeRole role) {
+        List<SeamSide> sides = new ArrayList<>();
+        for (Piece piece : pattern.pieces()) {
+            for (Edge edge : piece.edges()) {
+                if (edge.role() == role && !taken.contains(EdgeRef.of(piece.id(), edge.name()))) {
+                    measures.piece(piece.id())
+                            .flatMap(m -> m.edge(edge.name()))
+                            .ifPresent(m -> sides.add(new SeamSide(piece, edge, m.mm())));
+                }
+            }
+        }
+        return sides;
+    }
+
+    /** Sews one edge to one other. The back, being the one that is eased or stretched, goes first. */
+    void sew(String name, SeamSide one, SeamSide two, double sure) {
+        boolean swap = two.onBack() && !one.onBack() && one.apart(two) > DRAWING;
+        SeamSide first = swap ? two : one;
+        SeamSide second = swap ? one : two;
+        add(name, List.of(first.ref()), List.of(second.ref()), List.of(first, second), first.mm(), second.mm(), sure);
+    }
+
+    /** Sews one edge, counted once, to several. */
+    void sew(String name, SeamSide one, List<SeamSide> others, double sure) {
+        List<SeamSide> all = new ArrayList<>(others);
+        all.add(0, one);
+        double sum = others.stream().mapToDouble(SeamSide::mm).sum();
+        List<EdgeRef> refs = others.stream().map(SeamSide::ref).toList();
+        add(name, List.of(one.ref()), refs, all, one.mm(), sum, sure);
+    }
+
+    /** Sews a band to several edges, as often as each goes round the body. */
+    void sewRound(String name, List<SeamSide> edges, SeamSide band, double sure) {
+        List<SeamSide> all = new ArrayList<>(edges);
+        all.add(band);
+        List<EdgeRef> refs = edges.stream().map(SeamSide::all).toList();
+        add(name, refs, List.of(band.all()), all, SeamSide.wholeLength(edges), band.wholeLength(), sure);
+    }
+
+    private void add(
+            String name,
+            List<EdgeRef> first,
+            List<EdgeRef> second,
+            List<SeamSide> sides,
+            double one,
+            double two,
+            double sure) {
+        double apart = Math.abs(one - two);
+        double ease = apart <= DRAWING ? 0 : Math.round(one - two);
+        String unique = name;
+        for (int i = 2; !names.add(unique); i++) {
+            unique = name + " " + i;
+        }
+        sides.forEach(s -> taken.add(s.ref()));
+        Mate mate = new Mate(unique, first, second, ease);
+        List<Segment> shown = sides.stream()
+                .flatMap(s -> s.edge().on(s.piece().outline()).segments().stream())
+                .toList();
+        Map<String, String> meeting = new MeetingNotches(pattern, mate).names();
+        String code = apart < ALIKE ? "same-length" : ease == 0 ? "about-length" : "near-length";
+        Reason reason = new Reason(code, Map.of("first", one, "second", two, "apart", apart), sure);
+        seams.add(new MateSuggestion(mate, shown, meeting, one, two, reason));
+    }
+
+    /** In the order in which they were found. */
+    List<Suggestion> seams() {
+        return seams;
+    }
+}
