@@ -15,7 +15,6 @@ import easewright.pattern.Severity;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -74,22 +73,17 @@ public final class Truing {
 
     /** What of that concerns any of the pieces. */
     public static List<Proposal> proposals(Pattern pattern, GarmentMeasures measures, List<Piece> pieces) {
-        if (!PatternPart.severalSizes(pattern)) {
-            return inOne(pattern, measures, pieces);
-        }
         List<Proposal> all = new ArrayList<>();
-        for (String size : PatternPart.sizes(pattern)) {
+        PatternPart.bySize(pattern).forEach((size, part) -> {
             List<Piece> some = pieces.stream()
-                    .filter(p -> p.size().map(size::equals).orElse(true))
+                    .filter(p ->
+                            size.isEmpty() || p.size().isEmpty() || p.size().equals(size))
                     .toList();
-            if (some.isEmpty()) {
-                continue;
+            GarmentMeasures own = size.map(measures::inSize).orElse(measures);
+            for (Proposal one : some.isEmpty() ? List.<Proposal>of() : inOne(part.alone(), own, some)) {
+                all.add(new Proposal(one.finding(), size, one.truing(), one.protectedEdges()));
             }
-            Pattern garment = PatternPart.ofSize(pattern, size).alone();
-            for (Proposal one : inOne(garment, measures.inSize(size), some)) {
-                all.add(new Proposal(one.finding(), Optional.of(size), one.truing(), one.protectedEdges()));
-            }
-        }
+        });
         return List.copyOf(all);
     }
 

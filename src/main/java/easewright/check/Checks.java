@@ -26,8 +26,10 @@ public final class Checks {
             new PlacesTrue(),
             new EaseEnough(),
             new BodyGoneRound(),
-            new HalvesCountedOnce(),
             new PiecesOnEachOther());
+
+    /** What concerns how pieces were drawn and counted: no change of their shape brings it about, and it takes long. */
+    private static final List<Rule> RULES_OF_DRAWING = List.of(new HalvesCountedOnce());
 
     private static final List<ChangeRule> CHANGE_RULES = List.of(
             new ProtectedUnmoved(),
@@ -46,20 +48,23 @@ public final class Checks {
 
     /** The same where the ease sheet is at hand. */
     public static List<Finding> of(Pattern p, GarmentMeasures m, EaseSheet sheet) {
-        return of(new Sight(p, m, sheet));
-    }
-
-    private static List<Finding> of(Sight sight) {
-        Set<Finding> findings = new LinkedHashSet<>();
-        for (Rule rule : RULES) {
-            findings.addAll(rule.look(sight));
-        }
+        Sight sight = new Sight(p, m, sheet);
+        Set<Finding> findings = new LinkedHashSet<>(look(RULES, sight));
+        findings.addAll(look(RULES_OF_DRAWING, sight));
         return List.copyOf(findings);
     }
 
+    private static Set<Finding> look(List<Rule> rules, Sight sight) {
+        Set<Finding> findings = new LinkedHashSet<>();
+        for (Rule rule : rules) {
+            findings.addAll(rule.look(sight));
+        }
+        return findings;
+    }
+
     /**
-     * What a change brought about: its own effects first, then whatever {@link #of} says of the changed pattern that
-     * it did not say before.
+     * What a change of shape brought about: its own effects first, then whatever {@link #of} says of the changed
+     * pattern that it did not say before.
      */
     public static List<Finding> compare(
             Pattern before, GarmentMeasures mBefore, Pattern after, GarmentMeasures mAfter, EaseTables t) {
@@ -76,7 +81,7 @@ public final class Checks {
             GarmentMeasures mAfter,
             EaseSheet sheetAfter) {
         Sight was = new Sight(before, mBefore, sheetBefore);
-        return compare(was, of(was), new Sight(after, mAfter, sheetAfter));
+        return compare(was, look(RULES, was), new Sight(after, mAfter, sheetAfter));
     }
 
     /**
@@ -101,7 +106,7 @@ public final class Checks {
             findings.addAll(rule.look(was, is));
         }
         Set<Finding> known = new HashSet<>(said);
-        for (Finding finding : of(is)) {
+        for (Finding finding : look(RULES, is)) {
             if (!known.contains(finding)) {
                 findings.add(finding);
             }

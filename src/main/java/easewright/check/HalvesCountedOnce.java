@@ -13,7 +13,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
  * Pieces that look like one half, counted once in a girth around the body: most likely the girth lacks the other
@@ -30,10 +29,8 @@ final class HalvesCountedOnce implements Rule {
         List<Finding> findings = new ArrayList<>();
         // A piece lies at several levels, and to hold it against its mirror image takes long.
         Map<String, Optional<Piece>> known = new HashMap<>();
-        Set<String> wanted = sight.pieces().stream().map(Piece::id).collect(Collectors.toSet());
         for (EaseLine line : sight.sheet().lines()) {
-            boolean looked = line.girth().parts().stream().anyMatch(part -> wanted.contains(part.pieceId()));
-            if (!looked || line.body().isPresent() || line.level().limb()) {
+            if (line.body().isPresent() || line.level().limb()) {
                 continue;
             }
             List<String> halves = line.girth().parts().stream()

@@ -12,22 +12,17 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 
 /** A level is one line round the body: where its pieces are sewn together it has to meet. */
 final class LevelsMeet implements Rule {
     @Override
     public List<Finding> look(Sight sight) {
         List<Finding> findings = new ArrayList<>();
-        Set<String> wanted = sight.pieces().stream().map(Piece::id).collect(Collectors.toSet());
-        if (!PatternPart.severalSizes(sight.pattern())) {
-            look(sight.pattern(), sight.measures(), Optional.empty(), wanted::contains, findings);
-            return findings;
-        }
-        for (String size : PatternPart.sizes(sight.pattern())) {
-            Pattern garment = PatternPart.ofSize(sight.pattern(), size).alone();
-            look(garment, sight.measures().inSize(size), Optional.of(size), wanted::contains, findings);
-        }
+        Set<String> wanted = sight.ids();
+        PatternPart.bySize(sight.pattern()).forEach((size, part) -> {
+            GarmentMeasures measures = size.map(sight.measures()::inSize).orElse(sight.measures());
+            look(part.alone(), measures, size, wanted::contains, findings);
+        });
         return findings;
     }
 

@@ -9,6 +9,7 @@ import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * A pattern, what it measures, and the ease it has.
@@ -19,6 +20,11 @@ import java.util.Set;
 record Sight(Pattern pattern, GarmentMeasures measures, EaseSheet sheet, List<Piece> pieces) {
     Sight(Pattern pattern, GarmentMeasures measures, EaseSheet sheet) {
         this(pattern, measures, sheet, pattern.pieces());
+    }
+
+    /** The ids of the pieces that have to be looked at. */
+    Set<String> ids() {
+        return pieces.stream().map(Piece::id).collect(Collectors.toSet());
     }
 
     /** The same without the pieces that were there before, as they are measured. */

@@ -43,6 +43,7 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
+import javafx.stage.Window;
 import javafx.util.Duration;
 
 /** Puts the parts of the window together and gives them their keys. */
@@ -140,8 +141,9 @@ final class EditorWindow {
             });
         });
         stage.setOnHidden(e -> files.close());
-        stage.focusedProperty().addListener((o, was, is) -> {
-            if (is) {
+        // A stage that has been given another scene lets go of this window.
+        scene.windowProperty().flatMap(Window::focusedProperty).addListener((o, was, is) -> {
+            if (Boolean.TRUE.equals(is)) {
                 files.lookAgain();
             }
         });

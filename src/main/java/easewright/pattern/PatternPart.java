@@ -131,16 +131,21 @@ public final class PatternPart {
                 .findFirst();
     }
 
-    /** Every garment that the pattern holds: one for each size, or the whole where it comes in one. */
-    public static List<Pattern> garments(Pattern pattern) {
+    /** Every garment that the pattern holds by its size, or the whole by none where it comes in one. */
+    public static Map<Optional<String>, PatternPart> bySize(Pattern pattern) {
         if (!severalSizes(pattern)) {
-            return List.of(pattern);
+            return Map.of(Optional.empty(), whole(pattern));
         }
-        List<Pattern> garments = new ArrayList<>();
+        Map<Optional<String>, PatternPart> garments = new LinkedHashMap<>();
         for (String size : sizes(pattern)) {
-            garments.add(ofSize(pattern, size).alone);
+            garments.put(Optional.of(size), ofSize(pattern, size));
         }
         return garments;
+    }
+
+    /** The same garments as patterns of their own. */
+    public static List<Pattern> garments(Pattern pattern) {
+        return bySize(pattern).values().stream().map(PatternPart::alone).toList();
     }
 
     /** The pieces that a condition holds for, with the levels marked on them and the seams between them. */

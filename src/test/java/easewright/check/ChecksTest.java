@@ -216,6 +216,15 @@ class ChecksTest {
         assertThat(codes(pairs)).doesNotContain("halves-counted-once");
     }
 
+    /** The girth is another one after it, but who drew and counted the pieces was told before. */
+    @Test
+    void noChangeOfShapeMakesAHalf() throws Refusal {
+        Pattern halved = pattern(0, half("front", 0).toBuilder().cut(1, false).build());
+        Pattern wider = SeamChange.at("hip", 20).carriedToHem().apply(halved).pattern();
+        assertThat(codes(wider)).contains("halves-counted-once");
+        assertThat(codes(halved, wider)).doesNotContain("halves-counted-once");
+    }
+
     /** Sizes that are not called so would be added up in one girth. */
     @Test
     void piecesThatLieOnEachOtherAreSaid() {

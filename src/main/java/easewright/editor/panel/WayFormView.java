@@ -34,8 +34,6 @@ final class WayFormView extends VBox {
         Parts.present(this, form.isPresent());
         if (form.isPresent() && !form.equals(shown)) {
             build(form.get(), desk.words());
-        } else if (form.isEmpty() && shown.isPresent()) {
-            session.picking().stop();
         }
         if (form.isEmpty()) {
             if (shown.isPresent()) {

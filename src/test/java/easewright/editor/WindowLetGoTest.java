@@ -1,0 +1,58 @@
+package easewright.editor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import easewright.editor.model.Sample;
+import java.lang.ref.WeakReference;
+import java.nio.file.Path;
+import java.util.concurrent.TimeUnit;
+import javafx.scene.Scene;
+import javafx.scene.layout.Pane;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** A stage that shows something else keeps nothing of the window that it showed before: all tests share one. */
+@ExtendWith({Swift.class, ApplicationExtension.class})
+class WindowLetGoTest {
+    @TempDir
+    static Path folder;
+
+    private Stage stage;
+    private EditorApp app;
+
+    @Start
+    void start(Stage shown) {
+        stage = shown;
+        app = new EditorApp();
+        app.start(shown, folder, new Answers());
+    }
+
+    @Test
+    void a_window_is_let_go_with_all_it_holds(FxRobot robot) throws Exception {
+        Journey.untilFilled(stage);
+        // The robot remembers all that it pressed: so this is done without it.
+        robot.interact(() -> app.files().openSample(Sample.all().get(0)));
+        WaitForAsyncUtils.waitFor(
+                20, TimeUnit.SECONDS, () -> app.session().desk().isOpen());
+        WeakReference<Object> session = new WeakReference<>(app.session());
+        app.files().close();
+        app = null;
+        robot.interact(() -> {
+            stage.setOnHidden(null);
+            stage.setOnCloseRequest(null);
+            stage.setScene(new Scene(new Pane()));
+        });
+        WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, () -> {
+            WaitForAsyncUtils.waitForFxEvents();
+            System.gc();
+            return session.get() == null;
+        });
+        assertThat(session.get()).isNull();
+    }
+}
