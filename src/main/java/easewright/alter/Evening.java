@@ -8,8 +8,8 @@ import java.util.Optional;
  * Makes both seam lines of every pair that a seam change moved change by the same length. The same amount on two seams
  * of different slant makes their lengths drift (worked example W4). Where the change moved an end of them, one is made
  * longer and the other as much shorter there, each in its own direction, as one does who walks the seam and trues its
- * hem. Where all ends are fixed, the two share the amount unevenly, up to one to three; where that does not do it, one
- * of them is bowed on the way to the level. Fixed points, and the directions there, stay. What a change puts on last,
+ * hem. Where all ends are fixed, the two share the amount unevenly, up to one to three; where that does not do it, the
+ * one of them that needs the lesser bow is bowed on the way to the level. Fixed points, and the directions there, stay. What a change puts on last,
  * its opposite takes off first, so that it comes back exactly.
  */
 final class Evening {
@@ -56,7 +56,7 @@ final class Evening {
         SeamChange change = plain.withAmount(amount);
         Optional<SeamChange> shared = shares.solved(change);
         if (shared.isPresent()) {
-            Altered done = new RemedySearch(seams, shared.get(), BowPlace.ALL.get(0)).solved();
+            Altered done = new RemedySearch(seams, shared.get(), new BowPlace(true, false)).solved();
             if (bendsNoMore(done.pattern(), change)) {
                 return new Altered(
                         done.pattern(),
@@ -81,13 +81,29 @@ final class Evening {
 
     private Altered bowed(SeamChange change) throws Refusal {
         Refusal first = null;
-        for (BowPlace place : BowPlace.ALL) {
-            try {
-                return new RemedySearch(seams, change, place).parted().solved();
-            } catch (Refusal not) {
-                first = first == null ? not : first;
+        Altered least = null;
+        for (List<BowPlace> alike : BowPlace.ALL) {
+            for (BowPlace place : alike) {
+                try {
+                    Altered done =
+                            new RemedySearch(seams, change, place).parted().solved();
+                    least = least == null || bow(done) < bow(least) ? done : least;
+                } catch (Refusal not) {
+                    first = first == null ? not : first;
+                }
+            }
+            if (least != null) {
+                return least;
             }
         }
         throw first;
+    }
+
+    /** By how much it bows seams in all, mm. */
+    static double bow(Altered done) {
+        return done.findings().stream()
+                .filter(f -> f.code().equals("seam-bowed"))
+                .mapToDouble(f -> Math.abs((Double) f.values().get("by.signed")))
+                .sum();
     }
 }

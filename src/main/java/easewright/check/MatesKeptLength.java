@@ -43,6 +43,7 @@ final class MatesKeptLength implements ChangeRule {
                                 first,
                                 second)
                         .with("drift.signed", apart)
+                        .with("was.signed", then.get().drift())
                         .with("now.signed", now.drift()));
             } else if (Math.max(Math.abs(first), Math.abs(second)) > NOTICED) {
                 findings.add(about("mate-length-changed", Severity.NOTE, after, now, first, second));

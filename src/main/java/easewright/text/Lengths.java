@@ -68,6 +68,11 @@ public final class Lengths {
         return Math.round(Math.abs(mm) / step) * step * Math.signum(mm);
     }
 
+    /** Less than this is shown as nothing, or as less than a tape shows, mm. */
+    static double nothing(LengthUnit unit) {
+        return unit == LengthUnit.INCH ? 25.4 / SIXTEENTHS / 2 : 0.05;
+    }
+
     static String signedFigure(double mm, LengthUnit unit) {
         String digits = figure(mm, unit);
         return mm > 0 && !digits.equals("0") ? "+" + digits : digits;

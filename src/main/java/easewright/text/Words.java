@@ -19,7 +19,8 @@ import java.util.stream.Collectors;
  * shown with commas; a key ending in {@code .signed} shows a length with its plus or minus; {@code largest} is a limit,
  * and rounded towards 0; of a {@link Span} both ends are shown, once if they look alike. A line may ask for a value in a form of its own, {@code {amount.part}} for the value
  * {@code amount}: {@code .coarse} to the millimetre, {@code .part} as one of several that must add up,
- * {@code .agreeing} so that two lengths and what they differ by do not contradict each other,
+ * {@code .agreeing} so that two lengths and what they differ by do not contradict each other, {@code .then} and
+ * {@code .now} that a seam fitted or fits or how much it is off,
  * {@code .exact} a plain number to be typed again, {@code .and} a list whose last has an "and" before it.
  *
  * <p>Some lines are worded otherwise for who types commands ({@code <key>.command}) or who sits before a Mac
@@ -149,11 +150,26 @@ public final class Words {
                     .flatMap(all -> Agreeing.single(value).map(mm -> all.said(key, mm)))
                     .or(() -> Optional.of(shown(key, value)));
         }
+        if (value != null && (form.equals("then") || form.equals("now"))) {
+            return Optional.of(standing(form, name.substring(0, dot), value, values));
+        }
         if (value instanceof Span span) {
             return formed(form, span.low())
                     .flatMap(low -> formed(form, span.high()).map(high -> spanned(low, high)));
         }
         return value instanceof Double mm ? formed(form, mm) : Optional.empty();
+    }
+
+    /** That two lengths fitted or fit, or by how much they were or are off: nobody reads "off by 0 cm" with profit. */
+    private String standing(String form, String key, Object value, Map<String, ?> values) {
+        if (value instanceof Double mm && Math.abs(mm) < Lengths.nothing(unit)) {
+            boolean fits = Math.abs(mm) < Lengths.nothing(LengthUnit.MM);
+            return of("standing." + form + (fits ? ".fits" : ".little"));
+        }
+        String off = Agreeing.single(value)
+                .flatMap(mm -> Agreeing.of(values, unit).map(all -> all.said(key, mm)))
+                .orElseGet(() -> shown(key, value));
+        return of("standing." + form + ".off", Map.of("off", off));
     }
 
     private Optional<String> formed(String form, double mm) {

@@ -18,6 +18,8 @@ import easewright.geom.Point;
 import easewright.measure.Measures;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
+import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 /** Seams evened between two fixed points, where no end can give way. */
@@ -129,6 +131,58 @@ class EvenSeamsBetweenTest {
         girth.within(1e-6);
         drift.within(0.02);
         tangents.within(1e-6);
+    }
+
+    /** Which of the two seams is bowed, and where: by the lesser bow, and on the shorter stretches only for want of a longer. */
+    @Test
+    void theSeamThatNeedsTheLesserBowIsBowed() throws Refusal {
+        int choices = 0;
+        int shorter = 0;
+        for (long seed = 1; seed <= 60; seed++) {
+            RandomCloth random = new RandomCloth(seed);
+            Piece one = random.piece("front");
+            Piece two = RandomCloth.mapped(random.piece("back"), Affine.translation(1000, 0));
+            Pattern before = sewnAtTheSides(one, two);
+            SeamChange plain = SeamChange.at("level", random.between(-50, 60))
+                    .withTaper(random.chance(0.5) ? Taper.SMOOTH : Taper.STRAIGHT);
+            OptionalDouble made = bow(() -> plain.evened().apply(before));
+            if (made.isEmpty() || made.getAsDouble() == 0) {
+                continue;
+            }
+            List<OptionalDouble> longer = List.of(bow(before, plain, true, false), bow(before, plain, false, false));
+            List<OptionalDouble> last = List.of(bow(before, plain, true, true), bow(before, plain, false, true));
+            choices += longer.stream().allMatch(OptionalDouble::isPresent) ? 1 : 0;
+            shorter += longer.stream().noneMatch(OptionalDouble::isPresent) ? 1 : 0;
+            double expected = least(longer).orElseGet(() -> least(last).orElseThrow());
+            assertThat(made.getAsDouble()).as("seed %d", seed).isEqualTo(expected);
+        }
+        assertThat(choices).as("both could be bowed").isPositive();
+        assertThat(shorter).as("only the shorter stretch could").isPositive();
+    }
+
+    private interface Made {
+        Altered make() throws Refusal;
+    }
+
+    private static OptionalDouble bow(Pattern before, SeamChange plain, boolean first, boolean shorter) {
+        return bow(() -> new RemedySearch(SeamPairs.of(before), plain, new BowPlace(first, shorter))
+                .parted()
+                .solved());
+    }
+
+    private static OptionalDouble bow(Made made) {
+        try {
+            return OptionalDouble.of(Evening.bow(made.make()));
+        } catch (Refusal refusal) {
+            return OptionalDouble.empty();
+        }
+    }
+
+    private static OptionalDouble least(List<OptionalDouble> bows) {
+        return bows.stream()
+                .filter(OptionalDouble::isPresent)
+                .mapToDouble(OptionalDouble::getAsDouble)
+                .min();
     }
 
     private static Curve sideLine(Pattern pattern, int piece) {

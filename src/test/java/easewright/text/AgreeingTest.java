@@ -3,10 +3,14 @@ package easewright.text;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import easewright.pattern.Finding;
+import easewright.pattern.Severity;
+import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
 
 /** Two lengths that are told beside each other, and what they differ by. */
@@ -46,6 +50,70 @@ class AgreeingTest {
             assertThat(other - one).as(said).isCloseTo(apart, within(1e-6));
             assertThat(apart).as(said).isCloseTo(second - first, within(25.4 / 64 + 1e-6));
         }
+    }
+
+    private static final Pattern CHANGED = Pattern.compile(
+            "Seam \"side\": (?:it was (.+) off before|it fitted before)\\. The change altered front by (.+) and back by"
+                    + " (.+), so (?:it is now (.+) off|it fits now)\\. Walk .+");
+
+    private static String changed(double first, double second, double was, LengthUnit unit) {
+        return Words.english(unit)
+                .forCommands()
+                .of(Finding.of("mate-drifted", Severity.CAUTION, "")
+                        .with("mate", "side")
+                        .with("one", List.of("front"))
+                        .with("other", List.of("back"))
+                        .with("first.signed", first)
+                        .with("second.signed", second)
+                        .with("was.signed", was)
+                        .with("now.signed", was + first - second));
+    }
+
+    /** What it was off and what either side changed by come to what it is said to be off now, with every figure shown. */
+    @Test
+    void whatAChangeDidAddsUpAsShown() throws Unreadable {
+        Random random = new Random(57);
+        for (int i = 0; i < 2000; i++) {
+            LengthUnit unit = LengthUnit.values()[random.nextInt(3)];
+            double was = random.nextInt(3) == 0 ? 0 : random.nextDouble() * 8 - 4;
+            double first = random.nextDouble() * 40 - 20;
+            double second = first + (random.nextBoolean() ? 2 : -2) * (1 + random.nextDouble() * 3);
+            double now = was + first - second;
+            // Less than a tape shows is told in decimals of an inch, and is not reckoned with.
+            if (DoubleStream.of(first, second, now, was == 0 ? 9 : was).anyMatch(mm -> Math.abs(mm) < 25.4 / 16)) {
+                continue;
+            }
+            String said = changed(first, second, was, unit);
+            Matcher parts = CHANGED.matcher(said);
+            assertThat(parts.matches()).as(said).isTrue();
+            double then = parts.group(1) == null ? 0 : Lengths.parse(parts.group(1), unit);
+            double shown = Lengths.parse(parts.group(4), unit);
+            assertThat(then + Lengths.parse(parts.group(2), unit) - Lengths.parse(parts.group(3), unit))
+                    .as(said)
+                    .isCloseTo(shown, within(1e-6));
+            // Each of three figures is rounded to 1/64 in at worst.
+            assertThat(shown).as(said).isCloseTo(now, within(3 * 25.4 / 128 + 1e-6));
+        }
+    }
+
+    /** In sixteenths of an inch +3/16, +1/16 and +1/16 would be told, of which the last is no difference of the others. */
+    @Test
+    void whatAChangeDidIsToldFinelyEnough() {
+        assertThat(changed(0.16 * 25.4, 0.09 * 25.4, 0, LengthUnit.INCH).replace('\u00a0', ' '))
+                .contains("front by +5/32 in and back by +3/32 in", "it is now +1/16 in off");
+        assertThat(changed(-0.25, 3, 0, LengthUnit.MM).replace('\u00a0', ' '))
+                .as("halves as they are shown")
+                .contains("front by \u22120.3 mm and back by +3 mm", "it is now \u22123.3 mm off");
+    }
+
+    /** Off by 0 cm is said of no seam: it fits; and on an inch tape less than 1/32 in cannot be read. */
+    @Test
+    void whatIsOffByNothingFits() {
+        assertThat(changed(4, 1, -3, LengthUnit.CM)).contains("so it fits now.").doesNotContain("0\u00a0cm off");
+        assertThat(changed(4, 1, 0.04, LengthUnit.CM)).startsWith("Seam \"side\": it fitted before.");
+        assertThat(changed(4, 1, 0.6, LengthUnit.INCH))
+                .startsWith("Seam \"side\": it was less than 1/32 in off before.");
+        assertThat(changed(4, 1, 0.6, LengthUnit.CM)).contains("it was +0.06\u00a0cm off before");
     }
 
     @Test

@@ -268,8 +268,10 @@ public record Effect(List<Line> lines) {
                 Map.entry("by", Math.abs(longer)),
                 Map.entry("changed", firstTells ? sides.first() : sides.second()),
                 Map.entry("other", firstTells ? sides.second() : sides.first()),
-                Map.entry("from", then.first() - then.second()),
-                Map.entry("to", now.first() - now.second()));
+                Map.entry("one", sides.first()),
+                Map.entry("two", sides.second()),
+                Map.entry("from.signed", then.first() - then.second()),
+                Map.entry("to.signed", now.first() - now.second()));
         String way = longer > 0 ? "longer" : "shorter";
         if (little) {
             return words.of("editor.effect.little." + way, values);

@@ -42,9 +42,11 @@ public record TrueWork(Pattern pattern, List<FollowUp> offers, List<Place> place
      *
      * @param words   what is untrue
      * @param brings  what putting it right moves and changes, or why it cannot be put right here
+     * @param redraws what it redraws although it is protected, to stand beside the press; empty for nothing
      * @param result  the pattern with it put right; empty where that cannot be
      */
-    public record Place(String words, String brings, Optional<Pattern> result, Optional<Pointed> pointed) {}
+    public record Place(
+            String words, String brings, String redraws, Optional<Pattern> result, Optional<Pointed> pointed) {}
 
     /** Nothing to be done. */
     public static TrueWork none(Pattern pattern) {
@@ -64,6 +66,13 @@ public record TrueWork(Pattern pattern, List<FollowUp> offers, List<Place> place
     /** How many places can be put right. */
     public long possible() {
         return places.stream().filter(p -> p.result().isPresent()).count();
+    }
+
+    /** How many of them redraw what is protected. */
+    public long redrawing() {
+        return places.stream()
+                .filter(p -> p.result().isPresent() && !p.redraws().isEmpty())
+                .count();
     }
 
     /** The pattern with every place put right that can be, each a change of its own. */
@@ -89,13 +98,15 @@ public record TrueWork(Pattern pattern, List<FollowUp> offers, List<Place> place
             Altered altered = proposal.apply(before);
             return new Place(
                     what,
-                    brings(proposal, altered, before, words),
+                    brings(altered, before, words),
+                    redraws(proposal, words),
                     Optional.of(altered.pattern()).filter(p -> !p.equals(before)),
                     pointed(before, proposal.finding(), drawn(altered, before)));
         } catch (Refusal refusal) {
             return new Place(
                     what,
                     words.problem(refusal.code(), refusal.values()),
+                    "",
                     Optional.empty(),
                     pointed(before, proposal.finding(), List.of()));
         }
@@ -138,7 +149,7 @@ public record TrueWork(Pattern pattern, List<FollowUp> offers, List<Place> place
         return ways;
     }
 
-    private static String brings(Proposal proposal, Altered altered, Pattern before, Words words) {
+    private static String brings(Altered altered, Pattern before, Words words) {
         List<String> said = new ArrayList<>();
         double most =
                 altered.moved().stream().mapToDouble(TrueWork::farthest).max().orElse(0);
@@ -170,14 +181,15 @@ public record TrueWork(Pattern pattern, List<FollowUp> offers, List<Place> place
                 lengths.isEmpty()
                         ? words.of("editor.true.lengths-kept")
                         : words.of("editor.true.lengths", Map.of("lengths", String.join("; ", lengths))));
-        if (!proposal.protectedEdges().isEmpty()) {
-            List<String> edges = proposal.protectedEdges().stream()
-                    .map(e -> e.replace("/", " "))
-                    .distinct()
-                    .toList();
-            said.add(words.of("editor.true.protected", Map.of("edges", edges)));
-        }
         return String.join(" ", said);
+    }
+
+    private static String redraws(Proposal proposal, Words words) {
+        List<String> edges = proposal.protectedEdges().stream()
+                .map(e -> e.replace("/", " "))
+                .distinct()
+                .toList();
+        return edges.isEmpty() ? "" : words.of("editor.true.protected", Map.of("edges", edges));
     }
 
     /** The farthest that a place of the new run lies from the old one, mm. */

@@ -145,7 +145,7 @@ public final class TruePanel extends SheetPage {
                     button("follow-take-" + i, words, each.instead() ? "editor.follow.instead" : "editor.follow.take");
             Parts.about(take, each.words());
             take.setOnAction(e -> session.edit(each.result()));
-            list.getChildren().add(row(each.words(), "", List.of(take)));
+            list.getChildren().add(row(each.words(), "", new HBox(take)));
         }
     }
 
@@ -160,6 +160,9 @@ public final class TruePanel extends SheetPage {
                 Map.of("count", work.possible(), "of", work.places().size())));
         all.setOnAction(e -> bench.trueAll());
         list.getChildren().add(head(words.of("editor.true.places"), work.possible() > 1 ? List.of(all) : List.of()));
+        if (work.possible() > 1 && work.redrawing() > 0) {
+            list.getChildren().add(quiet(words.of("editor.true.all-protected", Map.of("count", work.redrawing()))));
+        }
         for (int i = 0; i < work.places().size(); i++) {
             place(i, work.places().get(i), words);
         }
@@ -174,10 +177,10 @@ public final class TruePanel extends SheetPage {
         });
         Button make = button("true-make-" + i, words, "editor.true.make");
         Parts.about(show, place.words());
-        Parts.about(make, place.words());
+        Parts.about(make, place.redraws().isEmpty() ? place.words() : place.redraws() + "; " + place.words());
         make.setDisable(place.result().isEmpty());
         make.setOnAction(e -> place.result().ifPresent(session::edit));
-        VBox row = row(place.words(), place.brings(), List.of(show, make));
+        VBox row = row(place.words(), place.brings(), pressed(show, make, place));
         row.setId("true-" + i);
         row.setOnMouseEntered(e -> session.point(place.pointed()));
         row.setOnMouseExited(e -> session.point(held));
@@ -199,20 +202,35 @@ public final class TruePanel extends SheetPage {
         return head;
     }
 
-    private static VBox row(String said, String brings, List<Button> buttons) {
+    /** The presses, and in one line with the second what it redraws although it is protected. */
+    private static HBox pressed(Button show, Button make, TrueWork.Place place) {
+        HBox doings = new HBox(8, show, make);
+        doings.setAlignment(Pos.CENTER_LEFT);
+        if (!place.redraws().isEmpty()) {
+            Label redraws = quiet(place.redraws());
+            redraws.setMaxWidth(Double.MAX_VALUE);
+            HBox.setHgrow(redraws, Priority.ALWAYS);
+            doings.getChildren().add(redraws);
+        }
+        return doings;
+    }
+
+    private static Label quiet(String said) {
+        Label label = new Label(said);
+        label.setWrapText(true);
+        label.setMinHeight(USE_PREF_SIZE);
+        label.getStyleClass().add("quiet");
+        return label;
+    }
+
+    private static VBox row(String said, String brings, HBox doings) {
         Label what = new Label(said);
         what.setWrapText(true);
         what.setMinHeight(USE_PREF_SIZE);
         VBox row = new VBox(5, what);
         if (!brings.isEmpty()) {
-            Label then = new Label(brings);
-            then.setWrapText(true);
-            then.setMinHeight(USE_PREF_SIZE);
-            then.getStyleClass().add("quiet");
-            row.getChildren().add(then);
+            row.getChildren().add(quiet(brings));
         }
-        HBox doings = new HBox(8);
-        doings.getChildren().addAll(buttons);
         row.getChildren().add(doings);
         row.getStyleClass().addAll("list-row", "true-row");
         return row;

@@ -49,6 +49,19 @@ class TrueWorkTest {
         }
     }
 
+    /** What a press redraws although it is protected stands beside the press, and not among what else it brings. */
+    @Test
+    void whatIsProtectedIsNamedBesideThePress() {
+        TrueWork work = TrueWork.of(session.desk());
+        assertThat(work.places())
+                .filteredOn(p -> !p.redraws().isEmpty())
+                .hasSize((int) work.redrawing())
+                .isNotEmpty()
+                .allSatisfy(p -> assertThat(p.redraws()).startsWith("redraws what is protected: "))
+                .anySatisfy(p -> assertThat(p.redraws()).contains("Front armhole and Back armhole"));
+        assertThat(work.places()).extracting(TrueWork.Place::brings).noneMatch(b -> b.contains("protected"));
+    }
+
     /** Among fractions of an inch nobody can read decimals off a tape. */
     @Test
     void inInchesItTellsNoMoveInDecimals() throws Exception {
