@@ -84,7 +84,9 @@ final class EditorWindow {
         StackPane middle = new StackPane();
         NoticeBar notice = new NoticeBar(session, view, middle, table::requestFocus);
         LegendBar legend = new LegendBar(
+                table.legendProperty(),
                 table.seenProperty(),
+                table.widthProperty(),
                 table.widthProperty()
                         .subtract(view.widthProperty())
                         .subtract(notice.roomProperty())

@@ -288,7 +288,7 @@ public record Effect(List<Line> lines) {
                 .flatMap(t -> t.reading().measures().mates().stream())
                 .filter(now -> desk.reading()
                         .measures()
-                        .mate(now.mate().name())
+                        .mate(now)
                         .filter(then -> !Cutting.same(apart(then, now)))
                         .isPresent());
     }

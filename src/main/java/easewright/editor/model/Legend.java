@@ -1,5 +1,6 @@
 package easewright.editor.model;
 
+import easewright.editor.paint.TableScene;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -11,10 +12,14 @@ import java.util.Set;
 public record Legend(List<Sign> signs) {
     /** A kind of line. */
     public enum Sign {
-        /** Lies elsewhere than it did. */
+        /** Lies elsewhere than it did, by what is tried. */
         MOVED,
+        /** Lies elsewhere than in the untouched pattern: that is done. */
+        DONE,
         /** Where it was. */
         BEFORE,
+        /** Lies where it lay. */
+        STAYS,
         /** Protected, and still as it was. */
         KEPT,
         /** No longer fits the seam it is sewn to. */
@@ -28,28 +33,27 @@ public record Legend(List<Sign> signs) {
         signs = List.copyOf(signs);
     }
 
-    public static Legend of(Desk desk) {
-        if (!desk.isOpen()) {
-            return NONE;
-        }
+    /** Of what is drawn, and of nothing else. */
+    public static Legend of(TableScene scene) {
         Set<Sign> signs = EnumSet.noneOf(Sign.class);
-        if (desk.shownTrial().isPresent() || isChanged(desk)) {
-            signs.add(Sign.MOVED);
-            signs.add(Sign.BEFORE);
-        }
-        desk.shownTrial().ifPresent(trial -> {
-            if (trial.fates().stream().anyMatch(TrialSights::isKept)) {
+        for (TableScene.PieceSight piece : scene.pieces()) {
+            TableScene.TrialSight trial = piece.trial();
+            if (!piece.moved().isEmpty() || !trial.darts().isEmpty()) {
+                signs.add(scene.trying() ? Sign.MOVED : Sign.DONE);
+            }
+            if (piece.ghost().isPresent() || !trial.former().isEmpty()) {
+                signs.add(Sign.BEFORE);
+            }
+            if (!trial.kept().isEmpty()) {
                 signs.add(Sign.KEPT);
             }
-        });
-        if (Effect.driftedMates(desk).findAny().isPresent()) {
-            signs.add(Sign.DRIFTED);
+            if (!trial.drifts().isEmpty()) {
+                signs.add(Sign.DRIFTED);
+            }
+        }
+        if (signs.contains(Sign.MOVED)) {
+            signs.add(Sign.STAYS);
         }
         return new Legend(List.copyOf(signs));
-    }
-
-    private static boolean isChanged(Desk desk) {
-        return desk.shown().pieces().stream()
-                .anyMatch(p -> p.original().filter(o -> !o.equals(p.outline())).isPresent());
     }
 }

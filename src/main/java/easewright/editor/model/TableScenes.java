@@ -122,7 +122,8 @@ public final class TableScenes {
         }
         known = now;
         names.forgetAllBut(desk.pattern().pieces());
-        return new TableScene(pieces, desk.unit() == LengthUnit.INCH);
+        return new TableScene(
+                pieces, desk.unit() == LengthUnit.INCH, desk.shownTrial().isPresent());
     }
 
     private Drawn drawn(Look look, Piece piece) {

@@ -13,6 +13,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -23,8 +24,8 @@ final class TrialSights {
 
     private final Map<String, List<List<Segment>>> kept = new HashMap<>();
 
-    /** By id or name of a piece: its edges that no longer fit the seam they are sewn to. */
-    private final Map<String, List<String>> drifted = new HashMap<>();
+    /** Edges that no longer fit the seam they are sewn to. */
+    private final List<Drift> drifted = new ArrayList<>();
 
     /** By id: the pieces of which an edge lies elsewhere. */
     private final Set<String> moved = new HashSet<>();
@@ -42,9 +43,21 @@ final class TrialSights {
             }
             for (MateWalk walk : Effect.driftedMates(desk).toList()) {
                 Stream.concat(walk.mate().first().stream(), walk.mate().second().stream())
-                        .forEach(this::drift);
+                        .forEach(ref -> drifted.add(new Drift(ref, walk.size())));
             }
         });
+    }
+
+    /**
+     * An edge that no longer fits.
+     *
+     * @param size in which it does not, where there are several: the edge may be called alike in all of them
+     */
+    private record Drift(EdgeRef ref, Optional<String> size) {
+        boolean isOf(Piece piece) {
+            return (size.isEmpty() || piece.size().isEmpty() || size.equals(piece.size()))
+                    && List.of(piece.id(), piece.name(), piece.plainName()).contains(ref.piece());
+        }
     }
 
     /** Whether some edge of the piece lies elsewhere by it. */
@@ -57,10 +70,6 @@ final class TrialSights {
         return fate.edge().isProtected() && fate.fate() != EdgeFate.Fate.RESHAPED;
     }
 
-    private void drift(EdgeRef ref) {
-        drifted.computeIfAbsent(ref.piece(), id -> new ArrayList<>()).add(ref.edge());
-    }
-
     /**
      * What is to be seen of it on one piece.
      *
@@ -68,23 +77,17 @@ final class TrialSights {
      */
     TableScene.TrialSight of(Piece piece, Piece before) {
         List<List<Segment>> here = kept.getOrDefault(piece.id(), List.of());
-        List<List<Segment>> drifts = new ArrayList<>();
-        addDrifts(piece, piece.id(), drifts);
-        if (!piece.name().equals(piece.id())) {
-            addDrifts(piece, piece.name(), drifts);
-        }
+        List<List<Segment>> drifts = drifted.stream()
+                .filter(d -> d.isOf(piece))
+                .flatMap(d -> piece.edge(d.ref().edge()).stream())
+                .map(e -> e.on(piece.outline()).segments())
+                .toList();
         List<Dart> darts = before.darts();
         List<Segment> now = legs(piece.darts(), darts);
         List<Segment> then = legs(darts, piece.darts());
         return here.isEmpty() && drifts.isEmpty() && now.isEmpty() && then.isEmpty()
                 ? TableScene.TrialSight.NONE
                 : new TableScene.TrialSight(here, drifts, now, then);
-    }
-
-    private void addDrifts(Piece piece, String called, List<List<Segment>> drifts) {
-        for (String edge : drifted.getOrDefault(called, List.of())) {
-            piece.edge(edge).ifPresent(e -> drifts.add(e.on(piece.outline()).segments()));
-        }
     }
 
     /** Both legs of those darts that the other list has not just so. */

@@ -37,7 +37,12 @@ final class EdgeSigns {
     void edges() {
         for (Edge edge : piece.edges()) {
             if (edge.role() == EdgeRole.FOLD) {
-                fold(edge.on(piece.outline()).segments());
+                List<Segment> run = edge.on(piece.outline()).segments();
+                fold(run);
+                // What is protected and stays looks the same all round the piece.
+                if (sight.trial().kept().contains(run)) {
+                    guards(run);
+                }
             } else if (edge.isProtected()) {
                 guards(edge.on(piece.outline()).segments());
             }

@@ -33,7 +33,7 @@ public record Ink(
             Color.web("#b8480f"),
             Color.web("#b8480f", 0.16),
             Color.web("#8d8576"),
-            Color.web("#4a4f8c"),
+            Color.web("#3f49b8"),
             Color.web("#5c5140", 0.16),
             Color.web("#b98a6a"));
 
@@ -51,7 +51,7 @@ public record Ink(
             Color.web("#ff9d5c"),
             Color.web("#ff9d5c", 0.18),
             Color.web("#8b867c"),
-            Color.web("#aab0f2"),
+            Color.web("#9aa3ff"),
             Color.web("#000000", 0.35),
             Color.web("#d0a183"));
 }

@@ -23,14 +23,25 @@ final class PiecePainter {
     /** How much is to be seen of a piece that lies aside: enough to know it, too little to take it for the one at work. */
     static final double FAINT = 0.38;
 
+    /** How thick the line is that a change moves while it is tried, pixels. */
+    static final double MOVED = 3.2;
+
+    /** The same once it is kept. */
+    static final double DONE = 2;
+
     private final GraphicsContext gc;
     private final Viewport view;
     private final Ink ink;
     private final TableScene.PieceSight sight;
     private final Piece piece;
     private final Pen pen;
+    private final boolean trying;
 
-    PiecePainter(GraphicsContext gc, Viewport view, Ink ink, TableScene.PieceSight sight) {
+    /**
+     * @param trying a change is being tried
+     */
+    PiecePainter(GraphicsContext gc, Viewport view, Ink ink, TableScene.PieceSight sight, boolean trying) {
+        this.trying = trying;
         this.gc = gc;
         this.view = view;
         this.ink = ink;
@@ -161,11 +172,12 @@ final class PiecePainter {
         });
     }
 
+    /** What was moved and kept is the line of the piece by now, and no thicker than the rest of it. */
     private void moved() {
         if (sight.moved().isEmpty()) {
             return;
         }
-        pen.set(ink.moved(), 3.2);
+        pen.set(ink.moved(), trying ? MOVED : DONE);
         gc.setLineCap(StrokeLineCap.ROUND);
         pen.stroke(sight.moved());
         gc.setLineCap(StrokeLineCap.BUTT);

@@ -48,7 +48,7 @@ public final class TablePainter {
                 .filter(piece -> inSight(piece, view, width, height))
                 .toList();
         List<PiecePainter> pieces = seen.stream()
-                .map(piece -> new PiecePainter(gc, view, ink, piece))
+                .map(piece -> new PiecePainter(gc, view, ink, piece, scene.trying()))
                 .toList();
         if (underlay.isEmpty()) {
             faintly(gc, pieces, PiecePainter::isAside, piece -> {

@@ -13,8 +13,9 @@ import java.util.Optional;
  * All that is to be seen on the table.
  *
  * @param inches the grid goes by inches instead of centimetres
+ * @param trying a change is being tried: what it moves is drawn more strongly than what was moved before
  */
-public record TableScene(List<PieceSight> pieces, boolean inches) {
+public record TableScene(List<PieceSight> pieces, boolean inches, boolean trying) {
     public TableScene {
         pieces = List.copyOf(pieces);
     }

@@ -3,7 +3,6 @@ package easewright.editor.panel;
 import easewright.editor.model.Course;
 import easewright.text.LengthUnit;
 import easewright.text.Words;
-import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import javafx.css.PseudoClass;
@@ -21,6 +20,9 @@ import javafx.scene.layout.VBox;
 /** One change of the list: on or off, what it does, its amount, its place, and the way out. */
 final class ChangeRowView extends VBox {
     private static final PseudoClass OFF = PseudoClass.getPseudoClass("off");
+
+    /** Between the signs at the end of a row, pixels. */
+    private static final double GAP = 2;
 
     private final Label refusal = new Label();
     private final CheckBox on = new CheckBox();
@@ -64,7 +66,7 @@ final class ChangeRowView extends VBox {
             what.getChildren().add(off);
         }
 
-        HBox doings = new HBox(2);
+        HBox doings = new HBox(GAP);
         doings.setAlignment(Pos.CENTER_LEFT);
         doings.getStyleClass().add("change-doings");
         Label wrong = new Label();
@@ -83,7 +85,9 @@ final class ChangeRowView extends VBox {
         down.setOnAction(e -> asked.rise(step + 1));
         Button away = button("change-remove-" + step, Icons.AWAY, words, "editor.changes.remove", named);
         away.setOnAction(e -> asked.remove(step));
-        List<Button> moves = List.of(up, down, away);
+        // In both kinds of row with the same gaps, so that they stand one below the other.
+        HBox moves = new HBox(GAP, up, down, away);
+        moves.setMinWidth(USE_PREF_SIZE);
         addEventFilter(KeyEvent.KEY_PRESSED, e -> {
             boolean plainAlt = e.isAltDown() && !e.isShiftDown() && !e.isShortcutDown();
             if (plainAlt && (e.getCode() == KeyCode.UP || e.getCode() == KeyCode.DOWN)) {
@@ -95,7 +99,7 @@ final class ChangeRowView extends VBox {
             doings.getChildren().add(gap);
         }
         // Where there is no amount to be worked on, one line is enough.
-        (hasAmount ? doings : what).getChildren().addAll(moves);
+        (hasAmount ? doings : what).getChildren().add(moves);
         doings.setManaged(hasAmount);
 
         refusal.setWrapText(true);

@@ -2,6 +2,7 @@ package easewright.editor.panel;
 
 import easewright.editor.model.Desk;
 import easewright.editor.model.Hold;
+import easewright.editor.model.Legend;
 import easewright.editor.model.Pointed;
 import easewright.editor.model.Session;
 import easewright.editor.paint.TableScene;
@@ -266,6 +267,11 @@ public final class CuttingTable extends Region {
     /** The desk as it is to be seen. */
     public ReadOnlyObjectProperty<Desk> seenProperty() {
         return sight.seenProperty();
+    }
+
+    /** What the lines mean that are to be seen. */
+    public ReadOnlyObjectProperty<Legend> legendProperty() {
+        return sight.legendProperty();
     }
 
     /** What is to be seen. */

@@ -8,16 +8,23 @@ import java.util.Locale;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.value.ObservableNumberValue;
 import javafx.geometry.Pos;
+import javafx.scene.Group;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.paint.Color;
+import javafx.scene.shape.Line;
 import javafx.scene.shape.Polyline;
+import javafx.scene.shape.Rectangle;
 
 /** Says in a corner of the table what the lines mean that a change brings there. */
-public final class LegendBar extends HBox {
+public final class LegendBar extends FlowPane {
     private static final double LONG = 18;
+
+    /** How high the sample of a line is, so that all stand alike, pixels. */
+    private static final double HIGH = 10;
 
     /** From the edge of the table, pixels. */
     private static final double MARGIN = 14;
@@ -25,36 +32,63 @@ public final class LegendBar extends HBox {
     /** From the head of the table, where the labels above the pieces begin a little below, pixels. */
     private static final double HEAD = 4;
 
+    private final ReadOnlyObjectProperty<Legend> legend;
+    private final ReadOnlyObjectProperty<Desk> seen;
+    private final ObservableNumberValue across;
+    private final ObservableNumberValue room;
     private Legend shown = Legend.NONE;
     private boolean dark;
 
     /**
-     * @param seen what the table shows
-     * @param room how much there is beside the buttons in the other corner, pixels; with less it stands at the head of the table
+     * @param legend what is drawn on the table
+     * @param seen   what the table shows
+     * @param across how wide the table is, pixels
+     * @param room   how much there is beside the buttons in the other corner, pixels; with less it stands at the head of
+     *               the table, in two rows if it must
      */
-    public LegendBar(ReadOnlyObjectProperty<Desk> seen, ObservableNumberValue room) {
+    public LegendBar(
+            ReadOnlyObjectProperty<Legend> legend,
+            ReadOnlyObjectProperty<Desk> seen,
+            ObservableNumberValue across,
+            ObservableNumberValue room) {
+        this.legend = legend;
+        this.seen = seen;
+        this.across = across;
+        this.room = room;
         setId("legend");
         getStyleClass().add("legend");
         setAlignment(Pos.CENTER_LEFT);
         setMouseTransparent(true);
-        widthProperty().addListener(o -> place(room));
-        room.addListener(o -> place(room));
-        place(room);
         setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
         setVisible(false);
-        seen.addListener((o, before, now) -> show(now));
-        show(seen.get());
+        across.addListener(o -> place());
+        room.addListener(o -> place());
+        legend.addListener(o -> show());
+        seen.addListener(o -> show());
+        show();
     }
 
-    private void place(ObservableNumberValue room) {
-        boolean beside = getWidth() <= room.doubleValue();
+    private void place() {
+        double inRow = inRow();
+        double around = snappedLeftInset() + snappedRightInset();
+        boolean beside = inRow + around <= room.doubleValue();
+        setPrefWrapLength(beside ? inRow : Math.min(inRow, across.doubleValue() - 2 * MARGIN - around));
         StackPane.setAlignment(this, beside ? Pos.BOTTOM_RIGHT : Pos.TOP_RIGHT);
         setTranslateY(beside ? -MARGIN : HEAD);
     }
 
-    private void show(Desk desk) {
-        Legend now = Legend.of(desk);
-        if (now.signs().equals(shown.signs()) && desk.dark() == dark) {
+    /** How wide all of it is in one row, pixels. */
+    private double inRow() {
+        double wide = getChildren().stream()
+                .mapToDouble(n -> snapSizeX(n.prefWidth(-1)))
+                .sum();
+        return wide + snapSpaceX(getHgap()) * Math.max(0, getChildren().size() - 1);
+    }
+
+    private void show() {
+        Legend now = legend.get();
+        Desk desk = seen.get();
+        if (desk == null || now.equals(shown) && desk.dark() == dark) {
             return;
         }
         shown = now;
@@ -62,27 +96,47 @@ public final class LegendBar extends HBox {
         setVisible(!now.signs().isEmpty());
         getChildren()
                 .setAll(now.signs().stream().map(s -> said(s, desk.words())).toList());
+        if (getScene() != null) {
+            // How wide words are is known once they have their style.
+            applyCss();
+        }
+        place();
     }
 
     private Label said(Legend.Sign sign, Words words) {
-        Label label = new Label(words.of("editor.legend." + sign.name().toLowerCase(Locale.ROOT)), line(sign));
+        // Within a box of one size, so that lines of all shapes have their words at one height.
+        Rectangle box = new Rectangle(LONG, HIGH, Color.TRANSPARENT);
+        Label label = new Label(
+                words.of("editor.legend." + sign.name().toLowerCase(Locale.ROOT)), new Group(box, line(sign)));
         label.setMinWidth(USE_PREF_SIZE);
         return label;
     }
 
     /** The line as the table draws it. */
-    private Polyline line(Legend.Sign sign) {
+    private Node line(Legend.Sign sign) {
         Ink ink = dark ? Ink.DARK : Ink.LIGHT;
+        double y = HIGH / 2;
         return switch (sign) {
-            case MOVED -> line(ink.moved(), 3.2, 0, 0, LONG, 0);
+            case MOVED -> line(ink.moved(), 3.2, 0, y, LONG, y);
+            case DONE -> line(ink.moved(), 2, 0, y, LONG, y);
             case BEFORE -> {
-                Polyline dashed = line(ink.ghost(), 1.2, 0, 0, LONG, 0);
+                Polyline dashed = line(ink.ghost(), 1.2, 0, y, LONG, y);
                 dashed.getStrokeDashArray().setAll(5.0, 4.0);
                 yield dashed;
             }
-            case KEPT -> line(ink.guard(), 2.6, 0, 0, LONG, 0);
-            case DRIFTED -> line(ink.moved(), 1.6, 0, 0, 4.5, 5, 9, 0, 13.5, 5, LONG, 0);
+            case STAYS -> line(ink.line(), 1.8, 0, y, LONG, y);
+            case KEPT ->
+                new Group(line(ink.guard(), 2.6, 0, y - 2, LONG, y - 2), pin(ink, LONG / 4), pin(ink, LONG * 3 / 4));
+            case DRIFTED -> line(ink.moved(), 1.6, 0, 2, 4.5, 7, 9, 2, 13.5, 7, LONG, 2);
         };
+    }
+
+    /** One of the short lines on the inner side of a protected edge. */
+    private static Line pin(Ink ink, double x) {
+        Line pin = new Line(x, HIGH / 2 - 2, x, HIGH - 1);
+        pin.setStroke(ink.guard());
+        pin.setStrokeWidth(1.4);
+        return pin;
     }
 
     private static Polyline line(Color color, double width, double... corners) {

@@ -1,6 +1,7 @@
 package easewright.editor.panel;
 
 import easewright.editor.model.Desk;
+import easewright.editor.model.Legend;
 import easewright.editor.model.TableScenes;
 import easewright.editor.paint.TableScene;
 import easewright.geom.Box;
@@ -17,12 +18,16 @@ final class TableSight {
     /** The desk as it is to be seen, which while suggestions are looked at is not quite as it is. */
     private final ReadOnlyObjectWrapper<Desk> seen = new ReadOnlyObjectWrapper<>();
 
-    private TableScene scene = new TableScene(List.of(), false);
+    /** The meanings of the lines that are drawn. */
+    private final ReadOnlyObjectWrapper<Legend> legend = new ReadOnlyObjectWrapper<>(Legend.NONE);
+
+    private TableScene scene = new TableScene(List.of(), false, false);
 
     void take(Desk desk, Optional<MarkHand> hand) {
         seen.set(seen(desk, hand));
         scenes.forMarks(hand.map(MarkHand::isOpen).orElse(false));
         scene = scenes.of(seen.get(), hand.map(MarkHand::isScaling).orElse(false));
+        legend.set(desk.isOpen() ? Legend.of(scene) : Legend.NONE);
     }
 
     /** Whether the desk would be seen otherwise than it is. */
@@ -36,6 +41,10 @@ final class TableSight {
 
     ReadOnlyObjectProperty<Desk> seenProperty() {
         return seen.getReadOnlyProperty();
+    }
+
+    ReadOnlyObjectProperty<Legend> legendProperty() {
+        return legend.getReadOnlyProperty();
     }
 
     TableScene scene() {

@@ -2,10 +2,13 @@ package easewright.editor.model;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import easewright.draft.Samples;
 import easewright.editor.paint.TableScene;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Side;
+import easewright.svg.SvgFile;
 import easewright.text.LengthUnit;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -24,11 +27,18 @@ class LegendTest {
     }
 
     private void agreesWithTheTable() {
-        Legend legend = Legend.of(session.desk());
-        holds(legend, Legend.Sign.MOVED, p -> !p.moved().isEmpty());
+        Legend legend = legend();
+        boolean tried = session.desk().shownTrial().isPresent();
+        holds(legend, Legend.Sign.MOVED, p -> tried && !p.moved().isEmpty());
+        holds(legend, Legend.Sign.STAYS, p -> tried && !p.moved().isEmpty());
+        holds(legend, Legend.Sign.DONE, p -> !tried && !p.moved().isEmpty());
         holds(legend, Legend.Sign.BEFORE, p -> p.ghost().isPresent());
         holds(legend, Legend.Sign.KEPT, p -> !p.trial().kept().isEmpty());
         holds(legend, Legend.Sign.DRIFTED, p -> !p.trial().drifts().isEmpty());
+    }
+
+    private Legend legend() {
+        return Legend.of(new TableScenes().of(session.desk()));
     }
 
     private void holds(Legend legend, Legend.Sign sign, Predicate<TableScene.PieceSight> painted) {
@@ -91,11 +101,28 @@ class LegendTest {
         open("skirt");
         session.chooseLevel("hip");
         session.want(session.desk().wanted().orElseThrow().withAmount(20));
-        assertThat(Legend.of(session.desk()).signs()).contains(Legend.Sign.KEPT);
+        assertThat(legend().signs())
+                .containsExactly(Legend.Sign.MOVED, Legend.Sign.BEFORE, Legend.Sign.STAYS, Legend.Sign.KEPT);
         session.keep();
         agreesWithTheTable();
-        assertThat(Legend.of(session.desk()).signs()).containsExactly(Legend.Sign.MOVED, Legend.Sign.BEFORE);
+        assertThat(legend().signs()).containsExactly(Legend.Sign.DONE, Legend.Sign.BEFORE);
         session.undo();
-        assertThat(Legend.of(session.desk()).signs()).isEmpty();
+        assertThat(legend().signs()).isEmpty();
+    }
+
+    /** Seams that are called alike in all sizes are marked in the one that is worked on. */
+    @Test
+    void whatNoLongerFitsInOneSizeIsMarkedThere() throws Exception {
+        byte[] svg = Samples.files().get("skirt-sizes.svg").getBytes(StandardCharsets.UTF_8);
+        session.open(
+                Opened.of(new OpenFile(SvgFile.read(svg, "skirt-sizes.svg"), Optional.empty(), "skirt-sizes.svg")));
+        session.chooseLevel("waist");
+        session.want(session.desk().wanted().orElseThrow().withAmount(20));
+        assertThat(legend().signs()).contains(Legend.Sign.DRIFTED);
+        String size = session.desk().size().orElseThrow();
+        assertThat(new TableScenes().of(session.desk()).pieces())
+                .filteredOn(p -> !p.trial().drifts().isEmpty())
+                .extracting(p -> p.piece().name())
+                .containsExactlyInAnyOrder("Back " + size, "Front " + size, "Waistband " + size);
     }
 }
