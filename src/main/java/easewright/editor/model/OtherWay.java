@@ -30,9 +30,13 @@ public record OtherWay(String method, Map<String, List<String>> texts) {
             EnumSet.of(Setting.Kind.PLACE, Setting.Kind.PLACES, Setting.Kind.SLASHES);
 
     public OtherWay {
+        texts = copied(texts);
+    }
+
+    static Map<String, List<String>> copied(Map<String, List<String>> texts) {
         Map<String, List<String>> copied = new LinkedHashMap<>();
         texts.forEach((key, values) -> copied.put(key, List.copyOf(values)));
-        texts = Map.copyOf(copied);
+        return Map.copyOf(copied);
     }
 
     /** Nothing chosen yet. */

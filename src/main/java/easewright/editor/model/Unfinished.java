@@ -81,12 +81,17 @@ public record Unfinished(Optional<Wanted> wanted, Optional<String> size, List<Ty
         putAll("left-out", wanted.leftOut().stream().map(EdgeRef::toString).toList(), kept);
         wanted.other().ifPresent(way -> {
             kept.setProperty("way", way.method());
-            List<String> keys = List.copyOf(way.texts().keySet());
-            putAll("setting", keys, kept);
-            for (int i = 0; i < keys.size(); i++) {
-                putAll("setting." + i, way.texts(keys.get(i)), kept);
-            }
+            putTexts("setting", way.texts(), kept);
         });
+        putTexts("beyond", wanted.beyond(), kept);
+    }
+
+    private static void putTexts(String name, Map<String, List<String>> texts, Properties kept) {
+        List<String> keys = List.copyOf(texts.keySet());
+        putAll(name, keys, kept);
+        for (int i = 0; i < keys.size(); i++) {
+            putAll(name + "." + i, texts.get(keys.get(i)), kept);
+        }
     }
 
     private static void putAll(String name, List<String> values, Properties kept) {
@@ -126,7 +131,8 @@ public record Unfinished(Optional<Wanted> wanted, Optional<String> size, List<Ty
                 Side.valueOf(kept.getProperty("side", "")),
                 Boolean.parseBoolean(kept.getProperty("open-up")),
                 Boolean.parseBoolean(kept.getProperty("even")),
-                way(kept)));
+                way(kept),
+                texts("beyond", kept)));
     }
 
     private static Optional<OtherWay> way(Properties kept) {
@@ -137,12 +143,16 @@ public record Unfinished(Optional<Wanted> wanted, Optional<String> size, List<Ty
         if (Ways.of(method).isEmpty()) {
             throw new IllegalArgumentException("Unknown way: " + method);
         }
+        return Optional.of(new OtherWay(method, texts("setting", kept)));
+    }
+
+    private static Map<String, List<String>> texts(String name, Properties kept) {
         Map<String, List<String>> texts = new LinkedHashMap<>();
-        List<String> keys = all("setting", kept);
+        List<String> keys = all(name, kept);
         for (int i = 0; i < keys.size(); i++) {
-            texts.put(keys.get(i), all("setting." + i, kept));
+            texts.put(keys.get(i), all(name + "." + i, kept));
         }
-        return Optional.of(new OtherWay(method, texts));
+        return texts;
     }
 
     private static List<String> all(String name, Properties kept) {

@@ -10,6 +10,7 @@ import easewright.pattern.LevelKind;
 import easewright.pattern.Pattern;
 import easewright.pattern.Side;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -23,6 +24,7 @@ import java.util.Set;
  * @param openUp   whether protected edges may move after all
  * @param even     whether seams that are sewn together shall change by the same length
  * @param other    another way than at the seams, or that way with all its settings
+ * @param beyond   what was set in that form beyond the few settings at the seams, by its keys, and holds on there
  */
 public record Wanted(
         String level,
@@ -33,18 +35,29 @@ public record Wanted(
         Side side,
         boolean openUp,
         boolean even,
-        Optional<OtherWay> other) {
+        Optional<OtherWay> other,
+        Map<String, List<String>> beyond) {
     /** The setting by which every way lets protected edges change. */
     private static final String ACCEPT = "accept-protected";
 
     public Wanted {
         leftOut = Set.copyOf(leftOut);
+        beyond = OtherWay.copied(beyond);
     }
 
     /** Nothing yet, with the settings most often right at such a level. */
     public static Wanted at(String level, LevelKind kind) {
         return new Wanted(
-                level, 0, Set.of(), Taper.SMOOTH, belowTheWaist(kind), Side.BOTH, false, false, Optional.empty());
+                level,
+                0,
+                Set.of(),
+                Taper.SMOOTH,
+                belowTheWaist(kind),
+                Side.BOTH,
+                false,
+                false,
+                Optional.empty(),
+                Map.of());
     }
 
     /** Nothing yet, at the first level of a pattern; empty where it has none. */
@@ -57,40 +70,57 @@ public record Wanted(
     }
 
     public Wanted withAmount(double mm) {
-        return new Wanted(level, mm, leftOut, taper, carry, side, openUp, even, other);
+        return new Wanted(level, mm, leftOut, taper, carry, side, openUp, even, other, beyond);
     }
 
     public Wanted withLeftOut(Set<EdgeRef> edges) {
-        return new Wanted(level, amount, edges, taper, carry, side, openUp, even, other);
+        return new Wanted(level, amount, edges, taper, carry, side, openUp, even, other, beyond);
     }
 
     public Wanted withTaper(Taper shape) {
-        return new Wanted(level, amount, leftOut, shape, carry, side, openUp, even, other);
+        return new Wanted(level, amount, leftOut, shape, carry, side, openUp, even, other, beyond);
     }
 
     public Wanted withCarry(boolean toHem) {
-        return new Wanted(level, amount, leftOut, taper, toHem, side, openUp, even, other);
+        return new Wanted(level, amount, leftOut, taper, toHem, side, openUp, even, other, beyond);
     }
 
     public Wanted withSide(Side which) {
-        return new Wanted(level, amount, leftOut, taper, carry, which, openUp, even, other);
+        return new Wanted(level, amount, leftOut, taper, carry, which, openUp, even, other, beyond);
     }
 
     public Wanted withOpenUp(boolean allowed) {
-        return new Wanted(level, amount, leftOut, taper, carry, side, allowed, even, other);
+        return new Wanted(level, amount, leftOut, taper, carry, side, allowed, even, other, beyond);
     }
 
     public Wanted withEven(boolean alike) {
-        return new Wanted(level, amount, leftOut, taper, carry, side, openUp, alike, other);
+        return new Wanted(level, amount, leftOut, taper, carry, side, openUp, alike, other, beyond);
     }
 
     public Wanted withOther(Optional<OtherWay> way) {
-        return new Wanted(level, amount, leftOut, taper, carry, side, openUp, even, way);
+        return new Wanted(level, amount, leftOut, taper, carry, side, openUp, even, way, beyond);
+    }
+
+    /** With this set beyond the few settings at the seams. */
+    Wanted withBeyond(Map<String, List<String>> set) {
+        return new Wanted(level, amount, leftOut, taper, carry, side, openUp, even, other, set);
+    }
+
+    /** The form with what stands in it: of another way, or what holds beyond the few settings at the seams. */
+    Optional<OtherWay> inForm() {
+        return other.or(() -> SeamsInFull.beyond(this));
     }
 
     /** Nothing more is wanted here for now; the way stays chosen. */
     Wanted done() {
-        return withAmount(0).withOpenUp(false).withOther(other.map(OtherWay::withoutPlaces));
+        Map<String, List<String>> still = SeamsInFull.beyond(this)
+                .map(OtherWay::withoutPlaces)
+                .map(OtherWay::texts)
+                .orElse(Map.of());
+        return withAmount(0)
+                .withOpenUp(false)
+                .withOther(other.map(OtherWay::withoutPlaces))
+                .withBeyond(still);
     }
 
     /** Whether it is at the seams, where they can be taken hold of. */
@@ -118,10 +148,10 @@ public record Wanted(
      * @throws Refusal if a setting of another way is missing or not understood
      */
     public Alteration change(Pattern pattern, List<EdgeRef> taking) throws Refusal {
-        if (other.isEmpty()) {
+        if (other.isEmpty() && beyond.isEmpty()) {
             return atSeams(taking);
         }
-        OtherWay way = other.get();
+        OtherWay way = other.orElseGet(() -> SeamsInFull.form(this, leftOut.isEmpty() ? List.of() : taking));
         boolean mayMove = way.way().setting(ACCEPT).isPresent();
         return (openUp && mayMove ? way.with(ACCEPT, List.of("yes")) : way).change(pattern, level, amount);
     }

@@ -36,7 +36,7 @@ public final class WayPlaces {
     /** All places that stand in the form and can be read. */
     public static List<Chosen> of(Desk desk) {
         List<Chosen> places = new ArrayList<>();
-        desk.wanted().flatMap(Wanted::other).ifPresent(other -> {
+        desk.wanted().flatMap(Wanted::inForm).ifPresent(other -> {
             for (Setting setting : other.way().settings()) {
                 List<String> texts = other.texts(setting.key());
                 if (setting.kind() == Setting.Kind.SLASHES) {
@@ -53,7 +53,7 @@ public final class WayPlaces {
     /** The cuts that stand in the form, from where they open to where they end. */
     public static List<Line> cuts(Desk desk) {
         List<Line> lines = new ArrayList<>();
-        desk.wanted().flatMap(Wanted::other).ifPresent(other -> {
+        desk.wanted().flatMap(Wanted::inForm).ifPresent(other -> {
             List<String> ends = new ArrayList<>();
             for (Setting setting : other.way().settings()) {
                 if (setting.kind() == Setting.Kind.SLASHES) {

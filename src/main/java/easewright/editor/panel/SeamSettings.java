@@ -4,6 +4,7 @@ import easewright.alter.Taper;
 import easewright.editor.model.Desk;
 import easewright.editor.model.HereWords;
 import easewright.editor.model.Hold;
+import easewright.editor.model.SeamsInFull;
 import easewright.editor.model.Wanted;
 import easewright.pattern.EdgeRef;
 import easewright.text.LengthUnit;
@@ -15,6 +16,7 @@ import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
@@ -35,6 +37,9 @@ final class SeamSettings extends VBox {
     private final HBox taper;
     private final CheckBox carry = new CheckBox();
     private final CheckBox even = new CheckBox();
+    private final Label stillSet = new Label();
+    private final Button takeAway = new Button();
+    private final HBox still = new HBox(8, stillSet, takeAway);
     private List<Object> chipsShown = List.of();
     private LengthUnit told;
 
@@ -65,7 +70,20 @@ final class SeamSettings extends VBox {
         taper = new HBox(6, shapeTitle, smooth, straight);
         taper.setAlignment(Pos.CENTER_LEFT);
         shapeTitle.setMinWidth(USE_PREF_SIZE);
-        getChildren().setAll(which, new FlowPane(16, 6, carry, even));
+        stillSet.setId("still-set");
+        stillSet.setWrapText(true);
+        stillSet.setMinHeight(USE_PREF_SIZE);
+        stillSet.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(stillSet, Priority.ALWAYS);
+        takeAway.setId("still-set-take");
+        takeAway.getStyleClass().add("small");
+        takeAway.setMinWidth(USE_PREF_SIZE);
+        takeAway.setOnAction(e -> {
+            changer.accept(SeamsInFull::withoutBeyond);
+            carry.requestFocus();
+        });
+        still.setAlignment(Pos.CENTER_LEFT);
+        getChildren().setAll(which, new FlowPane(16, 6, carry, even), still);
     }
 
     /** How the change dies away: short enough to share its line with another choice. */
@@ -83,6 +101,10 @@ final class SeamSettings extends VBox {
         straight.setSelected(wanted.taper() == Taper.STRAIGHT);
         carry.setSelected(wanted.carry());
         even.setSelected(wanted.even());
+        String set = SeamsInFull.stillSet(wanted, desk.words());
+        stillSet.setText(set);
+        Parts.about(takeAway, set);
+        Parts.present(still, !set.isEmpty());
     }
 
     private void words(Words words) {
@@ -94,6 +116,7 @@ final class SeamSettings extends VBox {
         straight.setText(words.of("editor.here.straight"));
         Heard.oneOf(shapeTitle, straight);
         Hints.on(straight, words.of("editor.here.straight.hint"));
+        Parts.say(takeAway, words, "editor.here.still-set.take");
         carry.setText(words.of("editor.here.carry"));
         Hints.on(carry, words.of("editor.here.carry.hint"));
         even.setText(words.of("way.seam.setting.even"));

@@ -169,6 +169,59 @@ class OtherWayTest {
                 .doesNotContain("waist");
     }
 
+    /** What the few settings do not show holds on beside them, is told in a line, and goes away by one press. */
+    @Test
+    void whatIsSetBeyondTheFewHoldsOnAndIsTold() {
+        Wanted few = session.desk().wanted().orElseThrow().withCarry(false).withAmount(16);
+        session.want(few);
+        List<Piece> plain = session.desk().shown().pieces();
+        assertThat(SeamsInFull.stillSet(few, session.desk().words())).isEmpty();
+        go("seam");
+        Desk desk = session.desk();
+        Piece front = desk.pattern().piece("skirt-front").orElseThrow();
+        Point end = front.edge("side").orElseThrow().on(front.outline()).pointAtLength(320);
+        set("keep", "waist");
+        set("fixed", WayPlaces.text(desk, WayPlaces.meant(desk.pattern(), end, 40)));
+        set("accept-protected", "yes");
+        List<Piece> made = session.desk().shown().pieces();
+        assertThat(session.desk().shownTrial()).isPresent();
+        assertThat(made).isNotEqualTo(plain);
+
+        go("");
+        Wanted back = session.desk().wanted().orElseThrow();
+        assertThat(back.atSeams()).isTrue();
+        assertThat(session.desk().shown().pieces()).isEqualTo(made);
+        assertThat(SeamsInFull.stillSet(back, session.desk().words()))
+                .isEqualTo("Still set: Unchanged at waist; Fixed points (1); protected edges may move.");
+        assertThat(WayPlaces.of(session.desk())).as("to be seen on the table").hasSize(1);
+        assertThat(Unfinished.of(Unfinished.on(session.desk(), List.of()).text())
+                        .wanted())
+                .as("kept from a crash")
+                .contains(back);
+
+        go("slash");
+        assertThat(SeamsInFull.stillSet(
+                        session.desk().wanted().orElseThrow(), session.desk().words()))
+                .contains("waist");
+        go("seam");
+        assertThat(session.desk().shown().pieces()).isEqualTo(made);
+        go("");
+        session.chooseLevel("waist");
+        assertThat(SeamsInFull.stillSet(
+                        session.desk().wanted().orElseThrow(), session.desk().words()))
+                .as("what is changed cannot stay as it is")
+                .isEqualTo("Still set: Fixed points (1); protected edges may move.");
+
+        session.want(SeamsInFull.withoutBeyond(back));
+        assertThat(session.desk().shown().pieces()).isEqualTo(plain);
+        session.want(back);
+        session.keep();
+        assertThat(SeamsInFull.stillSet(
+                        session.desk().wanted().orElseThrow(), session.desk().words()))
+                .as("places belong to one change only")
+                .isEqualTo("Still set: Unchanged at waist; protected edges may move.");
+    }
+
     @Test
     void lengthAimsAtNoGirthAndSaysWhichChange() {
         want("lengthen", 40);

@@ -41,7 +41,8 @@ class UnfinishedTest {
                     Side.values()[random.nextInt(Side.values().length)],
                     random.nextBoolean(),
                     random.nextBoolean(),
-                    random.nextBoolean() ? Optional.empty() : Optional.of(new OtherWay(way.method(), texts)));
+                    random.nextBoolean() ? Optional.empty() : Optional.of(new OtherWay(way.method(), texts)),
+                    random.nextBoolean() ? Map.of() : texts);
             Unfinished hand = new Unfinished(
                     Optional.of(wanted),
                     random.nextBoolean() ? Optional.of("38") : Optional.empty(),
