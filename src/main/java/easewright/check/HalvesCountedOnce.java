@@ -1,7 +1,7 @@
 package easewright.check;
 
 import easewright.ease.EaseLine;
-import easewright.measure.Alike;
+import easewright.measure.BothSides;
 import easewright.pattern.EdgeRole;
 import easewright.pattern.Finding;
 import easewright.pattern.Piece;
@@ -53,7 +53,7 @@ final class HalvesCountedOnce implements Rule {
     }
 
     private static boolean looksLikeHalf(Piece piece) {
-        return has(piece, OF_A_HALF) || has(piece, OF_A_BODY) && !Alike.leftAndRight(piece);
+        return has(piece, OF_A_HALF) || has(piece, OF_A_BODY) && !BothSides.on(piece);
     }
 
     private static boolean has(Piece piece, Set<EdgeRole> roles) {

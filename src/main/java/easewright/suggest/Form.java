@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * The outline of a piece as a ring of runs, and what can be told of it by form alone. Runs are known by their numbers
@@ -21,9 +22,6 @@ record Form(List<Run> runs, List<Integer> darts, List<List<Double>> ticks, Optio
     private static final double HOLLOW = -0.05;
 
     private static final double CAP = 0.13;
-
-    /** Shorter pieces of such a form may be pockets or yokes, mm. */
-    private static final double SKIRT_LENGTH = 280;
 
     Form {
         runs = List.copyOf(runs);
@@ -55,8 +53,33 @@ record Form(List<Run> runs, List<Integer> darts, List<List<Double>> ticks, Optio
         return runs.stream().mapToDouble(r -> r.middle().y()).max().orElseThrow();
     }
 
-    private double height() {
+    /** From the middle of its highest run to that of its lowest, mm. */
+    double height() {
         return bottom() - top();
+    }
+
+    /** How far those runs reach to the left that begin above some place. */
+    double left(double above) {
+        return above(above).mapToDouble(r -> r.box().minX()).min().orElse(Double.POSITIVE_INFINITY);
+    }
+
+    double right(double above) {
+        return above(above).mapToDouble(r -> r.box().maxX()).max().orElse(Double.NEGATIVE_INFINITY);
+    }
+
+    /** From end to end across the grain, mm. */
+    double width() {
+        return right(Double.POSITIVE_INFINITY) - left(Double.POSITIVE_INFINITY);
+    }
+
+    /** From end to end along the grain, mm. */
+    double length() {
+        return runs.stream().mapToDouble(r -> r.box().maxY()).max().orElseThrow()
+                - runs.stream().mapToDouble(r -> r.box().minY()).min().orElseThrow();
+    }
+
+    private Stream<Run> above(double place) {
+        return runs.stream().filter(r -> r.box().minY() < place);
     }
 
     /** The lowest run that lies across. */
@@ -83,11 +106,19 @@ record Form(List<Run> runs, List<Integer> darts, List<List<Double>> ticks, Optio
 
     /** A shoulder slants in the upper part, straight but for its darts, between two hollows (neck and armhole). */
     OptionalInt shoulder() {
+        return shoulders().findFirst();
+    }
+
+    /** Whether it has the shoulders of both sides. */
+    boolean hasBothShoulders() {
+        return shoulders().count() > 1;
+    }
+
+    private IntStream shoulders() {
         return all().filter(i -> isHollow(i - 1) && isHollow(i + 1))
                 .filter(i -> run(i).middle().y() < top() + 0.4 * height() + 1)
                 .filter(i -> run(i).isStraight() || darts.get(i) > 0)
-                .filter(i -> run(i).lean() > 35)
-                .findFirst();
+                .filter(i -> run(i).lean() > 35);
     }
 
     /** Of the two hollows beside the shoulder, the armhole reaches lower down. */
@@ -146,30 +177,6 @@ record Form(List<Run> runs, List<Integer> darts, List<List<Double>> ticks, Optio
                 .filter(i -> fold.isEmpty() || fold.getAsInt() != i)
                 .forEach(upright::add);
         return upright;
-    }
-
-    /**
-     * The centre of a piece that may be half a skirt: straight along the grain, a waist and a hem across, a side that is
-     * shaped or slants, and as large as only a skirt is.
-     */
-    OptionalInt skirtHalf() {
-        OptionalInt high = highest();
-        OptionalInt low = lowest();
-        if (high.isEmpty() || low.isEmpty() || size() != 4 || bottom() - top() < SKIRT_LENGTH) {
-            return OptionalInt.empty();
-        }
-        boolean across = !areNeighbours(high.getAsInt(), low.getAsInt()) && high.getAsInt() != low.getAsInt();
-        List<Integer> sides = all().filter(i -> i != high.getAsInt() && i != low.getAsInt())
-                .boxed()
-                .toList();
-        List<Integer> straight = sides.stream()
-                .filter(i -> run(i).isStraight() && run(i).lean() < 2.5)
-                .toList();
-        boolean fits = across
-                && straight.size() == 1
-                && sides.stream().allMatch(i -> run(i).lean() < 35)
-                && run(low.getAsInt()).span() > 1.02 * run(high.getAsInt()).span();
-        return fits ? OptionalInt.of(straight.get(0)) : OptionalInt.empty();
     }
 
     /** The two longest runs of a strip, if it is one. */

@@ -3,32 +3,31 @@ package easewright.suggest;
 import easewright.geom.Line;
 import easewright.geom.Segment;
 import easewright.measure.Alike;
+import easewright.measure.BothSides;
 import easewright.pattern.Caption;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
 import easewright.pattern.Side;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /**
  * How often pieces are cut of which neither a word nor a sign says it. Counted once, halves of a front and a back make
- * half a garment, so it is told by form: a piece that is not alike left and right has a mirrored half, on the fold or
- * as a second piece. That most fronts lie on a fold at a straight centre, that what opens mostly opens at the centre
+ * half a garment, so it is told by form: a piece that does not cover both sides of the body has a mirrored half, on the
+ * fold or as a second piece. That most fronts lie on a fold at a straight centre, that what opens mostly opens at the centre
  * back, and that sleeves and legs come in pairs, is common practice; each of these can be otherwise, which the reason
  * says.
  */
 final class HalfPieces {
-    /** A centre takes at least this part of the piece's length along the grain. */
-    private static final double LEAST_OF_LENGTH = 0.4;
+    /** A line runs along the centre if it leans less than this from it, degrees. */
+    private static final double ALONG = 2.5;
 
-    /** A centre leans less than this from the grain, degrees. */
-    private static final double UPRIGHT = 2.5;
-
-    /** A centre lies this near to where the piece ends sideways, mm. */
-    private static final double AT_THE_SIDE = 3;
+    /** It ends this near to the outline, mm. */
+    private static final double ON_OUTLINE = 3;
 
     /** An allowance below this is none, mm. */
     private static final double NO_ALLOWANCE = 1;
@@ -41,10 +40,12 @@ final class HalfPieces {
     private final Sheet sheet;
     private final PieceWords words;
     private final String garment;
+    private final MainPieces mainPieces;
 
     private HalfPieces(Sheet sheet) {
         this.sheet = sheet;
         words = PieceWords.of(sheet);
+        mainPieces = new MainPieces(sheet.pattern());
         garment =
                 String.join(" ", words.elsewhere().stream().map(Caption::words).toList());
     }
@@ -90,36 +91,38 @@ final class HalfPieces {
                 "hood",
                 "fly");
         Optional<RunsOfPiece> runs = small ? Optional.empty() : RunsOfPiece.of(piece);
-        if (runs.isEmpty()) {
-            return Optional.empty();
-        }
-        List<List<Double>> noTicks =
-                runs.get().runs().stream().map(r -> List.<Double>of()).toList();
-        Form form = new Form(runs.get().runs(), runs.get().dartCounts(), noTicks, OptionalInt.empty());
-        boolean whole = Alike.leftAndRight(piece);
-        OptionalInt centre = whole ? OptionalInt.empty() : centre(form);
+        return runs.isEmpty() ? Optional.empty() : count(piece, runs.get());
+    }
+
+    private Optional<CutCount> count(Piece piece, RunsOfPiece runs) {
+        Form form = runs.form();
+        boolean alike = Alike.leftAndRight(piece);
+        Optional<CentreEdge> centre = alike ? Optional.empty() : CentreEdge.of(form);
         boolean body = isBack(piece) || Vocabulary.has(told(piece), "front", "cf", "c\\.\\s?f");
-        boolean side = Vocabulary.has(piece.name(), "side");
+        boolean shoulder = form.shoulder().isPresent();
         if (centre.isEmpty()
                 && (Vocabulary.has(piece.name(), "sleeve")
                         || !body && form.cap().isPresent())) {
             return Optional.of(pair(piece, List.of(), "sleeves-in-pairs", 0.8));
         }
-        if (whole) {
+        if (alike) {
             return Optional.empty();
         }
-        if (form.shoulder().isEmpty() && form.crotch().isPresent()) {
+        if (!shoulder && form.crotch().isPresent()) {
             return Optional.of(pair(piece, List.of(), "one-leg", 0.8));
         }
-        if (side) {
+        if (Vocabulary.has(piece.name(), "side")) {
             return Optional.of(pair(piece, List.of(), "side-in-pairs", 0.7));
         }
-        boolean shaped = form.shoulder().isPresent() || isSkirt(form, piece);
-        if (centre.isPresent() && (body || shaped)) {
-            return Optional.of(atCentre(piece, form.run(centre.getAsInt()), runs.get(), body));
+        if (form.hasBothShoulders() || BothSides.on(piece)) {
+            return Optional.empty();
         }
-        return body || form.shoulder().isPresent()
-                ? Optional.of(pair(piece, List.of(), "not-alike", body ? 0.6 : 0.45))
+        if (centre.isPresent() && (body || shoulder || isSkirt(form, piece))) {
+            return Optional.of(atCentre(piece, centre.get(), runs, body));
+        }
+        // It may be meant to differ left and right; that it is a guess is said.
+        return body || shoulder
+                ? Optional.of(pair(piece, List.of(), "not-alike", body ? 0.45 : 0.35))
                 : Optional.empty();
     }
 
@@ -137,45 +140,23 @@ final class HalfPieces {
     private boolean isSkirt(Form form, Piece piece) {
         OptionalInt high = form.highest();
         boolean darts = high.isPresent() && form.dartsOn(high.getAsInt()) > 0;
-        return high.isPresent()
-                && form.lowest().isPresent()
-                && form.lowest().getAsInt() != high.getAsInt()
-                && (darts
-                        || Vocabulary.has(piece.name() + " " + garment, "skirt")
-                        || form.skirtHalf().isPresent());
+        boolean said = Vocabulary.has(piece.name() + " " + garment, "skirt");
+        boolean across =
+                high.isPresent() && form.lowest().isPresent() && form.lowest().getAsInt() != high.getAsInt();
+        return across && (darts || said) || mainPieces.isSkirtHalf(piece);
     }
 
-    /** The longest of the runs that stand straight along the grain where the piece ends sideways. */
-    private static OptionalInt centre(Form form) {
-        double left = Double.POSITIVE_INFINITY;
-        double right = Double.NEGATIVE_INFINITY;
-        for (Run run : form.runs()) {
-            left = Math.min(left, run.middle().x() - Math.abs(run.across().x()) / 2);
-            right = Math.max(right, run.middle().x() + Math.abs(run.across().x()) / 2);
-        }
-        int best = -1;
-        for (int i = 0; i < form.size(); i++) {
-            Run run = form.run(i);
-            boolean atSide = run.middle().x() - left < AT_THE_SIDE
-                    || right - run.middle().x() < AT_THE_SIDE;
-            boolean upright = run.isStraight() && run.lean() < UPRIGHT && atSide;
-            boolean longEnough = run.length() >= LEAST_OF_LENGTH * (form.bottom() - form.top());
-            if (upright
-                    && longEnough
-                    && (best < 0 || run.length() > form.run(best).length())) {
-                best = i;
-            }
-        }
-        return best < 0 ? OptionalInt.empty() : OptionalInt.of(best);
-    }
-
-    private CutCount atCentre(Piece piece, Run centre, RunsOfPiece runs, boolean named) {
+    private CutCount atCentre(Piece piece, CentreEdge edge, RunsOfPiece runs, boolean named) {
+        Run centre = runs.runs().get(edge.run());
         List<Segment> shown = centre.curve().segments();
         if (opensInWords(piece)) {
             return pair(piece, shown, "opening-written", 0.8);
         }
         if (lineInside(piece, centre)) {
             return pair(piece, shown, "overlap-at-centre", 0.7);
+        }
+        if (edge.reachesOut()) {
+            return pair(piece, shown, "vent-at-centre", 0.6);
         }
         OptionalDouble allowance = RunsOfPiece.allowance(piece, centre.curve());
         if (allowance.isPresent() && piece.allowance() > NO_ALLOWANCE) {
@@ -185,6 +166,17 @@ final class HalfPieces {
         }
         if (isBack(piece) && !runs.darts().isEmpty()) {
             return pair(piece, shown, "straight-centre-back", 0.55);
+        }
+        Optional<MainPieces.Narrower> narrower = mainPieces.narrower(piece);
+        if (narrower.isPresent()) {
+            Reason reason = new Reason(
+                    "straight-centre-wide",
+                    Map.of(
+                            "other", narrower.get().name(),
+                            "wide", narrower.get().own(),
+                            "narrow", narrower.get().wide()),
+                    0.35);
+            return new CutCount(piece.id(), 1, true, shown, reason);
         }
         return fold(piece, shown, "straight-centre", named ? 0.65 : 0.45);
     }
@@ -207,9 +199,9 @@ final class HalfPieces {
                 boolean along = Turns.between(
                                 line.tangent(0),
                                 centre.curve().end().minus(centre.curve().start()))
-                        < UPRIGHT;
-                boolean reaches = piece.outline().comesWithin(line.start(), AT_THE_SIDE)
-                        && piece.outline().comesWithin(line.end(), AT_THE_SIDE);
+                        < ALONG;
+                boolean reaches = piece.outline().comesWithin(line.start(), ON_OUTLINE)
+                        && piece.outline().comesWithin(line.end(), ON_OUTLINE);
                 if (beside && along && reaches && line.length() > 0.7 * centre.length()) {
                     return true;
                 }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
@@ -71,7 +72,7 @@ final class Roles {
             skirt(garmentSays("skirt") ? 0.85 : 0.65);
         } else if (!form.strip().isEmpty()) {
             strip(0.5);
-        } else if (!small && form.skirtHalf().isPresent()) {
+        } else if (!small && SkirtHalf.of(form).isPresent()) {
             skirt(0.4);
         } else {
             confidence = form.fold().isPresent() ? 0.5 : 0.4;
@@ -143,6 +144,13 @@ final class Roles {
         confidence = sure;
         put(high.getAsInt(), EdgeRole.WAIST, "waist");
         put(low.getAsInt(), EdgeRole.HEM, "hem");
+        Optional<SkirtHalf> half = SkirtHalf.of(form);
+        if (half.isPresent()) {
+            // Also where a vent has a second straight edge beside the centre.
+            put(half.get().centre().run(), EdgeRole.CENTRE, centreName());
+            half.get().sides().forEach(i -> put(i, EdgeRole.SEAM, "side"));
+            return;
+        }
         centre();
         for (int i = 0; i < form.size(); i++) {
             if (!labels.containsKey(i) && form.run(i).lean() < 50) {
@@ -158,8 +166,11 @@ final class Roles {
         if (form.fold().isPresent() || upright.size() != 1) {
             return;
         }
-        String label = says("back") ? "centre back" : says("front") ? "centre front" : "centre";
-        put(upright.get(0), EdgeRole.CENTRE, label);
+        put(upright.get(0), EdgeRole.CENTRE, centreName());
+    }
+
+    private String centreName() {
+        return says("back") ? "centre back" : says("front") ? "centre front" : "centre";
     }
 
     private void strip(double sure) {

@@ -1,39 +1,44 @@
 package easewright.suggest;
 
+import easewright.geom.Box;
 import easewright.geom.Curve;
 import easewright.geom.Point;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * A run of an outline from corner to corner, as seen with the grain upright: {@code u} runs across to the right,
  * {@code v} down.
  *
  * @param curve  in the drawn direction
+ * @param box    around places along it, its ends among them, in u and v, mm
  * @param middle half-way along, in u and v, mm
  * @param across how far it runs across and down from end to end, in u and v, mm
  * @param length mm
  * @param bulge  greatest distance from its chord relative to it: positive outward, negative into the piece
  */
-record Run(Curve curve, Point middle, Point across, double length, double bulge) {
+record Run(Curve curve, Box box, Point middle, Point across, double length, double bulge) {
+    private static final int STEPS = 12;
+
     static Run of(Curve curve, Frame frame, boolean clockwise) {
         double length = curve.length();
         Point chord = curve.end().minus(curve.start());
         double span = chord.norm();
+        Point unit = span > 0 ? chord.unit() : chord;
+        Point inward = clockwise ? unit.quarterTurned() : unit.quarterTurned().times(-1);
         double off = 0;
-        if (span > 0) {
-            Point inward = clockwise
-                    ? chord.unit().quarterTurned()
-                    : chord.unit().quarterTurned().times(-1);
-            for (int i = 1; i < 12; i++) {
-                double d = curve.pointAtLength(length * i / 12)
-                        .minus(curve.start())
-                        .dot(inward);
-                if (Math.abs(d) > Math.abs(off)) {
-                    off = d;
-                }
+        List<Point> places = new ArrayList<>(List.of(frame.of(curve.start()), frame.of(curve.end())));
+        for (int i = 1; i < STEPS; i++) {
+            Point place = curve.pointAtLength(length * i / STEPS);
+            places.add(frame.of(place));
+            double d = place.minus(curve.start()).dot(inward);
+            if (Math.abs(d) > Math.abs(off)) {
+                off = d;
             }
         }
         return new Run(
                 curve,
+                Box.around(places),
                 frame.of(curve.pointAtLength(length / 2)),
                 frame.direction(chord),
                 length,

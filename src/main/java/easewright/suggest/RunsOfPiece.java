@@ -12,6 +12,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.function.UnaryOperator;
 
 /**
@@ -59,6 +60,12 @@ record RunsOfPiece(List<Corners.Corner> corners, List<Run> runs, List<Dart> dart
             runs.add(Run.of(curve, frame, clockwise));
         }
         return Optional.of(new RunsOfPiece(corners, runs, darts));
+    }
+
+    /** What can be told of the piece by form alone, nothing being known of its notches and of a fold. */
+    Form form() {
+        List<List<Double>> noTicks = runs.stream().map(r -> List.<Double>of()).toList();
+        return new Form(runs, dartCounts(), noTicks, OptionalInt.empty());
     }
 
     /** How many dart mouths lie on each run. */

@@ -214,6 +214,22 @@ class ChecksTest {
                 .map(p -> p.toBuilder().cut(2, false).build())
                 .toList());
         assertThat(codes(pairs)).doesNotContain("halves-counted-once");
+        // Shaped alike to both sides down to the hip, and longer at one of them: it goes round both.
+        List<Point> aslant = List.of(
+                new Point(-80, 0),
+                new Point(80, 0),
+                new Point(100, 120),
+                new Point(105, 400),
+                new Point(-105, 520),
+                new Point(-105, 390),
+                new Point(-100, 120));
+        Piece aslantFront = Piece.bare("front", Outline.polygon(aslant)).toBuilder()
+                .edges(List.of(Edge.of("hem", EdgeRole.HEM, aslant.get(3), aslant.get(4))))
+                .levels(List.of(LevelMark.through("hip", new Point(50, 200))))
+                .build();
+        Pattern both = Pattern.bare(List.of(aslantFront), new Scale(1, 1, Scale.Proof.PHYSICAL_SIZE))
+                .withLevels(List.of(Level.of("hip", LevelKind.HIP)));
+        assertThat(codes(both)).doesNotContain("halves-counted-once");
     }
 
     /** The girth is another one after it, but who drew and counted the pieces was told before. */
