@@ -7,10 +7,10 @@ import easewright.editor.file.FileWork;
 import easewright.editor.mark.Marker;
 import easewright.editor.model.Desk;
 import easewright.editor.model.Session;
+import easewright.editor.panel.BegunHere;
 import easewright.editor.panel.BusyBar;
 import easewright.editor.panel.ByKeys;
 import easewright.editor.panel.CuttingTable;
-import easewright.editor.panel.HalfTyped;
 import easewright.editor.panel.HintBar;
 import easewright.editor.panel.KeysCard;
 import easewright.editor.panel.LeftBehindBar;
@@ -119,8 +119,10 @@ final class EditorWindow {
         keys.undo(session);
         keys.pages(this::sheet);
         keys.zoom(table);
-        files.keepTyped(() -> HalfTyped.in(scene));
-        scene.addEventFilter(KeyEvent.ANY, e -> files.typed());
+        BegunHere hand = new BegunHere(scene, session, marker, this::sheet);
+        files.follow(hand);
+        hand.follow(files::begun);
+        scene.addEventFilter(KeyEvent.ANY, e -> files.begun());
         root.setOnDragOver(this::over);
         root.setOnDragDropped(this::dropped);
         root.setOnDragExited(e -> root.pseudoClassStateChanged(DROPPING, false));
@@ -150,10 +152,8 @@ final class EditorWindow {
             }
         });
         stage.setOnCloseRequest(e -> {
-            if (!session.desk().isSaved()) {
-                e.consume();
-                files.leaving(stage::hide);
-            }
+            e.consume();
+            files.leaving(stage::hide);
         });
     }
 

@@ -12,6 +12,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
@@ -70,11 +72,15 @@ class CrashTest extends Journey {
         assertThat(line("hip").body().orElseThrow()).isCloseTo(985, within(1e-9));
         assertThat(robot.lookup("#left-behind").query().isVisible()).isFalse();
         assertThat(desk().shownTrial().orElseThrow().wanted().amount()).isEqualTo(-12);
-        assertThat(robot.lookup("#keep").query().isDisabled()).isFalse();
+        assertThat(robot.lookup("#amount").queryAs(TextField.class).getText()).isEqualTo("1,");
+        assertThat(robot.lookup("#keep").query().isDisabled()).isTrue();
         assertThat(desk().notice()
                         .map(n -> desk().words().of(n.key(), n.values()))
                         .orElseThrow())
-                .contains("is back as it was", "What was being tried is on the table again", "type \u201c1,\u201d");
+                .contains(
+                        "is back as it was", "What was being tried is on the table again", "stands in its field again");
+        robot.clickOn("#amount").push(KeyCode.ESCAPE);
+        assertThat(robot.lookup("#keep").query().isDisabled()).isFalse();
         robot.clickOn("#leave");
         assertThat(desk().trial()).isEmpty();
 

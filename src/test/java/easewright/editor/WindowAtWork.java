@@ -36,7 +36,7 @@ final class WindowAtWork {
                     session.want(session.desk().wanted().orElseThrow().withAmount(-12));
                     stage.getScene().lookup("#table").requestFocus();
                     ((TextField) stage.getScene().lookup("#amount")).setText("1,");
-                    app.files().typed();
+                    app.files().begun();
                 })
                 .get();
         WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> isKept(state));

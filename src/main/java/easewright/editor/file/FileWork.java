@@ -9,7 +9,6 @@ import easewright.editor.model.Sample;
 import easewright.editor.model.Session;
 import easewright.editor.model.Settings;
 import easewright.editor.model.ShortName;
-import easewright.editor.model.Unfinished;
 import easewright.svg.SvgFile;
 import easewright.svg.disk.KeptWork;
 import easewright.text.Words;
@@ -22,7 +21,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
-import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 
 /** Opening and saving. Reading and writing happen away from the window's thread; a failure leaves the desk as it was. */
@@ -82,18 +80,19 @@ public final class FileWork {
         return remembered.recent();
     }
 
-    /**
-     * Begins to keep safe what is typed.
-     *
-     * @param fields what stands in the fields of the window and was not taken
-     */
-    public void keepTyped(Supplier<List<Unfinished.Typed>> fields) {
-        safe.typing(fields);
+    /** Begins to keep safe what is half typed and half marked in the window. */
+    public void follow(InHand window) {
+        safe.follow(window);
     }
 
-    /** A key was pressed: something may have been typed that is to be kept safe. */
-    public void typed() {
+    /** Something may have been typed or marked that is to be kept safe. */
+    public void begun() {
         safe.touched();
+    }
+
+    /** Takes what is being typed: what is done next is to have it. */
+    public void takeTyped() {
+        safe.window().take();
     }
 
     /** Whether there is unsaved work that cannot be kept safe for now. */
@@ -242,11 +241,13 @@ public final class FileWork {
 
     /** Saves to the same file, or asks for one where there is none yet. */
     public void save() {
+        takeTyped();
         saving.save(() -> {});
     }
 
     /** Asks where to save. */
     public void saveAs() {
+        takeTyped();
         saving.saveAs(() -> {});
     }
 
@@ -271,6 +272,7 @@ public final class FileWork {
     }
 
     void leaving(Runnable next, Runnable onceSaved) {
+        takeTyped();
         if (session.desk().isSaved()) {
             next.run();
             return;

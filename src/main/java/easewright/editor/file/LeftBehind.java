@@ -1,5 +1,6 @@
 package easewright.editor.file;
 
+import easewright.editor.model.Unfinished;
 import easewright.svg.disk.KeptWork;
 import easewright.svg.disk.Recovery;
 import java.nio.file.Path;
@@ -11,7 +12,7 @@ import java.util.stream.Collectors;
  * What windows left behind that did not end in good order.
  *
  * @param works   the latest first
- * @param tried   those among them whose file is as saved, and beside which something was only tried
+ * @param tried   those among them in which nothing is new but what was only tried or begun
  * @param damaged where work lies that cannot be brought back; told once
  */
 public record LeftBehind(List<KeptWork> works, Set<KeptWork> tried, List<Path> damaged) {
@@ -27,7 +28,14 @@ public record LeftBehind(List<KeptWork> works, Set<KeptWork> tried, List<Path> d
         List<KeptWork> works = recovery.leftBehind();
         return new LeftBehind(
                 works,
-                works.stream().filter(KeptWork::isInItsFile).collect(Collectors.toSet()),
+                works.stream().filter(LeftBehind::isAsSaved).collect(Collectors.toSet()),
                 recovery.putAsideDamaged());
+    }
+
+    /** Whether its file holds just so, or for what has no file, such as a sample, whether nothing was done to it. */
+    static boolean isAsSaved(KeptWork work) {
+        return work.original().isAbsolute()
+                ? work.isInItsFile()
+                : Unfinished.of(work.unfinished()).asSaved();
     }
 }

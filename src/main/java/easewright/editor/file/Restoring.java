@@ -1,17 +1,22 @@
 package easewright.editor.file;
 
 import easewright.ease.EaseTables;
+import easewright.editor.model.Begun;
 import easewright.editor.model.OpenFile;
 import easewright.editor.model.Opened;
 import easewright.editor.model.OwnTables;
 import easewright.editor.model.Session;
 import easewright.editor.model.Unfinished;
+import easewright.editor.model.Wanted;
 import easewright.svg.SvgFile;
 import easewright.svg.SvgProblem;
 import easewright.svg.disk.Fingerprint;
 import easewright.svg.disk.KeptWork;
+import easewright.text.Words;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -46,19 +51,14 @@ final class Restoring {
                         "reading",
                         name,
                         () -> kept(work, name, tables.all()),
-                        back -> files.leaving(
-                                () -> {
-                                    restored(work, back);
-                                    done.run();
-                                },
-                                () -> restore(work, done)),
+                        back -> files.leaving(() -> restored(work, back, done), () -> restore(work, done)),
                         problem -> failures.tell(problem, name));
     }
 
     /**
      * What was kept, read again.
      *
-     * @param saved whether its file holds it just so
+     * @param saved whether its file holds it just so, or it is a sample to which nothing was done
      */
     private record Back(Opened opened, boolean saved) {}
 
@@ -68,40 +68,69 @@ final class Restoring {
         Optional<Path> path = itsPlace ? Optional.of(work.original()) : Optional.empty();
         SvgFile svg = SvgFile.read(work.bytes(), name);
         Optional<Fingerprint> onDisk = path.flatMap(Fingerprint::onDisk);
-        boolean saved = onDisk.equals(Optional.of(Fingerprint.of(work.bytes())));
-        return new Back(Opened.of(new OpenFile(svg, path, name, onDisk), tables), saved);
+        OpenFile file = new OpenFile(svg, path, name, onDisk, path.isPresent() && isBare(path.get()));
+        return new Back(Opened.of(file, tables), LeftBehind.isAsSaved(work));
     }
 
-    private void restored(KeptWork work, Back back) {
+    /** What was kept has marks: whether the user's own drawing has them, it alone can say. */
+    private static boolean isBare(Path path) {
+        try {
+            return Files.exists(path) && !SvgFile.read(path).marked();
+        } catch (SvgProblem noDrawing) {
+            return true;
+        }
+    }
+
+    private void restored(KeptWork work, Back back, Runnable done) {
         OpenFile file = back.opened().file();
         Unfinished hand = Unfinished.of(work.unfinished());
         safe.settled();
         session.restore(back.opened(), back.saved(), hand);
+        done.run();
+        Begun lost = safe.window().again(hand.begun());
         outside.seen(file.seen());
         safe.adopt(work);
         boolean alone = claim.take(file.path());
-        boolean changed = work.original().isAbsolute() && file.path().isEmpty();
-        String how = back.saved() ? "-as-saved" : !changed ? "" : Files.exists(work.original()) ? "-changed" : "-gone";
-        session.say(changed, "editor.said.restored" + how, Map.of("file", file.name(), "hand", again(hand)));
+        String said = again(hand, lost);
+        String how = how(work, back);
+        boolean changed = how.equals("-changed") || how.equals("-gone");
+        session.say(changed, "editor.said.restored" + how, Map.of("file", file.name(), "hand", said));
         if (!alone) {
             session.say(true, "editor.said.open-elsewhere", Map.of("file", file.name()));
         }
     }
 
-    /** What is said of what was in the user's hands. */
-    private String again(Unfinished hand) {
-        StringBuilder said = new StringBuilder();
-        hand.wanted().ifPresent(wanted -> {
-            boolean there = session.desk().wanted().equals(hand.wanted());
-            said.append(' ')
-                    .append(session.desk().words().of(there ? "editor.said.tried-again" : "editor.said.tried-lost"));
-        });
-        for (Unfinished.Typed typed : hand.typed()) {
-            said.append(' ')
-                    .append(session.desk()
-                            .words()
-                            .of("editor.said.typed-before", Map.of("field", typed.field(), "text", typed.text())));
+    private static String how(KeptWork work, Back back) {
+        if (back.saved()) {
+            return work.original().isAbsolute() ? "-as-saved" : "-sample";
         }
-        return said.toString();
+        boolean changed =
+                work.original().isAbsolute() && back.opened().file().path().isEmpty();
+        return !changed ? "" : Files.exists(work.original()) ? "-changed" : "-gone";
+    }
+
+    /** What is said of what was in the user's hands. */
+    private String again(Unfinished hand, Begun lost) {
+        List<String> said = new ArrayList<>();
+        Begun begun = hand.begun();
+        Words words = session.desk().words();
+        hand.wanted().filter(Wanted::isBegun).ifPresent(wanted -> {
+            boolean there = session.desk().wanted().equals(hand.wanted());
+            String again = begun.typed().isEmpty() ? "tried-again" : "tried-again-typed";
+            said.add(words.of("editor.said." + (there ? again : "tried-lost")));
+        });
+        begun.marking()
+                .filter(Begun.Marking::isHalfDone)
+                .ifPresent(m -> said.add(
+                        words.of("editor.said." + (lost.marking().isEmpty() ? "marked-again" : "marked-lost"))));
+        begun.cut()
+                .ifPresent(c -> said.add(words.of("editor.said." + (lost.cut().isEmpty() ? "cut-again" : "cut-lost"))));
+        if (begun.typed().size() > lost.typed().size()) {
+            said.add(words.of("editor.said.typed-again"));
+        }
+        for (Begun.Typed typed : lost.typed()) {
+            said.add(words.of("editor.said.typed-before", Map.of("field", typed.field(), "text", typed.text())));
+        }
+        return said.isEmpty() ? "" : " " + String.join(" ", said);
     }
 }

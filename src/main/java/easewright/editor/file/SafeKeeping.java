@@ -1,5 +1,6 @@
 package easewright.editor.file;
 
+import easewright.editor.model.Begun;
 import easewright.editor.model.Desk;
 import easewright.editor.model.OpenFile;
 import easewright.editor.model.Session;
@@ -11,12 +12,10 @@ import easewright.svg.disk.KeptWork;
 import easewright.svg.disk.Recovery;
 import java.nio.file.Path;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
-import java.util.function.Supplier;
 import javafx.animation.Animation;
 import javafx.animation.PauseTransition;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -40,7 +39,7 @@ final class SafeKeeping {
     private final PauseTransition rest = new PauseTransition(REST);
     private final PauseTransition again = new PauseTransition(AGAIN);
     private final ReadOnlyBooleanWrapper unsafe = new ReadOnlyBooleanWrapper();
-    private Supplier<List<Unfinished.Typed>> typing = List::of;
+    private InHand window = InHand.EMPTY;
 
     /** This and the next only for the work that is done in order. */
     private Recovery recovery;
@@ -80,9 +79,14 @@ final class SafeKeeping {
         session.deskProperty().addListener((o, before, now) -> follow(before, now));
     }
 
-    /** From where it is known what is typed and not taken. */
-    void typing(Supplier<List<Unfinished.Typed>> fields) {
-        typing = fields;
+    /** From where it is known what is half typed and half marked. */
+    void follow(InHand hand) {
+        window = hand;
+    }
+
+    /** What is half typed and half marked in the window. */
+    InHand window() {
+        return window;
     }
 
     /** Whether there is unsaved work that cannot be kept safe for now. */
@@ -126,7 +130,7 @@ final class SafeKeeping {
             settled();
         }
         boolean step = now.pattern() != before.pattern() || now.isSaved() != before.isSaved();
-        boolean other = !Unfinished.on(now, List.of()).equals(Unfinished.on(before, List.of()));
+        boolean other = !Unfinished.on(now, Begun.NOTHING).equals(Unfinished.on(before, Begun.NOTHING));
         if (step || other) {
             touched();
         }
@@ -158,7 +162,7 @@ final class SafeKeeping {
         if (desk.file().isEmpty()) {
             return;
         }
-        State state = new State(desk.file().get(), desk.pattern(), Unfinished.on(desk, typing.get()));
+        State state = new State(desk.file().get(), desk.pattern(), Unfinished.on(desk, window.begun()));
         if (desk.isSaved() && state.hand().isNothing()) {
             settled();
             return;

@@ -1,5 +1,6 @@
 package easewright.editor.mark;
 
+import easewright.editor.model.Begun;
 import easewright.editor.model.Session;
 import easewright.geom.Line;
 import easewright.geom.Point;
@@ -138,6 +139,17 @@ public final class Marker {
     public void takeLevel(String level) {
         boolean held = state().tool() == Tool.LEVEL && state().level().equals(Optional.of(level));
         change(s -> s.withTool(held ? Tool.NONE : Tool.LEVEL).withLevel(Optional.of(level)));
+    }
+
+    /**
+     * Sets up what was half done, with the tool in hand and its places shown.
+     *
+     * @return whether that can be gone on with
+     */
+    public boolean resume(Begun.Marking before) {
+        Optional<MarkState> again = HalfMarked.again(before, state(), sheet().pattern());
+        again.ifPresent(state::set);
+        return again.isPresent();
     }
 
     /** Takes a tool in hand, or puts it away if it is the one held. */

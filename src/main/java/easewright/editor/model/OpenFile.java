@@ -12,10 +12,17 @@ import java.util.Optional;
  * @param name what to call it in the window's title
  * @param seen by what the file on disk was known when it was last read or written here
  * @param saved whether it has been saved since it was opened
+ * @param bare  whether on the disk it was a drawing as another program made it
  * @param work the same for all states of one opening
  */
 public record OpenFile(
-        SvgFile svg, Optional<Path> path, String name, Optional<Fingerprint> seen, boolean saved, Object work) {
+        SvgFile svg,
+        Optional<Path> path,
+        String name,
+        Optional<Fingerprint> seen,
+        boolean saved,
+        boolean bare,
+        Object work) {
     /** A file just read. */
     public OpenFile(SvgFile svg, Optional<Path> path, String name) {
         this(svg, path, name, path.map(p -> Fingerprint.of(svg.bytes())));
@@ -23,23 +30,28 @@ public record OpenFile(
 
     /** A file just read, which is known on the disk by something else than its content. */
     public OpenFile(SvgFile svg, Optional<Path> path, String name, Optional<Fingerprint> seen) {
-        this(svg, path, name, seen, false, new Object());
+        this(svg, path, name, seen, !svg.marked());
+    }
+
+    /** Work that is not what its file holds. */
+    public OpenFile(SvgFile svg, Optional<Path> path, String name, Optional<Fingerprint> seen, boolean bare) {
+        this(svg, path, name, seen, false, bare, new Object());
     }
 
     /** The same work, now saved at a path. */
     public OpenFile savedAt(Path place, Fingerprint fingerprint) {
         return new OpenFile(
-                svg, Optional.of(place), place.getFileName().toString(), Optional.of(fingerprint), true, work);
+                svg, Optional.of(place), place.getFileName().toString(), Optional.of(fingerprint), true, false, work);
     }
 
     /** Whether it is a drawing as another program made it, which was not saved here: it is not to be replaced unasked. */
     public boolean isBareDrawing() {
-        return path.isPresent() && !saved && !svg.marked();
+        return path.isPresent() && bare;
     }
 
     /** The same file, of which other layers were read. */
     OpenFile reread(SvgFile otherwise) {
-        return new OpenFile(otherwise, path, name, seen, saved, work);
+        return new OpenFile(otherwise, path, name, seen, saved, bare, work);
     }
 
     /** The user's file, or for work that was never saved the name it would have. */

@@ -13,11 +13,12 @@ public final class Picking {
     /**
      * A question for a place.
      *
+     * @param field   the key of the setting that asks
      * @param what    what the place is for, in words
      * @param from    where a line begins whose other end is asked for
      * @param stopped run when no answer will come
      */
-    public record Ask(String what, Optional<Point> from, Consumer<Point> taker, Runnable stopped) {}
+    public record Ask(String field, String what, Optional<Point> from, Consumer<Point> taker, Runnable stopped) {}
 
     public ReadOnlyObjectProperty<Optional<Ask>> askProperty() {
         return ask.getReadOnlyProperty();
@@ -28,18 +29,18 @@ public final class Picking {
     }
 
     /** Asks for a place, instead of what was asked before. */
-    public void ask(String what, Consumer<Point> taker, Runnable stopped) {
-        ask(what, Optional.empty(), taker, stopped);
+    public void ask(String field, String what, Consumer<Point> taker, Runnable stopped) {
+        ask(field, what, Optional.empty(), taker, stopped);
     }
 
     /** Asks for the end of a line that begins at a place. */
-    public void askEnd(String what, Point from, Consumer<Point> taker, Runnable stopped) {
-        ask(what, Optional.of(from), taker, stopped);
+    public void askEnd(String field, String what, Point from, Consumer<Point> taker, Runnable stopped) {
+        ask(field, what, Optional.of(from), taker, stopped);
     }
 
-    private void ask(String what, Optional<Point> from, Consumer<Point> taker, Runnable stopped) {
+    private void ask(String field, String what, Optional<Point> from, Consumer<Point> taker, Runnable stopped) {
         stop();
-        ask.set(Optional.of(new Ask(what, from, taker, stopped)));
+        ask.set(Optional.of(new Ask(field, what, from, taker, stopped)));
     }
 
     /** Answers with a place on the table, mm. */

@@ -123,6 +123,11 @@ public record Wanted(
                 .withBeyond(still);
     }
 
+    /** Whether something is tried or half chosen, beyond what stays for the next change. */
+    public boolean isBegun() {
+        return !equals(done());
+    }
+
     /** Whether it is at the seams, where they can be taken hold of. */
     public boolean atSeams() {
         return other.isEmpty();

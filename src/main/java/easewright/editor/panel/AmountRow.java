@@ -105,7 +105,7 @@ final class AmountRow extends HBox {
      * @param kept whether it is of an amount that was kept
      */
     void heard(Desk desk, String outcome, boolean kept) {
-        if (!amount.isWrong()) {
+        if (!amount.isWrong() && !amount.isWaiting()) {
             String refused = RefusalView.words(desk);
             String came = refused.isEmpty() ? outcome : refused;
             String hint = desk.words().of("editor.here.amount.hint");
@@ -163,7 +163,7 @@ final class AmountRow extends HBox {
 
     private void show(Wanted wanted, Desk desk) {
         String text = wanted.amount() == 0 ? "" : desk.words().signed(wanted.amount());
-        if (amount.isWrong() && wanted.amount() != stood) {
+        if ((amount.isWrong() || amount.isWaiting()) && wanted.amount() != stood) {
             amount.showAnother(text, desk.unit());
         } else {
             amount.show(text, desk.unit());

@@ -10,11 +10,12 @@ import javafx.scene.input.KeyEvent;
 
 /**
  * A field whose text is taken by Enter or by leaving it. What is not accepted stays in the field, marked, with the
- * reason beside it, until the text is changed: then it is judged anew when it is taken. Escape brings back what was
- * there. Undo and redo are those of the work unless something is being typed.
+ * reason beside it, until the text is changed: then it is judged anew when it is taken. So does what was typed before
+ * the program ended, which waits there until Enter takes it. Escape brings back what was there. Undo and redo are those of the work unless something is being typed.
  */
 abstract class CheckedField extends CustomTextField {
     private static final PseudoClass WRONG = PseudoClass.getPseudoClass("wrong");
+    private static final PseudoClass WAITING = PseudoClass.getPseudoClass("waiting");
 
     /** What stands in a field was judged: it is found wrong, or is so no longer. */
     static final EventType<Event> JUDGED = new EventType<>("EASEWRIGHT_FIELD_JUDGED");
@@ -33,19 +34,18 @@ abstract class CheckedField extends CustomTextField {
         complain("");
         setOnAction(e -> commit());
         textProperty().addListener(o -> {
-            if (isWrong()) {
+            if (isWrong() || isWaiting()) {
                 complain("");
             }
         });
         focusedProperty().addListener((o, was, is) -> {
-            if (!is) {
+            if (!is && !isWaiting()) {
                 commit();
             }
         });
         addEventFilter(KeyEvent.KEY_PRESSED, e -> {
             if (e.getCode() == KeyCode.ESCAPE && !getText().equals(shown)) {
-                setText(shown);
-                complain("");
+                forget();
                 e.consume();
             } else if (isUndoing(e) && getText().equals(shown)) {
                 passOn(e);
@@ -93,15 +93,43 @@ abstract class CheckedField extends CustomTextField {
         shown = text;
     }
 
+    /**
+     * Holds what was typed before the program ended. It is not taken by leaving the field, since whoever comes by may
+     * not know of it.
+     *
+     * @param remark that it waits, and how it is taken
+     */
+    final void await(String text, String remark) {
+        setText(text);
+        tell(remark, WAITING);
+    }
+
+    /** Brings back what was there before anything was typed. */
+    final void forget() {
+        setText(shown);
+        complain("");
+    }
+
+    final boolean isWaiting() {
+        return getPseudoClassStates().contains(WAITING);
+    }
+
     final boolean isWrong() {
         return getPseudoClassStates().contains(WRONG);
     }
 
     /** Says what is wrong; nothing where nothing is. */
     final void complain(String words) {
-        pseudoClassStateChanged(WRONG, !words.isEmpty());
+        tell(words, WRONG);
+    }
+
+    private void tell(String words, PseudoClass how) {
+        boolean any = !words.isEmpty();
+        pseudoClassStateChanged(WRONG, any && how == WRONG);
+        pseudoClassStateChanged(WAITING, any && how == WAITING);
+        complaint.pseudoClassStateChanged(WAITING, any && how == WAITING);
         complaint.setText(words);
-        Parts.present(complaint, !words.isEmpty());
+        Parts.present(complaint, any);
         Hints.help(this, words);
         fireEvent(new Event(JUDGED));
     }

@@ -153,7 +153,8 @@ final class FieldView extends VBox {
             return "";
         });
         text.show(String.join("; ", field.texts()));
-        name(text, "", field, field.label());
+        text.setId("field-" + field.key());
+        text.describe(field.label(), field.hint());
         return text;
     }
 

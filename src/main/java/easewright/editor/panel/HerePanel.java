@@ -65,6 +65,7 @@ public final class HerePanel extends VBox {
     private final HBox how = new HBox(8, wayTitle, way);
     private LengthUnit told;
     private boolean showing;
+    private boolean waits;
     private boolean folds;
     private double sheet;
 
@@ -209,6 +210,8 @@ public final class HerePanel extends VBox {
         } else if (isUntried(session.desk())
                 && fields().allMatch(f -> f.getText().equals(f.shown()))) {
             change(w -> w);
+        } else if (waits != isWaiting()) {
+            show(session.desk());
         }
     }
 
@@ -234,8 +237,13 @@ public final class HerePanel extends VBox {
         return fields().anyMatch(CheckedField::isWrong);
     }
 
+    private boolean isWaiting() {
+        return fields().anyMatch(CheckedField::isWaiting);
+    }
+
     private void show(Desk desk) {
         showing = true;
+        waits = isWaiting();
         amount.show(desk);
         Parts.present(this, desk.wanted().isPresent());
         desk.wanted().ifPresent(w -> show(desk, w, desk.words()));
@@ -252,8 +260,8 @@ public final class HerePanel extends VBox {
         boolean misread = isMisread();
         String kept = session.kept().map(k -> k.words(desk)).orElse("");
         String said = kept.isEmpty() ? HereWords.outcome(desk) : kept;
-        outcome.setText(misread ? words.of("editor.here.misread") : said);
-        outcome.pseudoClassStateChanged(INVITING, misread || wanted.amount() == 0 && kept.isEmpty());
+        outcome.setText(misread ? words.of("editor.here.misread") : waits ? words.of("editor.here.waiting") : said);
+        outcome.pseudoClassStateChanged(INVITING, misread || waits || wanted.amount() == 0 && kept.isEmpty());
         effect.show(Effect.of(desk), desk);
         amount.heard(desk, outcome.getText(), !kept.isEmpty());
         boolean small = folds && wanted.amount() == 0 && wanted.atSeams();
@@ -272,8 +280,8 @@ public final class HerePanel extends VBox {
         Parts.present(
                 outcome,
                 !outcome.getText().isEmpty()
-                        && (misread || wanted.amount() != 0 || !kept.isEmpty() || !where.isOpen()));
-        keep.setDisable(misread || desk.shownTrial().isEmpty());
+                        && (misread || waits || wanted.amount() != 0 || !kept.isEmpty() || !where.isOpen()));
+        keep.setDisable(misread || waits || desk.shownTrial().isEmpty());
         leave.setDisable(wanted.amount() == 0);
     }
 

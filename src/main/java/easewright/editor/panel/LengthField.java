@@ -105,7 +105,9 @@ final class LengthField extends CheckedField {
             if (!untouched && isWrong()) {
                 return;
             }
-            setText(text);
+            if (untouched || !isWaiting()) {
+                setText(text);
+            }
         }
         hold(text);
     }

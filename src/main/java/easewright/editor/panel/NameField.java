@@ -20,7 +20,7 @@ final class NameField extends CheckedField {
     /** Shows a value, unless the user is typing another one. */
     void show(String text) {
         boolean untouched = getText().equals(shown());
-        if (untouched || !isFocused() && !isWrong()) {
+        if (untouched || !isFocused() && !isWrong() && !isWaiting()) {
             setText(text);
         }
         hold(text);

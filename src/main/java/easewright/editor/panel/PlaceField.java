@@ -49,8 +49,8 @@ final class PlaceField extends VBox {
         written.show(text);
         written.setId("field-" + field.key() + (one ? "" : "-" + index));
         written.setPromptText(words.of(cuts ? "editor.way.cut.prompt" : "editor.way.place.prompt"));
-        Heard.name(written, field.label());
-        Hints.on(written, field.hint() + " " + words.of(cuts ? "editor.way.cut.hint" : "editor.way.place.hint"));
+        written.describe(
+                field.label(), field.hint() + " " + words.of(cuts ? "editor.way.cut.hint" : "editor.way.place.hint"));
         written.getStyleClass().add("place-text");
         HBox.setHgrow(written, Priority.ALWAYS);
         HBox row = new HBox(6, written);
@@ -82,7 +82,7 @@ final class PlaceField extends VBox {
         pick.setOnAction(e -> {
             pick.setText(words.of(cuts ? "editor.way.picking.from" : "editor.way.picking"));
             Runnable stopped = () -> pick.setText(idle);
-            session.picking().ask(field.label(), p -> picked(index, p, pick, words, stopped), stopped);
+            session.picking().ask(field.key(), field.label(), p -> picked(index, p, pick, words, stopped), stopped);
         });
         return pick;
     }
@@ -96,6 +96,7 @@ final class PlaceField extends VBox {
         pick.setText(words.of("editor.way.picking.to"));
         session.picking()
                 .askEnd(
+                        field.key(),
                         field.label(),
                         place,
                         end -> put(index, text + " > " + WayPlaces.text(session.desk(), end)),

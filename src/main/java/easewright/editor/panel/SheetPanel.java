@@ -99,8 +99,31 @@ public final class SheetPanel extends VBox {
         }
     }
 
+    /** The page that is open. */
+    String page() {
+        return pages.keySet().stream()
+                .filter(key -> pages.get(key).isVisible())
+                .findFirst()
+                .orElse("");
+    }
+
+    /** The page on which something lies; empty where it is on none. */
+    String pageOf(Node part) {
+        for (Node n = part; n != null; n = n.getParent()) {
+            for (Map.Entry<String, Node> page : pages.entrySet()) {
+                if (page.getValue() == n) {
+                    return page.getKey();
+                }
+            }
+        }
+        return "";
+    }
+
     /** Turns to a page: marks, ease, rings, size, changes, true or notes. */
     public void turnTo(String key) {
+        if (!pages.containsKey(key)) {
+            return;
+        }
         pages.forEach((name, page) -> page.setVisible(name.equals(key)));
         tabs.forEach((name, tab) -> tab.setSelected(name.equals(key)));
         boolean marking = key.equals("marks");

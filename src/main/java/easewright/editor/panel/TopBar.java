@@ -104,6 +104,7 @@ public final class TopBar extends HBox {
 
     /** Opens the window for prints and reports of what lies on the table. */
     public void print(Session session) {
+        files.takeTyped();
         if (session.desk().isOpen()) {
             PrintPanel.open(session.desk(), files, getScene().getWindow());
         }

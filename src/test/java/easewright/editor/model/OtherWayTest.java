@@ -194,7 +194,7 @@ class OtherWayTest {
         assertThat(SeamsInFull.stillSet(back, session.desk().words()))
                 .isEqualTo("Still set: Unchanged at waist; Fixed points (1); protected edges may move.");
         assertThat(WayPlaces.of(session.desk())).as("to be seen on the table").hasSize(1);
-        assertThat(Unfinished.of(Unfinished.on(session.desk(), List.of()).text())
+        assertThat(Unfinished.of(Unfinished.on(session.desk(), Begun.NOTHING).text())
                         .wanted())
                 .as("kept from a crash")
                 .contains(back);
@@ -286,8 +286,8 @@ class OtherWayTest {
     void aPlaceAskedForIsGivenOnceOrLeft() {
         Picking picking = session.picking();
         StringBuilder heard = new StringBuilder();
-        picking.ask("one", p -> heard.append("given "), () -> heard.append("stopped "));
-        picking.ask("two", p -> heard.append("two "), () -> heard.append("left "));
+        picking.ask("cut", "one", p -> heard.append("given "), () -> heard.append("stopped "));
+        picking.ask("cut", "two", p -> heard.append("two "), () -> heard.append("left "));
         picking.give(Point.ORIGIN);
         picking.give(Point.ORIGIN);
         picking.stop();

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import easewright.alter.Taper;
 import easewright.alter.Ways;
+import easewright.geom.Line;
+import easewright.geom.Point;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.LevelKind;
 import easewright.pattern.Side;
@@ -13,6 +15,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** What is tried or half typed is written down with what is kept from a crash, and read again. */
@@ -46,15 +50,41 @@ class UnfinishedTest {
             Unfinished hand = new Unfinished(
                     Optional.of(wanted),
                     random.nextBoolean() ? Optional.of("38") : Optional.empty(),
-                    List.of(new Unfinished.Typed("Body at hip", words.get(random.nextInt(words.size())))));
+                    begun(random, words),
+                    random.nextBoolean());
             assertThat(Unfinished.of(hand.text())).as(hand.text()).isEqualTo(hand);
         }
+    }
+
+    private static Begun begun(Random random, List<String> words) {
+        Supplier<String> word = () -> words.get(random.nextInt(words.size()));
+        Supplier<Point> point = () -> new Point(random.nextGaussian() * 1e3, random.nextGaussian());
+        Supplier<Optional<Line>> line =
+                () -> random.nextBoolean() ? Optional.empty() : Optional.of(new Line(point.get(), point.get()));
+        List<Begun.Place> places = Stream.generate(
+                        () -> new Begun.Place("CORNER", point.get(), Optional.of(word.get()), line.get()))
+                .limit(random.nextInt(3))
+                .toList();
+        Begun.Marking marking = new Begun.Marking(
+                random.nextBoolean(),
+                "PIECES",
+                "DART",
+                random.nextBoolean() ? Optional.empty() : Optional.of(word.get()),
+                Optional.empty(),
+                places,
+                line.get(),
+                random.nextBoolean() ? Set.of() : Set.of("edge of front", word.get() + "2"));
+        return new Begun(
+                word.get(),
+                List.of(new Begun.Typed("ease", "body-hip", "Body at hip", word.get(), random.nextBoolean())),
+                Optional.of(marking),
+                random.nextBoolean() ? Optional.empty() : Optional.of(new Begun.Cut(word.get(), point.get())));
     }
 
     @Test
     void nothingIsNothingAndWhatIsNotUnderstoodTooIs() throws Exception {
         Desk desk = skirt();
-        assertThat(Unfinished.on(desk, List.of())).isEqualTo(Unfinished.NOTHING);
+        assertThat(Unfinished.on(desk, Begun.NOTHING)).isEqualTo(Unfinished.NOTHING);
         assertThat(Unfinished.NOTHING.text()).isEmpty();
         assertThat(Unfinished.of("")).isEqualTo(Unfinished.NOTHING);
         assertThat(Unfinished.of("level=hip\ntaper=WAVY\nside=BOTH")).isEqualTo(Unfinished.NOTHING);
@@ -62,10 +92,11 @@ class UnfinishedTest {
                 .isEqualTo(Unfinished.NOTHING);
         // The way that stays chosen for the next change is nothing by itself, an amount is.
         Wanted hip = Wanted.at("hip", LevelKind.HIP).withTaper(Taper.STRAIGHT);
-        assertThat(Unfinished.on(desk.withWanted(Optional.of(hip)), List.of()).isNothing())
+        assertThat(Unfinished.on(desk.withWanted(Optional.of(hip)), Begun.NOTHING)
+                        .isNothing())
                 .isTrue();
         Desk trying = desk.withWanted(Optional.of(hip.withAmount(10)));
-        assertThat(Unfinished.on(trying, List.of()).wanted()).contains(hip.withAmount(10));
+        assertThat(Unfinished.on(trying, Begun.NOTHING).wanted()).contains(hip.withAmount(10));
     }
 
     @Test
@@ -74,12 +105,12 @@ class UnfinishedTest {
         Wanted tried = Wanted.at("hip", LevelKind.HIP).withAmount(20);
         Desk trying = desk.withWanted(Optional.of(tried));
         Desk again =
-                desk.withHand(Unfinished.of(Unfinished.on(trying, List.of()).text()));
+                desk.withHand(Unfinished.of(Unfinished.on(trying, Begun.NOTHING).text()));
         assertThat(again.shown().pieces()).isEqualTo(trying.shown().pieces());
         for (Wanted gone : List.of(
                 Wanted.at("elbow", LevelKind.HIP).withAmount(20),
                 tried.withLeftOut(Set.of(EdgeRef.of("no piece", "side"))))) {
-            Unfinished hand = new Unfinished(Optional.of(gone), Optional.empty(), List.of());
+            Unfinished hand = new Unfinished(Optional.of(gone), Optional.empty(), Begun.NOTHING, true);
             assertThat(desk.withHand(hand).trial()).isEmpty();
         }
     }

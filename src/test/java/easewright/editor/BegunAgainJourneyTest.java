@@ -1,0 +1,285 @@
+package easewright.editor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import easewright.alter.Ways;
+import easewright.editor.file.Asking;
+import easewright.editor.model.Desk;
+import easewright.editor.model.OtherWay;
+import easewright.editor.model.Sample;
+import easewright.geom.Box;
+import easewright.geom.Point;
+import easewright.pattern.Piece;
+import easewright.svg.disk.KeptWork;
+import easewright.svg.disk.Recovery;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import javafx.css.PseudoClass;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** What was begun when the program ended is begun again: typed, marked, cut, tried. */
+class BegunAgainJourneyTest extends Journey {
+    private static final PseudoClass WAITING = PseudoClass.getPseudoClass("waiting");
+
+    private Path state;
+
+    @Start
+    void start(Stage shown) throws Exception {
+        open(shown);
+    }
+
+    @Override
+    Path state() throws Exception {
+        state = super.state();
+        return state;
+    }
+
+    private List<Path> kept() throws IOException {
+        Path recovery = state.resolve("recovery");
+        if (!Files.isDirectory(recovery)) {
+            return List.of();
+        }
+        try (Stream<Path> all = Files.list(recovery)) {
+            return all.filter(p -> p.toString().endsWith(".kept")).toList();
+        }
+    }
+
+    /** What another window would find if the program ended as soon as this has been kept. */
+    private KeptWork endedWith(String text) throws Exception {
+        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> {
+            List<Path> all = kept();
+            return all.size() == 1
+                    && Files.readString(all.get(0), StandardCharsets.ISO_8859_1).contains(text);
+        });
+        Path other = super.state();
+        Path recovery = Files.createDirectories(other.resolve("recovery"));
+        Path left = kept().get(0);
+        Files.copy(left, recovery.resolve(left.getFileName()));
+        try (Recovery next = new Recovery(other)) {
+            return next.leftBehind().get(0);
+        }
+    }
+
+    /** Puts something else on the table, and then what was left behind. */
+    private void bringBack(FxRobot robot, KeptWork work) throws Exception {
+        answers.leave.add(Asking.Leave.WITHOUT_SAVING);
+        robot.interact(() -> app.files().openSample(Sample.all().get(1)));
+        until(d -> d.isOpen() && !d.file().orElseThrow().name().equals(name(work)));
+        robot.interact(() -> app.files().restore(work, () -> {}));
+        until(d -> d.file().orElseThrow().name().equals(name(work)));
+    }
+
+    private static String name(KeptWork work) {
+        return work.original().getFileName().toString();
+    }
+
+    private String said() {
+        return desk().notice().map(n -> desk().words().of(n.key(), n.values())).orElse("");
+    }
+
+    private static TextField field(FxRobot robot, String id) {
+        return robot.lookup(id).queryAs(TextField.class);
+    }
+
+    private static boolean waits(FxRobot robot, String id) {
+        return field(robot, id).getPseudoClassStates().contains(WAITING);
+    }
+
+    @Test
+    void aHalfTypedMeasurementStandsInItsFieldAndWaits(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        robot.clickOn("#body-hip").push(KeyCode.SHORTCUT, KeyCode.A).write("10");
+        String before = line("hip").body().toString();
+        bringBack(robot, endedWith("text=10"));
+
+        assertThat(desk().isSaved()).as("a sample to which nothing was done").isTrue();
+        assertThat(said()).contains("is open again as it comes", "stands in its field again");
+        assertThat(field(robot, "#body-hip").getText()).isEqualTo("10");
+        assertThat(waits(robot, "#body-hip")).isTrue();
+        assertThat(field(robot, "#body-hip").isFocused()).isTrue();
+        assertThat(robot.lookup("#ease-hip .complaint").queryAllAs(Label.class))
+                .anyMatch(l -> l.isVisible() && l.getText().contains("not taken yet"));
+
+        // Neither looking elsewhere nor another size of its row takes it or takes it away.
+        robot.clickOn("#page-notes");
+        robot.clickOn("#page-ease");
+        robot.interact(() -> app.session().setUnit(easewright.text.LengthUnit.INCH));
+        robot.interact(() -> app.session().setUnit(easewright.text.LengthUnit.CM));
+        assertThat(field(robot, "#body-hip").getText()).isEqualTo("10");
+        assertThat(line("hip").body().toString()).isEqualTo(before);
+
+        robot.clickOn("#body-hip").push(KeyCode.END).write("4").push(KeyCode.ENTER);
+        until(d -> line("hip").body().isPresent());
+        assertThat(line("hip").body().orElseThrow()).isCloseTo(1040, within(1e-9));
+        assertThat(waits(robot, "#body-hip")).isFalse();
+    }
+
+    @Test
+    void whatWasRefusedOnOnePageAndHalfTypedOnAnotherComesBackOnBoth(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        write(robot, "#wish-hip", "much");
+        robot.clickOn("#page-marks").clickOn("#step-pieces");
+        robot.clickOn("#piece-name").push(KeyCode.SHORTCUT, KeyCode.A).write("Rear");
+        String piece = field(robot, "#piece-name").getText();
+        bringBack(robot, endedWith("text=Rear"));
+
+        assertThat(piece).isEqualTo("Rear");
+        assertThat(field(robot, "#piece-name").getText()).isEqualTo("Rear");
+        assertThat(field(robot, "#wish-hip").getText()).isEqualTo("much");
+        assertThat(robot.lookup("#page-marks")
+                        .queryAs(javafx.scene.control.ToggleButton.class)
+                        .isSelected())
+                .isTrue();
+        robot.clickOn("#piece-name").push(KeyCode.ESCAPE);
+        assertThat(field(robot, "#piece-name").getText()).isNotEqualTo("Rear");
+        assertThat(waits(robot, "#piece-name")).isFalse();
+    }
+
+    @Test
+    void whatIsTriedCannotBeKeptWhileAnotherAmountWaits(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        write(robot, "#amount", "2 cm");
+        until(d -> d.shownTrial().isPresent());
+        robot.clickOn("#amount").push(KeyCode.SHORTCUT, KeyCode.A).write("3,");
+        KeptWork work = endedWith("text=3,");
+        bringBack(robot, work);
+        assertThat(desk().isSaved()).isTrue();
+        assertThat(desk().shownTrial().orElseThrow().wanted().amount()).isEqualTo(20);
+        assertThat(field(robot, "#amount").getText()).isEqualTo("3,");
+        assertThat(robot.lookup("#keep").query().isDisabled()).isTrue();
+        assertThat(robot.lookup("#outcome").queryAs(Label.class).getText()).contains("once the marked field");
+        robot.clickOn("#amount").push(KeyCode.ESCAPE);
+        assertThat(field(robot, "#amount").getText()).contains("2\u00a0cm");
+        assertThat(robot.lookup("#keep").query().isDisabled()).isFalse();
+    }
+
+    @Test
+    void aTrialOnASampleIsATrialOnASample(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        write(robot, "#amount", "2 cm");
+        bringBack(robot, endedWith("amount=20.0"));
+        assertThat(desk().isSaved()).isTrue();
+        assertThat(desk().shownTrial()).isPresent();
+        assertThat(said())
+                .contains("is open again as it comes", "is on the table again")
+                .doesNotContain("Save it");
+        answers.asked.clear();
+        robot.interact(() -> app.files().openSample(Sample.all().get(1)));
+        until(d -> !d.file().orElseThrow().name().startsWith("skirt"));
+        assertThat(answers.asked).isEmpty();
+    }
+
+    private static Point middle(Box box) {
+        return new Point((box.minX() + box.maxX()) / 2, (box.minY() + box.maxY()) / 2);
+    }
+
+    /** A dart of which two places are shown; the third makes it. */
+    @Test
+    void twoPlacesOfADartAreShownAgainWithTheToolInHand(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        robot.clickOn("#page-marks").clickOn("#step-pieces").clickOn("#tool-dart");
+        Piece front = desk().pattern().pieces().get(0);
+        Point corner = front.outline().segments().get(0).start();
+        Point end = front.outline().segments().get(0).end();
+        Point one = corner.plus(end.minus(corner).times(0.4));
+        Point two = corner.plus(end.minus(corner).times(0.5));
+        robot.clickOn(onScreen(robot, one)).clickOn(onScreen(robot, two));
+        String hint = robot.lookup("#hint-bar .label").queryAs(Label.class).getText();
+        int darts = front.darts().size();
+        bringBack(robot, endedWith("mark.place.1.kind"));
+
+        assertThat(desk().isSaved()).isTrue();
+        assertThat(said()).contains("What was half marked is as it was");
+        assertThat(robot.lookup("#hint-bar .label").queryAs(Label.class).getText())
+                .isEqualTo(hint);
+        assertThat(robot.lookup("#table").query().isFocused()).isTrue();
+        Point inside = middle(front.outline().box());
+        robot.clickOn(onScreen(robot, inside));
+        until(d -> d.pattern().piece(front.id()).orElseThrow().darts().size() == darts + 1);
+        assertThat(desk().pattern()
+                        .piece(front.id())
+                        .orElseThrow()
+                        .darts()
+                        .get(darts)
+                        .point())
+                .satisfies(p -> assertThat(p.distance(inside)).isLessThan(5));
+    }
+
+    @Test
+    void aCutWithOneEndAsksForTheOther(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        robot.interact(() -> app.session()
+                .want(desk().wanted().orElseThrow().withOther(Ways.of("slash").map(OtherWay::of))));
+        robot.clickOn("#pick-slash");
+        Piece front = desk().pattern().pieces().get(0);
+        robot.clickOn(onScreen(robot, front.outline().segments().get(0).at(0.5)));
+        assertThat(app.session().picking().askProperty().get().orElseThrow().from())
+                .isPresent();
+        Optional<Point> from =
+                app.session().picking().askProperty().get().orElseThrow().from();
+        bringBack(robot, endedWith("cut.from"));
+        assertThat(app.session().picking().askProperty().get().orElseThrow().from())
+                .isEqualTo(from);
+        assertThat(said()).contains("show its other end");
+        int across = front.outline().segments().size() / 2;
+        robot.clickOn(onScreen(robot, front.outline().segments().get(across).at(0.5)));
+        until(d -> d.wanted().orElseThrow().other().orElseThrow().texts("slash").size() == 1);
+    }
+
+    /** Whoever works by keys has not left the field: what is typed there is saved as well. */
+    @Test
+    void whatIsBeingTypedIsTakenBeforeItIsSavedOrLeft(FxRobot robot) throws Exception {
+        Path file = folder.resolve("typed.svg");
+        openTheSkirt(robot);
+        answers.toSave.add(file);
+        robot.clickOn("#body-hip").push(KeyCode.SHORTCUT, KeyCode.A).write("104");
+        robot.push(KeyCode.SHORTCUT, KeyCode.S);
+        until(d -> d.file().orElseThrow().saved() && d.isSaved());
+        assertThat(line("hip").body().orElseThrow()).isCloseTo(1040, within(1e-9));
+
+        robot.clickOn("#body-hip").push(KeyCode.SHORTCUT, KeyCode.A).write("96");
+        robot.interact(() -> app.files().openSample(Sample.all().get(1)));
+        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> answers.asked.contains("leave typed.svg"));
+        assertThat(line("hip").body().orElseThrow()).isCloseTo(960, within(1e-9));
+
+        // What was refused is not taken for the next garment.
+        write(robot, "#body-hip", "ninety");
+        answers.leave.add(Asking.Leave.WITHOUT_SAVING);
+        robot.interact(() -> app.files().openSample(Sample.all().get(0)));
+        until(d -> !d.file().orElseThrow().name().equals("typed.svg"));
+        robot.clickOn("#ease-hip .level-name");
+        assertThat(field(robot, "#body-hip").getText()).isNotEqualTo("ninety");
+    }
+
+    /** What was kept has marks, and the user's drawing has none: it is still not to be replaced unasked. */
+    @Test
+    void aDrawingOfTheUsersOwnIsStillNotReplacedUnasked(FxRobot robot) throws Exception {
+        Path bare = Files.writeString(
+                folder.resolve("bare.svg"),
+                "<svg xmlns='http://www.w3.org/2000/svg' width='300mm' height='300mm' viewBox='0 0 300 300'>"
+                        + "<path d='M50 50H250V250H50Z' fill='none' stroke='black'/></svg>");
+        byte[] asDrawn = Files.readAllBytes(bare);
+        robot.interact(() -> app.files().open(bare));
+        until(Desk::isOpen);
+        robot.interact(() -> app.session().setGarment("skirt"));
+        bringBack(robot, endedWith("bare.svg"));
+        assertThat(desk().isSaved()).isFalse();
+        robot.interact(() -> app.files().save());
+        assertThat(answers.asked).contains("save bare-fitted.svg");
+        assertThat(bare).hasBinaryContent(asDrawn);
+    }
+}
