@@ -34,7 +34,7 @@ final class LevelPainter {
     private static final double LEAST_SHARE = 0.6;
 
     /** What a grip takes with some air around it, pixels. */
-    private static final double GRIP = 2 * OverlayPainter.GRIP + 6;
+    static final double GRIP = 2 * OverlayPainter.GRIP + 6;
 
     private static final Font AT_REST = Font.font(11.5);
     private static final Font AT_WORK = Font.font(Font.getDefault().getFamily(), FontWeight.BOLD, 12.5);

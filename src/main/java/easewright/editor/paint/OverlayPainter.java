@@ -21,13 +21,29 @@ public final class OverlayPainter {
 
     private OverlayPainter() {}
 
+    /** Half the size of one for which there is no more room, pixels. */
+    private static final double DOT = 4;
+
     /**
      * A place to take hold of.
      *
+     * @param end     of the level, pixels
+     * @param off     from there to where it is drawn, pixels
      * @param outward unit direction in which it is pulled
+     * @param small   there is room for a dot alone
      * @param active  under the pointer, in the hand, or with the keyboard's focus
      */
-    public record Grip(Point at, Point outward, boolean active) {}
+    public record Grip(Point end, Point off, Point outward, boolean small, boolean active) {
+        /** The middle of what is drawn, pixels. */
+        public Point at() {
+            return end.plus(off);
+        }
+
+        /** Whether it is drawn beside the end of its level. */
+        public boolean isBeside() {
+            return off.norm() > 0;
+        }
+    }
 
     /**
      * Clears the canvas and draws the grips, and beside the first active one the words about the amount.
@@ -52,25 +68,37 @@ public final class OverlayPainter {
             Point to = view.toScreen(level.end());
             gc.strokeLine(from.x(), from.y(), to.x(), to.y());
         }
-        for (Grip grip : grips) {
-            grip(gc, view, ink, grip);
-        }
+        grips.stream().filter(Grip::isBeside).forEach(grip -> stem(gc, ink, grip));
+        grips.stream().filter(grip -> !grip.active()).forEach(grip -> grip(gc, ink, grip));
         Optional<Grip> active = grips.stream().filter(Grip::active).findFirst();
+        active.ifPresent(grip -> grip(gc, ink, grip));
         if (active.isPresent() && !amount.isEmpty()) {
-            bubble(gc, width, view.toScreen(active.get().at()), ink, amount);
+            bubble(gc, width, active.get().at(), ink, amount);
         }
     }
 
-    /** A round button with two small arrows along the level. */
-    private static void grip(GraphicsContext gc, Viewport view, Ink ink, Grip grip) {
-        Point at = view.toScreen(grip.at());
-        double r = grip.active() ? GRIP + 2 : GRIP;
-        gc.setLineDashes();
+    /** From a grip to the end of the level that it moves. */
+    private static void stem(GraphicsContext gc, Ink ink, Grip grip) {
+        gc.setStroke(ink.moved());
+        gc.setLineWidth(2);
+        gc.strokeLine(grip.end().x(), grip.end().y(), grip.at().x(), grip.at().y());
+        gc.setFill(ink.moved());
+        gc.fillOval(grip.end().x() - DOT, grip.end().y() - DOT, 2 * DOT, 2 * DOT);
+    }
+
+    /** A round button with two small arrows along the level, or a dot. */
+    private static void grip(GraphicsContext gc, Ink ink, Grip grip) {
+        Point at = grip.at();
+        boolean dot = grip.small() && !grip.active();
+        double r = dot ? DOT : grip.active() ? GRIP + 2 : GRIP;
         gc.setFill(grip.active() ? ink.moved() : ink.paper());
         gc.fillOval(at.x() - r, at.y() - r, 2 * r, 2 * r);
         gc.setStroke(ink.moved());
         gc.setLineWidth(2);
         gc.strokeOval(at.x() - r, at.y() - r, 2 * r, 2 * r);
+        if (dot) {
+            return;
+        }
         gc.setFill(grip.active() ? ink.paper() : ink.moved());
         arrow(gc, at, grip.outward(), 6);
         arrow(gc, at, grip.outward().times(-1), 6);

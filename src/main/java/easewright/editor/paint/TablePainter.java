@@ -26,13 +26,14 @@ public final class TablePainter {
     /** Paints the scene over a canvas of the given size in pixels; gives the room that its words have taken. */
     public static LabelRoom paint(
             GraphicsContext gc, double width, double height, Viewport view, Ink ink, TableScene scene) {
-        return paint(gc, width, height, view, ink, scene, Underlay.NONE, List.of());
+        return paint(gc, width, height, view, ink, scene, Underlay.NONE, List.of(), List.of());
     }
 
     /**
      * The same with the drawing itself faintly on the paper of the pieces.
      *
-     * @param cuts where pieces are to be cut: above their lines and below their words
+     * @param cuts  where pieces are to be cut: above their lines and below their words
+     * @param grips the middles of grips that words are to leave to be seen, pixels
      */
     public static LabelRoom paint(
             GraphicsContext gc,
@@ -42,7 +43,8 @@ public final class TablePainter {
             Ink ink,
             TableScene scene,
             Underlay underlay,
-            List<Line> cuts) {
+            List<Line> cuts,
+            List<Point> grips) {
         ground(gc, width, height, view, ink, scene.inches());
         List<TableScene.PieceSight> seen = scene.pieces().stream()
                 .filter(piece -> inSight(piece, view, width, height))
@@ -69,6 +71,7 @@ public final class TablePainter {
             room.put(LabelRoom.around(view.toScreen(cut.start()), PLACE, PLACE));
             room.put(LabelRoom.around(view.toScreen(cut.end()), PLACE, PLACE));
         }
+        grips.forEach(grip -> room.put(LabelRoom.around(grip, LevelPainter.GRIP, LevelPainter.GRIP)));
         List<LevelPainter> levels = seen.stream()
                 .map(piece -> new LevelPainter(gc, view, ink, piece, room))
                 .toList();

@@ -12,9 +12,11 @@ import easewright.editor.paint.TableScene;
 import easewright.editor.paint.Underlay;
 import easewright.editor.paint.Viewport;
 import easewright.geom.Line;
+import easewright.geom.Point;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
+import javafx.scene.Scene;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.layout.Region;
@@ -39,6 +41,14 @@ final class TableCanvases {
     /** From the lowest to the uppermost. */
     List<Node> layers() {
         return List.of(ground, overlay, frame);
+    }
+
+    /** Of the screen to one of the view. */
+    double pixels() {
+        Scene scene = ground.getScene();
+        return scene == null || scene.getWindow() == null
+                ? 1
+                : scene.getWindow().getRenderScaleX();
     }
 
     void resize(double width, double height) {
@@ -66,8 +76,12 @@ final class TableCanvases {
             TablePainter.ground(ground.getGraphicsContext2D(), width, height, view, ink, scene.inches());
             return;
         }
+        List<Point> beside = grips.stream()
+                .filter(OverlayPainter.Grip::isBeside)
+                .map(OverlayPainter.Grip::at)
+                .toList();
         LabelRoom room = TablePainter.paint(
-                ground.getGraphicsContext2D(), width, height, view, ink, scene, underlay, places.cuts());
+                ground.getGraphicsContext2D(), width, height, view, ink, scene, underlay, places.cuts(), beside);
         GraphicsContext above = overlay.getGraphicsContext2D();
         List<Line> glowing = scene.pieces().stream()
                 .flatMap(p -> p.levels().stream())

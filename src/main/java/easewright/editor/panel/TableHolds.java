@@ -1,6 +1,7 @@
 package easewright.editor.panel;
 
 import easewright.editor.model.Hold;
+import easewright.editor.paint.GripPlaces;
 import easewright.editor.paint.OverlayPainter;
 import easewright.editor.paint.Viewport;
 import easewright.geom.Point;
@@ -14,10 +15,27 @@ final class TableHolds {
     private List<Hold> holds = List.of();
     private int pointed = -1;
 
-    /** Other holds; the attention stays with its seam, or goes to another where that takes part no longer. */
-    void show(List<Hold> now) {
+    /** Where they are drawn, from the holds; what that was worked out for. */
+    private List<GripPlaces.Place> places = List.of();
+
+    private Runnable heard = () -> {};
+    private double scale;
+    private boolean settled;
+
+    /**
+     * Other holds; the attention stays with its seam, or goes to another where that takes part no longer.
+     *
+     * @param pulled a hand is pulling at one: none of them jumps to another place beside its seam
+     */
+    void show(List<Hold> now, boolean pulled) {
         pointed = isPointed() ? next(holds.get(pointed).edge(), pointed, now) : -1;
         holds = now;
+        settled &= pulled && now.size() == places.size();
+    }
+
+    /** A hand has let go. */
+    void settle() {
+        settled = false;
     }
 
     private static int next(EdgeRef edge, int at, List<Hold> now) {
@@ -30,32 +48,67 @@ final class TableHolds {
         return holds;
     }
 
+    /** Where they are to be pressed. */
     List<Point> onScreen(Viewport view) {
-        return holds.stream().map(h -> view.toScreen(h.at())).toList();
+        return grips(view).stream().map(OverlayPainter.Grip::at).toList();
     }
 
-    List<OverlayPainter.Grip> grips() {
+    List<OverlayPainter.Grip> grips(Viewport view) {
+        if (!settled || view.scale() != scale) {
+            places = GripPlaces.of(holds.stream()
+                    .map(h -> new GripPlaces.End(h.pieceId(), view.toScreen(h.at()), h.outward()))
+                    .toList());
+            scale = view.scale();
+            settled = true;
+        }
         List<OverlayPainter.Grip> grips = new ArrayList<>();
         for (int i = 0; i < holds.size(); i++) {
-            grips.add(new OverlayPainter.Grip(holds.get(i).at(), holds.get(i).outward(), i == pointed));
+            GripPlaces.Place place = places.get(i);
+            grips.add(new OverlayPainter.Grip(
+                    view.toScreen(holds.get(i).at()),
+                    place.off(),
+                    holds.get(i).outward(),
+                    place.small(),
+                    i == pointed));
         }
         return grips;
     }
 
-    /** Gives the attention to the next one, or with −1 to the one before; whether there is any. */
-    boolean next(int step) {
-        if (holds.isEmpty()) {
-            return false;
+    /** The one that a press at a pixel means, or −1: the nearest, within a circle no smaller than a fingertip asks for. */
+    int at(Point pixel, Viewport view) {
+        List<OverlayPainter.Grip> grips = grips(view);
+        int nearest = -1;
+        double least = OverlayPainter.GRIP + 5;
+        for (int i = 0; i < grips.size(); i++) {
+            double away = Math.min(
+                    grips.get(i).at().distance(pixel), grips.get(i).end().distance(pixel));
+            if (away < least || nearest < 0 && away == least) {
+                nearest = i;
+                least = away;
+            }
         }
-        pointed = Math.floorMod(pointed + step, holds.size());
-        return true;
+        return nearest;
     }
 
-    /** Gives one the attention, or with a number below 0 none; whether that is different from before. */
-    boolean point(int hold) {
-        boolean other = hold != pointed;
-        pointed = hold;
-        return other;
+    /** Whoever is to hear that another one was given the attention. */
+    void onPointed(Runnable hears) {
+        heard = hears;
+    }
+
+    /** Gives the attention to the next one, or with −1 to the one before, if there is any. */
+    void next(int step) {
+        if (!holds.isEmpty()) {
+            pointed = Math.floorMod(pointed + step, holds.size());
+            heard.run();
+        }
+    }
+
+    /** Gives one the attention, or with a number below 0 none. */
+    void point(int hold) {
+        if (hold != pointed) {
+            pointed = hold;
+            heard.run();
+        }
     }
 
     /** The one with the attention. */

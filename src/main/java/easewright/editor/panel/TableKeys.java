@@ -19,12 +19,12 @@ final class TableKeys {
         if (e.isShortcutDown() || e.isAltDown() && !e.getCode().isArrowKey()) {
             return;
         }
-        boolean pulls = table.hasPointedHold() && !e.isAltDown();
+        boolean pulls = table.holds().isPointed() && !e.isAltDown();
         switch (e.getCode()) {
             case HOME -> table.fit();
             case PAGE_UP -> table.zoom(CuttingTable.NEARER);
             case PAGE_DOWN -> table.zoom(1 / CuttingTable.NEARER);
-            case N -> table.nextHold(e.isShiftDown() ? -1 : 1);
+            case N -> table.holds().next(e.isShiftDown() ? -1 : 1);
             case ENTER -> session.keep();
             case ESCAPE -> table.letGo();
             case LEFT -> {

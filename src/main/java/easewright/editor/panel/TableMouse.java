@@ -2,7 +2,6 @@ package easewright.editor.panel;
 
 import easewright.editor.model.Hold;
 import easewright.editor.model.Session;
-import easewright.editor.paint.OverlayPainter;
 import easewright.editor.paint.TableScene;
 import easewright.geom.Point;
 import java.util.List;
@@ -51,18 +50,9 @@ final class TableMouse {
         return table.hand();
     }
 
-    /** The hold under the pointer, or −1: within a circle no smaller than a fingertip asks for. */
+    /** The hold under the pointer, or −1. */
     private int holdAt(double x, double y) {
-        if (table.isMarking()) {
-            return -1;
-        }
-        List<Point> holds = table.holdsOnScreen();
-        for (int i = 0; i < holds.size(); i++) {
-            if (holds.get(i).distance(new Point(x, y)) <= OverlayPainter.GRIP + 5) {
-                return i;
-            }
-        }
-        return -1;
+        return table.isMarking() ? -1 : table.holds().at(new Point(x, y), table.view());
     }
 
     /** The level whose measuring line lies under the pointer. */
@@ -90,8 +80,8 @@ final class TableMouse {
         }
         int hold = e.getButton() == MouseButton.PRIMARY ? holdAt(e.getX(), e.getY()) : -1;
         if (hold >= 0) {
-            table.pointAt(hold);
-            List<Hold> holds = table.holds();
+            table.holds().point(hold);
+            List<Hold> holds = table.holds().all();
             pull.begin(holds.get(hold), holds, table.view().toTable(e.getX(), e.getY()));
             return;
         }
@@ -119,7 +109,7 @@ final class TableMouse {
     private void released(MouseEvent e) {
         hand().ifPresent(MarkHand::released);
         pull.end();
-        table.gather();
+        table.letLie();
         panFrom = null;
         hovered(e);
     }
@@ -141,13 +131,13 @@ final class TableMouse {
         Optional<String> level = over < 0 && !table.isMarking() ? levelAt(e.getX(), e.getY()) : Optional.empty();
         table.light(level);
         if (over >= 0) {
-            Point way = table.holds().get(over).outward();
+            Point way = table.holds().all().get(over).outward();
             table.setCursor(Math.abs(way.x()) >= Math.abs(way.y()) ? Cursor.H_RESIZE : Cursor.V_RESIZE);
         } else {
             table.setCursor(level.isPresent() ? Cursor.HAND : Cursor.OPEN_HAND);
         }
         if (over >= 0 || !table.isFocused()) {
-            table.pointAt(over);
+            table.holds().point(over);
         }
     }
 

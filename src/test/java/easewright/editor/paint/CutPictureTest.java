@@ -54,7 +54,15 @@ class CutPictureTest {
         Callable<WritableImage> paint = () -> {
             Canvas canvas = new Canvas(WIDE, HIGH);
             TablePainter.paint(
-                    canvas.getGraphicsContext2D(), WIDE, HIGH, view, Ink.LIGHT, scene, Underlay.NONE, List.of(cut));
+                    canvas.getGraphicsContext2D(),
+                    WIDE,
+                    HIGH,
+                    view,
+                    Ink.LIGHT,
+                    scene,
+                    Underlay.NONE,
+                    List.of(cut),
+                    List.of());
             return canvas.snapshot(null, null);
         };
         return new Painted(WaitForAsyncUtils.waitForAsyncFx(10_000, paint), view);

@@ -3,6 +3,8 @@ package easewright.editor.panel;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import easewright.editor.model.Hold;
+import easewright.editor.paint.OverlayPainter;
+import easewright.editor.paint.Viewport;
 import easewright.geom.Point;
 import easewright.pattern.EdgeRef;
 import java.util.List;
@@ -20,23 +22,57 @@ class TableHoldsTest {
 
     @Test
     void theAttentionStaysWithItsSeam() {
-        holds.show(List.of(FRONT, BACK));
+        holds.show(List.of(FRONT, BACK), false);
         assertThat(holds.pointed()).isEmpty();
         holds.point(1);
-        holds.show(List.of(BACK));
+        holds.show(List.of(BACK), false);
         assertThat(holds.pointed()).contains(BACK);
-        holds.show(List.of(FRONT, BACK));
+        holds.show(List.of(FRONT, BACK), false);
         assertThat(holds.pointed()).contains(BACK);
     }
 
     @Test
     void theAttentionGoesToASeamThatTakesPart() {
-        holds.show(List.of(FRONT, BACK));
+        holds.show(List.of(FRONT, BACK), false);
         holds.point(0);
-        holds.show(List.of(BACK));
+        holds.show(List.of(BACK), false);
         assertThat(holds.pointed()).contains(BACK);
         holds.point(0);
-        holds.show(List.of());
+        holds.show(List.of(), false);
         assertThat(holds.pointed()).isEmpty();
+    }
+
+    private static Hold on(String piece, double x, double outward) {
+        return new Hold(piece, EdgeRef.of(piece, "side"), new Point(x, 0), new Point(outward, 0), 2);
+    }
+
+    /** Of two ends that lie close the nearer one is meant, whichever comes first. */
+    @Test
+    void aPressMeansTheNearestOne() {
+        Viewport view = new Viewport(1, 0, 0);
+        Hold left = on("left", 100, 1);
+        Hold right = on("right", 106, -1);
+        for (List<Hold> order : List.of(List.of(left, right), List.of(right, left))) {
+            holds.show(order, false);
+            assertThat(order.get(holds.at(new Point(101, 0), view))).isEqualTo(left);
+            assertThat(order.get(holds.at(new Point(105, 0), view))).isEqualTo(right);
+            assertThat(order.get(holds.at(new Point(88, 0), view))).isEqualTo(left);
+            assertThat(order.get(holds.at(new Point(118, 0), view))).isEqualTo(right);
+            assertThat(holds.at(new Point(103, 40), view)).isNegative();
+        }
+    }
+
+    /** While a hand pulls, no grip jumps from one place to another, however close the seams come. */
+    @Test
+    void gripsStayUnderAHandThatPulls() {
+        Viewport view = new Viewport(1, 0, 0);
+        holds.show(List.of(on("left", 100, 1), on("right", 140, -1)), false);
+        assertThat(holds.onScreen(view)).containsExactly(new Point(100, 0), new Point(140, 0));
+        List<Hold> close = List.of(on("left", 118, 1), on("right", 122, -1));
+        holds.show(close, true);
+        assertThat(holds.onScreen(view)).containsExactly(new Point(118, 0), new Point(122, 0));
+        holds.settle();
+        List<Point> apart = holds.onScreen(view);
+        assertThat(apart.get(0).distance(apart.get(1))).isGreaterThan(2 * OverlayPainter.GRIP);
     }
 }

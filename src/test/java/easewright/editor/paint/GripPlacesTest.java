@@ -1,0 +1,77 @@
+package easewright.editor.paint;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import easewright.geom.Point;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+class GripPlacesTest {
+    private static final Point RIGHT = new Point(1, 0);
+    private static final Point LEFT = new Point(-1, 0);
+
+    /** Pieces beside each other, so wide and so far apart, pixels; a level across all of them. */
+    private static List<GripPlaces.End> row(double gap, double... widths) {
+        List<GripPlaces.End> ends = new ArrayList<>();
+        double x = 100;
+        for (int i = 0; i < widths.length; i++) {
+            ends.add(new GripPlaces.End("piece " + i, new Point(x, 300), LEFT));
+            ends.add(new GripPlaces.End("piece " + i, new Point(x + widths[i], 300), RIGHT));
+            x += widths[i] + gap;
+        }
+        return ends;
+    }
+
+    @Test
+    void whereThereIsRoomTheyLieOnTheEnds() {
+        assertThat(GripPlaces.of(row(30, 200, 150))).allMatch(p -> p.off().equals(Point.ORIGIN) && !p.small());
+    }
+
+    /** Of two pieces that nearly touch each has its grip on its own side of the gap. */
+    @Test
+    void neighboursDrawBackOntoTheirOwnPieces() {
+        List<GripPlaces.Place> places = GripPlaces.of(row(4, 200, 150));
+        assertThat(places.get(1).off().x()).isNegative();
+        assertThat(places.get(2).off().x()).isPositive();
+        assertThat(places.get(0).off()).isEqualTo(Point.ORIGIN);
+    }
+
+    /** However pieces lie, no two grips touch, and none lies beyond the middle of its piece. */
+    @Test
+    void noTwoTouch() {
+        Random random = new Random(20);
+        int drawn = 0;
+        for (int round = 0; round < 400; round++) {
+            double[] widths = random.doubles(2 + random.nextInt(6), 4, 120).toArray();
+            List<GripPlaces.End> ends = row(random.nextDouble(30), widths);
+            List<GripPlaces.Place> places = GripPlaces.of(ends);
+            assertThat(places).hasSameSizeAs(ends);
+            for (int i = 0; i < ends.size(); i++) {
+                if (!places.get(i).small()) {
+                    drawn++;
+                    Point at = ends.get(i).at().plus(places.get(i).off());
+                    double inward = -places.get(i).off().dot(ends.get(i).outward());
+                    assertThat(inward).isBetween(-1e-9, widths[i / 2] / 2 + 1e-9);
+                    for (int k = 0; k < i; k++) {
+                        Point other = ends.get(k).at().plus(places.get(k).off());
+                        assertThat(places.get(k).small() || other.distance(at) > 2 * OverlayPainter.GRIP)
+                                .as("round %d: %d and %d", round, i, k)
+                                .isTrue();
+                    }
+                }
+            }
+        }
+        assertThat(drawn).isGreaterThan(2000);
+    }
+
+    /** On pieces as narrow as a dot there is room for dots alone. */
+    @Test
+    void onAWholeNestSeenFromAfarTheyAreDots() {
+        double[] many = new double[20];
+        Arrays.fill(many, 5);
+        assertThat(GripPlaces.of(row(3, many))).anyMatch(GripPlaces.Place::small);
+    }
+}
