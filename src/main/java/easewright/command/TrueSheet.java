@@ -81,8 +81,9 @@ final class TrueSheet {
             double over = each.getValue().stream()
                     .mapToDouble(m -> m.before().length())
                     .sum();
+            String line = offered ? "command.true-moves" : "command.true-moved";
             sentences.add(words.of(
-                    offered ? "command.true-moves" : "command.true-moved",
+                    words.isLessThanTapeShows(most) ? line + ".little" : line,
                     Map.of("piece", each.getKey(), "most", most, "over", over)));
         }
         for (Finding finding : done.findings()) {

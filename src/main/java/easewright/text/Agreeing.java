@@ -12,9 +12,7 @@ import java.util.Optional;
  */
 record Agreeing(double first, double second, double ease, LengthUnit unit) {
     /** What is shown may be off the true difference by this much, mm. */
-    private static final double STRAY = 25.4 / 64;
-
-    private static final int FINEST = 64;
+    private static final double STRAY = 25.4 / Lengths.FINEST;
 
     /**
      * Of the values {@code first}, {@code second} and {@code ease.signed}, or of a change {@code first.signed},
@@ -72,7 +70,7 @@ record Agreeing(double first, double second, double ease, LengthUnit unit) {
     /** The coarsest parts of an inch with which the difference of what is shown is the true one. */
     private int parts() {
         int parts = Lengths.SIXTEENTHS;
-        while (parts < FINEST && Math.abs(left(parts) - (first - second - ease)) > STRAY) {
+        while (parts < Lengths.FINEST && Math.abs(left(parts) - (first - second - ease)) > STRAY) {
             parts *= 2;
         }
         return parts;

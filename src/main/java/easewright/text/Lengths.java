@@ -14,6 +14,7 @@ import java.util.regex.Pattern;
 public final class Lengths {
     private static final double LARGEST_MM = 100_000;
     static final int SIXTEENTHS = 16;
+    static final int FINEST = 64;
 
     private static final Pattern FORM = Pattern.compile("(?<sign>[+-]?)\\s*"
             + "(?:(?<whole>\\d+)(?:\\s+|\\s*-\\s*))??"
@@ -88,13 +89,13 @@ public final class Lengths {
      * a millimetre, or 1/64 in. Empty where that is not enough.
      */
     static Optional<String> part(double mm, LengthUnit unit) {
-        double step = unit == LengthUnit.INCH ? 25.4 / 64 : 0.01;
+        double step = unit == LengthUnit.INCH ? 25.4 / FINEST : 0.01;
         double steps = Math.abs(mm) / step;
         if (Math.abs(steps - Math.rint(steps)) > 1e-4) {
             return Optional.empty();
         }
         String digits = unit == LengthUnit.INCH
-                ? fraction(Math.round(steps), 64)
+                ? fraction(Math.round(steps), FINEST)
                 : decimal(Math.abs(mm) / unit.mm(), unit == LengthUnit.CM ? 3 : 2);
         String sign = digits.equals("0") ? "" : mm < 0 ? "\u2212" : "+";
         return Optional.of(sign + digits + "\u00a0" + unit.symbol());
@@ -122,7 +123,8 @@ public final class Lengths {
         long parts = Math.round(inches * SIXTEENTHS);
         if (parts == 0) {
             // Too little for the tape, but not nothing: a seam drift of 0.3 mm must not read as none.
-            return decimal(inches, 2);
+            long fine = Math.round(inches * FINEST);
+            return fine == 0 ? decimal(inches, 3) : fraction(fine, FINEST);
         }
         return fraction(parts, SIXTEENTHS);
     }

@@ -53,8 +53,8 @@ class AgreeingTest {
     }
 
     private static final Pattern CHANGED = Pattern.compile(
-            "Seam \"side\": (?:it was (.+) off before|it fitted before)\\. The change altered front by (.+) and back by"
-                    + " (.+), so (?:it is now (.+) off|it fits now)\\. Walk .+");
+            "Seam \"side\": (?:it was (.+) off before|it fitted before)\\. Changed: front by (.+) and back by"
+                    + " (.+); (?:it is now (.+) off|it fits now)\\. Walk .+");
 
     private static String changed(double first, double second, double was, LengthUnit unit) {
         return Words.english(unit)
@@ -109,7 +109,7 @@ class AgreeingTest {
     /** Off by 0 cm is said of no seam: it fits; and on an inch tape less than 1/32 in cannot be read. */
     @Test
     void whatIsOffByNothingFits() {
-        assertThat(changed(4, 1, -3, LengthUnit.CM)).contains("so it fits now.").doesNotContain("0\u00a0cm off");
+        assertThat(changed(4, 1, -3, LengthUnit.CM)).contains("; it fits now.").doesNotContain("0\u00a0cm off");
         assertThat(changed(4, 1, 0.04, LengthUnit.CM)).startsWith("Seam \"side\": it fitted before.");
         assertThat(changed(4, 1, 0.6, LengthUnit.INCH))
                 .startsWith("Seam \"side\": it was less than 1/32 in off before.");

@@ -23,8 +23,6 @@ import org.junit.jupiter.api.Test;
 class WhoIsSpokenToTest {
     private static final String COMMAND = ".command";
     private static final String MAC = ".mac";
-    private static final Path SOURCES = Path.of("src/main/java/easewright");
-    private static final Pattern LITERAL = Pattern.compile("\"([a-z][a-zA-Z0-9.-]*)\"");
 
     /** Options, files of the repository and of the command line, and commands by name. */
     private static final Pattern TYPED =
@@ -34,9 +32,9 @@ class WhoIsSpokenToTest {
 
     @Test
     void noLineForTheWindowOrForPaperNamesAnOptionOrAFileOfTheCommandLine() throws IOException {
-        Set<String> elsewhere = literals(false);
+        Set<String> elsewhere = SeenLines.literals(false);
         List<String> seen = keys().stream()
-                .filter(key -> !key.endsWith(COMMAND) && isSeen(key, elsewhere))
+                .filter(key -> !key.endsWith(COMMAND) && SeenLines.isSeen(key, elsewhere))
                 .toList();
         assertThat(seen).hasSizeGreaterThan(1100);
         assertThat(seen)
@@ -45,20 +43,13 @@ class WhoIsSpokenToTest {
                 .isEmpty();
     }
 
-    /** Whether anything but the command line shows a line: the start of its key, or its code, is in the sources. */
-    private static boolean isSeen(String key, Set<String> elsewhere) {
-        if (key.startsWith("problem.")) {
-            return elsewhere.contains(key.substring("problem.".length()));
-        }
-        return elsewhere.stream().anyMatch(start -> start.indexOf('.') > 0 && key.startsWith(start));
-    }
-
     @Test
     void whatIsLeftToTheCommandLineIsShownThere() throws IOException {
-        Set<String> elsewhere = literals(false);
-        Set<String> commands = literals(true);
+        Set<String> elsewhere = SeenLines.literals(false);
+        Set<String> commands = SeenLines.literals(true);
         assertThat(keys())
-                .filteredOn(key -> key.startsWith("problem.") && !key.endsWith(COMMAND) && !isSeen(key, elsewhere))
+                .filteredOn(key ->
+                        key.startsWith("problem.") && !key.endsWith(COMMAND) && !SeenLines.isSeen(key, elsewhere))
                 .isNotEmpty()
                 .allSatisfy(key -> assertThat(commands).contains(key.substring("problem.".length())));
     }
@@ -145,9 +136,9 @@ class WhoIsSpokenToTest {
     @Test
     void theRoomsChooseTheirWords() throws IOException {
         List<String> wrong = new ArrayList<>();
-        for (Path source : sources()) {
+        for (Path source : SeenLines.sources()) {
             String text = Files.readString(source);
-            boolean command = isCommand(source);
+            boolean command = SeenLines.isCommand(source);
             String name = source.getFileName().toString();
             if (!command && text.contains("forCommands(") && !name.equals("Words.java")) {
                 wrong.add(name);
@@ -166,26 +157,5 @@ class WhoIsSpokenToTest {
         List<String> keys = new ArrayList<>(Collections.list(words.bundle().getKeys()));
         Collections.sort(keys);
         return keys;
-    }
-
-    /** All texts in the sources that could be a code or the start of a key, in the command line or in all other rooms. */
-    private static Set<String> literals(boolean ofCommands) throws IOException {
-        Set<String> literals = new TreeSet<>();
-        for (Path source : sources()) {
-            if (isCommand(source) == ofCommands) {
-                LITERAL.matcher(Files.readString(source)).results().forEach(m -> literals.add(m.group(1)));
-            }
-        }
-        return literals;
-    }
-
-    private static boolean isCommand(Path source) {
-        return source.startsWith(SOURCES.resolve("command")) || source.equals(SOURCES.resolve("Main.java"));
-    }
-
-    private static List<Path> sources() throws IOException {
-        try (Stream<Path> all = Files.walk(SOURCES)) {
-            return all.filter(p -> p.toString().endsWith(".java")).sorted().toList();
-        }
     }
 }

@@ -92,7 +92,7 @@ class WordsTest {
         assertThat(missing).as("codes without a line in the bundle").isEmpty();
         Set<String> unused = new TreeSet<>();
         for (String key : lines.stringPropertyNames()) {
-            String code = key.substring(key.indexOf('.') + 1).replaceFirst("\\.command$", "");
+            String code = key.substring(key.indexOf('.') + 1).replaceFirst("\\.(command|why)$", "");
             if (key.matches("(finding|problem)\\..+") && !literals.contains(code)) {
                 unused.add(key);
             }

@@ -29,12 +29,18 @@ public final class Notes {
     /**
      * One note in words.
      *
+     * @param why   what is to be known beyond its line, if anything
      * @param piece id of the piece it speaks of, if any
      * @param open  id of the line that it says does not close, if it does
      * @param seam  name of the seam it speaks of, if any
      */
     public record Note(
-            Severity severity, String words, Optional<String> piece, Optional<String> open, Optional<String> seam) {}
+            Severity severity,
+            String words,
+            Optional<String> why,
+            Optional<String> piece,
+            Optional<String> open,
+            Optional<String> seam) {}
 
     public static List<Note> of(Desk desk) {
         Map<String, String> ids = new HashMap<>();
@@ -44,6 +50,7 @@ public final class Notes {
             notes.add(new Note(
                     finding.severity(),
                     desk.words().of(finding),
+                    desk.words().why(finding),
                     finding.piece().isEmpty() ? Optional.empty() : id(finding.piece(), ids, desk),
                     openLine(finding),
                     seam(finding)));

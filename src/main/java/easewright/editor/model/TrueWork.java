@@ -14,7 +14,6 @@ import easewright.pattern.Notch;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
-import easewright.text.LengthUnit;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -158,9 +157,8 @@ public record TrueWork(Pattern pattern, List<FollowUp> offers, List<Place> place
                 .max()
                 .orElse(0);
         if (most > NOTICED) {
-            boolean little = words.unit() == LengthUnit.INCH && most < LengthUnit.INCH.mm() / 32;
             said.add(
-                    little
+                    words.isLessThanTapeShows(most)
                             ? words.of("editor.true.moves-little")
                             : words.of("editor.true.moves", Map.of("most", most)));
         } else if (notch > NOTICED) {

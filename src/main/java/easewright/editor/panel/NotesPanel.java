@@ -7,8 +7,10 @@ import easewright.editor.model.Session;
 import easewright.editor.model.TrueBench;
 import easewright.pattern.Severity;
 import easewright.text.Words;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -25,6 +27,8 @@ public final class NotesPanel extends SheetPage {
     private final Consumer<String> leader;
     private final Label intro = new Label();
     private final VBox list = new VBox();
+    /** The notes of which more is told: the list is made anew with every change. */
+    private final Set<String> asked = new HashSet<>();
 
     /**
      * @param shower brings a piece into sight
@@ -67,8 +71,8 @@ public final class NotesPanel extends SheetPage {
         sign.getStyleClass().addAll("sign", note.severity().name().toLowerCase(java.util.Locale.ROOT));
         sign.setAccessibleText(
                 words.of("editor.notes.severity." + note.severity().name().toLowerCase(java.util.Locale.ROOT)));
-        Label text = new Label(note.words());
-        text.setWrapText(true);
+        VBox text = new VBox(4, label(note.words()));
+        note.why().ifPresent(why -> text.getChildren().add(why(note, why, words)));
         HBox.setHgrow(text, Priority.ALWAYS);
         text.setMaxWidth(Double.MAX_VALUE);
         HBox row = new HBox(10, sign, text);
@@ -100,6 +104,31 @@ public final class NotesPanel extends SheetPage {
             }));
         }
         return row;
+    }
+
+    private static Label label(String said) {
+        Label text = new Label(said);
+        text.setWrapText(true);
+        text.setMinHeight(USE_PREF_SIZE);
+        return text;
+    }
+
+    /** Tells more for who asks. */
+    private VBox why(Notes.Note note, String why, Words words) {
+        Label more = label(why);
+        more.getStyleClass().add("quiet");
+        Parts.present(more, asked.contains(note.words()));
+        Button ask = new Button();
+        Parts.say(ask, words, "editor.notes.why");
+        ask.getStyleClass().addAll("small", "flat");
+        Parts.about(ask, note.words());
+        ask.setOnAction(e -> {
+            Parts.present(more, !more.isVisible());
+            if (!asked.remove(note.words())) {
+                asked.add(note.words());
+            }
+        });
+        return new VBox(2, ask, more);
     }
 
     private Optional<Pointed> seam(Notes.Note note) {

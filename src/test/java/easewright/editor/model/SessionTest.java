@@ -69,7 +69,7 @@ class SessionTest {
             assertThat(kept()).isEqualTo("Kept: hip +2\u00a0cm. It stands in Changes.");
             session.setUnit(LengthUnit.INCH);
             session.point(Optional.empty());
-            assertThat(kept()).isEqualTo("Kept: hip +13/16\u00a0in. It stands in Changes.");
+            assertThat(kept()).isEqualTo("Kept: hip about +13/16\u00a0in. It stands in Changes.");
             session.setUnit(LengthUnit.CM);
             next.run();
             assertThat(kept()).isEmpty();

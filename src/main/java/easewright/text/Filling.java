@@ -1,0 +1,135 @@
+package easewright.text;
+
+import java.util.Collection;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/** Puts values into a line of the bundle, each in the form that its name, or the line, asks for (see {@link Words}). */
+record Filling(Words words, Map<String, ?> values) {
+    private static final String KEYBOARD = "key.";
+    private static final Pattern PLACEHOLDER = Pattern.compile("\\{([A-Za-z][A-Za-z0-9_.-]*)\\}");
+
+    /** The line with its values; what has none stays as it is. */
+    String of(String line) {
+        Matcher place = PLACEHOLDER.matcher(line);
+        StringBuilder out = new StringBuilder();
+        while (place.find()) {
+            String name = place.group(1);
+            Object value = values.get(name);
+            String text = value == null ? asked(name).orElse(place.group()) : shown(name, value);
+            // A whole sentence in the place of a part of one brings a full stop of its own.
+            boolean stops = text.endsWith(".") && line.startsWith(".", place.end());
+            place.appendReplacement(out, Matcher.quoteReplacement(stops ? text.substring(0, text.length() - 1) : text));
+        }
+        return place.appendTail(out).toString();
+    }
+
+    /** All values by their names, for a key that has no line. */
+    String listed() {
+        return new TreeMap<>(values)
+                .entrySet().stream()
+                        .map(e -> e.getKey() + "=" + shown(e.getKey(), e.getValue()))
+                        .collect(Collectors.joining(", ", "(", ")"));
+    }
+
+    /** The name of a key on the keyboard, or a length in the form that a line asks for. */
+    private Optional<String> asked(String name) {
+        return name.startsWith(KEYBOARD) ? Optional.ofNullable(words.line(name)) : inForm(name);
+    }
+
+    /** A length in the form that a line asks for. */
+    private Optional<String> inForm(String name) {
+        int dot = name.lastIndexOf('.');
+        Object value = dot > 0 ? values.get(name.substring(0, dot)) : null;
+        String form = name.substring(dot + 1);
+        if (value instanceof Collection<?> many && form.equals("and")) {
+            String each = name.substring(0, dot);
+            return Optional.of(
+                    words.listed(many.stream().map(one -> shown(each, one)).toList()));
+        }
+        if (value != null && form.equals("agreeing")) {
+            String key = name.substring(0, dot);
+            // Where sizes differ, each figure is a range, and no reader takes one range from another.
+            return Agreeing.of(values, words.unit())
+                    .flatMap(all -> Agreeing.single(value).map(mm -> all.said(key, mm)))
+                    .or(() -> Optional.of(shown(key, value)));
+        }
+        if (value != null && (form.equals("then") || form.equals("now"))) {
+            return Optional.of(standing(form, name.substring(0, dot), value));
+        }
+        if (value instanceof Span span) {
+            return formed(form, span.low())
+                    .flatMap(low -> formed(form, span.high()).map(high -> spanned(low, high)));
+        }
+        return value instanceof Double mm ? formed(form, mm) : Optional.empty();
+    }
+
+    /** That two lengths fitted or fit, or by how much they were or are off: nobody reads "off by 0 cm" with profit. */
+    private String standing(String form, String key, Object value) {
+        if (value instanceof Double mm && Math.abs(mm) < Lengths.nothing(words.unit())) {
+            boolean fits = Math.abs(mm) < Lengths.nothing(LengthUnit.MM);
+            return words.of("standing." + form + (fits ? ".fits" : ".little"));
+        }
+        String off = Agreeing.single(value)
+                .flatMap(mm -> Agreeing.of(values, words.unit()).map(all -> all.said(key, mm)))
+                .orElseGet(() -> shown(key, value));
+        return words.of("standing." + form + ".off", Map.of("off", off));
+    }
+
+    private Optional<String> formed(String form, double mm) {
+        return switch (form) {
+            case "coarse" -> Optional.of(words.coarse(mm));
+            case "exact" -> Optional.of(Words.number(mm, 6));
+            case "part" ->
+                Optional.of(Lengths.part(mm, words.unit())
+                        .orElseGet(() -> words.of("length.about", Map.of("amount.signed", mm))));
+            default -> Optional.empty();
+        };
+    }
+
+    private String spanned(String low, String high) {
+        return low.equals(high) ? low : words.of("length.span", Map.of("low", low, "high", high));
+    }
+
+    private String shown(String name, Object value) {
+        if (value instanceof Double number) {
+            if (name.endsWith(".percent") || name.endsWith(".degrees")) {
+                return Words.number(number, 1);
+            }
+            if (name.endsWith(".number")) {
+                return Words.number(number, 3);
+            }
+            if (name.equals("largest")) {
+                return words.length(Lengths.within(number, words.unit()));
+            }
+            return name.endsWith(".signed") ? words.signed(number) : words.length(number);
+        }
+        if (value instanceof Span span) {
+            return spanned(shown(name, span.low()), shown(name, span.high()));
+        }
+        if (value instanceof Collection<?> many) {
+            return many.stream().map(each -> shown(name, each)).collect(Collectors.joining(", "));
+        }
+        if (value instanceof Enum<?> constant) {
+            return constant(constant);
+        }
+        return String.valueOf(value);
+    }
+
+    /** By its name in the bundle, {@code draft-line.dart}; words that are typed on the command line are their own. */
+    private String constant(Enum<?> constant) {
+        String block = constant.getDeclaringClass()
+                .getSimpleName()
+                .replaceAll("(?<=[a-z])(?=[A-Z])", "-")
+                .toLowerCase(Locale.ROOT);
+        String said = words.name(block, constant);
+        return said.startsWith(block + ".")
+                ? constant.name().toLowerCase(Locale.ROOT).replace('_', ' ')
+                : said;
+    }
+}
