@@ -7,7 +7,9 @@ import easewright.pattern.Pattern;
 import easewright.pattern.PatternPart;
 import easewright.pattern.Piece;
 import easewright.pattern.Side;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -16,19 +18,44 @@ import java.util.Optional;
  *
  * @param size the size, where the pattern comes in several
  * @param side the side of the garment; both where it is made alike on either
+ * @param asIn the first of the sizes in which the same change was made in one go, where this is another one of them
  */
-public record Scope(Optional<String> size, Side side) {
+public record Scope(Optional<String> size, Side side, Optional<String> asIn) {
     /** Key of the size in a record. */
     public static final String SIZE = "in-size";
 
     /** Key of the side in a record. */
     public static final String SIDE = "on-side";
 
+    /** Key in a record of the size with which its own was changed alike. */
+    public static final String AS_IN = "as-in-size";
+
+    /** Of a change that was made for itself. */
+    public Scope(Optional<String> size, Side side) {
+        this(size, side, Optional.empty());
+    }
+
+    /**
+     * The scopes of one change in several sizes.
+     *
+     * @param sizes in the order in which they are changed; none where the pattern comes in one
+     */
+    public static List<Scope> each(List<String> sizes, Side side) {
+        List<Scope> scopes = new ArrayList<>();
+        for (String size : sizes) {
+            Optional<String> first = Optional.of(sizes.get(0)).filter(f -> !f.equals(size));
+            scopes.add(new Scope(Optional.of(size), side, first));
+        }
+        return scopes.isEmpty() ? List.of(new Scope(Optional.empty(), side)) : List.copyOf(scopes);
+    }
+
     /** What a record says; a side that is none of ours is taken for both. */
     public static Scope of(ChangeNote note) {
         String side = note.settings().getOrDefault(SIDE, "");
         return new Scope(
-                Optional.ofNullable(note.settings().get(SIZE)), side(side).orElse(Side.BOTH));
+                Optional.ofNullable(note.settings().get(SIZE)),
+                side(side).orElse(Side.BOTH),
+                Optional.ofNullable(note.settings().get(AS_IN)));
     }
 
     /** The side that a word means, whatever the capitals. */
@@ -73,6 +100,7 @@ public record Scope(Optional<String> size, Side side) {
         Map<String, String> settings = new LinkedHashMap<>(note.settings());
         settings.remove(SIZE);
         settings.remove(SIDE);
+        settings.remove(AS_IN);
         return new ChangeNote(note.method(), settings);
     }
 
@@ -80,6 +108,7 @@ public record Scope(Optional<String> size, Side side) {
     ChangeNote write(ChangeNote note) {
         Map<String, String> settings = new LinkedHashMap<>(note.settings());
         size.ifPresent(s -> settings.put(SIZE, s));
+        asIn.ifPresent(s -> settings.put(AS_IN, s));
         if (side != Side.BOTH) {
             settings.put(SIDE, Settings.name(side));
         }

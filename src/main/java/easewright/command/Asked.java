@@ -26,8 +26,9 @@ import java.util.Optional;
  * @param way   how it is done
  * @param texts the settings by their keys, each as a person writes it
  * @param size  the size in which it is made, where the pattern comes in several
+ * @param asIn  the first of the sizes for which it was asked in one go, where this is another one of them
  */
-record Asked(Way way, Map<String, List<String>> texts, Optional<String> size) {
+record Asked(Way way, Map<String, List<String>> texts, Optional<String> size, Optional<String> asIn) {
     /** A centre change that swings, by a name of its own because that is how people ask for it. */
     private static final String WEDGE = "wedge";
 
@@ -49,7 +50,7 @@ record Asked(Way way, Map<String, List<String>> texts, Optional<String> size) {
             }
             throw new Trouble("method-not-known", Map.of("text", method, "known", known));
         }
-        return new Asked(way.get(), Map.of(), Optional.empty());
+        return new Asked(way.get(), Map.of(), Optional.empty(), Optional.empty());
     }
 
     /** More values of a setting. */
@@ -61,7 +62,7 @@ record Asked(Way way, Map<String, List<String>> texts, Optional<String> size) {
         List<String> all = new ArrayList<>(texts.getOrDefault(key, List.of()));
         all.addAll(values);
         more.put(key, List.copyOf(all));
-        return new Asked(way, more, size);
+        return new Asked(way, more, size, asIn);
     }
 
     /** More values of a setting by the name that people know it by, which is that of its option if it has one. */
@@ -110,10 +111,13 @@ record Asked(Way way, Map<String, List<String>> texts, Optional<String> size) {
     List<Asked> eachSize(Pattern pattern) throws Trouble {
         try {
             List<Asked> all = new ArrayList<>();
+            Optional<String> first = Optional.empty();
             for (Map<String, List<String>> each : AllSizes.of(texts, pattern)) {
                 Map<String, List<String>> settings = new LinkedHashMap<>(each);
                 List<String> sizes = settings.remove(Scope.SIZE);
-                all.add(new Asked(way, settings, sizes == null ? size : Optional.of(sizes.get(0))));
+                Optional<String> own = sizes == null ? size : Optional.of(sizes.get(0));
+                all.add(new Asked(way, settings, own, first));
+                first = first.or(() -> own);
             }
             return all;
         } catch (Refusal e) {
@@ -137,7 +141,7 @@ record Asked(Way way, Map<String, List<String>> texts, Optional<String> size) {
     /** The alteration of this pattern that was meant. */
     Alteration alteration(Pattern pattern, Typed typed) throws Trouble {
         try {
-            Scope scope = new Scope(size, side());
+            Scope scope = new Scope(size, side(), asIn);
             ChangeNote note =
                     SettingText.read(way, settings(), scope.part(pattern).alone(), typed::mm);
             return Within.of(scope, way.from(note));

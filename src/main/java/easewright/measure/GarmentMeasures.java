@@ -1,6 +1,7 @@
 package easewright.measure;
 
 import easewright.pattern.Finding;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -80,12 +81,17 @@ public final class GarmentMeasures {
 
     /** The same pieces with the girths and seams of one size only. */
     public GarmentMeasures inSize(String size) {
-        Optional<SizeMeasures> own =
-                sizes.stream().filter(s -> s.size().equals(size)).findFirst();
+        return inSizes(List.of(size));
+    }
+
+    /** The same pieces with the girths and seams of some sizes only, in the pattern's order. */
+    public GarmentMeasures inSizes(Collection<String> some) {
+        List<SizeMeasures> own =
+                sizes.stream().filter(s -> some.contains(s.size())).toList();
         return new GarmentMeasures(
                 pieces,
-                own.map(SizeMeasures::girths).orElse(List.of()),
-                own.map(SizeMeasures::mates).orElse(List.of()),
+                own.stream().flatMap(s -> s.girths().stream()).toList(),
+                own.stream().flatMap(s -> s.mates().stream()).toList(),
                 findings,
                 sizes);
     }

@@ -1,5 +1,6 @@
 package easewright.print;
 
+import easewright.alter.OneChange;
 import easewright.alter.Scope;
 import easewright.geom.Point;
 import easewright.pattern.ChangeNote;
@@ -53,7 +54,8 @@ public final class ChangeWords {
             "at",
             "stroke",
             Scope.SIZE,
-            Scope.SIDE);
+            Scope.SIDE,
+            Scope.AS_IN);
 
     /** Edges whose ends are this near to each other meet there, mm. */
     private static final double AT_CORNER = 0.5;
@@ -64,36 +66,57 @@ public final class ChangeWords {
         this.words = words;
     }
 
-    /** All changes of a pattern, oldest first. */
+    /** All changes of a pattern, oldest first; what was made alike in several sizes once. */
     public List<String> of(Pattern pattern) {
-        return pattern.changes().stream().map(note -> of(note, pattern)).toList();
+        return OneChange.made(pattern).stream()
+                .map(change -> of(change, pattern))
+                .toList();
+    }
+
+    /** A change with all sizes in which it was made. */
+    public String of(OneChange change, Pattern pattern) {
+        return of(change.note(), change.sizes(), pattern);
     }
 
     /** What was done, at which level, by how much and where; then how it dies away. */
     public String of(ChangeNote note, Pattern pattern) {
+        return of(note, Scope.of(note).size().stream().toList(), pattern);
+    }
+
+    /**
+     * @param sizes in which it was made; where they are several, pieces are called as they are in each
+     */
+    private String of(ChangeNote note, List<String> sizes, Pattern pattern) {
+        boolean plainly = sizes.size() > 1;
         Map<String, Object> values = new TreeMap<>();
         note.settings()
-                .forEach((key, text) -> values.put(key, LENGTHS.contains(key) ? length(text) : key(text, pattern)));
+                .forEach((key, text) ->
+                        values.put(key, LENGTHS.contains(key) ? length(text) : key(text, pattern, plainly)));
         if (values.get("amount") instanceof Double amount) {
             values.put("amount.signed", amount);
         }
         values.putIfAbsent("level", "");
-        values.put("where", where(note, pattern));
+        values.put("where", where(note, pattern, plainly));
         joined(note, pattern, values);
         List<String> sentences = new ArrayList<>();
         Side side = Scope.of(note).side();
         values.put("whole", words.of(side == Side.BOTH ? "change.all-round" : "change.in-girth"));
         String made = sentence(note, values);
         String done = side == Side.BOTH ? made : words.of("change.on-side." + side.name(), Map.of("change", made));
-        sentences.add(Scope.of(note)
-                .size()
-                .map(size -> words.of("change.in-size", Map.of("size", size, "change", done)))
-                .orElse(done));
+        sentences.add(inSizes(sizes, done));
         List<String> manners = manners(note);
         if (!manners.isEmpty()) {
             sentences.add(words.of("change.manners", Map.of("manners", words.listed(manners))));
         }
         return String.join(" ", sentences);
+    }
+
+    private String inSizes(List<String> sizes, String done) {
+        return switch (sizes.size()) {
+            case 0 -> done;
+            case 1 -> words.of("change.in-size", Map.of("size", sizes.get(0), "change", done));
+            default -> words.of("change.in-sizes", Map.of("sizes", sizes, "change", done));
+        };
     }
 
     /** What a truing made true is told by its matter; every other change by its method. */
@@ -149,7 +172,7 @@ public final class ChangeWords {
     }
 
     /** The edges the change was put at, each by its piece's name, with its share where shares differ. */
-    private String where(ChangeNote note, Pattern pattern) {
+    private String where(ChangeNote note, Pattern pattern, boolean plainly) {
         Map<String, String> settings = note.settings();
         boolean uneven = settings.keySet().stream()
                         .filter(k -> stem(k).equals("weight"))
@@ -160,7 +183,7 @@ public final class ChangeWords {
         List<String> edges = new ArrayList<>();
         settings.forEach((key, text) -> {
             if (stem(key).equals("edge")) {
-                String edge = edge(text, pattern);
+                String edge = edge(text, pattern, plainly);
                 String weight = settings.get(key.replace("edge", "weight"));
                 edges.add(
                         uneven && weight != null
@@ -203,18 +226,18 @@ public final class ChangeWords {
         return dot < 0 ? key : key.substring(0, dot);
     }
 
-    private String edge(String text, Pattern pattern) {
+    private String edge(String text, Pattern pattern, boolean plainly) {
         try {
             EdgeRef edge = EdgeRef.parse(text);
-            return words.of("change.edge", Map.of("piece", key(edge.piece(), pattern), "edge", edge.edge()));
+            return words.of("change.edge", Map.of("piece", key(edge.piece(), pattern, plainly), "edge", edge.edge()));
         } catch (IllegalArgumentException e) {
             return text;
         }
     }
 
     /** A piece by its name where the text is the id of one. */
-    private static String key(String text, Pattern pattern) {
-        return pattern.piece(text).map(Piece::name).orElse(text);
+    private static String key(String text, Pattern pattern, boolean plainly) {
+        return pattern.piece(text).map(plainly ? Piece::plainName : Piece::name).orElse(text);
     }
 
     private static Object length(String text) {

@@ -79,6 +79,20 @@ class SizesCommandTest {
         return by -> assertThat(by).isCloseTo(mm, within(0.01));
     }
 
+    /** What is asked for in one go is recorded as one change, and reported in one line. */
+    @Test
+    void sizesChangedInOneGoAreOneChange() throws Exception {
+        Path out = folder.resolve("out.svg");
+        Run run = Run.of("change", NEST, "--at", "hip", "--by", "24mm", "--sizes", "10,14", "-o", out, "--json");
+        assertThat(run.json().get("changes")).hasSize(2);
+        assertThat(Files.readString(out)).containsOnlyOnce("<set name=\"as-in-size\" value=\"10\"/>");
+        Path page = folder.resolve("report.html");
+        Run.of("report", out, "-o", page);
+        assertThat(Files.readString(page)).containsOnlyOnce("In sizes 10 and 14: ");
+        Run.of("change", NEST, "--at", "hip", "--by", "24mm", "--sizes", "14", "-o", out, "--overwrite");
+        assertThat(Files.readString(out)).doesNotContain("as-in-size");
+    }
+
     @Test
     void oneSizeRefusesAndNoneIsChanged() throws Exception {
         Path list = folder.resolve("list.json");

@@ -8,11 +8,9 @@ import easewright.editor.paint.Viewport;
 import easewright.editor.panel.CuttingTable;
 import easewright.geom.Box;
 import easewright.geom.Point;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import javafx.geometry.Bounds;
-import javafx.scene.AccessibleAttribute;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Labeled;
@@ -279,21 +277,6 @@ class ChangeJourneyTest extends Journey {
                 .isEqualTo(desk().words().signed(desk().wanted().orElseThrow().amount()));
     }
 
-    /** The choice of the size scrolls away with its page; what is being changed is said where it is changed. */
-    @Test
-    void theSizeAtWorkIsNamedWhereTheAmountIsTyped(FxRobot robot) throws Exception {
-        openTheSkirt(robot);
-        Labeled title = robot.lookup("#here-title").queryLabeled();
-        assertThat(title.getText()).isEqualTo("This much, here");
-        assertThat(nameHeard(robot, "#amount")).isEqualTo("Change of the finished girth");
-        robot.interact(() -> app.files().open(Path.of("sample-pieces/skirt-sizes.svg")));
-        until(d -> d.size().isPresent());
-        assertThat(title.getText()).isEqualTo("This much, here, in size 10");
-        robot.interact(() -> app.session().chooseSize("12"));
-        assertThat(title.getText()).isEqualTo("This much, here, in size 12");
-        assertThat(nameHeard(robot, "#amount")).isEqualTo("Change of the finished girth, in size 12");
-    }
-
     @Test
     void whatIsKeptIsSaidWhereItWasTried(FxRobot robot) throws Exception {
         openTheSkirt(robot);
@@ -306,11 +289,6 @@ class ChangeJourneyTest extends Journey {
         assertThat(robot.lookup("#table").query().getAccessibleText()).startsWith(said);
         write(robot, "#amount", "1 cm");
         assertThat(robot.lookup("#outcome").queryLabeled().getText()).startsWith("hip: ");
-    }
-
-    private static String nameHeard(FxRobot robot, String field) {
-        Node label = (Node) robot.lookup(field).query().queryAccessibleAttribute(AccessibleAttribute.LABELED_BY);
-        return label.getAccessibleText();
     }
 
     @Test

@@ -1,6 +1,7 @@
 package easewright.editor.model;
 
-import easewright.alter.Replay;
+import easewright.alter.OneChange;
+import easewright.alter.Scope;
 import easewright.alter.Step;
 import easewright.alter.StepRefused;
 import easewright.pattern.Pattern;
@@ -16,11 +17,11 @@ import java.util.OptionalDouble;
  * The list of changes as it is shown and worked on: what each did, in words, and what may be done with it. The methods
  * that alter the list give the new list; {@link Session#recast} makes the pattern after it.
  *
- * @param steps oldest first
+ * @param changes oldest first, one for each line; what was made alike in several sizes is one
  */
-public record Course(List<Step> steps, List<Line> lines) {
+public record Course(List<OneChange> changes, List<Line> lines) {
     public Course {
-        steps = List.copyOf(steps);
+        changes = List.copyOf(changes);
         lines = List.copyOf(lines);
     }
 
@@ -38,60 +39,78 @@ public record Course(List<Step> steps, List<Line> lines) {
         Pattern pattern = desk.pattern();
         Words words = desk.words();
         ChangeWords told = new ChangeWords(words);
-        List<Step> steps = Step.course(pattern);
+        List<OneChange> changes = OneChange.course(Step.course(pattern));
         List<Line> lines = new ArrayList<>();
-        for (int i = 0; i < steps.size(); i++) {
-            Step step = steps.get(i);
-            OptionalDouble amount = step.amount();
+        for (int i = 0; i < changes.size(); i++) {
+            OneChange change = changes.get(i);
+            OptionalDouble amount = change.amount();
             lines.add(new Line(
-                    step.on(),
-                    told.of(step.note(), pattern),
+                    change.on(),
+                    told.of(change, pattern),
                     amount.isPresent() ? words.signed(amount.getAsDouble()) : "",
-                    i > 0 && Replay.mayChangePlaces(steps.get(i - 1), step),
-                    i < steps.size() - 1 && Replay.mayChangePlaces(step, steps.get(i + 1))));
+                    i > 0 && OneChange.mayChangePlaces(changes.get(i - 1), change),
+                    i < changes.size() - 1 && OneChange.mayChangePlaces(change, changes.get(i + 1))));
         }
-        return new Course(steps, lines);
+        return new Course(changes, lines);
     }
 
-    public List<Step> switched(int step, boolean on) {
-        return with(step, steps.get(step).switched(on));
+    /** All records, oldest first. */
+    public List<Step> steps() {
+        return steps(changes);
     }
 
-    /** With another amount at one step, mm. */
-    public List<Step> withAmount(int step, double mm) {
-        return with(step, steps.get(step).withAmount(mm));
+    private static List<Step> steps(List<OneChange> changes) {
+        return changes.stream().flatMap(c -> c.steps().stream()).toList();
     }
 
-    public List<Step> without(int step) {
-        List<Step> changed = new ArrayList<>(steps);
-        changed.remove(step);
-        return List.copyOf(changed);
+    public List<Step> switched(int line, boolean on) {
+        return with(line, changes.get(line).switched(on));
     }
 
-    /** With one step made before the one above it. */
-    public List<Step> risen(int step) {
-        List<Step> changed = new ArrayList<>(steps);
-        Collections.swap(changed, step - 1, step);
-        return List.copyOf(changed);
+    /** With another amount of one change, mm. */
+    public List<Step> withAmount(int line, double mm) {
+        return with(line, changes.get(line).withAmount(mm));
     }
 
-    private List<Step> with(int step, Step other) {
-        List<Step> changed = new ArrayList<>(steps);
-        changed.set(step, other);
-        return List.copyOf(changed);
+    public List<Step> without(int line) {
+        List<OneChange> changed = new ArrayList<>(changes);
+        changed.remove(line);
+        return steps(changed);
+    }
+
+    /** With one change made before the one above it. */
+    public List<Step> risen(int line) {
+        List<OneChange> changed = new ArrayList<>(changes);
+        Collections.swap(changed, line - 1, line);
+        return steps(changed);
+    }
+
+    private List<Step> with(int line, OneChange other) {
+        List<OneChange> changed = new ArrayList<>(changes);
+        changed.set(line, other);
+        return steps(changed);
     }
 
     /** Why a list was not made, in words, for the line that was worked on. */
     public String refused(StepRefused refused, List<Step> wanted, int worked, Desk desk) {
         Words words = desk.words();
         String why = words.problem(refused.why().code(), refused.why().values());
-        boolean own = refused.note().equals(steps.get(worked).note())
-                || (wanted.size() == steps.size()
-                        && refused.note().equals(wanted.get(worked).note()));
+        OneChange change = changes.get(worked);
+        List<OneChange> otherwise = OneChange.course(wanted);
+        boolean own =
+                isOf(change, refused) || (otherwise.size() == changes.size() && isOf(otherwise.get(worked), refused));
+        if (own && change.isInSeveralSizes()) {
+            String size = Scope.of(refused.note()).size().orElse("");
+            return words.of("editor.changes.refused-in", Map.of("size", size, "why", why));
+        }
         if (own) {
             return words.of("editor.changes.refused", Map.of("why", why));
         }
         String which = new ChangeWords(words).brief(refused.note(), desk.pattern());
         return words.of("editor.changes.refused-other", Map.of("which", which, "why", why));
+    }
+
+    private static boolean isOf(OneChange change, StepRefused refused) {
+        return change.steps().stream().anyMatch(s -> s.note().equals(refused.note()));
     }
 }

@@ -1,10 +1,12 @@
 package easewright.editor.model;
 
+import easewright.alter.OtherSize;
 import easewright.ease.EaseTables;
 import easewright.history.History;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Level;
 import easewright.pattern.Pattern;
+import easewright.pattern.PatternPart;
 import easewright.pattern.Scale;
 import easewright.text.LengthUnit;
 import easewright.text.Words;
@@ -79,6 +81,16 @@ public record Desk(
     /** The size at work, where the pattern comes in several. */
     public Optional<String> size() {
         return reading.size();
+    }
+
+    /**
+     * The sizes in which what is wanted is done, or would be, in the order of the pattern; none where it comes in one.
+     */
+    public List<String> sizesTaking() {
+        return shownTrial()
+                .map(Trial.Shown::sizes)
+                .or(() -> wanted.map(w -> AlsoIn.taking(pattern(), size(), w)))
+                .orElse(size().stream().toList());
     }
 
     /** The pattern to be seen: the trial's where there is one. */
@@ -205,7 +217,14 @@ public record Desk(
     /** With another size at work; what was wanted is tried there. */
     Desk withSize(String size) {
         Reading other = Reading.of(pattern(), reading.tables(), Optional.of(size));
-        return new Desk(file, history, other, wanted, Optional.empty(), pointed, notice, unit, dark).withWanted(wanted);
+        Optional<Wanted> there =
+                wanted.map(w -> size().map(was -> w.atWork(was, size, new OtherSize(pieces(was), pieces(size))))
+                        .orElse(w));
+        return new Desk(file, history, other, there, Optional.empty(), pointed, notice, unit, dark).withWanted(there);
+    }
+
+    private Pattern pieces(String size) {
+        return PatternPart.ofSize(pattern(), size).alone();
     }
 
     /** With what was tried before, as far as the pattern still has what it speaks of. */

@@ -27,9 +27,15 @@ public record EasePage(List<EaseRow> rows, EaseFoot foot, boolean nearlyMet) {
         Optional<StretchSaid> stretch = sheet.stretch();
         EaseFoot foot = new EaseFoot();
         List<EaseRow> rows = new ArrayList<>();
+        List<String> sizes = desk.sizesTaking();
+        List<String> others =
+                sizes.stream().filter(s -> !desk.size().equals(Optional.of(s))).toList();
+        Reading all = others.isEmpty() ? reading : reading.inSizes(desk.shown(), sizes);
         for (EaseLine line : sheet.lines()) {
             EaseRow row = EaseRow.of(line, desk.words(), certain, stretch, foot)
-                    .withSizes(reading.wishes().said(line.level().name(), desk.words()));
+                    .withSizes(
+                            reading.wishes().said(line.level().name(), desk.words()),
+                            OtherSizes.of(line, all, others, desk.words()));
             rows.add(isHalf(line, reading) ? row.asHalf(desk.words()) : row);
         }
         return new EasePage(rows, foot, EaseText.nearlyMet(sheet));

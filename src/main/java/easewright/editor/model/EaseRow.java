@@ -32,6 +32,7 @@ import java.util.concurrent.ConcurrentHashMap;
  * @param minimums likewise, the least ease for wearing
  * @param stretch  what the ease asks of a knit, a sentence each, likewise
  * @param sizes   how every size stands to the wish, where there is one and the pattern comes in several
+ * @param others  how it stands in the sizes in which the same is done
  * @param verdict how the ease stands to the wish and the minimum, in a short sentence
  */
 public record EaseRow(
@@ -51,7 +52,8 @@ public record EaseRow(
         String verdict,
         OptionalDouble missing,
         EaseScale scale,
-        Optional<SizeWishes.Said> sizes) {
+        Optional<SizeWishes.Said> sizes,
+        Optional<OtherSizes> others) {
     /** How the ease stands. */
     public enum Standing {
         /** No body girth, or none of the garment, so no ease. */
@@ -111,13 +113,14 @@ public record EaseRow(
                 verdict(standing, line, asked, words),
                 line.missing(),
                 EaseScale.of(line, classes, asked),
+                Optional.empty(),
                 Optional.empty());
     }
 
-    EaseRow withSizes(Optional<SizeWishes.Said> said) {
+    EaseRow withSizes(Optional<SizeWishes.Said> wishes, Optional<OtherSizes> also) {
         return new EaseRow(
                 level, name, body, finished, ease, percent, wish, classes, called, brief, minimums, stretch, standing,
-                verdict, missing, scale, said);
+                verdict, missing, scale, wishes, also);
     }
 
     /** Says of a girth with which no body is compared yet that it looks like that of one half. */
@@ -139,7 +142,8 @@ public record EaseRow(
                 words.of("editor.ease.half"),
                 missing,
                 scale,
-                sizes);
+                sizes,
+                others);
     }
 
     /** All that sources say of the ease there is, and how every size stands to the wish: a line each. */
@@ -153,6 +157,7 @@ public record EaseRow(
             }
             told.addAll(stretch);
         }
+        told.addAll(others.map(OtherSizes::told).orElse(List.of()));
         told.add(sizes.map(SizeWishes.Said::words).orElse(""));
         told.removeIf(String::isEmpty);
         return told;
@@ -166,6 +171,13 @@ public record EaseRow(
                 : words.of(
                         unmet.size() == 1 ? "editor.ease.sizes.differ.one" : "editor.ease.sizes.differ",
                         Map.of("sizes", unmet));
+    }
+
+    /** What is to be said of other sizes on one line: those in which the same is done, then those that miss the wish. */
+    public String elsewhere(Words words) {
+        String also = others.map(OtherSizes::brief).orElse("");
+        String unmet = unmet(words);
+        return also.isEmpty() || unmet.isEmpty() ? also + unmet : also + " " + unmet;
     }
 
     private static List<String> sentences(List<String> lines) {

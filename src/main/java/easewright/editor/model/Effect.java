@@ -1,6 +1,7 @@
 package easewright.editor.model;
 
 import easewright.measure.Cutting;
+import easewright.measure.GarmentMeasures;
 import easewright.measure.MateWalk;
 import easewright.pattern.Dart;
 import easewright.pattern.EdgeRef;
@@ -8,6 +9,7 @@ import easewright.pattern.Grain;
 import easewright.pattern.MateSides;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
+import easewright.print.EaseText;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -16,6 +18,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -71,8 +74,9 @@ public record Effect(List<Line> lines) {
         Pattern before = desk.pattern();
         Pattern after = trial.get().altered().pattern();
         List<EdgeFate> fates = trial.get().fates();
+        List<String> sizes = trial.get().sizes();
         List<Line> lines = new ArrayList<>();
-        String moved = named(fates, EdgeFate.Fate.RESHAPED, words);
+        String moved = named(fates, EdgeFate.Fate.RESHAPED, sizes, words);
         if (!moved.isEmpty()) {
             lines.add(new Line(Kind.MOVED, words.of("editor.effect.moved", Map.of("edges", moved))));
         }
@@ -80,26 +84,47 @@ public record Effect(List<Line> lines) {
         if (!darts.isEmpty()) {
             lines.add(new Line(Kind.MOVED, words.of("editor.effect.moved-darts", Map.of("darts", darts))));
         }
-        String carried = named(fates, EdgeFate.Fate.CARRIED, words);
+        String carried = named(fates, EdgeFate.Fate.CARRIED, sizes, words);
         if (!carried.isEmpty()) {
             lines.add(new Line(Kind.MOVED, words.of("editor.effect.carried", Map.of("edges", carried))));
         }
-        String stayed = stayed(before, after, desk.reading().size(), fates, words);
+        String stayed = stayed(before, after, sizes, fates, words);
         if (!stayed.isEmpty()) {
             lines.add(new Line(Kind.STAYED, words.of("editor.effect.stayed", Map.of("edges", stayed))));
         }
         boolean mayEven =
                 trial.get().wanted().atSeams() && !trial.get().wanted().even();
-        lines.addAll(mates(desk, trial.get().reading(), fates, mayEven, words));
+        lines.addAll(mates(desk, fates, mayEven, words));
         return new Effect(lines);
     }
 
-    /** Edges of one fate, gathered by piece. */
-    private static String named(List<EdgeFate> fates, EdgeFate.Fate fate, Words words) {
+    /** Edges of one fate, gathered by piece; where several sizes change, those together in which they are the same. */
+    private static String named(List<EdgeFate> fates, EdgeFate.Fate fate, List<String> sizes, Words words) {
+        if (sizes.size() < 2) {
+            return named(fates, fate, Piece::name, words);
+        }
+        BySize each = new BySize();
+        for (String size : sizes) {
+            List<EdgeFate> own = fates.stream()
+                    .filter(f -> f.piece().size().equals(Optional.of(size)))
+                    .toList();
+            each.add(size, named(own, fate, Piece::plainName, words));
+        }
+        boolean inAll = each.isAlike()
+                && fates.stream()
+                                .filter(f -> f.fate() == fate)
+                                .map(f -> f.piece().size())
+                                .distinct()
+                                .count()
+                        == sizes.size();
+        return inAll ? each.said().get(0) : String.join("; ", each.lines(words, "editor.effect.in-size", ""));
+    }
+
+    private static String named(List<EdgeFate> fates, EdgeFate.Fate fate, Function<Piece, String> called, Words words) {
         Map<String, List<String>> byPiece = new LinkedHashMap<>();
         for (EdgeFate each : fates) {
             if (each.fate() == fate) {
-                byPiece.computeIfAbsent(each.piece().name(), k -> new ArrayList<>())
+                byPiece.computeIfAbsent(called.apply(each.piece()), k -> new ArrayList<>())
                         .add(each.edge().name());
             }
         }
@@ -109,10 +134,9 @@ public record Effect(List<Line> lines) {
         return String.join("; ", parts);
     }
 
-    private static String stayed(
-            Pattern before, Pattern after, Optional<String> size, List<EdgeFate> fates, Words words) {
+    private static String stayed(Pattern before, Pattern after, List<String> sizes, List<EdgeFate> fates, Words words) {
         List<String> parts = new ArrayList<>();
-        String edges = named(fates, EdgeFate.Fate.STAYED, words);
+        String edges = named(fates, EdgeFate.Fate.STAYED, sizes, words);
         if (!edges.isEmpty()) {
             parts.add(edges);
         }
@@ -125,22 +149,20 @@ public record Effect(List<Line> lines) {
                 && touched.stream().allMatch(p -> sameGrain(before, after, p))) {
             parts.add(words.of("editor.effect.grain"));
         }
-        addWhole(before, after, size, words, parts);
+        addWhole(before, after, sizes, words, parts);
         return String.join("; ", parts);
     }
 
     /** Pieces that stayed as they were: a few by their names, many by their number, those of other sizes together. */
-    private static void addWhole(
-            Pattern before, Pattern after, Optional<String> size, Words words, List<String> parts) {
+    private static void addWhole(Pattern before, Pattern after, List<String> sizes, Words words, List<String> parts) {
         Map<String, Piece> old = new HashMap<>();
         before.pieces().forEach(p -> old.put(p.id(), p));
         List<String> whole = new ArrayList<>();
         List<String> elsewhere = new ArrayList<>();
         boolean allElsewhere = true;
         for (Piece piece : after.pieces()) {
-            boolean other = size.isPresent()
-                    && piece.size().isPresent()
-                    && !piece.size().equals(size);
+            boolean other = !sizes.isEmpty()
+                    && piece.size().filter(s -> !sizes.contains(s)).isPresent();
             boolean same = piece == old.get(piece.id()) || piece.equals(old.get(piece.id()));
             if (same) {
                 (other ? elsewhere : whole).add(piece.name());
@@ -215,56 +237,70 @@ public record Effect(List<Line> lines) {
     }
 
     /** Seams that are sewn together: those that drifted, one line each, or else one line that all still fit. */
-    private static List<Line> mates(Desk desk, Reading after, List<EdgeFate> fates, boolean mayEven, Words words) {
-        Reading before = desk.reading();
+    private static List<Line> mates(Desk desk, List<EdgeFate> fates, boolean mayEven, Words words) {
+        GarmentMeasures before = measures(desk, desk.reading());
+        GarmentMeasures after = measures(desk, desk.shownReading());
         List<Line> lines = new ArrayList<>();
-        for (MateWalk now : after.measures().mates()) {
-            before.measures()
-                    .mate(now.mate().name())
-                    .filter(then -> apart(then, now) >= NOTICED)
-                    .ifPresent(then -> {
-                        boolean both = isMoved(now.mate().first(), fates)
-                                && isMoved(now.mate().second(), fates);
-                        boolean little = Cutting.same(apart(then, now)) && Cutting.same(now.drift());
-                        List<EdgeRef> partners = both || little ? List.of() : Partners.leftOut(desk, now.mate());
-                        lines.add(new Line(
-                                little ? Kind.FITS : Kind.DRIFTED,
-                                drift(
-                                        then,
-                                        now,
-                                        MateSides.of(desk.shown(), now.mate()),
-                                        both || !partners.isEmpty(),
-                                        little,
-                                        words),
-                                both && mayEven,
-                                partners));
-                    });
+        for (MateWalk now : after.mates()) {
+            before.mate(now).filter(then -> apart(then, now) >= NOTICED).ifPresent(then -> {
+                boolean both = isMoved(now.mate().first(), now, fates)
+                        && isMoved(now.mate().second(), now, fates);
+                boolean little = Cutting.same(apart(then, now)) && Cutting.same(now.drift());
+                List<EdgeRef> partners = both || little ? List.of() : Partners.leftOut(desk, now.mate());
+                lines.add(new Line(
+                        little ? Kind.FITS : Kind.DRIFTED,
+                        drift(
+                                title(desk, now),
+                                then,
+                                now,
+                                MateSides.of(desk.shown(), now.mate()),
+                                both || !partners.isEmpty(),
+                                little,
+                                words),
+                        both && mayEven,
+                        partners));
+            });
         }
-        boolean any = !after.measures().mates().isEmpty();
+        boolean any = !after.mates().isEmpty();
         return lines.isEmpty() && any ? List.of(new Line(Kind.FITS, words.of("editor.effect.fits"))) : lines;
+    }
+
+    /** With the seams of all sizes in which it is tried. */
+    private static GarmentMeasures measures(Desk desk, Reading reading) {
+        List<String> sizes = desk.sizesTaking();
+        return sizes.size() > 1 ? reading.measures().inSizes(sizes) : reading.measures();
     }
 
     private static double apart(MateWalk then, MateWalk now) {
         return Math.abs(now.drift() - then.drift());
     }
 
-    private static boolean isMoved(List<EdgeRef> side, List<EdgeFate> fates) {
+    private static boolean isMoved(List<EdgeRef> side, MateWalk walk, List<EdgeFate> fates) {
         return fates.stream()
                 .filter(f -> f.fate() == EdgeFate.Fate.RESHAPED)
+                .filter(f -> walk.size().isEmpty() || f.piece().size().equals(walk.size()))
                 .anyMatch(f -> side.stream()
                         .anyMatch(ref -> ref.edge().equals(f.edge().name())
                                 && (ref.piece().equals(f.piece().id())
-                                        || ref.piece().equals(f.piece().name()))));
+                                        || ref.piece().equals(f.piece().name())
+                                        || ref.piece().equals(f.piece().plainName()))));
+    }
+
+    /** The seam by name, with its size where several are tried. */
+    private static String title(Desk desk, MateWalk walk) {
+        return desk.sizesTaking().size() > 1
+                ? new EaseText(desk.words()).title(walk)
+                : walk.mate().name();
     }
 
     private static String drift(
-            MateWalk then, MateWalk now, MateSides sides, boolean remedied, boolean little, Words words) {
+            String title, MateWalk then, MateWalk now, MateSides sides, boolean remedied, boolean little, Words words) {
         double first = now.first() - then.first();
         double second = now.second() - then.second();
         boolean firstTells = Math.abs(first) > Math.abs(second);
         double longer = firstTells ? first - second : second - first;
         Map<String, Object> values = Map.ofEntries(
-                Map.entry("mate", now.mate().name()),
+                Map.entry("mate", title),
                 Map.entry("by", Math.abs(longer)),
                 Map.entry("changed", firstTells ? sides.first() : sides.second()),
                 Map.entry("other", firstTells ? sides.second() : sides.first()),
@@ -284,11 +320,10 @@ public record Effect(List<Line> lines) {
 
     /** The mates that drifted apart by more than a true pattern may. */
     static Stream<MateWalk> driftedMates(Desk desk) {
+        GarmentMeasures before = measures(desk, desk.reading());
         return desk.shownTrial().stream()
-                .flatMap(t -> t.reading().measures().mates().stream())
-                .filter(now -> desk.reading()
-                        .measures()
-                        .mate(now)
+                .flatMap(t -> measures(desk, t.reading()).mates().stream())
+                .filter(now -> before.mate(now)
                         .filter(then -> !Cutting.same(apart(then, now)))
                         .isPresent());
     }

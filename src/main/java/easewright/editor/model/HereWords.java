@@ -4,7 +4,6 @@ import easewright.alter.Way;
 import easewright.ease.EaseLine;
 import easewright.measure.Girth;
 import easewright.pattern.EdgeRef;
-import easewright.pattern.PatternPart;
 import easewright.pattern.Piece;
 import easewright.pattern.Side;
 import easewright.text.Words;
@@ -13,8 +12,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** What "this much, here" says about a change that is being tried. */
 public final class HereWords {
@@ -25,20 +24,21 @@ public final class HereWords {
 
     /** The heading, which names the size at work where there are several: its choice may lie out of sight. */
     public static String title(Desk desk) {
-        return oneOfSizes(desk)
-                .map(size -> desk.words().of("editor.here.title.size", Map.of("size", size)))
-                .orElseGet(() -> desk.words().of("editor.here.title"));
+        return inSizes(desk, "editor.here.title");
     }
 
     /** What the amount is, as it is heard. */
     public static String amount(Desk desk) {
-        return oneOfSizes(desk)
-                .map(size -> desk.words().of("editor.here.amount.size", Map.of("size", size)))
-                .orElseGet(() -> desk.words().of("editor.here.amount"));
+        return inSizes(desk, "editor.here.amount");
     }
 
-    private static Optional<String> oneOfSizes(Desk desk) {
-        return desk.size().filter(s -> PatternPart.sizes(desk.pattern()).size() > 1);
+    private static String inSizes(Desk desk, String key) {
+        List<String> sizes = desk.sizesTaking();
+        return switch (sizes.size()) {
+            case 0 -> desk.words().of(key);
+            case 1 -> desk.words().of(key + ".size", Map.of("size", sizes.get(0)));
+            default -> desk.words().of(key + ".sizes", Map.of("sizes", sizes));
+        };
     }
 
     /** What the girth and ease become and how far each seam moves; an invitation while nothing is tried. */
@@ -69,18 +69,13 @@ public final class HereWords {
         if (before.isEmpty() || after.isEmpty()) {
             return "";
         }
-        OptionalDouble from = before.get().ease();
-        OptionalDouble to = after.get().ease();
-        String what = from.isPresent() && to.isPresent()
-                ? words.of(
-                        "editor.here.ease",
-                        Map.of("level", wanted.get().level(), "from", from.getAsDouble(), "to", to.getAsDouble()))
-                : words.of(
-                        "editor.here.girth",
-                        Map.of(
-                                "level", wanted.get().level(),
-                                "from", before.get().finished(),
-                                "to", after.get().finished()));
+        BySize each = desk.sizesTaking().size() > 1 ? inEach(desk, wanted.get(), words) : new BySize();
+        boolean alike = each.isEmpty() || each.isAlike();
+        String what = alike
+                ? words.of(kind(before.get(), after.get()), fromTo(before.get(), after.get()))
+                : String.join(
+                        " ",
+                        each.lines(words, "editor.here.in-size", wanted.get().level()));
         String moved = wanted.get().atSeams() ? what + " " + each(desk.takingHolds(), wanted.get(), words) : what;
         Girth girth = after.get().girth();
         String sided = girth.sided() && girth.side() == Side.BOTH
@@ -88,12 +83,45 @@ public final class HereWords {
                         + words.of(
                                 "editor.here.sides", Map.of("left", girth.on(Side.LEFT), "right", girth.on(Side.RIGHT)))
                 : moved;
+        String told = each.isAlike() ? sided + " " + words.of("editor.here.alike") : sided;
         List<String> also = changed(
                 desk.reading(),
                 desk.shownReading(),
                 g -> !g.level().name().equals(wanted.get().level()),
                 words);
-        return also.isEmpty() ? sided : sided + " " + words.of("editor.here.girths-also", Map.of("girths", also));
+        return also.isEmpty() ? told : told + " " + words.of("editor.here.girths-also", Map.of("girths", also));
+    }
+
+    /** Told of the ease, or of the girth where no body is known. */
+    private static String kind(EaseLine before, EaseLine after) {
+        return before.ease().isPresent() && after.ease().isPresent() ? "editor.here.ease" : "editor.here.girth";
+    }
+
+    private static Map<String, Object> fromTo(EaseLine before, EaseLine after) {
+        boolean ease = before.ease().isPresent() && after.ease().isPresent();
+        return Map.of(
+                "level",
+                before.level().name(),
+                "from",
+                ease ? before.ease().getAsDouble() : before.finished(),
+                "to",
+                ease ? after.ease().getAsDouble() : after.finished());
+    }
+
+    /** What it becomes in each of several sizes. */
+    private static BySize inEach(Desk desk, Wanted wanted, Words words) {
+        List<String> sizes = desk.sizesTaking();
+        Reading before = desk.reading().inSizes(desk.pattern(), sizes);
+        Reading after = desk.shownReading().inSizes(desk.shown(), sizes);
+        BySize each = new BySize();
+        for (String size : sizes) {
+            Optional<EaseLine> was = line(before, wanted, size);
+            Optional<EaseLine> is = line(after, wanted, size);
+            if (was.isPresent() && is.isPresent()) {
+                each.add(size, words.of(kind(was.get(), is.get()) + ".in-size", fromTo(was.get(), is.get())));
+            }
+        }
+        return each;
     }
 
     private static String each(List<Hold> taking, Wanted wanted, Words words) {
@@ -130,15 +158,24 @@ public final class HereWords {
         String piece = desk.shownTrial()
                 .flatMap(t -> t.altered().pattern().piece(edge.piece()))
                 .or(() -> desk.pattern().piece(edge.piece()))
-                .map(Piece::name)
+                .map(desk.sizesTaking().size() > 1 ? Piece::plainName : Piece::name)
                 .orElse(edge.piece());
         return desk.words().of("editor.here.seam", Map.of("piece", piece, "edge", edge.edge()));
     }
 
     static Optional<EaseLine> line(Reading reading, Wanted wanted) {
+        return lines(reading, wanted).findFirst();
+    }
+
+    private static Optional<EaseLine> line(Reading reading, Wanted wanted, String size) {
+        return lines(reading, wanted)
+                .filter(l -> l.girth().size().equals(Optional.of(size)))
+                .findFirst();
+    }
+
+    private static Stream<EaseLine> lines(Reading reading, Wanted wanted) {
         return reading.sheet().lines().stream()
                 .filter(l -> l.level().name().equals(wanted.level())
-                        && l.girth().side().belongsTo(wanted.side()))
-                .findFirst();
+                        && l.girth().side().belongsTo(wanted.side()));
     }
 }

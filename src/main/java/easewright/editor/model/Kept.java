@@ -1,6 +1,7 @@
 package easewright.editor.model;
 
 import easewright.pattern.Pattern;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -9,9 +10,10 @@ import java.util.Optional;
  * would seem to be gone.
  *
  * @param made   the pattern with the change
+ * @param sizes  in which it was made, where the pattern comes in several
  * @param amount by which the girth at the level, or the length, was changed, mm
  */
-public record Kept(Pattern made, Optional<String> size, String level, double amount) {
+public record Kept(Pattern made, Optional<String> size, List<String> sizes, String level, double amount) {
     /**
      * What was kept last and is still to be said, after a step.
      *
@@ -23,6 +25,7 @@ public record Kept(Pattern made, Optional<String> size, String level, double amo
                 .map(t -> new Kept(
                         now.pattern(),
                         now.size(),
+                        t.sizes(),
                         t.wanted().level(),
                         t.wanted().amount()));
         return fresh.or(() -> last).filter(k -> k.isLast(now));
@@ -38,6 +41,9 @@ public record Kept(Pattern made, Optional<String> size, String level, double amo
 
     /** That it is kept, and where it stands now. */
     public String words(Desk desk) {
-        return desk.words().of("editor.here.kept", Map.of("level", level, "amount.signed", amount));
+        return desk.words()
+                .of(
+                        sizes.size() > 1 ? "editor.here.kept.sizes" : "editor.here.kept",
+                        Map.of("level", level, "amount.signed", amount, "sizes", sizes));
     }
 }

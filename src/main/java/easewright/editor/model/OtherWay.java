@@ -1,6 +1,7 @@
 package easewright.editor.model;
 
 import easewright.alter.Alteration;
+import easewright.alter.OtherSize;
 import easewright.alter.Refusal;
 import easewright.alter.Setting;
 import easewright.alter.SettingText;
@@ -68,6 +69,11 @@ public record OtherWay(String method, Map<String, List<String>> texts) {
             }
         }
         return new OtherWay(method, kept);
+    }
+
+    /** The same in another size. */
+    OtherWay in(OtherSize size) throws Refusal {
+        return new OtherWay(method, size.texts(way(), texts));
     }
 
     /** What has still to be chosen before there is a change, in the order of the form. */

@@ -70,11 +70,19 @@ public record Reading(
     /**
      * What a change brought about: protected edges that changed, mates that drifted, whatever is to be noticed now.
      *
-     * @param read everything that was read off the pattern before, as {@link #of} does
+     * @param read  everything that was read off the pattern before, as {@link #of} does
+     * @param sizes that were changed, where the pattern comes in several
      */
-    static List<Finding> drift(Pattern before, Reading read, Pattern after, Reading now) {
-        return Checks.compare(
-                before, read.measures(), read.sheet(), read.findings(), after, now.measures(), now.sheet());
+    static List<Finding> drift(Pattern before, Reading read, Pattern after, Reading now, List<String> sizes) {
+        Reading was = sizes.size() > 1 ? read.inSizes(before, sizes) : read;
+        Reading is = sizes.size() > 1 ? now.inSizes(after, sizes) : now;
+        return Checks.compare(before, was.measures, was.sheet, read.findings, after, is.measures, is.sheet);
+    }
+
+    /** What was read off the pattern with the girths, seams and ease of several sizes. */
+    Reading inSizes(Pattern pattern, List<String> several) {
+        GarmentMeasures own = measures.inSizes(several);
+        return new Reading(own, EaseSheet.of(pattern, own, tables.fitting(pattern)), findings, size, wishes, tables);
     }
 
     /** Reads only what a hand needs to follow a drag: widths and ease, without the slower checks. */

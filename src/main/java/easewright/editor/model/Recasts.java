@@ -1,6 +1,8 @@
 package easewright.editor.model;
 
 import easewright.alter.Alteration;
+import easewright.alter.OneChange;
+import easewright.alter.OtherSize;
 import easewright.alter.Refusal;
 import easewright.alter.Replay;
 import easewright.alter.Scope;
@@ -81,6 +83,7 @@ final class Recasts {
             SeamChange otherwise = added.isEmpty() ? evened(seams) : taking(seams, added);
             List<Step> wanted = new ArrayList<>(course);
             wanted.set(at, new Step(Within.of(scope, otherwise).note(), true));
+            alike(at, added, wanted);
             Pattern result = new Replay(desk.pattern(), desk.history().states()).to(wanted);
             return Measures.of(result)
                     .mate(walk)
@@ -88,6 +91,36 @@ final class Recasts {
                     .map(now -> followUp(walk, now, seams.level(), added, result));
         } catch (StepRefused | Refusal cannotBeMadeSo) {
             return Optional.empty();
+        }
+    }
+
+    /**
+     * What was made alike in several sizes is made in the other way in all of them.
+     *
+     * @param at    the step that is made in another way already
+     * @param added the edges that it takes besides; none where both sides of the seam change alike
+     */
+    private void alike(int at, List<EdgeRef> added, List<Step> wanted) throws Refusal {
+        Step step = course.get(at);
+        Optional<OneChange> change = OneChange.course(course).stream()
+                .filter(c -> c.isInSeveralSizes() && c.steps().stream().anyMatch(s -> s == step))
+                .findFirst();
+        for (Step other : change.map(OneChange::steps).orElse(List.of())) {
+            Scope scope = Scope.of(other.note());
+            if (other != step && Ways.from(other.note()) instanceof Within within) {
+                SeamChange seams = (SeamChange) within.change();
+                OtherSize size = new OtherSize(
+                        Scope.of(step.note()).part(desk.pattern()).alone(),
+                        scope.part(desk.pattern()).alone());
+                List<EdgeRef> there = new ArrayList<>();
+                for (EdgeRef edge : added) {
+                    there.add(size.edge(edge));
+                }
+                SeamChange otherwise = there.isEmpty() ? evened(seams) : taking(seams, there);
+                wanted.set(
+                        course.indexOf(other),
+                        new Step(Within.of(scope, otherwise).note(), true));
+            }
         }
     }
 

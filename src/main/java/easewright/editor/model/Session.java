@@ -121,8 +121,9 @@ public final class Session {
         boolean already = desk().wanted().map(w -> w.level().equals(name)).orElse(false);
         if (level.isPresent() && !already) {
             Wanted fresh = Wanted.at(name, level.get().kind());
-            change(d -> d.withWanted(
-                    Optional.of(d.wanted().map(w -> SeamsInFull.at(fresh, w)).orElse(fresh))));
+            change(d -> d.withWanted(Optional.of(d.wanted()
+                    .map(w -> SeamsInFull.at(fresh, w).withAlsoIn(w.alsoIn()))
+                    .orElse(fresh))));
         }
     }
 

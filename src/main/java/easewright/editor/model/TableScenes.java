@@ -5,6 +5,7 @@ import easewright.editor.paint.TableScene;
 import easewright.geom.Box;
 import easewright.geom.Line;
 import easewright.geom.Outline;
+import easewright.measure.GarmentMeasures;
 import easewright.measure.Girth;
 import easewright.measure.LevelWidth;
 import easewright.measure.PieceMeasures;
@@ -79,6 +80,7 @@ public final class TableScenes {
         private final boolean sizes;
         private final Optional<String> chosen;
         private final TrialSights trial;
+        private final List<String> taking;
         private final Map<String, Piece> before = new HashMap<>();
         private final Map<String, List<LevelWidth>> widths = new HashMap<>();
         private final Map<Piece, StitchOutline> stitches = new IdentityHashMap<>();
@@ -88,10 +90,12 @@ public final class TableScenes {
             this.sizes = sizes;
             chosen = desk.wanted().map(Wanted::level);
             trial = new TrialSights(desk);
+            taking = desk.sizesTaking();
             for (Piece piece : desk.pattern().pieces()) {
                 before.put(piece.id(), piece);
             }
-            for (Girth girth : desk.shownReading().measures().girths()) {
+            GarmentMeasures measures = desk.shownReading().measures();
+            for (Girth girth : (taking.size() > 1 ? measures.inSizes(taking) : measures).girths()) {
                 for (LevelWidth part : girth.parts()) {
                     widths.computeIfAbsent(part.pieceId(), id -> new ArrayList<>())
                             .add(part);
@@ -133,8 +137,7 @@ public final class TableScenes {
         List<LevelWidth> widths = look.widths.getOrDefault(piece.id(), List.of());
         boolean pointed =
                 desk.pointed().filter(p -> p.piece().equals(piece.id())).isPresent();
-        boolean aside =
-                !marking && desk.size().isPresent() && isOfOther(desk.size().get(), piece);
+        boolean aside = !marking && desk.size().isPresent() && isOfNone(look.taking, piece);
         TableScene.TrialSight trial = look.trial.of(piece, look.before.getOrDefault(piece.id(), piece));
         Drawn last = known.get(piece);
         if (last != null
@@ -159,8 +162,9 @@ public final class TableScenes {
         return new Drawn(ghost, name, widths, look.chosen, desk.unit(), look.sizes, sight);
     }
 
-    private static boolean isOfOther(String size, Piece piece) {
-        return piece.size().filter(s -> !s.equals(size)).isPresent();
+    /** Whether a piece is of a size in which nothing is done. */
+    private static boolean isOfNone(List<String> sizes, Piece piece) {
+        return piece.size().filter(s -> !sizes.contains(s)).isPresent();
     }
 
     private static Outline stitch(Look look, Piece piece) {

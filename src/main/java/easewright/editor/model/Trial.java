@@ -3,14 +3,15 @@ package easewright.editor.model;
 import easewright.alter.Altered;
 import easewright.alter.Refusal;
 import easewright.alter.Scope;
-import easewright.alter.Within;
 import easewright.measure.StitchLines;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
 import easewright.pattern.PatternPart;
+import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -23,20 +24,47 @@ public sealed interface Trial {
      *
      * @param findings what it brings with it
      * @param fates    what it does to each edge of the pieces it touches
+     * @param sizes    in which it is made, in the order of the pattern; none where that comes in one
      */
-    record Shown(Wanted wanted, Altered altered, Reading reading, List<Finding> findings, List<EdgeFate> fates)
+    record Shown(
+            Wanted wanted,
+            Altered altered,
+            Reading reading,
+            List<Finding> findings,
+            List<EdgeFate> fates,
+            List<String> sizes)
             implements Trial {
         public Shown {
+            sizes = List.copyOf(sizes);
             findings = List.copyOf(findings);
             fates = List.copyOf(fates);
         }
     }
 
-    /** It was refused. */
-    record Refused(Wanted wanted, Refusal refusal) implements Trial {
+    /**
+     * It was refused.
+     *
+     * @param size which of several sizes refused it, of which then none is changed; of several the one that allows least
+     */
+    record Refused(Wanted wanted, Refusal refusal, Optional<String> size) implements Trial {
         /** The largest amount that would work, mm, where that is known. */
         public OptionalDouble largest() {
             return refusal.largest();
+        }
+
+        /** Whether another amount helps less here than where the other one was refused. */
+        boolean allowsLessThan(Refused other) {
+            return other.largest().isPresent()
+                    && (largest().isEmpty()
+                            || Math.abs(largest().getAsDouble())
+                                    < Math.abs(other.largest().getAsDouble()));
+        }
+
+        /** Why, and in which of several sizes. */
+        public String words(Words words) {
+            String why = words.problem(refusal.code(), refusal.values());
+            return size.map(s -> words.problem("change-refused-in-size", Map.of("size", s, "reason", why)))
+                    .orElse(why);
         }
     }
 
@@ -52,7 +80,7 @@ public sealed interface Trial {
         }
         // Finding the largest amount that works takes some twenty tries; a hand that pulls on need not wait for it.
         if (last.isPresent() && last.get() instanceof Refused before && wanted.asksMoreThan(before.wanted())) {
-            return Optional.of(new Refused(wanted, before.refusal()));
+            return Optional.of(new Refused(wanted, before.refusal(), before.size()));
         }
         StitchLines lines = new StitchLines(reading.measures());
         try {
@@ -64,14 +92,20 @@ public sealed interface Trial {
                     .filter(e -> !wanted.leftOut().contains(e))
                     .flatMap(e -> pieces.idInPart(e.piece()).stream().map(id -> EdgeRef.of(id, e.edge())))
                     .toList();
-            Altered altered =
-                    Within.of(scope, wanted.change(pieces.alone(), taking)).apply(pattern, lines);
+            List<String> sizes = AlsoIn.taking(pattern, reading.size(), wanted);
+            EachSize.Outcome outcome =
+                    new EachSize(wanted, sizes, pieces.alone(), taking).made(pattern, reading.size(), lines);
+            if (outcome.refused().isPresent()) {
+                return Optional.of(outcome.refused().get());
+            }
+            Altered altered = outcome.altered();
             Reading after = Reading.quick(altered.pattern(), pattern, reading, lines);
             List<Finding> findings = new ArrayList<>(altered.findings());
-            findings.addAll(Reading.drift(pattern, reading, altered.pattern(), after));
-            return Optional.of(new Shown(wanted, altered, after, findings, EdgeFate.of(pattern, altered.pattern())));
+            findings.addAll(Reading.drift(pattern, reading, altered.pattern(), after, sizes));
+            List<EdgeFate> fates = EdgeFate.of(pattern, altered.pattern());
+            return Optional.of(new Shown(wanted, altered, after, findings, fates, sizes));
         } catch (Refusal refusal) {
-            return Optional.of(new Refused(wanted, refusal));
+            return Optional.of(new Refused(wanted, refusal, Optional.empty()));
         }
     }
 

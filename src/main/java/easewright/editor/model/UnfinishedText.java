@@ -63,6 +63,7 @@ final class UnfinishedText {
         put("side", wanted.side().name());
         put("open-up", wanted.openUp());
         put("even", wanted.even());
+        putAll("also-in", List.copyOf(wanted.alsoIn()));
         putAll("left-out", wanted.leftOut().stream().map(EdgeRef::toString).toList());
         wanted.other().ifPresent(way -> {
             put("way", way.method());
@@ -95,7 +96,8 @@ final class UnfinishedText {
                 flag("open-up"),
                 flag("even"),
                 way(),
-                texts("beyond")));
+                texts("beyond"),
+                Set.copyOf(all("also-in"))));
     }
 
     private Optional<OtherWay> way() {

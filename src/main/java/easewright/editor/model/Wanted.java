@@ -1,6 +1,7 @@
 package easewright.editor.model;
 
 import easewright.alter.Alteration;
+import easewright.alter.OtherSize;
 import easewright.alter.Refusal;
 import easewright.alter.SeamChange;
 import easewright.alter.Share;
@@ -9,6 +10,7 @@ import easewright.pattern.EdgeRef;
 import easewright.pattern.LevelKind;
 import easewright.pattern.Pattern;
 import easewright.pattern.Side;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,6 +27,7 @@ import java.util.Set;
  * @param even     whether seams that are sewn together shall change by the same length
  * @param other    another way than at the seams, or that way with all its settings
  * @param beyond   what was set in that form beyond the few settings at the seams, by its keys, and holds on there
+ * @param alsoIn   the sizes beside the one at work in which the same is done
  */
 public record Wanted(
         String level,
@@ -36,13 +39,15 @@ public record Wanted(
         boolean openUp,
         boolean even,
         Optional<OtherWay> other,
-        Map<String, List<String>> beyond) {
+        Map<String, List<String>> beyond,
+        Set<String> alsoIn) {
     /** The setting by which every way lets protected edges change. */
     private static final String ACCEPT = "accept-protected";
 
     public Wanted {
         leftOut = Set.copyOf(leftOut);
         beyond = OtherWay.copied(beyond);
+        alsoIn = Set.copyOf(alsoIn);
     }
 
     /** Nothing yet, with the settings most often right at such a level. */
@@ -57,7 +62,8 @@ public record Wanted(
                 false,
                 false,
                 Optional.empty(),
-                Map.of());
+                Map.of(),
+                Set.of());
     }
 
     /** Nothing yet, at the first level of a pattern; empty where it has none. */
@@ -70,45 +76,80 @@ public record Wanted(
     }
 
     public Wanted withAmount(double mm) {
-        return new Wanted(level, mm, leftOut, taper, carry, side, openUp, even, other, beyond);
+        return new Wanted(level, mm, leftOut, taper, carry, side, openUp, even, other, beyond, alsoIn);
     }
 
     public Wanted withLeftOut(Set<EdgeRef> edges) {
-        return new Wanted(level, amount, edges, taper, carry, side, openUp, even, other, beyond);
+        return new Wanted(level, amount, edges, taper, carry, side, openUp, even, other, beyond, alsoIn);
     }
 
     public Wanted withTaper(Taper shape) {
-        return new Wanted(level, amount, leftOut, shape, carry, side, openUp, even, other, beyond);
+        return new Wanted(level, amount, leftOut, shape, carry, side, openUp, even, other, beyond, alsoIn);
     }
 
     public Wanted withCarry(boolean toHem) {
-        return new Wanted(level, amount, leftOut, taper, toHem, side, openUp, even, other, beyond);
+        return new Wanted(level, amount, leftOut, taper, toHem, side, openUp, even, other, beyond, alsoIn);
     }
 
     public Wanted withSide(Side which) {
-        return new Wanted(level, amount, leftOut, taper, carry, which, openUp, even, other, beyond);
+        return new Wanted(level, amount, leftOut, taper, carry, which, openUp, even, other, beyond, alsoIn);
     }
 
     public Wanted withOpenUp(boolean allowed) {
-        return new Wanted(level, amount, leftOut, taper, carry, side, allowed, even, other, beyond);
+        return new Wanted(level, amount, leftOut, taper, carry, side, allowed, even, other, beyond, alsoIn);
     }
 
     public Wanted withEven(boolean alike) {
-        return new Wanted(level, amount, leftOut, taper, carry, side, openUp, alike, other, beyond);
+        return new Wanted(level, amount, leftOut, taper, carry, side, openUp, alike, other, beyond, alsoIn);
     }
 
     public Wanted withOther(Optional<OtherWay> way) {
-        return new Wanted(level, amount, leftOut, taper, carry, side, openUp, even, way, beyond);
+        return new Wanted(level, amount, leftOut, taper, carry, side, openUp, even, way, beyond, alsoIn);
     }
 
     /** With this set beyond the few settings at the seams. */
     Wanted withBeyond(Map<String, List<String>> set) {
-        return new Wanted(level, amount, leftOut, taper, carry, side, openUp, even, other, set);
+        return new Wanted(level, amount, leftOut, taper, carry, side, openUp, even, other, set, alsoIn);
     }
 
     /** The form with what stands in it: of another way, or what holds beyond the few settings at the seams. */
     Optional<OtherWay> inForm() {
         return other.or(() -> SeamsInFull.beyond(this));
+    }
+
+    public Wanted withAlsoIn(Set<String> sizes) {
+        return new Wanted(level, amount, leftOut, taper, carry, side, openUp, even, other, beyond, sizes);
+    }
+
+    /**
+     * With another size at work, as far as what is named in the one that was is there as well. That one takes its place
+     * among the others, if it was one of them.
+     *
+     * @param there finds there what is named here
+     */
+    Wanted atWork(String was, String is, OtherSize there) {
+        Set<String> others = new HashSet<>(alsoIn);
+        if (others.remove(is)) {
+            others.add(was);
+        }
+        Set<EdgeRef> out = new HashSet<>();
+        leftOut.forEach(edge -> there.edgeIfAny(edge).ifPresent(out::add));
+        try {
+            return in(there).withLeftOut(out).withAlsoIn(others);
+        } catch (Refusal notThere) {
+            return withLeftOut(out).withAlsoIn(others);
+        }
+    }
+
+    /**
+     * The same in another size, but for the seams left out.
+     *
+     * @throws Refusal if something that is named has nothing like it there
+     */
+    Wanted in(OtherSize size) throws Refusal {
+        Optional<OtherWay> held = SeamsInFull.beyond(this);
+        Wanted there = other.isPresent() ? withOther(Optional.of(other.get().in(size))) : this;
+        return held.isPresent() ? there.withBeyond(held.get().in(size).texts()) : there;
     }
 
     /** Nothing more is wanted here for now; the way stays chosen. */

@@ -32,7 +32,7 @@ public record TableScene(List<PieceSight> pieces, boolean inches, boolean trying
      * @param moved    the stretches of the outline that lie elsewhere than in the ghost
      * @param trial    what a change that is being tried does to its edges
      * @param pointed  a finding or a list points at this piece
-     * @param aside    of another size than the one at work: seen faintly
+     * @param aside    of a size in which nothing is done: seen faintly
      */
     public record PieceSight(
             Piece piece,

@@ -168,18 +168,27 @@ final class EaseRowView extends VBox {
         }
         bar.show(row.scale(), desk.dark());
         barHint.setText(words.of("editor.ease.bar"));
-        String unmet = row.unmet(words);
-        String brief = unmet.isEmpty() ? row.brief() : unmet;
+        String elsewhere = row.elsewhere(words);
+        String brief = elsewhere.isEmpty() ? row.brief() : elsewhere;
         classes.setText(brief.isEmpty() ? EMPTY : brief);
         // A long list of sizes is cut short on the one line that there is.
-        Hints.on(classes, unmet.isEmpty() || row.brief().isEmpty() ? brief : unmet + " " + row.brief());
+        Hints.on(classes, elsewhere.isEmpty() || row.brief().isEmpty() ? brief : elsewhere + " " + row.brief());
         pseudoClassStateChanged(CHOSEN, chosenNow);
         // The figures of the row are no fields: they are heard with the name of the level.
         name.setAccessibleText(words.of(
                 row.finished().isEmpty()
                         ? "editor.ease.accessible.nowhere"
                         : row.ease().isEmpty() ? "editor.ease.accessible.bare" : "editor.ease.accessible",
-                Map.of("level", row.name(), "finished", row.finished(), "ease", row.ease(), "verdict", row.verdict())));
+                Map.of(
+                        "level", row.name(),
+                        "finished", row.finished(),
+                        "ease", row.ease(),
+                        "verdict", told(row))));
+    }
+
+    /** With how it stands in the other sizes in which the same is done. */
+    private static String told(EaseRow row) {
+        return row.others().map(o -> row.verdict() + ". " + o.brief()).orElse(row.verdict());
     }
 
     private static void fix(Region node, double width) {

@@ -42,6 +42,7 @@ public final class HerePanel extends VBox {
     private final Session session;
     private final Label title = new Label();
     private final WayChoice way = new WayChoice(this::change);
+    private final AlsoInChoice alsoIn = new AlsoInChoice(this::change);
     private final AmountRow amount;
     private final Label wayTitle = new Label();
     private final Label outcome = new Label();
@@ -152,8 +153,8 @@ public final class HerePanel extends VBox {
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
         HBox done = new HBox(8, gap, leave, keep);
-        getChildren().setAll(head, amount, room, done);
-        for (Region always : List.of(head, amount, done)) {
+        getChildren().setAll(head, alsoIn, amount, room, done);
+        for (Region always : List.of(head, alsoIn, amount, done)) {
             always.setMinHeight(USE_PREF_SIZE);
         }
     }
@@ -177,7 +178,8 @@ public final class HerePanel extends VBox {
 
     @Override
     protected double computePrefHeight(double width) {
-        return folds && !where.isOpen() ? FOLDED : Math.max(FOLDED, Math.min(MOST, SHARE * sheet));
+        double folded = alsoIn.isManaged() ? FOLDED + alsoIn.prefHeight(width) : FOLDED;
+        return folds && !where.isOpen() ? folded : Math.max(folded, Math.min(MOST, SHARE * sheet));
     }
 
     /** After it there is nothing more to keep or to leave: the keyboard goes to the next amount. */
@@ -256,6 +258,7 @@ public final class HerePanel extends VBox {
             words(words);
         }
         title.setText(HereWords.title(desk));
+        alsoIn.show(desk, wanted);
         way.show(desk, wanted);
         boolean misread = isMisread();
         String kept = session.kept().map(k -> k.words(desk)).orElse("");

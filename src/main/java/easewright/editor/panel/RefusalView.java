@@ -71,10 +71,7 @@ final class RefusalView extends VBox {
 
     /** Why not; nothing where it can be made. */
     static String words(Desk desk) {
-        return desk.refusedTrial()
-                .map(Trial.Refused::refusal)
-                .map(r -> desk.words().problem(r.code(), r.values()))
-                .orElse("");
+        return desk.refusedTrial().map(r -> r.words(desk.words())).orElse("");
     }
 
     private void offerOpenUp(boolean may, Words words) {

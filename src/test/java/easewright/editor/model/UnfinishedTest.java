@@ -46,7 +46,8 @@ class UnfinishedTest {
                     random.nextBoolean(),
                     random.nextBoolean(),
                     random.nextBoolean() ? Optional.empty() : Optional.of(new OtherWay(way.method(), texts)),
-                    random.nextBoolean() ? Map.of() : texts);
+                    random.nextBoolean() ? Map.of() : texts,
+                    random.nextBoolean() ? Set.of() : Set.of("12", "XL = 2; wide"));
             Unfinished hand = new Unfinished(
                     Optional.of(wanted),
                     random.nextBoolean() ? Optional.of("38") : Optional.empty(),
