@@ -7,12 +7,15 @@ import easewright.editor.model.Settings;
 import easewright.pattern.Cloth;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.OptionalDouble;
+import java.util.concurrent.TimeUnit;
 import javafx.scene.control.Labeled;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
 
 /** A table of one's own is added, mended, remembered and removed. */
 class OwnTablesJourneyTest extends Journey {
@@ -38,6 +41,12 @@ class OwnTablesJourneyTest extends Journey {
                 robot.lookup(what).queryAs(javafx.scene.control.Button.class).fire());
     }
 
+    /** Settings are written away from the window. */
+    private void untilRemembered(List<Path> tables) throws Exception {
+        WaitForAsyncUtils.waitFor(
+                20, TimeUnit.SECONDS, () -> Settings.read(kept).tables().equals(tables));
+    }
+
     @Test
     void addedMendedRememberedAndRemoved(FxRobot robot) throws Exception {
         openTheSkirt(robot);
@@ -54,7 +63,7 @@ class OwnTablesJourneyTest extends Journey {
         answers.tables.add(file);
         press(robot, "#add-table");
         assertThat(said(robot)).contains("Line 3").contains("\u201chips\u201d").contains("high hip");
-        assertThat(Settings.read(kept).tables()).containsExactly(file);
+        untilRemembered(List.of(file));
 
         Files.writeString(file, Files.readString(file).replace("hips", "hip"));
         press(robot, "#own-tables .table-again");
@@ -83,7 +92,7 @@ class OwnTablesJourneyTest extends Journey {
 
         press(robot, "#own-tables .table-remove");
         assertThat(line("hip").classes()).noneMatch(c -> c.word().equals("as I like it"));
-        assertThat(Settings.read(kept).tables()).isEmpty();
+        untilRemembered(List.of());
         assertThat(file).exists();
     }
 

@@ -108,6 +108,13 @@ public final class Background {
         }
     }
 
+    /** The same where nothing comes of it that the window would hear. */
+    void inOrder(Runnable job) {
+        if (!inOrder.isShutdown()) {
+            inOrder.execute(job);
+        }
+    }
+
     /** The window ends: what was given in order is still done, unless the disk takes longer than anybody waits. */
     void end() {
         inOrder.shutdown();

@@ -43,7 +43,7 @@ public final class FileWork {
     public FileWork(Session session, Asking asking, Settings settings, Path folder) {
         this.session = session;
         this.asking = asking;
-        this.remembered = new Remembered(settings, folder);
+        this.remembered = new Remembered(settings, folder, background::inOrder);
         this.safe = new SafeKeeping(session, background, folder);
         this.claim = new OwnClaim(folder);
         this.failures = new Failures(session);

@@ -3,26 +3,43 @@ package easewright.editor.file;
 import easewright.editor.model.Desk;
 import easewright.editor.model.OpenFile;
 import easewright.editor.model.Settings;
+import easewright.svg.disk.OneAtATime;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 import java.util.Set;
+import java.util.concurrent.Executor;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
 /** What is remembered from one time to the next: how lengths are written, light or dark, files opened lately, ease tables. */
 final class Remembered {
+    /** So long other windows are waited for that write settings. */
+    private static final Duration PATIENCE = Duration.ofSeconds(2);
+
     private final Path folder;
-    private Settings settings;
+    private final Executor disk;
+
+    /** As last read and written. */
+    private Settings written;
+
+    /** What was changed since, and is still to be written. */
+    private final Deque<UnaryOperator<Settings>> changes = new ArrayDeque<>();
+
     /** Of the files opened lately those that were not there when last looked for. */
     private Set<Path> gone = Set.of();
 
     /**
      * @param folder where it is kept
+     * @param disk   writes there, one after the other, away from the window's thread
      */
-    Remembered(Settings settings, Path folder) {
-        this.settings = settings;
+    Remembered(Settings settings, Path folder, Executor disk) {
+        this.written = settings;
         this.folder = folder;
+        this.disk = disk;
     }
 
     /** Only what is changed in this window: another may have changed the rest. */
@@ -45,18 +62,57 @@ final class Remembered {
         put(s -> s.withRecent(file));
     }
 
-    /** Changes what is kept now: another window may have put something there since this one was opened. */
     private void put(UnaryOperator<Settings> change) {
-        Settings kept = Settings.isKept(folder) ? Settings.read(folder) : settings;
-        settings = change.apply(kept);
-        if (!settings.equals(kept)) {
-            settings.write(folder);
+        synchronized (this) {
+            changes.add(change);
         }
+        disk.execute(this::write);
+    }
+
+    /** Changes what is kept now: another window may have put something there since this one was opened. */
+    private void write() {
+        List<UnaryOperator<Settings>> mine = changes();
+        OneAtATime.run("settings", folder, PATIENCE, () -> {
+            Settings kept = Settings.kept(folder).orElseGet(this::written);
+            Settings now = kept;
+            for (UnaryOperator<Settings> change : mine) {
+                now = change.apply(now);
+            }
+            if (now.equals(kept) || now.write(folder)) {
+                done(now, mine.size());
+            }
+            return now;
+        });
+    }
+
+    private synchronized List<UnaryOperator<Settings>> changes() {
+        return List.copyOf(changes);
+    }
+
+    private synchronized Settings written() {
+        return written;
+    }
+
+    /** What could not be written is tried again with the next change. */
+    private synchronized void done(Settings now, int count) {
+        written = now;
+        for (int i = 0; i < count; i++) {
+            changes.remove();
+        }
+    }
+
+    /** As they are for this window, written or not. */
+    private synchronized Settings settings() {
+        Settings now = written;
+        for (UnaryOperator<Settings> change : changes) {
+            now = change.apply(now);
+        }
+        return now;
     }
 
     /** Where the user's files are most likely to be: that of the file opened last, if it is there, or else home. */
     Path folder() {
-        return settings.recent().stream()
+        return settings().recent().stream()
                 .map(Path::toAbsolutePath)
                 .map(Path::getParent)
                 .filter(Files::isDirectory)
@@ -66,12 +122,12 @@ final class Remembered {
 
     /** Files opened lately that are still there, as far as is known: a disk far away may take long to answer. */
     List<Path> recent() {
-        return settings.recent().stream().filter(file -> !gone.contains(file)).toList();
+        return settings().recent().stream().filter(file -> !gone.contains(file)).toList();
     }
 
     /** Looks which of the files opened lately are still there, away from the window's thread. */
     void look(Background background) {
-        List<Path> files = settings.recent();
+        List<Path> files = settings().recent();
         background.quietly(
                 () -> files.stream().filter(file -> !Files.isReadable(file)).collect(Collectors.toSet()),
                 missing -> gone = missing,

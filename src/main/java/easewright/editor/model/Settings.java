@@ -37,30 +37,30 @@ public record Settings(LengthUnit unit, boolean unitChosen, boolean dark, List<P
         return base.resolve("easewright");
     }
 
-    /** Whether there is anything to read. */
-    public static boolean isKept(Path folder) {
-        return Files.isReadable(file(folder));
-    }
-
     private static Path file(Path folder) {
         return folder.resolve("settings.properties");
     }
 
+    /** What is kept there, or what holds from the start. */
     public static Settings read(Path folder) {
-        Path file = file(folder);
+        return kept(folder).orElse(FIRST);
+    }
+
+    /** What is kept there; empty where nothing is that can be read. */
+    public static Optional<Settings> kept(Path folder) {
         Properties kept = new Properties();
-        try (InputStream in = Files.newInputStream(file)) {
+        try (InputStream in = Files.newInputStream(file(folder))) {
             kept.load(in);
         } catch (IOException | IllegalArgumentException e) {
-            return FIRST;
+            return Optional.empty();
         }
         Optional<LengthUnit> unit = LengthUnit.named(kept.getProperty("unit", ""));
-        return new Settings(
+        return Optional.of(new Settings(
                 unit.orElse(LengthUnit.CM),
                 unit.isPresent(),
                 Boolean.parseBoolean(kept.getProperty("dark")),
                 paths(kept, "recent."),
-                paths(kept, "table."));
+                paths(kept, "table.")));
     }
 
     /** Those numbered from 0 without a gap. */
