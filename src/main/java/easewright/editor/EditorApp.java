@@ -59,19 +59,18 @@ public final class EditorApp extends Application {
     void start(Stage stage, Path folder, Asking asking) {
         Settings settings = Settings.read(folder);
         session = new Session(settings.unit(), settings.dark());
+        session.setOwnTables(OwnTables.unread(settings.tables()));
         if (!settings.unitChosen()) {
             session.takeUnitsFromFiles();
         }
         files = new FileWork(session, asking, settings, folder);
         String title = session.desk().words().of("editor.title");
-        Opening.show(stage, title, settings.dark(), () -> fill(stage, settings));
+        Opening.show(stage, title, settings.dark(), () -> fill(stage));
     }
 
-    private void fill(Stage stage, Settings settings) {
-        if (!settings.tables().isEmpty()) {
-            session.setOwnTables(OwnTables.read(settings.tables()));
-        }
+    private void fill(Stage stage) {
         new EditorWindow(stage, session, files);
+        files.readTables();
         files.openOneOf(asked);
     }
 

@@ -36,6 +36,16 @@ class OwnTablesJourneyTest extends Journey {
         return robot.lookup("#own-tables .table-said").queryAs(Labeled.class).getText();
     }
 
+    /** A table is read away from the window. */
+    private static void untilSaid(FxRobot robot, String what) throws Exception {
+        WaitForAsyncUtils.waitFor(
+                20,
+                TimeUnit.SECONDS,
+                () -> robot.lookup("#own-tables .table-said").queryAllAs(Labeled.class).stream()
+                        .anyMatch(l -> l.getText().contains(what)));
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
     private static void press(FxRobot robot, String what) {
         robot.interact(() ->
                 robot.lookup(what).queryAs(javafx.scene.control.Button.class).fire());
@@ -62,12 +72,13 @@ class OwnTablesJourneyTest extends Journey {
 
         answers.tables.add(file);
         press(robot, "#add-table");
-        assertThat(said(robot)).contains("Line 3").contains("\u201chips\u201d").contains("high hip");
+        untilSaid(robot, "Line 3");
+        assertThat(said(robot)).contains("\u201chips\u201d").contains("high hip");
         untilRemembered(List.of(file));
 
         Files.writeString(file, Files.readString(file).replace("hips", "hip"));
         press(robot, "#own-tables .table-again");
-        assertThat(said(robot)).contains("classes at hip (skirt)");
+        untilSaid(robot, "classes at hip (skirt)");
         assertThat(line("hip").classes()).anyMatch(c -> c.word().equals("as I like it"));
 
         // What becomes of it meanwhile is seen when the window is gone to again.
@@ -109,6 +120,7 @@ class OwnTablesJourneyTest extends Journey {
                 "id: mine\ngarment: skirt\nlevel: hip\nunit: cm\nsource: my notebook\nstanding: common practice\n"
                         + "band: as I like it | 4 | 6\n"));
         press(robot, "#add-table");
+        untilSaid(robot, "classes at hip (skirt)");
         assertThat(said(robot)).doesNotContain("Nothing of it");
 
         robot.interact(() -> app.session()

@@ -1,7 +1,5 @@
 package easewright.editor.file;
 
-import easewright.ease.EaseTableProblem;
-import easewright.ease.TableFile;
 import easewright.editor.model.OwnTableWords;
 import easewright.editor.model.OwnTables;
 import easewright.editor.model.Session;
@@ -27,6 +25,8 @@ import java.util.Optional;
 final class Beside {
     private final Session session;
     private final Background background;
+    /** A slow disk is not asked again before it has answered. */
+    private boolean looking;
 
     Beside(Session session, Background background) {
         this.session = session;
@@ -36,11 +36,11 @@ final class Beside {
     /**
      * What a file is.
      *
-     * @param table    whether it is an ease table
+     * @param table    the ease table it holds, if it does
      * @param bodies   the measurements it holds, if it does
      * @param why      why it is neither, a code with its values
      */
-    private record Found(Path file, boolean table, Optional<Bodies> bodies, Optional<Why> why) {
+    private record Found(Path file, Optional<OwnTables.Entry> table, Optional<Bodies> bodies, Optional<Why> why) {
         /** Nobody writes such lines into a list of measurements. */
         private static final java.util.regex.Pattern OF_A_TABLE =
                 java.util.regex.Pattern.compile("(?m)^\\s*(id|garment|band)\\s*:");
@@ -52,25 +52,22 @@ final class Beside {
             if (!Files.isRegularFile(file)) {
                 // A pipe might never come to its end.
                 Why why = new Why("file-unreadable", Map.of("file", Failures.name(file)));
-                return new Found(file, false, Optional.empty(), Optional.of(why));
+                return new Found(file, Optional.empty(), Optional.empty(), Optional.of(why));
             }
-            try {
-                TableFile.read(file, Failures.name(file));
-                return new Found(file, true, Optional.empty(), Optional.empty());
-            } catch (EaseTableProblem noTable) {
-                return meantAsTable(file)
-                        ? new Found(
-                                file, false, Optional.empty(), Optional.of(new Why(noTable.code(), noTable.values())))
-                        : measures(file);
+            OwnTables.Entry table = OwnTables.Entry.read(file);
+            if (table.tables().isPresent()) {
+                return new Found(file, Optional.of(table), Optional.empty(), Optional.empty());
             }
+            Optional<Why> why = table.problem().map(p -> new Why(p.code(), p.values()));
+            return meantAsTable(file) ? new Found(file, Optional.empty(), Optional.empty(), why) : measures(file);
         }
 
         private static Found measures(Path file) {
             try {
-                return new Found(file, false, Optional.of(BodyFile.readAll(file)), Optional.empty());
+                return new Found(file, Optional.empty(), Optional.of(BodyFile.readAll(file)), Optional.empty());
             } catch (Unreadable noMeasures) {
-                return new Found(
-                        file, false, Optional.empty(), Optional.of(new Why(noMeasures.code(), noMeasures.values())));
+                Why why = new Why(noMeasures.code(), noMeasures.values());
+                return new Found(file, Optional.empty(), Optional.empty(), Optional.of(why));
             }
         }
 
@@ -128,8 +125,8 @@ final class Beside {
     private String taken(Found found) {
         Words words = session.desk().words();
         String file = ShortName.of(Failures.name(found.file()));
-        if (found.table()) {
-            session.setOwnTables(session.ownTables().with(found.file()));
+        if (found.table().isPresent()) {
+            session.setOwnTables(session.ownTables().with(found.table().get()));
             return words.of("editor.said.table-added", Map.of("file", file));
         }
         if (found.bodies().isPresent()) {
@@ -155,11 +152,38 @@ final class Beside {
         return words.of("editor.said.measures-entered", Map.of("file", file));
     }
 
+    /** Reads those of the user's own ease tables that are still to be read, each for itself: one disk may be slow. */
+    void readTables() {
+        for (OwnTables.Entry entry : session.ownTables().entries()) {
+            if (entry.isUnread()) {
+                background.quietly(
+                        () -> OwnTables.Entry.read(entry.file()),
+                        read -> session.setOwnTables(session.ownTables().filled(read)),
+                        unreadable -> {});
+            }
+        }
+    }
+
+    /** Reads an ease table, which from then on is among the user's own. */
+    void readTable(Path file) {
+        background.quietly(
+                () -> OwnTables.Entry.read(file),
+                read -> session.setOwnTables(session.ownTables().with(read)),
+                unreadable -> {});
+    }
+
     /** Reads the user's own ease tables again where they have changed, and says so; also of what has become useless. */
     void lookAgain() {
         OwnTables before = session.ownTables();
-        if (!before.entries().isEmpty()) {
-            background.quietly(before::again, now -> changed(before, now), unreadable -> {});
+        if (!before.entries().isEmpty() && !looking) {
+            looking = true;
+            background.quietly(
+                    before::again,
+                    now -> {
+                        looking = false;
+                        changed(before, now);
+                    },
+                    unreadable -> looking = false);
         }
     }
 

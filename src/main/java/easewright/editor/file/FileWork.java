@@ -256,6 +256,16 @@ public final class FileWork {
         saving.save(path, () -> {});
     }
 
+    /** Reads the tables of ease that are known and still to be read; each is there as soon as its disk gives it. */
+    public void readTables() {
+        beside.readTables();
+    }
+
+    /** Adds a table of ease of the user's own, or reads it again. */
+    public void readTable(Path file) {
+        beside.readTable(file);
+    }
+
     /**
      * Looks whether another program has changed the file on the table or taken it away, and says so once; and reads
      * tables of ease again that have changed.

@@ -18,6 +18,9 @@ public final class OwnTableWords {
 
     public static String of(OwnTables.Entry entry, Desk desk) {
         Words words = desk.words();
+        if (entry.isUnread()) {
+            return words.of("editor.tables.reading");
+        }
         if (entry.tables().isEmpty()) {
             EaseTableProblem problem = entry.problem().orElseThrow();
             return words.problem(problem.code(), problem.values());

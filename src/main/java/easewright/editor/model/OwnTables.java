@@ -14,19 +14,20 @@ public final class OwnTables {
     public static final OwnTables NONE = new OwnTables(List.of());
 
     private final List<Entry> entries;
-    /** Empty where the user has none: then those of the program are read when they are first needed. */
+    /** Empty where the user has none that can be used: then those of the program are read when they are first needed. */
     private final Optional<EaseTables> joined;
 
     /**
      * One table file.
      *
-     * @param tables  what it holds; empty where it cannot be used
-     * @param problem why not
+     * @param tables  what it holds; empty where it cannot be used, or has not been read yet
+     * @param problem why it cannot be used
      * @param seen    by what the file was known when it was read; empty where it was not there
      */
     public record Entry(
             Path file, Optional<EaseTables> tables, Optional<EaseTableProblem> problem, Optional<Fingerprint> seen) {
-        private static Entry read(Path file) {
+        /** Reads the file, for which a disk may take its time; one that cannot be used is there with the reason. */
+        public static Entry read(Path file) {
             Path place = file.toAbsolutePath().normalize();
             // Before it is read: what is written to it meanwhile is then seen the next time.
             Optional<Fingerprint> seen = Fingerprint.onDisk(place);
@@ -38,14 +39,25 @@ public final class OwnTables {
             }
         }
 
+        private static Entry unread(Path file) {
+            return new Entry(file.toAbsolutePath().normalize(), Optional.empty(), Optional.empty(), Optional.empty());
+        }
+
+        /** Whether it is still to be read. */
+        public boolean isUnread() {
+            return tables.isEmpty() && problem.isEmpty();
+        }
+
+        /** What is being read is left to who reads it. */
         private Entry again() {
-            return Fingerprint.onDisk(file).equals(seen) ? this : read(file);
+            return isUnread() || Fingerprint.onDisk(file).equals(seen) ? this : read(file);
         }
     }
 
     private OwnTables(List<Entry> entries) {
         this.entries = List.copyOf(entries);
-        this.joined = entries.isEmpty() ? Optional.empty() : Optional.of(joined(entries));
+        boolean any = entries.stream().anyMatch(e -> e.tables().isPresent());
+        this.joined = any ? Optional.of(joined(entries)) : Optional.empty();
     }
 
     private static EaseTables joined(List<Entry> entries) {
@@ -56,16 +68,21 @@ public final class OwnTables {
         return all;
     }
 
-    /** Reads the files; one that cannot be used is there with the reason. */
-    public static OwnTables read(List<Path> files) {
+    /** Files that are known and still to be read. */
+    public static OwnTables unread(List<Path> files) {
         return files.isEmpty()
                 ? NONE
-                : new OwnTables(files.stream().map(Entry::read).toList());
+                : new OwnTables(files.stream().map(Entry::unread).toList());
+    }
+
+    /** With what was still to be read; the same object where that was read or removed meanwhile. */
+    public OwnTables filled(Entry read) {
+        boolean wanted = entries.stream().anyMatch(e -> e.isUnread() && e.file().equals(read.file()));
+        return wanted ? with(read) : this;
     }
 
     /** With a file more, or if it was there already, with what it holds now. */
-    public OwnTables with(Path file) {
-        Entry added = Entry.read(file);
+    public OwnTables with(Entry added) {
         List<Entry> more = new ArrayList<>(entries);
         int at = files().indexOf(added.file());
         if (at < 0) {

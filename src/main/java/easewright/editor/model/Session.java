@@ -92,7 +92,9 @@ public final class Session {
     /** Goes by these tables of the user's own from now on, and judges what lies on the table by them. */
     public void setOwnTables(OwnTables changed) {
         ownTables.set(changed);
-        change(d -> d.withTables(changed.all()));
+        if (desk().isOpen()) {
+            change(d -> d.withTables(changed.all()));
+        }
     }
 
     /** Puts a file on the table in place of what lies there, with its first level at work. */

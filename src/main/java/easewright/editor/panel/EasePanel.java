@@ -1,6 +1,6 @@
 package easewright.editor.panel;
 
-import easewright.editor.file.Asking;
+import easewright.editor.file.FileWork;
 import easewright.editor.model.Desk;
 import easewright.editor.model.EasePage;
 import easewright.editor.model.EaseRow;
@@ -34,7 +34,7 @@ public final class EasePanel extends ScrollPane {
     private String seen = "";
     private double room;
 
-    public EasePanel(Session session, Asking asking) {
+    public EasePanel(Session session, FileWork files) {
         this.session = session;
         setId("ease-sheet");
         setFitToWidth(true);
@@ -48,7 +48,7 @@ public final class EasePanel extends ScrollPane {
         legend.setWrapText(true);
         legend.getStyleClass().add("quiet");
         sizes = new SizeChoice(session);
-        ClothPanel cloth = new ClothPanel(session, new JudgedAs(session), new OwnTablesView(session, asking));
+        ClothPanel cloth = new ClothPanel(session, new JudgedAs(session), new OwnTablesView(session, files));
         setContent(new VBox(sizes, cloth, heads, none, rows, told, sources));
         viewportBoundsProperty().addListener(o -> Platform.runLater(this::resized));
         session.deskProperty().addListener((o, before, now) -> show(now));

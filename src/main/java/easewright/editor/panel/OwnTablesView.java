@@ -1,6 +1,6 @@
 package easewright.editor.panel;
 
-import easewright.editor.file.Asking;
+import easewright.editor.file.FileWork;
 import easewright.editor.model.OwnTableWords;
 import easewright.editor.model.OwnTables;
 import easewright.editor.model.Session;
@@ -22,13 +22,15 @@ final class OwnTablesView extends VBox {
     private static final PseudoClass BAD = PseudoClass.getPseudoClass("bad");
 
     private final Session session;
+    private final FileWork files;
     private final Button add = new Button();
     private Optional<OwnTables> shown = Optional.empty();
     private List<String> said = List.of();
 
-    OwnTablesView(Session session, Asking asking) {
+    OwnTablesView(Session session, FileWork files) {
         super(6);
         this.session = session;
+        this.files = files;
         setId("own-tables");
         getStyleClass().add("own-tables");
         Words words = session.desk().words();
@@ -36,7 +38,7 @@ final class OwnTablesView extends VBox {
         add.setText(words.of("editor.tables.add"));
         add.getStyleClass().add("small");
         Hints.on(add, words.of("editor.tables.add.hint"));
-        add.setOnAction(e -> asking.whichTable(folder()).ifPresent(this::read));
+        add.setOnAction(e -> files.asking().whichTable(folder()).ifPresent(files::readTable));
         session.ownTablesProperty().addListener((o, before, now) -> show(now));
         session.deskProperty().addListener((o, before, now) -> {
             // Another garment or another cloth may have no use for a table.
@@ -53,10 +55,6 @@ final class OwnTablesView extends VBox {
         return files.isEmpty()
                 ? Optional.empty()
                 : Optional.ofNullable(files.get(files.size() - 1).getParent());
-    }
-
-    private void read(Path file) {
-        session.setOwnTables(session.ownTables().with(file));
     }
 
     /** Rows are made anew only where they say something else: the keyboard may be in one. */
@@ -84,7 +82,7 @@ final class OwnTablesView extends VBox {
         Hints.on(name, entry.file().toString());
         HBox.setHgrow(name, Priority.ALWAYS);
         Button again = button("again", file, words);
-        again.setOnAction(e -> read(entry.file()));
+        again.setOnAction(e -> files.readTable(entry.file()));
         Button remove = button("remove", file, words);
         remove.setOnAction(e -> {
             session.setOwnTables(session.ownTables().without(entry.file()));

@@ -49,7 +49,7 @@ public final class SheetPanel extends VBox {
         setId("sheet");
         getStyleClass().add("sheet");
         pages.put("marks", new MarksPanel(session, marker, files, table::show, table::show, () -> goTo("ease")));
-        pages.put("ease", new EasePanel(session, files.asking()));
+        pages.put("ease", new EasePanel(session, files));
         pages.put("rings", new RingsPanel(session));
         pages.put("size", new SizePanel(session));
         pages.put("changes", new ChangesPanel(session));

@@ -102,8 +102,7 @@ class RememberedTest {
             assertThat(program.waitFor(60, TimeUnit.SECONDS)).isTrue();
             assertThat(program.exitValue()).isZero();
         }
-        assertThat(Settings.read(folder).tables())
-                .containsExactlyInAnyOrderElementsOf(SettingsWriter.all(folder));
+        assertThat(Settings.read(folder).tables()).containsExactlyInAnyOrderElementsOf(SettingsWriter.all(folder));
         try (Stream<Path> left = Files.list(folder)) {
             assertThat(left.filter(p -> p.toString().endsWith(".tmp"))).isEmpty();
         }

@@ -52,7 +52,7 @@ class OwnTablesSessionTest {
     /** The sample skirt has 5 cm at the hip. */
     @Test
     void speakBesideTheOthersUntilTheyAreRemoved() throws Exception {
-        session.setOwnTables(session.ownTables().with(file));
+        session.setOwnTables(session.ownTables().with(OwnTables.Entry.read(file)));
         assertThat(speaks()).isTrue();
         assertThat(said()).contains("classes at hip (skirt, kilt)").doesNotContain("Nothing");
         assertThat(Garments.of(
@@ -74,7 +74,7 @@ class OwnTablesSessionTest {
 
     @Test
     void holdWhileAChangeIsTried() throws Exception {
-        session.setOwnTables(session.ownTables().with(file));
+        session.setOwnTables(session.ownTables().with(OwnTables.Entry.read(file)));
         session.chooseLevel("hip");
         session.want(session.desk().wanted().orElseThrow().withAmount(5));
         assertThat(session.desk().shownTrial()).isPresent();
@@ -86,10 +86,30 @@ class OwnTablesSessionTest {
         assertThat(speaks()).isFalse();
     }
 
+    /** The first to be read is there while the other is waited for; what was removed meanwhile stays away. */
+    @Test
+    void areThereBeforeTheyAreReadAndThenEachForItself() throws Exception {
+        Path slow = Files.writeString(folder.resolve("slow.txt"), MINE.replace("as I like it", "slowly"));
+        session.setOwnTables(OwnTables.unread(List.of(slow, file)));
+        assertThat(session.ownTables().files()).containsExactly(slow, file);
+        assertThat(said()).contains("being read");
+        assertThat(session.desk().reading().tables()).isSameAs(EaseTables.standard());
+        assertThat(session.ownTables().again()).isSameAs(session.ownTables());
+        session.setOwnTables(session.ownTables().filled(OwnTables.Entry.read(file)));
+        assertThat(speaks()).isTrue();
+        assertThat(said()).contains("being read");
+        OwnTables without = session.ownTables().without(slow);
+        assertThat(without.filled(OwnTables.Entry.read(slow))).isSameAs(without);
+        session.setOwnTables(session.ownTables().filled(OwnTables.Entry.read(slow)));
+        assertThat(said()).contains("classes at hip");
+        assertThat(session.ownTables().files()).containsExactly(slow, file);
+    }
+
     @Test
     void areThereWithTheirFaultAndCanBeReadAgain() throws Exception {
         Files.writeString(file, MINE.replace("cm", "ell"));
-        session.setOwnTables(OwnTables.read(List.of(file, folder.resolve("lost.txt"))));
+        OwnTables.Entry lost = OwnTables.Entry.read(folder.resolve("lost.txt"));
+        session.setOwnTables(OwnTables.NONE.with(OwnTables.Entry.read(file)).with(lost));
         assertThat(session.ownTables().entries()).hasSize(2);
         assertThat(said())
                 .contains("Line 4")
@@ -99,7 +119,7 @@ class OwnTablesSessionTest {
         assertThat(OwnTableWords.of(session.ownTables().entries().get(1), session.desk()))
                 .contains("lost.txt");
         Files.writeString(file, MINE);
-        session.setOwnTables(session.ownTables().with(file));
+        session.setOwnTables(session.ownTables().with(OwnTables.Entry.read(file)));
         assertThat(session.ownTables().entries()).hasSize(2);
         assertThat(speaks()).isTrue();
     }
