@@ -25,7 +25,11 @@ public record EdgeLength(EdgeRef edge, double amount, Manner how, boolean accept
         /** The piece is slashed square to the edge between its notches, and the parts moved along the edge. */
         SLASHED,
         /** The ends of the edge at which it meets a seam move out, and that seam with them. */
-        AT_ENDS
+        AT_ENDS,
+        /** Its lower end is let down or taken up in the edge's own direction, as a side seam is at the hem. */
+        AT_LOWER_END,
+        /** The same at its upper end. */
+        AT_UPPER_END
     }
 
     static final Way WAY = new Way(
@@ -113,9 +117,12 @@ public record EdgeLength(EdgeRef edge, double amount, Manner how, boolean accept
         Piece open = piece.withEdges(piece.edges().stream()
                 .map(e -> e.name().equals(own.name()) ? e.withProtected(false) : e)
                 .toList());
-        return how == Manner.SLASHED
-                ? new EdgeSlashes(open, own, acceptProtected)
-                : new EdgeEnds(open, own, some, acceptProtected);
+        return switch (how) {
+            case SLASHED -> new EdgeSlashes(open, own, acceptProtected);
+            case AT_ENDS -> new EdgeEnds(open, own, some, acceptProtected);
+            case AT_LOWER_END -> new EdgeAtEnd(open, own, true, acceptProtected);
+            case AT_UPPER_END -> new EdgeAtEnd(open, own, false, acceptProtected);
+        };
     }
 
     private Altered with(Pattern pattern, Piece piece, Edge own, double some) throws Refusal {

@@ -11,7 +11,8 @@
  *
  * <p>{@link easewright.alter.Ways} is the one list of all ways; {@link easewright.alter.SettingText} reads their settings
  * as a person writes them, {@link easewright.alter.AllSizes} for all sizes of a nest; {@link easewright.alter.Coupled}
- * says what a change asks of the pieces sewn to the changed one.
+ * says what a change asks of the pieces sewn to the changed one, {@link easewright.alter.SeamMatch} what can be done about
+ * a seam that does not fit, however that came.
  *
  * <p>Where to look:
  *

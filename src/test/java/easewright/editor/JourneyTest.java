@@ -160,6 +160,9 @@ class JourneyTest extends Journey {
                 .as("the keys are at what is offered")
                 .isEqualTo("follow-take-0");
         robot.clickOn("#follow-take-0");
+        until(d -> d.shownTrial().isPresent());
+        assertThat(desk().pattern().changes()).as("shown first").hasSize(1);
+        robot.clickOn("#keep");
         until(d -> d.pattern().changes().size() == 2);
         double drift =
                 desk().reading().measures().mate("waistband").orElseThrow().drift();

@@ -214,6 +214,21 @@ public record Desk(
                 dark);
     }
 
+    /** With something tried that is offered; of what was wanted there is nothing any more. */
+    Desk withOffer(FollowUp.Press offer) {
+        Optional<Wanted> nothing = wanted.map(w -> w.withAmount(0));
+        return new Desk(
+                file,
+                history,
+                reading,
+                nothing,
+                nothing.map(w -> Trial.of(pattern(), reading, w, offer)),
+                pointed,
+                Optional.empty(),
+                unit,
+                dark);
+    }
+
     /** With another size at work; what was wanted is tried there. */
     Desk withSize(String size) {
         Reading other = Reading.of(pattern(), reading.tables(), Optional.of(size));

@@ -92,8 +92,9 @@ public record Effect(List<Line> lines) {
         if (!stayed.isEmpty()) {
             lines.add(new Line(Kind.STAYED, words.of("editor.effect.stayed", Map.of("edges", stayed))));
         }
-        boolean mayEven =
-                trial.get().wanted().atSeams() && !trial.get().wanted().even();
+        boolean mayEven = trial.get().offer().isEmpty()
+                && trial.get().wanted().atSeams()
+                && !trial.get().wanted().even();
         lines.addAll(mates(desk, fates, mayEven, words));
         return new Effect(lines);
     }
@@ -246,6 +247,10 @@ public record Effect(List<Line> lines) {
                 boolean both = isMoved(now.mate().first(), now, fates)
                         && isMoved(now.mate().second(), now, fates);
                 boolean little = Cutting.same(apart(then, now)) && Cutting.same(now.drift());
+                if (isNearer(then, now) && !Cutting.same(then.drift())) {
+                    lines.add(new Line(Kind.FITS, nearer(title(desk, now), then, now, words)));
+                    return;
+                }
                 List<EdgeRef> partners = both || little ? List.of() : Partners.leftOut(desk, now.mate());
                 lines.add(new Line(
                         little ? Kind.FITS : Kind.DRIFTED,
@@ -273,6 +278,20 @@ public record Effect(List<Line> lines) {
 
     private static double apart(MateWalk then, MateWalk now) {
         return Math.abs(now.drift() - then.drift());
+    }
+
+    /** Whether a seam fits better than before. */
+    private static boolean isNearer(MateWalk then, MateWalk now) {
+        return Math.abs(now.drift()) < Math.abs(then.drift());
+    }
+
+    private static String nearer(String title, MateWalk then, MateWalk now, Words words) {
+        return words.of(
+                Cutting.same(now.drift()) ? "editor.effect.fits-now" : "editor.effect.nearer",
+                Map.of(
+                        "mate", title,
+                        "was.signed", then.drift(),
+                        "now.signed", now.drift()));
     }
 
     private static boolean isMoved(List<EdgeRef> side, MateWalk walk, List<EdgeFate> fates) {
@@ -324,7 +343,7 @@ public record Effect(List<Line> lines) {
         return desk.shownTrial().stream()
                 .flatMap(t -> measures(desk, t.reading()).mates().stream())
                 .filter(now -> before.mate(now)
-                        .filter(then -> !Cutting.same(apart(then, now)))
+                        .filter(then -> !Cutting.same(apart(then, now)) && !isNearer(then, now))
                         .isPresent());
     }
 }

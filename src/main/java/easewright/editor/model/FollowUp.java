@@ -7,6 +7,8 @@ import easewright.alter.Replay;
 import easewright.alter.Step;
 import easewright.alter.StepRefused;
 import easewright.alter.Ways;
+import easewright.measure.Cutting;
+import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
 import easewright.print.ChangeWords;
 import easewright.text.Words;
@@ -16,44 +18,82 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * What the changes that stand ask of the pieces sewn to those they changed: offered, and done only if the user takes
- * it.
+ * What can be done about a seam that does not fit: what the changes that stand ask of the pieces sewn to those they
+ * changed, or what a drafter does about a seam that was drawn so. Offered, tried where it is pressed, and done only if the
+ * user keeps it.
  *
  * @param seam    name of the seam
- * @param words   what no longer fits, what would make it fit, and what that brings
- * @param result  the pattern with it
- * @param instead whether a change that stands is made in another way, not one more change
+ * @param words   what does not fit, what would make it fit, and what that brings
+ * @param care    what is to be known before a press is chosen; empty for nothing
+ * @param presses what can be done, the best first
+ * @param changed whether the changes that stand ask for it
  */
-public record FollowUp(String seam, String words, Pattern result, boolean instead) {
-    /** Whether there are changes, so that there may be something to offer. */
+public record FollowUp(String seam, String words, String care, List<Press> presses, boolean changed) {
+    public FollowUp {
+        presses = List.copyOf(presses);
+    }
+
+    /**
+     * One thing that can be done.
+     *
+     * @param label    what the press says
+     * @param tried    the same of what is tried
+     * @param result   the pattern with it
+     * @param findings what it brings with it
+     * @param isMark   whether only a mark is changed, and no line
+     */
+    public record Press(Said label, Said tried, Pattern result, List<Finding> findings, boolean isMark) {
+        public Press {
+            findings = List.copyOf(findings);
+        }
+    }
+
+    /** Whether there may be something to offer. */
     public static boolean isAsked(Desk desk) {
-        return desk.trial().isEmpty() && !desk.pattern().changes().isEmpty();
+        boolean fits = desk.reading().measures().mates().stream().allMatch(w -> Cutting.same(w.drift()));
+        return desk.trial().isEmpty() && !(fits && desk.pattern().changes().isEmpty());
     }
 
     /** All offers. Takes a moment: for a thread of its own. */
     public static List<FollowUp> of(Desk desk) {
         Words words = desk.words();
         List<FollowUp> all = new ArrayList<>();
-        for (Coupled.Offer offer : Coupled.offers(course(desk))) {
+        List<Pattern> course = course(desk);
+        for (Coupled.Offer offer : Coupled.offers(course)) {
             List<String> changes = offer.alterations().stream()
                     .map(Alteration::note)
                     .map(note -> new ChangeWords(words).brief(note, desk.pattern()))
                     .toList();
+            String seam = offer.mate().name();
             String text = words.of(
                     "editor.follow.text",
                     Map.of(
-                            "mate", offer.mate().name(),
+                            "mate", seam,
                             "drift.signed", offer.drift(),
                             "changes", String.join(" ", changes)));
-            all.add(new FollowUp(offer.mate().name(), text + girths(offer, words), offer.result(), false));
+            Press match = new Press(
+                    new Said("editor.follow.take", Map.of()),
+                    new Said("editor.follow.take.tried", Map.of("mate", seam)),
+                    offer.result(),
+                    offer.findings(),
+                    false);
+            all.add(new FollowUp(seam, text + girths(offer.girths(), words), "", List.of(match), true));
         }
-        all.addAll(Recasts.of(desk, all.stream().map(FollowUp::seam).toList()));
+        all.addAll(Recasts.of(desk, names(all)));
+        all.addAll(SeamOffers.of(desk, course.get(0), names(all)));
         return List.copyOf(all);
+    }
+
+    private static List<String> names(List<FollowUp> all) {
+        return all.stream().map(FollowUp::seam).toList();
     }
 
     /** The pattern before its first change and after each; only as it is where that cannot be gone through again. */
     private static List<Pattern> course(Desk desk) {
         List<Step> made = Step.course(desk.pattern()).stream().filter(Step::on).toList();
+        if (made.isEmpty()) {
+            return List.of(desk.pattern());
+        }
         List<Pattern> course = new ArrayList<>();
         try {
             course.add(new Replay(desk.pattern(), desk.history().states()).to(List.of()));
@@ -68,11 +108,12 @@ public record FollowUp(String seam, String words, Pattern result, boolean instea
         return course;
     }
 
-    private static String girths(Coupled.Offer offer, Words words) {
+    /** Which girths change by something that is offered, as a sentence to follow another; empty for none. */
+    static String girths(Map<String, Double> by, Words words) {
         List<String> changed = new ArrayList<>();
-        new TreeMap<>(offer.girths())
-                .forEach((level, by) ->
-                        changed.add(words.of("editor.here.girth-by", Map.of("level", level, "by.signed", by))));
+        new TreeMap<>(by)
+                .forEach((level, mm) ->
+                        changed.add(words.of("editor.here.girth-by", Map.of("level", level, "by.signed", mm))));
         return changed.isEmpty()
                 ? ""
                 : " " + words.of("editor.here.girths", Map.of("girths", String.join(", ", changed)));

@@ -45,6 +45,10 @@ public final class HereWords {
     public static String outcome(Desk desk) {
         Words words = desk.words();
         Optional<Wanted> wanted = desk.wanted();
+        Optional<FollowUp.Press> offer = desk.shownTrial().flatMap(Trial.Shown::offer);
+        if (offer.isPresent()) {
+            return offer.get().tried().in(words) + " " + girths(desk.reading(), desk.shownReading(), words);
+        }
         if (wanted.isEmpty() || wanted.get().amount() == 0) {
             return words.of(
                     wanted.map(Wanted::atSeams).orElse(true) ? "editor.here.invite" : "editor.here.invite-way",

@@ -12,8 +12,15 @@ import java.util.Optional;
  * @param made   the pattern with the change
  * @param sizes  in which it was made, where the pattern comes in several
  * @param amount by which the girth at the level, or the length, was changed, mm
+ * @param offer  what it was, where it had been offered
  */
-public record Kept(Pattern made, Optional<String> size, List<String> sizes, String level, double amount) {
+public record Kept(
+        Pattern made,
+        Optional<String> size,
+        List<String> sizes,
+        String level,
+        double amount,
+        Optional<FollowUp.Press> offer) {
     /**
      * What was kept last and is still to be said, after a step.
      *
@@ -27,7 +34,8 @@ public record Kept(Pattern made, Optional<String> size, List<String> sizes, Stri
                         now.size(),
                         t.sizes(),
                         t.wanted().level(),
-                        t.wanted().amount()));
+                        t.wanted().amount(),
+                        t.offer()));
         return fresh.or(() -> last).filter(k -> k.isLast(now));
     }
 
@@ -41,9 +49,13 @@ public record Kept(Pattern made, Optional<String> size, List<String> sizes, Stri
 
     /** That it is kept, and where it stands now. */
     public String words(Desk desk) {
-        return desk.words()
-                .of(
-                        sizes.size() > 1 ? "editor.here.kept.sizes" : "editor.here.kept",
-                        Map.of("level", level, "amount.signed", amount, "sizes", sizes));
+        return offer.map(o -> desk.words()
+                        .of(
+                                o.isMark() ? "editor.here.kept.mark" : "editor.here.kept.offer",
+                                Map.of("what", o.tried().in(desk.words()))))
+                .orElseGet(() -> desk.words()
+                        .of(
+                                sizes.size() > 1 ? "editor.here.kept.sizes" : "editor.here.kept",
+                                Map.of("level", level, "amount.signed", amount, "sizes", sizes)));
     }
 }

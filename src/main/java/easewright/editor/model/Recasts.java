@@ -137,7 +137,13 @@ final class Recasts {
                         "level", level,
                         "seams", seams,
                         "now.signed", now.drift()));
-        return new FollowUp(walk.mate().name(), said, result, true);
+        FollowUp.Press instead = new FollowUp.Press(
+                new Said("editor.follow.instead", Map.of()),
+                new Said("editor.follow.instead.tried", Map.of("level", level)),
+                result,
+                List.of(),
+                false);
+        return new FollowUp(walk.mate().name(), said, "", List.of(instead), true);
     }
 
     /** The edges of a seam that a change left out while it took those of the other side. */

@@ -141,6 +141,15 @@ public final class Session {
         change(d -> d.withWanted(Optional.of(wanted)));
     }
 
+    /** Tries what is offered, without doing it; without any level there is no place to try at, and it is done. */
+    public void tryOut(FollowUp.Press offer) {
+        if (desk().wanted().isPresent()) {
+            change(d -> d.withOffer(offer));
+        } else {
+            edit(offer.result());
+        }
+    }
+
     /** Tries no longer what is wanted, which goes on standing there: some of it is being written anew. */
     public void untry() {
         if (desk().trial().isPresent()) {

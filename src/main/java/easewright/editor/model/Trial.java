@@ -25,6 +25,7 @@ public sealed interface Trial {
      * @param findings what it brings with it
      * @param fates    what it does to each edge of the pieces it touches
      * @param sizes    in which it is made, in the order of the pattern; none where that comes in one
+     * @param offer    what was offered and is tried; empty where it is what is wanted
      */
     record Shown(
             Wanted wanted,
@@ -32,7 +33,8 @@ public sealed interface Trial {
             Reading reading,
             List<Finding> findings,
             List<EdgeFate> fates,
-            List<String> sizes)
+            List<String> sizes,
+            Optional<FollowUp.Press> offer)
             implements Trial {
         public Shown {
             sizes = List.copyOf(sizes);
@@ -103,10 +105,27 @@ public sealed interface Trial {
             List<Finding> findings = new ArrayList<>(altered.findings());
             findings.addAll(Reading.drift(pattern, reading, altered.pattern(), after, sizes));
             List<EdgeFate> fates = EdgeFate.of(pattern, altered.pattern());
-            return Optional.of(new Shown(wanted, altered, after, findings, fates, sizes));
+            return Optional.of(new Shown(wanted, altered, after, findings, fates, sizes, Optional.empty()));
         } catch (Refusal refusal) {
             return Optional.of(new Refused(wanted, refusal, Optional.empty()));
         }
+    }
+
+    /** Something that is offered tried on the pattern, in place of anything that is wanted by an amount. */
+    static Trial of(Pattern pattern, Reading reading, Wanted wanted, FollowUp.Press offer) {
+        Pattern made = offer.result();
+        Reading after = Reading.quick(made, pattern, reading, new StitchLines(reading.measures()));
+        List<Finding> findings = new ArrayList<>(offer.findings());
+        List<String> sizes = reading.size().stream().toList();
+        findings.addAll(Reading.drift(pattern, reading, made, after, sizes));
+        return new Shown(
+                wanted,
+                new Altered(made, List.of(), findings),
+                after,
+                findings,
+                EdgeFate.of(pattern, made),
+                sizes,
+                Optional.of(offer));
     }
 
     /** The seams at the level, which only have to be known where some of them are left out. */

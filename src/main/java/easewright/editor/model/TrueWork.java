@@ -24,7 +24,7 @@ import java.util.Optional;
  * What could be made to fit or be made true in a pattern. Nothing of it is done unasked.
  *
  * @param pattern the pattern it is about
- * @param offers  what the changes ask of the pieces sewn to the changed ones
+ * @param offers  what can be done about seams that do not fit
  * @param places  where lines are not true as they will be sewn
  */
 public record TrueWork(Pattern pattern, List<FollowUp> offers, List<Place> places) {

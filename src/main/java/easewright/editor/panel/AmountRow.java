@@ -109,7 +109,8 @@ final class AmountRow extends HBox {
             String refused = RefusalView.words(desk);
             String came = refused.isEmpty() ? outcome : refused;
             String hint = desk.words().of("editor.here.amount.hint");
-            boolean tried = desk.wanted().filter(w -> w.amount() != 0).isPresent();
+            boolean tried = desk.trial().isPresent()
+                    || desk.wanted().filter(w -> w.amount() != 0).isPresent();
             Hints.help(amount, tried || kept ? came : hint);
         }
     }

@@ -171,6 +171,11 @@ public final class CuttingTable extends Region {
         gaze.show(what);
     }
 
+    /** The same, unless all of it is in view as it is. */
+    void showIfAway(Pointed what) {
+        gaze.showIfAway(what);
+    }
+
     // ---- voice ----
 
     private void speak() {

@@ -1,6 +1,7 @@
 package easewright.editor.panel;
 
 import easewright.editor.model.Desk;
+import easewright.editor.model.FollowUp;
 import easewright.editor.model.Session;
 import easewright.editor.model.TrueBench;
 import easewright.text.Words;
@@ -40,7 +41,10 @@ final class FollowUpView extends HBox {
     }
 
     private void show(Desk desk) {
-        int offers = bench.work().map(w -> w.offers().size()).orElse(0);
+        long offers = bench.work().stream()
+                .flatMap(w -> w.offers().stream())
+                .filter(FollowUp::changed)
+                .count();
         boolean is = offers > 0 && desk.trial().isEmpty();
         Parts.present(this, is);
         Words words = session.desk().words();

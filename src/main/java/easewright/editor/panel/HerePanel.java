@@ -264,7 +264,8 @@ public final class HerePanel extends VBox {
         String kept = session.kept().map(k -> k.words(desk)).orElse("");
         String said = kept.isEmpty() ? HereWords.outcome(desk) : kept;
         outcome.setText(misread ? words.of("editor.here.misread") : waits ? words.of("editor.here.waiting") : said);
-        outcome.pseudoClassStateChanged(INVITING, misread || waits || wanted.amount() == 0 && kept.isEmpty());
+        boolean nothing = wanted.amount() == 0 && desk.trial().isEmpty();
+        outcome.pseudoClassStateChanged(INVITING, misread || waits || nothing && kept.isEmpty());
         effect.show(Effect.of(desk), desk);
         amount.heard(desk, outcome.getText(), !kept.isEmpty());
         boolean small = folds && wanted.amount() == 0 && wanted.atSeams();
@@ -282,10 +283,9 @@ public final class HerePanel extends VBox {
         refused(desk);
         Parts.present(
                 outcome,
-                !outcome.getText().isEmpty()
-                        && (misread || waits || wanted.amount() != 0 || !kept.isEmpty() || !where.isOpen()));
+                !outcome.getText().isEmpty() && (misread || waits || !nothing || !kept.isEmpty() || !where.isOpen()));
         keep.setDisable(misread || waits || desk.shownTrial().isEmpty());
-        leave.setDisable(wanted.amount() == 0);
+        leave.setDisable(nothing);
     }
 
     private void refused(Desk desk) {

@@ -39,7 +39,7 @@ public final class SheetPanel extends VBox {
         this.marker = marker;
         bench = new TrueBench(session);
         bench.workProperty().addListener(o -> show(session.desk()));
-        TruePanel truing = new TruePanel(session, bench, table::show);
+        TruePanel truing = new TruePanel(session, bench, table);
         here = new HerePanel(session, table, bench, () -> {
             turnTo("true");
             truing.toOffers();

@@ -106,4 +106,10 @@ final class TableGaze {
         what.around().ifPresentOrElse(outlook::fill, () -> show(what.piece()));
         seen.run();
     }
+
+    void showIfAway(Pointed what) {
+        if (!what.around().map(outlook::holds).orElse(true)) {
+            show(what);
+        }
+    }
 }

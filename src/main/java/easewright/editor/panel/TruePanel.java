@@ -2,7 +2,9 @@ package easewright.editor.panel;
 
 import easewright.editor.model.Desk;
 import easewright.editor.model.FollowUp;
+import easewright.editor.model.Notes;
 import easewright.editor.model.Pointed;
+import easewright.editor.model.Said;
 import easewright.editor.model.Session;
 import easewright.editor.model.TrueBench;
 import easewright.editor.model.TrueWork;
@@ -10,13 +12,14 @@ import easewright.text.Words;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
 import javafx.application.Platform;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -27,7 +30,7 @@ import javafx.scene.layout.VBox;
  */
 public final class TruePanel extends SheetPage {
     private final TrueBench bench;
-    private final Consumer<Pointed> shower;
+    private final CuttingTable table;
     private final Label intro = new Label();
     private final VBox list = new VBox();
     private Optional<TrueWork> shown = Optional.empty();
@@ -37,13 +40,10 @@ public final class TruePanel extends SheetPage {
     /** What the table was brought near to, and goes on showing. */
     private Optional<Pointed> held = Optional.empty();
 
-    /**
-     * @param shower brings a place into sight
-     */
-    public TruePanel(Session session, TrueBench bench, Consumer<Pointed> shower) {
+    TruePanel(Session session, TrueBench bench, CuttingTable table) {
         super(session, "true");
         this.bench = bench;
-        this.shower = shower;
+        this.table = table;
         setHbarPolicy(ScrollBarPolicy.NEVER);
         intro.getStyleClass().add("page-intro");
         intro.setWrapText(true);
@@ -135,18 +135,36 @@ public final class TruePanel extends SheetPage {
     }
 
     private void offers(List<FollowUp> offers, Words words) {
-        if (offers.isEmpty()) {
-            return;
+        for (boolean changed : new boolean[] {true, false}) {
+            String head = changed ? "editor.true.offers" : "editor.true.seams";
+            if (offers.stream().anyMatch(o -> o.changed() == changed)) {
+                list.getChildren().add(head(words.of(head), List.of()));
+            }
+            for (int i = 0; i < offers.size(); i++) {
+                if (offers.get(i).changed() == changed) {
+                    list.getChildren().add(offer(i, offers.get(i), words));
+                }
+            }
         }
-        list.getChildren().add(head(words.of("editor.true.offers"), List.of()));
-        for (int i = 0; i < offers.size(); i++) {
-            FollowUp each = offers.get(i);
-            Button take =
-                    button("follow-take-" + i, words, each.instead() ? "editor.follow.instead" : "editor.follow.take");
-            Parts.about(take, each.words());
-            take.setOnAction(e -> session.edit(each.result()));
-            list.getChildren().add(row(each.words(), "", new HBox(take)));
+    }
+
+    private VBox offer(int i, FollowUp offer, Words words) {
+        FlowPane presses = new FlowPane(8, 6);
+        for (int k = 0; k < offer.presses().size(); k++) {
+            FollowUp.Press press = offer.presses().get(k);
+            Button take = button("follow-take-" + i + (k == 0 ? "" : "-" + k), words, press.label());
+            Parts.about(take, offer.words());
+            take.setOnAction(e -> {
+                session.tryOut(press);
+                Notes.pointed(session.desk(), offer.seam()).ifPresent(table::showIfAway);
+            });
+            presses.getChildren().add(take);
         }
+        VBox row = row(offer.words(), offer.care(), presses);
+        row.setId("follow-" + i);
+        row.setOnMouseEntered(e -> session.point(Notes.pointed(session.desk(), offer.seam())));
+        row.setOnMouseExited(e -> session.point(held));
+        return row;
     }
 
     private void places(TrueWork work, Words words) {
@@ -173,7 +191,7 @@ public final class TruePanel extends SheetPage {
         show.setOnAction(e -> {
             held = place.pointed();
             session.point(held);
-            held.ifPresent(shower);
+            held.ifPresent(table::show);
         });
         Button make = button("true-make-" + i, words, "editor.true.make");
         Parts.about(show, place.words());
@@ -223,7 +241,7 @@ public final class TruePanel extends SheetPage {
         return label;
     }
 
-    private static VBox row(String said, String brings, HBox doings) {
+    private static VBox row(String said, String brings, Pane doings) {
         Label what = new Label(said);
         what.setWrapText(true);
         what.setMinHeight(USE_PREF_SIZE);
@@ -237,11 +255,15 @@ public final class TruePanel extends SheetPage {
     }
 
     private static Button button(String id, Words words, String key) {
-        Button button = new Button(words.of(key));
+        return button(id, words, new Said(key, Map.of()));
+    }
+
+    private static Button button(String id, Words words, Said label) {
+        Button button = new Button(label.in(words));
         button.setId(id);
         button.getStyleClass().add("small");
         button.setMinWidth(Region.USE_PREF_SIZE);
-        Hints.on(button, words.of(key + ".hint"));
+        Hints.on(button, words.of(label.key() + ".hint"));
         return button;
     }
 }

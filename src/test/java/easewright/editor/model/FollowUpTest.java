@@ -27,7 +27,7 @@ class FollowUpTest {
         assertThat(offers.get(0).words()).doesNotContain("editor.").doesNotContain("{");
         double drifted = worstDrift();
         assertThat(drifted).isGreaterThan(5);
-        session.edit(offers.get(0).result());
+        session.edit(offers.get(0).presses().get(0).result());
         assertThat(worstDrift()).isCloseTo(0, within(1.0));
         session.undo();
         assertThat(worstDrift()).isCloseTo(drifted, within(1e-9));
@@ -90,7 +90,7 @@ class FollowUpTest {
                 .filter(f -> f.seam().equals("side seam"))
                 .findFirst()
                 .orElseThrow();
-        assertThat(offer.instead()).isTrue();
+        assertThat(offer.presses()).extracting(p -> p.label().key()).containsExactly("editor.follow.instead");
         assertThat(offer.words()).contains("Front, side").doesNotContain("{").doesNotContain("editor.");
         assertThat(Notes.of(session.desk()))
                 .filteredOn(n -> n.seam().equals(Optional.of("side seam")))
@@ -102,7 +102,7 @@ class FollowUpTest {
                                     .lines())
                             .hasSizeGreaterThan(1);
                 });
-        session.edit(offer.result());
+        session.edit(offer.presses().get(0).result());
         assertThat(worstDrift()).isLessThanOrEqualTo(Cutting.SAME);
         assertThat(hip()).as("the same amount in all").isCloseTo(hip + 40, within(0.01));
         assertThat(session.desk().pattern().changes()).hasSize(1);

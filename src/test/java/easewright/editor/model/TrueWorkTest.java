@@ -135,11 +135,11 @@ class TrueWorkTest {
         keep(8);
         assertThat(FollowUp.of(session.desk())).hasSize(1);
         double drift = drift("waistband");
-        session.edit(FollowUp.of(session.desk()).get(0).result());
+        session.edit(FollowUp.of(session.desk()).get(0).presses().get(0).result());
         assertThat(drift - drift("waistband")).isCloseTo(20, within(1e-6));
         assertThat(FollowUp.of(session.desk())).isEmpty();
         keep(-5);
-        session.edit(FollowUp.of(session.desk()).get(0).result());
+        session.edit(FollowUp.of(session.desk()).get(0).presses().get(0).result());
         assertThat(drift - drift("waistband")).isCloseTo(20, within(1e-6));
     }
 
@@ -149,7 +149,7 @@ class TrueWorkTest {
         session.open(OpenedSample.skirt());
         session.chooseLevel("waist");
         keep(24);
-        session.edit(FollowUp.of(session.desk()).get(0).result());
+        session.edit(FollowUp.of(session.desk()).get(0).presses().get(0).result());
         session.edit(TrueWork.all(session.desk().pattern()));
         byte[] written =
                 session.desk().file().orElseThrow().svg().write(session.desk().pattern());

@@ -1,0 +1,156 @@
+package easewright.alter;
+
+import easewright.measure.Cutting;
+import easewright.measure.GarmentMeasures;
+import easewright.measure.Girth;
+import easewright.measure.MateWalk;
+import easewright.measure.Measures;
+import easewright.pattern.Edge;
+import easewright.pattern.EdgeRef;
+import easewright.pattern.Mate;
+import easewright.pattern.Pattern;
+import easewright.pattern.PatternPart;
+import easewright.pattern.Piece;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * What a drafter does about two seam lines that do not fit, however they came to be so: the shorter one is made longer or
+ * the longer one shorter, by exactly what it is off, where that does the least harm. At the hem end first, then where no
+ * girth changes and no other seam is put out (common practice). No protected edge is moved, nor a side that is one.
+ */
+public final class SeamMatch {
+    /** A girth that changes by less does not change, mm. */
+    private static final double ALTERED = 0.02;
+
+    /** Of what is left over nobody sees anything, mm. */
+    private static final double FITS = 0.01;
+
+    private final Pattern pattern;
+
+    /** Its pieces of the size in which the seam is sewn. */
+    private final Pattern garment;
+
+    private final GarmentMeasures is;
+    private final MateWalk walk;
+
+    private SeamMatch(Pattern pattern, GarmentMeasures is, MateWalk walk) {
+        this.pattern = pattern;
+        this.garment = walk.size()
+                .map(size -> PatternPart.ofSize(pattern, size).alone())
+                .orElse(pattern);
+        this.is = is;
+        this.walk = walk;
+    }
+
+    /**
+     * One way of making a seam fit.
+     *
+     * @param edge    whose length changes; its piece by its id
+     * @param by      by how much, mm
+     * @param atHem   whether it is let down or taken up at the hem
+     * @param change  the change like any other
+     * @param altered what comes of it
+     * @param girths  by how much it changes the girth at each level where it does, mm
+     */
+    public record Choice(
+            EdgeRef edge, double by, boolean atHem, Alteration change, Altered altered, Map<String, Double> girths) {
+        public Choice {
+            girths = Map.copyOf(girths);
+        }
+    }
+
+    /** A choice with what speaks against it. */
+    private record Tried(Choice choice, int putOut, double girth) {
+        static final Comparator<Tried> LEAST_HARM = Comparator.comparing((Tried t) -> !t.choice.atHem())
+                .thenComparing(Tried::putOut)
+                .thenComparing(Tried::girth);
+    }
+
+    /**
+     * The best change of either side, the first side's first; empty for a side that cannot be matched, and for both where
+     * they fit.
+     *
+     * @param is measures of the pattern
+     */
+    public static List<Choice> of(Pattern pattern, GarmentMeasures is, MateWalk walk) {
+        if (Cutting.same(walk.drift())) {
+            return List.of();
+        }
+        SeamMatch match = new SeamMatch(pattern, is, walk);
+        Mate mate = walk.mate();
+        List<Choice> choices = new ArrayList<>();
+        match.best(mate.first(), -walk.drift()).ifPresent(choices::add);
+        match.best(mate.second(), walk.drift()).ifPresent(choices::add);
+        return List.copyOf(choices);
+    }
+
+    private Optional<Choice> best(List<EdgeRef> side, double wanted) {
+        List<Tried> tried = new ArrayList<>();
+        for (EdgeRef ref : side) {
+            Optional<Piece> piece = garment.piece(ref.piece());
+            Optional<Edge> edge = piece.flatMap(p -> p.edge(ref.edge())).filter(e -> !e.isProtected());
+            if (edge.isPresent()) {
+                EdgeRef own = EdgeRef.of(piece.get().id(), ref.edge());
+                for (EdgeLength.Manner how : manners(edge.get())) {
+                    boolean atHem = how == EdgeLength.Manner.AT_LOWER_END && EdgeAtEnd.isAtHem(piece.get(), edge.get());
+                    tried(own, wanted / ref.times(), how, atHem).ifPresent(tried::add);
+                }
+            }
+        }
+        return tried.stream().min(Tried.LEAST_HARM).map(Tried::choice);
+    }
+
+    /** Of those that do equally little harm the first is taken. */
+    private static List<EdgeLength.Manner> manners(Edge edge) {
+        return switch (edge.role()) {
+            case ARMHOLE, CAP -> List.of(EdgeLength.Manner.AT_ENDS);
+            case WAIST, NECK, HEM -> List.of(EdgeLength.Manner.SLASHED);
+            default ->
+                List.of(EdgeLength.Manner.AT_LOWER_END, EdgeLength.Manner.AT_UPPER_END, EdgeLength.Manner.SLASHED);
+        };
+    }
+
+    private Optional<Tried> tried(EdgeRef edge, double by, EdgeLength.Manner how, boolean atHem) {
+        Alteration change = Within.of(walk.size(), new EdgeLength(edge, by, how, false));
+        try {
+            Altered altered = change.apply(pattern);
+            GarmentMeasures now = Measures.again(altered.pattern(), pattern, is);
+            boolean fits =
+                    now.mate(walk).filter(w -> Math.abs(w.drift()) <= FITS).isPresent();
+            if (!fits) {
+                return Optional.empty();
+            }
+            Map<String, Double> girths = girths(now);
+            double most = girths.values().stream().mapToDouble(Math::abs).sum();
+            return Optional.of(new Tried(new Choice(edge, by, atHem, change, altered, girths), putOut(now), most));
+        } catch (Refusal cannotBeDoneThere) {
+            return Optional.empty();
+        }
+    }
+
+    private Map<String, Double> girths(GarmentMeasures now) {
+        Map<String, Double> changes = new TreeMap<>();
+        for (Girth girth : is.girths()) {
+            double by = now.girth(girth).map(Girth::finished).orElse(girth.finished()) - girth.finished();
+            if (Math.abs(by) > ALTERED) {
+                changes.put(girth.name(), by);
+            }
+        }
+        return changes;
+    }
+
+    /** How many other seams are put out of fit by it. */
+    private int putOut(GarmentMeasures now) {
+        int count = 0;
+        for (MateWalk other : now.mates()) {
+            boolean fitted = is.mate(other).map(w -> Cutting.same(w.drift())).orElse(false);
+            count += fitted && !Cutting.same(other.drift()) ? 1 : 0;
+        }
+        return count;
+    }
+}

@@ -1,0 +1,160 @@
+package easewright.editor.model;
+
+import easewright.alter.SeamMatch;
+import easewright.check.EasedIn;
+import easewright.measure.Cutting;
+import easewright.measure.GarmentMeasures;
+import easewright.measure.MateWalk;
+import easewright.measure.Measures;
+import easewright.pattern.Mate;
+import easewright.pattern.MateSides;
+import easewright.pattern.Pattern;
+import easewright.pattern.PatternPart;
+import easewright.text.Words;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Ways out for seams that do not fit and that nothing better is offered for, such as those that were drawn so: either side
+ * made as long as the other, or what they differ by marked as ease.
+ */
+final class SeamOffers {
+    /** A seam line that changed by less was not altered, mm. */
+    private static final double ALTERED = 0.02;
+
+    /** Less than this is no ease, mm. */
+    private static final double NO_EASE = 0.05;
+
+    private final Desk desk;
+    private final Words words;
+
+    private SeamOffers(Desk desk) {
+        this.desk = desk;
+        this.words = desk.words();
+    }
+
+    /**
+     * @param before  the pattern before its first change
+     * @param matched names of the seams for which something is offered already
+     */
+    static List<FollowUp> of(Desk desk, Pattern before, Collection<String> matched) {
+        SeamOffers offers = new SeamOffers(desk);
+        GarmentMeasures is = desk.reading().measures();
+        GarmentMeasures was = before == desk.pattern() ? is : Measures.of(before);
+        List<FollowUp> all = new ArrayList<>();
+        for (MateWalk walk : is.mates()) {
+            if (!Cutting.same(walk.drift()) && !matched.contains(walk.mate().name())) {
+                all.add(offers.offer(walk, was));
+            }
+        }
+        return all;
+    }
+
+    private FollowUp offer(MateWalk walk, GarmentMeasures was) {
+        Pattern pattern = desk.pattern();
+        MateSides sides = MateSides.of(pattern, walk.mate());
+        EasedIn eased = EasedIn.of(pattern, walk.mate(), walk.first(), walk.second());
+        // So large a difference was never drawn by mistake: other edges are meant, or fullness.
+        List<SeamMatch.Choice> choices = eased == EasedIn.GATHERED
+                ? List.of()
+                : inOrder(SeamMatch.of(pattern, desk.reading().measures(), walk), walk, was);
+        List<FollowUp.Press> presses = new ArrayList<>();
+        List<String> care = new ArrayList<>();
+        for (SeamMatch.Choice choice : choices) {
+            presses.add(length(choice, walk));
+        }
+        if (choices.stream().anyMatch(SeamMatch.Choice::atHem)) {
+            care.add(words.of("editor.follow.at-hem"));
+        }
+        for (SeamMatch.Choice choice : choices) {
+            if (!choice.girths().isEmpty()) {
+                String edge = HereWords.seam(desk, choice.edge());
+                care.add(words.of("editor.follow.by-that", Map.of("edge", edge))
+                        + FollowUp.girths(choice.girths(), words));
+            }
+        }
+        if (choices.isEmpty() && eased != EasedIn.GATHERED) {
+            care.add(words.of("editor.follow.none"));
+        }
+        ease(walk, eased, presses, care);
+        Map<String, Object> values = Map.of(
+                "mate", walk.mate().name(),
+                "one", sides.first(),
+                "other", sides.second(),
+                "first", walk.first(),
+                "second", walk.second(),
+                "ease.signed", walk.mate().declaredEase(),
+                "drift.signed", walk.drift());
+        boolean plain = Math.abs(walk.mate().declaredEase()) < NO_EASE;
+        String said = words.of(plain ? "editor.follow.off" : "editor.follow.off-ease", values);
+        return new FollowUp(walk.mate().name(), said, String.join(" ", care), presses, false);
+    }
+
+    /** What was not changed is matched to what was; else the shorter is made longer first, which wastes nothing drawn. */
+    private static List<SeamMatch.Choice> inOrder(List<SeamMatch.Choice> choices, MateWalk walk, GarmentMeasures was) {
+        List<SeamMatch.Choice> ordered = new ArrayList<>(choices);
+        boolean first = was.mate(walk)
+                .filter(w -> Math.abs(w.first() - walk.first()) > ALTERED)
+                .isPresent();
+        boolean second = was.mate(walk)
+                .filter(w -> Math.abs(w.second() - walk.second()) > ALTERED)
+                .isPresent();
+        boolean secondFirst = first == second ? walk.drift() > 0 : first;
+        if (secondFirst) {
+            Collections.reverse(ordered);
+        }
+        return ordered;
+    }
+
+    private FollowUp.Press length(SeamMatch.Choice choice, MateWalk walk) {
+        boolean longer = choice.by() > 0;
+        boolean once = Math.abs(Math.abs(choice.by()) - Math.abs(walk.drift())) < NO_EASE;
+        Map<String, Object> values = Map.of(
+                "edge", HereWords.seam(desk, choice.edge()),
+                "by", Math.abs(choice.by()),
+                "by.signed", choice.by(),
+                "first", walk.first(),
+                "second", walk.second(),
+                "ease.signed", walk.mate().declaredEase(),
+                "apart", Math.abs(walk.drift()));
+        String key = "editor.follow." + (longer ? "longer" : "shorter");
+        return new FollowUp.Press(
+                new Said(once ? key : key + ".each", values),
+                new Said("editor.follow.length.tried", values),
+                choice.altered().pattern(),
+                choice.altered().findings(),
+                false);
+    }
+
+    /** One mark is meant for all sizes, which seldom differ alike: there it is left to the page Marks. */
+    private void ease(MateWalk walk, EasedIn eased, List<FollowUp.Press> presses, List<String> care) {
+        Mate mate = walk.mate();
+        double most = EasedIn.most(desk.pattern(), mate);
+        double total = mate.declaredEase() + walk.drift();
+        boolean none = Math.abs(total) < NO_EASE;
+        if (eased == EasedIn.TOO_MUCH) {
+            care.add(words.of("editor.follow.ease.too-much", Map.of("most", most)));
+        } else if (eased == EasedIn.CAP_SHORT && !none) {
+            care.add(words.of("editor.follow.ease.cap-short"));
+        } else if (!PatternPart.severalSizes(desk.pattern())) {
+            double mm = none ? 0 : total;
+            Mate marked = new Mate(mate.name(), mate.first(), mate.second(), mm);
+            Pattern result = desk.pattern()
+                    .withMates(desk.pattern().mates().stream()
+                            .map(m -> m.equals(mate) ? marked : m)
+                            .toList());
+            Map<String, Object> values = Map.of("mate", mate.name(), "by", Math.abs(total));
+            String key = "editor.follow.ease." + (none ? "none" : eased == EasedIn.GATHERED ? "gathered" : "mark");
+            presses.add(new FollowUp.Press(
+                    new Said(key, values), new Said(key + ".tried", values), result, List.of(), true));
+            if (!none) {
+                care.add(words.of(
+                        eased == EasedIn.GATHERED ? "editor.follow.ease.gathered.care" : "editor.follow.ease.care",
+                        Map.of("most", most)));
+            }
+        }
+    }
+}

@@ -1,0 +1,158 @@
+package easewright.editor.model;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import easewright.pattern.Severity;
+import easewright.svg.SvgFile;
+import easewright.text.LengthUnit;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** A skirt whose front was drawn 8 mm shorter at the side than its back: ways out, tried before they are kept. */
+class SeamOffersTest {
+    private final Session session = new Session(LengthUnit.CM, false);
+
+    @BeforeEach
+    void openDrawnUnequal() throws Exception {
+        open("L400,722 L655,730", "400 722");
+    }
+
+    private void open(String line, String mark) throws Exception {
+        String drawn = Files.readString(Path.of("sample-pieces/skirt.svg"))
+                .replace("L400,730 L655,730", line)
+                .replace("\"400 730\"", "\"" + mark + "\"")
+                .replace("via=\"527.5 730\"", "via=\"527.5 726\"");
+        SvgFile file = SvgFile.read(drawn.getBytes(StandardCharsets.UTF_8), "unequal.svg");
+        session.open(Opened.of(new OpenFile(file, Optional.empty(), "unequal.svg")));
+    }
+
+    private FollowUp offer() {
+        List<FollowUp> offers = FollowUp.of(session.desk());
+        assertThat(offers).hasSize(1);
+        return offers.get(0);
+    }
+
+    private List<String> labels() {
+        return offer().presses().stream()
+                .map(p -> p.label().in(session.desk().words()).replace('\u00a0', ' '))
+                .toList();
+    }
+
+    private double drift() {
+        return session.desk()
+                .shownReading()
+                .measures()
+                .mate("side seam")
+                .orElseThrow()
+                .drift();
+    }
+
+    @Test
+    void eachWayOutStandsOnItsPressWithItsFigure() {
+        assertThat(offer().words().replace('\u00a0', ' '))
+                .isEqualTo("Seam \u201cside seam\u201d does not fit: 60.79 cm on Front, 61.59 cm on Back.");
+        assertThat(labels())
+                .containsExactly(
+                        "Lengthen Front, side by 0.8 cm", "Shorten Back, side by 0.8 cm", "Mark 0.8 cm to ease in");
+        assertThat(offer().care().replace('\u00a0', ' '))
+                .contains("The hem end gives way, as is common practice")
+                .contains("up to 1.3 cm is usual");
+        session.setUnit(LengthUnit.INCH);
+        assertThat(labels())
+                .as("what 23 15/16 in and 24 1/4 in differ by")
+                .startsWith("Lengthen Front, side by 5/16 in");
+    }
+
+    @Test
+    void whatIsPressedIsTriedAndDoneOnlyWhenKept() {
+        for (FollowUp.Press press : offer().presses()) {
+            double before = drift();
+            int steps = session.desk().history().states().size();
+            session.tryOut(press);
+            Desk trying = session.desk();
+            assertThat(trying.shownTrial()).isPresent();
+            assertThat(trying.history().states()).hasSize(steps);
+            assertThat(drift()).isCloseTo(0, within(1e-6));
+            assertThat(HereWords.outcome(trying)).endsWith("No girth changes.").doesNotContain("editor.", "{");
+            assertThat(Effect.of(trying).lines())
+                    .anySatisfy(l -> {
+                        assertThat(l.kind()).isEqualTo(Effect.Kind.FITS);
+                        assertThat(l.words()).startsWith("Fits now: \u201cside seam\u201d, which was \u22120.8");
+                    })
+                    .noneMatch(l -> l.kind() == Effect.Kind.DRIFTED);
+            session.undo();
+            assertThat(session.desk().trial()).isEmpty();
+            assertThat(drift()).isEqualTo(before);
+
+            session.tryOut(press);
+            session.keep();
+            assertThat(session.desk().trial()).isEmpty();
+            assertThat(drift()).isCloseTo(0, within(1e-6));
+            assertThat(session.kept().orElseThrow().words(session.desk()))
+                    .contains(press.tried().in(session.desk().words()))
+                    .contains(press.isMark() ? "in Marks" : "in Changes");
+            assertThat(session.desk().pattern().changes()).hasSize(press.isMark() ? 0 : 1);
+            assertThat(FollowUp.of(session.desk())).isEmpty();
+            session.undo();
+            assertThat(drift()).isEqualTo(before);
+        }
+    }
+
+    /** An amount that is begun takes the place of what was tried, and nothing of it is left. */
+    @Test
+    void anotherWishTakesThePlaceOfWhatIsTried() {
+        session.tryOut(offer().presses().get(0));
+        session.want(session.desk().wanted().orElseThrow().withAmount(10));
+        assertThat(session.desk().shownTrial().orElseThrow().offer()).isEmpty();
+        assertThat(drift()).isCloseTo(-8, within(0.5));
+        session.leave();
+        assertThat(session.desk().pattern().changes()).isEmpty();
+    }
+
+    /** A change that is kept is one like any other: it is saved, and can be switched off after opening the file again. */
+    @Test
+    void whatIsKeptCanBeTakenBackAfterTheFileIsOpenedAgain() throws Exception {
+        double before = drift();
+        session.tryOut(offer().presses().get(0));
+        session.keep();
+        byte[] written =
+                session.desk().file().orElseThrow().svg().write(session.desk().pattern());
+        session.open(Opened.of(new OpenFile(SvgFile.read(written, "again.svg"), Optional.empty(), "again.svg")));
+        assertThat(drift()).isCloseTo(0, within(1e-3));
+        session.recast(Course.of(session.desk()).switched(0, false));
+        assertThat(drift()).isCloseTo(before, within(1e-3));
+    }
+
+    @Test
+    void tooMuchToBeEasedInIsNotOfferedAsEase() throws Exception {
+        open("L400,700 L655,730", "400 700");
+        assertThat(labels()).containsExactly("Lengthen Front, side by 3 cm", "Shorten Back, side by 3 cm");
+        assertThat(offer().care()).contains("too much to be eased in");
+    }
+
+    /** A difference of 1 mm is the same for cutting, and one of nothing is offered to nobody. */
+    @Test
+    void whatIsTheSameForCuttingIsNotOffered() throws Exception {
+        open("L400,729 L655,730", "400 729");
+        assertThat(FollowUp.isAsked(session.desk())).isFalse();
+        assertThat(FollowUp.of(session.desk())).isEmpty();
+        open("L400,728 L655,730", "400 728");
+        assertThat(labels()).startsWith("Lengthen Front, side by 0.2 cm");
+    }
+
+    @Test
+    void everySeamThatDoesNotFitHasAWayOut() {
+        assertThat(Notes.of(session.desk()))
+                .filteredOn(n -> n.severity() == Severity.FAULT && n.seam().isPresent())
+                .isNotEmpty()
+                .allSatisfy(n -> assertThat(FollowUp.of(session.desk()))
+                        .extracting(FollowUp::seam)
+                        .contains(n.seam().orElseThrow()));
+    }
+}
