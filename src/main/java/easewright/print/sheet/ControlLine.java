@@ -1,5 +1,6 @@
 package easewright.print.sheet;
 
+import easewright.geom.Box;
 import easewright.geom.Point;
 import easewright.print.ink.Mark.Anchor;
 import easewright.print.ink.Pen;
@@ -19,16 +20,31 @@ import java.util.Map;
  */
 record ControlLine(Point from, boolean down, double length) {
     private static final double TICK = 2.5;
+    private static final double WRITING = 5;
 
     /** The longest line of whole centimetres, or inches, that ends before {@code end}. */
     static ControlLine of(Point from, boolean down, double end, LengthUnit unit) {
         double room = end - (down ? from.y() : from.x());
-        double step = unit == LengthUnit.INCH ? 25.4 : 10;
-        return new ControlLine(from, down, Math.max(step, Math.floor(room / step + 1e-9) * step));
+        // Tenths of a millimetre are whole numbers, so that no length is a rounded one.
+        int step = unit == LengthUnit.INCH ? 254 : 100;
+        double steps = Math.max(1, Math.floor(room * 10 / step + 1e-9));
+        return new ControlLine(from, down, steps * step / 10);
     }
 
     Point to() {
         return down ? from.plus(new Point(0, length)) : from.plus(new Point(length, 0));
+    }
+
+    /** What it takes with its writing. */
+    Box box() {
+        Point end = to();
+        return down
+                ? new Box(from.x() - WRITING, from.y() - 1, end.x() + TICK + 1, end.y() + 1)
+                : new Box(from.x() - 1, from.y() - WRITING, end.x() + 1, end.y() + TICK + 1);
+    }
+
+    double distance(Point place) {
+        return Box.around(List.of(from, to())).distance(place);
     }
 
     /** The length in both units, exact in the user's. */

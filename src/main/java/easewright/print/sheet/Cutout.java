@@ -19,6 +19,11 @@ record Cutout(List<Point> corners, List<Affine> turns, boolean leftFirst) {
     static final Affine AS_DRAWN = Affine.IDENTITY;
     static final Affine UPSIDE_DOWN = new Affine(-1, 0, 0, -1, 0, 0);
 
+    /** Whether a place for a shape turns it upside down. */
+    static boolean isUpsideDown(Affine place) {
+        return place.a() < 0;
+    }
+
     Cutout {
         corners = List.copyOf(corners);
         turns = List.copyOf(turns);

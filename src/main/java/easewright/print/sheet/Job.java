@@ -80,8 +80,9 @@ record Job(
         return chosen;
     }
 
-    List<Cutout> cutouts() {
-        return pieces.stream().map(PaperPiece::cutout).toList();
+    /** @param turning whether pieces may be turned upside down */
+    List<Cutout> cutouts(boolean turning) {
+        return pieces.stream().map(p -> p.cutout(turning)).toList();
     }
 
     /** Every piece can be switched off by itself, and all of a size together. */
@@ -105,7 +106,7 @@ record Job(
      * @param joins stretches where paper is cut and joined, which its label should not lie across, as pairs of ends
      */
     Picture picture(PaperPiece paper, Affine laid, double large, List<Point[]> joins) {
-        return new PieceMarks(paper, laid.after(paper.upright()), words, large).picture(joins);
+        return new PieceMarks(paper, laid, words, large).picture(joins);
     }
 
     /** The title for a page that stands for the whole. */

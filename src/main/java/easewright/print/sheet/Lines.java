@@ -57,6 +57,11 @@ final class Lines {
                 .grown(AIR));
     }
 
+    /** Something else that takes room. */
+    void add(Box box) {
+        boxes.add(box.grown(AIR));
+    }
+
     /** Whether nothing drawn comes into the box. */
     boolean isClear(Box box) {
         return boxes.stream().noneMatch(box::overlaps);

@@ -4,6 +4,8 @@ import easewright.geom.Affine;
 import easewright.geom.Point;
 import easewright.measure.PieceMeasures;
 import easewright.pattern.Piece;
+import easewright.text.Words;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -30,9 +32,20 @@ record PaperPiece(Piece piece, PieceMeasures measures, CutLine cut, Affine uprig
         return Affine.rotation(Math.atan2(down.x(), down.y()), Point.ORIGIN);
     }
 
-    Cutout cutout() {
+    /** Its label where it lies upside down: whoever reads that stands it on its head otherwise. */
+    List<PieceLabel.Line> label(boolean upsideDown, Words words) {
+        List<PieceLabel.Line> lines = new ArrayList<>(label);
+        if (upsideDown) {
+            lines.add(Math.min(2, lines.size()), PieceLabel.Line.plain(words.of("print.label.turned")));
+        }
+        return lines;
+    }
+
+    /** @param turning whether it may be turned upside down */
+    Cutout cutout(boolean turning) {
         List<Point> corners =
                 cut.outline().corners(Cutout.STRAY).stream().map(upright::apply).toList();
-        return new Cutout(corners, List.of(Cutout.AS_DRAWN, Cutout.UPSIDE_DOWN), false);
+        return new Cutout(
+                corners, turning ? List.of(Cutout.AS_DRAWN, Cutout.UPSIDE_DOWN) : List.of(Cutout.AS_DRAWN), false);
     }
 }

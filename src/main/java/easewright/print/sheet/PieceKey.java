@@ -1,5 +1,7 @@
 package easewright.print.sheet;
 
+import easewright.geom.Affine;
+import easewright.print.sheet.Nest.Laid;
 import easewright.text.Words;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +25,32 @@ final class PieceKey {
     /** How the pieces lie to the selvedge. */
     static String grain(Job job) {
         return said(job, "print.plan.grain", paper -> paper.piece().grain().isPresent());
+    }
+
+    /** Which way up the pieces lie; to be said where some are turned, too. */
+    static String way(Job job, List<Laid> laid) {
+        Words words = job.words();
+        List<String> turned = laid.stream()
+                .filter(l -> Cutout.isUpsideDown(l.place()))
+                .map(l -> job.pieces().get(l.shape()).piece().name())
+                .distinct()
+                .toList();
+        String up = turned.isEmpty()
+                ? words.of("print.plan.way")
+                : turned.size() > MOST_NAMED
+                        ? words.of("print.plan.way.turned-many")
+                        : words.of("print.plan.way.turned", Map.of("pieces", turned));
+        return up + grainTurns(job);
+    }
+
+    /** The same before it is known which pieces are to be turned. */
+    static String way(Job job, boolean turning) {
+        return job.words().of(turning ? "print.plan.way.turned-many" : "print.plan.way") + grainTurns(job);
+    }
+
+    private static String grainTurns(Job job) {
+        boolean any = job.pieces().stream().anyMatch(paper -> !paper.upright().equals(Affine.IDENTITY));
+        return any ? " " + job.words().of("print.plan.way.grain") : "";
     }
 
     private static String said(Job job, String key, Predicate<PaperPiece> has) {

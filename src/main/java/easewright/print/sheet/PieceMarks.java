@@ -37,19 +37,21 @@ final class PieceMarks {
     private final PaperPiece paper;
     private final Piece piece;
     private final Affine place;
+    private final boolean upsideDown;
     private final Words words;
     private final double large;
     private final Pencil pencil = new Pencil();
     private final List<Point[]> obstacles = new ArrayList<>();
 
     /**
-     * @param place from the drawing onto the sheet; a shift and a turn
+     * @param laid  from the upright piece onto the sheet
      * @param large how many times as large as usual the writing is
      */
-    PieceMarks(PaperPiece paper, Affine place, Words words, double large) {
+    PieceMarks(PaperPiece paper, Affine laid, Words words, double large) {
         this.paper = paper;
         this.piece = paper.piece();
-        this.place = place;
+        this.place = laid.after(paper.upright());
+        this.upsideDown = Cutout.isUpsideDown(laid);
         this.words = words;
         this.large = large;
     }
@@ -65,7 +67,7 @@ final class PieceMarks {
         piece.edges().stream().filter(e -> e.role() == EdgeRole.FOLD).forEach(this::fold);
         Outline room = paper.measures().stitch().outline();
         new LabelWriter(
-                        PieceLabel.enlarged(paper.label(), large),
+                        PieceLabel.enlarged(paper.label(upsideDown, words), large),
                         room.transformed(place).corners(Cutout.STRAY),
                         obstacles,
                         joins)
@@ -188,6 +190,11 @@ final class PieceMarks {
             Point up = down.times(-1);
             Point beside = foot.plus(up.times(9)).plus(up.quarterTurned().times(-1.4));
             pencil.write(words.of("print.grain"), beside, 3.2 * large, Anchor.START, angle(up), false, Tone.DARK);
+            if (upsideDown) {
+                Point right = foot.plus(new Point(4, 0));
+                pencil.write(words.of("print.top"), right, 5 * large, Anchor.START, 0, true, Tone.BLACK);
+                obstacles.add(new Point[] {right, right.plus(new Point(20 * large, 0))});
+            }
         });
     }
 

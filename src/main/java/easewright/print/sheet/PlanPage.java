@@ -17,6 +17,7 @@ import easewright.print.sheet.Nest.Laid;
 import easewright.print.sheet.TileGrid.Tile;
 import easewright.text.Words;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,14 +33,14 @@ final class PlanPage {
     private final Words words;
     private final TilePlan plan;
     private final Joins joins;
-    private final List<ControlLine> controls;
+    private final ControlLines controls;
     private final Pencil pencil = new Pencil();
     /** What the numbers of the sheets and the letters of the joins take of the map. */
     private final List<Box> taken = new ArrayList<>();
     /** The sides of the sheets on the map. */
     private final List<Box> borders = new ArrayList<>();
 
-    PlanPage(Job job, TilePlan plan, Joins joins, List<ControlLine> controls) {
+    PlanPage(Job job, TilePlan plan, Joins joins, ControlLines controls) {
         this.job = job;
         this.words = job.words();
         this.plan = plan;
@@ -75,7 +76,9 @@ final class PlanPage {
                         "count", plan.tiles().size(),
                         "paper", job.order().paper().label(),
                         "across", plan.across(),
-                        "down", plan.down()));
+                        "down", plan.down(),
+                        "width", plan.grid().joinedWidth(plan.across()),
+                        "height", plan.grid().joinedHeight(plan.down())));
         pencil.write(what, new Point(width, 14.5), 3.8, Anchor.END, 0, false, Tone.DARK);
         pencil.line(0, 18, width, 18, Pen.RULE);
         return 24;
@@ -87,12 +90,34 @@ final class PlanPage {
                 words.of(TestSquare.words(words.unit())),
                 words.of("print.plan.trim"),
                 words.of("print.plan.join"),
-                words.of(
-                        "print.plan.control",
-                        Map.of(
-                                "across", controls.get(0).said(words),
-                                "down", controls.get(1).said(words))),
+                control(),
                 PieceKey.lines(job));
+    }
+
+    /** Where sheets lie far from the long lines, the last of the short ones tells on which. */
+    private String control() {
+        Map<String, Object> said = new HashMap<>(Map.of(
+                "across", controls.across().said(words), "down", controls.down().said(words)));
+        List<ControlLine> far = controls.far();
+        if (far.isEmpty()) {
+            return words.of("print.plan.control", said);
+        }
+        List<Object> lines = new ArrayList<>();
+        for (ControlLine line : far) {
+            Map<String, Object> one = Map.of("length", line.said(words), "sheet", sheet(line.to()));
+            lines.add(words.of("print.plan.control." + (line.down() ? "down" : "across"), one));
+        }
+        said.put("far", lines);
+        return words.of("print.plan.control-far", said);
+    }
+
+    /** The number of the sheet on whose own part a place lies. */
+    private int sheet(Point place) {
+        return plan.tiles().stream()
+                .filter(t -> plan.grid().own(t).contains(place))
+                .findFirst()
+                .map(joins::number)
+                .orElseThrow();
     }
 
     /** Pieces and cautions, set upwards from the foot of the page; gives their upper border. */
@@ -116,6 +141,7 @@ final class PlanPage {
         double below = new TextColumn(on, 0, top, width)
                 .heading(words.of("print.plan.pieces"))
                 .paragraph(String.join("   ", names), TEXT, Tone.BLACK)
+                .paragraph(PieceKey.way(job, plan.laid()), TEXT, Tone.BLACK)
                 .gap(2)
                 .heading(words.of("print.plan.care"))
                 .bottom();
@@ -138,7 +164,7 @@ final class PlanPage {
     private void map(Box room) {
         TileGrid grid = plan.grid();
         double width = grid.joinedWidth(plan.across());
-        double height = plan.down() * grid.stepY() + grid.overlap();
+        double height = grid.joinedHeight(plan.down());
         double scale = Math.min(room.width() / width, Math.max(10, room.height()) / height);
         Affine small = Affine.translation((room.width() - width * scale) / 2, room.minY())
                 .after(Affine.scaling(scale, scale));

@@ -52,6 +52,6 @@ public final class PrintJob {
         if (order.projector()) {
             return new ProjectorSheet(job).prints();
         }
-        return order.paper().tiled() ? new TiledSheets(job).prints() : new WholeSheets(job).prints();
+        return order.paper().tiled() ? new TiledSheets(job).prints() : WholeSheets.prints(job);
     }
 }

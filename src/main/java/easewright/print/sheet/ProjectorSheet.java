@@ -44,7 +44,7 @@ final class ProjectorSheet {
     }
 
     Prints prints() throws PrintProblem {
-        List<Cutout> shapes = new ArrayList<>(job.cutouts());
+        List<Cutout> shapes = new ArrayList<>(job.cutouts(false));
         shapes.add(info.cutout());
         Layout layout = best(shapes);
         double right = layout.laid().stream()

@@ -82,6 +82,16 @@ record TileGrid(double pageWidth, double pageHeight, double margin, double overl
         return columns * stepX() + overlap;
     }
 
+    /** Height of so many sheets joined. */
+    double joinedHeight(int rows) {
+        return rows * stepY() + overlap;
+    }
+
+    /** How many sheets one below the other are no higher than this when joined. */
+    int rowsWithin(double height) {
+        return (int) Math.max(0, Math.floor((height - overlap) / stepY()));
+    }
+
     /** All that a sheet shows of the plane. */
     Box area(Tile tile) {
         double x = tile.column() * stepX();

@@ -36,12 +36,15 @@ final class TiledSheets {
 
     Prints prints() throws PrintProblem {
         require();
-        TilePlan plan = TilePlan.of(job);
+        TilePlan plan = TileSearch.plan(job);
         Joins joins = Joins.of(plan.tiles());
-        List<ControlLine> controls = controls(plan);
-        List<Drawn> drawn = drawn(plan, controls);
+        List<Drawn> drawn = pieces(plan);
         Lines lines = new Lines();
         drawn.forEach(d -> lines.add(d.layer().picture()));
+        ControlLines controls = ControlLines.of(plan, job.words().unit());
+        draw(controls.all(), plan, drawn, lines);
+        controls = controls.withFar(plan, lines, job.words().unit());
+        draw(controls.far(), plan, drawn, lines);
         SheetEdges edges = new SheetEdges(job, plan, joins, lines);
         List<Leaf> leaves = new ArrayList<>();
         leaves.add(new PlanPage(job, plan, joins, controls).leaf());
@@ -53,7 +56,7 @@ final class TiledSheets {
                 job.pieces().stream().map(p -> p.piece().name()).toList(),
                 plan.tiles().size(),
                 plan.tiles().stream().map(t -> new SheetAt(t.row(), t.column())).toList(),
-                controls.stream().map(ControlLine::length).toList(),
+                controls.all().stream().map(ControlLine::length).toList(),
                 TestSquare.side(job.words().unit()));
     }
 
@@ -74,7 +77,7 @@ final class TiledSheets {
         }
     }
 
-    private List<Drawn> drawn(TilePlan plan, List<ControlLine> controls) {
+    private List<Drawn> pieces(TilePlan plan) {
         List<Drawn> drawn = new ArrayList<>();
         for (Laid laid : plan.laid()) {
             PaperPiece paper = job.pieces().get(laid.shape());
@@ -83,34 +86,16 @@ final class TiledSheets {
                     new Layer(job.groups(paper), picture, Affine.IDENTITY, Optional.empty()),
                     Box.around(laid.corners()).grown(REACH)));
         }
-        for (ControlLine control : controls) {
-            Box box = Box.around(List.of(control.from(), control.to())).grown(REACH);
-            drawn.add(
-                    new Drawn(Layer.of(control.picture(job.words(), plan.tiles().size() > 1)), box));
-        }
         return drawn;
     }
 
-    private List<ControlLine> controls(TilePlan plan) {
-        TileGrid grid = plan.grid();
-        Tile first = plan.tiles().iterator().next();
-        Tile right = first;
-        while (plan.tiles().contains(right.right())) {
-            right = right.right();
+    private void draw(List<ControlLine> controls, TilePlan plan, List<Drawn> drawn, Lines lines) {
+        for (ControlLine control : controls) {
+            boolean joined = plan.tiles().size() > 1;
+            Picture picture = control.picture(job.words(), joined);
+            drawn.add(new Drawn(Layer.of(picture), control.box().grown(REACH)));
+            lines.add(picture);
         }
-        Tile foot = first;
-        while (plan.tiles().contains(foot.below())) {
-            foot = foot.below();
-        }
-        Box own = grid.own(first);
-        double in = TilePlan.STRIP / 2;
-        Point across = new Point(own.minX() + TilePlan.STRIP, own.minY() + in);
-        Point down = new Point(own.minX() + in, own.minY() + TilePlan.STRIP);
-        return List.of(
-                ControlLine.of(
-                        across, false, grid.area(right).maxX() - in, job.words().unit()),
-                ControlLine.of(
-                        down, true, grid.area(foot).maxY() - in, job.words().unit()));
     }
 
     private Leaf sheet(TilePlan plan, Joins joins, List<Drawn> drawn, SheetEdges edges, Tile tile) {

@@ -22,21 +22,42 @@ final class WholeSheets {
     private static final double BORDER = 1;
 
     private final Job job;
+    private final boolean turning;
     private final InfoBlock info;
 
-    WholeSheets(Job job) {
+    private WholeSheets(Job job, boolean turning) {
         this.job = job;
+        this.turning = turning;
         Words words = job.words();
-        List<String> notes =
-                List.of(words.of("print.plan.scale"), words.of(TestSquare.words(words.unit())), PieceKey.lines(job));
+        List<String> notes = List.of(
+                words.of("print.plan.scale"),
+                words.of(TestSquare.words(words.unit())),
+                PieceKey.lines(job),
+                PieceKey.way(job, turning));
         this.info = new InfoBlock(job, notes, 1);
     }
 
     /** The pieces by their number in the job, and where they lie; the block of information is the last shape. */
     private record Sheet(double width, double height, Layout layout, List<Integer> pieces) {}
 
-    Prints prints() throws PrintProblem {
+    /** Pieces lie as drawn, unless turning some upside down saves a sheet, or so much of the roll. */
+    static Prints prints(Job job) throws PrintProblem {
         Paper paper = job.order().paper();
+        WholeSheets asDrawn = new WholeSheets(job, false);
+        WholeSheets turning = new WholeSheets(job, true);
+        asDrawn.require(paper);
+        List<Sheet> plain = asDrawn.best(paper);
+        List<Sheet> turned = turning.best(paper);
+        return length(turned) < (1 - TileSearch.WORTH_TURNING) * length(plain)
+                ? turning.prints(turned)
+                : asDrawn.prints(plain);
+    }
+
+    private static double length(List<Sheet> sheets) {
+        return sheets.stream().mapToDouble(Sheet::height).sum();
+    }
+
+    private void require(Paper paper) throws PrintProblem {
         double margin = job.order().margin();
         double room = paper.width() - 2 * margin - STRIP - BORDER;
         if (!(margin >= 0) || room < info.box().width()) {
@@ -45,7 +66,9 @@ final class WholeSheets {
                     .with("margin", margin)
                     .with("usual", PrintOrder.MARGIN);
         }
-        List<Sheet> sheets = best(paper);
+    }
+
+    private Prints prints(List<Sheet> sheets) {
         List<Leaf> leaves = new ArrayList<>();
         List<Double> controls = new ArrayList<>();
         for (Sheet sheet : sheets) {
@@ -91,7 +114,7 @@ final class WholeSheets {
         List<Sheet> sheets = new ArrayList<>();
         while (!waiting.isEmpty()) {
             List<Cutout> shapes = new ArrayList<>();
-            waiting.forEach(i -> shapes.add(job.pieces().get(i).cutout()));
+            waiting.forEach(i -> shapes.add(job.pieces().get(i).cutout(turning)));
             shapes.add(info.cutout());
             int block = shapes.size() - 1;
             Layout layout = new Nest(shapes, across, down, Job.GAP)
@@ -128,7 +151,7 @@ final class WholeSheets {
 
     private PrintProblem tooLarge(int piece) {
         PaperPiece paper = job.pieces().get(piece);
-        Box box = paper.cutout().box(0);
+        Box box = paper.cutout(false).box(0);
         return PrintProblem.of("print-piece-too-large")
                 .with("piece", paper.piece().name())
                 .with("width", box.width())

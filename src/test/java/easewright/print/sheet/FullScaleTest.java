@@ -103,7 +103,7 @@ class FullScaleTest {
                 .orElseThrow();
     }
 
-    private static List<Rectangle2D> onPlane(byte[] pdf, int page, PrintJob.Prints prints) throws IOException {
+    static List<Rectangle2D> onPlane(byte[] pdf, int page, PrintJob.Prints prints) throws IOException {
         SheetAt at = prints.at().get(page - 1);
         double stepX = prints.leaves().get(page).width() - 2 * PrintOrder.MARGIN - PrintOrder.OVERLAP;
         double stepY = prints.leaves().get(page).height() - 2 * PrintOrder.MARGIN - PrintOrder.OVERLAP;

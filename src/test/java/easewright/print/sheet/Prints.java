@@ -19,6 +19,7 @@ import java.util.Set;
 
 /** Prints of the sample garments. */
 final class Prints {
+    static final EaseTables TABLES = EaseTables.standard();
     static final LocalDate DAY = LocalDate.of(2026, 5, 17);
 
     private Prints() {}
@@ -48,9 +49,8 @@ final class Prints {
     }
 
     static PrintJob.Prints of(Pattern pattern, PrintOrder order, LengthUnit unit) throws PrintProblem {
-        EaseTables tables = EaseTables.standard();
-        Reading now = Reading.of(pattern, tables);
-        Optional<Reading> before = Past.of(pattern).map(p -> Reading.of(p, tables));
+        Reading now = Reading.of(pattern, TABLES);
+        Optional<Reading> before = Past.of(pattern).map(p -> Reading.of(p, TABLES));
         return PrintJob.of(order, before, now, Cautions.of(before, now, Set.of()), Words.english(unit));
     }
 
