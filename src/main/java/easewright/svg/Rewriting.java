@@ -9,6 +9,7 @@ import easewright.pattern.Piece;
 import easewright.pattern.Severity;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -37,6 +38,15 @@ final class Rewriting {
         this.changed = changed;
         this.targets = Targets.of(drawing, opening.drawn(), changed);
         this.spare = SpareCopies.in(source, drawing, opening.drawn(), opening.pattern(), changed);
+    }
+
+    /** Names of the pieces of which lines are drawn anew, in the order of the drawing. */
+    List<String> redrawn() {
+        Set<String> names = new LinkedHashSet<>();
+        targets.geometry().keySet().forEach(index -> names.add(targets.pieces().get(index)));
+        targets.copies().values().forEach(copy -> names.add(copy.piece()));
+        names.addAll(spare.pieces().values());
+        return List.copyOf(names);
     }
 
     /** What happens to the file beyond moving lines. */

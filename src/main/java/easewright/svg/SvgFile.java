@@ -239,18 +239,19 @@ public final class SvgFile {
     /**
      * A new content of the file.
      *
+     * @param redrawn      names of the pieces of which lines are drawn anew; every other line is as it was
      * @param consequences what writing did beyond moving lines: elements that had to become paths
      */
-    public record Written(byte[] bytes, List<Finding> consequences) {}
+    public record Written(byte[] bytes, List<String> redrawn, List<Finding> consequences) {}
 
     /** The same as {@link #write}, together with what it means for the file. */
     public Written writing(Pattern changed) throws SvgProblem {
         if (options.mmPerUnit().isEmpty() && changed.equals(opening.pattern())) {
-            return new Written(bytes(), List.of());
+            return new Written(bytes(), List.of(), List.of());
         }
         SvgFile base = recalibrated(changed);
         Rewriting rewriting = new Rewriting(name, bytes, base.opening, changed);
-        return new Written(rewriting.bytes(), rewriting.consequences());
+        return new Written(rewriting.bytes(), rewriting.redrawn(), rewriting.consequences());
     }
 
     private SvgFile recalibrated(Pattern changed) throws SvgProblem {

@@ -127,6 +127,29 @@ class SavingJourneyTest extends Journey {
         }
     }
 
+    /** Without another question: beside the name, in the hint of the button, and once it is done. */
+    @Test
+    void whatSavingDoesToTheDrawingIsSaidBeforeAndAfter(FxRobot robot) throws Exception {
+        Label state = robot.lookup(".top-bar .quiet").queryAs(Label.class);
+        untilSaid(state, "saving redraws Back and Front and no other line");
+        String hint = robot.lookup("#save").query().getAccessibleHelp();
+        assertThat(hint).contains("Saving draws lines of Back and Front anew").contains("Every other line");
+
+        robot.interact(() -> app.session().undo());
+        robot.interact(() -> app.session().setGarment("kilt"));
+        untilSaid(state, "saving writes what was entered and moves no line");
+        robot.interact(() -> app.files().save());
+        until(Desk::isSaved);
+        assertThat(said()).contains("What was there before is kept");
+        assertThat(state.getText()).isEqualTo("saved");
+        assertThat(robot.lookup("#save").query().getAccessibleHelp()).doesNotContain("Saving");
+    }
+
+    private static void untilSaid(Label label, String words) throws Exception {
+        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> label.getText().contains(words));
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
     @Test
     void aFileThatIsGoneIsToldOnceAndWrittenAnew(FxRobot robot) throws Exception {
         Files.delete(file);
@@ -139,7 +162,7 @@ class SavingJourneyTest extends Journey {
         });
         robot.interact(() -> app.files().save());
         until(Desk::isSaved);
-        assertThat(said()).isEqualTo("Saved as mine.svg.");
+        assertThat(said()).startsWith("Saved as mine.svg.").contains("Redrawn: Back and Front, and no other line.");
         assertThat(answers.asked).isEmpty();
         assertThat(SvgFile.read(file).pattern().changes()).hasSize(1);
     }

@@ -107,6 +107,10 @@ class SvgFileTest {
         assertThat(file.writing(changed).consequences())
                 .singleElement()
                 .matches(f -> f.code().equals("shape-becomes-path"));
+        assertThat(file.writing(changed).redrawn()).containsExactly("Front");
+        assertThat(file.writing(file.pattern()).redrawn()).isEmpty();
+        Pattern entered = file.pattern().withGarment("skirt");
+        assertThat(file.writing(entered).redrawn()).as("what is only entered").isEmpty();
     }
 
     @Test

@@ -6,6 +6,7 @@ import easewright.editor.model.OpenFile;
 import easewright.editor.model.Opened;
 import easewright.editor.model.OwnTables;
 import easewright.editor.model.Sample;
+import easewright.editor.model.SavingDoes;
 import easewright.editor.model.Session;
 import easewright.editor.model.Settings;
 import easewright.editor.model.ShortName;
@@ -22,6 +23,7 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
 
 /** Opening and saving. Reading and writing happen away from the window's thread; a failure leaves the desk as it was. */
 public final class FileWork {
@@ -98,6 +100,11 @@ public final class FileWork {
     /** Whether there is unsaved work that cannot be kept safe for now. */
     public ReadOnlyBooleanProperty unsafeProperty() {
         return safe.unsafeProperty();
+    }
+
+    /** What saving would do to the drawing, a moment after each step. */
+    public ReadOnlyObjectProperty<Optional<SavingDoes>> savingProperty() {
+        return safe.savingProperty();
     }
 
     /** Looks for work that a crash left behind. */

@@ -3,6 +3,7 @@ package easewright.editor.file;
 import easewright.editor.model.Begun;
 import easewright.editor.model.Desk;
 import easewright.editor.model.OpenFile;
+import easewright.editor.model.SavingDoes;
 import easewright.editor.model.Session;
 import easewright.editor.model.Unfinished;
 import easewright.pattern.Pattern;
@@ -20,6 +21,8 @@ import javafx.animation.Animation;
 import javafx.animation.PauseTransition;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.util.Duration;
 
 /**
@@ -39,6 +42,7 @@ final class SafeKeeping {
     private final PauseTransition rest = new PauseTransition(REST);
     private final PauseTransition again = new PauseTransition(AGAIN);
     private final ReadOnlyBooleanWrapper unsafe = new ReadOnlyBooleanWrapper();
+    private final ReadOnlyObjectWrapper<Optional<SavingDoes>> saving = new ReadOnlyObjectWrapper<>(Optional.empty());
     private InHand window = InHand.EMPTY;
 
     /** This and the next only for the work that is done in order. */
@@ -65,7 +69,10 @@ final class SafeKeeping {
     }
 
     /** A file as it would be saved. */
-    private record Written(SvgFile svg, Pattern pattern, String name, byte[] bytes) {}
+    private record Written(SvgFile svg, Pattern pattern, String name, byte[] bytes, SavingDoes does) {}
+
+    /** What was kept. */
+    private record Done(State state, SavingDoes does) {}
 
     /**
      * @param folder where the program keeps what it remembers
@@ -92,6 +99,11 @@ final class SafeKeeping {
     /** Whether there is unsaved work that cannot be kept safe for now. */
     ReadOnlyBooleanProperty unsafeProperty() {
         return unsafe.getReadOnlyProperty();
+    }
+
+    /** What saving would do, as far as it was looked at: a moment after the last step. */
+    ReadOnlyObjectProperty<Optional<SavingDoes>> savingProperty() {
+        return saving.getReadOnlyProperty();
     }
 
     /**
@@ -182,18 +194,23 @@ final class SafeKeeping {
         places.add(file.known());
         background.inOrder(
                 () -> {
-                    byte[] bytes = written(state);
+                    Written written = written(state);
                     recovery()
-                            .keep(file.known(), file.seen(), bytes, state.hand().text());
+                            .keep(
+                                    file.known(),
+                                    file.seen(),
+                                    written.bytes(),
+                                    state.hand().text());
                     former.ifPresent(recovery()::discard);
-                    return state;
+                    return new Done(state, written.does());
                 },
                 done -> {
                     keeping = false;
                     adopted = adopted.filter(work -> !former.equals(Optional.of(work)));
                     asAdopted = Optional.empty();
                     safeAgain();
-                    keptAt(done);
+                    keptAt(done.state());
+                    saving.set(Optional.of(done.does()));
                 },
                 problem -> {
                     keeping = false;
@@ -202,17 +219,19 @@ final class SafeKeeping {
     }
 
     /** Of what is tried on one and the same pattern the file is written once. */
-    private byte[] written(State state) throws SvgProblem {
+    private Written written(State state) throws SvgProblem {
         OpenFile file = state.file();
         boolean same = lastWritten != null
                 && lastWritten.svg() == file.svg()
                 && lastWritten.pattern() == state.pattern()
                 && lastWritten.name().equals(file.name());
         if (!same) {
-            byte[] bytes = file.svg().write(state.pattern(), file.name());
-            lastWritten = new Written(file.svg(), state.pattern(), file.name(), bytes);
+            SvgFile.Written anew = file.svg().writing(state.pattern());
+            byte[] bytes = file.svg().named(anew.bytes(), file.name());
+            SavingDoes does = SavingDoes.by(anew, state.pattern());
+            lastWritten = new Written(file.svg(), state.pattern(), file.name(), bytes, does);
         }
-        return lastWritten.bytes();
+        return lastWritten;
     }
 
     /** It is in place of what was kept before, unless it was saved or given up meanwhile. */

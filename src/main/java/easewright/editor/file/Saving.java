@@ -2,6 +2,7 @@ package easewright.editor.file;
 
 import easewright.editor.model.Desk;
 import easewright.editor.model.OpenFile;
+import easewright.editor.model.SavingDoes;
 import easewright.editor.model.Session;
 import easewright.svg.SvgFile;
 import easewright.svg.SvgProblem;
@@ -47,10 +48,11 @@ final class Saving {
     /**
      * What came of writing a file.
      *
+     * @param does   what it did to the drawing
      * @param anew   whether anything had to be written
      * @param unsure that the new file is in place, but may not outlast a power cut
      */
-    private record Written(AtomicSave.Saved saved, boolean anew, Optional<SvgProblem> unsure) {}
+    private record Written(AtomicSave.Saved saved, SavingDoes does, boolean anew, Optional<SvgProblem> unsure) {}
 
     /**
      * Saves to the same file, or asks for one where there is none yet. A drawing without marks is the user's own and stays
@@ -135,21 +137,28 @@ final class Saving {
      * @param seen what the file must still be; empty where it may be replaced whatever it is
      */
     private static Written write(SvgFile svg, Desk desk, Path path, Optional<Fingerprint> seen) throws SvgProblem {
-        byte[] bytes = svg.write(desk.pattern(), Failures.name(path));
+        SvgFile.Written fresh = svg.writing(desk.pattern());
+        SavingDoes does = SavingDoes.by(fresh, desk.pattern());
+        byte[] bytes = svg.named(fresh.bytes(), Failures.name(path));
         Fingerprint fingerprint = Fingerprint.of(bytes);
         if (seen.filter(fingerprint::equals).isPresent() && seen.equals(Fingerprint.onDisk(path))) {
             // Saved again without a change: the backup beside the file goes on holding what was there before.
-            return new Written(new AtomicSave.Saved(fingerprint, List.of(), Optional.empty()), false, Optional.empty());
+            return new Written(
+                    new AtomicSave.Saved(fingerprint, List.of(), Optional.empty()), does, false, Optional.empty());
         }
         try {
             return new Written(
                     seen.isPresent() ? AtomicSave.save(path, bytes, seen.get()) : AtomicSave.save(path, bytes),
+                    does,
                     true,
                     Optional.empty());
         } catch (SvgProblem problem) {
             if (problem.code().equals("save-not-forced")) {
                 return new Written(
-                        new AtomicSave.Saved(fingerprint, List.of(), Optional.empty()), true, Optional.of(problem));
+                        new AtomicSave.Saved(fingerprint, List.of(), Optional.empty()),
+                        does,
+                        true,
+                        Optional.of(problem));
             }
             throw problem;
         }
@@ -176,6 +185,7 @@ final class Saving {
     private void say(Path path, Written written, boolean alone, boolean trying) {
         AtomicSave.Saved saved = written.saved();
         Map<String, Object> values = new TreeMap<>(Map.of("file", Failures.name(path), "path", path.toString()));
+        values.put("does", written.does().done(session.desk().words()));
         saved.backup().map(Failures::name).ifPresent(backup -> values.put("backup", backup));
         if (!alone) {
             session.say(true, "editor.said.open-elsewhere", values);

@@ -3,6 +3,7 @@ package easewright.editor.panel;
 import easewright.editor.file.FileWork;
 import easewright.editor.model.Desk;
 import easewright.editor.model.OpenFile;
+import easewright.editor.model.SavingDoes;
 import easewright.editor.model.Session;
 import easewright.text.LengthUnit;
 import easewright.text.Words;
@@ -92,6 +93,7 @@ public final class TopBar extends HBox {
         getChildren().setAll(left, middle, right);
         session.deskProperty().addListener((o, before, now) -> show(now));
         files.unsafeProperty().addListener(o -> show(session.desk()));
+        files.savingProperty().addListener(o -> show(session.desk()));
         show(session.desk());
     }
 
@@ -157,7 +159,15 @@ public final class TopBar extends HBox {
         Hints.on(lamp, words.of("editor.lamp.hint"));
         name.setText(desk.file().map(f -> f.name()).orElse(words.of("editor.title")));
         Hints.on(name, desk.file().flatMap(OpenFile::path).map(Path::toString).orElse(name.getText()));
-        state.setText(state(desk).map(words::of).orElse(""));
+        Optional<SavingDoes> saving = saving(desk);
+        state.setText(saving.map(does -> does.brief(words))
+                .or(() -> state(desk).map(words::of))
+                .orElse(""));
+        String does = saving.map(d -> d.whole(words)).orElse("");
+        Hints.on(state, does.isEmpty() ? state.getText() : does);
+        if (!does.isEmpty()) {
+            Hints.on(save, does + " " + words.of("editor.save.hint"));
+        }
         state.pseudoClassStateChanged(BAD, files.unsafeProperty().get() && !desk.isSaved());
         Parts.present(state, desk.isOpen());
     }
@@ -168,6 +178,13 @@ public final class TopBar extends HBox {
             String unsaved = files.unsafeProperty().get() ? "editor.state.unsafe" : "editor.state.unsaved";
             return desk.isSaved() ? saved : unsaved;
         });
+    }
+
+    /** What saving would do, where it would do something and that is known. */
+    private Optional<SavingDoes> saving(Desk desk) {
+        boolean unsaved =
+                desk.isOpen() && !desk.isSaved() && !files.unsafeProperty().get();
+        return files.savingProperty().get().filter(does -> unsaved && does.of() == desk.pattern());
     }
 
     private static void named(Button button, Words words, String key) {
