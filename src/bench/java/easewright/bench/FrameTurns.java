@@ -7,17 +7,19 @@ import easewright.editor.model.Wanted;
 import easewright.pattern.LevelKind;
 import easewright.pattern.LineKind;
 import easewright.pattern.Pattern;
+import easewright.pattern.PatternPart;
 import easewright.svg.SvgFile;
 import easewright.svg.SvgProblem;
 import java.lang.management.ManagementFactory;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * The same as {@link DragFrame}, by the processor time of its thread and what it allocates, for a machine that others
  * use: {@code java … easewright.bench.FrameTurns SEGMENTS STITCHING FRAMES} on the skirt of twelve gores, or
- * {@code nest PIECES FRAMES} in one size of a nest, {@code stack PIECES FRAMES} of one whose sizes lie over each other.
+ * {@code nest PIECES FRAMES [SIZES]} in one or more sizes of a nest, {@code stack PIECES FRAMES} of one whose sizes lie over each other.
  * As many frames go before to warm up.
  */
 public final class FrameTurns {
@@ -37,7 +39,9 @@ public final class FrameTurns {
                 };
         int frames = Integer.parseInt(args[2]);
         Reading reading = Reading.of(pattern);
-        Wanted wanted = Wanted.at("hip", LevelKind.HIP);
+        int sizes = args.length > 3 ? Integer.parseInt(args[3]) : 1;
+        Wanted wanted = Wanted.at("hip", LevelKind.HIP)
+                .withAlsoIn(PatternPart.sizes(pattern).stream().limit(sizes).collect(Collectors.toSet()));
         Optional<Trial> last = Optional.empty();
         double[] spent = new double[frames];
         double[] clock = new double[frames];

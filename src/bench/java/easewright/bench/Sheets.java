@@ -29,7 +29,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Large drawings, fully marked: every size of a nest holds the twelve pieces of our samples and gores beside them. */
@@ -147,9 +146,10 @@ final class Sheets {
     /** The piece elsewhere on the sheet, under another id; to the thousandth of a millimetre. */
     private static Piece moved(Piece piece, String prefix, double dx, double dy) {
         Affine map = Affine.translation(dx, dy);
+        String size = prefix.substring(0, prefix.length() - 1);
         return Piece.bare(prefix + piece.id(), new Outline(moved(piece.outline().segments(), map))).toBuilder()
-                .name(prefix.toUpperCase(Locale.ROOT) + piece.name())
-                .size(Optional.of(prefix.substring(0, prefix.length() - 1)))
+                .name(piece.name() + " " + size)
+                .size(Optional.of(size))
                 .drawn(piece.drawn(), piece.allowance())
                 .cut(piece.times(), piece.onFold())
                 .edges(piece.edges().stream()

@@ -67,7 +67,7 @@ class SizesJourneyTest extends Journey {
         until(d -> d.shownTrial().isPresent());
         assertThat(robot.lookup("#outcome").queryLabeled().getText()).contains("The same in each size.");
         assertThat(robot.lookup("#ease-hip .classes").queryLabeled().getText())
-                .startsWith("Ease in sizes 10 and 14: 7.4\u00a0cm.");
+                .startsWith("Ease 7.4\u00a0cm in sizes 10 and 14.");
         robot.interact(() -> tick(robot, "#also-14").fire());
         assertThat(desk().shownTrial().orElseThrow().sizes()).containsExactly("10", "12");
         assertThat(tick(robot, "#also-all").isSelected()).isFalse();

@@ -287,6 +287,8 @@ public final class WholeTask extends Director {
         });
         type("#amount", "2 cm");
         next("sizes-trial");
+        press("#also-14");
+        next("sizes-also");
         act(() -> app.files().open(Path.of("src/test/resources/command/untrue-bodice.svg")));
         rest();
         rest();

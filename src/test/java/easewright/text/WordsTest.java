@@ -29,6 +29,7 @@ class WordsTest {
     private static final Set<String> NEVER_ONE = Set.of(
             "command.places",
             "editor.follow.some",
+            "editor.here.title.many",
             "editor.scale.stated",
             "editor.scale.usual",
             "editor.scale.usual.likely",

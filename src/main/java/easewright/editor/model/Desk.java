@@ -78,6 +78,11 @@ public record Desk(
         return history.present();
     }
 
+    /** The pieces of the garment at work: those of one size, where the pattern comes in several. */
+    Pattern garment() {
+        return size().map(this::pieces).orElse(pattern());
+    }
+
     /** The size at work, where the pattern comes in several. */
     public Optional<String> size() {
         return reading.size();

@@ -1,15 +1,10 @@
 package easewright.editor.model;
 
-import easewright.measure.Cutting;
-import easewright.measure.GarmentMeasures;
-import easewright.measure.MateWalk;
 import easewright.pattern.Dart;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Grain;
-import easewright.pattern.MateSides;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
-import easewright.print.EaseText;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -20,7 +15,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /**
  * What a change that is being tried moves, what it leaves, and what no longer fits together: one line each, in words.
@@ -28,9 +22,6 @@ import java.util.stream.Stream;
  * @param lines empty while nothing is tried
  */
 public record Effect(List<Line> lines) {
-    /** Half of what a tape shows: less is not worth a word, mm. */
-    private static final double NOTICED = 0.5;
-
     /** A dart whose mouth is as wide as this to before has not been changed but redrawn, mm. */
     private static final double DART_CHANGED = 0.05;
 
@@ -95,7 +86,7 @@ public record Effect(List<Line> lines) {
         boolean mayEven = trial.get().offer().isEmpty()
                 && trial.get().wanted().atSeams()
                 && !trial.get().wanted().even();
-        lines.addAll(mates(desk, fates, mayEven, words));
+        lines.addAll(SeamsTried.lines(desk, fates, mayEven));
         return new Effect(lines);
     }
 
@@ -235,115 +226,5 @@ public record Effect(List<Line> lines) {
         }
         // In a mirrored piece the grain runs mirrored.
         return EdgeFate.asItWas(now, before, after).isPresent();
-    }
-
-    /** Seams that are sewn together: those that drifted, one line each, or else one line that all still fit. */
-    private static List<Line> mates(Desk desk, List<EdgeFate> fates, boolean mayEven, Words words) {
-        GarmentMeasures before = measures(desk, desk.reading());
-        GarmentMeasures after = measures(desk, desk.shownReading());
-        List<Line> lines = new ArrayList<>();
-        for (MateWalk now : after.mates()) {
-            before.mate(now).filter(then -> apart(then, now) >= NOTICED).ifPresent(then -> {
-                boolean both = isMoved(now.mate().first(), now, fates)
-                        && isMoved(now.mate().second(), now, fates);
-                boolean little = Cutting.same(apart(then, now)) && Cutting.same(now.drift());
-                if (isNearer(then, now) && !Cutting.same(then.drift())) {
-                    lines.add(new Line(Kind.FITS, nearer(title(desk, now), then, now, words)));
-                    return;
-                }
-                List<EdgeRef> partners = both || little ? List.of() : Partners.leftOut(desk, now.mate());
-                lines.add(new Line(
-                        little ? Kind.FITS : Kind.DRIFTED,
-                        drift(
-                                title(desk, now),
-                                then,
-                                now,
-                                MateSides.of(desk.shown(), now.mate()),
-                                both || !partners.isEmpty(),
-                                little,
-                                words),
-                        both && mayEven,
-                        partners));
-            });
-        }
-        boolean any = !after.mates().isEmpty();
-        return lines.isEmpty() && any ? List.of(new Line(Kind.FITS, words.of("editor.effect.fits"))) : lines;
-    }
-
-    /** With the seams of all sizes in which it is tried. */
-    private static GarmentMeasures measures(Desk desk, Reading reading) {
-        List<String> sizes = desk.sizesTaking();
-        return sizes.size() > 1 ? reading.measures().inSizes(sizes) : reading.measures();
-    }
-
-    private static double apart(MateWalk then, MateWalk now) {
-        return Math.abs(now.drift() - then.drift());
-    }
-
-    /** Whether a seam fits better than before. */
-    private static boolean isNearer(MateWalk then, MateWalk now) {
-        return Math.abs(now.drift()) < Math.abs(then.drift());
-    }
-
-    private static String nearer(String title, MateWalk then, MateWalk now, Words words) {
-        return words.of(
-                Cutting.same(now.drift()) ? "editor.effect.fits-now" : "editor.effect.nearer",
-                Map.of(
-                        "mate", title,
-                        "was.signed", then.drift(),
-                        "now.signed", now.drift()));
-    }
-
-    private static boolean isMoved(List<EdgeRef> side, MateWalk walk, List<EdgeFate> fates) {
-        return fates.stream()
-                .filter(f -> f.fate() == EdgeFate.Fate.RESHAPED)
-                .filter(f -> walk.size().isEmpty() || f.piece().size().equals(walk.size()))
-                .anyMatch(f -> side.stream()
-                        .anyMatch(ref -> ref.edge().equals(f.edge().name())
-                                && (ref.piece().equals(f.piece().id())
-                                        || ref.piece().equals(f.piece().name())
-                                        || ref.piece().equals(f.piece().plainName()))));
-    }
-
-    /** The seam by name, with its size where several are tried. */
-    private static String title(Desk desk, MateWalk walk) {
-        return desk.sizesTaking().size() > 1
-                ? new EaseText(desk.words()).title(walk)
-                : walk.mate().name();
-    }
-
-    private static String drift(
-            String title, MateWalk then, MateWalk now, MateSides sides, boolean remedied, boolean little, Words words) {
-        double first = now.first() - then.first();
-        double second = now.second() - then.second();
-        boolean firstTells = Math.abs(first) > Math.abs(second);
-        double longer = firstTells ? first - second : second - first;
-        Map<String, Object> values = Map.ofEntries(
-                Map.entry("mate", title),
-                Map.entry("by", Math.abs(longer)),
-                Map.entry("changed", firstTells ? sides.first() : sides.second()),
-                Map.entry("other", firstTells ? sides.second() : sides.first()),
-                Map.entry("one", sides.first()),
-                Map.entry("two", sides.second()),
-                Map.entry("from.signed", then.first() - then.second()),
-                Map.entry("to.signed", now.first() - now.second()));
-        String way = longer > 0 ? "longer" : "shorter";
-        if (little) {
-            return words.of("editor.effect.little." + way, values);
-        }
-        String said = words.of(
-                now.mate().declaredEase() == 0 ? "editor.effect.drifted." + way : "editor.effect.ease-drifted", values);
-        // Where one side alone changed, what could match it is looked for once this one is kept.
-        return remedied ? said : said + " " + words.of("editor.effect.match");
-    }
-
-    /** The mates that drifted apart by more than a true pattern may. */
-    static Stream<MateWalk> driftedMates(Desk desk) {
-        GarmentMeasures before = measures(desk, desk.reading());
-        return desk.shownTrial().stream()
-                .flatMap(t -> measures(desk, t.reading()).mates().stream())
-                .filter(now -> before.mate(now)
-                        .filter(then -> !Cutting.same(apart(then, now)) && !isNearer(then, now))
-                        .isPresent());
     }
 }

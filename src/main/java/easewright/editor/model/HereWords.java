@@ -20,11 +20,17 @@ public final class HereWords {
     /** Half of what a tape shows, mm. */
     private static final double NOTICED = 0.5;
 
+    /** The heading has room for the names of so many sizes; the ticks below it tell more. */
+    private static final int MOST_NAMED = 4;
+
     private HereWords() {}
 
     /** The heading, which names the size at work where there are several: its choice may lie out of sight. */
     public static String title(Desk desk) {
-        return inSizes(desk, "editor.here.title");
+        int sizes = desk.sizesTaking().size();
+        return sizes > MOST_NAMED
+                ? desk.words().of("editor.here.title.many", Map.of("count", sizes))
+                : inSizes(desk, "editor.here.title");
     }
 
     /** What the amount is, as it is heard. */

@@ -14,7 +14,7 @@ public final class Partners {
 
     /** Edges at the level that are left out and sewn to one that takes part. */
     public static List<EdgeRef> leftOut(Desk desk) {
-        return desk.pattern().mates().stream()
+        return desk.garment().mates().stream()
                 .flatMap(m -> leftOut(desk, m).stream())
                 .distinct()
                 .toList();
@@ -23,14 +23,18 @@ public final class Partners {
     /** Those of one seam; empty where both its sides take part, or neither does. */
     static List<EdgeRef> leftOut(Desk desk, Mate mate) {
         Set<EdgeRef> out = desk.wanted().map(Wanted::leftOut).orElse(Set.of());
+        if (out.isEmpty()) {
+            return List.of();
+        }
+        Pattern garment = desk.garment();
         List<EdgeRef> taking = desk.takingHolds().stream().map(Hold::edge).toList();
-        boolean first = taking.stream().anyMatch(e -> has(desk.pattern(), mate.first(), e));
-        boolean second = taking.stream().anyMatch(e -> has(desk.pattern(), mate.second(), e));
+        boolean first = taking.stream().anyMatch(e -> has(garment, mate.first(), e));
+        boolean second = taking.stream().anyMatch(e -> has(garment, mate.second(), e));
         if (first == second) {
             return List.of();
         }
         List<EdgeRef> other = first ? mate.second() : mate.first();
-        return out.stream().filter(e -> has(desk.pattern(), other, e)).toList();
+        return out.stream().filter(e -> has(garment, other, e)).toList();
     }
 
     /** Whether an edge is one of a side, by whichever name its piece is called there. */

@@ -15,6 +15,7 @@ import easewright.alter.Within;
 import easewright.measure.Cutting;
 import easewright.measure.MateWalk;
 import easewright.measure.Measures;
+import easewright.pattern.ChangeNote;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
@@ -73,17 +74,23 @@ final class Recasts {
             Alteration made = Ways.from(course.get(at).note());
             Scope scope = Scope.of(course.get(at).note());
             Alteration change = made instanceof Within within ? within.change() : made;
-            if (!(change instanceof SeamChange seams) || scope.side() != Side.BOTH) {
+            if (!(change instanceof SeamChange seams)
+                    || scope.side() != Side.BOTH
+                    || !scope.size().equals(walk.size())) {
                 return Optional.empty();
             }
-            List<EdgeRef> added = partners(seams, walk.mate());
+            List<EdgeRef> added =
+                    partners(seams, walk.mate(), scope.part(desk.pattern()).alone());
             if (added.isEmpty() && seams.even()) {
                 return Optional.empty();
             }
-            SeamChange otherwise = added.isEmpty() ? evened(seams) : taking(seams, added);
-            List<Step> wanted = new ArrayList<>(course);
-            wanted.set(at, new Step(Within.of(scope, otherwise).note(), true));
-            alike(at, added, wanted);
+            List<Step> wanted = new ArrayList<>();
+            for (OneChange each : OneChange.course(course)) {
+                boolean meant = each.steps().stream().anyMatch(s -> s == course.get(at));
+                for (Step step : each.steps()) {
+                    wanted.add(meant ? new Step(otherwise(step.note(), scope, added), true) : step);
+                }
+            }
             Pattern result = new Replay(desk.pattern(), desk.history().states()).to(wanted);
             return Measures.of(result)
                     .mate(walk)
@@ -95,33 +102,23 @@ final class Recasts {
     }
 
     /**
-     * What was made alike in several sizes is made in the other way in all of them.
+     * A change at the seams in another way; what was made alike in several sizes is made so in all of them.
      *
-     * @param at    the step that is made in another way already
-     * @param added the edges that it takes besides; none where both sides of the seam change alike
+     * @param where the size in which the edges are named
+     * @param added the edges that it takes besides; none where both sides of the seam are to change alike
      */
-    private void alike(int at, List<EdgeRef> added, List<Step> wanted) throws Refusal {
-        Step step = course.get(at);
-        Optional<OneChange> change = OneChange.course(course).stream()
-                .filter(c -> c.isInSeveralSizes() && c.steps().stream().anyMatch(s -> s == step))
-                .findFirst();
-        for (Step other : change.map(OneChange::steps).orElse(List.of())) {
-            Scope scope = Scope.of(other.note());
-            if (other != step && Ways.from(other.note()) instanceof Within within) {
-                SeamChange seams = (SeamChange) within.change();
-                OtherSize size = new OtherSize(
-                        Scope.of(step.note()).part(desk.pattern()).alone(),
-                        scope.part(desk.pattern()).alone());
-                List<EdgeRef> there = new ArrayList<>();
-                for (EdgeRef edge : added) {
-                    there.add(size.edge(edge));
-                }
-                SeamChange otherwise = there.isEmpty() ? evened(seams) : taking(seams, there);
-                wanted.set(
-                        course.indexOf(other),
-                        new Step(Within.of(scope, otherwise).note(), true));
-            }
+    private ChangeNote otherwise(ChangeNote note, Scope where, List<EdgeRef> added) throws Refusal {
+        Scope scope = Scope.of(note);
+        Alteration made = Ways.from(note);
+        SeamChange seams = (SeamChange) (made instanceof Within within ? within.change() : made);
+        OtherSize there = new OtherSize(
+                where.part(desk.pattern()).alone(), scope.part(desk.pattern()).alone());
+        List<EdgeRef> edges = new ArrayList<>();
+        for (EdgeRef edge : added) {
+            edges.add(there.edge(edge));
         }
+        return Within.of(scope, edges.isEmpty() ? evened(seams) : taking(seams, edges))
+                .note();
     }
 
     private FollowUp followUp(MateWalk walk, MateWalk now, String level, List<EdgeRef> added, Pattern result) {
@@ -146,22 +143,26 @@ final class Recasts {
         return new FollowUp(walk.mate().name(), said, "", List.of(instead), true);
     }
 
-    /** The edges of a seam that a change left out while it took those of the other side. */
-    private List<EdgeRef> partners(SeamChange change, Mate mate) {
-        boolean first = takes(change, mate.first());
-        boolean second = takes(change, mate.second());
+    /**
+     * The edges of a seam that a change left out while it took those of the other side.
+     *
+     * @param garment the pieces among which it was made
+     */
+    private static List<EdgeRef> partners(SeamChange change, Mate mate, Pattern garment) {
+        boolean first = takes(change, mate.first(), garment);
+        boolean second = takes(change, mate.second(), garment);
         List<EdgeRef> other = first ? mate.second() : mate.first();
         return first == second
                 ? List.of()
-                : other.stream().map(r -> EdgeRef.of(id(r), r.edge())).toList();
+                : other.stream().map(r -> EdgeRef.of(id(r, garment), r.edge())).toList();
     }
 
-    private boolean takes(SeamChange change, List<EdgeRef> side) {
-        return change.shares().stream().anyMatch(s -> Partners.has(desk.pattern(), side, s.edge()));
+    private static boolean takes(SeamChange change, List<EdgeRef> side, Pattern garment) {
+        return change.shares().stream().anyMatch(s -> Partners.has(garment, side, s.edge()));
     }
 
-    private String id(EdgeRef ref) {
-        return desk.pattern().piece(ref.piece()).map(Piece::id).orElse(ref.piece());
+    private static String id(EdgeRef ref, Pattern garment) {
+        return garment.piece(ref.piece()).map(Piece::id).orElse(ref.piece());
     }
 
     private static SeamChange taking(SeamChange change, List<EdgeRef> added) {

@@ -22,6 +22,7 @@ import java.util.stream.Stream;
  * @param intro  what is compared
  * @param own    the size of the file's own that is compared; empty where the pieces are scaled
  * @param larger whether that other size is a larger one
+ * @param other  what that other size is called
  * @param lines  empty where there is nothing to compare yet
  */
 public record SizeWords(
@@ -30,6 +31,7 @@ public record SizeWords(
         String intro,
         Optional<String> own,
         boolean larger,
+        String other,
         List<Line> lines) {
     /** Changes smaller than this are none at the cutting table, mm. */
     private static final double NONE = 0.25;
@@ -85,11 +87,14 @@ public record SizeWords(
             if (Math.abs(by) < SAME_SIZE) {
                 return nothing(words.of("editor.size.no-girth", Map.of("level", level.get())), levels, level);
             }
+            String other = words.of(
+                    "editor.size.other." + (size.own().isPresent() ? "own" : by > 0 ? "larger" : "smaller"),
+                    Map.of("size", size.own().orElse("")));
             List<Line> lines = new ArrayList<>();
             for (SizeUp.Line line : size.lines()) {
                 boolean asked = line.kind() == SizeUp.Kind.GIRTH
                         && (line.name().equals(level.get()) || levels.contains(line.name()));
-                lines.add(line(line, asked, words));
+                lines.add(line(line, asked, other, words));
             }
             String key = size.own().isPresent() ? "editor.size.intro.own" : "editor.size.intro";
             String intro = words.of(
@@ -100,7 +105,7 @@ public record SizeWords(
                             "size", size.own().orElse(""),
                             "by.percent", Math.abs(by) * 100));
             List<Line> shown = desk.unit() == LengthUnit.INCH ? lines : aligned(lines);
-            return new SizeWords(levels, level, intro, size.own(), by > 0, shown);
+            return new SizeWords(levels, level, intro, size.own(), by > 0, other, shown);
         } catch (Refusal refusal) {
             return nothing(words.problem(refusal.code(), refusal.values()), levels, level);
         }
@@ -111,7 +116,7 @@ public record SizeWords(
     }
 
     private static SizeWords nothing(String why, List<String> levels, Optional<String> level) {
-        return new SizeWords(levels, level, why, Optional.empty(), true, List.of());
+        return new SizeWords(levels, level, why, Optional.empty(), true, "", List.of());
     }
 
     /** The pattern without its changes, as it is marked now. */
@@ -123,14 +128,19 @@ public record SizeWords(
         }
     }
 
-    private static Line line(SizeUp.Line line, boolean asked, Words words) {
+    private static Line line(SizeUp.Line line, boolean asked, String other, Words words) {
         String key = "editor.size." + line.kind().name().toLowerCase(java.util.Locale.ROOT);
         String name = words.of(key, Map.of("name", line.name()));
         double here = line.local() - line.before();
         double size = line.whole() - line.before();
         String said = words.of(
                 "editor.size.said",
-                Map.of("name", name, "before", line.before(), "here", said(here, words), "size", said(size, words)));
+                Map.of(
+                        "name", name,
+                        "before", line.before(),
+                        "here", said(here, words),
+                        "other", other,
+                        "size", said(size, words)));
         return new Line(name, asked, words.figure(line.before()), cell(here, words), cell(size, words), said);
     }
 

@@ -116,7 +116,7 @@ public sealed interface Trial {
         Pattern made = offer.result();
         Reading after = Reading.quick(made, pattern, reading, new StitchLines(reading.measures()));
         List<Finding> findings = new ArrayList<>(offer.findings());
-        List<String> sizes = reading.size().stream().toList();
+        List<String> sizes = changed(pattern, made, reading.size());
         findings.addAll(Reading.drift(pattern, reading, made, after, sizes));
         return new Shown(
                 wanted,
@@ -126,6 +126,19 @@ public sealed interface Trial {
                 EdgeFate.of(pattern, made),
                 sizes,
                 Optional.of(offer));
+    }
+
+    /** The size at work, and those others of which a piece is another than before. */
+    private static List<String> changed(Pattern pattern, Pattern made, Optional<String> work) {
+        List<String> touched = made.pieces().stream()
+                .filter(p -> !pattern.piece(p.id()).equals(Optional.of(p)))
+                .flatMap(p -> p.size().stream())
+                .toList();
+        return work.isEmpty()
+                ? List.of()
+                : PatternPart.sizes(pattern).stream()
+                        .filter(s -> work.get().equals(s) || touched.contains(s))
+                        .toList();
     }
 
     /** The seams at the level, which only have to be known where some of them are left out. */

@@ -41,7 +41,7 @@ final class TrialSights {
                             .add(fate.run());
                 }
             }
-            for (MateWalk walk : Effect.driftedMates(desk).toList()) {
+            for (MateWalk walk : SeamsTried.drifted(desk).toList()) {
                 Stream.concat(walk.mate().first().stream(), walk.mate().second().stream())
                         .forEach(ref -> drifted.add(new Drift(ref, walk.size())));
             }

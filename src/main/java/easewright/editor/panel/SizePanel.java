@@ -72,8 +72,10 @@ public final class SizePanel extends SheetPage {
         if (!any) {
             return;
         }
-        Map<String, String> own =
-                Map.of("size", shown.own().orElse(""), "unit", desk.unit().symbol());
+        Map<String, String> own = Map.of(
+                "size", shown.own().orElse(""),
+                "other", shown.other(),
+                "unit", desk.unit().symbol());
         List<String> heads = List.of("measure", "before", "here", shown.own().isPresent() ? "own" : size);
         for (int i = 0; i < heads.size(); i++) {
             Label head = new Label(words.of("editor.size.head." + heads.get(i), own));

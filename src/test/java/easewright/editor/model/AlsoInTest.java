@@ -387,7 +387,7 @@ class AlsoInTest {
                                 .map(p -> p.piece().name()))
                 .containsExactly("Back 10", "Front 10", "Back 14", "Front 14");
         EaseRow row = EasePage.of(session.desk()).rows().get(1);
-        assertThat(row.elsewhere(session.desk().words())).startsWith("Ease in size 14: 7.4\u00a0cm.");
+        assertThat(row.elsewhere(session.desk().words())).startsWith("Ease 7.4\u00a0cm in size 14.");
         assertThat(row.told(session.desk().words())).contains("Size 14: garment 112.81\u00a0cm, ease 7.4\u00a0cm.");
         assertThat(HereWords.outcome(session.desk())).contains("The same in each size.");
         assertThat(HereWords.title(session.desk())).endsWith("in sizes 10 and 14");
@@ -422,7 +422,7 @@ class AlsoInTest {
                         .rows()
                         .get(1)
                         .elsewhere(session.desk().words()))
-                .contains("Ease in size 12: 7\u00a0cm, in size 14: 8\u00a0cm.");
+                .contains("Ease 7\u00a0cm in size 12, 8\u00a0cm in size 14.");
     }
 
     /** Both sides of a seam change unlike where one is left out, in every size. */
@@ -439,5 +439,59 @@ class AlsoInTest {
                 .anyMatch(l -> l.contains("side seam, size 10"))
                 .anyMatch(l -> l.contains("side seam, size 14"));
         assertThat(PatternPart.sizes(session.desk().shown())).isEqualTo(SIZES);
+    }
+
+    /** What is offered to make a seam fit makes the change in another way in every size. */
+    @Test
+    void whatIsMadeOtherwiseIsMadeSoInEverySize() {
+        also("14");
+        want(w -> w.withLeftOut(Set.of(EdgeRef.of("skirt-front-10", "side"))).withAmount(60));
+        session.keep();
+        session.tryOut(FollowUp.of(session.desk()).stream()
+                .flatMap(f -> f.presses().stream())
+                .filter(p -> p.label().equals(new Said("editor.follow.instead", Map.of())))
+                .findFirst()
+                .orElseThrow());
+        assertThat(session.desk().sizesTaking()).containsExactly("10", "14");
+        session.keep();
+        assertThat(Course.of(session.desk()).lines())
+                .singleElement()
+                .matches(l -> l.words().startsWith("In sizes 10 and 14: hip: +6"));
+        assertThat(session.desk().pattern().changes())
+                .extracting(n -> n.settings().get("edge.2"))
+                .containsExactly("skirt-front-10/side", "skirt-front-14/side");
+        assertThat(Measures.of(session.desk().pattern()).mates())
+                .as("every seam fits again")
+                .allMatch(m -> Math.abs(m.drift()) < 1);
+    }
+
+    @Test
+    void theOtherSizeIsNamedInTheComparison() {
+        want(w -> w.withAmount(20));
+        SizeWords compared = SizeWords.of(session.desk());
+        assertThat(compared.other()).isEqualTo("Size 12");
+        assertThat(compared.lines()).allMatch(l -> l.said().contains(" Size 12: "));
+    }
+
+    /** The heading has no room for many names; what is heard has. */
+    @Test
+    void manySizesAreCountedInTheHeading() {
+        Pattern nest = session.desk().pattern();
+        List<Piece> pieces = new ArrayList<>(nest.pieces());
+        for (String size : List.of("16", "18")) {
+            nest.pieces().stream()
+                    .filter(p -> p.size().equals(Optional.of("14")))
+                    .map(p -> p.toBuilder()
+                            .id(p.id() + "-" + size)
+                            .name(p.plainName() + " " + size)
+                            .size(Optional.of(size))
+                            .riders(List.of())
+                            .build())
+                    .forEach(pieces::add);
+        }
+        session.edit(nest.withPieces(pieces));
+        also("12", "14", "16", "18");
+        assertThat(HereWords.title(session.desk())).endsWith("in 5 sizes");
+        assertThat(HereWords.amount(session.desk())).endsWith("in sizes 10, 12, 14, 16 and 18");
     }
 }

@@ -379,10 +379,13 @@ class SessionTest {
         session.want(wanted().withAmount(40));
         SizeWords wider = SizeWords.of(session.desk());
         assertThat(wider.larger()).isTrue();
+        assertThat(wider.other()).isEqualTo("Size up");
+        assertThat(wider.lines()).allMatch(l -> l.said().contains(" Size up: "));
         assertThat(wider.intro()).contains("larger").doesNotContain("smaller", "\u2212");
         session.want(wanted().withAmount(-20));
         SizeWords tighter = SizeWords.of(session.desk());
         assertThat(tighter.larger()).isFalse();
+        assertThat(tighter.other()).isEqualTo("Size down");
         assertThat(tighter.intro()).contains("smaller").doesNotContain("larger", "\u2212");
         assertThat(tighter.lines()).hasSameSizeAs(wider.lines());
     }
