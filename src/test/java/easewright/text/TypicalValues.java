@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
 
 /**
  * Values such as lines of the bundle are shown with, by the names of their placeholders, and for some lines by their own.
- * A line whose placeholder is not known here has none.
+ * A name that is not known here stands for a word.
  */
 final class TypicalValues {
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([A-Za-z][A-Za-z0-9_.-]*)\\}");
@@ -158,7 +158,7 @@ final class TypicalValues {
     }
 
     /**
-     * Values for all placeholders of a line that are known.
+     * Values for all placeholders of a line.
      *
      * @param scale lengths are so many times what they mostly are
      */
@@ -184,8 +184,8 @@ final class TypicalValues {
             Double mm = LENGTHS.getOrDefault(stem, LENGTHS.get(stem.replace(".signed", "")));
             if (mm != null) {
                 values.put(stem, mm * scale);
-            } else if (NUMBERS.containsKey(name)) {
-                values.put(name, NUMBERS.get(name));
+            } else if (!name.startsWith("key.")) {
+                values.put(name, NUMBERS.getOrDefault(name, "side"));
             }
         }
     }

@@ -74,6 +74,14 @@ final class Aim {
                 .orElse(false);
     }
 
+    /** Why the tool can do nothing at a place, as the code of a problem; empty where it can. */
+    Optional<String> wrong(Snap snap) {
+        if (wantsOutline() && !isOnOutline(snap)) {
+            return Optional.of("not-on-edge");
+        }
+        return snap.piece().isEmpty() ? Optional.of("not-on-piece") : Optional.empty();
+    }
+
     /**
      * All certain places that the tool can use, each once: for sewing the middles of all edges; while the marks of a
      * piece are listed, those on that piece first.

@@ -5,7 +5,6 @@ import easewright.editor.model.Session;
 import easewright.geom.Line;
 import easewright.geom.Point;
 import easewright.geom.Segment;
-import easewright.pattern.Pattern;
 import easewright.suggest.Sheet;
 import java.util.ArrayList;
 import java.util.List;
@@ -109,13 +108,8 @@ public final class Marker {
         }
     }
 
-    /** Something done to the pattern that may be refused. */
-    public interface Edit {
-        Pattern of(Pattern present) throws MarkRefused;
-    }
-
     /** Does it, as one step that can be undone; says in words why not if it is refused, else nothing. */
-    public String attempt(Edit edit) {
+    public String attempt(MarkEdit edit) {
         try {
             session.edit(edit.of(session.desk().pattern()));
             return "";
@@ -125,7 +119,7 @@ public final class Marker {
     }
 
     /** Does it, or tells at the foot of the table why not. */
-    public boolean tryTo(Edit edit) {
+    public boolean tryTo(MarkEdit edit) {
         try {
             session.edit(edit.of(session.desk().pattern()));
             return true;
@@ -219,15 +213,14 @@ public final class Marker {
     private void click(Snap snap) {
         Tool tool = state().tool();
         if (tool == Tool.KNOWN_LINE || tool == Tool.TAPE) {
-            measure(snap);
+            change(s -> LineMeasured.after(s, snap));
             return;
         }
+        Optional<String> wrong = aim().wrong(snap);
         List<Snap> picks = new ArrayList<>(state().picks());
         picks.add(snap);
-        boolean wrongPlace = snap.piece().isEmpty() || tool.wantsOutline(picks.size() - 1) && !aim().isOnOutline(snap);
-        if (wrongPlace) {
-            String code = tool.wantsOutline(picks.size() - 1) ? "not-on-edge" : "not-on-piece";
-            session.say(true, "problem." + code, Map.of());
+        if (wrong.isPresent()) {
+            session.say(true, "problem." + wrong.get(), Map.of());
         } else if (picks.size() < tool.clicks()) {
             change(s -> s.withPicks(picks));
         } else {
@@ -275,23 +268,9 @@ public final class Marker {
         }
     }
 
-    private void measure(Snap snap) {
-        Optional<Snap> first = state().picks().stream().findFirst();
-        if (first.isEmpty() && !snap.isPoint() && snap.line().isPresent()) {
-            change(s -> s.withLine(snap.line()).withPicks(List.of()));
-            return;
-        }
-        if (first.isEmpty()) {
-            change(s -> s.withPicks(List.of(snap)).withLine(Optional.empty()));
-        } else if (first.get().at().distance(snap.at()) > 0) {
-            change(s -> s.withPicks(List.of())
-                    .withLine(Optional.of(new Line(first.get().at(), snap.at()))));
-        }
-    }
-
     /** Measures a line chosen from a list. */
     public void choose(Line line) {
-        change(s -> s.withPicks(new ArrayList<>()).withLine(Optional.of(line)));
+        change(s -> s.withPicks(List.of()).withLine(Optional.of(line)));
     }
 
     /**

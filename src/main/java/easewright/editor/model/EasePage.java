@@ -32,7 +32,7 @@ public record EasePage(List<EaseRow> rows, EaseFoot foot, boolean nearlyMet) {
                 sizes.stream().filter(s -> !desk.size().equals(Optional.of(s))).toList();
         Reading all = others.isEmpty() ? reading : reading.inSizes(desk.shown(), sizes);
         for (EaseLine line : sheet.lines()) {
-            EaseRow row = EaseRow.of(line, desk.words(), certain, stretch, foot)
+            EaseRow row = EaseWords.row(line, desk.words(), certain, stretch, foot)
                     .withSizes(
                             reading.wishes().said(line.level().name(), desk.words()),
                             OtherSizes.of(line, all, others, desk.words()));

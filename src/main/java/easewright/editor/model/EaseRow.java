@@ -1,24 +1,12 @@
 package easewright.editor.model;
 
-import easewright.ease.Classed;
-import easewright.ease.EaseLine;
-import easewright.ease.Garment;
-import easewright.ease.Minimum;
-import easewright.ease.StretchSaid;
 import easewright.pattern.Level;
-import easewright.print.StretchText;
-import easewright.text.LengthUnit;
 import easewright.text.Words;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.TreeMap;
-import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * One level of the ease sheet as it is shown, all in words.
@@ -74,48 +62,6 @@ public record EaseRow(
 
     /** Nearer to the wish than this is met: half of what a tape shows, mm. */
     static final double MET_WITHIN = 0.5;
-
-    /** A least ease reads the same whatever the hand does: put into words once. */
-    private static final Map<InUnit, String> MINIMUMS = new ConcurrentHashMap<>();
-
-    /**
-     * @param certain whether it is known which garment this is; if not, each figure says for which it is
-     * @param stretch what sources say of the cloth, where it is a knit whose stretch is known
-     * @param foot    takes the sources
-     */
-    static EaseRow of(EaseLine line, Words words, boolean certain, Optional<StretchSaid> stretch, EaseFoot foot) {
-        List<Minimum> asked = line.minimums();
-        List<Classed> classes = telling(line);
-        Standing standing = standing(line, asked, classes);
-        List<String> classed = classes(classes, words, foot);
-        String called = called(line, classed, words);
-        String uses = stretch.map(said -> sentence(new StretchText(words, foot::mark).uses(said, line)))
-                .orElse("");
-        return new EaseRow(
-                line.level(),
-                line.name(),
-                length(line.body(), words),
-                isNowhere(line) ? "" : brief(line.finished(), words),
-                length(line.ease(), words),
-                line.percent().isPresent()
-                        ? words.of(
-                                "editor.ease.percent",
-                                Map.of("ease.percent", line.percent().getAsDouble()))
-                        : "",
-                length(line.wish(), words),
-                classed,
-                called,
-                called.isEmpty() ? uses : called,
-                minimums(asked, words, certain, foot),
-                stretch.map(said -> sentences(new StretchText(words, foot::mark).level(said, line)))
-                        .orElse(List.of()),
-                standing,
-                verdict(standing, line, asked, words),
-                line.missing(),
-                EaseScale.of(line, classes, asked),
-                Optional.empty(),
-                Optional.empty());
-    }
 
     EaseRow withSizes(Optional<SizeWishes.Said> wishes, Optional<OtherSizes> also) {
         return new EaseRow(
@@ -178,143 +124,5 @@ public record EaseRow(
         String also = others.map(OtherSizes::brief).orElse("");
         String unmet = unmet(words);
         return also.isEmpty() || unmet.isEmpty() ? also + unmet : also + " " + unmet;
-    }
-
-    private static List<String> sentences(List<String> lines) {
-        return lines.stream().map(EaseRow::sentence).toList();
-    }
-
-    private static String sentence(String line) {
-        return line.isEmpty() ? line : Character.toUpperCase(line.charAt(0)) + line.substring(1);
-    }
-
-    private static Standing standing(EaseLine line, List<Minimum> asked, List<Classed> classes) {
-        if (line.ease().isEmpty()) {
-            return Standing.UNKNOWN;
-        }
-        if (line.missing().isPresent() && !isUnlikely(line)) {
-            return Math.abs(line.missing().getAsDouble()) <= MET_WITHIN ? Standing.MET : Standing.AWAY;
-        }
-        if (isUnlikely(line)) {
-            return Standing.UNLIKELY;
-        }
-        boolean tight = isTight(line, asked);
-        boolean classed = classes.stream().anyMatch(c -> c.where() != Classed.Where.BELOW);
-        return !tight ? Standing.NO_WISH : classed ? Standing.DISPUTED : Standing.TIGHT;
-    }
-
-    /** Whether no piece counts at the level, so that there is nothing to measure. */
-    private static boolean isNowhere(EaseLine line) {
-        return line.girth().parts().isEmpty();
-    }
-
-    /** Whether the ease is less than every source asks for wearing. */
-    private static boolean isTight(EaseLine line, List<Minimum> asked) {
-        double ease = line.ease().orElse(0);
-        return !asked.isEmpty() && asked.stream().allMatch(m -> m.isMissedBy(ease));
-    }
-
-    private static double least(List<Minimum> asked) {
-        return asked.stream().mapToDouble(Minimum::low).min().orElse(0);
-    }
-
-    /** A body so far from the garment that one of the two was most likely typed or scaled in another unit. */
-    private static boolean isUnlikely(EaseLine line) {
-        double body = line.body().orElse(line.finished());
-        return body > 2 * line.finished() || body < line.finished() / 4;
-    }
-
-    private static String verdict(Standing standing, EaseLine line, List<Minimum> asked, Words words) {
-        return switch (standing) {
-            case UNKNOWN -> words.of(isNowhere(line) ? "editor.ease.nowhere" : "editor.ease.unknown");
-            case MET -> words.of(isTight(line, asked) ? "editor.ease.met.tight" : "editor.ease.met");
-            case NO_WISH -> words.of("editor.ease.no-wish");
-            case TIGHT -> words.of(line.ease().orElse(0) < 0 ? "editor.ease.smaller" : "editor.ease.tight");
-            case DISPUTED -> words.of("editor.ease.disputed", Map.of("least", least(asked)));
-            case UNLIKELY -> words.of("editor.ease.unlikely");
-            case AWAY -> {
-                double missing = line.missing().orElse(0);
-                yield missing > 0
-                        ? words.of("editor.ease.missing", Map.of("amount", missing))
-                        : words.of("editor.ease.over", Map.of("amount", -missing));
-            }
-        };
-    }
-
-    /**
-     * What the tables say, those first that have a word for it. Of one source with several tables for a
-     * garment only those are kept, since that an ease lies outside the others says nothing then.
-     */
-    private static List<Classed> telling(EaseLine line) {
-        List<Classed> fitting = line.classes().stream()
-                .sorted(Comparator.comparing(c -> c.where() != Classed.Where.WITHIN))
-                .toList();
-        Map<List<String>, Classed> first = new LinkedHashMap<>();
-        List<Classed> kept = new ArrayList<>();
-        for (Classed each : fitting) {
-            Classed said = first.putIfAbsent(
-                    List.of(each.table().source(), each.table().garment()), each);
-            if (said == null || each.where() == Classed.Where.WITHIN) {
-                kept.add(each);
-            }
-        }
-        return kept;
-    }
-
-    private static String called(EaseLine line, List<String> classed, Words words) {
-        return classed.isEmpty()
-                ? ""
-                : words.of(
-                        "editor.ease.called",
-                        Map.of("ease", line.ease().orElse(0), "classes", String.join(", ", classed)));
-    }
-
-    private static List<String> classes(List<Classed> classes, Words words, EaseFoot foot) {
-        List<String> out = new ArrayList<>();
-        for (Classed classed : classes) {
-            Map<String, Object> values = new TreeMap<>();
-            values.put("word", classed.word());
-            values.put("lowest", classed.table().bands().get(0).word());
-            values.put("mark", foot.mark(classed.table()));
-            out.add(words.of("editor.ease.class." + classed.where().name().toLowerCase(Locale.ROOT), values));
-        }
-        return List.copyOf(out);
-    }
-
-    private static List<String> minimums(List<Minimum> asked, Words words, boolean certain, EaseFoot foot) {
-        List<String> out = new ArrayList<>();
-        for (Minimum minimum : asked) {
-            InUnit told = new InUnit(minimum, words.unit(), certain);
-            String said = MINIMUMS.computeIfAbsent(told, m -> said(minimum, words, certain));
-            out.add(said + "\u00a0" + foot.mark(minimum));
-        }
-        return List.copyOf(out);
-    }
-
-    private static String said(Minimum minimum, Words words, boolean certain) {
-        List<String> when = new ArrayList<>();
-        if (!certain && !Garment.OTHER.fits(minimum.garment())) {
-            when.add(minimum.garment());
-        }
-        if (!minimum.note().isEmpty()) {
-            when.add(words.retold(minimum.note()));
-        }
-        Map<String, Object> values = new TreeMap<>();
-        values.put("low", minimum.low());
-        minimum.high().ifPresent(high -> values.put("high", high));
-        values.put("note", String.join("; ", when));
-        String key = minimum.high().isPresent() ? "editor.ease.minimum.range" : "editor.ease.minimum";
-        return words.of(when.isEmpty() ? key : key + ".for", values);
-    }
-
-    private record InUnit(Minimum minimum, LengthUnit unit, boolean certain) {}
-
-    private static String length(OptionalDouble mm, Words words) {
-        return mm.isPresent() ? brief(mm.getAsDouble(), words) : "";
-    }
-
-    /** As short as a column wants it: inches by their sign. */
-    private static String brief(double mm, Words words) {
-        return words.length(mm).replaceFirst("[\\s\\u00a0]in$", "\u2033");
     }
 }

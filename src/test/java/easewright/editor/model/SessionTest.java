@@ -263,7 +263,7 @@ class SessionTest {
         session.setWish("hip", OptionalDouble.of(50));
         double missing = hip().missing().orElseThrow();
         session.want(wanted().withAmount(missing));
-        EaseRow row = EaseRow.of(hip(), session.desk().words(), true, Optional.empty(), new EaseFoot());
+        EaseRow row = EaseWords.row(hip(), session.desk().words(), true, Optional.empty(), new EaseFoot());
         assertThat(row.standing()).isEqualTo(EaseRow.Standing.MET);
         session.setWish("hip", OptionalDouble.empty());
         assertThat(hip().wish()).isEmpty();
@@ -321,7 +321,7 @@ class SessionTest {
         assertThat(new ChangeWords(session.desk().words()).of(session.desk().pattern()))
                 .allSatisfy(line -> assertThat(line).doesNotContain("change.").doesNotContain("{"));
         for (EaseLine line : session.desk().reading().sheet().lines()) {
-            EaseRow row = EaseRow.of(line, session.desk().words(), true, Optional.empty(), new EaseFoot());
+            EaseRow row = EaseWords.row(line, session.desk().words(), true, Optional.empty(), new EaseFoot());
             assertThat(row.verdict() + row.percent() + row.classes() + row.minimums())
                     .doesNotContain("editor.")
                     .doesNotContain("{");
