@@ -1,5 +1,6 @@
 package easewright.editor.paint;
 
+import easewright.geom.Box;
 import easewright.geom.Cubic;
 import easewright.geom.Point;
 import easewright.geom.Segment;
@@ -113,6 +114,11 @@ final class DrawnLine {
         reaches[at + 1] = first ? top : Math.min(reaches[at + 1], top);
         reaches[at + 2] = first ? right : Math.max(reaches[at + 2], right);
         reaches[at + 3] = first ? bottom : Math.max(reaches[at + 3], bottom);
+    }
+
+    /** Whether a part of the line may lie in a box. */
+    boolean comesInto(Box box) {
+        return minX <= box.maxX() && maxX >= box.minX() && minY <= box.maxY() && maxY >= box.minY();
     }
 
     /** Whether the line crosses or enters a rectangle that is turned about its middle, radians. */

@@ -100,7 +100,7 @@ final class EdgeSigns {
             if (edge.role() == EdgeRole.FOLD) {
                 List<Segment> run = edge.on(piece.outline()).segments();
                 if (isLongForFold(run)) {
-                    room.put(DrawnLine.through(foldSign(run)));
+                    room.putDear(DrawnLine.through(foldSign(run)));
                 }
             }
         }
@@ -112,14 +112,14 @@ final class EdgeSigns {
                 .map(g -> List.of(view.toScreen(g.from()), view.toScreen(g.to())))
                 .filter(ends -> ends.get(0).distance(ends.get(1)) >= LEAST_GRAIN)
                 .ifPresent(ends -> {
-                    room.put(DrawnLine.through(ends));
+                    room.putDear(DrawnLine.through(ends));
                     Point half = ends.get(1)
                             .minus(ends.get(0))
                             .unit()
                             .quarterTurned()
                             .times(4);
                     for (Point end : ends) {
-                        room.put(DrawnLine.through(List.of(end.plus(half), end.minus(half))));
+                        room.putDear(DrawnLine.through(List.of(end.plus(half), end.minus(half))));
                     }
                 });
     }

@@ -5,8 +5,10 @@ import easewright.geom.Line;
 import easewright.geom.Point;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The places on the screen that words and lines have taken, pixels, so that no words are written over others, nor over
@@ -16,10 +18,16 @@ public final class LabelRoom {
     /** Between words and a line, pixels. */
     private static final double AIR = 1.5;
 
-    private final List<Box> words = new ArrayList<>();
-    private final List<Box> signs = new ArrayList<>();
+    /** How much of the view buttons and messages take at its foot, pixels. */
+    private static final double FOOT = 56;
+
+    private final List<Box> words;
+    private final List<Box> signs;
+    private final Set<String> lacking;
     private final List<DrawnLine> lines = new ArrayList<>();
+    private final List<DrawnLine> dear = new ArrayList<>();
     private final List<DrawnLine> faint = new ArrayList<>();
+    private final List<DrawnLine> papers = new ArrayList<>();
     private final Box view;
 
     /** Room without end. */
@@ -33,7 +41,31 @@ public final class LabelRoom {
      * @param view pixels
      */
     LabelRoom(Box view) {
+        this(view, new ArrayList<>(), new ArrayList<>(), new HashSet<>());
+    }
+
+    private LabelRoom(Box view, List<Box> words, List<Box> signs, Set<String> lacking) {
         this.view = view;
+        this.words = words;
+        this.signs = signs;
+        this.lacking = lacking;
+    }
+
+    /** The same room, of which only the lines that come into a part are looked at: for words that stay within it. */
+    LabelRoom within(Box part) {
+        LabelRoom room = new LabelRoom(view, words, signs, lacking);
+        copy(lines, part, room.lines);
+        copy(dear, part, room.dear);
+        copy(faint, part, room.faint);
+        return room;
+    }
+
+    private static void copy(List<DrawnLine> from, Box part, List<DrawnLine> to) {
+        for (DrawnLine line : from) {
+            if (line.comesInto(part)) {
+                to.add(line);
+            }
+        }
     }
 
     /** The same room for words that come and go above those that stay. */
@@ -42,7 +74,9 @@ public final class LabelRoom {
         room.words.addAll(words);
         room.signs.addAll(signs);
         room.lines.addAll(lines);
+        room.dear.addAll(dear);
         room.faint.addAll(faint);
+        room.papers.addAll(papers);
         return room;
     }
 
@@ -54,6 +88,27 @@ public final class LabelRoom {
     /** Notes a drawn line, which words should leave to be seen. */
     void put(DrawnLine line) {
         lines.add(line);
+    }
+
+    /** Notes the outline of a piece, which is such a line. */
+    void putPaper(DrawnLine outline) {
+        lines.add(outline);
+        papers.add(outline);
+    }
+
+    /** Notes a line that no words hide as long as there is any other place: of a dart, the grain or a fold. */
+    void putDear(DrawnLine line) {
+        dear.add(line);
+    }
+
+    /** Notes a piece whose name is not written, or not all of it. */
+    void nameLacks(String piece) {
+        lacking.add(piece);
+    }
+
+    /** The pieces whose names are not written, or not wholly. */
+    public Set<String> lacking() {
+        return Set.copyOf(lacking);
     }
 
     /** Notes a level, or a line inside a piece that may be one: the labels of levels stand on such lines. */
@@ -90,7 +145,37 @@ public final class LabelRoom {
         return isSeen(place)
                 && isFree(place)
                 && isClear(lines, middle, width, height, turn)
+                && isClear(dear, middle, width, height, turn)
                 && isClear(faint, middle, width, height, turn);
+    }
+
+    /** Whether words stand above the foot of the view, where buttons and messages lie over the table. */
+    boolean isAboveFoot(Point middle, double height) {
+        return middle.y() + height / 2 <= view.maxY() - FOOT;
+    }
+
+    /** Whether a short line that begins on an edge crosses no other line, and no words. */
+    boolean isOpen(Line lead) {
+        double length = lead.length();
+        if (length <= 4 * AIR) {
+            return true;
+        }
+        Point middle = lead.at(0.5).plus(lead.tangent(0).times(AIR));
+        double turn = Math.atan2(
+                lead.end().y() - lead.start().y(), lead.end().x() - lead.start().x());
+        double wide = length - 4 * AIR;
+        return isFree(around(middle, wide, AIR, turn)) && isClear(lines, middle, wide, AIR, turn);
+    }
+
+    /** Whether a pixel lies on no piece. */
+    boolean isOnTable(Point pixel) {
+        return papers.stream().noneMatch(paper -> paper.surrounds(pixel));
+    }
+
+    /** Takes the place if neither words nor lines are there that must not be hidden; says whether that was so. */
+    boolean takeSparing(Point middle, double width, double height) {
+        Box place = around(middle, width, height);
+        return isSeen(place) && isClear(dear, middle, width, height, 0) && take(place);
     }
 
     /** Takes the first of some middles around which nothing is but levels; empty if there is none. */
@@ -98,16 +183,24 @@ public final class LabelRoom {
         return middles.stream()
                 .filter(m -> isSeen(around(m, width, height))
                         && isClear(lines, m, width, height, 0)
-                        && take(around(m, width, height)))
+                        && takeSparing(m, width, height))
                 .findFirst();
     }
 
-    /** The same, or else the first of those that are seen around which at least no words are. */
+    /** The same, or else the first of those that are seen around which at least no words are: over a dart at last. */
     Optional<Point> take(List<Point> middles, double width, double height) {
         return takeClear(middles, width, height)
                 .or(() -> middles.stream()
+                        .filter(m -> takeSparing(m, width, height))
+                        .findFirst())
+                .or(() -> middles.stream()
                         .filter(m -> isSeen(around(m, width, height)) && take(around(m, width, height)))
                         .findFirst());
+    }
+
+    /** What is seen of a box; empty if nothing is. */
+    Optional<Box> seen(Box box) {
+        return box.shared(view);
     }
 
     /** What is seen of a straight line; empty if nothing is. */
@@ -143,8 +236,13 @@ public final class LabelRoom {
     /** The words that stand over a line, as there was no room beside it. */
     List<Box> crossed() {
         return words.stream()
-                .filter(w -> !isClear(lines, w.centre(), w.width() - 2 * AIR, w.height() - 2 * AIR, 0))
+                .filter(w -> !isClear(lines, w.centre(), w.width() - 2 * AIR, w.height() - 2 * AIR, 0) || hides(w))
                 .toList();
+    }
+
+    /** Whether words hide what must not be hidden. */
+    boolean hides(Box words) {
+        return !isClear(dear, words.centre(), words.width() - 2 * AIR, words.height() - 2 * AIR, 0);
     }
 
     /** Where words stand. */

@@ -5,36 +5,20 @@ import easewright.geom.Point;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
-import javafx.scene.paint.Color;
-import javafx.scene.text.Font;
-import javafx.scene.text.FontWeight;
 import javafx.scene.text.TextAlignment;
 
 /**
- * Writes the name of a piece, and with it how often the piece is cut, where there is room: one below the other, else
- * beside each other, else smaller, else the name alone.
+ * Writes the name of a piece, and with it how often the piece is cut, where there is room on it: one below the other,
+ * else beside each other, in more rows, smaller, along a piece that is higher than wide, shortened; else beside the piece.
  */
 final class NamePainter {
-    /** The sizes of letters: few, so that the names of one table go together. */
-    private static final double[] SIZES = {18, 15, 12, 10};
-
-    /** Of the smaller words that go with names of these sizes. */
-    private static final double[] SMALL = {12, 11, 10, 10};
-
-    /** Smaller than this, both are not written one below the other. */
-    private static final double LEAST_OF_TWO = 12;
-
     /** A piece as large as this many letters across and down has its name in them. */
     private static final double LETTERS = 11;
 
-    /** A piece less wide than this on the screen goes without a name, pixels. */
+    /** A piece less wide than this on the screen has no name on it, pixels. */
     private static final double LEAST = 28;
-
-    /** Between two words beside each other, as a part of their size. */
-    private static final double GAP = 0.6;
 
     /** Nor one less high. */
     private static final double LOWEST = 12;
@@ -50,169 +34,158 @@ final class NamePainter {
     /** Before and behind words where there is room, pixels. */
     private static final double ROOMY = 3;
 
-    /** How high words are, as a part of their size: most letters have no part below the line. */
-    private static final double HIGH = 1;
-
-    /** How high two lines are. */
-    private static final double TWO_HIGH = 2.4;
-
     /** On a piece at least this wide and high a name stands over lines rather than nowhere, pixels. */
     private static final double LARGE = 40;
+
+    /** So many times as high as wide a piece has its name along it where it has no room across. */
+    private static final double UPRIGHT = 2;
+
+    /** The rim of paper round letters, pixels. */
+    private static final double RIM = 5;
+
+    /** On a piece as thin as this the whole rim would lie over its lines, pixels. */
+    private static final double SLIM = 22;
+
+    /** A quarter turn to the left: read from below. */
+    private static final double UP = -Math.PI / 2;
 
     private final GraphicsContext gc;
     private final Viewport view;
     private final Ink ink;
     private final TableScene.PieceSight sight;
-    private final LabelRoom room;
-    private final String name;
-    private final String subtitle;
-    private final double nameWide;
-    private final double subtitleWide;
-    private double beside = ROOMY;
+    private final LabelRoom table;
+    private final double wide;
+    private final double high;
+    /** The part of the room in which the piece lies. */
+    private LabelRoom room;
 
-    private NamePainter(GraphicsContext gc, Viewport view, Ink ink, TableScene.PieceSight sight, LabelRoom room) {
+    /** Places on the piece other than the best. */
+    private List<Point> places;
+
+    private boolean written;
+
+    NamePainter(GraphicsContext gc, Viewport view, Ink ink, TableScene.PieceSight sight, LabelRoom room) {
         this.gc = gc;
         this.view = view;
         this.ink = ink;
         this.sight = sight;
+        this.table = room;
         this.room = room;
-        name = sight.piece().name();
-        subtitle = sight.subtitle();
-        nameWide = Ruler.width(name, bold(SIZES[0])) / SIZES[0];
-        subtitleWide = Ruler.width(subtitle, Font.font(SMALL[0])) / SMALL[0];
-    }
-
-    static void paint(GraphicsContext gc, Viewport view, Ink ink, TableScene.PieceSight sight, LabelRoom room) {
         Box box = sight.piece().outline().box();
-        if (box.width() * view.scale() >= LEAST && box.height() * view.scale() >= LOWEST) {
-            gc.setTextBaseline(VPos.CENTER);
-            new NamePainter(gc, view, ink, sight, room)
-                    .paint(Math.sqrt(box.width() * box.height()) * view.scale() / LETTERS);
-        }
+        wide = box.width() * view.scale();
+        high = box.height() * view.scale();
     }
 
-    private void paint(double fitting) {
-        int first = 0;
-        while (first < SIZES.length - 1 && SIZES[first] > fitting) {
-            first++;
-        }
-        Point best = view.toScreen(sight.name().at());
-        if (tryAll(first, List.of(best))) {
+    /** Writes it on the piece, if there is room clear of all lines. */
+    void onPiece() {
+        boolean upright = high > UPRIGHT * wide;
+        if (wide < (upright && !sight.aside() ? LOWEST : LEAST) || high < (upright ? LEAST : LOWEST)) {
             return;
         }
-        List<Point> places = elsewhere();
+        Box box = sight.piece().outline().box();
+        room = table.within(Box.around(List.of(
+                view.toScreen(new Point(box.minX(), box.minY())), view.toScreen(new Point(box.maxX(), box.maxY())))));
+        NameSettings settings = settings();
+        int first = NameSetting.fitting(Math.sqrt(wide * high) / LETTERS);
+        List<Point> best = List.of(view.toScreen(sight.name().at()));
+        if (wide >= LEAST && write(settings.whole(), first, best, 0, ROOMY)) {
+            return;
+        }
         // What has no room for the lowest letters has none for words.
-        double least = HIGH * SIZES[SIZES.length - 1];
-        List<Point> open =
-                places.stream().filter(p -> room.isClear(p, least, least)).toList();
-        if (tryAll(Math.max(first, ELSEWHERE), open)) {
+        List<Point> open = elsewhere().stream()
+                .filter(p -> room.isClear(p, NameSetting.least(), NameSetting.least()))
+                .toList();
+        boolean across = wide >= LEAST
+                && (write(settings.whole(), Math.max(first, ELSEWHERE), open, 0, ROOMY)
+                        || write(settings.whole(), NameSetting.SMALLEST, open, 0, 0));
+        boolean along = !across && upright && write(settings.narrow(), first, open, UP, 0);
+        if (!across && !along && wide >= LEAST) {
+            write(settings.cut(), 0, open, 0, 0);
+        }
+    }
+
+    /** Writes it beside the piece, if it is not on it, or over lines that it may hide; notes where it is not whole. */
+    void elsewhereThanOn() {
+        if (!written && !sight.aside() && !overLevels()) {
+            written = BesideName.paint(gc, view, ink, sight, table);
+        }
+        if (!written) {
+            overLines();
+        }
+        if (!written) {
+            table.nameLacks(sight.piece().id());
+        }
+    }
+
+    /** Better over a level or a line inside the piece than beside it. */
+    private boolean overLevels() {
+        if (wide < LEAST || high < LOWEST) {
+            return false;
+        }
+        NameSetting last = NameSetting.alone(sight.piece().name(), NameSetting.SMALLEST, true);
+        Point best = view.toScreen(sight.name().at());
+        Optional<Point> at = room.takeClear(List.of(best), last.wide(), last.high())
+                .or(() -> room.takeClear(elsewhere(), last.wide(), last.high()));
+        at.ifPresent(p -> write(last, p, 0));
+        return at.isPresent();
+    }
+
+    /** Better over a notch or a stitching line than nowhere, but not over a dart, the grain or the sign of a fold. */
+    private void overLines() {
+        if (Math.min(wide, high) < LARGE) {
             return;
         }
-        beside = 0;
-        if (!tryAll(SIZES.length - 1, open)) {
-            overLines(best, places);
-        }
-    }
-
-    /** Better over a line inside the piece than nowhere: nearer there is room. */
-    private void overLines(Point best, List<Point> places) {
-        int last = SIZES.length - 1;
-        double wide = nameWide * SIZES[last];
-        double high = HIGH * SIZES[last];
-        Box box = sight.piece().outline().box();
-        boolean large = Math.min(box.width(), box.height()) * view.scale() >= LARGE;
-        places.add(0, best);
-        room.takeClear(places, wide, high)
-                .or(() -> large ? room.take(List.of(best), wide, high) : Optional.empty())
-                .ifPresent(p -> alone(p, last));
-    }
-
-    private boolean tryAll(int first, List<Point> places) {
-        for (int i = first; i < SIZES.length; i++) {
-            if (inTwoLines(i, places) || inOneLine(i, places)) {
-                return true;
-            }
-        }
-        for (int i = first; i < SIZES.length; i++) {
-            Optional<Point> at = clear(places, nameWide * SIZES[i], HIGH * SIZES[i]);
+        DrawnLine outline = outline();
+        List<NameSetting> ways = new ArrayList<>();
+        settings().whole().stream()
+                .filter(s -> s.size() == NameSetting.SMALLEST)
+                .forEach(ways::add);
+        ways.addAll(settings().cut());
+        for (NameSetting way : ways) {
+            Optional<Point> at = elsewhere().stream()
+                    .filter(p -> !outline.meets(p, way.wide(), way.high(), 0))
+                    .filter(p -> room.takeSparing(p, way.wide(), way.high()))
+                    .findFirst();
             if (at.isPresent()) {
-                alone(at.get(), i);
-                return true;
+                write(way, at.get(), 0);
+                return;
             }
         }
-        return sizeBelow(places);
     }
 
-    private boolean inTwoLines(int i, List<Point> places) {
-        return SIZES[i] >= LEAST_OF_TWO && inTwoLines(i, places, name, nameWide, subtitle, subtitleWide);
+    /** Writes it in the first way for which one of the places is clear of all lines and words. */
+    private boolean write(List<NameSetting> ways, int first, List<Point> places, double turn, double beside) {
+        for (NameSetting way : ways) {
+            if (way.size() >= first) {
+                for (Point place : places) {
+                    if (room.takeClear(place, way.wide() + 2 * beside, way.high(), turn)) {
+                        write(way, place, turn);
+                        return true;
+                    }
+                }
+            }
+        }
+        return false;
     }
 
-    private boolean inTwoLines(int i, List<Point> places, String upper, double wide, String lower, double lowerWide) {
-        double size = SIZES[i];
-        Optional<Point> at = clear(places, Math.max(wide * size, lowerWide * SMALL[i]), TWO_HIGH * size);
-        at.ifPresent(p -> both(
-                i,
-                TextAlignment.CENTER,
-                upper,
-                p.plus(new Point(0, -size * 0.55)),
-                lower,
-                p.plus(new Point(0, size * 0.6))));
-        return at.isPresent();
+    private NameSettings settings() {
+        return NameSettings.of(sight.piece(), sight.subtitle());
     }
 
-    /** On a very small piece of several sizes. */
-    private boolean sizeBelow(List<Point> places) {
-        int last = SIZES.length - 1;
-        String plain = sight.piece().plainName();
-        double wide = Ruler.width(plain, bold(SIZES[last])) / SIZES[last];
-        return sight.piece()
-                .size()
-                .filter(size -> inTwoLines(last, places, plain, wide, size, size.length()))
-                .isPresent();
+    private DrawnLine outline() {
+        return DrawnLine.along(sight.piece().outline().segments(), view).get(0);
     }
 
-    /** On a narrow piece such as a band: the name and beside it how often it is cut. */
-    private boolean inOneLine(int i, List<Point> places) {
-        double size = SIZES[i];
-        double wide = nameWide * size + GAP * size + subtitleWide * SMALL[i];
-        Optional<Point> at = clear(places, wide, HIGH * size);
-        at.map(p -> p.minus(new Point(wide / 2, 0)))
-                .ifPresent(start -> both(
-                        i,
-                        TextAlignment.LEFT,
-                        name,
-                        start,
-                        subtitle,
-                        start.plus(new Point((nameWide + GAP) * size, 0))));
-        return at.isPresent();
-    }
-
-    private void both(int i, TextAlignment align, String large, Point first, String small, Point second) {
-        gc.setTextAlign(align);
-        gc.setFont(bold(SIZES[i]));
-        words(large, sight.aside() ? ink.quiet() : ink.text(), first);
-        gc.setFont(Font.font(SMALL[i]));
-        words(small, ink.quiet(), second);
-    }
-
-    /** On a very small piece; nearer there is room for more. */
-    private void alone(Point at, int i) {
-        gc.setTextAlign(TextAlignment.CENTER);
-        gc.setFont(bold(SIZES[i]));
-        words(name, sight.aside() ? ink.quiet() : ink.text(), at);
-    }
-
-    /** Takes the first of the places that lies on the piece and is clear of all lines and words. */
-    private Optional<Point> clear(List<Point> places, double wide, double high) {
-        return places.stream()
-                .filter(p -> room.takeClear(p, wide + 2 * beside, high))
-                .findFirst();
-    }
-
-    /** Other places on what is seen of the piece, the best first; the list may be added to. */
+    /** Other places on what is seen of the piece, the best first. */
     private List<Point> elsewhere() {
-        DrawnLine outline =
-                DrawnLine.along(sight.piece().outline().segments(), view).get(0);
+        if (places == null) {
+            places = spread();
+        }
+        return places;
+    }
+
+    private List<Point> spread() {
+        DrawnLine outline = outline();
         Box box = sight.piece().outline().box();
         Point from = view.toScreen(new Point(box.minX(), box.minY()));
         Point to = view.toScreen(new Point(box.maxX(), box.maxY()));
@@ -224,22 +197,39 @@ final class NamePainter {
                         view.toScreen(sight.name().at()))
                 .stream()
                 .filter(outline::surrounds)
-                .collect(Collectors.toCollection(ArrayList::new));
+                .toList();
     }
 
-    private static Font bold(double size) {
-        return Font.font(Font.getDefault().getFamily(), FontWeight.BOLD, size);
+    private void write(NameSetting way, Point middle, double turn) {
+        written = true;
+        if (!way.whole()) {
+            table.nameLacks(sight.piece().id());
+        }
+        gc.setTextBaseline(VPos.CENTER);
+        gc.setTextAlign(TextAlignment.CENTER);
+        if (turn == 0) {
+            way.rows().forEach(row -> write(row, middle));
+        } else {
+            gc.save();
+            gc.translate(middle.x(), middle.y());
+            gc.rotate(Math.toDegrees(turn));
+            way.rows().forEach(row -> write(row, Point.ORIGIN));
+            gc.restore();
+        }
     }
 
     /** Words with a rim of paper, so that what is faintly drawn below does not stand between the letters. */
-    private void words(String text, Color color, Point place) {
+    private void write(NameSetting.Row row, Point middle) {
+        double x = middle.x() + row.x();
+        double y = middle.y() + row.y();
+        gc.setFont(row.font());
         if (!sight.aside()) {
             gc.setStroke(ink.paper());
-            gc.setLineWidth(5);
+            gc.setLineWidth(Math.min(wide, high) < SLIM ? RIM / 3 : RIM);
             gc.setLineDashes();
-            gc.strokeText(text, place.x(), place.y());
+            gc.strokeText(row.words(), x, y);
         }
-        gc.setFill(color);
-        gc.fillText(text, place.x(), place.y());
+        gc.setFill(row.quiet() || sight.aside() ? ink.quiet() : ink.text());
+        gc.fillText(row.words(), x, y);
     }
 }

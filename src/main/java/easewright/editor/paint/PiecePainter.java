@@ -78,9 +78,9 @@ final class PiecePainter {
 
     /** Notes where its lines and signs lie, for words that are to keep clear of them. */
     void keepClear(LabelRoom room) {
+        DrawnLine.along(piece.outline().segments(), view).forEach(room::putPaper);
+        sight.stitch().ifPresent(s -> DrawnLine.along(s.segments(), view).forEach(room::put));
         List<List<Segment>> runs = new ArrayList<>();
-        runs.add(piece.outline().segments());
-        sight.stitch().ifPresent(s -> runs.add(s.segments()));
         if (bearsSigns()) {
             sight.riders().forEach(r -> DrawnLine.along(r.segments(), view).forEach(room::putFaint));
             for (Dart dart : piece.darts()) {
@@ -90,7 +90,7 @@ final class PiecePainter {
             }
             new EdgeSigns(pen, ink, sight).keepClear(room);
         }
-        runs.forEach(run -> DrawnLine.along(run, view).forEach(room::put));
+        runs.forEach(run -> DrawnLine.along(run, view).forEach(room::putDear));
     }
 
     boolean isAside() {

@@ -82,7 +82,11 @@ public final class TablePainter {
         faintly(gc, levels, LevelPainter::isAside, level -> level.atWork(brief));
         levels.forEach(LevelPainter::keepClear);
         faintly(gc, levels, LevelPainter::isAside, LevelPainter::clearOthers);
-        seen.forEach(piece -> NamePainter.paint(gc, view, ink, piece, room));
+        List<NamePainter> names = seen.stream()
+                .map(piece -> new NamePainter(gc, view, ink, piece, room))
+                .toList();
+        names.forEach(NamePainter::onPiece);
+        names.forEach(NamePainter::elsewhereThanOn);
         faintly(gc, levels, LevelPainter::isAside, LevelPainter::others);
         return room;
     }

@@ -47,6 +47,8 @@ public final class CuttingTable extends Region {
     /** The level under the pointer, which a click would choose. */
     private Optional<String> lit = Optional.empty();
 
+    private final NameUnder name = new NameUnder();
+
     public CuttingTable(Session session) {
         this.session = session;
         this.places = new PlaceHand(session);
@@ -113,6 +115,7 @@ public final class CuttingTable extends Region {
                 underlay,
                 isMarking() ? List.of() : holds.grips(view()),
                 lit,
+                name,
                 places,
                 hand);
     }
@@ -263,6 +266,13 @@ public final class CuttingTable extends Region {
     void light(Optional<String> level) {
         if (!level.equals(lit)) {
             lit = level;
+            repaint();
+        }
+    }
+
+    /** The pointer has come to a pixel, or with empty gone from the table. */
+    void pointer(Optional<Point> pixel) {
+        if (pixel.map(p -> name.moved(p, view(), scene().pieces())).orElseGet(name::gone)) {
             repaint();
         }
     }

@@ -5,6 +5,7 @@ import easewright.editor.paint.Ink;
 import easewright.editor.paint.LabelRoom;
 import easewright.editor.paint.MarkPainter;
 import easewright.editor.paint.MarkScene;
+import easewright.editor.paint.NamePlate;
 import easewright.editor.paint.OverlayPainter;
 import easewright.editor.paint.PointPainter;
 import easewright.editor.paint.TablePainter;
@@ -66,6 +67,7 @@ final class TableCanvases {
             Underlay underlay,
             List<OverlayPainter.Grip> grips,
             Optional<String> lit,
+            NameUnder name,
             PlaceHand places,
             Optional<MarkHand> hand) {
         Ink ink = desk.dark() ? Ink.DARK : Ink.LIGHT;
@@ -82,6 +84,7 @@ final class TableCanvases {
                 .toList();
         LabelRoom room = TablePainter.paint(
                 ground.getGraphicsContext2D(), width, height, view, ink, scene, underlay, places.cuts(), beside);
+        name.painted(room.lacking());
         GraphicsContext above = overlay.getGraphicsContext2D();
         List<Line> glowing = scene.pieces().stream()
                 .flatMap(p -> p.levels().stream())
@@ -95,5 +98,8 @@ final class TableCanvases {
             MarkScene marks = underlay.drawn().isPresent() ? h.scene().withoutCaptions() : h.scene();
             MarkPainter.paint(above, view, ink, marks, room);
         });
+        name.shown()
+                .ifPresent(piece -> NamePlate.paint(
+                        above, ink, piece.name(), name.at().x(), name.at().y(), width, height));
     }
 }

@@ -33,7 +33,10 @@ final class TableMouse {
         table.addEventHandler(MouseEvent.MOUSE_DRAGGED, this::dragged);
         table.addEventHandler(MouseEvent.MOUSE_RELEASED, this::released);
         table.addEventHandler(MouseEvent.MOUSE_MOVED, this::hovered);
-        table.addEventHandler(MouseEvent.MOUSE_EXITED, e -> table.light(Optional.empty()));
+        table.addEventHandler(MouseEvent.MOUSE_EXITED, e -> {
+            table.light(Optional.empty());
+            table.pointer(Optional.empty());
+        });
         table.addEventHandler(ScrollEvent.SCROLL, this::scrolled);
     }
 
@@ -115,6 +118,7 @@ final class TableMouse {
     }
 
     private void hovered(MouseEvent e) {
+        table.pointer(Optional.of(new Point(e.getX(), e.getY())));
         Optional<Cursor> marking = hand().flatMap(h -> h.hovered(e, table.view()));
         if (marking.isPresent()) {
             table.setCursor(marking.get());
