@@ -87,7 +87,9 @@ public final class Coupled {
         List<Alteration> alterations = new ArrayList<>();
         Pattern result = part.back(offer.result()).withChanges(after.changes());
         for (Alteration each : offer.alterations()) {
-            Alteration within = Within.of(Optional.of(size), each);
+            Alteration within = each instanceof Within sided
+                    ? Within.of(new Scope(Optional.of(size), sided.scope().side()), sided.change())
+                    : Within.of(Optional.of(size), each);
             alterations.add(within);
             result = result.withChange(within.note());
         }
@@ -105,10 +107,8 @@ public final class Coupled {
         GarmentMeasures is = measured.get(measured.size() - 1);
         List<Offer> offers = new ArrayList<>();
         for (MateWalk now : is.mates()) {
-            List<MateWalk> walks = measured.stream()
-                    .flatMap(m -> m.mates().stream())
-                    .filter(w -> w.mate().equals(now.mate()))
-                    .toList();
+            List<MateWalk> walks =
+                    measured.stream().flatMap(m -> MateThen.of(m, now).stream()).toList();
             offers.addAll(offers(course.get(course.size() - 1), is, now, Asked.of(walks)));
         }
         return List.copyOf(offers);
@@ -151,12 +151,20 @@ public final class Coupled {
         return offers;
     }
 
-    /** The fitting way first: sleeves and armholes at the underarm (C-228, docs/sources.md 4.2), all else by slashes. */
+    /**
+     * Sleeves and armholes at the underarm (C-228, docs/sources.md 4.2), what runs across by slashes. Seams that end at a
+     * hem are left to {@link SeamMatch}: slashed across they would change everything else of the piece.
+     */
     private static List<EdgeLength.Manner> manners(Pattern pattern, List<EdgeRef> edges) {
-        EdgeRole role = pattern.edge(edges.get(0)).map(Edge::role).orElse(EdgeRole.OTHER);
-        return role == EdgeRole.CAP || role == EdgeRole.ARMHOLE
-                ? List.of(EdgeLength.Manner.AT_ENDS)
-                : List.of(EdgeLength.Manner.SLASHED);
+        EdgeRef first = edges.get(0);
+        EdgeRole role = pattern.edge(first).map(Edge::role).orElse(EdgeRole.OTHER);
+        if (role == EdgeRole.CAP || role == EdgeRole.ARMHOLE) {
+            return List.of(EdgeLength.Manner.AT_ENDS);
+        }
+        boolean atHem = pattern.piece(first.piece())
+                .flatMap(p -> p.edge(first.edge()).map(e -> EdgeAtEnd.isAtHem(p, e)))
+                .orElse(false);
+        return atHem ? List.of() : List.of(EdgeLength.Manner.SLASHED);
     }
 
     private static Optional<Offer> offer(
@@ -176,7 +184,9 @@ public final class Coupled {
             if (piece.isEmpty()) {
                 return Optional.empty();
             }
-            EdgeLength each = new EdgeLength(EdgeRef.of(piece.get().id(), ref.edge()), wanted / times, how, false);
+            Alteration each = Within.of(
+                    Scope.forSeam(now, Optional.empty(), mate, piece.get()),
+                    new EdgeLength(EdgeRef.of(piece.get().id(), ref.edge()), wanted / times, how, false));
             try {
                 Altered altered = each.apply(now);
                 now = altered.pattern();

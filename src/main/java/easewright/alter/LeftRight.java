@@ -22,6 +22,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 
@@ -199,8 +200,17 @@ final class LeftRight {
             all.addAll(mate.second());
             List<EdgeRef> parted =
                     all.stream().filter(e -> lefts.containsKey(id(garment, e))).toList();
+            Optional<Side> own = Scope.sideOf(garment, mate);
             if (parted.isEmpty()) {
                 mates.add(mate);
+            } else if (own.isPresent()) {
+                // A left armhole takes the left one of two sleeves.
+                Map<String, Piece> there = own.get() == Side.LEFT ? lefts : rights;
+                mates.add(new Mate(
+                        mate.name(),
+                        onOne(garment, mate.first(), there),
+                        onOne(garment, mate.second(), there),
+                        mate.declaredEase()));
             } else if (parted.stream().allMatch(e -> e.times() % 2 == 0)) {
                 mates.add(new Mate(
                         mate.name(), both(garment, mate.first()), both(garment, mate.second()), mate.declaredEase()));

@@ -1,17 +1,21 @@
 package easewright.alter;
 
 import easewright.pattern.ChangeNote;
+import easewright.pattern.EdgeRef;
 import easewright.pattern.Level;
 import easewright.pattern.LevelMark;
+import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
 import easewright.pattern.PatternPart;
 import easewright.pattern.Piece;
 import easewright.pattern.Side;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Where in a pattern a change is made, as it is kept among the settings of its record.
@@ -66,6 +70,27 @@ public record Scope(Optional<String> size, Side side, Optional<String> asIn) {
             }
         }
         return Optional.empty();
+    }
+
+    /** The side on which a seam is sewn that joins pieces of one side, alone or to such as are cut alike for both. */
+    static Optional<Side> sideOf(Pattern garment, Mate mate) {
+        Set<Side> sides = EnumSet.noneOf(Side.class);
+        for (List<EdgeRef> refs : List.of(mate.first(), mate.second())) {
+            for (EdgeRef ref : refs) {
+                garment.piece(ref.piece()).map(Piece::side).ifPresent(sides::add);
+            }
+        }
+        sides.remove(Side.BOTH);
+        return sides.size() == 1 ? sides.stream().findFirst() : Optional.empty();
+    }
+
+    /**
+     * Where a piece is changed for the sake of a seam: on the side of the seam alone, where the piece is cut alike for
+     * both.
+     */
+    static Scope forSeam(Pattern garment, Optional<String> size, Mate mate, Piece piece) {
+        Side side = LeftRight.symmetric(piece) ? sideOf(garment, mate).orElse(Side.BOTH) : Side.BOTH;
+        return new Scope(size, side);
     }
 
     boolean isWholeGarment() {

@@ -11,7 +11,9 @@ import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
 import easewright.pattern.PatternPart;
 import easewright.pattern.Piece;
+import easewright.pattern.Side;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -24,7 +26,7 @@ import java.util.TreeMap;
  * girth changes and no other seam is put out (common practice). No protected edge is moved, nor a side that is one.
  */
 public final class SeamMatch {
-    /** A girth that changes by less does not change, mm. */
+    /** A girth or a seam line that changes by less does not change, mm. */
     private static final double ALTERED = 0.02;
 
     /** Of what is left over nobody sees anything, mm. */
@@ -52,13 +54,20 @@ public final class SeamMatch {
      *
      * @param edge    whose length changes; its piece by its id
      * @param by      by how much, mm
+     * @param side    the side of the garment that changes; both where it changes alike on either
      * @param atHem   whether it is let down or taken up at the hem
      * @param change  the change like any other
      * @param altered what comes of it
      * @param girths  by how much it changes the girth at each level where it does, mm
      */
     public record Choice(
-            EdgeRef edge, double by, boolean atHem, Alteration change, Altered altered, Map<String, Double> girths) {
+            EdgeRef edge,
+            double by,
+            Side side,
+            boolean atHem,
+            Alteration change,
+            Altered altered,
+            Map<String, Double> girths) {
         public Choice {
             girths = Map.copyOf(girths);
         }
@@ -72,12 +81,14 @@ public final class SeamMatch {
     }
 
     /**
-     * The best change of either side, the first side's first; empty for a side that cannot be matched, and for both where
-     * they fit.
+     * The best change of either side; none for a side that cannot be matched, and for both where they fit. First stands
+     * that of a side which is as it was, where the other was changed; else the one that makes the shorter longer, by which
+     * nothing that was drawn is lost.
      *
-     * @param is measures of the pattern
+     * @param was measures of the pattern before it was changed
+     * @param is  measures of the pattern
      */
-    public static List<Choice> of(Pattern pattern, GarmentMeasures is, MateWalk walk) {
+    public static List<Choice> of(Pattern pattern, GarmentMeasures was, GarmentMeasures is, MateWalk walk) {
         if (Cutting.same(walk.drift())) {
             return List.of();
         }
@@ -86,7 +97,19 @@ public final class SeamMatch {
         List<Choice> choices = new ArrayList<>();
         match.best(mate.first(), -walk.drift()).ifPresent(choices::add);
         match.best(mate.second(), walk.drift()).ifPresent(choices::add);
+        if (secondFirst(was, walk)) {
+            Collections.reverse(choices);
+        }
         return List.copyOf(choices);
+    }
+
+    private static boolean secondFirst(GarmentMeasures was, MateWalk walk) {
+        Optional<MateWalk> then = MateThen.of(was, walk);
+        boolean first =
+                then.filter(w -> Math.abs(w.first() - walk.first()) > ALTERED).isPresent();
+        boolean second =
+                then.filter(w -> Math.abs(w.second() - walk.second()) > ALTERED).isPresent();
+        return first == second ? walk.drift() > 0 : first;
     }
 
     private Optional<Choice> best(List<EdgeRef> side, double wanted) {
@@ -96,9 +119,11 @@ public final class SeamMatch {
             Optional<Edge> edge = piece.flatMap(p -> p.edge(ref.edge())).filter(e -> !e.isProtected());
             if (edge.isPresent()) {
                 EdgeRef own = EdgeRef.of(piece.get().id(), ref.edge());
+                Scope scope = Scope.forSeam(garment, walk.size(), walk.mate(), piece.get());
                 for (EdgeLength.Manner how : manners(edge.get())) {
                     boolean atHem = how == EdgeLength.Manner.AT_LOWER_END && EdgeAtEnd.isAtHem(piece.get(), edge.get());
-                    tried(own, wanted / ref.times(), how, atHem).ifPresent(tried::add);
+                    tried(scope, new EdgeLength(own, wanted / ref.times(), how, false), atHem)
+                            .ifPresent(tried::add);
                 }
             }
         }
@@ -115,8 +140,8 @@ public final class SeamMatch {
         };
     }
 
-    private Optional<Tried> tried(EdgeRef edge, double by, EdgeLength.Manner how, boolean atHem) {
-        Alteration change = Within.of(walk.size(), new EdgeLength(edge, by, how, false));
+    private Optional<Tried> tried(Scope scope, EdgeLength length, boolean atHem) {
+        Alteration change = Within.of(scope, length);
         try {
             Altered altered = change.apply(pattern);
             GarmentMeasures now = Measures.again(altered.pattern(), pattern, is);
@@ -127,7 +152,10 @@ public final class SeamMatch {
             }
             Map<String, Double> girths = girths(now);
             double most = girths.values().stream().mapToDouble(Math::abs).sum();
-            return Optional.of(new Tried(new Choice(edge, by, atHem, change, altered, girths), putOut(now), most));
+            return Optional.of(new Tried(
+                    new Choice(length.edge(), length.amount(), scope.side(), atHem, change, altered, girths),
+                    putOut(now),
+                    most));
         } catch (Refusal cannotBeDoneThere) {
             return Optional.empty();
         }

@@ -45,7 +45,7 @@ class SeamMatchTest {
 
     private static List<SeamMatch.Choice> choices(Pattern pattern) {
         GarmentMeasures is = Measures.of(pattern);
-        return SeamMatch.of(pattern, is, is.mates().get(0));
+        return SeamMatch.of(pattern, is, is, is.mates().get(0));
     }
 
     private static double drift(Pattern pattern) {
@@ -61,9 +61,10 @@ class SeamMatchTest {
         assertThat(choices)
                 .extracting(SeamMatch.Choice::edge)
                 .extracting(EdgeRef::piece)
-                .containsExactly("front", "back");
-        assertThat(choices.get(0).by()).isCloseTo(-8, within(1e-9));
-        assertThat(choices.get(1).by()).isCloseTo(8, within(1e-9));
+                .as("the shorter made longer first")
+                .containsExactly("back", "front");
+        assertThat(choices.get(0).by()).isCloseTo(8, within(1e-9));
+        assertThat(choices.get(1).by()).isCloseTo(-8, within(1e-9));
         for (SeamMatch.Choice choice : choices) {
             Pattern made = choice.change().apply(drawn).pattern();
             assertThat(made.pieces()).isEqualTo(choice.altered().pattern().pieces());
@@ -129,7 +130,8 @@ class SeamMatchTest {
                             6,
                             List.of());
                     Pattern marked = pattern.withMates(List.of(off.mate()));
-                    for (SeamMatch.Choice choice : SeamMatch.of(marked, Measures.of(marked), off)) {
+                    for (SeamMatch.Choice choice :
+                            SeamMatch.of(marked, Measures.of(marked), Measures.of(marked), off)) {
                         offered++;
                         assertProtectedUnmoved(marked, choice.altered().pattern(), seed);
                         assertThat(Math.abs(drift(choice.altered().pattern())))
@@ -249,7 +251,7 @@ class SeamMatchTest {
         GarmentMeasures is = Measures.of(nest);
         assertThat(is.mates()).hasSize(2);
         for (MateWalk walk : is.mates()) {
-            List<SeamMatch.Choice> choices = SeamMatch.of(nest, is, walk);
+            List<SeamMatch.Choice> choices = SeamMatch.of(nest, is, is, walk);
             assertThat(choices).hasSize(walk.size().equals(Optional.of("36")) ? 2 : 0);
             for (SeamMatch.Choice choice : choices) {
                 List<Piece> after = choice.altered().pattern().pieces();

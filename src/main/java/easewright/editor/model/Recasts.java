@@ -19,8 +19,7 @@ import easewright.pattern.ChangeNote;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
-import easewright.pattern.Piece;
-import easewright.pattern.Side;
+import easewright.pattern.PatternPart;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -74,13 +73,10 @@ final class Recasts {
             Alteration made = Ways.from(course.get(at).note());
             Scope scope = Scope.of(course.get(at).note());
             Alteration change = made instanceof Within within ? within.change() : made;
-            if (!(change instanceof SeamChange seams)
-                    || scope.side() != Side.BOTH
-                    || !scope.size().equals(walk.size())) {
+            if (!(change instanceof SeamChange seams) || !scope.size().equals(walk.size())) {
                 return Optional.empty();
             }
-            List<EdgeRef> added =
-                    partners(seams, walk.mate(), scope.part(desk.pattern()).alone());
+            List<EdgeRef> added = partners(seams, walk.mate(), scope);
             if (added.isEmpty() && seams.even()) {
                 return Optional.empty();
             }
@@ -146,23 +142,29 @@ final class Recasts {
     /**
      * The edges of a seam that a change left out while it took those of the other side.
      *
-     * @param garment the pieces among which it was made
+     * @param scope where the change was made; its edges are called as they are there
      */
-    private static List<EdgeRef> partners(SeamChange change, Mate mate, Pattern garment) {
-        boolean first = takes(change, mate.first(), garment);
-        boolean second = takes(change, mate.second(), garment);
-        List<EdgeRef> other = first ? mate.second() : mate.first();
-        return first == second
-                ? List.of()
-                : other.stream().map(r -> EdgeRef.of(id(r, garment), r.edge())).toList();
+    private List<EdgeRef> partners(SeamChange change, Mate mate, Scope scope) {
+        Pattern garment = scope.size()
+                .map(size -> PatternPart.ofSize(desk.pattern(), size).alone())
+                .orElse(desk.pattern());
+        PatternPart part = PatternPart.ofSide(garment, scope.side());
+        List<EdgeRef> one = inPart(mate.first(), garment, part);
+        List<EdgeRef> two = inPart(mate.second(), garment, part);
+        boolean first = takes(change, one, part.alone());
+        boolean second = takes(change, two, part.alone());
+        return first == second ? List.of() : first ? two : one;
     }
 
-    private static boolean takes(SeamChange change, List<EdgeRef> side, Pattern garment) {
-        return change.shares().stream().anyMatch(s -> Partners.has(garment, side, s.edge()));
+    private static boolean takes(SeamChange change, List<EdgeRef> side, Pattern part) {
+        return change.shares().stream().anyMatch(s -> Partners.has(part, side, s.edge()));
     }
 
-    private static String id(EdgeRef ref, Pattern garment) {
-        return garment.piece(ref.piece()).map(Piece::id).orElse(ref.piece());
+    private static List<EdgeRef> inPart(List<EdgeRef> side, Pattern garment, PatternPart part) {
+        return side.stream()
+                .flatMap(r -> garment.piece(r.piece()).flatMap(p -> part.idInPart(p.id())).stream()
+                        .map(id -> EdgeRef.of(id, r.edge())))
+                .toList();
     }
 
     private static SeamChange taking(SeamChange change, List<EdgeRef> added) {

@@ -10,10 +10,11 @@ import easewright.pattern.Mate;
 import easewright.pattern.MateSides;
 import easewright.pattern.Pattern;
 import easewright.pattern.PatternPart;
+import easewright.pattern.Piece;
+import easewright.pattern.Side;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 
@@ -22,9 +23,6 @@ import java.util.Map;
  * made as long as the other, or what they differ by marked as ease.
  */
 final class SeamOffers {
-    /** A seam line that changed by less was not altered, mm. */
-    private static final double ALTERED = 0.02;
-
     /** Less than this is no ease, mm. */
     private static final double NO_EASE = 0.05;
 
@@ -60,7 +58,7 @@ final class SeamOffers {
         // So large a difference was never drawn by mistake: other edges are meant, or fullness.
         List<SeamMatch.Choice> choices = eased == EasedIn.GATHERED
                 ? List.of()
-                : inOrder(SeamMatch.of(pattern, desk.reading().measures(), walk), walk, was);
+                : SeamMatch.of(pattern, was, desk.reading().measures(), walk);
         List<FollowUp.Press> presses = new ArrayList<>();
         List<String> care = new ArrayList<>();
         for (SeamMatch.Choice choice : choices) {
@@ -70,6 +68,11 @@ final class SeamOffers {
             care.add(words.of("editor.follow.at-hem"));
         }
         for (SeamMatch.Choice choice : choices) {
+            if (choice.side() != Side.BOTH) {
+                String piece =
+                        pattern.piece(choice.edge().piece()).map(Piece::name).orElse("");
+                care.add(words.of("editor.follow.sided." + choice.side().name(), Map.of("piece", piece)));
+            }
             if (!choice.girths().isEmpty()) {
                 String edge = HereWords.seam(desk, choice.edge());
                 care.add(words.of("editor.follow.by-that", Map.of("edge", edge))
@@ -91,22 +94,6 @@ final class SeamOffers {
         boolean plain = Math.abs(walk.mate().declaredEase()) < NO_EASE;
         String said = words.of(plain ? "editor.follow.off" : "editor.follow.off-ease", values);
         return new FollowUp(walk.mate().name(), said, String.join(" ", care), presses, false);
-    }
-
-    /** What was not changed is matched to what was; else the shorter is made longer first, which wastes nothing drawn. */
-    private static List<SeamMatch.Choice> inOrder(List<SeamMatch.Choice> choices, MateWalk walk, GarmentMeasures was) {
-        List<SeamMatch.Choice> ordered = new ArrayList<>(choices);
-        boolean first = was.mate(walk)
-                .filter(w -> Math.abs(w.first() - walk.first()) > ALTERED)
-                .isPresent();
-        boolean second = was.mate(walk)
-                .filter(w -> Math.abs(w.second() - walk.second()) > ALTERED)
-                .isPresent();
-        boolean secondFirst = first == second ? walk.drift() > 0 : first;
-        if (secondFirst) {
-            Collections.reverse(ordered);
-        }
-        return ordered;
     }
 
     private FollowUp.Press length(SeamMatch.Choice choice, MateWalk walk) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import easewright.measure.Cutting;
 import easewright.pattern.EdgeRef;
+import easewright.pattern.Side;
 import easewright.text.LengthUnit;
 import java.util.List;
 import java.util.Optional;
@@ -106,6 +107,35 @@ class FollowUpTest {
         assertThat(worstDrift()).isLessThanOrEqualTo(Cutting.SAME);
         assertThat(hip()).as("the same amount in all").isCloseTo(hip + 40, within(0.01));
         assertThat(session.desk().pattern().changes()).hasSize(1);
+        assertThat(FollowUp.of(session.desk())).isEmpty();
+    }
+
+    /** On one side of the garment alone, too: shared there, or the other piece matched there. */
+    @Test
+    void aSeamChangedOnOneSideOfTheGarmentIsOfferedTheOtherThere() throws Exception {
+        openKnit();
+        EdgeRef front = session.desk().holds().stream()
+                .map(Hold::edge)
+                .filter(e -> e.piece().contains("front"))
+                .findFirst()
+                .orElseThrow();
+        session.want(session.desk()
+                .wanted()
+                .orElseThrow()
+                .withLeftOut(Set.of(front))
+                .withSide(Side.LEFT)
+                .withAmount(40));
+        session.keep();
+        assertThat(worstDrift()).isGreaterThan(Cutting.WORKS);
+        FollowUp offer = FollowUp.of(session.desk()).stream()
+                .filter(f -> f.seam().equals("side seam left"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(offer.presses()).extracting(p -> p.label().key()).containsExactly("editor.follow.instead");
+        assertThat(offer.words()).contains("Front, side");
+        session.tryOut(offer.presses().get(0));
+        session.keep();
+        assertThat(worstDrift()).isLessThanOrEqualTo(Cutting.SAME);
         assertThat(FollowUp.of(session.desk())).isEmpty();
     }
 
