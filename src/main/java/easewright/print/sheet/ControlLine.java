@@ -20,7 +20,7 @@ import java.util.Map;
  */
 record ControlLine(Point from, boolean down, double length) {
     private static final double TICK = 2.5;
-    private static final double WRITING = 5;
+    private static final double WRITING = 5.5;
 
     /** The longest line of whole centimetres, or inches, that ends before {@code end}. */
     static ControlLine of(Point from, boolean down, double end, LengthUnit unit) {
@@ -67,6 +67,6 @@ record ControlLine(Point from, boolean down, double length) {
         Point at = start.plus(reading.times(6)).plus(reading.quarterTurned().times(-1.1));
         String text = words.of(joined ? "print.control" : "print.control-one", Map.of("length", said(words)));
         double turn = Math.atan2(reading.y(), reading.x());
-        return pencil.write(text, at, 2.8, Anchor.START, turn, false, Tone.DARK).picture();
+        return pencil.write(text, at, 3.2, Anchor.START, turn, false, Tone.DARK).picture();
     }
 }

@@ -62,6 +62,15 @@ final class Lines {
         boxes.add(box.grown(AIR));
     }
 
+    /** How much of what is drawn comes into the box, in pieces of no particular length. */
+    int crossing(Box box) {
+        int count = 0;
+        for (Box one : boxes) {
+            count += one.overlaps(box) ? 1 : 0;
+        }
+        return count;
+    }
+
     /** Whether nothing drawn comes into the box. */
     boolean isClear(Box box) {
         return boxes.stream().noneMatch(box::overlaps);

@@ -40,7 +40,7 @@ final class PieceLabel {
      */
     record Line(String text, double size, boolean bold) {
         static Line plain(String text) {
-            return new Line(text, 3.6, false);
+            return new Line(text, 4.2, false);
         }
     }
 
@@ -52,8 +52,8 @@ final class PieceLabel {
      */
     List<Line> lines(Piece piece, CutLine cut, String size, boolean changed) {
         List<Line> lines = new ArrayList<>();
-        lines.add(new Line(piece.name(), 7.5, true));
-        lines.add(new Line(cutting(piece, words), 5, true));
+        lines.add(new Line(piece.name(), 10, true));
+        lines.add(new Line(cutting(piece, words), 6, true));
         if (!size.isEmpty()) {
             lines.add(Line.plain(words.of("print.label.size", Map.of("size", size))));
         }

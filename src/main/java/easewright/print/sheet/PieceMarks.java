@@ -106,7 +106,7 @@ final class PieceMarks {
         Point along = right.minus(left).unit();
         Point at = left.plus(along.times(5)).plus(along.quarterTurned().times(-1.2));
         double turn = Math.atan2(along.y(), along.x());
-        pencil.write(name, at, 3.2 * large, Anchor.START, turn, false, Tone.DARK);
+        pencil.write(name, at, 3.6 * large, Anchor.START, turn, false, Tone.DARK);
         obstacles.add(
                 new Point[] {at.plus(new Point(0, -2)), at.plus(along.times(12)).plus(new Point(0, -2))});
     }
@@ -189,7 +189,7 @@ final class PieceMarks {
             pencil.arrowHead(foot, down, 5, Tone.BLACK).arrowHead(top, down.times(-1), 5, Tone.BLACK);
             Point up = down.times(-1);
             Point beside = foot.plus(up.times(9)).plus(up.quarterTurned().times(-1.4));
-            pencil.write(words.of("print.grain"), beside, 3.2 * large, Anchor.START, angle(up), false, Tone.DARK);
+            pencil.write(words.of("print.grain"), beside, 3.6 * large, Anchor.START, angle(up), false, Tone.DARK);
             if (upsideDown) {
                 Point right = foot.plus(new Point(4, 0));
                 pencil.write(words.of("print.top"), right, 5 * large, Anchor.START, 0, true, Tone.BLACK);
@@ -225,7 +225,7 @@ final class PieceMarks {
         Point beside = a.towards(b, 0.5)
                 .plus(in.times(room / 2))
                 .plus(reading.quarterTurned().times(1.3));
-        pencil.write(words.of("print.fold"), beside, 3.6 * large, Anchor.MIDDLE, angle(reading), false, Tone.DARK);
+        pencil.write(words.of("print.fold"), beside, 4.2 * large, Anchor.MIDDLE, angle(reading), false, Tone.DARK);
     }
 
     private static double angle(Point along) {

@@ -182,6 +182,7 @@ final class PlanPage {
             borders.add(new Box(area.minX(), area.minY(), area.maxX(), area.minY()));
             borders.add(new Box(area.minX(), area.maxY(), area.maxX(), area.maxY()));
         }
+        controls.all().forEach(line -> pencil.line(small.apply(line.from()), small.apply(line.to()), Pen.CONTROL));
         for (Tile tile : plan.tiles()) {
             Box area = shrunk(grid.area(tile), small);
             double size = Math.min(5.5, Math.min(area.width(), area.height()) / 3);
@@ -201,44 +202,59 @@ final class PlanPage {
 
     private void names(Affine small) {
         for (Laid laid : plan.laid()) {
-            PaperPiece paper = job.pieces().get(laid.shape());
+            String name = job.pieces().get(laid.shape()).piece().name();
             List<Point> corners = laid.corners().stream().map(small::apply).toList();
-            Box box = Box.around(corners);
-            Lettering face = Lettering.of(false);
-            double size = Math.min(3, Math.max(2.2, box.width() / 4));
-            boolean upright = box.width() > face.width(paper.piece().name(), size) + 1;
-            String name = face.fitted(paper.piece().name(), size, upright ? box.width() : box.height() * 0.6);
-            double along = face.width(name, size);
-            Box words = upright ? around(box.centre(), along, size) : around(box.centre(), size, along);
-            Point at = spot(corners, words);
+            double wide = Box.around(corners).width();
+            double size = Math.min(3, Math.max(2.2, wide / 4));
+            boolean across = wide > Lettering.of(false).width(name, size) + 1;
+            Name best = null;
+            for (double each : new double[] {size, 2.2, 1.8}) {
+                for (boolean upright : new boolean[] {across, !across}) {
+                    Name tried = name(name, corners, each, upright);
+                    best = best == null || tried.cost < best.cost - 100 ? tried : best;
+                }
+            }
             // On paper of its own, so that the lines of the joins do not cross it out.
-            pencil.fill(around(at, words.width() + 0.8, words.height() + 0.6), Tone.PALE);
-            Point base = at.plus(upright ? new Point(0, size * 0.35) : new Point(size * 0.35, 0));
-            pencil.write(name, base, size, Anchor.MIDDLE, upright ? 0 : -Math.PI / 2, false, Tone.BLACK);
+            pencil.fill(around(best.at, best.words.width() + 0.8, best.words.height() + 0.6), Tone.PALE);
+            double drop = best.size * 0.35;
+            Point base = best.at.plus(best.upright ? new Point(0, drop) : new Point(drop, 0));
+            double turn = best.upright ? 0 : -Math.PI / 2;
+            pencil.write(best.text, base, best.size, Anchor.MIDDLE, turn, false, Tone.BLACK);
         }
     }
 
-    /** The middle of a place on the piece for words: free of numbers, letters and borders, the nearer its middle the better. */
-    private Point spot(List<Point> corners, Box words) {
-        Box piece = Box.around(corners);
-        Outline outline = Outline.polygon(corners);
-        Point best = piece.centre();
+    /** The name of a piece on the map, in its middle {@code at}; less cost is better. */
+    private record Name(String text, double size, boolean upright, Box words, Point at, double cost) {}
+
+    private Name name(String name, List<Point> corners, double size, boolean upright) {
+        Box box = Box.around(corners);
+        Lettering face = Lettering.of(false);
+        String text = face.fitted(name, size, upright ? box.width() : box.height() * 0.6);
+        double along = face.width(text, size);
+        Box words = upright ? around(box.centre(), along, size) : around(box.centre(), size, along);
+        Point at = box.centre();
         double least = Double.POSITIVE_INFINITY;
+        Outline outline = Outline.polygon(corners);
         for (double down = 0.06; down < 0.95; down += 0.02) {
             for (double across = 0.1; across < 0.95; across += 0.05) {
-                Point at = new Point(piece.minX() + across * piece.width(), piece.minY() + down * piece.height());
-                Box box = around(at, words.width() + 1, words.height() + 1);
-                double cost = at.distance(piece.centre())
-                        + 1000 * taken.stream().filter(box::overlaps).count()
-                        + 100 * borders.stream().filter(box::overlaps).count()
-                        + (isOn(outline, box) ? 0 : 10_000);
+                Point spot = new Point(box.minX() + across * box.width(), box.minY() + down * box.height());
+                double cost = cost(spot, outline, box, words);
                 if (cost < least) {
                     least = cost;
-                    best = at;
+                    at = spot;
                 }
             }
         }
-        return best;
+        return new Name(text, size, upright, words, at, least + (text.equals(name) ? 0 : 400));
+    }
+
+    /** Free of numbers, letters and borders, on the piece, the nearer its middle the better. */
+    private double cost(Point at, Outline outline, Box piece, Box words) {
+        Box box = around(at, words.width() + 1, words.height() + 1);
+        return at.distance(piece.centre())
+                + 1000 * taken.stream().filter(box::overlaps).count()
+                + 100 * borders.stream().filter(box::overlaps).count()
+                + (isOn(outline, box) ? 0 : 10_000);
     }
 
     private static boolean isOn(Outline piece, Box box) {

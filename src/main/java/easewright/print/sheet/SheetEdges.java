@@ -10,6 +10,7 @@ import easewright.print.ink.Pencil;
 import easewright.print.ink.Picture;
 import easewright.print.ink.Tone;
 import easewright.print.sheet.TileGrid.Tile;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,22 +23,32 @@ final class SheetEdges {
     private static final double DIAMOND = 3.5;
     private static final double LETTER = 4.2;
 
-    /** How far a join's letter stands from its diamond, mm. */
-    private static final double AWAY = 3.4;
+    /** Between a diamond and its letters, mm. */
+    private static final double AIR = 1.6;
 
-    /** How far from the middle of its join a sign may stand, as parts of the join's length, the best first. */
-    private static final double[] ALONG = {0, -0.08, 0.08, -0.16, 0.16, -0.24, 0.24, -0.32, 0.32, -0.4, 0.4};
+    /** How far from a join the base line of words in its strip lies, mm. */
+    private static final double AWAY = 3.8;
+
+    /** A sign may stand so far from the middle of its join, as a part of the join's length. */
+    private static final double FARTHEST = 0.44;
+
+    /** Distance of the places along a join that are tried, mm. */
+    private static final double STEP = 3;
+
+    /** How far along the join from its diamond a letter may stand, mm, the best first. */
+    private static final double[] ASIDE = {0, 5.5, -5.5};
 
     /** How far from the sign of its join the words about the neighbour may stand, mm, the best first. */
     private static final double[] BESIDE = {26, -26, 40, -40, 55, -55, 70, -70, 85, -85};
 
-    private static final double WORDS = 2.4;
-    private static final double FOOT = 2.8;
+    private static final double WORDS = 2.8;
+    private static final double FOOT = 3.2;
 
     private final Job job;
     private final TilePlan plan;
     private final Joins joins;
     private final Lines lines;
+    private final Map<String, Sign> signs = new HashMap<>();
 
     SheetEdges(Job job, TilePlan plan, Joins joins, Lines lines) {
         this.job = job;
@@ -51,22 +62,22 @@ final class SheetEdges {
         Box area = plan.grid().area(tile);
         joins.left(tile).ifPresent(join -> {
             pencil.line(area.minX(), area.minY(), area.minX(), area.maxY(), Pen.TRIM);
-            sign(pencil, join, at(tile.left(), false), false, true);
+            draw(pencil, join, sign(tile.left(), false), false, true);
         });
         joins.above(tile).ifPresent(join -> {
             pencil.line(area.minX(), area.minY(), area.maxX(), area.minY(), Pen.TRIM);
-            sign(pencil, join, at(tile.above(), true), true, true);
+            draw(pencil, join, sign(tile.above(), true), true, true);
         });
         joins.right(tile).ifPresent(join -> {
             double x = plan.grid().area(tile.right()).minX();
             pencil.line(x, area.minY(), x, area.maxY(), Pen.JOIN);
-            sign(pencil, join, at(tile, false), false, false);
+            draw(pencil, join, sign(tile, false), false, false);
             neighbour(pencil, tile, tile.right(), false);
         });
         joins.below(tile).ifPresent(join -> {
             double y = plan.grid().area(tile.below()).minY();
             pencil.line(area.minX(), y, area.maxX(), y, Pen.JOIN);
-            sign(pencil, join, at(tile, true), true, false);
+            draw(pencil, join, sign(tile, true), true, false);
             neighbour(pencil, tile, tile.below(), true);
         });
         foot(pencil, tile, area);
@@ -74,33 +85,81 @@ final class SheetEdges {
     }
 
     /**
-     * Where the sign of a join stands: on both sheets at the same place.
+     * Where the sign of a join stands, on both sheets at the same place.
      *
-     * @param below of the join with the sheet below, else with the one to the right
+     * @param at     middle of the diamond
+     * @param before how far aside the letter stands on the left or upper sheet, mm
+     * @param after  the same on the other sheet
+     * @param crossed how much is drawn where it stands
      */
-    private Point at(Tile tile, boolean below) {
-        Box area = plan.grid().area(tile);
-        double line = below
-                ? plan.grid().area(tile.below()).minY()
-                : plan.grid().area(tile.right()).minX();
-        for (double part : ALONG) {
-            Point at = below
-                    ? new Point(area.centre().x() + part * area.width(), line)
-                    : new Point(line, area.centre().y() + part * area.height());
-            if (lines.isClear(around(at, below))) {
-                return at;
-            }
-        }
-        return below
-                ? new Point(area.centre().x(), line)
-                : new Point(line, area.centre().y());
+    private record Sign(Point at, double before, double after, int crossed) {}
+
+    /** @param below of the join with the sheet below, else with the one to the right */
+    private Sign sign(Tile tile, boolean below) {
+        String join = (below ? joins.below(tile) : joins.right(tile)).orElseThrow();
+        return signs.computeIfAbsent(join, j -> clearest(j, tile, below));
     }
 
-    /** What a sign takes with its letters on both sides. */
-    private Box around(Point at, boolean below) {
-        double across = radius() + AWAY + LETTER;
-        double wide = below ? radius() + 1 : across;
-        double high = below ? across : radius() + 1;
+    /** The nearest to the middle of the join of those that least stand on what is drawn. */
+    private Sign clearest(String join, Tile tile, boolean below) {
+        Box area = plan.grid().area(tile);
+        Point middle = below
+                ? new Point(area.centre().x(), plan.grid().area(tile.below()).minY())
+                : new Point(plan.grid().area(tile.right()).minX(), area.centre().y());
+        double most = FARTHEST * (below ? area.width() : area.height());
+        Sign best = null;
+        for (double along = 0; along < most; along += STEP) {
+            for (double each : along == 0 ? new double[] {0} : new double[] {-along, along}) {
+                Sign sign = at(middle.plus(below ? new Point(each, 0) : new Point(0, each)), join, below);
+                if (best == null || sign.crossed < best.crossed) {
+                    best = sign;
+                }
+            }
+            if (best.crossed == 0) {
+                break;
+            }
+        }
+        return best;
+    }
+
+    private Sign at(Point at, String join, boolean below) {
+        double before = leastCrossed(at, join, below, false);
+        double after = leastCrossed(at, join, below, true);
+        int crossed = lines.crossing(around(at, radius(), radius()))
+                + lines.crossing(letterBox(at, join, below, false, before))
+                + lines.crossing(letterBox(at, join, below, true, after));
+        return new Sign(at, before, after, crossed);
+    }
+
+    private double leastCrossed(Point at, String join, boolean below, boolean after) {
+        double best = 0;
+        int least = Integer.MAX_VALUE;
+        for (double aside : ASIDE) {
+            int crossed = lines.crossing(letterBox(at, join, below, after, aside));
+            if (crossed < least) {
+                least = crossed;
+                best = aside;
+            }
+        }
+        return best;
+    }
+
+    /** Middle of a letter beside its diamond. */
+    private Point letter(Point at, String join, boolean below, boolean after, double aside) {
+        double half = below ? LETTER * 0.4 : width(join) / 2;
+        double away = (radius() + AIR + half) * (after ? 1 : -1);
+        return at.plus(below ? new Point(aside, away) : new Point(away, aside));
+    }
+
+    private static double width(String join) {
+        return Lettering.of(true).width(join, LETTER);
+    }
+
+    private Box letterBox(Point at, String join, boolean below, boolean after, double aside) {
+        return around(letter(at, join, below, after, aside), width(join) / 2, LETTER * 0.4);
+    }
+
+    private static Box around(Point at, double wide, double high) {
         return new Box(at.x() - wide, at.y() - high, at.x() + wide, at.y() + high);
     }
 
@@ -113,7 +172,7 @@ final class SheetEdges {
         String text = job.words().of("print.lay", Map.of("number", joins.number(next)));
         double half = Lettering.of(false).width(text, WORDS) / 2;
         Box area = plan.grid().area(tile);
-        Point sign = at(tile, below);
+        Point sign = sign(tile, below).at;
         Point chosen = null;
         for (double along : BESIDE) {
             Point at = sign.plus(below ? new Point(along, AWAY) : new Point(AWAY, along));
@@ -132,7 +191,7 @@ final class SheetEdges {
             }
         }
         if (chosen != null) {
-            pencil.write(text, chosen, WORDS, Anchor.MIDDLE, below ? 0 : -Math.PI / 2, false, Tone.MID);
+            pencil.write(text, chosen, WORDS, Anchor.MIDDLE, below ? 0 : -Math.PI / 2, false, Tone.DARK);
         }
     }
 
@@ -148,14 +207,18 @@ final class SheetEdges {
         double wide = Lettering.of(false).width(text, FOOT);
         double lift = joins.below(tile).isPresent() ? plan.grid().overlap() : 0;
         double y = area.maxY() - lift - FOOT * 0.85;
-        Optional<Box> sign = joins.below(tile).map(join -> around(at(tile, true), true));
+        Optional<Box> sign = joins.below(tile).map(join -> {
+            Sign s = sign(tile, true);
+            Box letter = letterBox(s.at, join, true, false, s.before);
+            return around(s.at, radius() + 1, radius() + 1).union(letter.grown(1));
+        });
         double first = area.minX() + TilePlan.STRIP + 3;
         double last = area.maxX() - plan.grid().overlap() - wide;
         double x = first;
         while (x < last && !isClear(new Box(x, y - FOOT, x + wide, y), sign)) {
             x += FOOT;
         }
-        pencil.write(text, x < last ? x : first, y, FOOT, Tone.MID);
+        pencil.write(text, x < last ? x : first, y, FOOT, Tone.DARK);
     }
 
     private boolean isClear(Box words, Optional<Box> sign) {
@@ -163,16 +226,16 @@ final class SheetEdges {
     }
 
     /** A diamond on the line of a join with its letter on both sides; each sheet shows what lies on its own part. */
-    private void sign(Pencil pencil, String join, Point at, boolean across, boolean halfOnly) {
+    private void draw(Pencil pencil, String join, Sign sign, boolean below, boolean after) {
         double r = radius();
-        Point along = across ? new Point(r, 0) : new Point(0, r);
-        Point inward = across ? new Point(0, r) : new Point(r, 0);
-        List<Point> corners = halfOnly
-                ? List.of(at.minus(along), at.plus(inward), at.plus(along))
-                : List.of(at.minus(along), at.plus(inward), at.plus(along), at.minus(inward));
+        Point along = below ? new Point(r, 0) : new Point(0, r);
+        Point inward = below ? new Point(0, r) : new Point(r, 0);
+        List<Point> corners = after
+                ? List.of(sign.at.minus(along), sign.at.plus(inward), sign.at.plus(along))
+                : List.of(sign.at.minus(along), sign.at.plus(inward), sign.at.plus(along), sign.at.minus(inward));
         pencil.fill(Outline.polygon(corners), Tone.DARK);
-        Point letter = inward.unit().times(r + AWAY).plus(new Point(0, 1.5));
-        Point before = inward.unit().times(-r - AWAY).plus(new Point(0, 1.5));
-        pencil.write(join, at.plus(halfOnly ? letter : before), LETTER, Anchor.MIDDLE, 0, true, Tone.DARK);
+        Point base = letter(sign.at, join, below, after, after ? sign.after : sign.before)
+                .plus(new Point(0, LETTER * 0.36));
+        pencil.write(join, base, LETTER, Anchor.MIDDLE, 0, true, Tone.DARK);
     }
 }
