@@ -35,6 +35,12 @@ public final class Refusal extends Problem {
         return new Refusal(code(), more, OptionalDouble.of(amount));
     }
 
+    /** Whether another amount helps less here than with the other refusal: it must be smaller, or does not help at all. */
+    public boolean allowsLessThan(Refusal other) {
+        return other.largest.isPresent()
+                && (largest.isEmpty() || Math.abs(largest.getAsDouble()) < Math.abs(other.largest.getAsDouble()));
+    }
+
     /** The largest amount, in the direction asked, that would have worked, mm; empty where none is known. */
     public OptionalDouble largest() {
         return largest;

@@ -47,18 +47,32 @@ public final class Replay {
         }
         boolean same = kept == wanted.size() && kept == pattern.changes().size();
         Pattern now = same ? pattern : before(kept);
-        for (ChangeNote note : wanted.subList(kept, wanted.size())) {
-            now = applied(now, note);
+        List<Step> anew = wanted.subList(kept, wanted.size()).stream()
+                .map(note -> new Step(note, true))
+                .toList();
+        for (OneChange change : OneChange.course(anew)) {
+            now = applied(now, change);
         }
         return now.withAside(Step.aside(course));
     }
 
-    private static Pattern applied(Pattern pattern, ChangeNote note) throws StepRefused {
-        try {
-            return Ways.from(note).apply(pattern).pattern();
-        } catch (Refusal refusal) {
-            throw new StepRefused(note, refusal);
+    /** Of several sizes that refuse the one is told that bears least. */
+    private static Pattern applied(Pattern pattern, OneChange change) throws StepRefused {
+        Pattern now = pattern;
+        Optional<StepRefused> refused = Optional.empty();
+        for (Step step : change.steps()) {
+            try {
+                now = Ways.from(step.note()).apply(now).pattern();
+            } catch (Refusal refusal) {
+                if (refused.isEmpty() || refusal.allowsLessThan(refused.get().why())) {
+                    refused = Optional.of(new StepRefused(step.note(), refusal));
+                }
+            }
         }
+        if (refused.isPresent()) {
+            throw refused.get();
+        }
+        return now;
     }
 
     /** The present pattern with only its first changes made. */

@@ -54,7 +54,8 @@ final class EachSize {
             } catch (Refusal refusal) {
                 Optional<String> size = sizes.size() > 1 ? scope.size() : Optional.empty();
                 Trial.Refused there = new Trial.Refused(wanted, refusal, size);
-                refused = refused.filter(r -> !there.allowsLessThan(r)).or(() -> Optional.of(there));
+                refused = refused.filter(r -> !refusal.allowsLessThan(r.refusal()))
+                        .or(() -> Optional.of(there));
             }
         }
         return new Outcome(new Altered(now, moved, findings), refused);

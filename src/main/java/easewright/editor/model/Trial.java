@@ -54,14 +54,6 @@ public sealed interface Trial {
             return refusal.largest();
         }
 
-        /** Whether another amount helps less here than where the other one was refused. */
-        boolean allowsLessThan(Refused other) {
-            return other.largest().isPresent()
-                    && (largest().isEmpty()
-                            || Math.abs(largest().getAsDouble())
-                                    < Math.abs(other.largest().getAsDouble()));
-        }
-
         /** Why, and in which of several sizes. */
         public String words(Words words) {
             String why = words.problem(refusal.code(), refusal.values());

@@ -1,9 +1,11 @@
 package easewright.editor.model;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import easewright.alter.Step;
+import easewright.alter.StepRefused;
 import easewright.alter.Taper;
 import easewright.command.Commands;
 import easewright.draft.Samples;
@@ -262,7 +264,7 @@ class AlsoInTest {
 
     /** Size 14 is made so narrow that it bears less than size 10, which is asked first. */
     @Test
-    void oneSizeRefusesAndNothingIsHalfKept() {
+    void oneSizeRefusesAndNothingIsHalfKept() throws Exception {
         session.chooseSize("14");
         want(w -> w.withAmount(-200));
         session.keep();
@@ -281,6 +283,16 @@ class AlsoInTest {
         double largest = refused.largest().orElseThrow();
         want(w -> w.withAmount(largest));
         assertThat(session.desk().shownTrial()).isPresent();
+        want(w -> w.withAmount(-10));
+        session.keep();
+        Course course = Course.of(session.desk());
+        List<Step> wanted = course.withAmount(1, -590);
+        StepRefused not = catchThrowableOfType(StepRefused.class, () -> session.recast(wanted));
+        assertThat(course.refused(not, wanted, 1, session.desk()))
+                .startsWith("This was not done in any size")
+                .contains("In size 14: ");
+        session.recast(course.withAmount(1, not.why().largest().orElseThrow()));
+        assertThat(Course.of(session.desk()).lines()).hasSize(2);
         want(w -> w.withAlsoIn(Set.of()).withAmount(-590));
         assertThat(session.desk().refusedTrial().map(Trial.Refused::size)).isNotEqualTo(Optional.of(Optional.of("14")));
     }
