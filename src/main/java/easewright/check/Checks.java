@@ -20,6 +20,7 @@ public final class Checks {
             new LevelsMeet(),
             new MeasuredThroughout(),
             new OutlineBoundsCloth(),
+            new AllowanceStated(),
             new MatesFit(),
             new DartsFold(),
             new FoldStraight(),

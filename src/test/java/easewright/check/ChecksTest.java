@@ -29,6 +29,7 @@ import easewright.pattern.Scale;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class ChecksTest {
@@ -239,6 +240,25 @@ class ChecksTest {
         Pattern wider = SeamChange.at("hip", 20).carriedToHem().apply(halved).pattern();
         assertThat(codes(wider)).contains("halves-counted-once");
         assertThat(codes(halved, wider)).doesNotContain("halves-counted-once");
+    }
+
+    /** Taken for none, an allowance that was only forgotten is sewn on to every girth. */
+    @Test
+    void aCuttingLineWithoutAnAllowanceIsSaid() {
+        Piece plain = half("front", 0);
+        Piece cut = plain.toBuilder().drawn(LineKind.CUTTING, 0).build();
+        assertThat(codes(pattern(0, plain))).doesNotContain("allowance-not-stated");
+        assertThat(codes(pattern(0, cut))).contains("allowance-not-stated");
+        assertThat(codes(
+                        pattern(0, plain.toBuilder().drawn(LineKind.CUTTING, 10).build())))
+                .doesNotContain("allowance-not-stated");
+        Edge side = cut.edges().get(1);
+        Edge stated =
+                new Edge(side.name(), side.role(), side.from(), side.to(), side.isProtected(), OptionalDouble.of(12));
+        assertThat(codes(pattern(0, cut.withEdges(List.of(stated)))))
+                .as("stated for an edge")
+                .doesNotContain("allowance-not-stated");
+        assertThat(codes(pattern(0, plain), pattern(0, cut))).contains("allowance-not-stated");
     }
 
     /** Sizes that are not called so would be added up in one girth. */

@@ -111,7 +111,14 @@ final class PiecesStep extends StepPage {
         stitching.setId("line-stitching");
         cutting.setId("line-cutting");
         stitching.setOnAction(e -> line(false, present()));
-        cutting.setOnAction(e -> line(true, present()));
+        cutting.setOnAction(e -> {
+            line(true, present());
+            // A cutting line says nothing without its allowance: it is to be typed next.
+            if (present().orElse(0) == 0) {
+                allowance.requestFocus();
+                allowance.selectAll();
+            }
+        });
         split = Parts.tool(Tool.SPLIT, marker);
         heads.getStyleClass().add("ease-heads");
         darts = new MarkList(Tool.DART, "editor.darts", marker);
