@@ -43,6 +43,11 @@ public final class SizeNames {
 
     /** The sizes by name, for those of the names that end in one; empty if they come in no sizes. */
     public static Map<String, String> in(List<String> names) {
+        return endings(
+                names.stream().filter(name -> !NumberedNames.isNumbered(name)).toList());
+    }
+
+    private static Map<String, String> endings(List<String> names) {
         Map<String, String> sizes = new LinkedHashMap<>();
         Map<String, Set<String>> found = new LinkedHashMap<>();
         for (String name : names) {
@@ -65,7 +70,7 @@ public final class SizeNames {
                 sizes.put(name, alone.group("size"));
             }
         }
-        return sizes.size() > 1 ? sizes : in(names);
+        return sizes.size() > 1 ? sizes : endings(names);
     }
 
     /** The sizes of the run in a text, in their order there; empty where there is none. */

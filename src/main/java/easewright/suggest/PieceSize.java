@@ -13,25 +13,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Pattern;
 
 /** The size that a piece belongs to, by the end of its name or by the layer on which it is drawn. */
 public record PieceSize(String piece, String size, Reason reason) implements Suggestion.OnPiece {
-    /** A drawing program's number for an element is no size. */
-    private static final Pattern NUMBERED = Pattern.compile(
-            "(shape|path|polygon|polyline|rect|circle|ellipse|line|g|group|layer|object|svg|use|copy)?[-_ #]*\\d[-_ #\\d]*",
-            Pattern.CASE_INSENSITIVE);
-
     /** Suggested only where several sizes are found: one alone says nothing. */
     static List<Suggestion> find(Sheet sheet) {
         List<Piece> pieces = sheet.pattern().pieces();
         if (pieces.stream().anyMatch(p -> p.size().isPresent())) {
             return List.of();
         }
-        Map<String, String> byName = SizeNames.in(pieces.stream()
-                .map(Piece::name)
-                .filter(name -> !NUMBERED.matcher(name).matches())
-                .toList());
+        Map<String, String> byName =
+                SizeNames.in(pieces.stream().map(Piece::name).toList());
         Map<String, String> sizes = sizesOfLayers(sheet);
         Map<String, String> written = byRun(sheet);
         List<Suggestion> found = new ArrayList<>();

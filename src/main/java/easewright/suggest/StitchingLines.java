@@ -1,9 +1,7 @@
 package easewright.suggest;
 
-import easewright.geom.Nearest;
 import easewright.geom.Outline;
-import easewright.geom.Point;
-import easewright.geom.Segment;
+import easewright.geom.Spacing;
 import easewright.pattern.Caption;
 import easewright.pattern.LineKind;
 import easewright.pattern.Piece;
@@ -24,17 +22,10 @@ final class StitchingLines {
     /** The widest allowance on most of a piece, mm. */
     private static final double WIDEST_SEAM = 30;
 
-    /** Lines nearer than this lie on each other, mm. */
-    private static final double NO_ALLOWANCE = 0.5;
-
     /** So much of what has an allowance has the usual one; the smaller size in a nest lies at many distances. */
     private static final double LEAST_ALIKE = 0.4;
 
-    private static final double LEAST_SLACK = 0.8;
-    private static final double SLACK = 0.12;
-
     private static final double LEAST_OF_AREA = 0.3;
-    private static final int SAMPLES = 96;
 
     private static final Pattern INCLUDED = Pattern.compile(
             "seam allowances? .*(?<!not )\\binclude|includ\\w+ .*seam allowance|with seam allowance",
@@ -105,14 +96,11 @@ final class StitchingLines {
     }
 
     private static Optional<StitchingLine> suggestion(Piece piece, Inner inner) {
-        List<Double> away = distances(inner.outline(), piece.outline());
-        double most = away.get(away.size() - 1);
-        double usual = usual(away);
-        double slack = Math.max(LEAST_SLACK, SLACK * usual);
+        Spacing spacing = Spacing.of(inner.outline(), piece.outline());
+        double usual = spacing.usual();
+        double most = spacing.most();
         // Along a fold there is no allowance, and along a hem another one.
-        long seams = away.stream().filter(d -> d > NO_ALLOWANCE).count();
-        long alike = away.stream().filter(d -> Math.abs(d - usual) <= slack).count();
-        boolean even = most <= WIDEST && usual <= WIDEST_SEAM && usual > NO_ALLOWANCE && alike >= LEAST_ALIKE * seams;
+        boolean even = most <= WIDEST && usual <= WIDEST_SEAM && spacing.isApart() && spacing.evenness() >= LEAST_ALIKE;
         if (!even) {
             return Optional.empty();
         }
@@ -122,12 +110,6 @@ final class StitchingLines {
                 && piece.riders().stream().noneMatch(r -> r.id().startsWith(piece.id() + "#"));
         return Optional.of(new StitchingLine(
                 piece.id(), ownElement ? swapped(piece, inner, allowance) : kept(piece, inner, allowance), reason));
-    }
-
-    /** The allowance in the middle of all that there are; where there is none, as on a fold, does not count. */
-    private static double usual(List<Double> rising) {
-        List<Double> some = rising.stream().filter(d -> d > NO_ALLOWANCE).toList();
-        return some.isEmpty() ? 0 : some.get(some.size() / 2);
     }
 
     /** The inner outline becomes the piece, and the outer one goes along around it. */
@@ -152,24 +134,5 @@ final class StitchingLines {
                 .drawn(LineKind.CUTTING, allowance)
                 .riders(riders)
                 .build();
-    }
-
-    /** How far places at even steps along the inner outline lie from the outer one, in rising order. */
-    private static List<Double> distances(Outline inner, Outline outer) {
-        List<Double> away = new ArrayList<>();
-        double step = inner.length() / SAMPLES;
-        double next = step / 2;
-        for (Segment segment : inner.segments()) {
-            double length = segment.length();
-            while (next < length) {
-                Point p = segment.at(segment.parameterAtLength(next));
-                Nearest nearest = outer.nearest(p);
-                away.add(nearest.distance());
-                next += step;
-            }
-            next -= length;
-        }
-        away.sort(Comparator.naturalOrder());
-        return away;
     }
 }

@@ -82,7 +82,7 @@ final class Unmarked {
         Box box = outline.box();
         boolean small = box.width() * box.height() < BarePattern.LEAST_AREA;
         boolean background = drawing.page().isPresent()
-                && BarePattern.liesRound(box, drawing.page().get());
+                && SheetFrame.liesRound(box, drawing.page().get());
         return !small && !background && !TestSquares.isSquare(outline);
     }
 }

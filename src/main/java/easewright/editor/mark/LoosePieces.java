@@ -2,6 +2,7 @@ package easewright.editor.mark;
 
 import easewright.geom.Outline;
 import easewright.geom.Segment;
+import easewright.pattern.NumberedNames;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
@@ -27,7 +28,9 @@ public final class LoosePieces {
             if (isClosed(rider.segments())) {
                 Outline outline = new Outline(rider.segments());
                 if (Math.abs(outline.signedArea()) >= LEAST_AREA) {
-                    found.add(Piece.bare(rider.id(), outline));
+                    int next = sheet.pattern().pieces().size() + found.size() + 1;
+                    String name = NumberedNames.isNumbered(rider.id()) ? NumberedNames.of(next) : rider.id();
+                    found.add(Piece.bare(rider.id(), outline).withName(name));
                 }
             }
         }
