@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -89,6 +90,15 @@ public record Course(List<OneChange> changes, List<Line> lines) {
         List<OneChange> changed = new ArrayList<>(changes);
         changed.set(line, other);
         return steps(changed);
+    }
+
+    /**
+     * The later changes that would have to go so that a list that was refused can be made.
+     *
+     * @param worked the line that was worked on
+     */
+    public Optional<Leaning> leaning(List<Step> wanted, int worked, Desk desk) {
+        return Leaning.on(desk, wanted, worked, OneChange.course(wanted).size() < changes.size());
     }
 
     /** Why a list was not made, in words, for the line that was worked on. */

@@ -25,6 +25,7 @@ final class ChangeRowView extends VBox {
     private static final double GAP = 2;
 
     private final Label refusal = new Label();
+    private final Button way = new Button();
     private final CheckBox on = new CheckBox();
     private final boolean made;
 
@@ -104,8 +105,10 @@ final class ChangeRowView extends VBox {
 
         refusal.setWrapText(true);
         refusal.getStyleClass().add("complaint");
+        way.setId("change-lean-" + step);
+        Hints.on(way, words.of("editor.changes.leaning.hint"));
         complain("");
-        getChildren().setAll(what, doings, wrong, refusal);
+        getChildren().setAll(what, doings, wrong, refusal, way);
     }
 
     private LengthField amount(int step, Course.Line line, Words words, Asked asked, Label wrong) {
@@ -138,6 +141,15 @@ final class ChangeRowView extends VBox {
     void complain(String why) {
         refusal.setText(why);
         Parts.present(refusal, !why.isEmpty());
+        Parts.present(way, !why.isEmpty() && way.isVisible());
         on.setSelected(made);
+    }
+
+    /** Offers a way out beside the reason. */
+    void offer(String press, Runnable taken) {
+        way.setText(press);
+        way.setAccessibleText(press);
+        way.setOnAction(e -> taken.run());
+        Parts.present(way, true);
     }
 }

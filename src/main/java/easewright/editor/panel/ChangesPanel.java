@@ -4,10 +4,12 @@ import easewright.alter.Step;
 import easewright.alter.StepRefused;
 import easewright.editor.model.Course;
 import easewright.editor.model.Desk;
+import easewright.editor.model.Leaning;
 import easewright.editor.model.Session;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -100,8 +102,18 @@ public final class ChangesPanel extends SheetPage {
             session.recast(wanted);
             return "";
         } catch (StepRefused refused) {
-            return shown.refused(refused, wanted, worked, session.desk());
+            Desk desk = session.desk();
+            Optional<Leaning> leaning = shown.leaning(wanted, worked, desk);
+            leaning.ifPresent(l -> rows.get(worked).offer(l.press(desk.words()), () -> letGo(worked, l)));
+            return leaning.map(l -> l.words(desk)).orElseGet(() -> shown.refused(refused, wanted, worked, desk));
         }
+    }
+
+    /** Makes the list as it was wanted, without the later changes that lean on the one worked on. */
+    private void letGo(int worked, Leaning leaning) {
+        recast(worked, leaning.steps());
+        Node near = lookup("#change-on-" + Math.min(worked, rows.size() - 1));
+        (near == null ? undo : near).requestFocus();
     }
 
     private final class Hand implements ChangeRowView.Asked {

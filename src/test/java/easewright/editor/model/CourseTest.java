@@ -9,8 +9,10 @@ import easewright.alter.Refusal;
 import easewright.alter.Step;
 import easewright.alter.StepRefused;
 import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
 import easewright.svg.SvgFile;
 import easewright.text.LengthUnit;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
@@ -69,6 +71,47 @@ class CourseTest {
         session.undo();
         session.undo();
         assertThat(session.desk().pattern()).isEqualTo(both);
+    }
+
+    /** A change on one side makes pieces and seams that later ones name. */
+    @Test
+    void whatLeansOnAChangeMayGoWithIt() throws Exception {
+        Session other = new Session(LengthUnit.CM, false);
+        Path file = Path.of("src/test/resources/marking/one-side-trued.svg");
+        other.open(Opened.of(new OpenFile(SvgFile.read(file), Optional.of(file), "one-side-trued.svg")));
+        Course course = Course.of(other.desk());
+        int trued = course.changes().size() - 1;
+        assertThat(trued).isEqualTo(6);
+
+        List<Step> off = course.switched(0, false);
+        assertThat(catchThrowableOfType(StepRefused.class, () -> other.recast(off)))
+                .isNotNull();
+        Leaning leaning = course.leaning(off, 0, other.desk()).orElseThrow();
+        assertThat(leaning.count())
+                .as("the caps of two darts can be trued all the same")
+                .isEqualTo(trued - 2);
+        assertThat(leaning.words(other.desk())).contains("4 later changes");
+        other.recast(leaning.steps());
+        assertThat(Course.of(other.desk()).lines())
+                .hasSize(trued + 1)
+                .filteredOn(Course.Line::on)
+                .hasSize(2);
+        assertThat(other.desk().pattern().pieces())
+                .extracting(Piece::name)
+                .doesNotHaveDuplicates()
+                .hasSize(3);
+
+        other.undo();
+        List<Step> without = course.without(0);
+        Leaning gone = course.leaning(without, 0, other.desk()).orElseThrow();
+        other.recast(gone.steps());
+        assertThat(Course.of(other.desk()).lines()).hasSize(2).allMatch(Course.Line::on);
+    }
+
+    @Test
+    void nothingLeansOnAListThatCanBeMade() {
+        assertThat(course().leaning(course().switched(0, false), 0, session.desk()))
+                .isEmpty();
     }
 
     @Test
