@@ -8,6 +8,7 @@ import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferInt;
 import java.util.Map;
+import java.util.Set;
 import java.util.Timer;
 import java.util.TimerTask;
 import java.util.concurrent.CancellationException;
@@ -38,21 +39,22 @@ public final class Backdrop {
      * @throws CancellationException if the thread is interrupted
      */
     public static Backdrop of(SvgFile svg) throws SvgProblem {
-        return of(svg, scene -> {});
+        return of(svg, Set.of(), scene -> {});
     }
 
     /**
      * The same to lie under other lines and words: large dark areas are drawn as their outlines.
      *
+     * @param without ids of drawn lines that are left out
      * @throws SvgProblem {@code scenery-large}, or {@code scenery-slow} if it takes too long
      * @throws CancellationException if the thread is interrupted
      */
-    public static Backdrop under(SvgFile svg) throws SvgProblem {
-        return of(svg, LightFills::lighten);
+    public static Backdrop under(SvgFile svg, Set<String> without) throws SvgProblem {
+        return of(svg, without, LightFills::lighten);
     }
 
-    private static Backdrop of(SvgFile svg, Consumer<GraphicsNode> finish) throws SvgProblem {
-        Document document = SceneryDocument.of(svg);
+    private static Backdrop of(SvgFile svg, Set<String> without, Consumer<GraphicsNode> finish) throws SvgProblem {
+        Document document = SceneryDocument.of(svg, without);
         return within(() -> {
             LenientBuilder builder = new LenientBuilder();
             GraphicsNode scene = builder.build(new Still(builder), document);

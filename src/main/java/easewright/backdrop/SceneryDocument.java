@@ -35,7 +35,7 @@ final class SceneryDocument implements Scenery {
         document = maker.createDocument(SVG, "svg", null);
     }
 
-    static Document of(SvgFile svg) throws SvgProblem {
+    static Document of(SvgFile svg, Set<String> without) throws SvgProblem {
         SceneryDocument scenery = new SceneryDocument();
         Element root = scenery.document.getDocumentElement();
         // Large enough never to cut anything off; the origin is the page's corner, and some draw beyond it.
@@ -46,7 +46,7 @@ final class SceneryDocument implements Scenery {
         scaled.setAttributeNS(null, "transform", matrix(svg.drawing().rootToMm()));
         root.appendChild(scaled);
         scenery.open.push(scaled);
-        svg.show(scenery);
+        svg.show(scenery, without);
         scenery.forgetWhatIsNotThere();
         return scenery.document;
     }

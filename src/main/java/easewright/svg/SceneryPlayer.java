@@ -88,16 +88,19 @@ final class SceneryPlayer extends OwnEvents {
         private static final long serialVersionUID = 1L;
     }
 
-    private SceneryPlayer(Drawing drawing, ReadOptions options, Scenery to) {
+    private SceneryPlayer(Drawing drawing, ReadOptions options, Set<String> without, Scenery to) {
         this.options = options;
         this.to = to;
-        drawing.all().stream().filter(s -> !s.shown()).forEach(s -> hidden.add(s.element()));
-        drawing.shapes().forEach(s -> hidden.remove(s.element()));
+        drawing.all().stream()
+                .filter(s -> !s.shown() || without.contains(s.id()))
+                .forEach(s -> hidden.add(s.element()));
+        drawing.shapes().stream().filter(s -> !without.contains(s.id())).forEach(s -> hidden.remove(s.element()));
     }
 
-    static void play(byte[] plain, String name, Drawing drawing, ReadOptions options, Scenery to) throws SvgProblem {
+    static void play(byte[] plain, String name, Drawing drawing, ReadOptions options, Set<String> without, Scenery to)
+            throws SvgProblem {
         try {
-            SafeXml.play(plain, new SceneryPlayer(drawing, options, to));
+            SafeXml.play(plain, new SceneryPlayer(drawing, options, without, to));
         } catch (TooLarge e) {
             throw new SvgProblem("scenery-large", Map.of("most", MOST_ELEMENTS), e);
         } catch (SAXException | IOException e) {

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /**
  * Elements that were drawn as {@link DrawnCopy copies} for the other side of a piece and are not wanted any more, since
@@ -73,6 +74,10 @@ record SpareCopies(TreeMap<Integer, String> pieces) {
 
     Set<Integer> shapes() {
         return new TreeSet<>(pieces.keySet());
+    }
+
+    Set<String> ids(Drawing drawing) {
+        return pieces.keySet().stream().map(i -> drawing.all().get(i).id()).collect(Collectors.toSet());
     }
 
     boolean has(int shape) {

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * One SVG file, opened: its bytes, what they draw, and the pattern they hold. Immutable. Writing a changed pattern
@@ -165,7 +166,19 @@ public final class SvgFile {
      * which a piece could take it along.
      */
     public List<Rider> loose(Pattern of) {
-        return LooseLines.of(opening.drawing(), opening.drawn(), of);
+        Set<String> spare = spare(of);
+        return LooseLines.of(opening.drawing(), opening.drawn(), of).stream()
+                .filter(line -> !spare.contains(line.id()))
+                .toList();
+    }
+
+    /**
+     * Ids of the drawn copies for one side of the body that writing the pattern takes out, since their piece is one for
+     * both sides again.
+     */
+    public Set<String> spare(Pattern of) {
+        return SpareCopies.in(opening.source(), opening.drawing(), opening.drawn(), opening.pattern(), of)
+                .ids(opening.drawing());
     }
 
     /**
@@ -190,10 +203,11 @@ public final class SvgFile {
     /**
      * Shows how the drawing looks: its elements with nothing in them that could fetch, run or swell.
      *
+     * @param without ids of drawn lines that are left out
      * @throws SvgProblem {@code scenery-large} if there are more of them than can be drawn in a moment
      */
-    public void show(Scenery to) throws SvgProblem {
-        SceneryPlayer.play(PlainBytes.of(bytes, name), name, opening.drawing(), options, to);
+    public void show(Scenery to, Set<String> without) throws SvgProblem {
+        SceneryPlayer.play(PlainBytes.of(bytes, name), name, opening.drawing(), options, without, to);
     }
 
     /** The file as it was read. */

@@ -65,7 +65,7 @@ class BackdropTest {
                 + "<rect x='140' y='10' width='40' height='40' fill='#024' stroke='#f00' stroke-width='2'/>";
         Box page = new Box(0, 0, 200, 100);
         int[] whole = Backdrop.of(file(body)).paint(page, WIDE, HIGH, false);
-        int[] under = Backdrop.under(file(body)).paint(page, WIDE, HIGH, false);
+        int[] under = Backdrop.under(file(body), Set.of()).paint(page, WIDE, HIGH, false);
         assertThat(at(whole, 45, 20)).isEqualTo(0xFF000000);
         assertThat(at(under, 45, 20)).as("within").isZero();
         assertThat(at(under, 10, 40) >>> 24).as("its outline").isGreaterThan(40);

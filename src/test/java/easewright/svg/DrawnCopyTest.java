@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import easewright.alter.Replay;
 import easewright.alter.Scope;
 import easewright.alter.SeamChange;
 import easewright.alter.Within;
@@ -19,8 +20,11 @@ import easewright.pattern.Piece;
 import easewright.pattern.Rider;
 import easewright.pattern.Side;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -97,6 +101,45 @@ class DrawnCopyTest {
             assertThat(SvgFile.read(again.write(more), "more.svg").drawing().all())
                     .hasSameSizeAs(again.drawing().all());
         }
+    }
+
+    /** The file still holds it until it is saved; who looks at the drawing meanwhile is not to see it as something left over. */
+    @Test
+    void aCopyThatIsTakenBackIsNoLooseLineAndNotSeen() throws Exception {
+        String svg = HEAD + "  <path id='p' d='M100 100h150v300h-150z'/>\n</svg>\n";
+        SvgFile file = SvgFile.read(svg.getBytes(StandardCharsets.UTF_8), "p.svg");
+        SvgFile held = SvgFile.read(file.write(changed(marked(file), Side.RIGHT)), "again.svg");
+        Pattern now = held.pattern();
+        Pattern back = new Replay(now, List.of()).to(List.of());
+        assertThat(back.pieces()).hasSize(1);
+        assertThat(held.spare(now)).isEmpty();
+        assertThat(held.spare(back)).containsExactly("p-left");
+        assertThat(held.loose(back)).isEmpty();
+        assertThat(seen(held, held.spare(now))).contains("p", "p-left");
+        assertThat(seen(held, held.spare(back))).contains("p").doesNotContain("p-left");
+        assertThat(new String(held.write(back), StandardCharsets.UTF_8)).doesNotContain("p-left");
+    }
+
+    private static List<String> seen(SvgFile file, Set<String> without) throws SvgProblem {
+        List<String> ids = new ArrayList<>();
+        file.show(
+                new Scenery() {
+                    @Override
+                    public void start(String name, Map<String, String> attributes) {
+                        ids.add(attributes.getOrDefault("id", ""));
+                    }
+
+                    @Override
+                    public void words(String words) {}
+
+                    @Override
+                    public void end() {}
+
+                    @Override
+                    public void rules(String css) {}
+                },
+                without);
+        return ids;
     }
 
     @Test

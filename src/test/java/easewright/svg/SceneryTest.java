@@ -7,29 +7,33 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class SceneryTest {
     /** Ids of the rectangles that are shown. */
     private static List<String> shown(String svg) throws SvgProblem {
         List<String> ids = new ArrayList<>();
-        SvgFile.read(svg.getBytes(StandardCharsets.UTF_8), "drawing.svg").show(new Scenery() {
-            @Override
-            public void start(String name, Map<String, String> attributes) {
-                if (name.equals("rect")) {
-                    ids.add(attributes.get("id"));
-                }
-            }
+        SvgFile.read(svg.getBytes(StandardCharsets.UTF_8), "drawing.svg")
+                .show(
+                        new Scenery() {
+                            @Override
+                            public void start(String name, Map<String, String> attributes) {
+                                if (name.equals("rect")) {
+                                    ids.add(attributes.get("id"));
+                                }
+                            }
 
-            @Override
-            public void words(String words) {}
+                            @Override
+                            public void words(String words) {}
 
-            @Override
-            public void end() {}
+                            @Override
+                            public void end() {}
 
-            @Override
-            public void rules(String css) {}
-        });
+                            @Override
+                            public void rules(String css) {}
+                        },
+                        Set.of());
         return ids;
     }
 

@@ -10,6 +10,7 @@ import easewright.geom.Box;
 import easewright.geom.Point;
 import easewright.geom.Segment;
 import easewright.pattern.Caption;
+import easewright.pattern.Pattern;
 import easewright.svg.Drawing;
 import easewright.svg.Picture;
 import easewright.svg.SvgFile;
@@ -18,6 +19,7 @@ import java.io.ByteArrayInputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -61,6 +63,10 @@ final class DrawingBelow {
         return thread;
     });
     private SvgFile svg;
+    private Pattern pattern;
+    /** Drawn copies that the pattern has no more. */
+    private Set<String> spare = Set.of();
+
     private Optional<Box> all = Optional.empty();
     /** The drawing cannot be painted, which was said. */
     private boolean givenUp;
@@ -75,18 +81,22 @@ final class DrawingBelow {
     /** Only the painter's. */
     private SvgFile readyFor;
 
+    private Set<String> readyWithout = Set.of();
+
     private Backdrop ready;
 
     /**
      * A picture that is wanted, or there.
      *
-     * @param part  of the drawing, mm at its own scale
-     * @param scale pixels to the mm of the drawing
+     * @param without what of the drawing is not wanted
+     * @param part    of the drawing, mm at its own scale
+     * @param scale   pixels to the mm of the drawing
      */
-    private record Wish(SvgFile svg, Box part, double scale, boolean dark) {
+    private record Wish(SvgFile svg, Set<String> without, Box part, double scale, boolean dark) {
         /** Whether this picture will do for that wish. */
         boolean serves(Wish other) {
             return svg == other.svg
+                    && without.equals(other.without)
                     && dark == other.dark
                     && part.contains(other.part)
                     && Math.abs(scale / other.scale - 1) < 1e-9;
@@ -126,6 +136,11 @@ final class DrawingBelow {
             shown = null;
             image = Optional.empty();
             pictures = List.of();
+            pattern = null;
+        }
+        if (desk.pattern() != pattern) {
+            pattern = desk.pattern();
+            spare = svg.spare(pattern);
         }
         Drawing drawing = svg.drawing();
         double grown = desk.pattern().scale().mmPerUnitX() / drawing.scale().mmPerUnitX();
@@ -180,7 +195,9 @@ final class DrawingBelow {
         while (isLarge(part, scale) && scale > 1e-6) {
             scale /= STEP;
         }
-        return part.width() > 0 && part.height() > 0 ? Optional.of(new Wish(svg, part, scale, dark)) : Optional.empty();
+        return part.width() > 0 && part.height() > 0
+                ? Optional.of(new Wish(svg, spare, part, scale, dark))
+                : Optional.empty();
     }
 
     private static boolean isLarge(Box part, double scale) {
@@ -192,7 +209,7 @@ final class DrawingBelow {
         boolean coming = wish != null && wish.serves(wanted);
         if (!there && !coming && !givenUp) {
             // Somewhat more than is seen now, so that a small push needs no other picture.
-            wish = new Wish(wanted.svg(), reaching(wanted), wanted.scale(), wanted.dark());
+            wish = new Wish(wanted.svg(), wanted.without(), reaching(wanted), wanted.scale(), wanted.dark());
             rest.playFromStart();
         }
     }
@@ -225,17 +242,17 @@ final class DrawingBelow {
                 readyFor = now.svg();
                 List<Underlay.Placed> found = pictures(now.svg().drawing());
                 Platform.runLater(() -> come(now.svg(), found));
-                ready = Backdrop.under(now.svg());
             }
-            if (ready != null) {
-                int wide = Math.max(1, (int) Math.round(now.part().width() * now.scale()));
-                int high = Math.max(1, (int) Math.round(now.part().height() * now.scale()));
-                int[] painted = ready.paint(now.part(), wide, high, now.dark());
-                WritableImage made = new WritableImage(wide, high);
-                made.getPixelWriter()
-                        .setPixels(0, 0, wide, high, PixelFormat.getIntArgbPreInstance(), painted, 0, wide);
-                Platform.runLater(() -> come(now, made));
+            if (ready == null || !readyWithout.equals(now.without())) {
+                readyWithout = now.without();
+                ready = Backdrop.under(now.svg(), readyWithout);
             }
+            int wide = Math.max(1, (int) Math.round(now.part().width() * now.scale()));
+            int high = Math.max(1, (int) Math.round(now.part().height() * now.scale()));
+            int[] painted = ready.paint(now.part(), wide, high, now.dark());
+            WritableImage made = new WritableImage(wide, high);
+            made.getPixelWriter().setPixels(0, 0, wide, high, PixelFormat.getIntArgbPreInstance(), painted, 0, wide);
+            Platform.runLater(() -> come(now, made));
         } catch (SvgProblem e) {
             Platform.runLater(() -> refused(now, e));
         } catch (CancellationException e) {
