@@ -1,5 +1,6 @@
 package easewright.alter;
 
+import easewright.geom.Cubic;
 import easewright.geom.Curve;
 import easewright.geom.Outline;
 import easewright.geom.Point;
@@ -24,7 +25,10 @@ final class CutTruer implements Trued.Truer {
     /** A line beside the outline, and by how much it misses its distance at most, mm. */
     record Beside(Piece piece, Rider rider, Edge edge, double off) {}
 
-    /** For each piece that was changed, the edge along which the line beside it strays most from its allowance. */
+    /**
+     * For each piece that was changed, the edge along which the line beside it strays most from its allowance, where the
+     * edge is no longer as it was drawn: along the rest the two are as far apart as whoever drew them meant.
+     */
     static List<Beside> strayed(List<Piece> pieces) {
         List<Beside> all = new ArrayList<>();
         for (Piece piece : pieces) {
@@ -75,9 +79,37 @@ final class CutTruer implements Trued.Truer {
         double clear = Math.min(1.2 * Math.max(allowance, piece.allowance()), 0.3 * length);
         for (int i = 0; i < LOOKS; i++) {
             Point p = run.pointAtLength(clear + (length - 2 * clear) * i / (LOOKS - 1));
-            most = Math.max(most, Math.abs(beside.nearest(p).distance() - allowance));
+            double off = Math.abs(beside.nearest(p).distance() - allowance);
+            if (off > most && !isAsDrawn(piece.original().orElseThrow(), run, p)) {
+                most = off;
+            }
         }
         return most;
+    }
+
+    /** Whether the outline lies there where it was drawn, or goes along whole with a part of the piece. */
+    private static boolean isAsDrawn(Outline original, Curve run, Point p) {
+        if (original.nearest(p).distance() <= Likeness.CLOSE) {
+            return true;
+        }
+        Segment here = run.segments().get(run.nearest(p).place().segment());
+        return here instanceof Cubic now
+                && original.segments().stream().anyMatch(s -> s instanceof Cubic was && isCongruent(was, now));
+    }
+
+    /** Whether one curve is the other, moved, turned or mirrored. */
+    private static boolean isCongruent(Cubic was, Cubic now) {
+        List<Point> one = List.of(was.start(), was.control1(), was.control2(), was.end());
+        List<Point> two = List.of(now.start(), now.control1(), now.control2(), now.end());
+        for (int i = 0; i < one.size(); i++) {
+            for (int k = i + 1; k < one.size(); k++) {
+                double apart = one.get(i).distance(one.get(k)) - two.get(i).distance(two.get(k));
+                if (Math.abs(apart) > Likeness.CLOSE) {
+                    return false;
+                }
+            }
+        }
+        return true;
     }
 
     @Override

@@ -10,6 +10,8 @@ import static easewright.alter.Panels.slanted;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import easewright.geom.Affine;
+import easewright.geom.Cubic;
 import easewright.geom.Line;
 import easewright.geom.Outline;
 import easewright.geom.Point;
@@ -19,10 +21,12 @@ import easewright.pattern.Edge;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.EdgeRole;
 import easewright.pattern.Finding;
+import easewright.pattern.LevelMark;
 import easewright.pattern.LineKind;
 import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
+import easewright.pattern.PieceCopy;
 import easewright.pattern.Rider;
 import easewright.pattern.Severity;
 import java.util.List;
@@ -239,6 +243,77 @@ class TruingFoundTest {
             assertThat(Math.abs(new Outline(drawn).signedArea())).isCloseTo(210 * 620, within(1e-6));
             assertThat(proposals(done.pattern(), "allowance-uneven")).isEmpty();
         }
+    }
+
+    /**
+     * A cutting line drawn by hand, 2.5 mm off along an armhole: a change at the hip leaves both lines there as they are,
+     * and nothing is said of it; where a part of the piece turns with its armhole, neither.
+     */
+    @Test
+    void whatWasDrawnUnevenIsNoFaultOfTheChange() throws Refusal {
+        Point shoulder = new Point(100, 0);
+        Point underarm = new Point(180, 200);
+        Cubic hole = new Cubic(shoulder, new Point(90, 90), new Point(110, 180), underarm);
+        Cubic cut = new Cubic(new Point(112, -10), new Point(102.5, 90), new Point(124, 171), new Point(190, 188));
+        Piece drawn = Piece.bare(
+                        "front",
+                        new Outline(List.of(
+                                new Line(new Point(0, 0), shoulder),
+                                hole,
+                                new Line(underarm, new Point(190, 500)),
+                                new Line(new Point(190, 500), new Point(0, 500)),
+                                new Line(new Point(0, 500), new Point(0, 0)))))
+                .toBuilder()
+                .cut(1, true)
+                .edges(List.of(
+                        edge("shoulder", EdgeRole.SHOULDER, new Point(0, 0), shoulder),
+                        edge("armhole", EdgeRole.ARMHOLE, shoulder, underarm),
+                        edge("side", EdgeRole.SEAM, underarm, new Point(190, 500)),
+                        edge("hem", EdgeRole.HEM, new Point(190, 500), new Point(0, 500)),
+                        Edge.of("fold", EdgeRole.FOLD, new Point(0, 500), new Point(0, 0))))
+                .levels(List.of(LevelMark.through("hip", new Point(0, 400))))
+                .riders(List.of(new Rider(
+                        "cut",
+                        Rider.Kind.PARALLEL,
+                        new Outline(List.of(
+                                        new Line(new Point(0, -10), cut.start()),
+                                        cut,
+                                        new Line(cut.end(), new Point(196.81, 400)),
+                                        new Line(new Point(196.81, 400), new Point(200.34, 510)),
+                                        new Line(new Point(200.34, 510), new Point(0, 510)),
+                                        new Line(new Point(0, 510), new Point(0, -10))))
+                                .segments())))
+                .build();
+        Pattern pattern = Cloths.pattern(List.of(Cloths.HIP), drawn);
+        Pattern after = SeamChange.at("hip", 20)
+                .withTaper(Taper.STRAIGHT)
+                .apply(pattern)
+                .pattern();
+        assertThat(after.pieces().get(0).original()).isPresent();
+        assertThat(CutTruer.strayed(after.pieces())).singleElement().satisfies(b -> {
+            assertThat(b.edge().name()).as("what was changed").isEqualTo("side");
+            assertThat(b.off())
+                    .as("less than the armhole was off from the start")
+                    .isLessThan(0.7);
+        });
+        Piece wrong = after.pieces().get(0).toBuilder()
+                .outline(after.pieces().get(0).outline().transformed(Affine.translation(new Point(1, 0))))
+                .build();
+        assertThat(CutTruer.strayed(List.of(wrong)))
+                .as("what moves against the line beside it is still found")
+                .singleElement()
+                .satisfies(b -> assertThat(b.off()).isGreaterThan(0.8));
+        Affine map = new Affine(Math.cos(0.1), Math.sin(0.1), -Math.sin(0.1), Math.cos(0.1), 5, 30);
+        Piece turned = new PieceCopy(map::apply, line -> line.transformed(map), false).of(drawn);
+        assertThat(CutTruer.strayed(List.of(turned.toBuilder()
+                        .original(Optional.of(drawn.outline()))
+                        .build())))
+                .singleElement()
+                .satisfies(b -> assertThat(b.off()).isLessThan(0.5));
+    }
+
+    private static Edge edge(String name, EdgeRole role, Point from, Point to) {
+        return new Edge(name, role, from, to, role != EdgeRole.SEAM, OptionalDouble.of(10));
     }
 
     /** Drawn the other way round it is drawn so again, from where it began. */
