@@ -5,6 +5,7 @@ import easewright.geom.Curve;
 import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.geom.Segment;
+import easewright.measure.Cutting;
 import easewright.measure.StitchOutline;
 import easewright.pattern.Edge;
 import easewright.pattern.LineKind;
@@ -22,31 +23,37 @@ import java.util.Optional;
 final class CutTruer implements Trued.Truer {
     private static final int LOOKS = 9;
 
-    /** A line beside the outline, and by how much it misses its distance at most, mm. */
-    record Beside(Piece piece, Rider rider, Edge edge, double off) {}
+    /** A line is drawn no more exactly than this where it is off by more where nothing changed, mm. */
+    private static final double DRAWN = 0.5;
 
     /**
-     * For each piece that was changed, the edge along which the line beside it strays most from its allowance, where the
-     * edge is no longer as it was drawn: along the rest the two are as far apart as whoever drew them meant.
+     * A line beside the outline, and by how much it misses its distance at most along an edge that is no longer as it was
+     * drawn, mm.
+     *
+     * @param drawn by how much it misses it along the rest, where whoever drew both lines drew them so, mm
      */
+    record Beside(Piece piece, Rider rider, Edge edge, double off, double drawn) {}
+
+    /** For each piece that was changed, the edge along which the line beside it strays most from its allowance. */
     static List<Beside> strayed(List<Piece> pieces) {
         List<Beside> all = new ArrayList<>();
         for (Piece piece : pieces) {
             Optional<Rider> line = line(piece);
-            if (piece.original().isEmpty() || line.isEmpty()) {
+            if (piece.original().isEmpty() || line.isEmpty() || piece.edges().isEmpty()) {
                 continue;
             }
             Curve beside = new Curve(line.get().segments());
-            Beside worst = null;
+            Edge worst = piece.edges().get(0);
+            double off = 0;
+            double drawn = 0;
             for (Edge edge : piece.edges()) {
-                double off = off(piece, edge, beside);
-                if (worst == null || off > worst.off()) {
-                    worst = new Beside(piece, line.get(), edge, off);
-                }
+                Off own = off(piece, edge, beside);
+                worst = own.changed() > off ? edge : worst;
+                off = Math.max(off, own.changed());
+                drawn = Math.max(drawn, own.asDrawn());
             }
-            if (worst != null) {
-                all.add(worst);
-            }
+            double hand = drawn > DRAWN ? Math.min(drawn, Cutting.WORKS) : 0;
+            all.add(new Beside(piece, line.get(), worst, off, hand));
         }
         return all;
     }
@@ -70,21 +77,28 @@ final class CutTruer implements Trued.Truer {
         return !segments.isEmpty();
     }
 
-    private static double off(Piece piece, Edge edge, Curve beside) {
+    /** By how much an allowance is missed at most, mm: along what was changed, and along what is as it was drawn. */
+    private record Off(double changed, double asDrawn) {}
+
+    private static Off off(Piece piece, Edge edge, Curve beside) {
         Curve run = edge.on(piece.outline());
+        Outline original = piece.original().orElseThrow();
         double allowance = Around.allowance(piece, edge);
         double length = run.length();
-        double most = 0;
+        double changed = 0;
+        double asDrawn = 0;
         // Beside a corner the nearest line is that of the next edge.
         double clear = Math.min(1.2 * Math.max(allowance, piece.allowance()), 0.3 * length);
         for (int i = 0; i < LOOKS; i++) {
             Point p = run.pointAtLength(clear + (length - 2 * clear) * i / (LOOKS - 1));
             double off = Math.abs(beside.nearest(p).distance() - allowance);
-            if (off > most && !isAsDrawn(piece.original().orElseThrow(), run, p)) {
-                most = off;
+            if (off > Math.min(changed, asDrawn)) {
+                boolean drawn = isAsDrawn(original, run, p);
+                changed = drawn ? changed : Math.max(changed, off);
+                asDrawn = drawn ? Math.max(asDrawn, off) : asDrawn;
             }
         }
-        return most;
+        return new Off(changed, asDrawn);
     }
 
     /** Whether the outline lies there where it was drawn, or goes along whole with a part of the piece. */

@@ -241,7 +241,7 @@ public final class Truing {
 
     private static void lines(List<Piece> pieces, List<Proposal> all) {
         for (CutTruer.Beside beside : CutTruer.strayed(pieces)) {
-            if (beside.off() > ALLOWANCE_WITHIN) {
+            if (beside.off() > ALLOWANCE_WITHIN + beside.drawn()) {
                 Finding finding = Finding.of(
                                 "allowance-uneven",
                                 Severity.NOTE,

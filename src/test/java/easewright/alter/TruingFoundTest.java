@@ -290,6 +290,7 @@ class TruingFoundTest {
                 .apply(pattern)
                 .pattern();
         assertThat(after.pieces().get(0).original()).isPresent();
+        assertThat(proposals(after, "allowance-uneven")).isEmpty();
         assertThat(CutTruer.strayed(after.pieces())).singleElement().satisfies(b -> {
             assertThat(b.edge().name()).as("what was changed").isEqualTo("side");
             assertThat(b.off())

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 /** A dress drawn by hand with both its lines, whose armholes are cut 12.5 to 17.3 mm away from where they are sewn. */
 class HandDrawnAllowanceTest {
     @Test
-    void anArmholeThatNoChangeReachesIsNotCalledUnevenSinceTheChange() throws Exception {
+    void whatTheHandDrewUnevenIsNotToldAsUnevenAfterAChange() throws Exception {
         Bare dress = Bare.of(Files.readString(Path.of("src/test/resources/bare/double.svg")));
         dress.marker.suggesting().accept();
         for (String level : new String[] {"waist", "hip"}) {
