@@ -19,20 +19,28 @@ import java.util.Map;
 /** Pieces on the cloth, its length from left to right. */
 final class ClothFigure {
     private static final double WIDTH = 176;
-    private static final double TALLEST = 58;
+    /** How high the cloth is drawn at most, and how high where there is less room, mm. */
+    static final List<Double> HEIGHTS = List.of(58.0, 54.0, 50.0, 46.0, 42.0);
+
     private static final double LEFT = 9;
     private static final double BELOW = 7;
 
     private ClothFigure() {}
 
+    static boolean sideBySide(List<Figure> figures) {
+        double sum = figures.stream().mapToDouble(Figure::width).sum();
+        return sum + (figures.size() - 1) * ReportPages.GAP <= WIDTH;
+    }
+
     /**
      * The figure.
      *
+     * @param tallest height of the cloth at most, mm
      * @param longest length that fills the width: figures to be compared are drawn to one scale, mm
      */
-    static Figure of(ClothPlan plan, double longest, String caption, Words words) {
+    static Figure of(ClothPlan plan, double tallest, double longest, String caption, Words words) {
         double across = plan.drawnWidth();
-        double scale = Math.min((WIDTH - LEFT - 2) / longest, TALLEST / across);
+        double scale = Math.min((WIDTH - LEFT - 2) / longest, tallest / across);
         // Along the cloth to the right, across it upwards, so that the fold lies at the foot.
         Affine lying = new Affine(0, -scale, scale, 0, LEFT, across * scale + 2);
         Pencil pencil = new Pencil();

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /** How much cloth the garment takes, before and now, with the layouts. */
 final class ClothNeeded {
@@ -24,7 +25,7 @@ final class ClothNeeded {
         if (after.pattern().pieces().isEmpty()) {
             return List.of();
         }
-        List<Part> parts = new ArrayList<>(List.of(new Heading(words.of("report.cloth"))));
+        List<Part> parts = new ArrayList<>(List.of(new Heading(words.of("report.cloth"), true)));
         OptionalDouble shrinkage = after.pattern().cloth().shrinkage();
         Optional<ClothPlan> now = ClothPlan.of(after.pattern(), order.clothWidth(), order.oneWay());
         Optional<ClothPlan> then = before.flatMap(b -> ClothPlan.of(b.pattern(), order.clothWidth(), order.oneWay()));
@@ -52,21 +53,30 @@ final class ClothNeeded {
             parts.add(new Paragraph(
                     words.of("report.cloth.shrinkage", Map.of("shrinkage.percent", shrinkage.getAsDouble())), false));
         }
-        double longest =
-                Math.max(now.get().length(), then.map(ClothPlan::length).orElse(0.0));
-        List<Figure> figures = new ArrayList<>();
-        then.ifPresent(plan -> figures.add(ClothFigure.of(
-                plan, longest, words.of("report.cloth.before", Map.of("lying", lying(plan, words))), words)));
-        figures.add(ClothFigure.of(
-                now.get(),
-                longest,
-                words.of(
-                        then.isPresent() ? "report.cloth.after" : "report.cloth.layout",
-                        Map.of("lying", lying(now.get(), words))),
-                words));
-        parts.add(new Figures(figures));
+        List<List<Figure>> sizes = ClothFigure.HEIGHTS.stream()
+                .map(tallest -> layouts(tallest, then, now.get(), words))
+                .toList();
+        // Side by side if any size allows it: what is to be compared is seen at one glance.
+        int first = IntStream.range(0, sizes.size())
+                .filter(i -> ClothFigure.sideBySide(sizes.get(i)))
+                .findFirst()
+                .orElse(0);
+        parts.add(new Figures(sizes.get(first), sizes.subList(first + 1, sizes.size())));
         parts.add(new Paragraph(way + " " + words.of("report.cloth.heuristic"), true));
         return parts;
+    }
+
+    private static List<Figure> layouts(double tallest, Optional<ClothPlan> then, ClothPlan now, Words words) {
+        double longest = Math.max(now.length(), then.map(ClothPlan::length).orElse(0.0));
+        List<Figure> figures = new ArrayList<>();
+        then.ifPresent(plan -> {
+            String caption = words.of("report.cloth.before", Map.of("lying", lying(plan, words)));
+            figures.add(ClothFigure.of(plan, tallest, longest, caption, words));
+        });
+        String key = then.isPresent() ? "report.cloth.after" : "report.cloth.layout";
+        String caption = words.of(key, Map.of("lying", lying(now, words)));
+        figures.add(ClothFigure.of(now, tallest, longest, caption, words));
+        return figures;
     }
 
     private static String lying(ClothPlan plan, Words words) {

@@ -5,7 +5,12 @@ import java.util.List;
 
 /** One part of a report, from top to bottom. All text is plain: whoever sets it makes it harmless. */
 sealed interface Part {
-    record Heading(String text) implements Part {}
+    /** @param movable whether what follows may be set before the section above it, where that fills a page */
+    record Heading(String text, boolean movable) implements Part {
+        Heading(String text) {
+            this(text, false);
+        }
+    }
 
     /** @param quiet set smaller, for what explains */
     record Paragraph(String text, boolean quiet) implements Part {}
@@ -24,10 +29,19 @@ sealed interface Part {
         }
     }
 
-    /** Pictures side by side, as many as fit. */
-    record Figures(List<Figure> figures) implements Part {
+    /**
+     * Pictures side by side, as many as fit.
+     *
+     * @param smaller the same drawn smaller and smaller, for where there is less room; may be empty
+     */
+    record Figures(List<Figure> figures, List<List<Figure>> smaller) implements Part {
         public Figures {
             figures = List.copyOf(figures);
+            smaller = smaller.stream().map(List::copyOf).toList();
+        }
+
+        Figures(List<Figure> figures) {
+            this(figures, List.of());
         }
     }
 

@@ -27,7 +27,10 @@ import java.util.stream.IntStream;
 /** A changed piece over its old self, small, with its widths at the levels. */
 final class PieceSketch {
     private static final double WIDTH = 84;
-    private static final double HEIGHT = 96;
+    /** How high a sketch is at most, and how high where there is less room, mm. */
+    static final double HEIGHT = 96;
+
+    static final List<Double> LOWER = List.of(84.0, 74.0, 64.0);
     private static final double BORDER = 5;
     /** Size of the writing, smaller where a width is too short for it, mm. */
     private static final double LETTERS = 2.7;
@@ -46,14 +49,18 @@ final class PieceSketch {
         this.words = words;
     }
 
-    /** The sketch; empty where the piece has not changed. */
-    Optional<Figure> of(Piece now) {
+    /**
+     * The sketch; empty where the piece has not changed.
+     *
+     * @param most height, mm
+     */
+    Optional<Figure> of(Piece now, double most) {
         Optional<Piece> old = before.pattern().piece(now.id());
         if (old.isEmpty() || old.get().outline().equals(now.outline())) {
             return Optional.empty();
         }
         Box room = old.get().outline().box().union(now.outline().box());
-        double scale = Math.min((WIDTH - 2 * BORDER) / room.width(), (HEIGHT - 2 * BORDER) / room.height());
+        double scale = Math.min((WIDTH - 2 * BORDER) / room.width(), (most - 2 * BORDER) / room.height());
         double width = room.width() * scale + 2 * BORDER;
         double height = room.height() * scale + 2 * BORDER;
         Affine small = Affine.translation(BORDER, BORDER)

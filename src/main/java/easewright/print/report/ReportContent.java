@@ -23,6 +23,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What a report says, from top to bottom.
@@ -86,6 +87,9 @@ public record ReportContent(String title, String byline, List<Part> parts, Repor
 
     /** Writes the parts one after the other. */
     private static final class Writer {
+        /** What is understood wherever it stands. */
+        private static final Set<String> MOVABLE = Set.of("report.unchanged", "report.cautions", "report.findings");
+
         private final Words words;
         private final EaseText easeText;
         private final List<Part> parts = new ArrayList<>();
@@ -97,7 +101,7 @@ public record ReportContent(String title, String byline, List<Part> parts, Repor
 
         void points(String heading, List<String> texts, boolean numbered) {
             if (!texts.isEmpty()) {
-                parts.add(new Heading(words.of(heading)));
+                parts.add(new Heading(words.of(heading), MOVABLE.contains(heading)));
                 parts.add(new Points(texts, numbered));
             }
         }
@@ -191,21 +195,29 @@ public record ReportContent(String title, String byline, List<Part> parts, Repor
 
         void sketches(Reading before, Reading after) {
             PieceSketch sketch = new PieceSketch(before, after, words);
-            List<Figure> figures = after.pattern().pieces().stream()
-                    .flatMap(p -> sketch.of(p).stream())
-                    .toList();
+            List<Figure> figures = sketches(sketch, after, PieceSketch.HEIGHT);
             if (!figures.isEmpty()) {
                 parts.add(new Heading(words.of("report.drawings")));
                 parts.add(new Paragraph(words.of("report.drawings-key"), true));
-                parts.add(new Figures(figures));
+                parts.add(new Figures(
+                        figures,
+                        PieceSketch.LOWER.stream()
+                                .map(most -> sketches(sketch, after, most))
+                                .toList()));
             }
+        }
+
+        private static List<Figure> sketches(PieceSketch sketch, Reading after, double most) {
+            return after.pattern().pieces().stream()
+                    .flatMap(p -> sketch.of(p, most).stream())
+                    .toList();
         }
 
         void mates(Reading before, Reading after) {
             if (after.measures().mates().isEmpty()) {
                 return;
             }
-            parts.add(new Heading(words.of("report.mates")));
+            parts.add(new Heading(words.of("report.mates"), true));
             List<List<String>> rows = new ArrayList<>();
             for (MateWalk walk : after.measures().mates()) {
                 Optional<MateWalk> old = before.measures().mate(walk);
