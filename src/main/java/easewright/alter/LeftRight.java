@@ -173,13 +173,15 @@ final class LeftRight {
                         .anyMatch(p -> room(p, Affine.IDENTITY).overlaps(box));
     }
 
-    /** The same, moved to the right of everything. */
+    /** The same, moved to the right of everything, and down where it would lie above the page. */
     private Affine beside(Piece piece, Affine map) {
         double right = 0;
         for (Piece each : pieces) {
             right = Math.max(right, room(each, Affine.IDENTITY).maxX());
         }
-        return Affine.translation(right + GAP - room(piece, map).minX(), 0).after(map);
+        Box room = room(piece, map);
+        return Affine.translation(right + GAP - room.minX(), Math.max(0, -room.minY()))
+                .after(map);
     }
 
     private static Box room(Piece piece, Affine map) {

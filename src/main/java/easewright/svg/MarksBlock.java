@@ -2,6 +2,7 @@ package easewright.svg;
 
 import easewright.pattern.Pattern;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The marks of a pattern as text, for whoever writes a whole new SVG file. See {@code docs/file-format.md}.
@@ -22,14 +23,15 @@ public final class MarksBlock {
      * @throws SvgProblem {@code text-unwritable} if a name holds a control character
      */
     public static String text(Pattern pattern) throws SvgProblem {
-        return INDENT + metadata(pattern, List.of(), "", INDENT, "\n") + "\n";
+        return INDENT + metadata(pattern, List.of(), Optional.empty(), "", INDENT, "\n") + "\n";
     }
 
     /** The metadata element, without indent before or line end after it. */
-    static String metadata(Pattern pattern, List<KeptMark> kept, String prefix, String indent, String lineEnd)
+    static String metadata(
+            Pattern pattern, List<KeptMark> kept, Optional<PageMark> page, String prefix, String indent, String lineEnd)
             throws SvgProblem {
         String name = prefix + "metadata";
-        String marks = MarksWriter.write(pattern, kept, indent + INDENT, lineEnd);
+        String marks = MarksWriter.write(pattern, kept, page, indent + INDENT, lineEnd);
         return "<" + name + ">" + lineEnd + indent + INDENT + marks + lineEnd + indent + "</" + name + ">";
     }
 }

@@ -29,7 +29,7 @@ import java.util.TreeMap;
 /** Reads the marks block against the drawing as it is now. */
 final class MarksReader implements MarksNotes.Reading {
     /** Marks with nothing inside. */
-    private static final Set<String> EMPTY = Set.of("cloth", "garment", "level", "wish");
+    private static final Set<String> EMPTY = Set.of("cloth", "garment", "level", "page", "wish");
 
     private final Geometry drawn;
     private final MarksNotes notes = new MarksNotes();
@@ -44,6 +44,7 @@ final class MarksReader implements MarksNotes.Reading {
     private Body body = Body.UNKNOWN;
     private Cloth cloth = Cloth.WOVEN;
     private String garment = "";
+    private Optional<PageMark> page = Optional.empty();
 
     /** What the marks may refer to. */
     interface Geometry {
@@ -60,8 +61,8 @@ final class MarksReader implements MarksNotes.Reading {
         Affine rescaled();
     }
 
-    /** The pattern, what was noticed, and the elements that could not be used. */
-    record Marks(Pattern pattern, List<Finding> findings, List<KeptMark> kept) {}
+    /** The pattern, what was noticed, the elements that could not be used, and what the page was. */
+    record Marks(Pattern pattern, List<Finding> findings, List<KeptMark> kept, Optional<PageMark> page) {}
 
     private MarksReader(Geometry drawn) {
         this.drawn = drawn;
@@ -116,12 +117,12 @@ final class MarksReader implements MarksNotes.Reading {
         }
         Pattern pattern =
                 new Pattern(pieces, levels, mates, body, cloth, wishes, drawn.scale(), changes, aside, bodies, garment);
-        return new Marks(pattern, notes.findings(), notes.kept());
+        return new Marks(pattern, notes.findings(), notes.kept(), page);
     }
 
     private void mark(MarkNode child) {
         String nameKey = switch (child.name()) {
-            case "scale", "cloth", "garment", "level", "mate" -> "name";
+            case "scale", "page", "cloth", "garment", "level", "mate" -> "name";
             case "body" -> "size";
             case "wish" -> "level";
             case "piece" -> "ref";
@@ -149,6 +150,7 @@ final class MarksReader implements MarksNotes.Reading {
                 child.children().forEach(notes::insideScale);
                 checkScale(v);
             }
+            case "page" -> page = Optional.of(PageMark.read(v));
             case "body" -> body(child, v);
             case "cloth" -> cloth(v);
             case "garment" -> garment = garment(v);

@@ -28,15 +28,17 @@ final class MarksWriter {
     /** By the piece's id. */
     private final Map<String, List<KeptMark>> kept = new HashMap<>();
 
+    private final Optional<PageMark> page;
     private final MarkupBuilder out;
 
-    private MarksWriter(Pattern pattern, List<KeptMark> kept, String indent, String lineEnd) {
+    private MarksWriter(Pattern pattern, List<KeptMark> kept, Optional<PageMark> page, String indent, String lineEnd) {
         this.pattern = pattern;
         for (KeptMark mark : kept) {
             this.kept
                     .computeIfAbsent(mark.piece().orElse(OF_NO_PIECE), id -> new ArrayList<>())
                     .add(mark);
         }
+        this.page = page;
         this.out = new MarkupBuilder(indent, lineEnd);
     }
 
@@ -46,8 +48,9 @@ final class MarksWriter {
      * @param indent what stands before it on its line, repeated before every line but the first
      * @throws SvgProblem {@code text-unwritable} if a name holds a control character
      */
-    static String write(Pattern pattern, List<KeptMark> kept, String indent, String lineEnd) throws SvgProblem {
-        return new MarksWriter(pattern, kept, indent, lineEnd).block();
+    static String write(Pattern pattern, List<KeptMark> kept, Optional<PageMark> page, String indent, String lineEnd)
+            throws SvgProblem {
+        return new MarksWriter(pattern, kept, page, indent, lineEnd).block();
     }
 
     private String block() throws SvgProblem {
@@ -62,6 +65,9 @@ final class MarksWriter {
             }
         }
         out.close();
+        if (page.isPresent()) {
+            page.get().write(out);
+        }
         if (!pattern.body().equals(Body.UNKNOWN)) {
             body(pattern.body(), Optional.empty());
         }
@@ -193,6 +199,7 @@ final class MarksWriter {
             case "mate" -> pattern.mates().stream().anyMatch(m -> m.name().equals(name));
             case "wish" -> pattern.wishes().containsKey(name);
             case "scale" -> true;
+            case "page" -> page.isPresent();
             case "cloth" -> !pattern.cloth().equals(Cloth.WOVEN);
             case "garment" -> !pattern.garment().isEmpty();
             case "body" ->

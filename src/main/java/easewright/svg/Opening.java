@@ -32,8 +32,9 @@ record Opening(
      * @param block      the element that holds them, if there is exactly one
      * @param understood false if there is something that may hold marks but cannot be read as a whole
      * @param kept       elements that could not be used
+     * @param page       what the page was before it was made larger
      */
-    record MarksState(Optional<Tag> block, boolean understood, List<KeptMark> kept) {}
+    record MarksState(Optional<Tag> block, boolean understood, List<KeptMark> kept, Optional<PageMark> page) {}
 
     /**
      * @param name the file's name, for problems
@@ -43,12 +44,12 @@ record Opening(
         Drawing drawing = DrawingReader.read(markup.tree(), name, options);
         SourceText source = markup.source();
         List<Finding> findings = new ArrayList<>();
-        MarksState state = new MarksState(Optional.empty(), true, List.of());
+        MarksState state = new MarksState(Optional.empty(), true, List.of(), Optional.empty());
         List<Tag> blocks = MarkNode.blocks(source);
         Optional<MarkNode> block = Optional.empty();
         if (!blocks.isEmpty()) {
             block = block(source, blocks, findings);
-            state = new MarksState(block.map(b -> blocks.get(0)), block.isPresent(), List.of());
+            state = new MarksState(block.map(b -> blocks.get(0)), block.isPresent(), List.of(), Optional.empty());
         }
         Optional<Scale> stated = block.flatMap(MarksReader::scale);
         boolean knownLine = stated.isPresent() && stated.get().proof() == Scale.Proof.KNOWN_LINE;
@@ -69,7 +70,7 @@ record Opening(
                         .with("count", StatedLengths.of(pattern).size())
                         .with("of.percent", 100 * factor));
             }
-            state = new MarksState(state.block(), true, read.kept());
+            state = new MarksState(state.block(), true, read.kept(), read.page());
             Unmarked.tell(drawing, pattern, findings);
         } else {
             BarePattern bare = BarePattern.of(drawing);

@@ -1,11 +1,8 @@
 package easewright.svg;
 
-import easewright.geom.Cubic;
-import easewright.geom.Outline;
 import easewright.geom.Segment;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
-import easewright.pattern.Piece;
 import easewright.pattern.Severity;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -17,9 +14,6 @@ import java.util.Set;
 
 /** One writing of a changed pattern into an opened file. */
 final class Rewriting {
-    /** How far a moved place may land from where it was to go, mm. */
-    static final double TOLERANCE = 1e-6;
-
     private final String name;
     private final byte[] original;
     private final SourceText source;
@@ -28,6 +22,10 @@ final class Rewriting {
     private final Pattern changed;
     private final Targets targets;
     private final SpareCopies spare;
+    private final Opening opening;
+
+    /** What becomes of the page; empty where it stays. */
+    private Optional<PageChange> page;
 
     Rewriting(String name, byte[] original, Opening opening, Pattern changed) throws SvgProblem {
         this.name = name;
@@ -37,6 +35,8 @@ final class Rewriting {
         this.marks = opening.marks();
         this.changed = changed;
         this.targets = Targets.of(drawing, opening.drawn(), changed);
+        this.opening = opening;
+        this.page = PageChange.of(opening, changed);
         this.spare = SpareCopies.in(source, drawing, opening.drawn(), opening.pattern(), changed);
     }
 
@@ -49,7 +49,7 @@ final class Rewriting {
         return List.copyOf(names);
     }
 
-    /** What happens to the file beyond moving lines. */
+    /** What happens to the file beyond moving lines; of the page it is known once the content is written. */
     List<Finding> consequences() {
         List<Finding> found = new ArrayList<>();
         targets.geometry().forEach((index, geometry) -> {
@@ -77,6 +77,7 @@ final class Rewriting {
                 }
             });
         });
+        page.ifPresent(p -> found.addAll(p.findings()));
         spare.pieces().values().forEach(piece -> found.add(Finding.of("copy-taken-out", Severity.NOTE, piece)));
         return found.stream().distinct().toList();
     }
@@ -101,10 +102,23 @@ final class Rewriting {
         }
         edits.addAll(copyEdits());
         edits.addAll(spare.edits(source, drawing));
+        if (page.isPresent() && !page.get().isNone()) {
+            try {
+                return proved(edits);
+            } catch (SvgProblem somethingGoesByThePage) {
+                page = page.map(p -> p.leftAlone(opening, changed));
+            }
+        }
+        return proved(edits);
+    }
+
+    private byte[] proved(List<Edit> lines) throws SvgProblem {
+        List<Edit> edits = new ArrayList<>(lines);
+        page.ifPresent(p -> edits.addAll(p.edits(source.tag(0))));
         edits.addAll(marksEdits());
         byte[] plain = source.splice(edits);
         byte[] written = PlainBytes.isPacked(original) ? PlainBytes.packed(plain) : plain;
-        prove(written);
+        new WrittenProof(name, source, drawing, changed, targets, spare, page).of(written);
         return written;
     }
 
@@ -158,11 +172,13 @@ final class Rewriting {
         String lineEnd = source.lineEnd();
         if (marks.block().isPresent()) {
             Tag block = marks.block().get();
-            String text = MarksWriter.write(changed, marks.kept(), indentOf(block.from()), lineEnd);
+            String text = MarksWriter.write(
+                    changed, marks.kept(), page.flatMap(PageChange::mark), indentOf(block.from()), lineEnd);
             return List.of(new Edit(block.from(), block.endTo(), text));
         }
         Tag root = source.tag(0);
-        String metadata = MarksBlock.metadata(changed, List.of(), root.prefix(), "  ", lineEnd);
+        String metadata =
+                MarksBlock.metadata(changed, List.of(), page.flatMap(PageChange::mark), root.prefix(), "  ", lineEnd);
         if (root.selfClosed()) {
             String content = ">" + lineEnd + "  " + metadata + lineEnd + "</" + root.name() + ">";
             return List.of(new Edit(root.to() - 2, root.to(), content));
@@ -180,115 +196,5 @@ final class Rewriting {
         }
         String before = source.text().substring(start, at);
         return before.isBlank() ? before : "";
-    }
-
-    /** Reads the new content as if it were somebody else's and compares every shape. */
-    private void prove(byte[] written) throws SvgProblem {
-        SvgFile again = SvgFile.proving(written, name);
-        List<DrawnShape> now = again.drawing().all();
-        if (!again.marked()
-                || now.size()
-                        != drawing.all().size()
-                                + targets.copies().size()
-                                - spare.shapes().size()) {
-            throw unproved("", "marks");
-        }
-        int at = 0;
-        for (int i = 0; i < drawing.all().size(); i++) {
-            if (spare.has(i)) {
-                continue;
-            }
-            DrawnShape is = now.get(at++);
-            DrawnShape before = drawing.all().get(i);
-            Map<Integer, List<Segment>> wanted = targets.geometry().getOrDefault(i, Map.of());
-            boolean right = is.subPaths().size() == before.subPaths().size();
-            for (int k = 0; right && k < before.subPaths().size(); k++) {
-                SubPath drawn = is.subPaths().get(k);
-                SubPath old = before.subPaths().get(k);
-                right = wanted.containsKey(k)
-                        ? lands(drawn.segments(), wanted.get(k))
-                                && drawn.closed() == (old.closed() || SubPathRewriter.closed(wanted.get(k)))
-                        : drawn.equals(old);
-            }
-            if (!right) {
-                throw unproved(targets.pieces().getOrDefault(i, ""), before.id());
-            }
-            for (DrawnCopy copy : targets.copies().values()) {
-                if (copy.shape() == i && !isThere(copy, now.get(at++))) {
-                    throw unproved(copy.piece(), copy.id());
-                }
-            }
-        }
-        for (Piece piece : changed.pieces()) {
-            // Of several outlines in one path another may be the largest now, and would be read as the piece.
-            Optional<Outline> read =
-                    again.drawn().piece(piece.id()).flatMap(p -> again.drawn().outline(piece.id()));
-            boolean same = read.isEmpty()
-                    || lands(read.get().segments(), piece.outline().segments());
-            if (!same) {
-                throw unproved(piece.name(), piece.id());
-            }
-        }
-    }
-
-    private static boolean isThere(DrawnCopy copy, DrawnShape drawn) {
-        boolean right = drawn.id().equals(copy.id())
-                && drawn.idGiven()
-                && drawn.subPaths().size() == copy.strokes().size();
-        for (int k = 0; right && k < copy.strokes().size(); k++) {
-            List<Segment> stroke = copy.strokes().get(k);
-            right = lands(drawn.subPaths().get(k).segments(), stroke)
-                    && drawn.subPaths().get(k).closed() == DrawnCopy.closed(stroke);
-        }
-        return right;
-    }
-
-    private SvgProblem unproved(String piece, String id) {
-        return new SvgProblem("write-unproved", Map.of("file", name, "piece", piece, "id", id));
-    }
-
-    /** Whether the segments are the wanted ones within tolerance, from whichever corner a closed line begins. */
-    private static boolean lands(List<Segment> drawnAll, List<Segment> wantedAll) {
-        List<Segment> drawn = withoutSpecks(drawnAll);
-        List<Segment> wanted = withoutSpecks(wantedAll);
-        int n = wanted.size();
-        if (drawn.size() != n) {
-            return false;
-        }
-        for (int turn = 0; turn < n; turn++) {
-            int i = 0;
-            while (i < n && near(drawn.get(i), wanted.get((i + turn) % n))) {
-                i++;
-            }
-            if (i == n) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    /** What is smaller than the rounding may be gone after it, and nobody could tell. */
-    private static List<Segment> withoutSpecks(List<Segment> all) {
-        List<Segment> large = all.stream().filter(s -> !isSpeck(s)).toList();
-        return large.isEmpty() ? all : large;
-    }
-
-    private static boolean isSpeck(Segment s) {
-        boolean ends = s.start().distance(s.end()) <= 2 * TOLERANCE;
-        return s instanceof Cubic c
-                ? ends
-                        && c.control1().distance(c.start()) <= 2 * TOLERANCE
-                        && c.control2().distance(c.start()) <= 2 * TOLERANCE
-                : ends;
-    }
-
-    private static boolean near(Segment a, Segment b) {
-        boolean ends = a.start().distance(b.start()) <= TOLERANCE && a.end().distance(b.end()) <= TOLERANCE;
-        if (a instanceof Cubic p && b instanceof Cubic q) {
-            return ends
-                    && p.control1().distance(q.control1()) <= TOLERANCE
-                    && p.control2().distance(q.control2()) <= TOLERANCE;
-        }
-        return ends && a.getClass() == b.getClass();
     }
 }

@@ -40,16 +40,14 @@ record RootScale(
      */
     static RootScale of(Tree tree, Map<String, String> style, OptionalDouble mmPerUnit, Notes notes) {
         Element root = tree.root();
-        Optional<Length> width = size(root, style, "width", notes);
-        Optional<Length> height = size(root, style, "height", notes);
+        Optional<Length> width = size(style.getOrDefault("width", root.get("width")), notes);
+        Optional<Length> height = size(style.getOrDefault("height", root.get("height")), notes);
         String boxText = root.get("viewBox");
         Optional<ViewBox> box = boxText == null ? Optional.empty() : ViewBox.parse(boxText);
         if (boxText != null && box.isEmpty()) {
             notes.add("view-box-invalid", Severity.CAUTION, "");
         }
-        RootScale read = box.isPresent()
-                ? withBox(box.get(), width, height, root.get("preserveAspectRatio"), notes)
-                : withoutBox(width, height);
+        RootScale read = stated(width, height, box, root.get("preserveAspectRatio"), notes);
         if (mmPerUnit.isPresent()) {
             return read.calibrated(mmPerUnit.getAsDouble());
         }
@@ -59,6 +57,16 @@ record RootScale(
         return read;
     }
 
+    /**
+     * What the root element states, without anything that the user knows better.
+     *
+     * @param aspect as preserveAspectRatio has it, or null
+     */
+    static RootScale stated(
+            Optional<Length> width, Optional<Length> height, Optional<ViewBox> box, String aspect, Notes notes) {
+        return box.isPresent() ? withBox(box.get(), width, height, aspect, notes) : withoutBox(width, height);
+    }
+
     private static RootScale withBox(
             ViewBox box, Optional<Length> width, Optional<Length> height, String aspect, Notes notes) {
         double ratio = box.height() / box.width();
@@ -66,7 +74,11 @@ record RootScale(
                 ? width.get().mm()
                 : height.isPresent() ? height.get().mm() / ratio : box.width() * MM_PER_PX;
         double h = height.isPresent() ? height.get().mm() : w * ratio;
-        Affine toMm = box.into(w, h, aspect);
+        // What is not stated follows the viewBox, so that nothing is left over, not even by rounding.
+        double unit = width.isPresent() ? w / box.width() : height.isPresent() ? h / box.height() : MM_PER_PX;
+        Affine toMm = width.isPresent() && height.isPresent()
+                ? box.into(w, h, aspect)
+                : new Affine(unit, 0, 0, unit, -box.x() * unit, -box.y() * unit);
         boolean stated = width.isPresent() || height.isPresent();
         boolean physical = stated
                         && (width.isEmpty() || width.get().physical())
@@ -109,8 +121,12 @@ record RootScale(
                 height);
     }
 
-    private static Optional<Length> size(Element root, Map<String, String> style, String name, Notes notes) {
-        String text = style.getOrDefault(name, root.get(name));
+    /**
+     * The length that an attribute states of the page; empty for a percentage.
+     *
+     * @param text or null
+     */
+    static Optional<Length> size(String text, Notes notes) {
         if (text == null || text.isBlank() || text.strip().equals("auto")) {
             return Optional.empty();
         }
