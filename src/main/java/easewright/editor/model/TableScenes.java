@@ -199,15 +199,15 @@ public final class TableScenes {
                 .filter(s -> !s.from().equals(s.to()))
                 .map(TableScenes::line)
                 .toList();
+        Words words = look.desk.words();
+        Map<String, Object> values = Map.of("level", part.level(), "times", part.count(), "width", part.net());
+        String plain = words.of("editor.level.width", values);
         return new TableScene.LevelSight(
                 part.level(),
                 spans,
-                look.desk
-                        .words()
-                        .of(
-                                part.count() > 1 ? "editor.level.width.times" : "editor.level.width",
-                                Map.of("level", part.level(), "times", part.count(), "width", part.net())),
-                look.desk.words().length(part.net()),
+                part.count() > 1 ? words.of("editor.level.width.times", values) : plain,
+                plain,
+                words.length(part.net()),
                 look.chosen.filter(part.level()::equals).isPresent(),
                 part.count() > 0);
     }

@@ -19,7 +19,7 @@ public final class LabelRoom {
     private static final double AIR = 1.5;
 
     /** How much of the view buttons and messages take at its foot, pixels. */
-    private static final double FOOT = 56;
+    static final double FOOT = 56;
 
     private final List<Box> words;
     private final List<Box> signs;

@@ -78,16 +78,22 @@ public final class TablePainter {
         faintly(gc, levels, LevelPainter::isAside, LevelPainter::lines);
         cuts.forEach(cut -> PlacePainter.cut(gc, view, ink, cut));
         faintly(gc, levels, LevelPainter::isAside, LevelPainter::ends);
-        boolean brief = levels.stream().anyMatch(level -> !level.isAside() && level.isNarrow());
-        faintly(gc, levels, LevelPainter::isAside, level -> level.atWork(brief));
+        List<LevelLabels> labels = seen.stream()
+                .map(piece -> new LevelLabels(gc, view, ink, piece, room))
+                .toList();
+        LabelRoom trial = room.above();
+        boolean brief = seen.stream()
+                .filter(piece -> !piece.aside())
+                .anyMatch(piece -> !new LevelLabels(gc, view, ink, piece, trial).hasRoomForAll());
+        faintly(gc, labels, LevelLabels::isAside, label -> label.atWork(brief));
         levels.forEach(LevelPainter::keepClear);
-        faintly(gc, levels, LevelPainter::isAside, LevelPainter::clearOthers);
+        faintly(gc, labels, LevelLabels::isAside, LevelLabels::clearOthers);
         List<NamePainter> names = seen.stream()
                 .map(piece -> new NamePainter(gc, view, ink, piece, room))
                 .toList();
         names.forEach(NamePainter::onPiece);
         names.forEach(NamePainter::elsewhereThanOn);
-        faintly(gc, levels, LevelPainter::isAside, LevelPainter::others);
+        faintly(gc, labels, LevelLabels::isAside, LevelLabels::others);
         return room;
     }
 

@@ -189,6 +189,23 @@ class ClearWordsTest {
         }
     }
 
+    /** Where a whole sample is seen, or a part of it nearer, there is a place beside darts, grain and folds for all labels. */
+    @Test
+    void labelsOfLevelsHideNoDartGrainOrFold() throws Exception {
+        for (String sample : SAMPLES) {
+            Session session = sample(sample);
+            for (Level level : session.desk().pattern().levels()) {
+                session.chooseLevel(level.name());
+                for (double nearer : new double[] {1, 1.5, 2.5}) {
+                    LabelRoom room = painted(session, sample + "-" + level.name(), nearer);
+                    assertThat(room.words())
+                            .as("%s, %s, %s", sample, level.name(), nearer)
+                            .noneMatch(room::hides);
+                }
+            }
+        }
+    }
+
     private static Pattern withoutLevels(Pattern pattern) {
         List<Piece> pieces = pattern.pieces().stream()
                 .map(p -> p.toBuilder().levels(List.of()).build())
