@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /**
  * A whole paper pattern: pieces and what is known of them.
@@ -18,6 +19,7 @@ import java.util.TreeMap;
  * @param bodies  whom each size is made for, by size; where none is given, the one body counts
  * @param garment what it is said to be, in a word of the ease tables or several with commas between; empty where nobody
  *                said, and then its marks show it
+ * @param noPieces ids of drawn outlines of which somebody said that they are no pieces
  */
 public record Pattern(
         List<Piece> pieces,
@@ -30,7 +32,8 @@ public record Pattern(
         List<ChangeNote> changes,
         List<SetAside> aside,
         Map<String, Body> bodies,
-        String garment) {
+        String garment,
+        Set<String> noPieces) {
     /**
      * @throws IllegalArgumentException if two pieces share an id or two levels a name, or a change set aside has its
      *     place behind the end of the list
@@ -53,6 +56,8 @@ public record Pattern(
                 throw new IllegalArgumentException("Two pieces have the same id");
             }
         }
+        // What has become a piece all the same is none of them any more.
+        noPieces = noPieces.stream().filter(id -> !names.contains(id)).collect(Collectors.toUnmodifiableSet());
         names.clear();
         for (Level level : levels) {
             if (!names.add(level.name())) {
@@ -71,7 +76,7 @@ public record Pattern(
             Map<String, Double> wishes,
             Scale scale,
             List<ChangeNote> changes) {
-        this(pieces, levels, mates, body, cloth, wishes, scale, changes, List.of(), Map.of(), "");
+        this(pieces, levels, mates, body, cloth, wishes, scale, changes, List.of(), Map.of(), "", Set.of());
     }
 
     /** Pieces and a scale, and nothing else known. */
@@ -130,19 +135,23 @@ public record Pattern(
     }
 
     public Pattern withPieces(List<Piece> changed) {
-        return new Pattern(changed, levels, mates, body, cloth, wishes, scale, changes, aside, bodies, garment);
+        return new Pattern(
+                changed, levels, mates, body, cloth, wishes, scale, changes, aside, bodies, garment, noPieces);
     }
 
     public Pattern withLevels(List<Level> changed) {
-        return new Pattern(pieces, changed, mates, body, cloth, wishes, scale, changes, aside, bodies, garment);
+        return new Pattern(
+                pieces, changed, mates, body, cloth, wishes, scale, changes, aside, bodies, garment, noPieces);
     }
 
     public Pattern withMates(List<Mate> changed) {
-        return new Pattern(pieces, levels, changed, body, cloth, wishes, scale, changes, aside, bodies, garment);
+        return new Pattern(
+                pieces, levels, changed, body, cloth, wishes, scale, changes, aside, bodies, garment, noPieces);
     }
 
     public Pattern withBody(Body changed) {
-        return new Pattern(pieces, levels, mates, changed, cloth, wishes, scale, changes, aside, bodies, garment);
+        return new Pattern(
+                pieces, levels, mates, changed, cloth, wishes, scale, changes, aside, bodies, garment, noPieces);
     }
 
     /** With whom a size is made for; nobody of its own if the body is {@link Body#UNKNOWN}. */
@@ -156,26 +165,37 @@ public record Pattern(
     }
 
     public Pattern withBodies(Map<String, Body> bySize) {
-        return new Pattern(pieces, levels, mates, body, cloth, wishes, scale, changes, aside, bySize, garment);
+        return new Pattern(
+                pieces, levels, mates, body, cloth, wishes, scale, changes, aside, bySize, garment, noPieces);
     }
 
     public Pattern withCloth(Cloth changed) {
-        return new Pattern(pieces, levels, mates, body, changed, wishes, scale, changes, aside, bodies, garment);
+        return new Pattern(
+                pieces, levels, mates, body, changed, wishes, scale, changes, aside, bodies, garment, noPieces);
     }
 
     /** The same said to be such a garment; with an empty text nothing is said any more. */
     public Pattern withGarment(String said) {
-        return new Pattern(pieces, levels, mates, body, cloth, wishes, scale, changes, aside, bodies, said.strip());
+        return new Pattern(
+                pieces, levels, mates, body, cloth, wishes, scale, changes, aside, bodies, said.strip(), noPieces);
+    }
+
+    /** The same with one more outline that is no piece. */
+    public Pattern withNoPiece(String id) {
+        Set<String> more = new HashSet<>(noPieces);
+        more.add(id);
+        return new Pattern(pieces, levels, mates, body, cloth, wishes, scale, changes, aside, bodies, garment, more);
     }
 
     public Pattern withScale(Scale changed) {
-        return new Pattern(pieces, levels, mates, body, cloth, wishes, changed, changes, aside, bodies, garment);
+        return new Pattern(
+                pieces, levels, mates, body, cloth, wishes, changed, changes, aside, bodies, garment, noPieces);
     }
 
     public Pattern withWish(String level, double easeMm) {
         Map<String, Double> more = new TreeMap<>(wishes);
         more.put(level, easeMm);
-        return new Pattern(pieces, levels, mates, body, cloth, more, scale, changes, aside, bodies, garment);
+        return new Pattern(pieces, levels, mates, body, cloth, more, scale, changes, aside, bodies, garment, noPieces);
     }
 
     /** With other changes made; what is set aside behind the end of a shorter list comes to stand at its end. */
@@ -183,15 +203,16 @@ public record Pattern(
         List<SetAside> kept = aside.stream()
                 .map(a -> new SetAside(Math.min(a.before(), made.size()), a.note()))
                 .toList();
-        return new Pattern(pieces, levels, mates, body, cloth, wishes, scale, made, kept, bodies, garment);
+        return new Pattern(pieces, levels, mates, body, cloth, wishes, scale, made, kept, bodies, garment, noPieces);
     }
 
     public Pattern withAside(List<SetAside> off) {
-        return new Pattern(pieces, levels, mates, body, cloth, wishes, scale, changes, off, bodies, garment);
+        return new Pattern(pieces, levels, mates, body, cloth, wishes, scale, changes, off, bodies, garment, noPieces);
     }
 
     public Pattern withWishes(Map<String, Double> changed) {
-        return new Pattern(pieces, levels, mates, body, cloth, changed, scale, changes, aside, bodies, garment);
+        return new Pattern(
+                pieces, levels, mates, body, cloth, changed, scale, changes, aside, bodies, garment, noPieces);
     }
 
     public Pattern withChange(ChangeNote made) {

@@ -29,7 +29,7 @@ import java.util.TreeMap;
 /** Reads the marks block against the drawing as it is now. */
 final class MarksReader implements MarksNotes.Reading {
     /** Marks with nothing inside. */
-    private static final Set<String> EMPTY = Set.of("cloth", "garment", "level", "page", "wish");
+    private static final Set<String> EMPTY = Set.of("cloth", "garment", "level", "no-piece", "page", "wish");
 
     private final Geometry drawn;
     private final MarksNotes notes = new MarksNotes();
@@ -40,6 +40,7 @@ final class MarksReader implements MarksNotes.Reading {
     private final Map<String, Double> wishes = new TreeMap<>();
     private final List<ChangeNote> changes = new ArrayList<>();
     private final List<SetAside> aside = new ArrayList<>();
+    private final Set<String> noPieces = new HashSet<>();
     private final Map<String, Body> bodies = new TreeMap<>();
     private Body body = Body.UNKNOWN;
     private Cloth cloth = Cloth.WOVEN;
@@ -115,8 +116,8 @@ final class MarksReader implements MarksNotes.Reading {
                 notes.unknown(child, Optional.empty(), "");
             }
         }
-        Pattern pattern =
-                new Pattern(pieces, levels, mates, body, cloth, wishes, drawn.scale(), changes, aside, bodies, garment);
+        Pattern pattern = new Pattern(
+                pieces, levels, mates, body, cloth, wishes, drawn.scale(), changes, aside, bodies, garment, noPieces);
         return new Marks(pattern, notes.findings(), notes.kept(), page);
     }
 
@@ -125,7 +126,7 @@ final class MarksReader implements MarksNotes.Reading {
             case "scale", "page", "cloth", "garment", "level", "mate" -> "name";
             case "body" -> "size";
             case "wish" -> "level";
-            case "piece" -> "ref";
+            case "piece", "no-piece" -> "ref";
             case "change", "set-aside" -> "method";
             default -> "";
         };
@@ -157,6 +158,7 @@ final class MarksReader implements MarksNotes.Reading {
             case "level" -> level(v);
             case "wish" -> wishes.put(v.needed("level"), v.neededLength("ease"));
             case "piece" -> piece(child, v);
+            case "no-piece" -> noPieces.add(v.needed("ref"));
             case "mate" -> mate(child, v);
             case "change" -> changes.add(change(child, v));
             default -> aside.add(new SetAside(changes.size(), change(child, v)));

@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /** Writes the marks block: everything about a pattern but its outlines. */
 final class MarksWriter {
@@ -95,6 +96,9 @@ final class MarksWriter {
         }
         for (Piece piece : pattern.pieces()) {
             PieceMarksWriter.write(piece, kept.getOrDefault(piece.id(), List.of()), out);
+        }
+        for (String id : new TreeSet<>(pattern.noPieces())) {
+            out.open("no-piece").text("ref", id).close();
         }
         for (Mate mate : pattern.mates()) {
             mate(mate);
@@ -196,6 +200,7 @@ final class MarksWriter {
         return switch (kind) {
             case "level" -> pattern.level(name).isPresent();
             case "piece" -> pattern.pieces().stream().anyMatch(p -> p.id().equals(name));
+            case "no-piece" -> pattern.noPieces().contains(name);
             case "mate" -> pattern.mates().stream().anyMatch(m -> m.name().equals(name));
             case "wish" -> pattern.wishes().containsKey(name);
             case "scale" -> true;

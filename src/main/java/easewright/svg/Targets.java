@@ -16,7 +16,7 @@ import java.util.TreeSet;
  * What of a drawing has to change so that it draws a pattern.
  *
  * @param geometry new segments by number of shape and of sub-path
- * @param used     numbers of the shapes that pieces and riders are
+ * @param used     numbers of the shapes that marks refer to
  * @param copies   lines to be drawn anew, by their ids
  * @param pieces   name of the piece to which a shape belongs, by number of shape
  */
@@ -52,6 +52,11 @@ record Targets(
                 }
                 targets.add(drawing, line, strokes, piece.name());
             }
+        }
+        for (String id : pattern.noPieces()) {
+            drawn.piece(id)
+                    .filter(part -> drawing.all().get(part.shape()).editable())
+                    .ifPresent(part -> targets.used().add(part.shape()));
         }
         return targets;
     }

@@ -21,6 +21,7 @@ final class Unmarked {
 
     private Unmarked(Drawing drawing, Pattern pattern) {
         this.drawing = drawing;
+        known.addAll(pattern.noPieces());
         for (Piece piece : pattern.pieces()) {
             if (piece.id().indexOf(' ') >= 0) {
                 known.addAll(List.of(piece.id().split(" ")));

@@ -1,9 +1,11 @@
 package easewright.svg;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import easewright.geom.Point;
 import easewright.pattern.Finding;
+import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -63,6 +65,28 @@ class LayersTest {
         SvgFile again = SvgFile.read(written, "again");
         assertThat(pieces(again)).containsExactly("a38");
         assertThat(again.findings()).extracting(Finding::code).containsExactly("shape-unmarked");
+    }
+
+    /** Said once is enough, also of an outline that has no id of its own and stands behind one that is drawn anew. */
+    @Test
+    void whatIsNoPieceIsNotAskedAboutAgain() throws SvgProblem {
+        SvgFile file = read(
+                "<svg xmlns='http://www.w3.org/2000/svg' width='400mm' height='400mm' viewBox='0 0 400 400'>"
+                        + "<path id='a' d='M0 0H90V80H0Z'/><path d='M100 0H190V80H100Z'/><path d='M200 0H290V80H200Z'/></svg>");
+        List<Piece> pieces = file.pattern().pieces();
+        assertThat(pieces).hasSize(3);
+        Pattern one = file.pattern().withPieces(pieces.subList(0, 1));
+        assertThat(SvgFile.read(file.write(one), "one").findings())
+                .extracting(Finding::code)
+                .containsExactly("shape-unmarked", "shape-unmarked");
+        SvgFile said = SvgFile.read(file.write(one.withNoPiece(pieces.get(2).id())), "said");
+        assertThat(said.findings())
+                .extracting(Finding::code, Finding::piece)
+                .containsExactly(tuple("shape-unmarked", pieces.get(1).name()));
+        assertThat(said.pattern().noPieces()).containsExactly(pieces.get(2).id());
+        Pattern all = said.pattern().withPieces(pieces);
+        assertThat(all.noPieces()).as("a piece all the same").isEmpty();
+        assertThat(SvgFile.read(said.write(all), "all").findings()).isEmpty();
     }
 
     @Test

@@ -36,6 +36,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import javax.xml.XMLConstants;
 import javax.xml.transform.stream.StreamSource;
 import javax.xml.validation.Schema;
@@ -138,7 +139,8 @@ class MarksTest {
                         new SetAside(1, new ChangeNote("seam", settings)),
                         new SetAside(2, new ChangeNote("centre", Map.of()))),
                 Map.of("38", new Body("Bea", List.of(new BodyMeasure("Hip girth", "hip", 940, "")))),
-                "Kilt, \"my own\" & <skirt>");
+                "Kilt, \"my own\" & <skirt>",
+                Set.of("pocket", "b & c"));
     }
 
     @Test

@@ -100,7 +100,16 @@ public final class PieceEdits {
     }
 
     /**
-     * The shape is no piece, and nothing is sewn to it.
+     * The shape is no piece, nothing is sewn to it, and it is not asked about again.
+     *
+     * @throws MarkRefused {@code piece-in-changes}
+     */
+    public static Pattern noPiece(Pattern pattern, String pieceId) throws MarkRefused {
+        return leaveOut(pattern, pieceId).withNoPiece(pieceId);
+    }
+
+    /**
+     * Without a piece and all that is sewn to it.
      *
      * @throws MarkRefused {@code piece-in-changes}
      */

@@ -93,7 +93,8 @@ class PieceEditsTest {
         Bare bare = Bare.twoPieces();
         Pattern both = bare.session.desk().pattern();
         assertThat(LoosePieces.on(bare.marker.sheet())).isEmpty();
-        bare.marker.tryTo(p -> PieceEdits.leaveOut(p, "back"));
+        bare.marker.tryTo(p -> PieceEdits.noPiece(p, "back"));
+        assertThat(bare.session.desk().pattern().noPieces()).containsExactly("back");
         assertThat(LoosePieces.on(bare.marker.sheet())).extracting(Piece::id).containsExactly("back");
         bare.session.edit(LoosePieces.with(
                 bare.marker.sheet(), LoosePieces.on(bare.marker.sheet()).get(0)));
