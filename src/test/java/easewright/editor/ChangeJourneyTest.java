@@ -76,6 +76,7 @@ class ChangeJourneyTest extends Journey {
         assertThat(isAllInView(table)).isTrue();
         robot.push(KeyCode.ESCAPE);
         until(d -> d.trial().isEmpty());
+        assertThat(table.view()).as("the pieces it made are gone").isEqualTo(before);
     }
 
     /** Whatever is said of a trial, the next click meets the same field and the same buttons. */

@@ -8,12 +8,15 @@ import java.util.Map;
 
 /**
  * Notices pieces that have come to lie outside the view: made there by a change, or moved out by one. What the user
- * has left outside on purpose is no stray.
+ * has left outside on purpose is no stray. Where all is in the view, pieces that are gone leave it empty.
  */
 final class Strays {
     private Map<String, Box> lay = Map.of();
 
-    /** Whether a piece lies outside now that was inside before or was not there; remembers where all lie now. */
+    /**
+     * Whether a piece lies outside now that was inside before or was not there, or the view has room for pieces that
+     * are gone; remembers where all lie now.
+     */
     boolean look(List<TableScene.PieceSight> pieces, TableOutlook outlook) {
         Map<String, Box> now = new HashMap<>();
         boolean any = false;
@@ -23,7 +26,8 @@ final class Strays {
             Box before = lay.get(sight.piece().id());
             any |= !box.equals(before) && !outlook.holds(box) && (before == null || outlook.holds(before));
         }
+        boolean gone = outlook.showsAll() && !now.keySet().containsAll(lay.keySet());
         lay = now;
-        return any;
+        return any || gone;
     }
 }

@@ -57,7 +57,7 @@ final class TableGaze {
         return sight.levelAtWork().noneMatch(line -> outlook.holds(line.at(0.5)));
     }
 
-    /** Shows everything where a change has made pieces outside the view; the view keeps still under a hand that pulls. */
+    /** Shows everything where a change has made pieces outside the view or taken pieces away; the view keeps still under a hand that pulls. */
     void gather(boolean pulled) {
         boolean strayed = !pulled && strays.look(sight.scene().pieces(), outlook);
         if (strayed && !marksOpen) {
