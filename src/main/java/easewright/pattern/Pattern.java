@@ -236,6 +236,7 @@ public record Pattern(
                 && wishes.equals(p.wishes)
                 && bodies.equals(p.bodies)
                 && garment.equals(p.garment)
+                && noPieces.equals(p.noPieces)
                 && levels.equals(p.levels)
                 && mates.equals(p.mates)
                 && pieces.equals(p.pieces);
