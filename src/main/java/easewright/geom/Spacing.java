@@ -26,10 +26,18 @@ public record Spacing(List<Double> away) {
 
     /** From places along the inner outline to the nearest place of the outer one. */
     public static Spacing of(Outline inner, Outline outer) {
+        return of(inner.segments(), inner.length() / SAMPLES, outer);
+    }
+
+    /**
+     * The same of a part of a line.
+     *
+     * @param step from one place to the next along it, mm
+     */
+    public static Spacing of(List<Segment> line, double step, Outline outer) {
         List<Double> away = new ArrayList<>();
-        double step = inner.length() / SAMPLES;
         double next = step / 2;
-        for (Segment segment : inner.segments()) {
+        for (Segment segment : line) {
             double length = segment.length();
             while (next < length) {
                 Point p = segment.at(segment.parameterAtLength(next));
@@ -65,14 +73,19 @@ public record Spacing(List<Double> away) {
 
     /** Of the places where the lines are apart, the part where they are so by about the usual distance. */
     public double evenness() {
-        double usual = usual();
-        double slack = Math.max(SLACK, SLACK_OF_USUAL * usual);
-        List<Double> apart = apart();
-        long alike = apart.stream().filter(d -> Math.abs(d - usual) <= slack).count();
-        return apart.isEmpty() ? 1 : (double) alike / apart.size();
+        int apart = apart().size();
+        return apart == 0 ? 1 : (double) alike() / apart;
     }
 
-    private List<Double> apart() {
+    /** At how many places the lines are apart by about the usual distance. */
+    public long alike() {
+        double usual = usual();
+        double slack = Math.max(SLACK, SLACK_OF_USUAL * usual);
+        return apart().stream().filter(d -> Math.abs(d - usual) <= slack).count();
+    }
+
+    /** The distances where the lines do not lie on each other, mm, in rising order. */
+    public List<Double> apart() {
         return away.stream().filter(d -> d > TOGETHER).toList();
     }
 }

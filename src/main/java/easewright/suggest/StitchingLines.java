@@ -1,7 +1,6 @@
 package easewright.suggest;
 
 import easewright.geom.Outline;
-import easewright.geom.Spacing;
 import easewright.pattern.Caption;
 import easewright.pattern.LineKind;
 import easewright.pattern.Piece;
@@ -16,15 +15,6 @@ import java.util.regex.Pattern;
 
 /** Finds stitching lines inside cutting lines, or words that say whether the allowance is drawn. */
 final class StitchingLines {
-    /** The widest allowance, a hem's, mm. */
-    private static final double WIDEST = 70;
-
-    /** The widest allowance on most of a piece, mm. */
-    private static final double WIDEST_SEAM = 30;
-
-    /** So much of what has an allowance has the usual one; the smaller size in a nest lies at many distances. */
-    private static final double LEAST_ALIKE = 0.4;
-
     private static final double LEAST_OF_AREA = 0.3;
 
     private static final Pattern INCLUDED = Pattern.compile(
@@ -96,16 +86,13 @@ final class StitchingLines {
     }
 
     private static Optional<StitchingLine> suggestion(Piece piece, Inner inner) {
-        Spacing spacing = Spacing.of(inner.outline(), piece.outline());
-        double usual = spacing.usual();
-        double most = spacing.most();
-        // Along a fold there is no allowance, and along a hem another one.
-        boolean even = most <= WIDEST && usual <= WIDEST_SEAM && spacing.isApart() && spacing.evenness() >= LEAST_ALIKE;
-        if (!even) {
+        LineInside lies = new LineInside(inner.outline(), piece.outline());
+        if (!lies.isStitchingLine()) {
             return Optional.empty();
         }
-        double allowance = Rounding.meant(usual);
-        Reason reason = new Reason("line-inside-line", Map.of("usual", allowance, "most", Rounding.meant(most)), 0.9);
+        double allowance = Rounding.meant(lies.usual());
+        Reason reason =
+                new Reason("line-inside-line", Map.of("usual", allowance, "most", Rounding.meant(lies.most())), 0.9);
         boolean ownElement = !inner.rider().id().contains("#")
                 && piece.riders().stream().noneMatch(r -> r.id().startsWith(piece.id() + "#"));
         return Optional.of(new StitchingLine(
