@@ -68,8 +68,9 @@ final class Restoring {
         Optional<Path> path = itsPlace ? Optional.of(work.original()) : Optional.empty();
         SvgFile svg = SvgFile.read(work.bytes(), name);
         Optional<Fingerprint> onDisk = path.flatMap(Fingerprint::onDisk);
-        OpenFile file = new OpenFile(svg, path, name, onDisk, path.isPresent() && isBare(path.get()));
-        return new Back(Opened.of(file, tables), LeftBehind.isAsSaved(work));
+        boolean asSaved = LeftBehind.isAsSaved(work);
+        OpenFile file = new OpenFile(svg, path, name, onDisk, path.isPresent() && isBare(path.get()), asSaved);
+        return new Back(Opened.of(file, tables), asSaved);
     }
 
     /** What was kept has marks: whether the user's own drawing has them, it alone can say. */

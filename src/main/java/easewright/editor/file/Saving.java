@@ -179,13 +179,13 @@ final class Saving {
         if (there) {
             session.saved(desk.pattern());
         }
-        say(path, written, alone, desk.shownTrial().isPresent());
+        say(desk.file().orElseThrow(), path, written, alone, desk.shownTrial().isPresent());
     }
 
-    private void say(Path path, Written written, boolean alone, boolean trying) {
+    private void say(OpenFile file, Path path, Written written, boolean alone, boolean trying) {
         AtomicSave.Saved saved = written.saved();
         Map<String, Object> values = new TreeMap<>(Map.of("file", Failures.name(path), "path", path.toString()));
-        values.put("does", written.does().done(session.desk().words()));
+        values.put("does", file.asRead() ? " " + written.does().done(session.desk().words()) : "");
         saved.backup().map(Failures::name).ifPresent(backup -> values.put("backup", backup));
         if (!alone) {
             session.say(true, "editor.said.open-elsewhere", values);

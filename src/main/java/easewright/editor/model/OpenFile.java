@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param seen by what the file on disk was known when it was last read or written here
  * @param saved whether it has been saved since it was opened
  * @param bare  whether on the disk it was a drawing as another program made it
+ * @param asRead whether its drawing is what the file held when it was opened, and not what was kept from a crash
  * @param work the same for all states of one opening
  */
 public record OpenFile(
@@ -22,6 +23,7 @@ public record OpenFile(
         Optional<Fingerprint> seen,
         boolean saved,
         boolean bare,
+        boolean asRead,
         Object work) {
     /** A file just read. */
     public OpenFile(SvgFile svg, Optional<Path> path, String name) {
@@ -30,18 +32,19 @@ public record OpenFile(
 
     /** A file just read, which is known on the disk by something else than its content. */
     public OpenFile(SvgFile svg, Optional<Path> path, String name, Optional<Fingerprint> seen) {
-        this(svg, path, name, seen, !svg.marked());
+        this(svg, path, name, seen, !svg.marked(), true);
     }
 
-    /** Work that is not what its file holds. */
-    public OpenFile(SvgFile svg, Optional<Path> path, String name, Optional<Fingerprint> seen, boolean bare) {
-        this(svg, path, name, seen, false, bare, new Object());
+    /** Work that was kept from a crash. */
+    public OpenFile(
+            SvgFile svg, Optional<Path> path, String name, Optional<Fingerprint> seen, boolean bare, boolean asRead) {
+        this(svg, path, name, seen, false, bare, asRead, new Object());
     }
 
     /** The same work, now saved at a path. */
     public OpenFile savedAt(Path place, Fingerprint fingerprint) {
         return new OpenFile(
-                svg, Optional.of(place), place.getFileName().toString(), Optional.of(fingerprint), true, false, work);
+                svg, Optional.of(place), place.getFileName().toString(), Optional.of(fingerprint), true, false, asRead, work);
     }
 
     /** Whether it is a drawing as another program made it, which was not saved here: it is not to be replaced unasked. */
@@ -51,7 +54,7 @@ public record OpenFile(
 
     /** The same file, of which other layers were read. */
     OpenFile reread(SvgFile otherwise) {
-        return new OpenFile(otherwise, path, name, seen, saved, bare, work);
+        return new OpenFile(otherwise, path, name, seen, saved, bare, asRead, work);
     }
 
     /** The user's file, or for work that was never saved the name it would have. */
