@@ -280,8 +280,11 @@ class BegunAgainJourneyTest extends Journey {
         assertThat(desk().isSaved()).isFalse();
         // What is new in it against the file, the window does not know any more, and does not say.
         WaitForAsyncUtils.waitFor(
-                20, TimeUnit.SECONDS, () -> kept().size() == 1 && app.files().savingProperty().get().isEmpty());
-        assertThat(robot.lookup(".top-bar .quiet").queryAs(Label.class).getText()).isEqualTo("not saved yet");
+                20,
+                TimeUnit.SECONDS,
+                () -> kept().size() == 1 && app.files().savingProperty().get().isEmpty());
+        assertThat(robot.lookup(".top-bar .quiet").queryAs(Label.class).getText())
+                .isEqualTo("not saved yet");
         robot.interact(() -> app.files().save());
         assertThat(answers.asked).contains("save bare-fitted.svg");
         assertThat(bare).hasBinaryContent(asDrawn);

@@ -117,8 +117,7 @@ final class Restoring {
         Words words = session.desk().words();
         hand.wanted().filter(Wanted::isBegun).ifPresent(wanted -> {
             boolean there = session.desk().wanted().equals(hand.wanted());
-            String again = begun.typed().isEmpty() ? "tried-again" : "tried-again-typed";
-            said.add(words.of("editor.said." + (there ? again : "tried-lost")));
+            said.add(words.of("editor.said." + (there ? "tried-again" : "tried-lost")));
         });
         begun.marking()
                 .filter(Begun.Marking::isHalfDone)

@@ -210,7 +210,8 @@ final class SafeKeeping {
                     asAdopted = Optional.empty();
                     safeAgain();
                     keptAt(done.state());
-                    // What was kept from a crash has the new lines in it already: what of them is new, it does not show.
+                    // What was kept from a crash has the new lines in it already: what of them is new, it does not
+                    // show.
                     saving.set(Optional.of(done.does()).filter(does -> file.asRead()));
                 },
                 problem -> {

@@ -185,7 +185,8 @@ final class Saving {
     private void say(OpenFile file, Path path, Written written, boolean alone, boolean trying) {
         AtomicSave.Saved saved = written.saved();
         Map<String, Object> values = new TreeMap<>(Map.of("file", Failures.name(path), "path", path.toString()));
-        values.put("does", file.asRead() ? " " + written.does().done(session.desk().words()) : "");
+        values.put(
+                "does", file.asRead() ? " " + written.does().done(session.desk().words()) : "");
         saved.backup().map(Failures::name).ifPresent(backup -> values.put("backup", backup));
         if (!alone) {
             session.say(true, "editor.said.open-elsewhere", values);

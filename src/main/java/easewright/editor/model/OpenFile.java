@@ -44,7 +44,14 @@ public record OpenFile(
     /** The same work, now saved at a path. */
     public OpenFile savedAt(Path place, Fingerprint fingerprint) {
         return new OpenFile(
-                svg, Optional.of(place), place.getFileName().toString(), Optional.of(fingerprint), true, false, asRead, work);
+                svg,
+                Optional.of(place),
+                place.getFileName().toString(),
+                Optional.of(fingerprint),
+                true,
+                false,
+                asRead,
+                work);
     }
 
     /** Whether it is a drawing as another program made it, which was not saved here: it is not to be replaced unasked. */

@@ -5,51 +5,23 @@ import static org.assertj.core.api.Assertions.within;
 
 import easewright.ease.EaseLine;
 import easewright.editor.paint.TableScene;
-import easewright.geom.Point;
-import easewright.pattern.Cloth;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Level;
-import easewright.pattern.LevelKind;
-import easewright.pattern.LevelMark;
-import easewright.pattern.Pattern;
-import easewright.pattern.Piece;
 import easewright.print.ChangeWords;
 import easewright.svg.SvgFile;
 import easewright.svg.disk.Fingerprint;
 import easewright.text.LengthUnit;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Random;
 import java.util.Set;
 import java.util.regex.Matcher;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
-class SessionTest {
-    private final Session session = new Session(LengthUnit.CM, false);
-
-    @BeforeEach
-    void openTheSkirt() throws Exception {
-        session.open(OpenedSample.skirt());
-        session.chooseLevel("hip");
-    }
-
-    private EaseLine hip() {
-        return session.desk().shownReading().sheet().lines().stream()
-                .filter(l -> l.level().name().equals("hip"))
-                .findFirst()
-                .orElseThrow();
-    }
-
-    private Wanted wanted() {
-        return session.desk().wanted().orElseThrow();
-    }
-
+/** What is done on the table: tried, kept, left, undone, saved. */
+class SessionTest extends SkirtSession {
     private String kept() {
         return session.kept().map(k -> k.words(session.desk())).orElse("");
     }
@@ -191,72 +163,6 @@ class SessionTest {
     }
 
     @Test
-    void holdsPointAwayFromTheCloth() {
-        List<Hold> holds = session.desk().holds();
-        // Two side seams drawn, each sewn twice: W3 of docs/sources.md counts four side-seam edges.
-        assertThat(holds).hasSize(2);
-        assertThat(Hold.sewn(holds)).isEqualTo(4);
-        for (Hold hold : holds) {
-            var outline =
-                    session.desk().pattern().piece(hold.pieceId()).orElseThrow().outline();
-            assertThat(outline.contains(hold.at().minus(hold.outward().times(2))))
-                    .isTrue();
-            assertThat(outline.contains(hold.at().plus(hold.outward().times(2))))
-                    .isFalse();
-        }
-    }
-
-    @Test
-    void pullingASeamByFiveGivesFiveTimesItsSewnEdges() {
-        List<Hold> holds = session.desk().holds();
-        Hold hold = holds.get(0);
-        Point start = hold.at();
-        Pulling pulling = Pulling.begin(hold, holds, wanted(), start);
-        Point hand = start.plus(hold.outward().times(5)).plus(new Point(0, 3));
-        assertThat(pulling.amount(hand)).isCloseTo(20, within(1e-9));
-    }
-
-    @Test
-    void aPullNearTheWishGoesToTheWish() {
-        Pulling pulling = new Pulling(Point.ORIGIN, new Point(1, 0), 4, 0);
-        assertThat(pulling.snapped(23.4, 1, LengthUnit.CM, OptionalDouble.of(24.5)))
-                .isEqualTo(24.5);
-        assertThat(pulling.snapped(37.4, 1, LengthUnit.CM, OptionalDouble.of(24.5)))
-                .isEqualTo(35);
-        assertThat(pulling.snapped(37.4, 0.25, LengthUnit.CM, OptionalDouble.of(24.5)))
-                .as("from near")
-                .isEqualTo(37);
-        assertThat(pulling.snapped(24.6, 1, LengthUnit.INCH, OptionalDouble.empty()))
-                .isCloseTo(25.4, within(1e-9));
-    }
-
-    /** One pixel after the other, wherever the hand took hold, comes to every amount as round as the pixels allow. */
-    @Test
-    void aPullPassesOverNoRoundAmount() {
-        Random random = new Random(20260312);
-        for (int round = 0; round < 200; round++) {
-            LengthUnit unit = random.nextBoolean() ? LengthUnit.CM : LengthUnit.INCH;
-            int sewn = 1 + random.nextInt(4);
-            double scale = 0.3 + 3 * random.nextDouble();
-            double from = 400 * random.nextDouble();
-            Pulling pulling = new Pulling(new Point(from, 0), new Point(1, 0), sewn, 0);
-            Set<Long> come = new HashSet<>();
-            double step = unit == LengthUnit.CM ? 10 : 25.4 / 2;
-            for (int pixel = 0; pixel * sewn / scale < 100 + 2 * step; pixel++) {
-                double amount = pulling.amount(new Point(from + pixel / scale, 0));
-                double snapped = pulling.snapped(amount, 1 / scale, unit, OptionalDouble.empty());
-                assertThat(snapped).isCloseTo(amount, within(Math.max(step, 2 * sewn / scale)));
-                if (Math.abs(snapped / step - Math.rint(snapped / step)) < 1e-9) {
-                    come.add(Math.round(snapped / step));
-                }
-            }
-            if (sewn / scale <= step) {
-                assertThat(come).as("%s %s x %s", unit, sewn, scale).contains(0L, 1L, 2L, 3L, 4L, 5L, 6L, 7L);
-            }
-        }
-    }
-
-    @Test
     void theWishSaysWhatIsMissing() {
         Level hip = session.desk().pattern().level("hip").orElseThrow();
         session.setBody(hip, OptionalDouble.of(Math.rint(hip().finished()) - 30), "Hip girth");
@@ -267,50 +173,6 @@ class SessionTest {
         assertThat(row.standing()).isEqualTo(EaseRow.Standing.MET);
         session.setWish("hip", OptionalDouble.empty());
         assertThat(hip().wish()).isEmpty();
-    }
-
-    @Test
-    void ringsShowTheGapToScale() {
-        Level hip = session.desk().pattern().level("hip").orElseThrow();
-        session.setBody(hip, OptionalDouble.of(900), "Hip girth");
-        Rings.Ring ring = Rings.of(session.desk().reading(), session.desk().words()).rings().stream()
-                .filter(r -> r.level().equals("hip"))
-                .findFirst()
-                .orElseThrow();
-        assertThat(ring.gap()).isCloseTo((hip().finished() - 900) / (2 * Math.PI), within(1e-9));
-        assertThat(ring.words()).contains("90");
-    }
-
-    /** A number, its fraction and its unit never stand on different lines. */
-    @Test
-    void lengthsInTheRingsAreNotBroken() {
-        Level hip = session.desk().pattern().level("hip").orElseThrow();
-        session.setUnit(LengthUnit.INCH);
-        session.setBody(hip, OptionalDouble.of(34.5 * 25.4), "Hip girth");
-        assertThat(Rings.of(session.desk().reading(), session.desk().words()).rings())
-                .filteredOn(r -> r.level().equals("hip"))
-                .singleElement()
-                .satisfies(r -> assertThat(r.words())
-                        .contains("body 34\u00a01/2\u00a0in")
-                        .doesNotContainPattern("\\d (\\d|in)"));
-    }
-
-    /** What a cloth is stretched by is told of the girth, as it is measured, not of the radius: 3 cm of 105. */
-    @Test
-    void aGarmentSmallerThanTheBodyIsStretchedByWhatItLacks() {
-        Level hip = session.desk().pattern().level("hip").orElseThrow();
-        session.setBody(hip, OptionalDouble.of(hip().finished() + 30), "Hip girth");
-        assertThat(Rings.of(session.desk().reading(), session.desk().words()).rings())
-                .as("a woven")
-                .filteredOn(r -> r.level().equals("hip"))
-                .singleElement()
-                .satisfies(r -> assertThat(r.words()).contains("3\u00a0cm smaller", "not known to stretch"));
-        session.setCloth(Cloth.knit(40));
-        assertThat(Rings.of(session.desk().reading(), session.desk().words()).rings())
-                .filteredOn(r -> r.level().equals("hip"))
-                .singleElement()
-                .satisfies(
-                        r -> assertThat(r.words()).contains("3\u00a0cm smaller").endsWith("stretched by 2.9\u00a0%."));
     }
 
     @Test
@@ -328,68 +190,6 @@ class SessionTest {
         }
     }
 
-    @Test
-    void aSizeUpChangesWhatTheLocalChangeLeavesAlone() {
-        assertThat(SizeWords.of(session.desk()).lines()).isEmpty();
-        session.want(wanted().withAmount(40));
-        List<SizeWords.Line> lines = SizeWords.of(session.desk()).lines();
-        SizeWords.Line waist = lines.stream()
-                .filter(l -> l.name().contains("waist"))
-                .findFirst()
-                .orElseThrow();
-        assertThat(waist.here().same()).isTrue();
-        assertThat(waist.size().same()).isFalse();
-        assertThat(lines).allSatisfy(l -> assertThat(l.name()).doesNotContain("editor."));
-    }
-
-    /** Of several changes none is left out: the person chooses the level, and what was asked for is no drift anywhere. */
-    @Test
-    void aSizeUpIsComparedAtTheLevelThatIsChosen() {
-        session.setUnit(LengthUnit.INCH);
-        session.want(wanted().withAmount(48));
-        session.keep();
-        session.chooseLevel("waist");
-        session.want(wanted().withAmount(12));
-        session.keep();
-        SizeWords atWork = SizeWords.of(session.desk());
-        assertThat(atWork.levels()).containsExactly("waist", "hip");
-        assertThat(atWork.level()).contains("waist");
-        SizeWords hip = SizeWords.of(session.desk(), Optional.of("hip"));
-        assertThat(hip.intro()).contains("to a hip girth of");
-        for (SizeWords shown : List.of(atWork, hip)) {
-            assertThat(shown.lines())
-                    .filteredOn(SizeWords.Line::asked)
-                    .extracting(SizeWords.Line::name)
-                    .containsExactly("waist girth", "hip girth");
-            assertThat(shown.lines())
-                    .as("in inches all end at the right")
-                    .allMatch(l -> l.here().words().matches(".*\\w")
-                            && l.size().words().matches(".*\\w"));
-        }
-        session.want(Wanted.at("knee", LevelKind.OTHER));
-        assertThat(SizeWords.of(session.desk()).level()).as("changed most").contains("hip");
-        assertThat(SizeWords.of(session.desk(), Optional.of("knee")).level())
-                .as("not changed")
-                .contains("hip");
-    }
-
-    /** The two ways are told as what they are: larger or smaller, and nothing where no girth was asked for. */
-    @Test
-    void theOtherSizeIsLargerOrSmallerAsTheChangeIs() {
-        session.want(wanted().withAmount(40));
-        SizeWords wider = SizeWords.of(session.desk());
-        assertThat(wider.larger()).isTrue();
-        assertThat(wider.other()).isEqualTo("Size up");
-        assertThat(wider.lines()).allMatch(l -> l.said().contains(" Size up: "));
-        assertThat(wider.intro()).contains("larger").doesNotContain("smaller", "\u2212");
-        session.want(wanted().withAmount(-20));
-        SizeWords tighter = SizeWords.of(session.desk());
-        assertThat(tighter.larger()).isFalse();
-        assertThat(tighter.other()).isEqualTo("Size down");
-        assertThat(tighter.intro()).contains("smaller").doesNotContain("larger", "\u2212");
-        assertThat(tighter.lines()).hasSameSizeAs(wider.lines());
-    }
-
     /** What stands on the pieces adds up to what stands in the sheet. */
     @Test
     void theWidthsOnThePiecesSayHowOftenTheyCount() {
@@ -405,37 +205,6 @@ class SessionTest {
         double girth =
                 session.desk().reading().measures().girth("hip").orElseThrow().finished();
         assertThat(hip * 10).isCloseTo(girth, within(0.5));
-    }
-
-    /** What was opened may know nothing of the level yet: it is marked first, and then changed. */
-    @Test
-    void aSizeUpIsComparedWithTheMarksThatWereMadeFirst() {
-        Pattern pattern = session.desk().pattern();
-        List<Level> levels = new ArrayList<>(pattern.levels());
-        levels.add(Level.of("low hip", LevelKind.HIP));
-        Pattern marked = pattern.withLevels(levels);
-        for (Piece piece : pattern.pieces()) {
-            Optional<Point> hip = piece.level("hip").flatMap(LevelMark::through);
-            if (hip.isPresent()) {
-                List<LevelMark> marks = new ArrayList<>(piece.levels());
-                marks.add(LevelMark.through("low hip", hip.get().plus(new Point(0, 30))));
-                marked = marked.withPiece(piece.withLevels(marks));
-            }
-        }
-        session.edit(marked);
-        session.chooseLevel("low hip");
-        session.want(wanted().withAmount(20));
-        session.keep();
-        assertThat(SizeWords.of(session.desk()).lines()).isNotEmpty();
-    }
-
-    /** A wrist lies at the corner of underarm seam and hem; the seams are what can be pulled there. */
-    @Test
-    void aLevelAtTheEndOfASeamStillTakesTheSeam() throws Exception {
-        Sample bodice = Sample.all().get(1);
-        session.open(Opened.of(new OpenFile(bodice.read(), Optional.empty(), bodice.fileName())));
-        session.chooseLevel("wrist");
-        assertThat(session.desk().holds()).hasSize(2);
     }
 
     private static Opened page(String width) throws Exception {
