@@ -59,7 +59,7 @@ final class ReportCommand extends OnPaper {
 
     private static ReportOrder order(Given given, Matter matter) throws Trouble {
         Paper paper = PrintOptions.paper(given);
-        if (!paper.tiled()) {
+        if (!ReportOrder.PAPERS.contains(paper)) {
             throw new Misuse("report-paper", Map.of("paper", paper.label()));
         }
         double width = PrintOptions.length(

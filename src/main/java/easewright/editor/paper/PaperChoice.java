@@ -37,13 +37,14 @@ public record PaperChoice(
     public enum Surface {
         A4,
         LETTER,
+        A3,
         A1,
         A0,
         ROLL,
         PROJECTOR
     }
 
-    /** What every printer takes, for reports and for pieces on sheets that are joined. */
+    /** What every printer takes, for reports too. */
     public static final List<Surface> SHEETS = List.of(Surface.A4, Surface.LETTER);
 
     private static final double INCH = 25.4;
@@ -120,7 +121,7 @@ public record PaperChoice(
 
     /** Whether sheets are joined, so that an overlap counts. */
     public boolean joined() {
-        return SHEETS.contains(surface);
+        return onPaper() && Paper.valueOf(surface.name()).tiled();
     }
 
     /** Whether a printer's margin counts. */

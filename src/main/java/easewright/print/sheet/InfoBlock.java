@@ -25,9 +25,7 @@ final class InfoBlock {
         double side = TestSquare.side(words.unit());
         width = side * Math.max(1, large * 0.75);
         Pencil pencil = new Pencil();
-        double title = 7 * large;
-        pencil.writeBold(Lettering.of(true).fitted(job.title(), title, width), 0, title * 0.9, title, Tone.BLACK);
-        double top = title * 1.5;
+        double top = title(pencil, job.title(), large);
         pencil.write(job.byline(), 0, top + 2 * large, 3.4 * large, Tone.DARK);
         top += 6 * large;
         pencil.add(TestSquare.of(words.unit()).transformed(Affine.translation(0, top)));
@@ -35,11 +33,25 @@ final class InfoBlock {
         notes.forEach(note -> text.paragraph(note, TEXT * large, Tone.BLACK));
         for (Caution caution : job.cautions()) {
             if (!caution.code().equals("test-square")) {
-                text.paragraph(words.of("caution." + caution.code(), caution.values()), 2.6 * large, Tone.DARK);
+                text.paragraph(words.of("caution." + caution.code(), caution.values()), TEXT * large, Tone.BLACK);
             }
         }
         height = text.bottom();
         picture = pencil.picture();
+    }
+
+    /** In as many lines as it takes, but three at most; gives its lower border. */
+    private double title(Pencil pencil, String title, double large) {
+        Lettering face = Lettering.of(true);
+        double size = (face.width(title, 7 * large) <= width ? 7 : 5) * large;
+        List<String> lines = face.wrapped(title, size, width);
+        double y = 0;
+        for (int i = 0; i < Math.min(3, lines.size()); i++) {
+            String rest = i == 2 ? String.join(" ", lines.subList(2, lines.size())) : lines.get(i);
+            pencil.writeBold(face.fitted(rest, size, width), 0, y + size * 0.9, size, Tone.BLACK);
+            y += size * 1.25;
+        }
+        return y + size * 0.25;
     }
 
     Picture at(Affine place) {

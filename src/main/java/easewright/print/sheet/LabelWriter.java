@@ -13,7 +13,7 @@ import java.util.List;
 final class LabelWriter {
     private static final double LEADING = 1.35;
     /** Widths of the label to try, in heights of its body text. */
-    private static final double[] WIDTHS = {26, 20, 34, 15};
+    private static final double[] WIDTHS = {26, 20, 34, 15, 60};
 
     private static final double[] LARGE = {1, 0.85, 0.7};
     private static final double[] SMALL = {0.55, 0.45};

@@ -7,6 +7,7 @@ import java.util.Optional;
 public enum Paper {
     A4(210, 297, true),
     LETTER(215.9, 279.4, true),
+    A3(297, 420, true),
     A1(594, 841, false),
     A0(841, 1189, false),
     /** A roll 36 in wide, the usual one of copy shops in the United States; length as needed. */

@@ -23,6 +23,9 @@ final class PieceLabel {
     /** Changes beyond this many are only counted: a label is no list. */
     private static final int CHANGES_TOLD = 3;
 
+    /** Names with more letters than this are set smaller. */
+    private static final int LONG = 24;
+
     private final Reading reading;
     private final PrintOrder order;
     private final Words words;
@@ -52,7 +55,7 @@ final class PieceLabel {
      */
     List<Line> lines(Piece piece, CutLine cut, String size, boolean changed) {
         List<Line> lines = new ArrayList<>();
-        lines.add(new Line(piece.name(), 10, true));
+        lines.add(new Line(piece.name(), piece.name().length() > LONG ? 7 : 10, true));
         lines.add(new Line(cutting(piece, words), 6, true));
         if (!size.isEmpty()) {
             lines.add(Line.plain(words.of("print.label.size", Map.of("size", size))));

@@ -25,6 +25,7 @@ import java.util.stream.Stream;
 
 /** The first page of a tiled print: what it is, the test square, how to join the sheets, and a map of them. */
 final class PlanPage {
+    private static final double TITLE = 9;
     private static final double TEXT = 3.2;
     private static final double SMALL = 2.7;
     private static final double GUTTER = 8;
@@ -67,8 +68,9 @@ final class PlanPage {
     }
 
     private double title(double width) {
-        String name = Lettering.of(true).fitted(job.title(), 9, width);
-        pencil.writeBold(name, 0, 8, 9, Tone.BLACK);
+        Lettering face = Lettering.of(true);
+        double size = Math.max(TITLE / 2, TITLE * Math.min(1, 0.999 * width / face.width(job.title(), TITLE)));
+        pencil.writeBold(face.fitted(job.title(), size, width), 0, 8, size, Tone.BLACK);
         pencil.write(job.byline(), 0, 14.5, 3.8, Tone.DARK);
         String what = words.of(
                 "print.plan.what",
@@ -210,8 +212,10 @@ final class PlanPage {
             Name best = null;
             for (double each : new double[] {size, 2.2, 1.8}) {
                 for (boolean upright : new boolean[] {across, !across}) {
-                    Name tried = name(name, corners, each, upright);
-                    best = best == null || tried.cost < best.cost - 100 ? tried : best;
+                    for (double share : new double[] {1, 0.6, 0.35}) {
+                        Name tried = name(name, corners, each, upright, share);
+                        best = best == null || tried.cost < best.cost - 1 ? tried : best;
+                    }
                 }
             }
             // On paper of its own, so that the lines of the joins do not cross it out.
@@ -226,10 +230,11 @@ final class PlanPage {
     /** The name of a piece on the map, in its middle {@code at}; less cost is better. */
     private record Name(String text, double size, boolean upright, Box words, Point at, double cost) {}
 
-    private Name name(String name, List<Point> corners, double size, boolean upright) {
+    /** @param share of the piece's length that the name may take */
+    private Name name(String name, List<Point> corners, double size, boolean upright, double share) {
         Box box = Box.around(corners);
         Lettering face = Lettering.of(false);
-        String text = face.fitted(name, size, upright ? box.width() : box.height() * 0.6);
+        String text = face.fitted(name, size, share * (upright ? box.width() : box.height()));
         double along = face.width(text, size);
         Box words = upright ? around(box.centre(), along, size) : around(box.centre(), size, along);
         Point at = box.centre();
@@ -245,7 +250,7 @@ final class PlanPage {
                 }
             }
         }
-        return new Name(text, size, upright, words, at, least + (text.equals(name) ? 0 : 400));
+        return new Name(text, size, upright, words, at, least + 400 * (1 - (double) text.length() / name.length()));
     }
 
     /** Free of numbers, letters and borders, on the piece, the nearer its middle the better. */
@@ -253,7 +258,7 @@ final class PlanPage {
         Box box = around(at, words.width() + 1, words.height() + 1);
         return at.distance(piece.centre())
                 + 1000 * taken.stream().filter(box::overlaps).count()
-                + 100 * borders.stream().filter(box::overlaps).count()
+                + 10 * borders.stream().filter(box::overlaps).count()
                 + (isOn(outline, box) ? 0 : 10_000);
     }
 

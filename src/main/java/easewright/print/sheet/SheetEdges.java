@@ -195,16 +195,8 @@ final class SheetEdges {
         }
     }
 
-    /** Which sheet this is, in words, at its foot. */
+    /** Which sheet this is, in words, at its foot; without the pattern's name where there is no room beside the lines. */
     private void foot(Pencil pencil, Tile tile, Box area) {
-        String text = job.words()
-                .of(
-                        "print.sheet",
-                        Map.of(
-                                "number", joins.number(tile),
-                                "count", plan.tiles().size(),
-                                "name", job.order().name()));
-        double wide = Lettering.of(false).width(text, FOOT);
         double lift = joins.below(tile).isPresent() ? plan.grid().overlap() : 0;
         double y = area.maxY() - lift - FOOT * 0.85;
         Optional<Box> sign = joins.below(tile).map(join -> {
@@ -212,13 +204,23 @@ final class SheetEdges {
             Box letter = letterBox(s.at, join, true, false, s.before);
             return around(s.at, radius() + 1, radius() + 1).union(letter.grown(1));
         });
+        Map<String, Object> said = Map.of(
+                "number", joins.number(tile),
+                "count", plan.tiles().size(),
+                "name", job.order().name());
         double first = area.minX() + TilePlan.STRIP + 3;
-        double last = area.maxX() - plan.grid().overlap() - wide;
-        double x = first;
-        while (x < last && !isClear(new Box(x, y - FOOT, x + wide, y), sign)) {
-            x += FOOT;
+        String text = "";
+        for (String key : List.of("print.sheet", "print.sheet.short")) {
+            text = job.words().of(key, said);
+            double wide = Lettering.of(false).width(text, FOOT);
+            for (double x = first; x < area.maxX() - plan.grid().overlap() - wide; x += FOOT) {
+                if (isClear(new Box(x, y - FOOT, x + wide, y), sign)) {
+                    pencil.write(text, x, y, FOOT, Tone.DARK);
+                    return;
+                }
+            }
         }
-        pencil.write(text, x < last ? x : first, y, FOOT, Tone.DARK);
+        pencil.write(text, first, y, FOOT, Tone.DARK);
     }
 
     private boolean isClear(Box words, Optional<Box> sign) {

@@ -30,6 +30,8 @@ final class TileSearch {
     /** Up to so many pieces, every width is tried with patience. */
     private static final int FEW = 5;
 
+    private static final int SOME = 12;
+
     /** With more pieces, so many widths of either way up the paper are looked at, and so many of them closely. */
     private static final int WIDTHS = 5;
 
@@ -111,13 +113,12 @@ final class TileSearch {
 
     /** Fills the strips again, in less and less length, and chooses. */
     private TilePlan handiest() {
-        boolean few = shapes.size() <= FEW;
         List<Found> first = found.stream()
                 .sorted(Comparator.comparing(Found::plan, TilePlan.HANDIEST))
-                .limit(few ? Integer.MAX_VALUE : PROMISING)
+                .limit(shapes.size() <= FEW ? Integer.MAX_VALUE : shapes.size() <= SOME ? 2 * PROMISING : PROMISING)
                 .toList();
         for (Found one : first) {
-            lower(one, few ? Effort.MUCH : Effort.MORE);
+            lower(one, shapes.size() <= SOME ? Effort.MUCH : Effort.MORE);
         }
         int fewest = cheapest().sheets();
         int most = fewest + Math.max(1, (int) (fewest * MORE));

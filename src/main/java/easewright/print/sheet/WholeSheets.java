@@ -20,6 +20,8 @@ import java.util.stream.IntStream;
 final class WholeSheets {
     private static final double STRIP = TilePlan.STRIP;
     private static final double BORDER = 1;
+    /** How much larger than usual the block of information is set: a large sheet is read from farther away. */
+    private static final double LARGE = 1.2;
 
     private final Job job;
     private final boolean turning;
@@ -34,7 +36,7 @@ final class WholeSheets {
                 words.of(TestSquare.words(words.unit())),
                 PieceKey.lines(job),
                 PieceKey.way(job, turning));
-        this.info = new InfoBlock(job, notes, 1);
+        this.info = new InfoBlock(job, notes, LARGE);
     }
 
     /** The pieces by their number in the job, and where they lie; the block of information is the last shape. */

@@ -35,6 +35,10 @@ class PaperChoiceTest {
         PaperChoice letter = first.withSurface(Surface.LETTER);
         assertThat(paper(letter)).isEqualTo(Paper.LETTER);
         assertThat(paper(letter.withSurface(Surface.A0))).isEqualTo(Paper.LETTER);
+        assertThat(paper(letter.withSurface(Surface.A3))).isEqualTo(Paper.LETTER);
+        assertThat(letter.withSurface(Surface.A3).joined()).isTrue();
+        assertThat(letter.withSurface(Surface.A1).joined()).isFalse();
+        assertThat(letter.withSurface(Surface.PROJECTOR).joined()).isFalse();
         PaperChoice own = letter.withReportOn(Surface.A4);
         assertThat(paper(own)).isEqualTo(Paper.A4);
         assertThat(own.surface()).isEqualTo(Surface.LETTER);

@@ -182,7 +182,7 @@ class FullScaleTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"A0, 841, 1189", "A1, 594, 841", "A4, 210, 297", "LETTER, 215.9, 279.4"})
+    @CsvSource({"A0, 841, 1189", "A1, 594, 841", "A4, 210, 297", "A3, 297, 420", "LETTER, 215.9, 279.4"})
     void pagesHaveThePapersSizeAndArePrintedUnscaled(Paper paper, double width, double height) throws Exception {
         byte[] pdf = Prints.pdf(Prints.of(Prints.sample("bodice"), Prints.on(paper)));
         try (PDDocument document = Loader.loadPDF(pdf)) {

@@ -174,7 +174,7 @@ class JoinedSheetsTest {
 
     @Test
     void shortControlLinesKeepClearOfWhatIsDrawnAndLieOnPrintedSheets() throws Exception {
-        for (String sample : List.of("skirt", "trousers", "skirt-sizes")) {
+        for (String sample : List.of("skirt", "trousers")) {
             Job job = job(Prints.sample(sample), Paper.A4);
             TilePlan plan = TileSearch.plan(job);
             Lines drawn = new Lines();

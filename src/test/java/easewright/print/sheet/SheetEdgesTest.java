@@ -4,13 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import easewright.geom.Box;
 import easewright.geom.Point;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
 import easewright.print.ink.Leaf;
 import easewright.print.ink.Lettering;
 import easewright.print.ink.Mark;
 import easewright.text.LengthUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -75,6 +79,35 @@ class SheetEdgesTest {
         labelsAreNotCutWhereSheetsAreJoined(prints);
         lettersOfJoinsStandBesideTheLines(prints);
         namesOnTheMapHideNoNumberAndNoLetter(prints);
+    }
+
+    @Test
+    void longNamesAreToldAndHideNothing() throws Exception {
+        String name = "Back with facing, lining and a pocket opening on the right-hand side";
+        Pattern skirt = Prints.sample("skirt");
+        for (Piece piece : skirt.pieces()) {
+            skirt = skirt.withPiece(piece.withName(piece.name() + name.substring(4)));
+        }
+        String title = "A nightdress with a long name, second toile, size 104";
+        for (Paper paper : List.of(Paper.A4, Paper.LETTER, Paper.A0)) {
+            PrintOrder order = PrintOrder.on(paper, title, Prints.DAY);
+            PrintJob.Prints prints = Prints.of(skirt, order);
+            List<Written> first = written(prints.leaves().get(0), false);
+            String all = first.stream().map(Written::text).collect(Collectors.joining(" "));
+            assertThat(all).contains(title);
+            if (paper.tiled()) {
+                List<Written> signs = first.stream()
+                        .filter(w -> w.bold() && w.text().matches("[A-Z]{1,2}|\\d{1,2}"))
+                        .toList();
+                List<Written> names = first.stream()
+                        .filter(w ->
+                                w.text().endsWith("\u2026") || prints.pieces().contains(w.text()))
+                        .toList();
+                assertThat(names).hasSize(3);
+                assertThat(names)
+                        .noneMatch(n -> signs.stream().anyMatch(s -> s.box().overlaps(n.box())));
+            }
+        }
     }
 
     private static void labelsAreNotCutWhereSheetsAreJoined(PrintJob.Prints prints) {
