@@ -108,7 +108,7 @@ public final class Coupled {
         List<Offer> offers = new ArrayList<>();
         for (MateWalk now : is.mates()) {
             List<MateWalk> walks =
-                    measured.stream().flatMap(m -> MateThen.of(m, now).stream()).toList();
+                    measured.stream().flatMap(m -> m.before(now).stream()).toList();
             offers.addAll(offers(course.get(course.size() - 1), is, now, Asked.of(walks)));
         }
         return List.copyOf(offers);

@@ -55,6 +55,7 @@ public final class SeamMatch {
      * @param edge    whose length changes; its piece by its id
      * @param by      by how much, mm
      * @param side    the side of the garment that changes; both where it changes alike on either
+     * @param how     where the length goes in
      * @param atHem   whether it is let down or taken up at the hem
      * @param change  the change like any other
      * @param altered what comes of it
@@ -64,6 +65,7 @@ public final class SeamMatch {
             EdgeRef edge,
             double by,
             Side side,
+            EdgeLength.Manner how,
             boolean atHem,
             Alteration change,
             Altered altered,
@@ -104,7 +106,7 @@ public final class SeamMatch {
     }
 
     private static boolean secondFirst(GarmentMeasures was, MateWalk walk) {
-        Optional<MateWalk> then = MateThen.of(was, walk);
+        Optional<MateWalk> then = was.before(walk);
         boolean first =
                 then.filter(w -> Math.abs(w.first() - walk.first()) > ALTERED).isPresent();
         boolean second =
@@ -153,7 +155,8 @@ public final class SeamMatch {
             Map<String, Double> girths = girths(now);
             double most = girths.values().stream().mapToDouble(Math::abs).sum();
             return Optional.of(new Tried(
-                    new Choice(length.edge(), length.amount(), scope.side(), atHem, change, altered, girths),
+                    new Choice(
+                            length.edge(), length.amount(), scope.side(), length.how(), atHem, change, altered, girths),
                     putOut(now),
                     most));
         } catch (Refusal cannotBeDoneThere) {
@@ -176,7 +179,7 @@ public final class SeamMatch {
     private int putOut(GarmentMeasures now) {
         int count = 0;
         for (MateWalk other : now.mates()) {
-            boolean fitted = is.mate(other).map(w -> Cutting.same(w.drift())).orElse(false);
+            boolean fitted = is.before(other).map(w -> Cutting.same(w.drift())).orElse(false);
             count += fitted && !Cutting.same(other.drift()) ? 1 : 0;
         }
         return count;

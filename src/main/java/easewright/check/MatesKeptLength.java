@@ -19,7 +19,7 @@ final class MatesKeptLength implements ChangeRule {
     public List<Finding> look(Sight before, Sight after) {
         List<Finding> findings = new ArrayList<>();
         for (MateWalk now : after.measures().mates()) {
-            Optional<MateWalk> then = before.measures().mate(now);
+            Optional<MateWalk> then = before.measures().before(now);
             if (then.isEmpty()) {
                 continue;
             }

@@ -1,9 +1,12 @@
 package easewright.measure;
 
+import easewright.pattern.EdgeRef;
 import easewright.pattern.Finding;
+import easewright.pattern.Side;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -109,5 +112,33 @@ public final class GarmentMeasures {
     /** The same seam of the same size. */
     public Optional<MateWalk> mate(MateWalk like) {
         return mates.stream().filter(m -> m.sameAs(like)).findFirst();
+    }
+
+    /**
+     * A seam as it was here, of the same size: also before its pieces were made into left and right ones, while it was
+     * sewn alike on both sides. Empty where there was none, or where its edges counted otherwise.
+     */
+    public Optional<MateWalk> before(MateWalk now) {
+        String name = now.mate().name();
+        for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
+            String ending = " " + side.name().toLowerCase(Locale.ROOT);
+            if (name.endsWith(ending) && counted(now, name).isEmpty()) {
+                return counted(now, name.substring(0, name.length() - ending.length()));
+            }
+        }
+        return counted(now, name);
+    }
+
+    private Optional<MateWalk> counted(MateWalk now, String name) {
+        return mates.stream()
+                .filter(w -> w.mate().name().equals(name) && w.size().equals(now.size()))
+                .filter(w -> counts(w.mate().first()) == counts(now.mate().first())
+                        && counts(w.mate().second()) == counts(now.mate().second()))
+                .findFirst();
+    }
+
+    /** How many edges a side is sewn of: as many as before where some were made into left and right ones. */
+    private static int counts(List<EdgeRef> side) {
+        return side.stream().mapToInt(EdgeRef::times).sum();
     }
 }

@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -13,6 +14,9 @@ import java.util.stream.Collectors;
 record Filling(Words words, Map<String, ?> values) {
     private static final String KEYBOARD = "key.";
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([A-Za-z][A-Za-z0-9_.-]*)\\}");
+
+    /** Forms in which a seam is told to fit: what was, what is, and what would be. */
+    private static final Set<String> STANDING = Set.of("then", "now", "so");
 
     /** The line with its values; what has none stays as it is. */
     String of(String line) {
@@ -59,7 +63,7 @@ record Filling(Words words, Map<String, ?> values) {
                     .flatMap(all -> Agreeing.single(value).map(mm -> all.said(key, mm)))
                     .or(() -> Optional.of(shown(key, value)));
         }
-        if (value != null && (form.equals("then") || form.equals("now"))) {
+        if (value != null && STANDING.contains(form)) {
             return Optional.of(standing(form, name.substring(0, dot), value));
         }
         if (value instanceof Span span) {

@@ -48,6 +48,13 @@ public record FollowUp(String seam, String words, String care, List<Press> press
         }
     }
 
+    /** The same with one thing more that can be done. */
+    FollowUp or(Press other) {
+        List<Press> more = new ArrayList<>(presses);
+        more.add(other);
+        return new FollowUp(seam, words, care, more, changed);
+    }
+
     /** Whether there may be something to offer. */
     public static boolean isAsked(Desk desk) {
         boolean fits = desk.reading().measures().mates().stream().allMatch(w -> Cutting.same(w.drift()));
@@ -77,9 +84,13 @@ public record FollowUp(String seam, String words, String care, List<Press> press
                     offer.result(),
                     offer.findings(),
                     false);
-            all.add(new FollowUp(seam, text + girths(offer.girths(), words), "", List.of(match), true));
+            String girths = girths(offer.girths(), words);
+            String brings = girths.isEmpty() ? "" : words.of("editor.here.girths", Map.of("girths", girths));
+            all.add(new FollowUp(seam, text, brings, List.of(match), true));
         }
-        all.addAll(Recasts.of(desk, names(all)));
+        for (FollowUp recast : Recasts.of(desk, names(all))) {
+            all.add(SeamOffers.orMatched(recast, desk, course.get(0)));
+        }
         all.addAll(SeamOffers.of(desk, course.get(0), names(all)));
         return List.copyOf(all);
     }
@@ -108,14 +119,12 @@ public record FollowUp(String seam, String words, String care, List<Press> press
         return course;
     }
 
-    /** Which girths change by something that is offered, as a sentence to follow another; empty for none. */
+    /** Which girths change by something that is offered, one after the other; empty for none. */
     static String girths(Map<String, Double> by, Words words) {
         List<String> changed = new ArrayList<>();
         new TreeMap<>(by)
                 .forEach((level, mm) ->
                         changed.add(words.of("editor.here.girth-by", Map.of("level", level, "by.signed", mm))));
-        return changed.isEmpty()
-                ? ""
-                : " " + words.of("editor.here.girths", Map.of("girths", String.join(", ", changed)));
+        return String.join(", ", changed);
     }
 }

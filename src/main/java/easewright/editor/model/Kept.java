@@ -41,6 +41,7 @@ public record Kept(
 
     private boolean isLast(Desk now) {
         return made == now.pattern()
+                && now.trial().isEmpty()
                 && size.equals(now.size())
                 && now.wanted()
                         .filter(w -> w.amount() == 0 && w.level().equals(level))

@@ -51,6 +51,22 @@ final class SeamOffers {
         return all;
     }
 
+    /**
+     * What could be done instead about a seam that fits when a change is made in another way: the piece that was not
+     * changed matched to the other.
+     */
+    static FollowUp orMatched(FollowUp offer, Desk desk, Pattern before) {
+        GarmentMeasures is = desk.reading().measures();
+        SeamOffers offers = new SeamOffers(desk);
+        return is.mate(offer.seam()).stream()
+                .flatMap(walk -> SeamMatch.of(desk.pattern(), Measures.of(before), is, walk).stream()
+                        .limit(1)
+                        .map(choice -> offers.length(choice, walk)))
+                .findFirst()
+                .map(offer::or)
+                .orElse(offer);
+    }
+
     private FollowUp offer(MateWalk walk, GarmentMeasures was) {
         Pattern pattern = desk.pattern();
         MateSides sides = MateSides.of(pattern, walk.mate());
@@ -64,19 +80,18 @@ final class SeamOffers {
         for (SeamMatch.Choice choice : choices) {
             presses.add(length(choice, walk));
         }
-        if (choices.stream().anyMatch(SeamMatch.Choice::atHem)) {
-            care.add(words.of("editor.follow.at-hem"));
-        }
+        choices.stream().map(SeamOffers::where).distinct().map(words::of).forEach(care::add);
         for (SeamMatch.Choice choice : choices) {
             if (choice.side() != Side.BOTH) {
                 String piece =
                         pattern.piece(choice.edge().piece()).map(Piece::name).orElse("");
                 care.add(words.of("editor.follow.sided." + choice.side().name(), Map.of("piece", piece)));
             }
-            if (!choice.girths().isEmpty()) {
-                String edge = HereWords.seam(desk, choice.edge());
-                care.add(words.of("editor.follow.by-that", Map.of("edge", edge))
-                        + FollowUp.girths(choice.girths(), words));
+            String girths = FollowUp.girths(choice.girths(), words);
+            if (!girths.isEmpty()) {
+                care.add(words.of(
+                        "editor.follow.girths." + (choice.by() > 0 ? "longer" : "shorter"),
+                        Map.of("edge", HereWords.seam(desk, choice.edge()), "girths", girths)));
             }
         }
         if (choices.isEmpty() && eased != EasedIn.GATHERED) {
@@ -94,6 +109,18 @@ final class SeamOffers {
         boolean plain = Math.abs(walk.mate().declaredEase()) < NO_EASE;
         String said = words.of(plain ? "editor.follow.off" : "editor.follow.off-ease", values);
         return new FollowUp(walk.mate().name(), said, String.join(" ", care), presses, false);
+    }
+
+    /** Which place of an edge gives way. */
+    private static String where(SeamMatch.Choice choice) {
+        return choice.atHem()
+                ? "editor.follow.at-hem"
+                : switch (choice.how()) {
+                    case SLASHED -> "editor.follow.slashed";
+                    case AT_ENDS -> "editor.follow.at-ends";
+                    case AT_LOWER_END -> "editor.follow.at-lower-end";
+                    case AT_UPPER_END -> "editor.follow.at-upper-end";
+                };
     }
 
     private FollowUp.Press length(SeamMatch.Choice choice, MateWalk walk) {

@@ -26,7 +26,7 @@ final class SeamsTried {
         GarmentMeasures after = measures(desk, desk.shownReading());
         List<Effect.Line> lines = new ArrayList<>();
         for (MateWalk now : after.mates()) {
-            before.mate(now).filter(then -> apart(then, now) >= NOTICED).ifPresent(then -> {
+            before.before(now).filter(then -> apart(then, now) >= NOTICED).ifPresent(then -> {
                 boolean both = isMoved(now.mate().first(), now, fates)
                         && isMoved(now.mate().second(), now, fates);
                 // One press is for all sizes.
@@ -129,7 +129,7 @@ final class SeamsTried {
         GarmentMeasures before = measures(desk, desk.reading());
         return desk.shownTrial().stream()
                 .flatMap(t -> measures(desk, t.reading()).mates().stream())
-                .filter(now -> before.mate(now)
+                .filter(now -> before.before(now)
                         .filter(then -> !Cutting.same(apart(then, now)) && !isNearer(then, now))
                         .isPresent());
     }

@@ -179,7 +179,10 @@ public final class TruePanel extends SheetPage {
         all.setOnAction(e -> bench.trueAll());
         list.getChildren().add(head(words.of("editor.true.places"), work.possible() > 1 ? List.of(all) : List.of()));
         if (work.possible() > 1 && work.redrawing() > 0) {
-            list.getChildren().add(quiet(words.of("editor.true.all-protected", Map.of("count", work.redrawing()))));
+            Label redraws = quiet(words.of("editor.true.all-protected", Map.of("count", work.redrawing())));
+            redraws.getStyleClass().add("list-row");
+            redraws.setMaxWidth(Double.MAX_VALUE);
+            list.getChildren().add(redraws);
         }
         for (int i = 0; i < work.places().size(); i++) {
             place(i, work.places().get(i), words);

@@ -91,7 +91,9 @@ class FollowUpTest {
                 .filter(f -> f.seam().equals("side seam"))
                 .findFirst()
                 .orElseThrow();
-        assertThat(offer.presses()).extracting(p -> p.label().key()).containsExactly("editor.follow.instead");
+        assertThat(offer.presses())
+                .extracting(p -> p.label().key())
+                .containsExactly("editor.follow.instead", "editor.follow.longer");
         assertThat(offer.words()).contains("Front, side").doesNotContain("{").doesNotContain("editor.");
         assertThat(Notes.of(session.desk()))
                 .filteredOn(n -> n.seam().equals(Optional.of("side seam")))
@@ -125,18 +127,39 @@ class FollowUpTest {
                 .withLeftOut(Set.of(front))
                 .withSide(Side.LEFT)
                 .withAmount(40));
+        assertThat(Effect.of(session.desk()).lines())
+                .as("a seam that is parted by the change itself drifts as any")
+                .anySatisfy(l -> {
+                    assertThat(l.kind()).isEqualTo(Effect.Kind.DRIFTED);
+                    assertThat(l.words()).contains("side seam left");
+                })
+                .noneMatch(l -> l.words().contains("side seam right"));
+        assertThat(session.desk().shownTrial().orElseThrow().findings())
+                .anySatisfy(f -> assertThat(f.code()).isEqualTo("mate-drifted"));
         session.keep();
         assertThat(worstDrift()).isGreaterThan(Cutting.WORKS);
         FollowUp offer = FollowUp.of(session.desk()).stream()
                 .filter(f -> f.seam().equals("side seam left"))
                 .findFirst()
                 .orElseThrow();
-        assertThat(offer.presses()).extracting(p -> p.label().key()).containsExactly("editor.follow.instead");
+        assertThat(offer.presses())
+                .extracting(p -> p.label().key())
+                .as("made in another way, or matched by what was not changed")
+                .containsExactly("editor.follow.instead", "editor.follow.longer");
         assertThat(offer.words()).contains("Front, side");
-        session.tryOut(offer.presses().get(0));
-        session.keep();
-        assertThat(worstDrift()).isLessThanOrEqualTo(Cutting.SAME);
-        assertThat(FollowUp.of(session.desk())).isEmpty();
+        for (FollowUp.Press press : offer.presses()) {
+            session.tryOut(press);
+            assertThat(session.kept())
+                    .as("what was kept before is said no more")
+                    .isEmpty();
+            session.keep();
+            assertThat(worstDrift()).isLessThanOrEqualTo(Cutting.SAME);
+            assertThat(FollowUp.of(session.desk())).isEmpty();
+            assertThat(session.desk().pattern().pieces())
+                    .extracting(p -> p.name())
+                    .contains("Front left", "Front right");
+            session.undo();
+        }
     }
 
     /** Front and back of one slant fit, and so there is nothing to be done otherwise. */
