@@ -94,7 +94,9 @@ record Area(int index, int subPath, Outline outline, double area, Box box, doubl
         int step = Math.max(1, segments.size() / SAMPLES);
         for (int i = 0; i < segments.size(); i += step) {
             Segment segment = segments.get(i);
-            if (!near(segment.start()) || !near(segment.at(0.5)) || !near(segment.end())) {
+            // Where each segment is looked at, the next one begins at its end.
+            boolean end = step > 1 || i == segments.size() - 1 && !line.closed();
+            if (!near(segment.start()) || !near(segment.at(0.5)) || end && !near(segment.end())) {
                 return false;
             }
         }

@@ -1,12 +1,15 @@
 package easewright.svg;
 
 import easewright.geom.Box;
+import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.geom.Segment;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -26,6 +29,9 @@ final class LineOwner {
 
     private static final double UNLIKE = 0.25;
 
+    /** Shorter lines are dots and signs that have no size of their own, mm. */
+    private static final double LEAST_LENGTH = 60;
+
     /** An outline inside others has at least this part of the area of the one that it belongs to. */
     private static final double OUTLINE = 0.6;
 
@@ -35,6 +41,17 @@ final class LineOwner {
     private final Drawing drawing;
     private final List<PieceOutline> pieces;
     private final Free free;
+
+    /** What was found of lines already: those of one form are asked for again and again. */
+    private final Map<SubPath, Lies> known = new IdentityHashMap<>();
+
+    /**
+     * Where a line lies.
+     *
+     * @param around  the pieces that hold it, the largest first, and after them those that hold most of it
+     * @param touched the one whose outline it touches
+     */
+    private record Lies(List<PieceOutline> around, Optional<PieceOutline> touched) {}
 
     /** Whether a line is no outline. */
     interface Free {
@@ -53,7 +70,15 @@ final class LineOwner {
     Optional<PieceOutline> of(int shape, int subPath) {
         DrawnShape drawn = drawing.all().get(shape);
         SubPath line = drawn.subPaths().get(subPath);
-        List<PieceOutline> around = around(line);
+        Optional<PieceOutline> own = pieces.stream()
+                .filter(piece -> sharesLayer(drawing.all().get(piece.order()), drawn)
+                        && piece.area().holds(line))
+                .findFirst();
+        if (own.isPresent()) {
+            return own;
+        }
+        Lies lies = lies(line);
+        List<PieceOutline> around = lies.around();
         if (around.size() < 2) {
             return around.stream().findFirst();
         }
@@ -61,18 +86,30 @@ final class LineOwner {
                 .filter(piece -> sharesLayer(drawing.all().get(piece.order()), drawn))
                 .findFirst()
                 .or(() -> inner(line, around))
-                .or(() -> touched(line, around))
+                .or(lies::touched)
                 .or(() -> ofItsRank(line, around))
                 .or(() -> Optional.of(around.get(0)));
     }
 
-    /** The pieces that hold a line, the largest first, and after them those that hold most of it. */
+    private Lies lies(SubPath line) {
+        Lies lies = known.get(line);
+        if (lies == null) {
+            List<PieceOutline> around = around(line);
+            lies = new Lies(around, around.size() < 2 ? Optional.empty() : touched(line, around));
+            known.put(line, lies);
+        }
+        return lies;
+    }
+
     private List<PieceOutline> around(SubPath line) {
         List<PieceOutline> around = new ArrayList<>(
                 pieces.stream().filter(piece -> piece.area().holds(line)).toList());
-        pieces.stream()
-                .filter(piece -> !around.contains(piece) && piece.area().holdsMost(line))
-                .forEach(around::add);
+        for (PieceOutline piece : pieces) {
+            boolean other = around.stream().noneMatch(known -> known == piece);
+            if (other && piece.area().holdsMost(line)) {
+                around.add(piece);
+            }
+        }
         return around;
     }
 
@@ -103,12 +140,13 @@ final class LineOwner {
             if (!line.closed()) {
                 ends.add(segments.get(0).start());
                 ends.add(segments.get(segments.size() - 1).end());
-            } else if (segments.size() <= MOST_CORNERS) {
+            } else if (segments.size() <= MOST_CORNERS && length(line) >= LEAST_LENGTH) {
                 segments.forEach(s -> ends.add(s.start()));
             }
+            Outline outline = piece.area().outline();
             double[] near = ends.stream()
-                    .mapToDouble(p -> piece.area().outline().nearest(p).distance())
-                    .filter(d -> d <= ON_OUTLINE)
+                    .filter(p -> outline.comesWithin(p, ON_OUTLINE))
+                    .mapToDouble(p -> outline.nearest(p).distance())
                     .sorted()
                     .limit(2)
                     .toArray();
@@ -131,7 +169,7 @@ final class LineOwner {
 
     /** Lines inside all sizes, such as darts closed at both ends: they move outwards with the sizes, or grow with them. */
     private Optional<PieceOutline> ofItsRank(SubPath line, List<PieceOutline> around) {
-        List<SubPath> family = family(line, around);
+        List<SubPath> family = length(line) < LEAST_LENGTH ? List.of() : family(line, around);
         if (family.size() != around.size()) {
             return Optional.empty();
         }
@@ -178,7 +216,7 @@ final class LineOwner {
         Point middle = line.chain().box().centre();
         double length = length(line);
         List<SubPath> family = new ArrayList<>();
-        for (int i = 0; i < drawing.all().size(); i++) {
+        for (int i = 0; i < drawing.all().size() && family.size() <= around.size(); i++) {
             DrawnShape shape = drawing.all().get(i);
             for (int k = 0; shape.shown() && k < shape.subPaths().size(); k++) {
                 SubPath other = shape.subPaths().get(k);
@@ -188,7 +226,9 @@ final class LineOwner {
                         && other.chain().box().centre().distance(middle) <= APART
                         && Math.abs(length(other) - length) <= UNLIKE * length
                         && free.is(i, k);
-                if (alike && touched(other, around).isEmpty() && around(other).containsAll(around)) {
+                if (alike
+                        && lies(other).touched().isEmpty()
+                        && lies(other).around().equals(around)) {
                     family.add(other);
                 }
             }

@@ -7,12 +7,19 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * What the pieces of a drawing without marks are called: what the file, or a text inside them, calls them, else by their
  * number in the order in which they are drawn. A name is for people; marks refer to a piece by its id.
  */
 final class PieceNames {
+    /** What a layer is called by the lines that lie on it, not by the piece they draw. */
+    private static final Pattern KIND_OF_LINE = Pattern.compile(
+            "(cut(ting)?|stitch(ing)?|sew(n|ing)?|seams?|contours?|outlines?|patterns?|pieces?|drawing|layer)"
+                    + "([-_ ]?(lines?|pieces?))?",
+            Pattern.CASE_INSENSITIVE);
+
     private PieceNames() {}
 
     /** One for each of the outlines, in their order; no two are the same. */
@@ -51,7 +58,8 @@ final class PieceNames {
         }
         return shape.groups().stream()
                 .map(DrawnShape.Group::name)
-                .filter(name -> !NumberedNames.isNumbered(name))
+                .filter(name -> !NumberedNames.isNumbered(name)
+                        && !KIND_OF_LINE.matcher(name).matches())
                 .reduce((outer, inner) -> inner);
     }
 }

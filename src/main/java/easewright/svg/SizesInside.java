@@ -25,6 +25,9 @@ final class SizesInside {
 
     private static final int LEAST_SIZES = 3;
 
+    /** The boxes of one line drawn twice differ by less than this, mm. */
+    private static final double SAME_LINE = 1;
+
     /** A stitching line runs at one distance for at least this part of its length. */
     private static final double EVEN = 0.85;
 
@@ -50,7 +53,7 @@ final class SizesInside {
             nest.add(largest);
             for (PieceOutline one : inside) {
                 boolean held = maySizes(largest, one) && largest.holds(one);
-                if (held && nest.stream().noneMatch(other -> spacing(one, other).isOneLine())) {
+                if (held && nest.stream().noneMatch(other -> isOneLine(one, other))) {
                     nest.add(one);
                 }
             }
@@ -86,6 +89,12 @@ final class SizesInside {
             }
         }
         return cut;
+    }
+
+    private static boolean isOneLine(PieceOutline one, PieceOutline other) {
+        boolean mayBe = one.area().box().grown(SAME_LINE).contains(other.area().box())
+                && other.area().box().grown(SAME_LINE).contains(one.area().box());
+        return mayBe && spacing(one, other).isOneLine();
     }
 
     private static Spacing spacing(PieceOutline inner, PieceOutline outer) {

@@ -3,6 +3,7 @@ package easewright.svg;
 import easewright.geom.Box;
 import easewright.geom.Outline;
 import easewright.pattern.Finding;
+import easewright.pattern.NumberedNames;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
@@ -40,9 +41,12 @@ final class Unmarked {
         if (!unmarked.mayBe()) {
             return;
         }
+        int number = pattern.pieces().size();
         for (Piece piece : BarePattern.of(drawing).pattern().pieces()) {
             if (!unmarked.isKnown(piece.id()) && !TestSquares.isSquare(piece.outline())) {
-                findings.add(Finding.of("shape-unmarked", Severity.NOTE, piece.name()));
+                number++;
+                String name = NumberedNames.isNumbered(piece.name()) ? NumberedNames.of(number) : piece.name();
+                findings.add(Finding.of("shape-unmarked", Severity.NOTE, name));
             }
         }
     }

@@ -7,6 +7,7 @@ import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
+import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
 
 class BarePatternTest {
@@ -87,6 +88,52 @@ class BarePatternTest {
         assertThat(bare.pattern().pieces())
                 .extracting(Piece::name)
                 .containsExactly("Skirt", "Skirt 2", "yoke", "Front");
+    }
+
+    /** By its place among the pieces as drawn, where neither a text inside nor the file says what a piece is called. */
+    @Test
+    void piecesThatNobodyNamedAreNumbered() {
+        BarePattern bare = of("<g id='layer1' inkscape:label='Layer 1'><path d='M0 0h200v300h-200z'/></g>"
+                + "<g inkscape:label='Cutting lines'><rect id='rect12' x='300' width='100' height='100'/></g>"
+                + "<rect x='500' width='100' height='100'/><text x='520' y='50'>Pocket</text>"
+                + "<path id='path9' d='M700 0h100v90h-100z'/><rect id='Piece 5' x='850' width='50' height='60'/>");
+        assertThat(bare.pattern().pieces())
+                .extracting(Piece::name)
+                .containsExactly("Piece 1", "Piece 2", "Pocket", "Piece 4", "Piece 5");
+        assertThat(bare.pattern().pieces())
+                .extracting(Piece::id)
+                .contains("rect12", "path9", "Piece 5")
+                .allMatch(id -> !id.equals("Piece 1"));
+    }
+
+    /** What is drawn later before a piece changes neither its name nor what its marks refer to, once it is saved. */
+    @Test
+    void aSavedNumberStays() throws SvgProblem {
+        SvgFile bare = file("<path d='M0 0h200v300h-200z'/><path d='M300 0h200v300h-200z'/>");
+        Pattern marked = bare.pattern()
+                .withPiece(
+                        bare.pattern().pieces().get(1).toBuilder().cut(2, false).build());
+        String saved = new String(bare.write(marked), StandardCharsets.UTF_8);
+        SvgFile later = SvgFile.read(
+                saved.replaceFirst("<path", "<path d='M600 0h90v80h-90z'/><path")
+                        .getBytes(StandardCharsets.UTF_8),
+                "b.svg");
+        assertThat(later.pattern().pieces()).extracting(Piece::name).containsExactly("Piece 1", "Piece 2");
+        assertThat(later.pattern()
+                        .piece(marked.pieces().get(1).id())
+                        .orElseThrow()
+                        .times())
+                .isEqualTo(2);
+        assertThat(later.findings())
+                .filteredOn(f -> f.code().equals("shape-unmarked"))
+                .extracting(Finding::piece)
+                .as("no number that a marked piece has")
+                .containsExactly("Piece 3");
+    }
+
+    private static SvgFile file(String body) throws SvgProblem {
+        String svg = Drawn.svg("width='1000mm' height='500mm' viewBox='0 0 1000 500'", body);
+        return SvgFile.read(svg.getBytes(StandardCharsets.UTF_8), "a.svg");
     }
 
     /** Of outlines that lie on each other, a line goes with that of its own group, or with the one where it begins. */
