@@ -12,12 +12,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import javafx.geometry.Bounds;
+import javafx.scene.AccessibleAttribute;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.text.Text;
+import javafx.scene.text.TextFlow;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
@@ -85,12 +88,47 @@ class EaseStaysJourneyTest extends Journey {
         robot.clickOn("#ease-hip .level-name");
         assertThat(desk().wanted().orElseThrow().level()).isEqualTo("hip");
         stay(before, places(robot), "a level chosen");
-        assertThat(robot.lookup("#level-told .label").queryAllAs(Label.class).stream()
-                        .map(Label::getText))
+        assertThat(robot.lookup("#level-told .marked-line").queryAllAs(TextFlow.class).stream()
+                        .map(t -> t.queryAccessibleAttribute(AccessibleAttribute.TEXT)
+                                .toString()))
                 .anyMatch(t -> t.startsWith("hip:"))
                 .anyMatch(t -> t.contains("sources ask for at least"));
         robot.clickOn("#ease-waist .level-name");
         stay(before, places(robot), "another level chosen");
+    }
+
+    /** The number of a source leads to it, and back; the level at work stays, and so does what is known of the keys. */
+    @Test
+    void numbersLeadToTheirSourcesAndBack(FxRobot robot) throws Exception {
+        robot.clickOn("#sample-skirt");
+        until(d -> d.isOpen() && d.pattern().level("hip").isPresent());
+        settle(robot);
+        String level = desk().wanted().orElseThrow().level();
+        ScrollPane sheet = robot.lookup("#ease-sheet").queryAs(ScrollPane.class);
+        Button number = robot.lookup("#ease-waist .source-mark").queryButton();
+        String source = number.getAccessibleHelp();
+        assertThat(number.getText()).matches("\\[\\d+]");
+        robot.clickOn(number);
+        settle(robot);
+        Node keys = number.getScene().getFocusOwner();
+        assertThat(keys).as("keys").isInstanceOf(Button.class);
+        Button there = (Button) keys;
+        assertThat(sheet.getVvalue()).as("the sources are far below").isPositive();
+        assertThat(there).isNotSameAs(number);
+        assertThat(there.getText()).isEqualTo(number.getText());
+        assertThat(robot.lookup(".sources .label").queryAllAs(Label.class).stream()
+                        .filter(l -> l.getPseudoClassStates().stream()
+                                .anyMatch(p -> p.getPseudoClassName().equals("led")))
+                        .map(Label::getText))
+                .containsExactly(source);
+        robot.push(KeyCode.SPACE);
+        settle(robot);
+        assertThat(number.isFocused()).isTrue();
+        assertThat(sheet.localToScreen(sheet.getBoundsInLocal())
+                        .contains(number.localToScreen(number.getBoundsInLocal())))
+                .as("it is in sight again")
+                .isTrue();
+        assertThat(desk().wanted().orElseThrow().level()).isEqualTo(level);
     }
 
     /** Also where the sheet has been scrolled down to the last levels. */

@@ -1,9 +1,13 @@
 package easewright.editor.panel;
 
 import atlantafx.base.controls.CustomTextField;
+import java.util.stream.Stream;
 import javafx.css.PseudoClass;
 import javafx.event.Event;
 import javafx.event.EventType;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.control.Control;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -66,6 +70,17 @@ abstract class CheckedField extends CustomTextField {
                     e.consume();
                     a.getValue().run();
                 });
+    }
+
+    /** The fields in a part of the window; where it is asked often, a look-up by style would match each part of each control. */
+    static Stream<CheckedField> within(Node part) {
+        if (part instanceof CheckedField field) {
+            return Stream.of(field);
+        }
+        boolean holds = part instanceof Parent && !(part instanceof Control);
+        return holds
+                ? ((Parent) part).getChildrenUnmodifiable().stream().flatMap(CheckedField::within)
+                : Stream.empty();
     }
 
     /** Names the field for screen readers and for the pointer. */

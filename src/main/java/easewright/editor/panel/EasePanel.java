@@ -27,10 +27,8 @@ public final class EasePanel extends ScrollPane {
     private final Label none = new Label();
     private final SizeChoice sizes;
     private final Map<String, EaseRowView> views = new LinkedHashMap<>();
-    private final LevelTold told = new LevelTold();
-    private final VBox sources = new VBox(3);
-    private final Label legend = new Label();
-    private List<Object> sourcesShown = List.of();
+    private final SourceList sources = new SourceList();
+    private final LevelTold told = new LevelTold(sources);
     private String seen = "";
     private double room;
 
@@ -44,9 +42,6 @@ public final class EasePanel extends ScrollPane {
         none.getStyleClass().add("quiet");
         heads.getStyleClass().add("ease-heads");
         rows.getStyleClass().add("ease-rows");
-        sources.getStyleClass().add("sources");
-        legend.setWrapText(true);
-        legend.getStyleClass().add("quiet");
         sizes = new SizeChoice(session);
         ClothPanel cloth = new ClothPanel(session, new JudgedAs(session), new OwnTablesView(session, files));
         setContent(new VBox(sizes, cloth, heads, none, rows, told, sources));
@@ -62,16 +57,16 @@ public final class EasePanel extends ScrollPane {
         }
         sizes.show(desk);
         EasePage page = EasePage.of(desk);
+        sources.show(page, words);
         none.setText(words.of("editor.ease.none"));
         Parts.present(none, page.rows().isEmpty());
         List<String> names = page.rows().stream().map(EaseRow::name).toList();
         if (!names.equals(new ArrayList<>(views.keySet()))) {
             views.clear();
-            page.rows().forEach(row -> views.put(row.name(), new EaseRowView(row, session)));
+            page.rows().forEach(row -> views.put(row.name(), new EaseRowView(row, session, sources)));
             rows.getChildren().setAll(views.values());
         }
         page.rows().forEach(row -> views.get(row.name()).show(row, desk));
-        sources(page, words);
         String chosen = desk.wanted().map(Wanted::level).orElse("");
         told.show(page, chosen, words);
         if (!chosen.equals(seen)) {
@@ -95,29 +90,6 @@ public final class EasePanel extends ScrollPane {
         setVvalue(whole > now ? Math.min(1, top / (whole - now)) : 0);
         if (!rows.isFocusWithin()) {
             reveal();
-        }
-    }
-
-    /** What the bar means, and each source once, below all that leads to it. */
-    private void sources(EasePage page, Words words) {
-        boolean any = page.rows().stream().anyMatch(r -> r.standing() != EaseRow.Standing.UNKNOWN);
-        List<Object> now = List.of(any, page.foot().sources(), page.nearlyMet());
-        if (now.equals(sourcesShown)) {
-            return;
-        }
-        sourcesShown = now;
-        Parts.present(sources, any);
-        legend.setText(words.of("editor.ease.bar"));
-        sources.getChildren().setAll(legend);
-        List<String> lines = new ArrayList<>(page.foot().lines(words));
-        if (page.nearlyMet()) {
-            lines.add(words.of("ease.nearly-met"));
-        }
-        for (String line : lines) {
-            Label said = new Label(line);
-            said.setWrapText(true);
-            said.getStyleClass().add("quiet");
-            sources.getChildren().add(said);
         }
     }
 

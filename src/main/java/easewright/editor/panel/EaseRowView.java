@@ -47,7 +47,7 @@ final class EaseRowView extends VBox {
     private final Label ease = new Label();
     private final Label percent = new Label();
     private final Label verdict = new Label();
-    private final Label classes = new Label();
+    private final MarkedLine classes;
     private final EaseBar bar = new EaseBar();
     private final Tooltip barHint = new Tooltip();
     private final LengthField body;
@@ -55,7 +55,8 @@ final class EaseRowView extends VBox {
     private final Button give = new Button();
     private List<Object> shown = List.of();
 
-    EaseRowView(EaseRow row, Session session) {
+    EaseRowView(EaseRow row, Session session, SourceList sources) {
+        this.classes = MarkedLine.brief(sources);
         this.level = row.level().name();
         this.session = session;
         getStyleClass().add("ease-row");
@@ -82,7 +83,6 @@ final class EaseRowView extends VBox {
         LeadLine numbers = new LeadLine(name, columns, NAME);
 
         percent.getStyleClass().add("quiet");
-        classes.getStyleClass().addAll("quiet", "classes");
         verdict.getStyleClass().add("verdict");
         fix(percent, PERCENT);
         percent.setAlignment(Pos.CENTER_RIGHT);
@@ -98,8 +98,9 @@ final class EaseRowView extends VBox {
         judged.setMinHeight(JUDGED);
         judged.setAlignment(Pos.CENTER_LEFT);
         Tooltip.install(bar, barHint);
-        VBox said = new VBox(3, scale, judged, classes);
+        VBox said = new VBox(3, scale, judged, classes.pane());
         VBox wrong = new VBox(3, bodyWrong, wishWrong);
+        wrong.mouseTransparentProperty().bind(said.visibleProperty());
         said.visibleProperty()
                 .bind(bodyWrong
                         .visibleProperty()
@@ -170,9 +171,10 @@ final class EaseRowView extends VBox {
         barHint.setText(words.of("editor.ease.bar"));
         String elsewhere = row.elsewhere(words);
         String brief = elsewhere.isEmpty() ? row.brief() : elsewhere;
-        classes.setText(brief.isEmpty() ? EMPTY : brief);
         // A long list of sizes is cut short on the one line that there is.
-        Hints.on(classes, elsewhere.isEmpty() || row.brief().isEmpty() ? brief : elsewhere + " " + row.brief());
+        classes.say(
+                brief.isEmpty() ? EMPTY : brief,
+                elsewhere.isEmpty() || row.brief().isEmpty() ? brief : elsewhere + " " + row.brief());
         pseudoClassStateChanged(CHOSEN, chosenNow);
         // The figures of the row are no fields: they are heard with the name of the level.
         name.setAccessibleText(words.of(

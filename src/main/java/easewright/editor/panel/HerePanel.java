@@ -14,13 +14,9 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
-import javafx.scene.Node;
-import javafx.scene.Parent;
 import javafx.scene.control.Button;
-import javafx.scene.control.Control;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
-import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
@@ -33,14 +29,14 @@ public final class HerePanel extends VBox {
     private static final PseudoClass INVITING = PseudoClass.getPseudoClass("inviting");
 
     /** Its share of the sheet's height, and pixels: at most, beside a page that is read, and of what comes and goes. */
-    private static final double SHARE = 0.52;
+    private static final double SHARE = 0.5;
 
     private static final double MOST = 460;
     private static final double FOLDED = 252;
     private static final double LEAST_ROOM = 72;
 
     private final Session session;
-    private final Label title = new Label();
+    private final HereHead head = new HereHead(this::ask, this::refold);
     private final WayChoice way = new WayChoice(this::change);
     private final AlsoInChoice alsoIn = new AlsoInChoice(this::change);
     private final AmountRow amount;
@@ -56,12 +52,11 @@ public final class HerePanel extends VBox {
     private final WayFormView form;
     private final WhereView where;
     private final FollowUpView followUp;
-    private final ToggleButton ask = new ToggleButton();
     private final RefusalView refusal = new RefusalView(this::change);
     private final Button keep = new Button();
     private final Button leave = new Button();
     /** All that comes and goes: it scrolls in a room of its own, so that what lies around it keeps its place. */
-    private final VBox said = new VBox(6);
+    private final VBox said = new VBox(5);
 
     private final HBox how = new HBox(8, wayTitle, way);
     private LengthUnit told;
@@ -88,7 +83,7 @@ public final class HerePanel extends VBox {
             if (e.getCode() == KeyCode.ESCAPE && where.isOpen()) {
                 e.consume();
                 where.open(false);
-                ask.requestFocus();
+                head.toQuestion();
             } else if (e.getCode() == KeyCode.ESCAPE) {
                 session.leave();
             }
@@ -98,23 +93,13 @@ public final class HerePanel extends VBox {
         keep.setOnAction(e -> done(session::keep));
         leave.setId("leave");
         leave.setOnAction(e -> done(session::leave));
-        ask.setId("ask-where");
-        ask.getStyleClass().addAll("small", "chip");
-        ask.setOnAction(e -> {
-            where.open(ask.isSelected());
-            if (where.isOpen()) {
-                where.takeKeys();
-            }
-        });
         where.visibleProperty().addListener((o, was, is) -> {
-            ask.setSelected(is);
+            head.asked(is);
             // What stands aside for the question comes back when it goes, also when an answer set up what was there
             // before.
             show(session.desk());
             requestLayout();
         });
-        title.setId("here-title");
-        title.getStyleClass().add("section-title");
         outcome.setId("outcome");
         outcome.getStyleClass().add("outcome");
         outcome.setWrapText(true);
@@ -124,9 +109,6 @@ public final class HerePanel extends VBox {
     }
 
     private void lay() {
-        ask.setMinWidth(USE_PREF_SIZE);
-        HBox head = new HBox(8, title, ask);
-        head.setAlignment(Pos.CENTER_LEFT);
         how.setAlignment(Pos.CENTER_LEFT);
         wayTitle.setMinWidth(USE_PREF_SIZE);
         HBox.setHgrow(way, Priority.ALWAYS);
@@ -159,11 +141,28 @@ public final class HerePanel extends VBox {
         }
     }
 
+    private void ask(boolean open) {
+        where.open(open);
+        if (open) {
+            where.takeKeys();
+        }
+    }
+
     /** Makes room for a page that is read. How high it is depends on nothing that is tried: the amount keeps its place. */
     void fold(boolean small) {
         folds = small;
+        head.mayFold(!small);
+        refold();
+    }
+
+    private void refold() {
         requestLayout();
         show(session.desk());
+    }
+
+    /** Beside a page that is read, or as is wished. */
+    private boolean isFolded() {
+        return folds || head.isFolded();
     }
 
     /**
@@ -179,7 +178,7 @@ public final class HerePanel extends VBox {
     @Override
     protected double computePrefHeight(double width) {
         double folded = alsoIn.isManaged() ? FOLDED + alsoIn.prefHeight(width) : FOLDED;
-        return folds && !where.isOpen() ? folded : Math.max(folded, Math.min(MOST, SHARE * sheet));
+        return isFolded() && !where.isOpen() ? folded : Math.max(folded, Math.min(MOST, SHARE * sheet));
     }
 
     /** After it there is nothing more to keep or to leave: the keyboard goes to the next amount. */
@@ -223,16 +222,7 @@ public final class HerePanel extends VBox {
     }
 
     private Stream<CheckedField> fields() {
-        // Asked in every frame of a pull: a look-up by style would match each part of each control.
-        return Stream.of(amount, said).flatMap(HerePanel::fields);
-    }
-
-    private static Stream<CheckedField> fields(Node within) {
-        if (within instanceof CheckedField field) {
-            return Stream.of(field);
-        }
-        boolean holds = within instanceof Parent && !(within instanceof Control);
-        return holds ? ((Parent) within).getChildrenUnmodifiable().stream().flatMap(HerePanel::fields) : Stream.empty();
+        return Stream.of(amount, said).flatMap(CheckedField::within);
     }
 
     private boolean isMisread() {
@@ -257,7 +247,7 @@ public final class HerePanel extends VBox {
             told = words.unit();
             words(words);
         }
-        title.setText(HereWords.title(desk));
+        head.title(HereWords.title(desk));
         alsoIn.show(desk, wanted);
         way.show(desk, wanted);
         boolean misread = isMisread();
@@ -268,7 +258,7 @@ public final class HerePanel extends VBox {
         outcome.pseudoClassStateChanged(INVITING, misread || waits || nothing && kept.isEmpty());
         effect.show(Effect.of(desk), desk);
         amount.heard(desk, outcome.getText(), !kept.isEmpty());
-        boolean small = folds && wanted.amount() == 0 && wanted.atSeams();
+        boolean small = isFolded() && wanted.amount() == 0 && wanted.atSeams();
         boolean set = !small && !where.isOpen();
         Parts.present(how, set);
         Parts.present(seams, set && wanted.atSeams());
@@ -295,8 +285,7 @@ public final class HerePanel extends VBox {
     private void words(Words words) {
         sides.words(words);
         wayTitle.setText(words.of("editor.way.title"));
-        ask.setText(words.of("editor.where"));
-        Hints.on(ask, words.of("editor.where.hint"));
+        head.words(words);
         keep.setText(words.of("editor.here.keep"));
         Hints.on(keep, words.of("editor.here.keep.hint"));
         leave.setText(words.of("editor.here.leave"));

@@ -27,6 +27,10 @@ final class Icons {
     static final String UP = "M10 15.5v-11M5.5 9l4.5-4.5 4.5 4.5";
 
     static final String DOWN = "M10 4.5v11M5.5 11l4.5 4.5 4.5-4.5";
+    /** Away to the edge, and back from it. */
+    static final String FOLD = "M4.5 7.5l5.5 5.5 5.5-5.5";
+
+    static final String UNFOLD = "M4.5 12.5l5.5-5.5 5.5 5.5";
     /** Cut away. */
     static final String AWAY = "M5.5 5.5l9 9M14.5 5.5l-9 9";
 

@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
@@ -25,12 +26,15 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
 /** One level: put it on all pieces by its distance from another one, or piece by piece. */
 final class LevelCard extends VBox {
     /** How wide the name of a piece may be to stand before its distance, pixels. */
     private static final double PIECE = 98;
+    /** As high as two lines, or as the button beside them: room for what comes to be said while distances are typed. */
+    private static final double SAID = 34;
 
     private final Session session;
     private final Marker marker;
@@ -44,9 +48,14 @@ final class LevelCard extends VBox {
     private final Label way = new Label();
     private final ComboBox<String> other = new ComboBox<>();
     private final LengthField below;
+    private final Label notBelow = new Label();
     private final VBox places = new VBox(2);
     private final Label apart = new Label();
     private final Button meet = new Button();
+    /** What is wrong with what was typed, in the place of what else is said of the distances. */
+    private final VBox wrong = new VBox(3);
+
+    private final StackPane foot;
     private final List<PlaceRow> rows = new ArrayList<>();
     private LevelsView.Row row;
 
@@ -67,8 +76,7 @@ final class LevelCard extends VBox {
         along.setMinWidth(USE_PREF_SIZE);
         top = new HBox(6);
         top.setAlignment(Pos.CENTER_LEFT);
-        Label wrong = new Label();
-        below = new LengthField(wrong, this::putBelow);
+        below = new LengthField(notBelow, this::putBelow);
         below.setPrefWidth(84);
         below.setMinWidth(84);
         way.setMinWidth(USE_PREF_SIZE);
@@ -78,8 +86,18 @@ final class LevelCard extends VBox {
         HBox from = new HBox(8, below, way, other);
         from.setAlignment(Pos.CENTER_LEFT);
         belowRow = new VBox(3, belowLead, from);
-        getChildren().setAll(top, new HBox(6, place, along), belowRow, wrong, places, apart, meet);
+        HBox said = new HBox(8, apart, meet);
+        HBox.setHgrow(apart, Priority.ALWAYS);
+        apart.setMaxWidth(Double.MAX_VALUE);
+        foot = new StackPane(said, wrong);
+        wrong.mouseTransparentProperty().bind(said.visibleProperty());
+        foot.setAlignment(Pos.TOP_LEFT);
+        addEventHandler(
+                CheckedField.JUDGED,
+                e -> said.setVisible(wrong.getChildren().stream().noneMatch(Node::isVisible)));
+        getChildren().setAll(top, new HBox(6, place, along), belowRow, places, foot);
         meet.getStyleClass().add("small");
+        meet.setMinWidth(USE_PREF_SIZE);
         meet.setOnAction(e -> session.edit(LevelEdits.meet(session.desk().pattern(), row.name())));
         apart.setWrapText(true);
         apart.setMinHeight(USE_PREF_SIZE);
@@ -160,6 +178,8 @@ final class LevelCard extends VBox {
             rows.clear();
             now.places().forEach(p -> rows.add(new PlaceRow()));
             places.getChildren().setAll(rows);
+            wrong.getChildren().setAll(notBelow);
+            rows.forEach(r -> wrong.getChildren().add(r.wrong));
         }
         boolean misses = !now.misses().isEmpty();
         apart.setText(misses ? now.misses() : words.of("editor.level.apart"));
@@ -169,6 +189,9 @@ final class LevelCard extends VBox {
         Parts.say(meet, words, "editor.level.meet");
         Parts.about(meet, now.name());
         Parts.present(meet, misses);
+        boolean typed = can || now.places().stream().anyMatch(p -> !p.distance().isEmpty());
+        foot.setMinHeight(typed ? SAID : 0);
+        Parts.present(foot, typed || apart.isManaged());
         for (int i = 0; i < rows.size(); i++) {
             rows.get(i).show(now.places().get(i), desk);
         }
@@ -182,10 +205,10 @@ final class LevelCard extends VBox {
         private final Label width = new Label();
         private final CheckBox counts = new CheckBox();
         private final Button off = Parts.cross("", this::takeOff);
+        private final Label wrong = new Label();
         private LevelsView.Place at;
 
         PlaceRow() {
-            Label wrong = new Label();
             distance = new LengthField(
                     wrong,
                     mm -> mm.ifPresent(d -> session.edit(LevelEdits.distance(
@@ -202,7 +225,7 @@ final class LevelCard extends VBox {
                     LevelEdits.counts(session.desk().pattern(), at.piece(), row.name(), counts.isSelected())));
             HBox line = new HBox(6, distance, how, width, counts, off);
             line.setAlignment(Pos.CENTER_LEFT);
-            getChildren().setAll(new LeadLine(piece, line, PIECE), wrong);
+            getChildren().setAll(new LeadLine(piece, line, PIECE));
             getStyleClass().add("mark-row");
         }
 

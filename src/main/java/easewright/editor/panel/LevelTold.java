@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import javafx.css.PseudoClass;
-import javafx.scene.control.Label;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.VBox;
 
 /**
@@ -17,11 +17,16 @@ import javafx.scene.layout.VBox;
 final class LevelTold extends VBox {
     private static final PseudoClass TITLE = PseudoClass.getPseudoClass("title");
 
-    private final List<Label> labels = new ArrayList<>();
+    private final SourceList sources;
+    private final List<MarkedLine> told = new ArrayList<>();
     private List<List<String>> shown = List.of();
 
-    LevelTold() {
+    /**
+     * @param sources where the numbers lead
+     */
+    LevelTold(SourceList sources) {
         super(4);
+        this.sources = sources;
         setId("level-told");
         getStyleClass().add("level-told");
     }
@@ -38,15 +43,15 @@ final class LevelTold extends VBox {
         shown = now;
         Parts.present(this, !now.isEmpty());
         List<String> lines = now.stream().flatMap(List::stream).toList();
-        // While a seam is pulled, only the figures change: labels are made anew only for more or fewer lines.
-        while (labels.size() < lines.size()) {
-            labels.add(said());
+        while (told.size() < lines.size()) {
+            told.add(MarkedLine.whole(sources));
         }
         for (int i = 0; i < lines.size(); i++) {
-            labels.get(i).setText(lines.get(i));
-            labels.get(i).pseudoClassStateChanged(TITLE, isTitle(i));
+            told.get(i).say(lines.get(i));
+            told.get(i).pane().pseudoClassStateChanged(TITLE, isTitle(i));
         }
-        List<Label> seen = labels.subList(0, lines.size());
+        List<Pane> seen =
+                told.subList(0, lines.size()).stream().map(MarkedLine::pane).toList();
         if (!getChildren().equals(seen)) {
             getChildren().setAll(seen);
         }
@@ -72,12 +77,5 @@ final class LevelTold extends VBox {
                         : words.of("editor.ease.told", Map.of("level", row.name(), "ease", row.ease())));
         lines.addAll(row.told(words));
         return lines;
-    }
-
-    private static Label said() {
-        Label said = new Label();
-        said.setWrapText(true);
-        said.setMinHeight(USE_PREF_SIZE);
-        return said;
     }
 }
