@@ -60,6 +60,7 @@ final class Json {
         root.put("sheets", prints.sheets());
         Node.Rows at = root.putArray("sheets_at");
         prints.at().forEach(s -> at.addObject().put("row", s.row()).put("column", s.column()));
+        root.put("width_mm", prints.width()).put("height_mm", prints.height());
         root.put("test_square_mm", prints.square());
         Node.Rows controls = root.putArray("control_lines_mm");
         prints.controls().forEach(controls::add);

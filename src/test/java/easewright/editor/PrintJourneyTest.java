@@ -3,6 +3,7 @@ package easewright.editor;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import easewright.editor.model.Desk;
+import easewright.editor.paper.PaperChoice.Surface;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -79,7 +80,7 @@ class PrintJourneyTest extends Journey {
             robot.clickOn("#print-piece-skirt-" + id);
         }
         untilSaid(robot, s -> s.contains("No piece is chosen"));
-        robot.interact(() -> surface(robot).setValue(surface(robot).getItems().get(5)));
+        robot.interact(() -> surface(robot).setValue(Surface.PROJECTOR));
         robot.clickOn("#print-piece-skirt-band");
         untilSaid(robot, s -> s.startsWith("One page of"));
         assertThat(robot.lookup("#print-margin")

@@ -66,9 +66,9 @@ public record PaperPages(List<Leaf> leaves, String title, LocalDate date, String
         }
         PrintJob.Prints prints = PrintJob.of(choice.printOrder(name, date, ids), before, now, cautions, words);
         String key = "editor.print.said." + (choice.joined() ? "joined" : choice.onPaper() ? "whole" : "projector");
-        Leaf first = prints.leaves().get(0);
-        String said = words.of(key, Map.of("count", prints.sheets(), "width", first.width(), "height", first.height()))
-                + untried;
+        String said =
+                words.of(key, Map.of("count", prints.sheets(), "width", prints.width(), "height", prints.height()))
+                        + untried;
         return new PaperPages(prints.leaves(), name, date, said, Optional.empty());
     }
 

@@ -17,6 +17,8 @@ public final class PrintJob {
      * @param sheets   number of sheets that carry the pattern (a tiled print has one more, with the plan)
      * @param at       where each sheet lies among those that are joined, in the order of the pages; empty where
      *                 nothing is joined
+     * @param width    of the sheets when they are joined, or of the largest one where nothing is joined, mm
+     * @param height   the same
      * @param controls lengths of the control lines, mm
      * @param square   side of the test square, mm
      */
@@ -25,6 +27,8 @@ public final class PrintJob {
             List<String> pieces,
             int sheets,
             List<SheetAt> at,
+            double width,
+            double height,
             List<Double> controls,
             double square) {
         public Prints {

@@ -72,6 +72,8 @@ final class ProjectorSheet {
                 job.pieces().stream().map(p -> p.piece().name()).toList(),
                 1,
                 List.of(),
+                width,
+                height,
                 List.of(width, height),
                 TestSquare.side(job.words().unit()));
     }

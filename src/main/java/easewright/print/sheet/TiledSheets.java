@@ -56,6 +56,8 @@ final class TiledSheets {
                 job.pieces().stream().map(p -> p.piece().name()).toList(),
                 plan.tiles().size(),
                 plan.tiles().stream().map(t -> new SheetAt(t.row(), t.column())).toList(),
+                plan.grid().joinedWidth(plan.across()),
+                plan.grid().joinedHeight(plan.down()),
                 controls.all().stream().map(ControlLine::length).toList(),
                 TestSquare.side(job.words().unit()));
     }

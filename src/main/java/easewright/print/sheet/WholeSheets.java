@@ -81,6 +81,8 @@ final class WholeSheets {
                 job.pieces().stream().map(p -> p.piece().name()).toList(),
                 sheets.size(),
                 List.of(),
+                sheets.get(0).width(),
+                sheets.stream().mapToDouble(Sheet::height).max().orElseThrow(),
                 controls,
                 TestSquare.side(job.words().unit()));
     }

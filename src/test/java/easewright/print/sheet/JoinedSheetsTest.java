@@ -147,6 +147,9 @@ class JoinedSheetsTest {
             throws Exception {
         PrintJob.Prints prints = Prints.of(Prints.sample("trousers"), Prints.on(paper), unit);
         assertThat(prints.controls()).hasSize(4).endsWith(length, length);
+        assertThat(prints.width())
+                .isBetween(prints.controls().get(0), prints.controls().get(0) + 40);
+        assertThat(prints.height()).isGreaterThan(prints.controls().get(1));
         byte[] pdf = Prints.pdf(prints);
         assertThat(PdfLines.text(pdf).contains(said + " (")).isTrue();
         for (boolean down : new boolean[] {false, true}) {
