@@ -9,6 +9,7 @@ import easewright.pattern.EdgeRole;
 import easewright.pattern.Level;
 import easewright.pattern.LevelKind;
 import easewright.pattern.LevelMark;
+import easewright.pattern.LevelWords;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
 import java.util.ArrayList;

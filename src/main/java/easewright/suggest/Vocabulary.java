@@ -1,6 +1,5 @@
 package easewright.suggest;
 
-import easewright.pattern.SizeNames;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -27,15 +26,6 @@ final class Vocabulary {
     private static final Pattern TIMES_AFTER =
             Pattern.compile("(?<![\\d\\p{L}]\\s?)[x\u00d7]\\s*(?<number>\\d{1,2})\\b", Pattern.CASE_INSENSITIVE);
     private static final Pattern FOLD = Pattern.compile("\\bfold(ed)?\\b", Pattern.CASE_INSENSITIVE);
-    private static final Pattern CUT_CLAUSE = Pattern.compile(
-            "\\s*[,;:(\u2013\u2014|/-]*\\s*(\\bcut\\b.*|\\bplace on\\b.*|\\bon (the )?fold\\b.*"
-                    + "|(?<![\\d.,])\\d{1,2}\\s*[x\u00d7](?!\\s*\\d).*|(?<!\\p{L})[x\u00d7]\\s*\\d{1,2}\\b.*)$",
-            Pattern.CASE_INSENSITIVE);
-    private static final Pattern SAYS_SOMETHING_ELSE = Pattern.compile(
-            "^(sizes?\\b.*|(straight |length(wise)? )?grain.*|notch.*|dart.*|test square.*|.*allowance.*|fold.*"
-                    + "|(centre|center) (front|back)( line| fold| seam)?|c\\.?\\s?[fb]\\.?|place .*|hem( line)?"
-                    + "|[\\d\\s.,/x\u00d7-]*(mm|cm|in|inch)?|page \\d+.*|scale.*)$",
-            Pattern.CASE_INSENSITIVE);
 
     private Vocabulary() {}
 
@@ -68,23 +58,6 @@ final class Vocabulary {
             case "six" -> 6;
             default -> Math.max(1, Integer.parseInt(word));
         };
-    }
-
-    /** What of a line may be a piece's name: nothing if it says something else. */
-    static String name(String line) {
-        String rest =
-                SizeNames.withoutRun(CUT_CLAUSE.matcher(line).replaceFirst("").strip());
-        boolean other = SizeNames.isRun(rest)
-                || SAYS_SOMETHING_ELSE.matcher(rest).matches()
-                || LevelWords.of(rest).isPresent();
-        boolean letters = rest.codePoints().filter(Character::isLetter).count() >= 2;
-        return other || !letters || rest.length() > 48 ? "" : calm(rest);
-    }
-
-    /** Words all in capitals are written as usual; short ones may be letters that stand for something. */
-    private static String calm(String words) {
-        boolean capitals = words.length() > 3 && words.equals(words.toUpperCase(Locale.ROOT));
-        return capitals ? words.substring(0, 1) + words.substring(1).toLowerCase(Locale.ROOT) : words;
     }
 
     /** Whether the words name a part of a garment. */

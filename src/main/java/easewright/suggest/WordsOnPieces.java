@@ -2,6 +2,7 @@ package easewright.suggest;
 
 import easewright.pattern.Caption;
 import easewright.pattern.Piece;
+import easewright.pattern.WrittenNames;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -56,7 +57,7 @@ final class WordsOnPieces {
         Candidate best = null;
         for (Caption caption : words.on(piece)) {
             for (String line : caption.lines()) {
-                String name = Vocabulary.name(line);
+                String name = WrittenNames.in(line);
                 // The name of a part says more than large letters; the first of equals stands on top.
                 double weight = caption.height()
                         + (Vocabulary.namesPart(name) ? 1000 : Vocabulary.namesGarment(name) ? 500 : 0);

@@ -2,15 +2,26 @@ package easewright.svg;
 
 import easewright.geom.Point;
 import easewright.pattern.Caption;
+import easewright.pattern.WrittenNames;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
-/** Gives unnamed closed shapes and joined outlines the first words written inside them. */
+/** Gives unnamed closed shapes and joined outlines the name written inside them, the largest where there are several. */
 final class Writings {
     /** Words and where they are anchored, mm. */
     record Writing(Point at, Caption caption) {
         String text() {
             return caption.words();
+        }
+
+        /** The first of its lines that may be a name, and not a count, a level or a size; else empty. */
+        String name() {
+            return caption.lines().stream()
+                    .map(WrittenNames::in)
+                    .filter(name -> !name.isEmpty())
+                    .findFirst()
+                    .orElse("");
         }
     }
 
@@ -42,7 +53,7 @@ final class Writings {
         }
         List<DrawnShape> named = new ArrayList<>(shapes);
         List<JoinedOutline> namedJoined = new ArrayList<>(joined);
-        for (Writing writing : writings) {
+        for (Writing writing : largestFirst(writings)) {
             Area smallest = null;
             for (Area area : areas) {
                 if ((smallest == null || area.area() < smallest.area()) && area.contains(writing.at())) {
@@ -54,11 +65,19 @@ final class Writings {
             }
             int j = smallest.index() - shapes.size();
             if (j >= 0 && namedJoined.get(j).label().isEmpty()) {
-                namedJoined.set(j, namedJoined.get(j).withLabel(writing.text()));
+                namedJoined.set(j, namedJoined.get(j).withLabel(writing.name()));
             } else if (j < 0 && named.get(smallest.index()).label().isEmpty()) {
-                named.set(smallest.index(), named.get(smallest.index()).withLabel(writing.text()));
+                named.set(smallest.index(), named.get(smallest.index()).withLabel(writing.name()));
             }
         }
         return new Named(named, namedJoined);
+    }
+
+    private static List<Writing> largestFirst(List<Writing> writings) {
+        return writings.stream()
+                .filter(writing -> !writing.name().isEmpty())
+                .sorted(Comparator.comparingDouble(
+                        (Writing writing) -> -writing.caption().height()))
+                .toList();
     }
 }

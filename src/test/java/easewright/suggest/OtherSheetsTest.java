@@ -15,6 +15,7 @@ import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
+import easewright.pattern.WrittenNames;
 import easewright.svg.SvgFile;
 import easewright.svg.SvgProblem;
 import java.nio.charset.StandardCharsets;
@@ -307,6 +308,6 @@ class OtherSheetsTest {
                 "Collar (cut 2)|Collar"
             })
     void namesInWords(String words, String name) {
-        assertThat(Vocabulary.name(words)).isEqualTo(name);
+        assertThat(WrittenNames.in(words)).isEqualTo(name);
     }
 }

@@ -106,6 +106,17 @@ class BarePatternTest {
                 .allMatch(id -> !id.equals("Piece 1"));
     }
 
+    /** The name is the largest of the words that may be one, without what else stands in its line. */
+    @Test
+    void wordsOfLevelsAndCountsAreNoNames() {
+        String half = "<rect x='%d' width='200' height='300'/><text x='%d' y='100' font-size='8'>hip</text>"
+                + "<text x='%d' y='120' font-size='8'>Cut 2</text>";
+        BarePattern bare = of(half.formatted(0, 50, 50) + half.formatted(300, 350, 350)
+                + "<text x='320' y='150' font-size='7'>by Ada</text>"
+                + "<text x='320' y='200' font-size='14'>SKIRT BACK, cut 1 on fold</text>");
+        assertThat(bare.pattern().pieces()).extracting(Piece::name).containsExactly("Piece 1", "Skirt back");
+    }
+
     /** What is drawn later before a piece changes neither its name nor what its marks refer to, once it is saved. */
     @Test
     void aSavedNumberStays() throws SvgProblem {

@@ -1,16 +1,14 @@
-package easewright.suggest;
+package easewright.pattern;
 
-import easewright.pattern.Level;
-import easewright.pattern.LevelKind;
 import java.util.Locale;
 import java.util.Optional;
 
 /** Words by which levels are written on drawings. */
-final class LevelWords {
+public final class LevelWords {
     private LevelWords() {}
 
     /** The level that the words name, if they are nothing else. */
-    static Optional<Level> of(String words) {
+    public static Optional<Level> of(String words) {
         String plain = words.toLowerCase(Locale.ROOT)
                 .replaceAll("[^\\p{L}]+", " ")
                 .replaceAll("\\b(line|level|girth)\\b", " ")
