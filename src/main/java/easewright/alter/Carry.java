@@ -51,8 +51,10 @@ final class Carry {
         }
         List<Segment> segments = new ArrayList<>();
         for (Segment s : rider.segments()) {
-            segments.add(
-                    rider.kind() == Rider.Kind.PARALLEL ? shift.carryBeside(s, amount) : shift.carryEnds(s, amount));
+            segments.addAll(
+                    rider.kind() == Rider.Kind.PARALLEL
+                            ? shift.carryBeside(s, amount)
+                            : List.of(shift.carryEnds(s, amount)));
         }
         return segments.equals(rider.segments()) ? rider : rider.withSegments(segments);
     }

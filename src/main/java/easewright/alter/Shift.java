@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeSet;
 
 /**
  * A displacement of part of an outline along one direction: each moved segment carries the four Bernstein
@@ -26,11 +27,23 @@ final class Shift {
     /** A mark found beside a fixed point by rounding does not move. */
     private static final double ROUNDING = 1e-9;
 
+    /** A line beside the outline that misses its weight by no more follows it: 0.1 mm of 10. */
+    private static final double FOLLOWS = 0.01;
+
+    /** Between places of so short a line that stay, nothing goes, mm. */
+    private static final double SHORT = 30;
+
+    /** A line beside the outline is parted into nothing shorter, as a share of its segment. */
+    private static final double LEAST_PART = 0.02;
+
     private final Outline base;
     private final Point direction;
     private final double[][] weights;
     private final Box reach;
     private final Map<Point, Double> beside = new HashMap<>();
+
+    /** Lines beside the outline, and the parts in which they follow it. */
+    private final Map<Segment, List<Segment>> parts = new HashMap<>();
 
     Shift(Outline base, Point direction, double[][] weights) {
         this.base = base;
@@ -90,11 +103,15 @@ final class Shift {
             return 0;
         }
         double t = place.t();
-        double s = 1 - t;
         if (t == 0) {
             return w[0];
         }
-        return t == 1 ? w[3] : s * s * s * w[0] + 3 * s * s * t * w[1] + 3 * s * t * t * w[2] + t * t * t * w[3];
+        return t == 1 ? w[3] : bernstein(w, t);
+    }
+
+    private static double bernstein(double[] w, double t) {
+        double s = 1 - t;
+        return s * s * s * w[0] + 3 * s * s * t * w[1] + 3 * s * t * t * w[2] + t * t * t * w[3];
     }
 
     /** Where a mark goes: with its place if it lies on the outline, else nowhere. */
@@ -107,19 +124,79 @@ final class Shift {
         return Math.abs(weight) < ROUNDING ? mark : moved(mark, weight, amount);
     }
 
-    /** A line drawn beside the outline: it goes with the nearest place, sampled at thirds of each segment. */
-    Segment carryBeside(Segment segment, double amount) {
+    /**
+     * A line drawn beside the outline: it goes with the nearest place, sampled at thirds of each segment. A segment is
+     * parted where the outline beside it is, if it could not follow that in one curve.
+     */
+    List<Segment> carryBeside(Segment segment, double amount) {
+        List<Segment> carried = new ArrayList<>();
+        for (Segment part : parts.computeIfAbsent(segment, this::parted)) {
+            double[] w = weightsBeside(part);
+            Point from =
+                    carried.isEmpty() ? null : carried.get(carried.size() - 1).end();
+            carried.add(isStill(w) ? part : displaced(part, from, w, amount));
+        }
+        return carried;
+    }
+
+    /** The cubic through four samples of the weights beside a segment, in Bernstein form. */
+    private double[] weightsBeside(Segment segment) {
         double w0 = weightBeside(segment.start());
         double w1 = weightBeside(segment.at(1 / 3.0));
         double w2 = weightBeside(segment.at(2 / 3.0));
         double w3 = weightBeside(segment.end());
-        if (w0 == 0 && w1 == 0 && w2 == 0 && w3 == 0) {
-            return segment;
+        return new double[] {w0, (-5 * w0 + 18 * w1 - 9 * w2 + 2 * w3) / 6, (2 * w0 - 9 * w1 + 18 * w2 - 5 * w3) / 6, w3
+        };
+    }
+
+    private List<Segment> parted(Segment segment) {
+        if (follows(segment)) {
+            return List.of(segment);
         }
-        // The cubic through the four samples, in Bernstein form.
-        double b1 = (-5 * w0 + 18 * w1 - 9 * w2 + 2 * w3) / 6;
-        double b2 = (2 * w0 - 9 * w1 + 18 * w2 - 5 * w3) / 6;
-        return displaced(segment, new double[] {w0, b1, b2, w3}, amount);
+        TreeSet<Double> cuts = new TreeSet<>();
+        for (int i = 0; i < weights.length; i++) {
+            if (weights[i] != null) {
+                addCut(segment, base.segments().get(i).start(), cuts);
+                addCut(segment, base.segments().get(i).end(), cuts);
+            }
+        }
+        List<Segment> all = new ArrayList<>();
+        double from = 0;
+        for (double cut : cuts) {
+            if (cut - from > LEAST_PART) {
+                all.add(segment.between(from, cut));
+                from = cut;
+            }
+        }
+        all.add(from == 0 ? segment : segment.between(from, 1));
+        return List.copyOf(all);
+    }
+
+    /** Where an end of segments of the outline lies beside a line, if it is what lies nearest there. */
+    private void addCut(Segment segment, Point node, TreeSet<Double> cuts) {
+        double t = segment.nearest(node);
+        Point at = segment.at(t);
+        boolean beside = at.distance(node) <= 1.2 * base.nearest(at).distance() + ON_OUTLINE;
+        if (beside && t > LEAST_PART && t < 1 - LEAST_PART) {
+            cuts.add(t);
+        }
+    }
+
+    private static boolean isStill(double[] w) {
+        return w[0] == 0 && w[1] == 0 && w[2] == 0 && w[3] == 0;
+    }
+
+    private boolean follows(Segment segment) {
+        double[] w = weightsBeside(segment);
+        if (isStill(w) && segment.start().distance(segment.end()) < SHORT) {
+            return true;
+        }
+        for (double t : new double[] {1 / 6.0, 0.5, 5 / 6.0}) {
+            if (Math.abs(bernstein(w, t) - weightBeside(segment.at(t))) > FOLLOWS) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** A mark drawn at the outline: each end goes with the place nearest to it, and what lies between in proportion. */

@@ -243,7 +243,7 @@ class TruingTest {
 
     @Test
     void allowanceThatASteepChangeLeftUnevenIsEvenAgain() throws Exception {
-        Pattern before = SeamChange.at("bust", 24).apply(sample("bodice")).pattern();
+        Pattern before = SeamChange.at("bust", 40).apply(sample("bodice")).pattern();
         Proposal proposal = Truing.proposals(before).stream()
                 .filter(p -> p.finding().code().equals("allowance-uneven"))
                 .findFirst()
