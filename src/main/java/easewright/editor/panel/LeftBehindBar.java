@@ -26,6 +26,9 @@ import javafx.scene.layout.HBox;
 public final class LeftBehindBar extends HBox {
     private static final String WHEN = "d MMMM, HH:mm";
 
+    /** Two windows may have left the same file behind in the same minute. */
+    private static final String WHEN_ALIKE = "d MMMM, HH:mm:ss";
+
     private final FileWork files;
     private final Runnable onwards;
     private final List<KeptWork> works;
@@ -161,8 +164,15 @@ public final class LeftBehindBar extends HBox {
         return work.original().getFileName().toString();
     }
 
-    private static String line(KeptWork work, Words words) {
-        DateTimeFormatter when = DateTimeFormatter.ofPattern(WHEN, Locale.ENGLISH);
+    private String line(KeptWork work, Words words) {
+        String line = line(work, WHEN, words);
+        boolean alike = works.stream()
+                .anyMatch(other -> other != work && line(other, WHEN, words).equals(line));
+        return alike ? line(work, WHEN_ALIKE, words) : line;
+    }
+
+    private static String line(KeptWork work, String pattern, Words words) {
+        DateTimeFormatter when = DateTimeFormatter.ofPattern(pattern, Locale.ENGLISH);
         Map<String, Object> values =
                 Map.of("file", name(work), "when", when.format(work.at().atZone(ZoneId.systemDefault())));
         return words.of("editor.left.work", values);
