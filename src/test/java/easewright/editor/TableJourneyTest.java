@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import easewright.editor.model.Desk;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import javafx.scene.Node;
 import javafx.stage.Stage;
@@ -45,6 +46,28 @@ class TableJourneyTest extends Journey {
                     .as(sign)
                     .isEqualTo(left(robot, "#change-" + sign + "-" + last(robot)));
         }
+    }
+
+    /** However long the names of pieces are, what is said beside the table keeps to its place. */
+    @Test
+    void longNamesWidenNothing(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        String name = "Front bodice lining with the princess seam, upper left part 2";
+        robot.interact(() -> app.session()
+                .edit(desk().pattern()
+                        .withPieces(desk().pattern().pieces().stream()
+                                .map(p -> p.withName(name + " " + p.name()))
+                                .toList())));
+        robot.interact(() -> app.session().want(desk().wanted().orElseThrow().withAmount(20)));
+        WaitForAsyncUtils.waitForFxEvents();
+        double edge = right(robot.lookup("#here").query());
+        Set<Node> chips = robot.lookup("#here .chip").queryAll();
+        assertThat(chips).hasSizeGreaterThan(3).allMatch(chip -> !chip.isVisible() || right(chip) < edge);
+        assertThat(right(robot.lookup("#outcome").query())).isLessThan(edge);
+    }
+
+    private static double right(Node node) {
+        return node.localToScene(node.getLayoutBounds()).getMaxX();
     }
 
     private static int last(FxRobot robot) {

@@ -19,6 +19,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.OverrunStyle;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.FlowPane;
@@ -28,6 +29,9 @@ import javafx.scene.layout.VBox;
 
 /** How a change at the seams is made: which seams take part, how it dies away, how far down it goes. */
 final class SeamSettings extends VBox {
+    /** A longer name may not be seen whole, letters. */
+    private static final int LONG = 40;
+
     private final Consumer<UnaryOperator<Wanted>> changer;
     private final Label seamsTitle = new Label();
     private final FlowPane seams = new FlowPane(6, 6);
@@ -66,6 +70,8 @@ final class SeamSettings extends VBox {
         HBox which = new HBox(8, seamsTitle, seams);
         which.setAlignment(Pos.CENTER_LEFT);
         HBox.setHgrow(seams, Priority.ALWAYS);
+        // Else it would be no narrower than the longest name.
+        seams.setMinWidth(0);
         seamsTitle.setMinWidth(USE_PREF_SIZE);
         taper = new HBox(6, shapeTitle, smooth, straight);
         taper.setAlignment(Pos.CENTER_LEFT);
@@ -137,10 +143,14 @@ final class SeamSettings extends VBox {
             EdgeRef edge = edges.get(i);
             ToggleButton chip = new ToggleButton(names.get(i));
             chip.setMnemonicParsing(false);
+            // A longer name loses its middle, so that the edge at its end can be read.
+            chip.setTextOverrun(OverrunStyle.CENTER_ELLIPSIS);
+            chip.maxWidthProperty().bind(seams.widthProperty());
             chip.getStyleClass().addAll("small", "chip");
             chip.setId("seam-" + edge);
             chip.setSelected(!wanted.leftOut().contains(edge));
-            Hints.on(chip, desk.words().of("editor.here.seam.hint"));
+            String hint = desk.words().of("editor.here.seam.hint");
+            Hints.on(chip, names.get(i).length() > LONG ? names.get(i) + "\n" + hint : hint);
             chip.setOnAction(
                     e -> changer.accept(w -> w.withLeftOut(leftOut(w, edge, chip.isSelected(), edges.size()))));
             seams.getChildren().add(chip);
