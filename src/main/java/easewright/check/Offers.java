@@ -8,6 +8,7 @@ import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Severity;
+import easewright.pattern.Side;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,21 +22,22 @@ public final class Offers {
     public static List<Finding> of(Pattern before, Pattern after) {
         List<Finding> findings = new ArrayList<>();
         for (Coupled.Offer offer : Coupled.offers(before, after)) {
-            Map<Double, List<String>> edges = new LinkedHashMap<>();
+            Map<How, List<String>> edges = new LinkedHashMap<>();
             for (Alteration each : offer.alterations()) {
                 Alteration change = each instanceof Within within ? within.change() : each;
+                Side side = each instanceof Within within ? within.scope().side() : Side.BOTH;
                 if (change instanceof EdgeLength length) {
                     String piece = after.piece(length.edge().piece())
                             .map(Piece::name)
                             .orElse(length.edge().piece());
-                    edges.computeIfAbsent(rounded(length.amount()), by -> new ArrayList<>())
+                    edges.computeIfAbsent(new How(rounded(length.amount()), side), how -> new ArrayList<>())
                             .add(piece + "/" + length.edge().edge());
                 }
             }
-            edges.forEach((by, each) -> findings.add(Finding.of("fit-offer", Severity.NOTE, "")
+            edges.forEach((how, each) -> findings.add(Finding.of(code(how.side()), Severity.NOTE, "")
                     .with("mate", offer.mate().name())
                     .with("edges", List.copyOf(each))
-                    .with("by.signed", by)));
+                    .with("by.signed", how.by())));
             if (!offer.girths().isEmpty()) {
                 Map<String, Double> girths = new TreeMap<>(offer.girths());
                 findings.add(Finding.of("fit-offer-girth", Severity.NOTE, "")
@@ -45,6 +47,17 @@ public final class Offers {
             }
         }
         return findings;
+    }
+
+    /** Edges that change alike are told together. */
+    private record How(double by, Side side) {}
+
+    private static String code(Side side) {
+        return switch (side) {
+            case BOTH -> "fit-offer";
+            case LEFT -> "fit-offer-left";
+            case RIGHT -> "fit-offer-right";
+        };
     }
 
     /** To a millionth of a millimetre, so that edges which change alike are told together. */
