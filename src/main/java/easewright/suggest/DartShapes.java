@@ -15,7 +15,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** Finds darts by their form: cut into the outline, drawn as two legs, or drawn as a slim diamond. */
+/**
+ * Finds darts by their form: cut into the outline, drawn as two legs, also with a line across the mouth, or drawn as a
+ * slim diamond.
+ */
 final class DartShapes {
     /** Shortest leg, mm. */
     private static final double SHORTEST = 25;
@@ -54,7 +57,7 @@ final class DartShapes {
         DartShapes shapes = new DartShapes(piece);
         shapes.cutOut();
         shapes.legs();
-        shapes.diamonds();
+        shapes.closed();
         return List.copyOf(shapes.found);
     }
 
@@ -168,8 +171,8 @@ final class DartShapes {
                 .max(Comparator.comparingDouble(p -> p.distance(tip)));
     }
 
-    /** A slim four-cornered line inside the piece, closed at both ends. */
-    private void diamonds() {
+    /** A slim line inside the piece that closes: of three sides, of which two are legs, or of four. */
+    private void closed() {
         for (Rider rider : piece.riders()) {
             if (rider.kind() != Rider.Kind.INNER) {
                 continue;
@@ -177,8 +180,15 @@ final class DartShapes {
             for (Pen pen : Pen.of(rider)) {
                 // The bends beside its mouth are often too flat to end a run.
                 List<Segment> sides = pen.segments();
-                if (pen.closed() && sides.size() == 4 && sides.stream().allMatch(Line.class::isInstance)) {
+                boolean straight = pen.closed() && sides.stream().allMatch(Line.class::isInstance);
+                if (straight && sides.size() == 4) {
                     diamond(sides);
+                } else if (straight && sides.size() == 3) {
+                    List<Curve> lines =
+                            sides.stream().map(side -> new Curve(List.of(side))).toList();
+                    for (int i = 0; i < 3; i++) {
+                        legs(lines.get(i), lines.get((i + 1) % 3));
+                    }
                 }
             }
         }

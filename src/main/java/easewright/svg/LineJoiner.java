@@ -14,8 +14,8 @@ import java.util.Optional;
 
 /**
  * Finds closed outlines that are drawn as many loose lines. A line drawn twice counts once; lines that end freely,
- * such as notch ticks, are left aside; and where three or more of what then remains meet, nothing is guessed: it is
- * reported as a tangle, since several outlines could be meant. Work grows linearly with the number of lines.
+ * such as notch ticks, are left aside; and where three or more of what then remains meet, other than at darts
+ * ({@link OuterRing}), nothing is guessed: it is reported as a tangle, since several outlines could be meant. Work grows linearly with the number of lines.
  */
 final class LineJoiner {
     /** Outlines of more lines than this cannot be referred to with reason. */
@@ -224,15 +224,27 @@ final class LineJoiner {
         if (!couldBePiece(reached)) {
             return Optional.empty();
         }
+        Optional<List<LooseLine>> ring =
+                branches && reached.size() <= MOST_PARTS ? OuterRing.of(reached) : Optional.empty();
+        if (ring.isPresent()) {
+            reached.stream().filter(line -> !ring.get().contains(line)).forEach(this::putAside);
+            return joined(ring.get().get(0), ring.get());
+        }
         if (branches || reached.size() > MOST_PARTS) {
             tangles.add(new JoinedLines.Tangle(first.shape, first.subPath, reached.size(), branches));
             return Optional.empty();
         }
-        int doubled = reached.stream().mapToInt(line -> line.doubles).sum();
-        return joined(first, reached.size()).map(outline -> outline.withDoubled(doubled));
+        return joined(first, reached);
     }
 
-    private Optional<JoinedOutline> joined(LooseLine first, int count) {
+    /**
+     * The ring as it goes round from its first line.
+     *
+     * @param ring all its lines, in any order
+     */
+    private Optional<JoinedOutline> joined(LooseLine first, List<LooseLine> ring) {
+        int count = ring.size();
+        int doubled = ring.stream().mapToInt(line -> line.doubles).sum();
         List<int[]> order = new ArrayList<>();
         LooseLine line = first;
         int node = first.first;
@@ -244,7 +256,9 @@ final class LineJoiner {
         }
         // Ids with spaces in them cannot stand in a list of ids.
         boolean nameable = order.stream().noneMatch(l -> shapes.get(l[0]).id().matches(".*\\s.*"));
-        return nameable ? JoinedOutline.of(shapes, order) : Optional.empty();
+        return nameable
+                ? JoinedOutline.of(shapes, order).map(outline -> outline.withDoubled(doubled))
+                : Optional.empty();
     }
 
     private static boolean couldBePiece(List<LooseLine> reached) {

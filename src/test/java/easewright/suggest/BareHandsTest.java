@@ -193,4 +193,47 @@ class BareHandsTest {
         Pattern hip = withHip(pattern, new Point(150, down), new Point(450, down));
         assertThat(girth(hip, "hip")).isCloseTo(2 * (240 + 235), within(0.01));
     }
+
+    /** Darts closed by a line across the mouth, and a peak in the waist above them; neither names nor counts. */
+    @Test
+    void dartsClosedByTheirDrafter() throws SvgProblem {
+        Pattern pattern = marked(read("folded"));
+        assertThat(names(pattern)).containsExactly("Piece 1", "Piece 2");
+        assertThat(pattern.pieces()).allMatch(p -> p.times() * (p.onFold() ? 2 : 1) == 2);
+        assertThat(pattern.pieces().get(0).darts())
+                .singleElement()
+                .satisfies(d -> assertThat(d.intake()).isCloseTo(16, within(0.05)));
+        assertThat(pattern.pieces().get(1).darts())
+                .singleElement()
+                .satisfies(d -> assertThat(d.intake()).isCloseTo(24, within(0.05)));
+        assertThat(girth(pattern, "hip")).isCloseTo(2 * (238 + 232), within(0.01));
+    }
+
+    /** Every edge, dart leg and arrow a line of its own, in any order, three of them meeting where a dart begins. */
+    @Test
+    void everyEdgeALineOfItsOwn() throws SvgProblem {
+        Pattern pattern = marked(read("separate"));
+        assertThat(names(pattern)).containsExactlyInAnyOrder("Skirt F", "Skirt B");
+        assertThat(pattern.pieces())
+                .allMatch(p -> p.times() * (p.onFold() ? 2 : 1) == 2)
+                .allMatch(p -> p.darts().size() == 1 && p.grain().isPresent());
+        // The ends of the lines miss each other by up to 0.05 mm.
+        assertThat(girth(pattern, "hip")).isCloseTo(2 * (244 + 239), within(0.3));
+    }
+
+    /** No words but large letters turned into shapes; a pocket and a tab beside, and the title of the sheet in a table. */
+    @Test
+    void largeLettersAndATitle() throws SvgProblem {
+        SvgFile file = read("poster");
+        assertThat(file.findings())
+                .extracting(Finding::code)
+                .contains("letters-left-out", "words-as-shapes", "page-frame-unnamed-left-out");
+        Pattern pattern = marked(file);
+        assertThat(pattern.pieces())
+                .filteredOn(p -> p.times() * (p.onFold() ? 2 : 1) == 2)
+                .extracting(Piece::name)
+                .containsExactly("Piece 1", "Piece 2");
+        Pattern hip = withHip(pattern, new Point(150, 360), new Point(1000, 360));
+        assertThat(girth(hip, "hip")).isCloseTo(2 * (252 + 246), within(0.01));
+    }
 }

@@ -12,11 +12,13 @@ import easewright.geom.Segment;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
+import easewright.pattern.Rider;
 import easewright.text.LengthUnit;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -87,6 +89,40 @@ class LooseLinesTest {
         assertThat(codes(bare)).containsExactly("outline-branches", "no-pieces");
         assertThat(codes(of("<rect width='300' height='300'/>" + SIDES + "<line x1='110' y1='10' x2='10' y2='210'/>")))
                 .isEmpty();
+    }
+
+    /** Legs of a dart that start at corners of the outline part it, and are told by how little they cut off. */
+    @Test
+    void legsOfADartAreNoBranches() {
+        Random random = new Random(20261129);
+        for (int i = 0; i < 60; i++) {
+            double at = 60 + 120 * random.nextDouble();
+            double wide = 8 + 30 * random.nextDouble();
+            double deep = 60 + 90 * random.nextDouble();
+            List<String> lines = new ArrayList<>(List.of(
+                    line("waist1", 10, 20, at, 14),
+                    line("mouth", at, 14, at + wide, 12),
+                    line("waist2", at + wide, 12, 230, 10),
+                    "<path id='side' d='M230 10C250 80 270 150 270 220L290 500'/>",
+                    line("hem", 290, 500, 10, 505),
+                    line("centre", 10, 505, 10, 20),
+                    line("leg1", at, 14, at + wide / 2, deep),
+                    line("leg2", at + wide / 2, deep, at + wide, 12)));
+            // A line across leaves two pieces of which nobody knows whether they are one.
+            String across = line("across", 230, 10, 10, 505);
+            Collections.shuffle(lines, random);
+            BarePattern bare = of(String.join("", lines));
+            assertThat(bare.pattern().pieces()).as("%s", lines).singleElement().satisfies(piece -> {
+                assertThat(piece.id().split(" "))
+                        .containsExactlyInAnyOrder("waist1", "mouth", "waist2", "side", "hem", "centre");
+                assertThat(piece.riders()).extracting(Rider::id).containsExactlyInAnyOrder("leg1", "leg2");
+            });
+            assertThat(codes(of(String.join("", lines) + across))).contains("outline-branches");
+        }
+    }
+
+    private static String line(String id, double x1, double y1, double x2, double y2) {
+        return String.format(Locale.ROOT, "<path id='%s' d='M%.3f %.3fL%.3f %.3f'/>", id, x1, y1, x2, y2);
     }
 
     @Test
