@@ -17,11 +17,11 @@ import java.util.Set;
  *
  * @param sure whether it was seen, and not taken
  */
-record SideSeen(Side side, boolean sure) {
+public record SideSeen(Side side, boolean sure) {
     private static final Set<EdgeRole> TOP =
             Set.of(EdgeRole.NECK, EdgeRole.SHOULDER, EdgeRole.WAIST, EdgeRole.CAP, EdgeRole.ARMHOLE);
 
-    static SideSeen of(Piece piece) {
+    public static SideSeen of(Piece piece) {
         String words =
                 " " + (piece.name() + " " + piece.id()).toLowerCase(Locale.ROOT).replaceAll("[^a-z]+", " ") + " ";
         boolean front = words.contains(" front ");

@@ -27,7 +27,8 @@ public final class Checks {
             new PlacesTrue(),
             new EaseEnough(),
             new BodyGoneRound(),
-            new PiecesOnEachOther());
+            new PiecesOnEachOther(),
+            new LeftAndRightCut());
 
     /** What concerns how pieces were drawn and counted: no change of their shape brings it about, and it takes long. */
     private static final List<Rule> RULES_OF_DRAWING = List.of(new HalvesCountedOnce());

@@ -156,6 +156,7 @@ record Source(
     /** With the squares left out that are there to check the scale, where nobody has said yet what is what. */
     private Opened opened(SvgFile svg) throws Trouble {
         List<Finding> findings = new ArrayList<>(svg.findings());
+        findings.addAll(svg.oldWords(svg.pattern()));
         Pattern read = svg.pattern();
         Pattern pattern =
                 garment.map(g -> read.withGarment(String.join(", ", g.words()))).orElse(read);

@@ -9,6 +9,7 @@ import easewright.ease.Minimum;
 import easewright.ease.StretchSaid;
 import easewright.measure.Girth;
 import easewright.measure.MateWalk;
+import easewright.pattern.Side;
 import easewright.text.LengthUnit;
 import easewright.text.Lengths;
 import easewright.text.Words;
@@ -44,8 +45,23 @@ public final class EaseText {
                 .orElse(name);
     }
 
-    /** Body, finished girth and ease in one sentence. */
+    /** What of a girth is left and what right, where they differ; empty where they do not. */
+    public Optional<String> sides(Girth girth) {
+        double left = girth.on(Side.LEFT);
+        double right = girth.on(Side.RIGHT);
+        return girth.side() == Side.BOTH && girth.sided() && Math.abs(left - right) >= SHOWN
+                ? Optional.of(words.of("ease.sides", Map.of("left", left, "right", right)))
+                : Optional.empty();
+    }
+
+    /** Body, finished girth and ease in one sentence, with what is left and right where they differ. */
     public String figures(EaseLine line) {
+        return sides(line.girth())
+                .map(sides -> words.of("ease.figures-sides", Map.of("figures", whole(line), "sides", sides)))
+                .orElseGet(() -> whole(line));
+    }
+
+    private String whole(EaseLine line) {
         String finished = words.length(line.finished());
         if (line.ease().isEmpty()) {
             return words.of("ease.finished-only", Map.of("finished", finished));

@@ -71,7 +71,7 @@ record Opening(
                         .with("of.percent", 100 * factor));
             }
             state = new MarksState(state.block(), true, read.kept(), read.page());
-            Unmarked.tell(drawing, pattern, findings);
+            Unmarked.tell(drawing, pattern, read.page(), findings);
         } else {
             BarePattern bare = BarePattern.of(drawing);
             pattern = bare.pattern();

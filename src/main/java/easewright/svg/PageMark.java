@@ -1,5 +1,7 @@
 package easewright.svg;
 
+import easewright.geom.Box;
+import easewright.pattern.Scale;
 import java.util.Optional;
 
 /**
@@ -40,6 +42,13 @@ record PageMark(Optional<String> width, Optional<String> height, Optional<String
             out.text("view-box", viewBox.get());
         }
         out.number("across", across).number("down", down).close();
+    }
+
+    /** How large the page was, mm at a scale; empty where no size was stated. */
+    Optional<Box> page(Scale scale) {
+        RootScale was = new RootPage(width, height, viewBox, Optional.empty()).read();
+        double factor = scale.mmPerUnitX() / was.scale().mmPerUnitX();
+        return was.page().map(p -> new Box(0, 0, p.maxX() * factor, p.maxY() * factor));
     }
 
     /** The page before, if the present one is still what it was made. */

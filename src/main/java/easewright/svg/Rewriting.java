@@ -78,6 +78,7 @@ final class Rewriting {
             });
         });
         page.ifPresent(p -> found.addAll(p.findings()));
+        found.addAll(OldWords.in(drawing, changed));
         spare.pieces().values().forEach(piece -> found.add(Finding.of("copy-taken-out", Severity.NOTE, piece)));
         return found.stream().distinct().toList();
     }

@@ -143,6 +143,11 @@ public final class SvgFile {
         return opening.drawing().captions();
     }
 
+    /** What is to be told of words that were drawn on pieces before a pattern of this file made them left and right. */
+    public List<Finding> oldWords(Pattern of) {
+        return OldWords.in(opening.drawing(), of);
+    }
+
     /** Names of the layers and other groups on which each piece of a pattern of this file is drawn, outermost first. */
     public Map<String, List<String>> layerNames(Pattern of) {
         Map<String, List<String>> layers = new HashMap<>();

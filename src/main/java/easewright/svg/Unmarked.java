@@ -8,20 +8,25 @@ import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
 import easewright.pattern.Severity;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** A shape that looks like a piece but has no marks in a marked file is mentioned, not guessed at. */
 final class Unmarked {
     private final Drawing drawing;
+    private final List<Box> pages = new ArrayList<>();
     private final Set<String> known = new HashSet<>();
 
     /** Ids of shapes of which at least one stroke is known. */
     private final Set<String> touched = new HashSet<>();
 
-    private Unmarked(Drawing drawing, Pattern pattern) {
+    private Unmarked(Drawing drawing, Pattern pattern, Optional<PageMark> page) {
         this.drawing = drawing;
+        drawing.page().ifPresent(pages::add);
+        page.flatMap(p -> p.page(drawing.scale())).ifPresent(pages::add);
         known.addAll(pattern.noPieces());
         for (Piece piece : pattern.pieces()) {
             if (piece.id().indexOf(' ') >= 0) {
@@ -36,14 +41,17 @@ final class Unmarked {
         }
     }
 
-    static void tell(Drawing drawing, Pattern pattern, List<Finding> findings) {
-        Unmarked unmarked = new Unmarked(drawing, pattern);
+    /** @param page what the page was before it was made larger: what was drawn round it lies round it no more */
+    static void tell(Drawing drawing, Pattern pattern, Optional<PageMark> page, List<Finding> findings) {
+        Unmarked unmarked = new Unmarked(drawing, pattern, page);
         if (!unmarked.mayBe()) {
             return;
         }
         int number = pattern.pieces().size();
         for (Piece piece : BarePattern.of(drawing).pattern().pieces()) {
-            if (!unmarked.isKnown(piece.id()) && !TestSquares.isSquare(piece.outline())) {
+            if (!unmarked.isKnown(piece.id())
+                    && !unmarked.liesRound(piece.outline().box())
+                    && !TestSquares.isSquare(piece.outline())) {
                 number++;
                 String name = NumberedNames.isNumbered(piece.name()) ? NumberedNames.of(number) : piece.name();
                 findings.add(Finding.of("shape-unmarked", Severity.NOTE, name));
@@ -83,11 +91,13 @@ final class Unmarked {
         return false;
     }
 
+    private boolean liesRound(Box box) {
+        return pages.stream().anyMatch(page -> SheetFrame.liesRound(box, page));
+    }
+
     private boolean mayBe(Outline outline) {
         Box box = outline.box();
         boolean small = box.width() * box.height() < BarePattern.LEAST_AREA;
-        boolean background = drawing.page().isPresent()
-                && SheetFrame.liesRound(box, drawing.page().get());
-        return !small && !background && !TestSquares.isSquare(outline);
+        return !small && !liesRound(box) && !TestSquares.isSquare(outline);
     }
 }

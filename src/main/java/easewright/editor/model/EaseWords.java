@@ -5,6 +5,7 @@ import easewright.ease.EaseLine;
 import easewright.ease.Garment;
 import easewright.ease.Minimum;
 import easewright.ease.StretchSaid;
+import easewright.print.EaseText;
 import easewright.print.StretchText;
 import easewright.text.LengthUnit;
 import easewright.text.Words;
@@ -56,7 +57,7 @@ final class EaseWords {
                 length(line.wish(), words),
                 classed,
                 called,
-                called.isEmpty() ? uses : called,
+                withSides(line, called.isEmpty() ? uses : called, words),
                 minimums(asked, words, certain, foot),
                 stretch.map(said -> sentences(new StretchText(words, foot::mark).level(said, line)))
                         .orElse(List.of()),
@@ -66,6 +67,15 @@ final class EaseWords {
                 EaseScale.of(line, classes, asked),
                 Optional.empty(),
                 Optional.empty());
+    }
+
+    /** With what is left and what right, where they differ: the ease is that of the whole girth. */
+    private static String withSides(EaseLine line, String said, Words words) {
+        return new EaseText(words)
+                .sides(line.girth())
+                .map(EaseWords::sentence)
+                .map(sides -> said.isEmpty() ? sides : sides + ". " + said)
+                .orElse(said);
     }
 
     private static List<String> sentences(List<String> lines) {

@@ -114,7 +114,8 @@ public final class Notes {
                 .filter(f -> !proved || !f.code().startsWith("scale-"))
                 .map(f -> closed(f, desk));
         Stream<Finding> trial = desk.shownTrial().stream().flatMap(t -> t.findings().stream());
-        List<Finding> untold = Stream.of(trial, file, desk.reading().findings().stream())
+        Stream<Finding> words = desk.file().stream().flatMap(f -> f.svg().oldWords(desk.shown()).stream());
+        List<Finding> untold = Stream.of(trial, file, words, desk.reading().findings().stream())
                 .flatMap(s -> s)
                 .filter(f -> !Truing.tells(f))
                 .toList();

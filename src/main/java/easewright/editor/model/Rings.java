@@ -1,6 +1,7 @@
 package easewright.editor.model;
 
 import easewright.ease.EaseLine;
+import easewright.print.EaseText;
 import easewright.text.Lengths;
 import easewright.text.Words;
 import java.util.ArrayList;
@@ -33,27 +34,32 @@ public record Rings(List<Ring> rings) {
             double body = nowhere ? 0 : line.body().orElse(0) / (2 * Math.PI);
             double gap = body > 0 ? garment - body : 0;
             String name = line.name();
-            String text;
-            if (nowhere) {
-                text = words.of("editor.rings.nowhere");
-            } else if (line.body().isEmpty()) {
-                text = words.of("editor.rings.nobody", Map.of("level", name, "garment", line.finished()));
-            } else {
-                double ease = line.finished() - line.body().getAsDouble();
-                text = words.of(
-                        gap >= 0
-                                ? "editor.rings.text"
-                                : stretches ? "editor.rings.stretched" : "editor.rings.too-small",
-                        Map.of(
-                                "level", name,
-                                "garment", line.finished(),
-                                "body", line.body().getAsDouble(),
-                                "ease", Math.abs(ease),
-                                "gap", Math.abs(gap),
-                                "stretch.percent", line.stretchNeeded().orElse(0)));
-            }
-            rings.add(new Ring(name, body, garment, gap, Lengths.together(text)));
+            String text = text(line, nowhere, gap, stretches, words);
+            String said = new EaseText(words)
+                    .sides(line.girth())
+                    .map(sides -> words.of("editor.sides", Map.of("said", text, "sides", sides)))
+                    .orElse(text);
+            rings.add(new Ring(name, body, garment, gap, Lengths.together(said)));
         }
         return new Rings(rings);
+    }
+
+    private static String text(EaseLine line, boolean nowhere, double gap, boolean stretches, Words words) {
+        if (nowhere) {
+            return words.of("editor.rings.nowhere");
+        }
+        if (line.body().isEmpty()) {
+            return words.of("editor.rings.nobody", Map.of("level", line.name(), "garment", line.finished()));
+        }
+        double ease = line.finished() - line.body().getAsDouble();
+        return words.of(
+                gap >= 0 ? "editor.rings.text" : stretches ? "editor.rings.stretched" : "editor.rings.too-small",
+                Map.of(
+                        "level", line.name(),
+                        "garment", line.finished(),
+                        "body", line.body().getAsDouble(),
+                        "ease", Math.abs(ease),
+                        "gap", Math.abs(gap),
+                        "stretch.percent", line.stretchNeeded().orElse(0)));
     }
 }

@@ -8,6 +8,7 @@ import easewright.geom.Outline;
 import easewright.measure.GarmentMeasures;
 import easewright.measure.Girth;
 import easewright.measure.LevelWidth;
+import easewright.measure.MovedRuns;
 import easewright.measure.PieceMeasures;
 import easewright.measure.Span;
 import easewright.measure.StitchOutline;
@@ -29,6 +30,9 @@ import java.util.Optional;
  * of which the same is to be said, keeps its picture, and its name stays put while a seam is pulled.
  */
 public final class TableScenes {
+    /** Less than this cannot be seen or cut, mm. */
+    private static final double SEEN = 0.02;
+
     private final NamePlaces names = new NamePlaces();
     private boolean marking;
     private Map<Piece, Drawn> known = new IdentityHashMap<>();
@@ -154,7 +158,7 @@ public final class TableScenes {
                 names.words(desk, piece),
                 piece.drawn() == LineKind.CUTTING ? Optional.of(stitch(look, piece)) : Optional.empty(),
                 ghost,
-                ghost.map(b -> MovedRuns.between(b, piece.outline())).orElse(List.of()),
+                ghost.map(b -> MovedRuns.between(b, piece.outline(), SEEN)).orElse(List.of()),
                 widths.stream().map(part -> level(look, part)).toList(),
                 trial,
                 pointed,

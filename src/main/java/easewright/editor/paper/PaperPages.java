@@ -75,7 +75,10 @@ public record PaperPages(List<Leaf> leaves, String title, LocalDate date, String
     /** What the file told and what was read off the pattern, each once, the weightiest first. */
     private static List<Finding> findings(Desk desk, Reading now) {
         Set<Finding> all = new LinkedHashSet<>();
-        desk.file().ifPresent(f -> all.addAll(f.svg().findings()));
+        desk.file().ifPresent(f -> {
+            all.addAll(f.svg().findings());
+            all.addAll(f.svg().oldWords(desk.pattern()));
+        });
         all.addAll(now.findings());
         List<Finding> sorted = new ArrayList<>(all);
         sorted.sort(Comparator.comparing(Finding::severity).reversed());

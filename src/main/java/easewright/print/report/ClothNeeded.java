@@ -1,5 +1,7 @@
 package easewright.print.report;
 
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
 import easewright.print.Reading;
 import easewright.print.report.Part.Figure;
 import easewright.print.report.Part.Figures;
@@ -62,8 +64,25 @@ final class ClothNeeded {
                 .findFirst()
                 .orElse(0);
         parts.add(new Figures(sizes.get(first), sizes.subList(first + 1, sizes.size())));
-        parts.add(new Paragraph(way + " " + words.of("report.cloth.heuristic"), true));
+        parts.add(new Paragraph(
+                way + " "
+                        + words.of("report.cloth.heuristic", Map.of("allowances", allowances(after.pattern(), words))),
+                true));
         return parts;
+    }
+
+    /** What is said of allowances: never that they are counted where none is known. */
+    private static String allowances(Pattern pattern, Words words) {
+        List<String> without = ClothPlan.withoutAllowance(pattern);
+        return without.isEmpty()
+                ? words.of("report.cloth.allowances")
+                : without.size()
+                                == pattern.pieces().stream()
+                                        .map(Piece::name)
+                                        .distinct()
+                                        .count()
+                        ? words.of("report.cloth.allowances.none")
+                        : words.of("report.cloth.allowances.some", Map.of("pieces", without));
     }
 
     private static List<Figure> layouts(double tallest, Optional<ClothPlan> then, ClothPlan now, Words words) {

@@ -11,6 +11,8 @@ import easewright.measure.PieceMeasures;
 import easewright.measure.Span;
 import easewright.pattern.Dart;
 import easewright.pattern.Piece;
+import easewright.pattern.SidePair;
+import easewright.print.MovedBy;
 import easewright.print.Reading;
 import easewright.print.ink.Lettering;
 import easewright.print.ink.Mark.Anchor;
@@ -55,11 +57,11 @@ final class PieceSketch {
      * @param most height, mm
      */
     Optional<Figure> of(Piece now, double most) {
-        Optional<Piece> old = before.pattern().piece(now.id());
-        if (old.isEmpty() || old.get().outline().equals(now.outline())) {
+        Outline old = MovedBy.outlineBefore(before.pattern(), now);
+        if (!MovedBy.moved(old, now.outline())) {
             return Optional.empty();
         }
-        Box room = old.get().outline().box().union(now.outline().box());
+        Box room = old.box().union(now.outline().box());
         double scale = Math.min((WIDTH - 2 * BORDER) / room.width(), (most - 2 * BORDER) / room.height());
         double width = room.width() * scale + 2 * BORDER;
         double height = room.height() * scale + 2 * BORDER;
@@ -69,16 +71,14 @@ final class PieceSketch {
         Pencil pencil = new Pencil();
         Outline outline = now.outline().transformed(small);
         pencil.fill(outline, Tone.PALE);
-        pencil.around(old.get().outline().transformed(small), Pen.GHOST);
+        pencil.around(old.transformed(small), Pen.GHOST);
         pencil.around(outline, Pen.EDGE);
         for (Dart dart : now.darts()) {
             pencil.line(small.apply(dart.mouth1()), small.apply(dart.point()), Pen.MEASURE);
             pencil.line(small.apply(dart.mouth2()), small.apply(dart.point()), Pen.MEASURE);
         }
-        for (Segment segment : now.outline().segments()) {
-            if (!old.get().outline().segments().contains(segment)) {
-                pencil.run(List.of(segment.transformed(small)), Pen.MOVED);
-            }
+        for (Segment segment : MovedBy.runs(old, now.outline())) {
+            pencil.run(List.of(segment.transformed(small)), Pen.MOVED);
         }
         now.grain().ifPresent(g -> {
             Point from = small.apply(g.from());
@@ -103,7 +103,7 @@ final class PieceSketch {
             }
             Span span = width.spans().get(0);
             Optional<LevelWidth> old =
-                    before.measures().piece(measures.pieceId()).flatMap(p -> p.level(width.level()));
+                    before.measures().piece(then(measures.pieceId())).flatMap(p -> p.level(width.level()));
             String text = old.filter(o -> Math.abs(o.net() - width.net()) >= 0.05)
                     .map(o -> words.of(
                             "report.sketch.level-changed",
@@ -113,6 +113,17 @@ final class PieceSketch {
             said.append("; ").append(text);
             dimension(pencil, new Line(small.apply(span.from()), small.apply(span.to())), text, lines);
         }
+    }
+
+    /** The piece that a piece was before, by id: a copy for the other side was the one that it is a copy of. */
+    private String then(String id) {
+        return before.pattern().piece(id).isPresent()
+                ? id
+                : after.pattern()
+                        .piece(id)
+                        .flatMap(p -> SidePair.with(after.pattern(), p))
+                        .map(pair -> pair.drawn().id())
+                        .orElse(id);
     }
 
     /** A thin line from end to end with arrow heads, and its length above it. */

@@ -4,6 +4,7 @@ import easewright.ease.EaseLine;
 import easewright.measure.MateWalk;
 import easewright.pattern.Cloth;
 import easewright.pattern.Finding;
+import easewright.pattern.SidePair;
 import easewright.print.Cautions.Caution;
 import easewright.print.ChangeWords;
 import easewright.print.EaseText;
@@ -214,23 +215,37 @@ public record ReportContent(String title, String byline, List<Part> parts, Repor
         }
 
         void mates(Reading before, Reading after) {
-            if (after.measures().mates().isEmpty()) {
+            List<MateWalk> sewn = after.measures().mates().stream()
+                    .filter(w -> !SidePair.isFold(after.pattern(), w.mate()))
+                    .toList();
+            if (sewn.isEmpty()) {
                 return;
             }
             parts.add(new Heading(words.of("report.mates"), true));
             List<List<String>> rows = new ArrayList<>();
-            for (MateWalk walk : after.measures().mates()) {
+            for (MateWalk walk : sewn) {
                 Optional<MateWalk> old = before.measures().mate(walk);
                 rows.add(List.of(
                         easeText.title(walk),
                         fromTo(old.map(MateWalk::first), walk.first()),
                         fromTo(old.map(MateWalk::second), walk.second()),
                         words.length(walk.mate().declaredEase()),
-                        old.map(o -> words.signed(o.drift())).orElse(NONE),
-                        words.signed(walk.drift())));
+                        old.map(this::drift).orElse(NONE),
+                        drift(walk)));
             }
             parts.add(new Grid(head("mate", "first", "second", "meant", "drift-before", "drift-after"), rows, 1));
             parts.add(new Paragraph(words.of("report.care"), true));
+        }
+
+        /** So that who takes the shown lengths from each other finds it, as in the notes. */
+        private String drift(MateWalk walk) {
+            return words.of(
+                    "report.drift",
+                    Map.of(
+                            "first", walk.first(),
+                            "second", walk.second(),
+                            "ease.signed", walk.mate().declaredEase(),
+                            "drift.signed", walk.drift()));
         }
 
         private String fromTo(Optional<Double> from, double to) {

@@ -4,6 +4,7 @@ import easewright.measure.EdgeLength;
 import easewright.measure.PieceMeasures;
 import easewright.pattern.Edge;
 import easewright.pattern.Piece;
+import easewright.print.MovedBy;
 import easewright.print.Reading;
 import easewright.text.Words;
 import java.util.ArrayList;
@@ -21,7 +22,10 @@ final class Unchanged {
         for (PieceMeasures piece : after.measures().pieces()) {
             Piece now = after.pattern().piece(piece.pieceId()).orElseThrow();
             Optional<Piece> then = before.pattern().piece(piece.pieceId());
-            if (then.isPresent() && then.get().outline().equals(now.outline())) {
+            boolean whole = then.isPresent()
+                    ? then.get().outline().equals(now.outline())
+                    : MovedBy.outlineBefore(before.pattern(), now).equals(now.outline());
+            if (whole) {
                 lines.add(words.of("report.whole-piece", Map.of("piece", now.name())));
                 continue;
             }

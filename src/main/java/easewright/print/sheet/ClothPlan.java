@@ -8,9 +8,11 @@ import easewright.pattern.Edge;
 import easewright.pattern.EdgeRole;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
+import easewright.pattern.SidePair;
 import easewright.print.sheet.Nest.Laid;
 import easewright.print.sheet.Nest.Layout;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
@@ -47,6 +49,15 @@ public record ClothPlan(
         return folded ? width / 2 : width;
     }
 
+    /** Pieces of which no allowance is known, so that cloth is counted for their stitching line alone; by name. */
+    public static List<String> withoutAllowance(Pattern pattern) {
+        return pattern.pieces().stream()
+                .filter(p -> !CutLine.of(p).stitched())
+                .map(Piece::name)
+                .distinct()
+                .toList();
+    }
+
     /** The plan for all pieces of a pattern; empty where a piece is too wide even for the open cloth. */
     public static Optional<ClothPlan> of(Pattern pattern, double width, boolean oneWay) {
         Optional<ClothPlan> folded = onFold(pattern, oneWay).flatMap(shapes -> laid(shapes, width, true, oneWay));
@@ -76,10 +87,12 @@ public record ClothPlan(
     /** Empty where a piece on the fold has no straight fold edge along its grain to lay there. */
     private static Optional<List<Shape>> onFold(Pattern pattern, boolean oneWay) {
         List<Shape> shapes = new ArrayList<>();
-        for (Piece piece : pattern.pieces()) {
+        List<Piece> single = new ArrayList<>(pattern.pieces());
+        single.removeAll(addJoined(pattern, oneWay, shapes));
+        for (Piece piece : single) {
             Outline cut = CutLine.of(piece).outline().transformed(PaperPiece.upright(piece));
             if (piece.onFold()) {
-                Optional<Outline> left = foldAtLeft(piece, cut);
+                Optional<Outline> left = foldAtLeft(piece, cut, fold(piece));
                 if (left.isEmpty()) {
                     return Optional.empty();
                 }
@@ -96,10 +109,12 @@ public record ClothPlan(
 
     private static List<Shape> onOpen(Pattern pattern, boolean oneWay) {
         List<Shape> shapes = new ArrayList<>();
-        for (Piece piece : pattern.pieces()) {
+        List<Piece> single = new ArrayList<>(pattern.pieces());
+        single.removeAll(addJoined(pattern, oneWay, shapes));
+        for (Piece piece : single) {
             Outline cut = CutLine.of(piece).outline().transformed(PaperPiece.upright(piece));
-            Optional<Outline> left = piece.onFold() ? foldAtLeft(piece, cut) : Optional.empty();
-            Outline whole = left.map(ClothPlan::unfolded).orElse(cut);
+            Optional<Outline> left = piece.onFold() ? foldAtLeft(piece, cut, fold(piece)) : Optional.empty();
+            Outline whole = left.map(half -> joined(half, half)).orElse(cut);
             List<Affine> ways = ways(oneWay, Cutout.UPSIDE_DOWN);
             for (int i = 0; i < piece.times(); i++) {
                 // Every other one of a pair is cut with the paper turned over.
@@ -108,6 +123,46 @@ public record ClothPlan(
             }
         }
         return shapes;
+    }
+
+    /** Adds the halves of pieces that were on the fold, each two as the one that they are cut as; gives those laid. */
+    private static List<Piece> addJoined(Pattern pattern, boolean oneWay, List<Shape> shapes) {
+        List<Piece> laid = new ArrayList<>();
+        for (SidePair pair : SidePair.of(pattern)) {
+            if (pair.halves()) {
+                Optional<Outline> drawn = halfAtLeft(pair.drawn(), pair.folds().get(0));
+                Optional<Outline> copy = halfAtLeft(pair.copy(), pair.folds().get(0));
+                if (drawn.isPresent() && copy.isPresent()) {
+                    Outline whole = joined(drawn.get(), copy.get());
+                    // The half that lies with its fold at the left is not turned over; of two halves one always does.
+                    boolean over = isTurnedOver(pair.drawn(), pair.folds().get(0));
+                    Outline seen = over ? whole.transformed(ASIDE) : whole;
+                    for (int i = 0; i < pair.drawn().times(); i++) {
+                        List<Affine> ways = ways(oneWay, Cutout.UPSIDE_DOWN);
+                        shapes.add(
+                                new Shape(pair.wholeName(), seen, new Cutout(seen.corners(Cutout.STRAY), ways, false)));
+                    }
+                    laid.addAll(List.of(pair.drawn(), pair.copy()));
+                }
+            }
+        }
+        return laid;
+    }
+
+    private static Optional<Outline> halfAtLeft(Piece piece, String fold) {
+        Outline cut = CutLine.of(piece).outline().transformed(PaperPiece.upright(piece));
+        return foldAtLeft(piece, cut, piece.edge(fold));
+    }
+
+    private static boolean isTurnedOver(Piece piece, String fold) {
+        Outline upright = piece.outline().transformed(PaperPiece.upright(piece));
+        return foldAtLeft(piece, upright, piece.edge(fold))
+                .filter(o -> !o.equals(upright))
+                .isPresent();
+    }
+
+    private static Optional<Edge> fold(Piece piece) {
+        return piece.edges().stream().filter(e -> e.role() == EdgeRole.FOLD).findFirst();
     }
 
     private static List<Affine> ways(boolean oneWay, Affine other) {
@@ -122,9 +177,7 @@ public record ClothPlan(
     }
 
     /** The upright piece with its fold edge at its left side; empty where that edge is not straight along the grain. */
-    private static Optional<Outline> foldAtLeft(Piece piece, Outline upright) {
-        Optional<Edge> fold =
-                piece.edges().stream().filter(e -> e.role() == EdgeRole.FOLD).findFirst();
+    private static Optional<Outline> foldAtLeft(Piece piece, Outline upright, Optional<Edge> fold) {
         if (fold.isEmpty()) {
             return Optional.empty();
         }
@@ -142,12 +195,33 @@ public record ClothPlan(
                 : Optional.empty();
     }
 
-    /** The whole of a half whose fold lies at its left side, as a polygon. */
-    private static Outline unfolded(Outline half) {
+    /**
+     * The whole of two halves whose folds both lie at their left side, the second turned over to the left of the first;
+     * as a polygon. Of a piece that is cut on the fold both are the same.
+     */
+    private static Outline joined(Outline right, Outline left) {
+        List<Point> all = offFold(right);
+        List<Point> other = offFold(left);
+        if (Math.signum(left.signedArea()) != Math.signum(right.signedArea())) {
+            Collections.reverse(other);
+        }
+        double down = all.get(0).y() - other.get(0).y();
+        double foldRight = right.box().minX();
+        double foldLeft = left.box().minX();
+        for (int i = other.size() - 1; i >= 0; i--) {
+            Point p = other.get(i);
+            if (p.x() >= foldLeft + 1) {
+                all.add(new Point(foldRight - (p.x() - foldLeft), p.y() + down));
+            }
+        }
+        return Outline.polygon(all);
+    }
+
+    /** The corners from the one at which the outline leaves the fold to the one at which it comes back to it. */
+    private static List<Point> offFold(Outline half) {
         double fold = half.box().minX();
         List<Point> corners = half.corners(Cutout.STRAY);
         int start = 0;
-        // Start on the fold, at the corner from which the outline leaves it.
         for (int i = 0; i < corners.size(); i++) {
             boolean on = corners.get(i).x() < fold + 1;
             boolean leaves = corners.get((i + 1) % corners.size()).x() >= fold + 1;
@@ -162,13 +236,6 @@ public record ClothPlan(
                 all.add(p);
             }
         }
-        List<Point> back = new ArrayList<>(all);
-        for (int i = all.size() - 1; i >= 0; i--) {
-            Point p = all.get(i);
-            if (p.x() >= fold + 1) {
-                back.add(new Point(2 * fold - p.x(), p.y()));
-            }
-        }
-        return Outline.polygon(back);
+        return all;
     }
 }

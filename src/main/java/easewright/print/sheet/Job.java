@@ -5,7 +5,9 @@ import easewright.geom.Point;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Scale;
+import easewright.pattern.SidePair;
 import easewright.print.Cautions.Caution;
+import easewright.print.MovedBy;
 import easewright.print.Reading;
 import easewright.print.ink.Leaf.Group;
 import easewright.print.ink.Picture;
@@ -33,19 +35,18 @@ record Job(
             throw PrintProblem.of("print-scale-unproved").with("name", order.name());
         }
         Sizes sizes = Sizes.of(pattern.pieces());
-        PieceLabel label = new PieceLabel(after, order, words);
+        PieceLabel label =
+                new PieceLabel(after, MovedBy.of(before.map(Reading::pattern).orElse(pattern), pattern), order, words);
         List<PaperPiece> ready = new ArrayList<>();
         for (Piece piece : chosen(order, pattern, sizes)) {
-            boolean changed = before.flatMap(b -> b.pattern().piece(piece.id()))
-                    .map(old -> !old.outline().equals(piece.outline()))
-                    .orElse(false);
             CutLine cut = CutLine.of(piece);
             ready.add(new PaperPiece(
                     piece,
                     after.measures().piece(piece.id()).orElseThrow(),
                     cut,
                     PaperPiece.upright(piece),
-                    label.lines(piece, cut, sizes.of(piece), changed)));
+                    SidePair.with(pattern, piece),
+                    label.lines(piece, cut, sizes.of(piece))));
         }
         return new Job(order, after, ready, sizes, cautions, words);
     }

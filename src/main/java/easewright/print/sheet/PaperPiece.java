@@ -4,18 +4,27 @@ import easewright.geom.Affine;
 import easewright.geom.Point;
 import easewright.measure.PieceMeasures;
 import easewright.pattern.Piece;
+import easewright.pattern.SidePair;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A piece made ready for paper.
  *
  * @param cut     where it is cut out
  * @param upright the turn that sets its grain upright
+ * @param pair    where it is a left or right piece made of one for both sides
  * @param label   what is written on it
  */
-record PaperPiece(Piece piece, PieceMeasures measures, CutLine cut, Affine upright, List<PieceLabel.Line> label) {
+record PaperPiece(
+        Piece piece,
+        PieceMeasures measures,
+        CutLine cut,
+        Affine upright,
+        Optional<SidePair> pair,
+        List<PieceLabel.Line> label) {
     /** A grain this near to upright, or to level, is taken as exactly so, and coordinates keep their digits, radians. */
     private static final double STRAIGHT = 1e-12;
 

@@ -3,6 +3,7 @@ package easewright.print.sheet;
 import easewright.geom.Affine;
 import easewright.print.sheet.Nest.Laid;
 import easewright.text.Words;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
@@ -25,6 +26,30 @@ final class PieceKey {
     /** How the pieces lie to the selvedge. */
     static String grain(Job job) {
         return said(job, "print.plan.grain", paper -> paper.piece().grain().isPresent());
+    }
+
+    /** A paragraph each: which way up pieces for either side are cut, as far as there are any, and how they lie to the selvedge. */
+    static List<String> sides(Job job) {
+        Words words = job.words();
+        List<String> said = new ArrayList<>();
+        if (job.pieces().stream().anyMatch(p -> p.pair().isEmpty() && p.piece().times() > 1)) {
+            said.add(words.of("print.plan.pairs"));
+        }
+        said.addAll(leftAndRight(job));
+        said.add(grain(job));
+        return said;
+    }
+
+    /** How pieces are cut that were one for both sides; empty where there are none. */
+    static List<String> leftAndRight(Job job) {
+        Words words = job.words();
+        return job.pieces().stream()
+                .flatMap(p -> p.pair().stream())
+                .distinct()
+                .map(pair -> words.of(
+                        pair.halves() ? "print.plan.halves" : "print.plan.sides",
+                        Map.of("left", pair.left().name(), "right", pair.right().name())))
+                .toList();
     }
 
     /** Which way up the pieces lie; to be said where some are turned, too. */

@@ -1,13 +1,14 @@
 package easewright.print.sheet;
 
-import easewright.alter.Scope;
 import easewright.ease.EaseLine;
 import easewright.pattern.ChangeNote;
 import easewright.pattern.LevelMark;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
-import easewright.pattern.PieceCopy;
+import easewright.pattern.Side;
+import easewright.pattern.SidePair;
 import easewright.print.ChangeWords;
+import easewright.print.MovedBy;
 import easewright.print.Reading;
 import easewright.text.Words;
 import java.time.LocalDate;
@@ -27,11 +28,14 @@ final class PieceLabel {
     private static final int LONG = 24;
 
     private final Reading reading;
+    private final MovedBy moved;
     private final PrintOrder order;
     private final Words words;
 
-    PieceLabel(Reading reading, PrintOrder order, Words words) {
+    /** @param moved what each piece was moved by */
+    PieceLabel(Reading reading, MovedBy moved, PrintOrder order, Words words) {
         this.reading = reading;
+        this.moved = moved;
         this.order = order;
         this.words = words;
     }
@@ -50,17 +54,24 @@ final class PieceLabel {
     /**
      * The lines, the most needed first.
      *
-     * @param size    the piece's size, or empty
-     * @param changed whether the piece differs from how it was before the recorded changes
+     * @param size the piece's size, or empty
      */
-    List<Line> lines(Piece piece, CutLine cut, String size, boolean changed) {
+    List<Line> lines(Piece piece, CutLine cut, String size) {
         List<Line> lines = new ArrayList<>();
         lines.add(new Line(piece.name(), piece.name().length() > LONG ? 7 : 10, true));
-        lines.add(new Line(cutting(piece, words), 6, true));
+        Optional<SidePair> pair = SidePair.with(reading.pattern(), piece);
+        lines.add(new Line(cutting(piece, pair, words), 6, true));
+        if (piece.side() != Side.BOTH) {
+            lines.add(Line.plain(words.of("print.label.side." + piece.side().name())));
+        }
         if (!size.isEmpty()) {
             lines.add(Line.plain(words.of("print.label.size", Map.of("size", size))));
         }
-        lines.add(Line.plain(words.of(cut.stitched() ? "print.label.allowance" : "print.label.no-allowance")));
+        boolean half = pair.filter(SidePair::halves).isPresent();
+        lines.add(Line.plain(words.of(
+                cut.stitched()
+                        ? "print.label.allowance"
+                        : half ? "print.label.no-allowance.half" : "print.label.no-allowance")));
         if (piece.grain().isEmpty()) {
             lines.add(Line.plain(words.of("print.label.no-grain")));
         }
@@ -69,7 +80,7 @@ final class PieceLabel {
                 ease(mark.level(), piece).ifPresent(text -> lines.add(Line.plain(text)));
             }
         }
-        changes(piece, changed).forEach(text -> lines.add(Line.plain(text)));
+        changes(piece).forEach(text -> lines.add(Line.plain(text)));
         String wearer = reading.pattern().body(piece.size()).name();
         String whose = wearer.isBlank() ? "" : words.of("print.label.for", Map.of("wearer", wearer)) + ", ";
         lines.add(Line.plain(order.name() + ", " + whose + day(order.date())));
@@ -82,8 +93,16 @@ final class PieceLabel {
                 .toList();
     }
 
-    /** How often, and whether on the fold. */
-    static String cutting(Piece piece, Words words) {
+    /** How often, and whether on the fold; of a left or right piece that was one for both sides, which way up. */
+    static String cutting(Piece piece, Optional<SidePair> pair, Words words) {
+        if (pair.isPresent()) {
+            String side = pair.get().halves() ? "half" : piece.onFold() ? "side-fold" : "side";
+            return words.of(
+                    "print.cut." + side,
+                    Map.of(
+                            "times", piece.times(),
+                            "other", pair.get().other(piece).name()));
+        }
         String key = piece.onFold() ? "fold" : piece.times() == 1 ? "one" : piece.times() == 2 ? "pair" : "several";
         return words.of("print.cut." + key, Map.of("times", piece.times()));
     }
@@ -99,33 +118,40 @@ final class PieceLabel {
                 .filter(l -> l.girth().parts().stream()
                         .anyMatch(part -> part.pieceId().equals(piece.id())))
                 .findFirst()
-                .map(this::ease);
+                .map(line ->
+                        ease(line, piece.side() != Side.BOTH && !line.level().limb()));
     }
 
-    private String ease(EaseLine line) {
+    /** @param half whether the piece is for one side, of a girth that goes round both */
+    private String ease(EaseLine line, boolean half) {
         if (line.ease().isEmpty()) {
-            return words.of("print.label.finished", Map.of("level", line.name(), "finished", line.finished()));
+            return words.of(
+                    "print.label.finished",
+                    Map.of(
+                            "level",
+                            half ? words.of("print.label.whole", Map.of("level", line.name())) : line.name(),
+                            "finished",
+                            line.finished()));
         }
         return words.of(
                 "print.label.ease",
                 Map.of(
-                        "level", line.name(),
+                        "level", half ? words.of("print.label.whole", Map.of("level", line.name())) : line.name(),
                         "ease.signed", line.ease().getAsDouble(),
                         "of.percent", line.percent().orElse(0),
                         "finished", line.finished()));
     }
 
-    private List<String> changes(Piece piece, boolean changed) {
+    private List<String> changes(Piece piece) {
         Pattern pattern = reading.pattern();
         if (pattern.changes().isEmpty()) {
             return List.of();
         }
-        if (!changed) {
+        List<ChangeNote> notes = moved.piece(piece);
+        if (notes.isEmpty()) {
             return List.of(words.of("print.label.unchanged"));
         }
         List<String> told = new ArrayList<>();
-        List<ChangeNote> notes =
-                pattern.changes().stream().filter(n -> touches(n, piece)).toList();
         ChangeWords change = new ChangeWords(words);
         for (ChangeNote note : notes.subList(0, Math.min(CHANGES_TOLD, notes.size()))) {
             told.add(words.of("print.label.changed", Map.of("change", change.brief(note, pattern))));
@@ -134,29 +160,5 @@ final class PieceLabel {
             told.add(words.of("print.label.more", Map.of("count", notes.size() - CHANGES_TOLD)));
         }
         return told;
-    }
-
-    /** Whether a change names the piece, or names none and works at a level that the piece has. */
-    private static boolean touches(ChangeNote note, Piece piece) {
-        Scope scope = Scope.of(note);
-        boolean elsewhere = scope.size().isPresent() && !scope.size().equals(piece.size())
-                || !scope.side().belongsTo(piece.side());
-        if (elsewhere) {
-            return false;
-        }
-        List<String> named = note.settings().entrySet().stream()
-                .filter(e -> e.getKey().startsWith("piece") || e.getKey().startsWith("edge"))
-                .map(e -> e.getKey().startsWith("edge") && e.getValue().contains("/")
-                        ? e.getValue().substring(0, e.getValue().lastIndexOf('/'))
-                        : e.getValue())
-                .toList();
-        if (named.isEmpty()) {
-            return piece.level(note.settings().getOrDefault("level", "")).isPresent();
-        }
-        // A copy for the other side is named in records as the piece that it is a copy of.
-        String ending = PieceCopy.ending(piece.side());
-        return named.contains(piece.id())
-                || named.contains(piece.name())
-                || named.stream().anyMatch(n -> PieceCopy.id(n, ending).equals(piece.id()));
     }
 }

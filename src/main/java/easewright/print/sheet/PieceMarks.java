@@ -16,6 +16,7 @@ import easewright.pattern.LineKind;
 import easewright.pattern.Notch;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
+import easewright.print.ink.Lettering;
 import easewright.print.ink.Mark.Anchor;
 import easewright.print.ink.Pen;
 import easewright.print.ink.Pencil;
@@ -25,6 +26,7 @@ import easewright.suggest.FoldBracket;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /** Draws one piece where it lies on the paper: lines, darts, notches, levels, grain, fold and label. */
 final class PieceMarks {
@@ -65,6 +67,10 @@ final class PieceMarks {
         notches();
         grain();
         piece.edges().stream().filter(e -> e.role() == EdgeRole.FOLD).forEach(this::fold);
+        paper.pair()
+                .ifPresent(pair -> pair.folds()
+                        .forEach(name -> piece.edge(name)
+                                .ifPresent(e -> joined(e, pair.other(piece).name(), joins))));
         Outline room = paper.measures().stitch().outline();
         new LabelWriter(
                         PieceLabel.enlarged(paper.label(upsideDown, words), large),
@@ -226,6 +232,55 @@ final class PieceMarks {
                 .plus(in.times(room / 2))
                 .plus(reading.quarterTurned().times(1.3));
         pencil.write(words.of("print.fold"), beside, 4.2 * large, Anchor.MIDDLE, angle(reading), false, Tone.DARK);
+    }
+
+    /** Along the line where a fold was: that the other half is taped to it, said wherever there is room for it. */
+    private void joined(Edge edge, String other, List<Point[]> joins) {
+        Curve run = edge.on(piece.outline()).transformed(place);
+        Point from = run.start();
+        Point to = run.end();
+        Point along = to.minus(from).unit();
+        Point in = along.quarterTurned().times(piece.outline().signedArea() > 0 ? 1 : -1);
+        Point reading = along.y() > 0 ? along.times(-1) : along;
+        String said = words.of("print.join", Map.of("other", other));
+        double size = 4.2 * large;
+        double wide = Lettering.of(false).width(said, size);
+        List<Point[]> others = new ArrayList<>(joins);
+        others.addAll(obstacles);
+        List<Point> middles = new ArrayList<>();
+        double free = 0;
+        for (double at = wide * 0.6; at <= from.distance(to) - wide * 0.6; at += size) {
+            Point middle = from.plus(along.times(at)).plus(in.times(size * 1.2));
+            Line text = new Line(middle.minus(along.times(wide * 0.55)), middle.plus(along.times(wide * 0.55)));
+            if (at >= free && others.stream().noneMatch(j -> crosses(text, new Line(j[0], j[1])))) {
+                middles.add(middle);
+                free = at + 2.5 * wide;
+            }
+        }
+        if (middles.isEmpty()) {
+            middles.add(from.towards(to, 0.5).plus(in.times(size * 1.2)));
+        }
+        for (Point middle : middles) {
+            pencil.write(
+                    said,
+                    middle.plus(reading.quarterTurned().times(size * 0.35)),
+                    size,
+                    Anchor.MIDDLE,
+                    angle(reading),
+                    false,
+                    Tone.DARK);
+            obstacles.add(new Point[] {middle.minus(along.times(wide / 2)), middle.plus(along.times(wide / 2))});
+        }
+    }
+
+    private static boolean crosses(Line one, Line other) {
+        return apart(one, other.start(), other.end()) && apart(other, one.start(), one.end());
+    }
+
+    /** Whether two places lie on either side of a line. */
+    private static boolean apart(Line line, Point a, Point b) {
+        Point across = line.end().minus(line.start()).quarterTurned();
+        return across.dot(a.minus(line.start())) * across.dot(b.minus(line.start())) <= 0;
     }
 
     private static double angle(Point along) {

@@ -138,7 +138,8 @@ final class PlanPage {
         for (PaperPiece paper : job.pieces()) {
             Piece piece = paper.piece();
             names.add(words.of(
-                    "print.plan.piece", Map.of("piece", piece.name(), "cutting", PieceLabel.cutting(piece, words))));
+                    "print.plan.piece",
+                    Map.of("piece", piece.name(), "cutting", PieceLabel.cutting(piece, paper.pair(), words))));
         }
         double below = new TextColumn(on, 0, top, width)
                 .heading(words.of("print.plan.pieces"))
@@ -156,7 +157,7 @@ final class PlanPage {
                 cautions.add(words.of("caution." + caution.code(), caution.values()));
             }
         }
-        cautions.add(words.of("print.plan.read", Map.of("grain", PieceKey.grain(job))));
+        cautions.addAll(PieceKey.sides(job));
         for (String caution : cautions) {
             (left.bottom() <= right.bottom() ? left : right).paragraph(caution, size, Tone.BLACK);
         }

@@ -31,11 +31,12 @@ final class WholeSheets {
         this.job = job;
         this.turning = turning;
         Words words = job.words();
-        List<String> notes = List.of(
+        List<String> notes = new ArrayList<>(List.of(
                 words.of("print.plan.scale"),
                 words.of(TestSquare.words(words.unit())),
                 PieceKey.lines(job),
-                PieceKey.way(job, turning));
+                PieceKey.way(job, turning)));
+        notes.addAll(PieceKey.leftAndRight(job));
         this.info = new InfoBlock(job, notes, LARGE);
     }
 

@@ -8,6 +8,9 @@ import easewright.pattern.EdgeRef;
 import easewright.pattern.Pattern;
 import easewright.pattern.Side;
 import easewright.text.LengthUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -51,6 +54,39 @@ class SideTest {
         session.undo();
         session.undo();
         assertThat(session.desk().pattern()).isSameAs(before);
+    }
+
+    /** What was told in the trial is to be seen as long as it is so. */
+    @Test
+    void onceKeptTheSidesAndHowThePiecesAreCutStayTold() throws Exception {
+        open(0, "hip");
+        assertThat(told()).noneMatch(t -> t.contains("right 5"));
+        assertThat(notes()).noneMatch(n -> n.contains("printed side up"));
+        session.want(wanted().withSide(Side.LEFT).withAmount(20));
+        session.keep();
+        assertThat(told()).hasSize(2).allMatch(t -> t.toLowerCase(Locale.ROOT).contains("left 54.5 cm, right 52.5 cm"));
+        assertThat(notes())
+                .anyMatch(n -> n.contains("Front is no longer cut on the fold"))
+                .anyMatch(n -> n.contains("Back is now two"));
+        session.undo();
+        assertThat(told()).noneMatch(t -> t.contains("right 5"));
+        assertThat(notes()).noneMatch(n -> n.contains("printed side up"));
+    }
+
+    /** What the page Ease and the rings say of the hip. */
+    private List<String> told() {
+        List<String> told = new ArrayList<>();
+        EasePage.of(session.desk()).rows().stream()
+                .filter(r -> r.name().equals("hip"))
+                .forEach(r -> told.add(r.brief()));
+        Rings.of(session.desk().reading(), session.desk().words()).rings().stream()
+                .filter(r -> r.level().equals("hip"))
+                .forEach(r -> told.add(r.words()));
+        return told.stream().map(t -> t.replace('\u00a0', ' ')).toList();
+    }
+
+    private List<String> notes() {
+        return Notes.of(session.desk()).stream().map(Notes.Note::words).toList();
     }
 
     @Test
