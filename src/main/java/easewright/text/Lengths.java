@@ -38,7 +38,12 @@ public final class Lengths {
     public static String format(double mm, LengthUnit unit) {
         String digits = digits(Math.abs(mm), unit);
         boolean minus = mm < 0 && !digits.equals("0");
-        return (minus ? "\u2212" : "") + digits + "\u00a0" + unit.symbol();
+        return (minus ? "\u2212" : "") + inOne(digits, unit);
+    }
+
+    /** Number, fraction and unit, which stay on one line. */
+    private static String inOne(String digits, LengthUnit unit) {
+        return digits.replace(' ', '\u00a0') + "\u00a0" + unit.symbol();
     }
 
     /** The same with inches rounded to so many parts, 16 or finer. */
@@ -47,7 +52,7 @@ public final class Lengths {
             return format(mm, unit);
         }
         String digits = fraction(Math.round(Math.abs(mm) / 25.4 * parts), parts);
-        return (mm < 0 && !digits.equals("0") ? "\u2212" : "") + digits + "\u00a0" + unit.symbol();
+        return (mm < 0 && !digits.equals("0") ? "\u2212" : "") + inOne(digits, unit);
     }
 
     /** The same with a plus before what is added. */
@@ -98,7 +103,7 @@ public final class Lengths {
                 ? fraction(Math.round(steps), FINEST)
                 : decimal(Math.abs(mm) / unit.mm(), unit == LengthUnit.CM ? 3 : 2);
         String sign = digits.equals("0") ? "" : mm < 0 ? "\u2212" : "+";
-        return Optional.of(sign + digits + "\u00a0" + unit.symbol());
+        return Optional.of(sign + inOne(digits, unit));
     }
 
     /** A limit rounded towards 0 to what is shown in the unit, so that it holds when it is typed as it stands. */

@@ -1,5 +1,6 @@
 package easewright.editor;
 
+import easewright.text.LengthUnit;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -26,7 +27,7 @@ import javax.imageio.ImageIO;
 /**
  * Plays something in the editor's window, step by step from a thread of its own, and takes pictures of it into the
  * folder named first on the command line. {@code --size=1280x800} is how large the window is where the play does not
- * say, {@code --dark} is by lamplight. Needs a display (Xvfb will do).
+ * say, {@code --dark} is by lamplight, {@code --inch} in inches. Needs a display (Xvfb will do).
  */
 abstract class Director extends Application {
     private static final int MOST_RESTS = 40;
@@ -57,6 +58,9 @@ abstract class Director extends Application {
         state = Files.createTempDirectory("easewright");
         app.start(stage, state, answers);
         app.session().setDark(getParameters().getUnnamed().contains("--dark"));
+        if (getParameters().getUnnamed().contains("--inch")) {
+            app.session().setUnit(LengthUnit.INCH);
+        }
         Thread director = new Thread(this::playToTheEnd, "director");
         director.setDaemon(true);
         director.start();

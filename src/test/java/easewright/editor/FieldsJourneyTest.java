@@ -122,7 +122,7 @@ class FieldsJourneyTest extends Journey {
         robot.clickOn("#scale-length").write("50");
         assertThat(unitTaken(robot, "#scale-length")).isEqualTo("cm");
         assertThat(robot.lookup("#scale-reading").queryLabeled().getText())
-                .isEqualTo("= 50\u00a0cm (19 11/16\u00a0in)");
+                .isEqualTo("= 50\u00a0cm (19\u00a011/16\u00a0in)");
     }
 
     /** More is said of the level at work; but rows do not slip away under a hand that goes from field to field. */

@@ -68,9 +68,9 @@ class ChangeWordsTest {
     void anAmountThatIsRoundedSaysSo() {
         ChangeWords inches = new ChangeWords(Words.english(LengthUnit.INCH));
         assertThat(inches.of(SeamChange.at("hip", 1.85 * 25.4).note(), pattern))
-                .startsWith("hip: about +1 7/8\u00a0in");
+                .startsWith("hip: about +1\u00a07/8\u00a0in");
         assertThat(inches.of(SeamChange.at("hip", 1.875 * 25.4).note(), pattern))
-                .startsWith("hip: +1 7/8\u00a0in");
+                .startsWith("hip: +1\u00a07/8\u00a0in");
         assertThat(inches.of(SeamChange.at("hip", -25.4 * 3 / 32).note(), pattern))
                 .startsWith("hip: \u22123/32\u00a0in");
     }

@@ -31,13 +31,13 @@ class MateReasonTest {
 
     @Test
     void theSameIsTheSame() throws Exception {
-        assertThat(reason(0)).isEqualTo("both sides measure 23 11/16\u00a0in");
+        assertThat(reason(0)).isEqualTo("both sides measure 23\u00a011/16\u00a0in");
     }
 
     @Test
     void sidesApartAreToldWithWhatTheyDifferBy() throws Exception {
         assertThat(reason(1.6))
-                .startsWith("one side measures 23 11/16\u00a0in, the other 23 3/4\u00a0in")
+                .startsWith("one side measures 23\u00a011/16\u00a0in, the other 23\u00a03/4\u00a0in")
                 .contains("1/16\u00a0in apart");
         assertThat(reason(0.5))
                 .as("both the same to 1/16 in, so they are told more finely")

@@ -154,7 +154,7 @@ class LengthsTest {
         assertThat(cm.retold("also given as 3/4 to 1 in")).isEqualTo("also given as 1.9\u00a0cm to 2.5\u00a0cm");
         assertThat(cm.retold("1 1/2 in or 2 in all")).isEqualTo("3.8\u00a0cm or 5.1\u00a0cm all");
         assertThat(cm.retold("total of a fitted garment, 2 inside")).isEqualTo("total of a fitted garment, 2 inside");
-        assertThat(Words.english(LengthUnit.INCH).retold("from 5 cm")).isEqualTo("from 1 15/16\u00a0in");
+        assertThat(Words.english(LengthUnit.INCH).retold("from 5 cm")).isEqualTo("from 1\u00a015/16\u00a0in");
     }
 
     @Test

@@ -33,7 +33,7 @@ class RenderedLinesTest {
         faults.put("two stops", Pattern.compile("[.!?][.;:,]|,,|;;"));
         faults.put("a space before a stop", Pattern.compile("\\s[,.;:!?](\\s|$)"));
         faults.put("nothing in brackets or quotes", Pattern.compile("\\(\\s*\\)|\"\"|\u201c\u201d"));
-        faults.put("no whole inch before a fraction", Pattern.compile("\\b0 \\d+/\\d"));
+        faults.put("no whole inch before a fraction", Pattern.compile("\\b0[ \u00a0]\\d+/\\d"));
         faults.put("an inch with a decimal point", Pattern.compile("\\d\\.\\d+\u00a0in\\b"));
         faults.put("in in", Pattern.compile("\\bin in\\b"));
         faults.put("two signs", Pattern.compile("[+\u2212-][+\u2212]"));

@@ -7,6 +7,7 @@ import easewright.editor.model.Session;
 import easewright.editor.model.TrueBench;
 import easewright.pattern.Severity;
 import easewright.text.Words;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -72,17 +73,29 @@ public final class NotesPanel extends SheetPage {
         sign.setAccessibleText(
                 words.of("editor.notes.severity." + note.severity().name().toLowerCase(java.util.Locale.ROOT)));
         VBox text = new VBox(4, label(note.words()));
-        note.why().ifPresent(why -> text.getChildren().add(why(note, why, words)));
         HBox.setHgrow(text, Priority.ALWAYS);
         text.setMaxWidth(Double.MAX_VALUE);
         HBox row = new HBox(10, sign, text);
         row.getStyleClass().add("list-row");
+        List<Button> acts = acts(note, words);
+        if (acts.size() == 1) {
+            row.getChildren().addAll(acts);
+        } else if (!acts.isEmpty()) {
+            // Beside several there would be little room for the words.
+            text.getChildren().add(new HBox(6, acts.toArray(new Button[0])));
+        }
+        note.why().ifPresent(why -> text.getChildren().add(why(note, why, words)));
+        return row;
+    }
+
+    private List<Button> acts(Notes.Note note, Words words) {
+        List<Button> acts = new ArrayList<>();
         if (note.open().isPresent()) {
             String id = note.open().get();
-            row.getChildren().add(show(note, "editor.open.show.hint", words, () -> gaps.accept(id)));
+            acts.add(show(note, "editor.open.show.hint", words, () -> gaps.accept(id)));
         } else if (seam(note).isPresent()) {
             String name = note.seam().orElseThrow();
-            row.getChildren().add(show(note, "editor.notes.show-seam.hint", words, () -> {
+            acts.add(show(note, "editor.notes.show-seam.hint", words, () -> {
                 Optional<Pointed> lines = Notes.pointed(session.desk(), name);
                 session.point(lines);
                 lines.ifPresent(places);
@@ -94,16 +107,16 @@ public final class NotesPanel extends SheetPage {
                 Parts.about(match, note.words());
                 Hints.on(match, words.of("editor.notes.match.hint"));
                 match.setOnAction(e -> leader.accept(name));
-                row.getChildren().add(match);
+                acts.add(match);
             }
         } else if (note.piece().isPresent()) {
             String id = note.piece().get();
-            row.getChildren().add(show(note, "editor.notes.show.hint", words, () -> {
+            acts.add(show(note, "editor.notes.show.hint", words, () -> {
                 session.point(Optional.of(Pointed.at(id)));
                 shower.accept(id);
             }));
         }
-        return row;
+        return acts;
     }
 
     private static Label label(String said) {
