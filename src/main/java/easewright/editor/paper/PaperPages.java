@@ -15,6 +15,7 @@ import easewright.print.report.PdfReport;
 import easewright.print.report.ReportContent;
 import easewright.print.sheet.PrintJob;
 import easewright.print.sheet.PrintProblem;
+import easewright.text.Lengths;
 import easewright.text.Words;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
@@ -69,7 +70,7 @@ public record PaperPages(List<Leaf> leaves, String title, LocalDate date, String
         String said =
                 words.of(key, Map.of("count", prints.sheets(), "width", prints.width(), "height", prints.height()))
                         + untried;
-        return new PaperPages(prints.leaves(), name, date, said, Optional.empty());
+        return new PaperPages(prints.leaves(), name, date, Lengths.together(said), Optional.empty());
     }
 
     /** What the file told and what was read off the pattern, each once, the weightiest first. */

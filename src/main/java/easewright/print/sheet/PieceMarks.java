@@ -72,6 +72,10 @@ final class PieceMarks {
                         .forEach(name -> piece.edge(name)
                                 .ifPresent(e -> joined(e, pair.other(piece).name(), joins))));
         Outline room = paper.measures().stitch().outline();
+        if (upsideDown) {
+            List<Point> corners = room.transformed(place).corners(Cutout.STRAY);
+            obstacles.addAll(TopArrow.draw(pencil, corners, words.of("print.top")));
+        }
         new LabelWriter(
                         PieceLabel.enlarged(paper.label(upsideDown, words), large),
                         room.transformed(place).corners(Cutout.STRAY),
@@ -196,11 +200,6 @@ final class PieceMarks {
             Point up = down.times(-1);
             Point beside = foot.plus(up.times(9)).plus(up.quarterTurned().times(-1.4));
             pencil.write(words.of("print.grain"), beside, 3.6 * large, Anchor.START, angle(up), false, Tone.DARK);
-            if (upsideDown) {
-                Point right = foot.plus(new Point(4, 0));
-                pencil.write(words.of("print.top"), right, 5 * large, Anchor.START, 0, true, Tone.BLACK);
-                obstacles.add(new Point[] {right, right.plus(new Point(20 * large, 0))});
-            }
         });
     }
 

@@ -3,13 +3,13 @@ package easewright.print.sheet;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import easewright.geom.Affine;
 import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Scale;
 import easewright.print.Reading;
+import easewright.print.ink.Mark;
 import easewright.print.sheet.Nest.Laid;
 import easewright.print.sheet.TileGrid.Tile;
 import easewright.text.LengthUnit;
@@ -235,20 +235,22 @@ class JoinedSheetsTest {
     }
 
     @Test
-    void aPieceThatLiesUpsideDownHasItsTopMarkedAtTheFoot() throws Exception {
+    void anArrowLeadsToTheTopOfAPieceThatLiesUpsideDown() throws Exception {
         Job job = job(Prints.sample("skirt"), Paper.A4);
-        PaperPiece front = job.pieces().get(0);
-        String asDrawn = job.picture(front, Cutout.AS_DRAWN, 1).marks().toString();
-        String turned = job.picture(front, Cutout.UPSIDE_DOWN, 1).marks().toString();
-        assertThat(asDrawn).doesNotContain("text=top,").doesNotContain("Upside down");
-        assertThat(turned).contains("text=top,").contains("Upside down");
-        Affine place = Cutout.UPSIDE_DOWN.after(front.upright());
-        var grain = front.piece().grain().orElseThrow();
-        double foot =
-                Math.max(place.apply(grain.from()).y(), place.apply(grain.to()).y());
-        assertThat(job.picture(front, Cutout.UPSIDE_DOWN, 1).marks())
-                .anyMatch(m -> m instanceof easewright.print.ink.Mark.Writing w
-                        && w.text().equals("top")
-                        && Math.abs(w.at().y() - foot) < 1e-9);
+        for (PaperPiece piece : job.pieces()) {
+            assertThat(job.picture(piece, Cutout.AS_DRAWN, 1).marks().toString())
+                    .doesNotContain("text=top,")
+                    .doesNotContain("Upside down");
+            List<Mark> turned = job.picture(piece, Cutout.UPSIDE_DOWN, 1).marks();
+            assertThat(turned.toString()).contains("Upside down");
+            Outline cut = piece.cut().outline().transformed(Cutout.UPSIDE_DOWN.after(piece.upright()));
+            Mark.Writing top = turned.stream()
+                    .filter(m -> m instanceof Mark.Writing w && w.text().equals("top"))
+                    .map(Mark.Writing.class::cast)
+                    .findFirst()
+                    .orElseThrow();
+            assertThat(cut.contains(top.at())).isTrue();
+            assertThat(top.at().y()).isGreaterThan(cut.box().maxY() - 60);
+        }
     }
 }
