@@ -10,6 +10,7 @@ import easewright.editor.model.OtherWay;
 import easewright.editor.model.Sample;
 import easewright.geom.Box;
 import easewright.geom.Point;
+import easewright.pattern.Level;
 import easewright.pattern.Piece;
 import easewright.svg.disk.KeptWork;
 import easewright.svg.disk.Recovery;
@@ -22,6 +23,8 @@ import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import javafx.css.PseudoClass;
+import javafx.geometry.Bounds;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -77,7 +80,8 @@ class BegunAgainJourneyTest extends Journey {
     /** Puts something else on the table, and then what was left behind. */
     private void bringBack(FxRobot robot, KeptWork work) throws Exception {
         answers.leave.add(Asking.Leave.WITHOUT_SAVING);
-        robot.interact(() -> app.files().openSample(Sample.all().get(1)));
+        int other = name(work).startsWith("bodice") ? 0 : 1;
+        robot.interact(() -> app.files().openSample(Sample.all().get(other)));
         until(d -> d.isOpen() && !d.file().orElseThrow().name().equals(name(work)));
         robot.interact(() -> app.files().restore(work, () -> {}));
         until(d -> d.file().orElseThrow().name().equals(name(work)));
@@ -126,6 +130,27 @@ class BegunAgainJourneyTest extends Journey {
         until(d -> line("hip").body().isPresent());
         assertThat(line("hip").body().orElseThrow()).isCloseTo(1040, within(1e-9));
         assertThat(waits(robot, "#body-hip")).isFalse();
+    }
+
+    @Test
+    void aFieldFarDownThePageIsBroughtIntoSight(FxRobot robot) throws Exception {
+        robot.interact(() -> app.files().openSample(Sample.all().get(1)));
+        until(Desk::isOpen);
+        List<Level> levels = desk().pattern().levels();
+        String id = "#wish-" + levels.get(levels.size() - 1).name();
+        robot.interact(() -> {
+            field(robot, id).requestFocus();
+            field(robot, id).setText("7");
+            app.files().begun();
+        });
+        bringBack(robot, endedWith("text=7"));
+        assertThat(field(robot, id).getText()).isEqualTo("7");
+        Node page = robot.lookup("#ease-sheet").query();
+        Bounds seen = page.localToScene(page.getLayoutBounds());
+        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> {
+            Bounds at = field(robot, id).localToScene(field(robot, id).getLayoutBounds());
+            return seen.contains(at);
+        });
     }
 
     @Test
@@ -238,31 +263,6 @@ class BegunAgainJourneyTest extends Journey {
         int across = front.outline().segments().size() / 2;
         robot.clickOn(onScreen(robot, front.outline().segments().get(across).at(0.5)));
         until(d -> d.wanted().orElseThrow().other().orElseThrow().texts("slash").size() == 1);
-    }
-
-    /** Whoever works by keys has not left the field: what is typed there is saved as well. */
-    @Test
-    void whatIsBeingTypedIsTakenBeforeItIsSavedOrLeft(FxRobot robot) throws Exception {
-        Path file = folder.resolve("typed.svg");
-        openTheSkirt(robot);
-        answers.toSave.add(file);
-        robot.clickOn("#body-hip").push(KeyCode.SHORTCUT, KeyCode.A).write("104");
-        robot.push(KeyCode.SHORTCUT, KeyCode.S);
-        until(d -> d.file().orElseThrow().saved() && d.isSaved());
-        assertThat(line("hip").body().orElseThrow()).isCloseTo(1040, within(1e-9));
-
-        robot.clickOn("#body-hip").push(KeyCode.SHORTCUT, KeyCode.A).write("96");
-        robot.interact(() -> app.files().openSample(Sample.all().get(1)));
-        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> answers.asked.contains("leave typed.svg"));
-        assertThat(line("hip").body().orElseThrow()).isCloseTo(960, within(1e-9));
-
-        // What was refused is not taken for the next garment.
-        write(robot, "#body-hip", "ninety");
-        answers.leave.add(Asking.Leave.WITHOUT_SAVING);
-        robot.interact(() -> app.files().openSample(Sample.all().get(0)));
-        until(d -> !d.file().orElseThrow().name().equals("typed.svg"));
-        robot.clickOn("#ease-hip .level-name");
-        assertThat(field(robot, "#body-hip").getText()).isNotEqualTo("ninety");
     }
 
     /** What was kept has marks, and the user's drawing has none: it is still not to be replaced unasked. */

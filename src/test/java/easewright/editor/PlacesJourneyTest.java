@@ -1,19 +1,24 @@
 package easewright.editor;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import easewright.editor.file.Asking;
 import easewright.editor.model.Desk;
+import easewright.editor.model.Sample;
 import easewright.svg.SvgFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
 
 /** Where work is saved: over its file, over what others made of it, under another name, nowhere. */
 class PlacesJourneyTest extends FilesJourney {
@@ -120,5 +125,30 @@ class PlacesJourneyTest extends FilesJourney {
         assertThat(said()).contains("folder").doesNotContain("problem.");
         assertThat(desk().isSaved()).isFalse();
         assertThat(desk().file().orElseThrow().path()).isEqualTo(Optional.empty());
+    }
+
+    /** Whoever works by keys has not left the field: what is typed there is saved as well. */
+    @Test
+    void whatIsBeingTypedIsTakenBeforeItIsSavedOrLeft(FxRobot robot) throws Exception {
+        Path file = folder.resolve("typed.svg");
+        openTheSkirt(robot);
+        answers.toSave.add(file);
+        robot.clickOn("#body-hip").push(KeyCode.SHORTCUT, KeyCode.A).write("104");
+        robot.push(KeyCode.SHORTCUT, KeyCode.S);
+        until(d -> d.file().orElseThrow().saved() && d.isSaved());
+        assertThat(line("hip").body().orElseThrow()).isCloseTo(1040, within(1e-9));
+
+        robot.clickOn("#body-hip").push(KeyCode.SHORTCUT, KeyCode.A).write("96");
+        robot.interact(() -> app.files().openSample(Sample.all().get(1)));
+        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> answers.asked.contains("leave typed.svg"));
+        assertThat(line("hip").body().orElseThrow()).isCloseTo(960, within(1e-9));
+
+        // What was refused is not taken for the next garment.
+        write(robot, "#body-hip", "ninety");
+        answers.leave.add(Asking.Leave.WITHOUT_SAVING);
+        robot.interact(() -> app.files().openSample(Sample.all().get(0)));
+        until(d -> !d.file().orElseThrow().name().equals("typed.svg"));
+        robot.clickOn("#ease-hip .level-name");
+        assertThat(robot.lookup("#body-hip").queryAs(TextField.class).getText()).isNotEqualTo("ninety");
     }
 }

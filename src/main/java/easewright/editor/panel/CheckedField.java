@@ -125,6 +125,12 @@ abstract class CheckedField extends CustomTextField {
         complain("");
     }
 
+    /** Scrolls the field into sight, with what is said of it. */
+    final void toSight() {
+        InView.show(complaint);
+        InView.show(this);
+    }
+
     final boolean isWaiting() {
         return getPseudoClassStates().contains(WAITING);
     }

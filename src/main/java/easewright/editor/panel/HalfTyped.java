@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import javafx.application.Platform;
 import javafx.scene.Scene;
 
 /** What stands in the fields of the window and has not been taken yet. */
@@ -65,6 +66,8 @@ final class HalfTyped {
                 .ifPresent(field -> {
                     field.requestFocus();
                     field.end();
+                    // What was made just now has no place yet.
+                    Platform.runLater(field::toSight);
                 });
     }
 
