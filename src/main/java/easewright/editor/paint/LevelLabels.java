@@ -116,6 +116,14 @@ final class LevelLabels {
                 middles.add(seen.end().plus(out));
                 middles.add(seen.start().minus(out));
             }
+            if (chosen) {
+                // In the hollow of an armhole there may be room where there is none beside its level.
+                Point out = along(seen).times(just);
+                for (double down : new double[] {-height - EDGE, height + EDGE}) {
+                    middles.add(seen.end().plus(out).plus(new Point(0, down)));
+                    middles.add(seen.start().minus(out).plus(new Point(0, down)));
+                }
+            }
             return middles;
         }
 
@@ -181,19 +189,14 @@ final class LevelLabels {
                 .or(() -> room.takeClear(l.besideLine(), l.width, l.height));
     }
 
-    /** Over lines of its own piece: of a much narrower one it would seem to be of the next, and a small one would be hidden. */
+    /** Over lines of its own piece, a dart last of all; of a much narrower piece it would seem to be of the next one. */
     private Optional<Point> over(Label l) {
         if (!l.fitsItsLevel()) {
             return Optional.empty();
         }
         List<Point> middles = new ArrayList<>(l.onLine());
         middles.addAll(l.besideLine());
-        boolean large = l.seen.length() >= MarkPainter.LEAST_ROOM;
-        return large
-                ? room.take(middles, l.width, l.height)
-                : middles.stream()
-                        .filter(middle -> room.takeSparing(middle, l.width, l.height))
-                        .findFirst();
+        return room.take(middles, l.width, l.height);
     }
 
     /** On a large piece the names and widths of the other levels, where they are clear of everything. */
