@@ -49,9 +49,13 @@ public sealed interface Trial {
      * @param size which of several sizes refused it, of which then none is changed; of several the one that allows least
      */
     record Refused(Wanted wanted, Refusal refusal, Optional<String> size) implements Trial {
-        /** The largest amount that would work, mm, where that is known. */
-        public OptionalDouble largest() {
-            return refusal.largest();
+        /** The largest amount that would work, mm, where that is known; none that is shown as nothing. */
+        public OptionalDouble largest(Words words) {
+            return shown(refusal.largest(), words);
+        }
+
+        static OptionalDouble shown(OptionalDouble amount, Words words) {
+            return amount.stream().filter(mm -> words.shown(mm) != 0).findFirst();
         }
 
         /** Why, and in which of several sizes. */

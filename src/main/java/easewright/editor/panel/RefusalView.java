@@ -59,7 +59,7 @@ final class RefusalView extends VBox {
                 .filter("edge-protected"::equals)
                 .isPresent();
         offerOpenUp(isProtected && !desk.wanted().map(Wanted::openUp).orElse(false), words);
-        offerLargest(refused.map(Trial.Refused::largest).orElse(OptionalDouble.empty()), words);
+        offerLargest(refused.map(r -> r.largest(words)).orElse(OptionalDouble.empty()), words);
         boolean oneSide = refused.map(Trial.Refused::refusal)
                 .map(Refusal::code)
                 .filter("even-one-side"::equals)
@@ -88,7 +88,7 @@ final class RefusalView extends VBox {
     }
 
     private void offerLargest(OptionalDouble reach, Words words) {
-        Parts.present(largest, reach.isPresent() && reach.getAsDouble() != 0);
+        Parts.present(largest, reach.isPresent());
         reach.ifPresent(mm -> {
             largest.setText(words.of("editor.here.largest", Map.of("amount.signed", mm)));
             Hints.on(largest, words.of("editor.here.largest.hint"));

@@ -280,7 +280,7 @@ class AlsoInTest {
                 .contains("The largest amount");
         session.keep();
         assertThat(session.desk().pattern()).isSameAs(before);
-        double largest = refused.largest().orElseThrow();
+        double largest = refused.largest(session.desk().words()).orElseThrow();
         want(w -> w.withAmount(largest));
         assertThat(session.desk().shownTrial()).isPresent();
         want(w -> w.withAmount(-10));

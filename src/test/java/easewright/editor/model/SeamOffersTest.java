@@ -6,11 +6,13 @@ import static org.assertj.core.api.Assertions.within;
 import easewright.pattern.Severity;
 import easewright.svg.SvgFile;
 import easewright.text.LengthUnit;
+import easewright.text.Words;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -154,5 +156,17 @@ class SeamOffersTest {
                 .allSatisfy(n -> assertThat(FollowUp.of(session.desk()))
                         .extracting(FollowUp::seam)
                         .contains(n.seam().orElseThrow()));
+    }
+
+    /** "Take 0 cm instead" helps nobody. */
+    @Test
+    void anAmountThatIsShownAsNothingIsNotOffered() {
+        Words cm = Words.english(LengthUnit.CM);
+        Words inches = Words.english(LengthUnit.INCH);
+        assertThat(Trial.Refused.shown(OptionalDouble.of(-0.04), cm)).isEmpty();
+        assertThat(Trial.Refused.shown(OptionalDouble.of(-0.06), cm)).hasValue(-0.06);
+        assertThat(Trial.Refused.shown(OptionalDouble.of(0.7), inches)).isEmpty();
+        assertThat(Trial.Refused.shown(OptionalDouble.of(0.9), inches)).hasValue(0.9);
+        assertThat(Trial.Refused.shown(OptionalDouble.empty(), cm)).isEmpty();
     }
 }
