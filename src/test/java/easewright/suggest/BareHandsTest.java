@@ -233,6 +233,7 @@ class BareHandsTest {
                 .filteredOn(p -> p.times() * (p.onFold() ? 2 : 1) == 2)
                 .extracting(Piece::name)
                 .containsExactly("Piece 1", "Piece 2");
+        assertThat(names(pattern)).as("without the title").hasSize(4);
         Pattern hip = withHip(pattern, new Point(150, 360), new Point(1000, 360));
         assertThat(girth(hip, "hip")).isCloseTo(2 * (252 + 246), within(0.01));
     }

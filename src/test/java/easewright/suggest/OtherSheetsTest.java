@@ -216,6 +216,33 @@ class OtherSheetsTest {
         }
     }
 
+    /** Words in the cells of a table; in a band they stand in one row, and a pocket has no cells. */
+    @ParameterizedTest
+    @CsvSource({
+        "240, 80, M0 40 h240 M80 0 v80 M160 0 v80, 40-20 120-20 40-60, true",
+        "240, 80, M0 40 h240 M160 40 v40, 40-20 120-20 40-60, false",
+        "240, 80, M0 40 h240 M160 40 v40, 40-20 80-60 200-60, true",
+        "240, 80, M0 40 h240 M0 60 h240, 40-20 80-50 200-70, false",
+        "700, 80, M0 40 h700 M175 0 v80 M350 0 v80, 80-20 240-20 500-20, false",
+        "130, 150, M0 20 h130 M65 0 v150, 40-90, false",
+    })
+    void aTableWithWordsInItsCellsIsNoPiece(int wide, int high, String lines, String words, boolean table)
+            throws SvgProblem {
+        StringBuilder body = new StringBuilder(DRESS + "<g transform='translate(340 1020)'><path id='box' d='M0 0h"
+                + wide + "v" + high + "h-" + wide + "z'/><path d='" + lines + "'/>");
+        for (String place : words.split(" ")) {
+            String[] at = place.split("-");
+            body.append("<text x='%s' y='%s' font-size='8'>Word</text>".formatted(at[0], at[1]));
+        }
+        Suggestions made = on(body + "</g>", Set.of());
+        assertThat(made.all().stream()
+                        .filter(s -> s.kind() == Suggestion.Kind.NO_PIECE)
+                        .map(s -> s.reason().code()))
+                .isEqualTo(table ? List.of("parted-like-a-table") : List.of());
+        assertThat(made.outcome().piece("box").isPresent()).isEqualTo(!table);
+        assertThat(made.outcome().noPieces()).hasSize(table ? 1 : 0);
+    }
+
     @Test
     void aTestSquareIsNoPiece() throws SvgProblem {
         Suggestions made = on(
