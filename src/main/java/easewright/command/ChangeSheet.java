@@ -5,6 +5,7 @@ import easewright.measure.Girth;
 import easewright.measure.MateWalk;
 import easewright.measure.PieceMeasures;
 import easewright.pattern.Side;
+import easewright.pattern.SidePair;
 import easewright.print.EaseText;
 import easewright.print.Reading;
 import easewright.text.Words;
@@ -61,16 +62,22 @@ final class ChangeSheet {
         }
     }
 
+    private double off(MateWalk walk) {
+        return words.off(walk.first(), walk.second(), walk.mate().declaredEase());
+    }
+
     private void mates(Reading before, Reading after) {
-        List<MateWalk> mates = after.measures().mates();
+        List<MateWalk> mates = after.measures().mates().stream()
+                .filter(w -> !SidePair.isFold(after.pattern(), w.mate()))
+                .toList();
         if (mates.isEmpty()) {
             return;
         }
         Table table = table();
         for (MateWalk walk : mates) {
-            double was = before.measures().mate(walk).map(MateWalk::drift).orElse(walk.drift());
+            double was = before.measures().mate(walk).map(this::off).orElseGet(() -> off(walk));
             if (Math.abs(was) > OFF || Math.abs(walk.drift()) > OFF) {
-                row(table, new EaseText(words).title(walk), was, walk.drift());
+                row(table, new EaseText(words).title(walk), was, off(walk));
             }
         }
         if (table.isEmpty()) {

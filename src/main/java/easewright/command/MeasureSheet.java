@@ -6,6 +6,7 @@ import easewright.measure.LevelWidth;
 import easewright.measure.MateWalk;
 import easewright.measure.PieceMeasures;
 import easewright.pattern.Piece;
+import easewright.pattern.SidePair;
 import easewright.print.EaseText;
 import easewright.print.Reading;
 import easewright.text.Words;
@@ -118,8 +119,15 @@ final class MeasureSheet {
         }
     }
 
+    private double off(MateWalk walk) {
+        return words.off(walk.first(), walk.second(), walk.mate().declaredEase());
+    }
+
     private void mates(Reading reading) {
-        if (reading.measures().mates().isEmpty()) {
+        List<MateWalk> sewn = reading.measures().mates().stream()
+                .filter(w -> !SidePair.isFold(reading.pattern(), w.mate()))
+                .toList();
+        if (sewn.isEmpty()) {
             return;
         }
         page.line();
@@ -131,13 +139,13 @@ final class MeasureSheet {
                         words.of("sheet.second"),
                         words.of("sheet.meant"),
                         words.of("sheet.misfit"));
-        for (MateWalk walk : reading.measures().mates()) {
+        for (MateWalk walk : sewn) {
             table.row(
                     new EaseText(words).title(walk),
                     words.figure(walk.first()),
                     words.figure(walk.second()),
                     words.signedFigure(walk.mate().declaredEase()),
-                    words.signedFigure(walk.drift()));
+                    words.signedFigure(off(walk)));
         }
         table.print(out);
     }

@@ -62,6 +62,12 @@ record Agreeing(double first, double second, double ease, LengthUnit unit) {
         };
     }
 
+    /** What they are off as the lengths beside it are shown, mm; the true one where those show none. */
+    double off() {
+        double left = left(parts());
+        return left == 0 ? first - second - ease : left;
+    }
+
     private String signed(double mm, int parts) {
         String text = Lengths.format(mm, unit, parts);
         return mm > 0 && !text.equals(Lengths.format(0, unit)) ? "+" + text : text;

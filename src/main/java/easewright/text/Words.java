@@ -181,6 +181,15 @@ public final class Words {
         return Lengths.signedFigure(mm, unit);
     }
 
+    /**
+     * What two lengths are off by, mm, so that who takes the lengths from each other as they are shown finds it.
+     *
+     * @param ease what the first is meant to be longer by
+     */
+    public double off(double first, double second, double ease) {
+        return new Agreeing(first, second, ease, unit).off();
+    }
+
     public String signed(double mm) {
         return Lengths.signed(mm, unit);
     }

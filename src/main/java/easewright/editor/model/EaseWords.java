@@ -57,12 +57,12 @@ final class EaseWords {
                 length(line.wish(), words),
                 classed,
                 called,
-                withSides(line, called.isEmpty() ? uses : called, words),
+                called.isEmpty() ? uses : called,
                 minimums(asked, words, certain, foot),
                 stretch.map(said -> sentences(new StretchText(words, foot::mark).level(said, line)))
                         .orElse(List.of()),
                 standing,
-                verdict(standing, line, asked, words),
+                withSides(line, verdict(standing, line, asked, words), words),
                 line.missing(),
                 EaseScale.of(line, classes, asked),
                 Optional.empty(),
@@ -74,7 +74,7 @@ final class EaseWords {
         return new EaseText(words)
                 .sides(line.girth())
                 .map(EaseWords::sentence)
-                .map(sides -> said.isEmpty() ? sides : sides + ". " + said)
+                .map(sides -> (said.endsWith(".") ? said : said + ".") + " " + sides + ".")
                 .orElse(said);
     }
 
@@ -82,7 +82,7 @@ final class EaseWords {
         return lines.stream().map(EaseWords::sentence).toList();
     }
 
-    private static String sentence(String line) {
+    static String sentence(String line) {
         return line.isEmpty() ? line : Character.toUpperCase(line.charAt(0)) + line.substring(1);
     }
 

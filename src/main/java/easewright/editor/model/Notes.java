@@ -9,6 +9,7 @@ import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Scale;
 import easewright.pattern.Severity;
+import easewright.pattern.SidePair;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -103,7 +104,13 @@ public final class Notes {
         boolean unique = ids.size() == desk.pattern().pieces().size();
         return unique && ids.containsKey(piece)
                 ? Optional.of(ids.get(piece))
-                : desk.pattern().piece(piece).map(Piece::id);
+                : desk.pattern()
+                        .piece(piece)
+                        .or(() -> SidePair.of(desk.pattern()).stream()
+                                .filter(p -> p.wholeName().equals(piece))
+                                .map(SidePair::drawn)
+                                .findFirst())
+                        .map(Piece::id);
     }
 
     private static List<Finding> findings(Desk desk) {
@@ -115,7 +122,7 @@ public final class Notes {
                 .map(f -> closed(f, desk));
         Stream<Finding> trial = desk.shownTrial().stream().flatMap(t -> t.findings().stream());
         Stream<Finding> words = desk.file().stream().flatMap(f -> f.svg().oldWords(desk.shown()).stream());
-        List<Finding> untold = Stream.of(trial, file, words, desk.reading().findings().stream())
+        List<Finding> untold = Stream.of(trial, file, desk.reading().findings().stream(), words)
                 .flatMap(s -> s)
                 .filter(f -> !Truing.tells(f))
                 .toList();

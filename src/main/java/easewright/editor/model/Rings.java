@@ -37,7 +37,7 @@ public record Rings(List<Ring> rings) {
             String text = text(line, nowhere, gap, stretches, words);
             String said = new EaseText(words)
                     .sides(line.girth())
-                    .map(sides -> words.of("editor.sides", Map.of("said", text, "sides", sides)))
+                    .map(sides -> text + " " + EaseWords.sentence(sides) + ".")
                     .orElse(text);
             rings.add(new Ring(name, body, garment, gap, Lengths.together(said)));
         }

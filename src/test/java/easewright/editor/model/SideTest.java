@@ -78,7 +78,7 @@ class SideTest {
         List<String> told = new ArrayList<>();
         EasePage.of(session.desk()).rows().stream()
                 .filter(r -> r.name().equals("hip"))
-                .forEach(r -> told.add(r.brief()));
+                .forEach(r -> told.add(r.verdict()));
         Rings.of(session.desk().reading(), session.desk().words()).rings().stream()
                 .filter(r -> r.level().equals("hip"))
                 .forEach(r -> told.add(r.words()));

@@ -91,6 +91,7 @@ class LeftAndRightReportTest {
                 "report.drift",
                 java.util.Map.of("first", 615.56, "second", 617.71, "ease.signed", 0.0, "drift.signed", -2.15));
         assertThat(shown.replace('\u00a0', ' ')).isEqualTo("\u22120.21 cm");
+        assertThat(words.signedFigure(words.off(615.56, 617.71, 0))).isEqualTo("\u22120.21");
         assertThat(words.length(615.56)).startsWith("61.56");
         assertThat(words.length(617.71)).startsWith("61.77");
     }
