@@ -66,7 +66,10 @@ public record PaperPages(List<Leaf> leaves, String title, LocalDate date, String
             throw PrintProblem.nothingChosen();
         }
         PrintJob.Prints prints = PrintJob.of(choice.printOrder(name, date, ids), before, now, cautions, words);
-        String key = "editor.print.said." + (choice.joined() ? "joined" : choice.onPaper() ? "whole" : "projector");
+        String key = "editor.print.said."
+                + (choice.joined()
+                        ? prints.sheets() == 1 ? "one" : "joined"
+                        : choice.onPaper() ? "whole" : "projector");
         String said =
                 words.of(key, Map.of("count", prints.sheets(), "width", prints.width(), "height", prints.height()))
                         + untried;

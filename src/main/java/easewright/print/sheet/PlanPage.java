@@ -73,7 +73,7 @@ final class PlanPage {
         pencil.writeBold(face.fitted(job.title(), size, width), 0, 8, size, Tone.BLACK);
         pencil.write(job.byline(), 0, 14.5, 3.8, Tone.DARK);
         String what = words.of(
-                "print.plan.what",
+                isJoined() ? "print.plan.what" : "print.plan.what-one",
                 Map.of(
                         "count", plan.tiles().size(),
                         "paper", job.order().paper().label(),
@@ -87,13 +87,17 @@ final class PlanPage {
     }
 
     private List<String> steps() {
-        return List.of(
-                words.of("print.plan.scale"),
-                words.of(TestSquare.words(words.unit())),
-                words.of("print.plan.trim"),
-                words.of("print.plan.join"),
-                control(),
-                PieceKey.lines(job));
+        List<String> steps =
+                new ArrayList<>(List.of(words.of("print.plan.scale"), words.of(TestSquare.words(words.unit()))));
+        if (isJoined()) {
+            steps.addAll(List.of(words.of("print.plan.trim"), words.of("print.plan.join")));
+        }
+        steps.addAll(List.of(control(), PieceKey.lines(job)));
+        return steps;
+    }
+
+    private boolean isJoined() {
+        return plan.tiles().size() > 1;
     }
 
     /** Where sheets lie far from the long lines, the last of the short ones tells on which. */
@@ -102,7 +106,7 @@ final class PlanPage {
                 "across", controls.across().said(words), "down", controls.down().said(words)));
         List<ControlLine> far = controls.far();
         if (far.isEmpty()) {
-            return words.of("print.plan.control", said);
+            return words.of(isJoined() ? "print.plan.control" : "print.plan.control-one", said);
         }
         List<Object> lines = new ArrayList<>();
         for (ControlLine line : far) {

@@ -210,6 +210,14 @@ class JoinedSheetsTest {
     }
 
     @Test
+    void whatFitsOnOneSheetIsNotSaidToBeJoined() throws Exception {
+        Piece small = piece("cuff", 0, 0, 150, 0, 150, 110, 0, 110);
+        String said = said(Pattern.bare(List.of(small), KNOWN), Prints.on(Paper.A4));
+        assertThat(said).contains("A4, one sheet").contains("Control line 17").doesNotContain("join");
+        assertThat(said(Prints.sample("skirt"), Prints.on(Paper.A4))).contains("joined", "Cut each sheet");
+    }
+
+    @Test
     void piecesAreTurnedUpsideDownOnlyWhereThatSavesATenthOfThePaperAndThenSaySo() throws Exception {
         TilePlan plan = TileSearch.plan(job(gores(440), Paper.A4));
         assertThat(turned(plan)).isBetween(1L, 5L);
