@@ -85,6 +85,29 @@ class WhoIsSpokenToTest {
         assertThat(words.forCommands().of(other)).startsWith("Seam \"side \"seam\"\": ");
     }
 
+    /** Who sees the window asks why; in a terminal there is nothing to be asked. */
+    @Test
+    void whatGoesBeyondALineIsToldToWhoAsksOrTypes() {
+        Finding little = Finding.of("mate-drifted-little", Severity.NOTE, "")
+                .with("mate", "side")
+                .with("one", List.of("front/side"))
+                .with("other", List.of("back/side"))
+                .with("first.signed", 0.5)
+                .with("second.signed", 0.0)
+                .with("was.signed", 0.0)
+                .with("now.signed", 0.5);
+        assertThat(words.of(little)).endsWith("For cutting that is the same.").doesNotContain("Threads");
+        assertThat(words.why(little).orElseThrow()).endsWith("(Threads 200).");
+        assertThat(words.forCommands().of(little))
+                .endsWith("For cutting that is the same. "
+                        + words.forCommands().why(little).orElseThrow());
+        // Its wording for commands says all of it by itself.
+        Finding apart = Finding.of("levels-apart", Severity.CAUTION, "front").with("level", "hip");
+        assertThat(words.why(apart)).isPresent();
+        assertThat(words.forCommands().of(apart)).doesNotContain("As it lies");
+        assertThat(words.why(Finding.of("no-outlines", Severity.NOTE, ""))).isEmpty();
+    }
+
     /** What a list is part of is a sentence: its last has an "and" before it, and its lengths their signs. */
     @Test
     void listsInSentencesEndWithAnAnd() {

@@ -78,13 +78,18 @@ public final class NotesPanel extends SheetPage {
         HBox row = new HBox(10, sign, text);
         row.getStyleClass().add("list-row");
         List<Button> acts = acts(note, words);
+        note.why().ifPresent(why -> {
+            Label more = label(why);
+            more.getStyleClass().add("quiet");
+            text.getChildren().add(more);
+            acts.add(why(note, more, words));
+        });
         if (acts.size() == 1) {
             row.getChildren().addAll(acts);
         } else if (!acts.isEmpty()) {
             // Beside several there would be little room for the words.
-            text.getChildren().add(new HBox(6, acts.toArray(new Button[0])));
+            text.getChildren().add(1, new HBox(6, acts.toArray(new Button[0])));
         }
-        note.why().ifPresent(why -> text.getChildren().add(why(note, why, words)));
         return row;
     }
 
@@ -127,13 +132,12 @@ public final class NotesPanel extends SheetPage {
     }
 
     /** Tells more for who asks. */
-    private VBox why(Notes.Note note, String why, Words words) {
-        Label more = label(why);
-        more.getStyleClass().add("quiet");
+    private Button why(Notes.Note note, Label more, Words words) {
         Parts.present(more, asked.contains(note.words()));
         Button ask = new Button();
         Parts.say(ask, words, "editor.notes.why");
-        ask.getStyleClass().addAll("small", "flat");
+        ask.getStyleClass().add("small");
+        ask.setMinWidth(USE_PREF_SIZE);
         Parts.about(ask, note.words());
         ask.setOnAction(e -> {
             Parts.present(more, !more.isVisible());
@@ -141,7 +145,7 @@ public final class NotesPanel extends SheetPage {
                 asked.add(note.words());
             }
         });
-        return new VBox(2, ask, more);
+        return ask;
     }
 
     private Optional<Pointed> seam(Notes.Note note) {
