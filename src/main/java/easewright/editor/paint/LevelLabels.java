@@ -204,19 +204,19 @@ final class LevelLabels {
         if (sight.piece().outline().box().width() * view.scale() >= MarkPainter.LEAST_ROOM) {
             atRest().forEach(level -> label(level, level.label())
                     .filter(Label::fitsItsLevel)
-                    .ifPresent(l -> written(level, l, room.takeClear(l.onLine(), l.width, l.height))));
+                    .ifPresent(l -> write(level, l, room.takeClear(l.onLine(), l.width, l.height))));
         }
     }
 
     /** The names and widths of the other levels, or their names alone, where they have room; nearer there is more. */
     void others() {
-        atRest().forEach(level -> {
+        for (TableScene.LevelSight level : atRest()) {
             String shortened = NameRows.shortened(level.level(), LETTERS);
-            Stream.of(level.label(), level.plain(), level.level(), shortened)
-                    .distinct()
-                    .flatMap(words -> label(level, words).stream())
-                    .anyMatch(l -> written(level, l, free(l)));
-        });
+            List<String> ways = List.of(level.label(), level.plain(), level.level(), shortened);
+            for (int i = 0; i < ways.size() && !labelled.contains(level.level()); i++) {
+                label(level, ways.get(i)).ifPresent(l -> write(level, l, free(l)));
+            }
+        }
     }
 
     private List<TableScene.LevelSight> atRest() {
@@ -234,12 +234,11 @@ final class LevelLabels {
                         .findFirst());
     }
 
-    private boolean written(TableScene.LevelSight level, Label label, Optional<Point> at) {
+    private void write(TableScene.LevelSight level, Label label, Optional<Point> at) {
         at.ifPresent(middle -> {
             label.write(middle);
             labelled.add(level.level());
         });
-        return at.isPresent();
     }
 
     private static Point along(Line line) {

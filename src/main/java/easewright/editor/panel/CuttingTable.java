@@ -74,8 +74,6 @@ public final class CuttingTable extends Region {
         follow(null, session.desk());
     }
 
-    // ---- pictures ----
-
     @Override
     protected void layoutChildren() {
         canvases.layers().forEach(c -> c.relocate(0, 0));
@@ -178,8 +176,6 @@ public final class CuttingTable extends Region {
     void showIfAway(Pointed what) {
         gaze.showIfAway(what);
     }
-
-    // ---- voice ----
 
     private void speak() {
         speech.speak(hand);
