@@ -31,7 +31,7 @@ public final class Checks {
             new LeftAndRightCut());
 
     /** What concerns how pieces were drawn and counted: no change of their shape brings it about, and it takes long. */
-    private static final List<Rule> RULES_OF_DRAWING = List.of(new HalvesCountedOnce());
+    private static final List<Rule> RULES_OF_DRAWING = List.of(new HalvesCountedOnce(), new LinesSaid());
 
     private static final List<ChangeRule> CHANGE_RULES = List.of(
             new ProtectedUnmoved(),

@@ -1,5 +1,6 @@
 package easewright.command;
 
+import easewright.check.LinesSaid;
 import easewright.ease.EaseTables;
 import easewright.ease.Garment;
 import easewright.pattern.Finding;
@@ -174,6 +175,7 @@ record Source(
                 }
             }
         }
+        findings.addAll(LinesSaid.around(pattern, svg.looseOutlines(pattern)));
         return new Opened(svg, pattern, findings, worn, size(pattern), known);
     }
 

@@ -62,10 +62,15 @@ final class LineInside {
         return spacing.most();
     }
 
+    /** Whether there is any space between the two to speak of. */
+    boolean isApart() {
+        return spacing.isApart();
+    }
+
     boolean isStitchingLine() {
         return most() <= WIDEST
                 && usual() <= WIDEST_SEAM
-                && spacing.isApart()
+                && isApart()
                 && (spacing.evenness() >= LEAST_ALIKE || isEvenByEdge());
     }
 

@@ -1,5 +1,6 @@
 package easewright.svg;
 
+import easewright.geom.Outline;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
@@ -13,8 +14,54 @@ import java.util.Set;
 final class LooseLines {
     private LooseLines() {}
 
+    /** Closed strokes that hold the area of a piece, whether a piece has them or not, as {@link #of} names them. */
+    static List<Rider> closed(Drawing drawing) {
+        List<Rider> closed = new ArrayList<>();
+        for (DrawnShape shape : drawing.all()) {
+            for (int k = 0; shape.shown() && k < shape.subPaths().size(); k++) {
+                boolean large = shape.subPaths().get(k).chain() instanceof Outline outline
+                        && Math.abs(outline.signedArea()) >= BarePattern.LEAST_AREA;
+                if (large) {
+                    closed.add(rider(shape, k));
+                }
+            }
+        }
+        return closed;
+    }
+
+    /** Those of {@link #closed} lines that no piece has. */
+    static List<Rider> without(DrawnGeometry drawn, Pattern pattern, List<Rider> closed) {
+        Set<Stroke> taken = taken(drawn, pattern);
+        return closed.stream()
+                .filter(line -> drawn.rider(line.id())
+                        .map(part ->
+                                part.subPaths().stream().noneMatch(k -> taken.contains(new Stroke(part.shape(), k))))
+                        .orElse(true))
+                .toList();
+    }
+
+    private static Rider rider(DrawnShape shape, int subPath) {
+        String id = shape.subPaths().size() == 1 ? shape.id() : shape.id() + "#" + subPath;
+        return new Rider(id, Rider.Kind.ATTACHED, shape.subPaths().get(subPath).segments());
+    }
+
     /** Each stroke as it would go along with a piece if it were given to one, at the drawing's own scale. */
     static List<Rider> of(Drawing drawing, DrawnGeometry drawn, Pattern pattern) {
+        Set<Stroke> taken = taken(drawn, pattern);
+        List<Rider> loose = new ArrayList<>();
+        for (int i = 0; i < drawing.all().size(); i++) {
+            DrawnShape shape = drawing.all().get(i);
+            for (int k = 0; shape.shown() && k < shape.subPaths().size(); k++) {
+                if (!taken.contains(new Stroke(i, k))) {
+                    loose.add(rider(shape, k));
+                }
+            }
+        }
+        return loose;
+    }
+
+    /** The strokes that belong to pieces. */
+    private static Set<Stroke> taken(DrawnGeometry drawn, Pattern pattern) {
         Set<Stroke> taken = new HashSet<>();
         for (Piece piece : pattern.pieces()) {
             take(drawn.piece(piece.id()).or(() -> drawn.open(piece.id())), taken);
@@ -23,18 +70,7 @@ final class LooseLines {
                             joined.parts().forEach(part -> taken.add(new Stroke(part.shape(), part.subPath()))));
             piece.riders().forEach(rider -> take(drawn.rider(rider.id()), taken));
         }
-        List<Rider> loose = new ArrayList<>();
-        for (int i = 0; i < drawing.all().size(); i++) {
-            DrawnShape shape = drawing.all().get(i);
-            for (int k = 0; shape.shown() && k < shape.subPaths().size(); k++) {
-                if (!taken.contains(new Stroke(i, k))) {
-                    String id = shape.subPaths().size() == 1 ? shape.id() : shape.id() + "#" + k;
-                    loose.add(new Rider(
-                            id, Rider.Kind.ATTACHED, shape.subPaths().get(k).segments()));
-                }
-            }
-        }
-        return loose;
+        return taken;
     }
 
     private record Stroke(int shape, int subPath) {}

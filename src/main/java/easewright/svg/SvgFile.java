@@ -30,6 +30,9 @@ public final class SvgFile {
 
     private final Opening opening;
 
+    /** The closed lines of the drawing, once somebody asked for them. */
+    private volatile List<Rider> closed;
+
     private SvgFile(String name, byte[] bytes, ReadOptions options, Opening opening) {
         this.name = name;
         this.bytes = bytes;
@@ -175,6 +178,19 @@ public final class SvgFile {
         return LooseLines.of(opening.drawing(), opening.drawn(), of).stream()
                 .filter(line -> !spare.contains(line.id()))
                 .toList();
+    }
+
+    /** Those of them that are closed and hold the area of a piece; found quickly, since they are asked for often. */
+    public List<Rider> looseOutlines(Pattern of) {
+        if (closed == null) {
+            closed = LooseLines.closed(opening.drawing());
+        }
+        List<Rider> free = LooseLines.without(opening.drawn(), of, closed);
+        if (free.isEmpty()) {
+            return free;
+        }
+        Set<String> spare = spare(of);
+        return free.stream().filter(line -> !spare.contains(line.id())).toList();
     }
 
     /**

@@ -54,7 +54,7 @@ final class Unmarked {
                     && !TestSquares.isSquare(piece.outline())) {
                 number++;
                 String name = NumberedNames.isNumbered(piece.name()) ? NumberedNames.of(number) : piece.name();
-                findings.add(Finding.of("shape-unmarked", Severity.NOTE, name));
+                findings.add(Finding.of("shape-unmarked", Severity.NOTE, name).with("line", piece.id()));
             }
         }
     }

@@ -57,6 +57,13 @@ final class EdgeRefs {
                 ref -> ref.piece().equals(piece.id()) || ref.piece().equals(piece.name()) ? List.of() : List.of(ref));
     }
 
+    /** Seams of a piece are those of one with another id. */
+    static Pattern moved(Pattern pattern, Piece piece, String id) {
+        return mates(
+                pattern,
+                ref -> List.of(ref.piece().equals(piece.id()) ? new EdgeRef(id, ref.edge(), ref.times()) : ref));
+    }
+
     /** Seams that named the piece by name go on to mean it. */
     static Pattern byId(Pattern pattern, Piece piece) {
         return mates(

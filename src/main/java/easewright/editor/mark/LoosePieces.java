@@ -37,7 +37,7 @@ public final class LoosePieces {
         return found;
     }
 
-    private static boolean isClosed(List<Segment> segments) {
+    static boolean isClosed(List<Segment> segments) {
         for (int i = 1; i < segments.size(); i++) {
             if (!segments.get(i - 1).end().equals(segments.get(i).start())) {
                 return false;

@@ -52,7 +52,7 @@ public final class MarkScenes {
                         ? edges(suggestions.map(Suggestions::outcome).orElse(desk.pattern()))
                         : List.of(),
                 soft(desk, state),
-                strong(desk, state),
+                strong(desk, sheet, state),
                 dots,
                 state.moving()
                         .flatMap(m -> dragged(desk, m))
@@ -105,8 +105,12 @@ public final class MarkScenes {
     }
 
     /** What a list points at, and what would come of the next click. */
-    private static List<Segment> strong(Desk desk, MarkState state) {
+    private static List<Segment> strong(Desk desk, Sheet sheet, MarkState state) {
         List<Segment> strong = new ArrayList<>(state.lit());
+        state.outline()
+                .ifPresent(id -> OtherLines.on(sheet).stream()
+                        .filter(o -> o.id().equals(id))
+                        .forEach(o -> strong.addAll(o.line().segments())));
         state.line().flatMap(l -> Tape.along(desk.pattern(), l)).ifPresent(strong::addAll);
         boolean drawsLines = state.tool() == Tool.DART || state.tool() == Tool.GRAIN;
         if (drawsLines && state.over().isPresent()) {

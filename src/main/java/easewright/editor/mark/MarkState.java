@@ -21,6 +21,7 @@ import java.util.Set;
  * @param leftOut keys of suggestions that are not to be taken
  * @param lit     lines that a list points at
  * @param piece   id of the piece whose marks are listed
+ * @param outline id of a closed line of which is asked what it is
  * @param level   name of the level that is being put on pieces
  * @param moving  a level in the hand
  * @param thoughts what is suggested
@@ -35,6 +36,7 @@ public record MarkState(
         Set<String> leftOut,
         List<Segment> lit,
         Optional<String> piece,
+        Optional<String> outline,
         Optional<String> level,
         Optional<Moving> moving,
         Thoughts thoughts) {
@@ -71,6 +73,7 @@ public record MarkState(
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
             Thoughts.NONE);
 
     public MarkState {
@@ -91,6 +94,7 @@ public record MarkState(
                 leftOut,
                 List.of(),
                 piece,
+                Optional.empty(),
                 level,
                 Optional.empty(),
                 thoughts);
@@ -106,43 +110,62 @@ public record MarkState(
 
     MarkState withTool(Tool other) {
         return new MarkState(
-                on, step, other, List.of(), Optional.empty(), line, leftOut, lit, piece, level, moving, thoughts);
+                on,
+                step,
+                other,
+                List.of(),
+                Optional.empty(),
+                line,
+                leftOut,
+                lit,
+                piece,
+                outline,
+                level,
+                moving,
+                thoughts);
     }
 
     MarkState withPicks(List<Snap> places) {
-        return new MarkState(on, step, tool, places, over, line, leftOut, lit, piece, level, moving, thoughts);
+        return new MarkState(on, step, tool, places, over, line, leftOut, lit, piece, outline, level, moving, thoughts);
     }
 
     MarkState withOver(Optional<Snap> place) {
-        return new MarkState(on, step, tool, picks, place, line, leftOut, lit, piece, level, moving, thoughts);
+        return new MarkState(on, step, tool, picks, place, line, leftOut, lit, piece, outline, level, moving, thoughts);
     }
 
     MarkState withLine(Optional<Line> measured) {
-        return new MarkState(on, step, tool, picks, over, measured, leftOut, lit, piece, level, moving, thoughts);
+        return new MarkState(
+                on, step, tool, picks, over, measured, leftOut, lit, piece, outline, level, moving, thoughts);
     }
 
     MarkState withLeftOut(Set<String> keys) {
-        return new MarkState(on, step, tool, picks, over, line, keys, lit, piece, level, moving, thoughts);
+        return new MarkState(on, step, tool, picks, over, line, keys, lit, piece, outline, level, moving, thoughts);
     }
 
     MarkState withLit(List<Segment> lines) {
-        return new MarkState(on, step, tool, picks, over, line, leftOut, lines, piece, level, moving, thoughts);
+        return new MarkState(
+                on, step, tool, picks, over, line, leftOut, lines, piece, outline, level, moving, thoughts);
     }
 
     MarkState withPiece(Optional<String> id) {
-        return new MarkState(on, step, tool, picks, over, line, leftOut, List.of(), id, level, moving, thoughts);
+        return new MarkState(
+                on, step, tool, picks, over, line, leftOut, List.of(), id, Optional.empty(), level, moving, thoughts);
+    }
+
+    MarkState withOutline(Optional<String> id) {
+        return new MarkState(on, step, tool, picks, over, line, leftOut, List.of(), piece, id, level, moving, thoughts);
     }
 
     MarkState withLevel(Optional<String> name) {
-        return new MarkState(on, step, tool, picks, over, line, leftOut, lit, piece, name, moving, thoughts);
+        return new MarkState(on, step, tool, picks, over, line, leftOut, lit, piece, outline, name, moving, thoughts);
     }
 
     MarkState withMoving(Optional<Moving> dragged) {
-        return new MarkState(on, step, tool, picks, over, line, leftOut, lit, piece, level, dragged, thoughts);
+        return new MarkState(on, step, tool, picks, over, line, leftOut, lit, piece, outline, level, dragged, thoughts);
     }
 
     MarkState withThoughts(Thoughts now) {
-        return new MarkState(on, step, tool, picks, over, line, leftOut, lit, piece, level, moving, now);
+        return new MarkState(on, step, tool, picks, over, line, leftOut, lit, piece, outline, level, moving, now);
     }
 
     /** With the suggestion taken, or left out. */

@@ -44,6 +44,7 @@ public final class Marker {
             } else if (!before.pattern().equals(now.pattern())) {
                 // What was pointed at may lie elsewhere now.
                 light(List.of());
+                askOutline(Optional.empty());
             }
             suggesting.follow();
         });
@@ -105,6 +106,23 @@ public final class Marker {
     public void choosePiece(String id) {
         if (!state().piece().equals(Optional.of(id))) {
             change(s -> s.withPiece(Optional.of(id)));
+        }
+    }
+
+    /** The closed line under the pointer that is no outline of a piece. */
+    public Optional<String> outlineAt(Point at, double reach) {
+        return OtherLines.at(sheet(), at, reach).map(OtherLines.Other::id);
+    }
+
+    /** Asks what a closed line is, beside the marks of its piece; nothing more is asked with an empty one. */
+    public void askOutline(Optional<String> id) {
+        id.flatMap(line -> OtherLines.on(sheet()).stream()
+                        .filter(o -> o.id().equals(line))
+                        .findFirst())
+                .flatMap(OtherLines.Other::piece)
+                .ifPresent(this::choosePiece);
+        if (!state().outline().equals(id)) {
+            change(s -> s.withOutline(id));
         }
     }
 

@@ -7,6 +7,7 @@ import easewright.pattern.Finding;
 import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
+import easewright.pattern.Rider;
 import easewright.pattern.Scale;
 import easewright.pattern.Severity;
 import easewright.pattern.SidePair;
@@ -34,6 +35,7 @@ public final class Notes {
      * @param piece id of the piece it speaks of, if any
      * @param open  id of the line that it says does not close, if it does
      * @param seam  name of the seam it speaks of, if any
+     * @param line  id of the closed line of which nobody said what it is, if it speaks of one
      */
     public record Note(
             Severity severity,
@@ -41,7 +43,8 @@ public final class Notes {
             Optional<String> why,
             Optional<String> piece,
             Optional<String> open,
-            Optional<String> seam) {}
+            Optional<String> seam,
+            Optional<String> line) {}
 
     public static List<Note> of(Desk desk) {
         Map<String, String> ids = new HashMap<>();
@@ -54,7 +57,8 @@ public final class Notes {
                     desk.words().why(finding),
                     finding.piece().isEmpty() ? Optional.empty() : id(finding.piece(), ids, desk),
                     openLine(finding),
-                    seam(finding)));
+                    seam(finding),
+                    closedLine(finding)));
         }
         return List.copyOf(notes);
     }
@@ -65,6 +69,20 @@ public final class Notes {
                 .filter(String.class::isInstance)
                 .map(String.class::cast)
                 .findFirst();
+    }
+
+    private static Optional<String> closedLine(Finding finding) {
+        return finding.values().get("line") instanceof String id ? Optional.of(id) : Optional.empty();
+    }
+
+    /** A closed line on the table that is no outline of a piece; empty where there is none of that id. */
+    public static Optional<Pointed> pointedLine(Desk desk, String id) {
+        Stream<Rider> loose = desk.file().stream().flatMap(f -> BesideLines.loose(f, desk.pattern()));
+        Stream<Rider> inner = desk.pattern().pieces().stream().flatMap(p -> p.riders().stream());
+        return Stream.concat(loose, inner)
+                .filter(r -> r.id().equals(id))
+                .findFirst()
+                .map(r -> new Pointed("", Optional.of(r.segments().get(0).start()), r.segments()));
     }
 
     /** The edges of a seam on the table; empty where there is none of that name. */
@@ -122,11 +140,12 @@ public final class Notes {
                 .map(f -> closed(f, desk));
         Stream<Finding> trial = desk.shownTrial().stream().flatMap(t -> t.findings().stream());
         Stream<Finding> words = desk.file().stream().flatMap(f -> f.svg().oldWords(desk.shown()).stream());
-        List<Finding> untold = Stream.of(trial, file, desk.reading().findings().stream(), words)
+        Stream<Finding> lines = desk.file().stream().flatMap(f -> BesideLines.of(f, desk.pattern()));
+        List<Finding> untold = Stream.of(trial, file, lines, desk.reading().findings().stream(), words)
                 .flatMap(s -> s)
                 .filter(f -> !Truing.tells(f))
                 .toList();
-        List<Finding> all = Once.of(untold).stream()
+        List<Finding> all = BesideLines.once(Once.of(untold), desk.pattern()).stream()
                 .sorted(Comparator.comparing(Finding::severity).reversed())
                 .toList();
         Set<String> told = new HashSet<>();

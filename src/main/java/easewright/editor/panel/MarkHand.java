@@ -160,13 +160,22 @@ public final class MarkHand {
             marker.click(at, reach);
             return true;
         }
-        return marker.grab(at, reach) || choose(at);
+        return marker.grab(at, reach) || choose(at, reach);
     }
 
-    /** A click on a piece lists its marks; the table may still be pushed about from there. */
-    private boolean choose(Point at) {
+    /**
+     * A click on a piece lists its marks, one on a line that is no outline asks what it is; the table may still be pushed
+     * about from there.
+     */
+    private boolean choose(Point at, double reach) {
         if (marker.state().step() == MarkState.Step.PIECES) {
-            marker.pieceAt(at).ifPresent(marker::choosePiece);
+            Optional<String> line = marker.outlineAt(at, reach);
+            if (line.isPresent()) {
+                marker.askOutline(line);
+            } else {
+                marker.askOutline(Optional.empty());
+                marker.pieceAt(at).ifPresent(marker::choosePiece);
+            }
         }
         return false;
     }
@@ -196,7 +205,11 @@ public final class MarkHand {
             return Optional.of(Cursor.V_RESIZE);
         }
         boolean choosing = isOpen() && marker.state().step() == MarkState.Step.PIECES;
-        return choosing && marker.pieceAt(at).isPresent() ? Optional.of(Cursor.HAND) : Optional.empty();
+        return choosing
+                        && (marker.pieceAt(at).isPresent()
+                                || marker.outlineAt(at, reach).isPresent())
+                ? Optional.of(Cursor.HAND)
+                : Optional.empty();
     }
 
     /** Says whether the key was for a tool. */

@@ -26,6 +26,7 @@ public final class NotesPanel extends SheetPage {
     private final Consumer<Pointed> places;
     private final TrueBench bench;
     private final Consumer<String> leader;
+    private final Consumer<String> asker;
     private final Label intro = new Label();
     private final VBox list = new VBox();
     /** The notes of which more is told: the list is made anew with every change. */
@@ -36,6 +37,7 @@ public final class NotesPanel extends SheetPage {
      * @param places brings a place into sight
      * @param gaps   shows the gap of a line that does not close
      * @param leader leads to what is offered for a seam
+     * @param asker  asks what a closed line is
      */
     public NotesPanel(
             Session session,
@@ -43,13 +45,15 @@ public final class NotesPanel extends SheetPage {
             Consumer<Pointed> places,
             Consumer<String> gaps,
             TrueBench bench,
-            Consumer<String> leader) {
+            Consumer<String> leader,
+            Consumer<String> asker) {
         super(session, "notes");
         this.shower = shower;
         this.places = places;
         this.gaps = gaps;
         this.bench = bench;
         this.leader = leader;
+        this.asker = asker;
         bench.workProperty().addListener(o -> showIfSeen());
         intro.getStyleClass().add("page-intro");
         intro.setWrapText(true);
@@ -114,6 +118,20 @@ public final class NotesPanel extends SheetPage {
                 match.setOnAction(e -> leader.accept(name));
                 acts.add(match);
             }
+        } else if (line(note).isPresent()) {
+            String line = note.line().orElseThrow();
+            acts.add(show(note, "editor.notes.show-line.hint", words, () -> {
+                Optional<Pointed> lines = Notes.pointedLine(session.desk(), line);
+                session.point(lines);
+                lines.ifPresent(places);
+            }));
+            Button say = new Button(words.of("editor.notes.say"));
+            say.getStyleClass().add("small");
+            say.setMinWidth(USE_PREF_SIZE);
+            Parts.about(say, note.words());
+            Hints.on(say, words.of("editor.notes.say.hint"));
+            say.setOnAction(e -> asker.accept(line));
+            acts.add(say);
         } else if (note.piece().isPresent()) {
             String id = note.piece().get();
             acts.add(show(note, "editor.notes.show.hint", words, () -> {
@@ -146,6 +164,10 @@ public final class NotesPanel extends SheetPage {
             }
         });
         return ask;
+    }
+
+    private Optional<Pointed> line(Notes.Note note) {
+        return note.line().flatMap(id -> Notes.pointedLine(session.desk(), id));
     }
 
     private Optional<Pointed> seam(Notes.Note note) {

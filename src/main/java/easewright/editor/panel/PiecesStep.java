@@ -5,6 +5,7 @@ import easewright.editor.mark.MarkRefused;
 import easewright.editor.mark.MarkState;
 import easewright.editor.mark.Marker;
 import easewright.editor.mark.MeasureEdits;
+import easewright.editor.mark.OtherLines;
 import easewright.editor.mark.PieceEdits;
 import easewright.editor.mark.PieceView;
 import easewright.editor.mark.Tool;
@@ -14,7 +15,6 @@ import easewright.editor.model.Session;
 import easewright.geom.Box;
 import easewright.pattern.LineKind;
 import easewright.pattern.Pattern;
-import easewright.pattern.Piece;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,6 +37,7 @@ import javafx.scene.layout.VBox;
 /** The marks of one piece after the other: name and count, edges, darts, notches, grain. */
 final class PiecesStep extends StepPage {
     private final OpenCard open;
+    private final LineCard line;
     private final ComboBox<PieceView.Choice> pieces = new ComboBox<>();
     private final Button noPiece = new Button();
     private final MenuButton more = new MenuButton("+");
@@ -72,6 +73,7 @@ final class PiecesStep extends StepPage {
     PiecesStep(Session session, Marker marker, Consumer<Pointed> shower) {
         super(session, marker, MarkState.Step.PIECES);
         open = new OpenCard(session, marker, shower);
+        line = new LineCard(session, marker);
         setSpacing(10);
         pieces.setId("piece-choice");
         pieces.setMaxWidth(Double.MAX_VALUE);
@@ -132,8 +134,8 @@ final class PiecesStep extends StepPage {
         called.setAlignment(Pos.CENTER_LEFT);
         HBox cut = new HBox(8, cutLabel, times, fold);
         cut.setAlignment(Pos.CENTER_LEFT);
-        HBox line = new HBox(8, lineLabel, new HBox(4, stitching, cutting), Parts.gap(), allowanceLabel, allowance);
-        line.setAlignment(Pos.CENTER_LEFT);
+        HBox drawn = new HBox(8, lineLabel, new HBox(4, stitching, cutting), Parts.gap(), allowanceLabel, allowance);
+        drawn.setAlignment(Pos.CENTER_LEFT);
         more.setId("more-pieces");
         more.getStyleClass().addAll("small", "dots");
         more.setMinWidth(USE_PREF_SIZE);
@@ -147,11 +149,12 @@ final class PiecesStep extends StepPage {
         begin(
                 open,
                 choice,
+                line,
                 called,
                 wrongName,
                 cut,
                 wrongTimes,
-                line,
+                drawn,
                 wrongAllowance,
                 edgeBox,
                 darts,
@@ -181,9 +184,9 @@ final class PiecesStep extends StepPage {
         view.pieces().stream().filter(c -> c.id().equals(view.id())).findFirst().ifPresent(pieces::setValue);
         filling = false;
         open.show(desk);
-        List<Piece> loose = LoosePieces.on(marker.sheet());
-        more.setDisable(loose.isEmpty());
-        more.getItems().setAll(loose.stream().map(p -> item(p, words)).toList());
+        List<OtherLines.Other> others = OtherLines.on(marker.sheet());
+        line.show(others, state, words);
+        offer(others, words);
         boolean another = !view.id().equals(shownPiece);
         if (another) {
             shownPiece = view.id();
@@ -233,21 +236,38 @@ final class PiecesStep extends StepPage {
         };
     }
 
-    private MenuItem item(Piece loose, Words words) {
-        Box box = loose.outline().box();
+    /** Where there is no other line, the list says so: what cannot be pressed shows no hint. */
+    private void offer(List<OtherLines.Other> others, Words words) {
+        String name = words.of(others.isEmpty() ? "editor.piece.more.none" : "editor.piece.more");
+        Parts.name(more, name);
+        more.setOpacity(others.isEmpty() ? 0.5 : 1);
+        if (others.isEmpty()) {
+            MenuItem none = new MenuItem(name);
+            none.setDisable(true);
+            more.getItems().setAll(none);
+        } else {
+            more.getItems().setAll(others.stream().map(o -> item(o, words)).toList());
+        }
+    }
+
+    private MenuItem item(OtherLines.Other other, Words words) {
+        Box box = other.bare().outline().box();
         MenuItem item = new MenuItem(words.of(
-                "editor.piece.loose", Map.of("name", loose.name(), "wide", box.width(), "tall", box.height())));
+                "editor.piece.loose", Map.of("name", other.bare().name(), "wide", box.width(), "tall", box.height())));
         item.setMnemonicParsing(false);
         item.setOnAction(e -> {
-            session.edit(LoosePieces.with(marker.sheet(), loose));
-            marker.choosePiece(loose.id());
+            if (other.piece().isPresent()) {
+                line.ask(other);
+            } else {
+                session.edit(LoosePieces.with(marker.sheet(), other.bare()));
+                marker.choosePiece(other.id());
+            }
         });
         return item;
     }
 
     @Override
     void words(Words words) {
-        Parts.name(more, words.of("editor.piece.more"));
         Hints.on(pieces, words.of("editor.piece.choose.hint"));
         Heard.name(pieces, words.of("editor.piece.choose"));
         Parts.say(noPiece, words, "editor.piece.none");

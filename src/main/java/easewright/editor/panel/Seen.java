@@ -17,6 +17,7 @@ record Seen(
         MarkState.Step step,
         Tool tool,
         Optional<String> piece,
+        Optional<String> outline,
         Optional<String> level,
         Set<String> leftOut,
         Thoughts thoughts) {
@@ -27,6 +28,7 @@ record Seen(
                 state.step(),
                 state.tool(),
                 state.piece(),
+                state.outline(),
                 state.level(),
                 state.leftOut(),
                 state.thoughts());

@@ -57,9 +57,19 @@ public final class SheetPanel extends VBox {
         pages.put(
                 "notes",
                 new NotesPanel(
-                        session, table::show, table::show, id -> showGap(id, session.desk(), table), bench, seam -> {
+                        session,
+                        table::show,
+                        table::show,
+                        id -> showGap(id, session.desk(), table),
+                        bench,
+                        seam -> {
                             turnTo("true");
                             truing.toOffer(seam);
+                        },
+                        line -> {
+                            turnTo("marks");
+                            marker.go(MarkState.Step.PIECES);
+                            marker.askOutline(Optional.of(line));
                         }));
         PageStack stack = new PageStack();
         stack.getChildren().setAll(pages.values());

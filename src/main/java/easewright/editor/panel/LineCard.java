@@ -1,0 +1,113 @@
+package easewright.editor.panel;
+
+import easewright.editor.mark.MarkRefused;
+import easewright.editor.mark.MarkState;
+import easewright.editor.mark.Marker;
+import easewright.editor.mark.OtherLines;
+import easewright.editor.model.Session;
+import easewright.geom.Box;
+import easewright.pattern.Piece;
+import easewright.text.Words;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javafx.application.Platform;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.VBox;
+
+/** What a closed line is that is no outline of a piece: sewn, cut, or a piece of its own. There while one is asked about. */
+final class LineCard extends VBox {
+    private final Session session;
+    private final Marker marker;
+    private Optional<OtherLines.Other> shown = Optional.empty();
+
+    LineCard(Session session, Marker marker) {
+        super(8);
+        this.session = session;
+        this.marker = marker;
+        setId("line-card");
+        getStyleClass().add("advice");
+        Parts.present(this, false);
+    }
+
+    /** Asks about a line that was chosen with keys, which go on here. */
+    void ask(OtherLines.Other other) {
+        marker.askOutline(Optional.of(other.id()));
+        Platform.runLater(() -> lookupAll(".button").stream().findFirst().ifPresent(node -> node.requestFocus()));
+    }
+
+    void show(List<OtherLines.Other> others, MarkState state, Words words) {
+        Optional<OtherLines.Other> asked = state.outline()
+                .flatMap(id -> others.stream().filter(o -> o.id().equals(id)).findFirst());
+        Parts.present(this, asked.isPresent());
+        if (!asked.equals(shown)) {
+            shown = asked;
+            getChildren().clear();
+            asked.ifPresent(other -> fill(other, words));
+        }
+    }
+
+    private void fill(OtherLines.Other other, Words words) {
+        Optional<Piece> piece = other.piece().flatMap(session.desk().pattern()::piece);
+        Box box = other.bare().outline().box();
+        String name = piece.map(Piece::name).orElse("");
+        String where = piece.isEmpty() ? "alone" : other.around() ? "around" : "inside";
+        Label line = new Label(words.of(
+                "editor.line." + where + (other.known() ? ".known" : ""),
+                Map.of("piece", name, "wide", box.width(), "tall", box.height())));
+        line.setWrapText(true);
+        line.setMinHeight(USE_PREF_SIZE);
+        FlowPane offers = new FlowPane(8, 6);
+        OneStop.in(offers);
+        if (other.known()) {
+            offers.getChildren()
+                    .add(button(
+                            "swap",
+                            words,
+                            name,
+                            () -> said(OtherLines.changed(session.desk().pattern(), other))));
+        } else if (piece.isPresent()) {
+            offers.getChildren()
+                    .add(button(
+                            other.around() ? "cutting" : "sewn",
+                            words,
+                            name,
+                            () -> said(OtherLines.said(session.desk().pattern(), other))));
+        }
+        offers.getChildren().add(button("own", words, name, () -> {
+            session.edit(OtherLines.ownPiece(marker.sheet(), other));
+            marker.choosePiece(other.id());
+        }));
+        offers.getChildren().add(button("leave", words, name, () -> marker.askOutline(Optional.empty())));
+        getChildren().setAll(line, offers);
+    }
+
+    private void said(OtherLines.Said said) {
+        session.edit(said.pattern());
+        marker.choosePiece(said.piece());
+    }
+
+    /** What may be refused. */
+    @FunctionalInterface
+    private interface Act {
+        void run() throws MarkRefused;
+    }
+
+    private Button button(String offer, Words words, String piece, Act act) {
+        Button button = new Button(words.of("editor.line." + offer, Map.of("piece", piece)));
+        button.setId("line-" + offer);
+        button.getStyleClass().add("small");
+        button.setMinWidth(USE_PREF_SIZE);
+        Hints.on(button, words.of("editor.line." + offer + ".hint"));
+        button.setOnAction(e -> {
+            try {
+                act.run();
+            } catch (MarkRefused refused) {
+                session.say(true, "problem." + refused.code(), refused.values());
+            }
+        });
+        return button;
+    }
+}

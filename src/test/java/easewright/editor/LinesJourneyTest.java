@@ -1,0 +1,110 @@
+package easewright.editor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import easewright.editor.model.Desk;
+import easewright.geom.Point;
+import easewright.pattern.LineKind;
+import easewright.pattern.Piece;
+import easewright.pattern.Rider;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.MenuButton;
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** Says in the window which of two lines of a piece is sewn and which is cut. */
+class LinesJourneyTest extends Journey {
+    private static final Path DRAWING = Path.of("src/test/resources/lines/dart-cut-in.svg");
+
+    @Start
+    void start(Stage shown) throws Exception {
+        open(shown);
+    }
+
+    private Piece front() {
+        return desk().pattern().pieces().stream()
+                .filter(p -> p.outline().box().minX() == 40)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private void openDrawing(FxRobot robot, String name) throws Exception {
+        Path file = Files.copy(DRAWING, folder.resolve(name));
+        robot.interact(() -> app.files().open(file));
+        until(Desk::isOpen);
+        robot.clickOn("#step-pieces");
+    }
+
+    private static boolean isThere(FxRobot robot, String id) {
+        return robot.lookup(id).tryQuery().filter(Node::isVisible).isPresent();
+    }
+
+    @Test
+    void byAClickOnTheLine(FxRobot robot) throws Exception {
+        openDrawing(robot, "click.svg");
+        assertThat(isThere(robot, "#line-card")).isFalse();
+        robot.clickOn(onScreen(robot, new Point(170, 660)));
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(isThere(robot, "#line-card")).isTrue();
+        robot.clickOn("#line-sewn");
+        until(d -> d.pattern().piece("shape-3").isPresent());
+        assertThat(isThere(robot, "#line-card")).isFalse();
+        assertThat(front().id()).isEqualTo("shape-3");
+        assertThat(front().allowance()).isBetween(9.0, 11.0);
+
+        // The line that goes along is asked about too, and both change places.
+        robot.clickOn(onScreen(robot, new Point(170, 670)));
+        robot.clickOn("#line-swap");
+        until(d -> d.pattern().piece("shape-2").isPresent());
+        assertThat(front().drawn()).isEqualTo(LineKind.CUTTING);
+        robot.clickOn("#undo");
+        until(d -> d.pattern().piece("shape-3").isPresent());
+    }
+
+    @Test
+    void byKeysFromTheListOfLines(FxRobot robot) throws Exception {
+        openDrawing(robot, "keys.svg");
+        robot.clickOn("#no-piece");
+        until(d -> d.pattern().piece("shape-2").isEmpty());
+        MenuButton more = robot.lookup("#more-pieces").queryAs(MenuButton.class);
+        assertThat(more.getItems()).hasSize(2);
+        // The inner line is the piece.
+        robot.interact(() -> more.getItems().get(1).fire());
+        until(d -> d.pattern().piece("shape-3").isPresent());
+        robot.interact(more::requestFocus);
+        robot.push(KeyCode.SPACE).push(KeyCode.DOWN).push(KeyCode.ENTER);
+        WaitForAsyncUtils.waitForFxEvents();
+        Button first = robot.lookup("#line-cutting").queryButton();
+        assertThat(first.isFocused())
+                .as("the keyboard goes on at the first answer")
+                .isTrue();
+        robot.push(KeyCode.SPACE);
+        until(d -> d.pattern().piece("shape-3").orElseThrow().riders().stream()
+                .anyMatch(r -> r.kind() == Rider.Kind.PARALLEL));
+        assertThat(front().drawn()).isEqualTo(LineKind.STITCHING);
+    }
+
+    @Test
+    void whereThereIsNoOtherLineThePlusSaysSo(FxRobot robot) throws Exception {
+        Path file = Files.writeString(
+                folder.resolve("one.svg"),
+                "<svg xmlns='http://www.w3.org/2000/svg' width='800mm' height='600mm' viewBox='0 0 800 600'>"
+                        + "<path d='M100,100 H300 V400 H100 Z'/></svg>");
+        robot.interact(() -> app.files().open(file));
+        until(Desk::isOpen);
+        robot.clickOn("#step-pieces");
+        MenuButton more = robot.lookup("#more-pieces").queryAs(MenuButton.class);
+        assertThat(more.getAccessibleText()).startsWith("There is no other closed line");
+        assertThat(more.isDisabled()).as("what is disabled shows no hint").isFalse();
+        robot.moveTo("#more-pieces");
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(more.getTooltip().getText()).isEqualTo(more.getAccessibleText());
+    }
+}
