@@ -152,8 +152,12 @@ class JoinedSheetsTest {
         assertThat(prints.height()).isGreaterThan(prints.controls().get(1));
         byte[] pdf = Prints.pdf(prints);
         assertThat(PdfLines.text(pdf).contains(said + " (")).isTrue();
+        List<Rectangle2D> all = lines(prints, pdf);
         for (boolean down : new boolean[] {false, true}) {
-            List<Rectangle2D> found = lines(prints, pdf, length, down);
+            List<Rectangle2D> found = all.stream()
+                    .filter(b -> Math.abs((down ? b.getHeight() : b.getWidth()) - length) < EXACT)
+                    .filter(b -> (down ? b.getWidth() : b.getHeight()) < EXACT)
+                    .toList();
             // On both the sheets that it joins, at one place of the plane, and far from the first sheet.
             assertThat(found).hasSize(2);
             Rectangle2D one = found.get(0);
@@ -163,14 +167,10 @@ class JoinedSheetsTest {
         }
     }
 
-    private static List<Rectangle2D> lines(PrintJob.Prints prints, byte[] pdf, double length, boolean down)
-            throws IOException {
+    private static List<Rectangle2D> lines(PrintJob.Prints prints, byte[] pdf) throws IOException {
         List<Rectangle2D> found = new ArrayList<>();
         for (int page = 1; page < prints.leaves().size(); page++) {
-            FullScaleTest.onPlane(pdf, page, prints).stream()
-                    .filter(b -> Math.abs((down ? b.getHeight() : b.getWidth()) - length) < EXACT)
-                    .filter(b -> (down ? b.getWidth() : b.getHeight()) < EXACT)
-                    .forEach(found::add);
+            found.addAll(FullScaleTest.onPlane(pdf, page, prints));
         }
         return found;
     }
