@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javafx.event.Event;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -95,7 +96,10 @@ final class MarkedLine {
 
     private Node part(String words) {
         if (MARK.matcher(words).matches()) {
-            return SourceList.mark();
+            Button mark = SourceList.mark();
+            // It reaches over the lines above and below, which are not to stand farther apart for it.
+            HBox.setMargin(mark, new Insets(-5, 0, -4, 0));
+            return mark;
         }
         if (pane instanceof TextFlow) {
             return new Text();

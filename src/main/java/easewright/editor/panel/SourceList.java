@@ -26,6 +26,9 @@ import javafx.scene.layout.VBox;
 final class SourceList extends VBox {
     private static final PseudoClass LED = PseudoClass.getPseudoClass("led");
 
+    /** So wide and high that it is not missed, pixels. */
+    private static final double TARGET = 24;
+
     private final Label legend = said("");
     private final GridPane list = new GridPane(4, 3);
     private final Label nearly = said("");
@@ -49,7 +52,7 @@ final class SourceList extends VBox {
     static Button mark() {
         Button mark = new Button();
         mark.getStyleClass().addAll("flat", "source-mark");
-        mark.setMinWidth(USE_PREF_SIZE);
+        mark.setMinSize(TARGET, TARGET);
         return mark;
     }
 
