@@ -18,8 +18,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
-/** Finds levels: lines across a piece with a level's name beside them, and the waist where it is an edge. */
+/**
+ * Finds levels: lines across a piece with a level's name beside them, the waist where it is an edge, and the hip below it
+ * where none is drawn.
+ */
 final class LevelLines {
     /** A level lies this nearly square to the grain, degrees. */
     private static final double SQUARE = 6;
@@ -44,6 +48,7 @@ final class LevelLines {
         LevelLines found = new LevelLines(sheet);
         found.alongWaists();
         found.drawn();
+        found.hipsBelowWaists();
         found.alongWrists();
         List<Suggestion> all = new ArrayList<>();
         found.levels.forEach((name, level) -> {
@@ -98,6 +103,30 @@ final class LevelLines {
         return sheet.pattern().pieces().stream()
                 .filter(p -> p.size().equals(size) && !isBodice(p))
                 .anyMatch(p -> waists(p).size() == 1 && p.edges().stream().anyMatch(e -> e.role() == EdgeRole.HEM));
+    }
+
+    /** Where no hip is drawn, nor marked, nor written. */
+    private void hipsBelowWaists() {
+        boolean known = levels.values().stream().anyMatch(LevelLines::isHip)
+                || sheet.pattern().levels().stream().anyMatch(LevelLines::isHip);
+        if (known) {
+            return;
+        }
+        Map<Optional<String>, List<Piece>> bySize = sheet.pattern().pieces().stream()
+                .filter(p -> HipBelowWaist.waist(p).isPresent())
+                .collect(Collectors.groupingBy(Piece::size, LinkedHashMap::new, Collectors.toList()));
+        for (List<Piece> pieces : bySize.values()) {
+            double depth = HipBelowWaist.depth(pieces);
+            Reason reason = new Reason("hip-below-waist", Map.of("below", depth), 0.45);
+            for (Piece piece : pieces) {
+                HipBelowWaist.on(piece, depth)
+                        .ifPresent(mark -> add(Level.of(HipBelowWaist.LEVEL, LevelKind.HIP), piece, mark, reason));
+            }
+        }
+    }
+
+    private static boolean isHip(Level level) {
+        return level.kind() == LevelKind.HIP || level.kind() == LevelKind.HIGH_HIP;
     }
 
     private void alongWrists() {

@@ -97,7 +97,6 @@ public final class WholeTask extends Director {
         next("seams");
         press("#step-levels");
         next("levels");
-        type("#level-own", "hip");
         type("#level-below-hip", "20 cm");
         next("hip");
         press("#mark-next");

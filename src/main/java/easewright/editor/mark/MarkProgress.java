@@ -1,6 +1,10 @@
 package easewright.editor.mark;
 
+import easewright.pattern.EdgeRole;
+import easewright.pattern.Level;
+import easewright.pattern.LevelKind;
 import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
 import easewright.pattern.Scale;
 import java.util.stream.Stream;
 
@@ -18,10 +22,27 @@ public final class MarkProgress {
                         && pattern.pieces().stream().noneMatch(p -> p.edges().isEmpty());
             case SEAMS -> !pattern.mates().isEmpty();
             case LEVELS ->
-                pattern.levels().stream()
-                        .anyMatch(l -> pattern.pieces().stream()
-                                .anyMatch(p -> p.level(l.name()).isPresent()));
+                pattern.levels().stream().anyMatch(l -> isLaid(l, pattern))
+                        && pattern.pieces().stream().noneMatch(p -> lacksHip(p, pattern));
         };
+    }
+
+    private static boolean isLaid(Level level, Pattern pattern) {
+        return pattern.pieces().stream().anyMatch(p -> p.level(level.name()).isPresent());
+    }
+
+    /** Below its waist a skirt or a pair of trousers is judged by some level more than the waist. */
+    private static boolean lacksHip(Piece piece, Pattern pattern) {
+        boolean waist = piece.levels().stream().anyMatch(l -> isWaist(l.level(), pattern));
+        boolean other = pattern.levels().stream().anyMatch(l -> l.kind() != LevelKind.WAIST && isLaid(l, pattern));
+        boolean above =
+                piece.edges().stream().anyMatch(e -> e.role() == EdgeRole.SHOULDER || e.role() == EdgeRole.ARMHOLE);
+        boolean hem = piece.edges().stream().anyMatch(e -> e.role() == EdgeRole.HEM);
+        return waist && !other && !above && hem;
+    }
+
+    private static boolean isWaist(String name, Pattern pattern) {
+        return pattern.level(name).filter(l -> l.kind() == LevelKind.WAIST).isPresent();
     }
 
     /** Suggestions were looked at of which none is left that is ticked, or all that they help with is marked. */
