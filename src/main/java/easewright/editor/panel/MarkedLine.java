@@ -97,8 +97,8 @@ final class MarkedLine {
     private Node part(String words) {
         if (MARK.matcher(words).matches()) {
             Button mark = SourceList.mark();
-            // It reaches over the lines above and below, which are not to stand farther apart for it.
-            HBox.setMargin(mark, new Insets(-5, 0, -4, 0));
+            // It reaches over the line below, which is not to stand farther away for it.
+            HBox.setMargin(mark, new Insets(0, 0, -9, 0));
             return mark;
         }
         if (pane instanceof TextFlow) {

@@ -96,6 +96,7 @@ final class SourceList extends VBox {
         mark.focusedProperty().addListener((o, was, is) -> said.pseudoClassStateChanged(LED, is));
         GridPane.setHgrow(said, Priority.ALWAYS);
         GridPane.setValignment(mark, VPos.TOP);
+        GridPane.setValignment(said, VPos.TOP);
         list.addRow(sources.size(), mark, said);
         sources.put(number, said);
     }
