@@ -57,9 +57,14 @@ final class HipBelowWaist {
         return Math.max(0, across - darts) * piece.times() * (piece.onFold() ? 2 : 1);
     }
 
-    /** The level so far below the waist on a piece; empty where the piece hardly reaches so far. */
+    /**
+     * The level so far below the waist on a piece, at its side, where the levels of front and back meet; empty where the
+     * piece hardly reaches so far.
+     */
     static Optional<LevelMark> on(Piece piece, double depth) {
-        Point from = Reference.of(piece);
+        Point centre = Reference.of(piece);
+        Edge waist = waist(piece).orElseThrow();
+        Point from = waist.from().distance(centre) < waist.to().distance(centre) ? waist.to() : waist.from();
         Point down = piece.grainDirection();
         double length = piece.outline().segments().stream()
                 .mapToDouble(s -> s.start().minus(from).dot(down))
@@ -72,6 +77,6 @@ final class HipBelowWaist {
         return across.size() < 2 || depth > MOST_OF_LENGTH * length
                 ? Optional.empty()
                 : Optional.of(LevelMark.through(LEVEL, across.get(0).towards(across.get(across.size() - 1), 0.5))
-                        .withReference(from));
+                        .withReference(centre));
     }
 }

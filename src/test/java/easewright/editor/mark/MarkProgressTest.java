@@ -18,6 +18,10 @@ class MarkProgressTest {
                 Suggestions.of(bare.marker.sheet(), Set.of("level hip")).outcome();
         assertThat(all.level("hip")).isPresent();
         assertThat(withoutHip.level("hip")).isEmpty();
+        // The back dips at its centre; at the side seam both lie as far below the waist.
+        assertThat(all.pieces().stream().flatMap(p -> p.level("hip").stream()))
+                .extracting(l -> l.through().orElseThrow().y())
+                .containsExactly(248.0, 248.0);
         assertThat(MarkProgress.isDone(MarkState.Step.LEVELS, MarkState.OFF, all))
                 .isTrue();
         assertThat(MarkProgress.isDone(MarkState.Step.LEVELS, MarkState.OFF, withoutHip))
