@@ -52,9 +52,12 @@ public final class TwoLines {
      */
     public record Beside(boolean around, double usual, boolean even) {}
 
-    /** Empty for a line that crosses the outline, lies on it, or is far from it somewhere. */
+    /**
+     * Empty for a line that crosses the outline, lies on it, or is far from it somewhere. Of a piece that was changed the
+     * outline as it was drawn counts, since the line stayed where it was.
+     */
     public static Optional<Beside> beside(Piece piece, Outline line) {
-        Outline own = piece.outline();
+        Outline own = piece.original().orElse(piece.outline());
         double mine = Math.abs(own.signedArea());
         double its = Math.abs(line.signedArea());
         boolean around = its > mine;

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import easewright.check.LinesSaid;
 import easewright.editor.model.Notes;
+import easewright.geom.Affine;
+import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.measure.Measures;
 import easewright.pattern.ChangeNote;
@@ -22,6 +24,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -145,6 +148,20 @@ class OtherLinesTest {
         assertThatThrownBy(() -> OtherLines.said(changed, outer))
                 .isInstanceOfSatisfying(
                         MarkRefused.class, e -> assertThat(e.code()).isEqualTo("line-in-changes"));
+    }
+
+    /** Widened so far that it crosses the line that stays put, the piece is still cautioned against. */
+    @Test
+    void theCautionStaysAfterAChange() throws MarkRefused {
+        innerIsThePiece();
+        Piece drawn = pattern().piece(INNER).orElseThrow();
+        Outline wider = drawn.outline().transformed(new Affine(1.1, 0, 0, 1, 40 - 1.1 * 40, 0));
+        bare.session.edit(pattern()
+                .withPiece(drawn.toBuilder()
+                        .original(Optional.of(drawn.outline()))
+                        .outline(wider)
+                        .build()));
+        assertThat(notes()).anyMatch(n -> n.contains("lies around"));
     }
 
     @Test
