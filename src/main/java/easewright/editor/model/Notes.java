@@ -2,7 +2,9 @@ package easewright.editor.model;
 
 import easewright.alter.Truing;
 import easewright.check.Once;
+import easewright.ease.EaseLine;
 import easewright.geom.Segment;
+import easewright.measure.MateWalk;
 import easewright.pattern.Finding;
 import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
@@ -18,6 +20,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -141,7 +144,8 @@ public final class Notes {
         Stream<Finding> trial = desk.shownTrial().stream().flatMap(t -> t.findings().stream());
         Stream<Finding> words = desk.file().stream().flatMap(f -> f.svg().oldWords(desk.shown()).stream());
         Stream<Finding> lines = desk.file().stream().flatMap(f -> BesideLines.of(f, desk.pattern()));
-        List<Finding> untold = Stream.of(trial, file, lines, desk.reading().findings().stream(), words)
+        Stream<Finding> read = desk.reading().findings().stream().filter(f -> !isOvertaken(f, desk));
+        List<Finding> untold = Stream.of(trial, file, lines, read, words)
                 .flatMap(s -> s)
                 .filter(f -> !Truing.tells(f))
                 .toList();
@@ -152,6 +156,33 @@ public final class Notes {
         return all.stream()
                 .filter(finding -> subject(finding).map(told::add).orElse(true))
                 .toList();
+    }
+
+    /** Whether it tells of an ease or a seam as it was, while another is tried: what that is now, the trial tells. */
+    private static boolean isOvertaken(Finding finding, Desk desk) {
+        Optional<Trial.Shown> trial = desk.shownTrial();
+        Object size = finding.values().get("size");
+        if (trial.isEmpty() || size != null && !desk.size().map(size::equals).orElse(false)) {
+            return false;
+        }
+        Reading was = desk.reading();
+        Reading is = trial.get().reading();
+        if (finding.values().get("mate") instanceof String mate) {
+            Optional<MateWalk> walk = was.measures().mate(mate);
+            return walk.isPresent()
+                    && !walk.map(MateWalk::drift)
+                            .equals(is.measures().mate(mate).map(MateWalk::drift));
+        }
+        return finding.values().get("level") instanceof String level
+                && finding.code().startsWith("ease-below")
+                && !ease(was, level).equals(ease(is, level));
+    }
+
+    private static Optional<OptionalDouble> ease(Reading reading, String level) {
+        return reading.sheet().lines().stream()
+                .filter(line -> line.level().name().equals(level))
+                .map(EaseLine::ease)
+                .findFirst();
     }
 
     /** A seam, or the ease at a level, of which one note is enough. */

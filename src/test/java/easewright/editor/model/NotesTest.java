@@ -8,6 +8,7 @@ import easewright.text.LengthUnit;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class NotesTest {
@@ -25,5 +26,29 @@ class NotesTest {
         assertThat(Notes.count(session.desk()))
                 .as("the number at the head of the list")
                 .isEqualTo(notes.size());
+    }
+
+    /** Of an ease that is being changed only what it is now is told. */
+    @Test
+    void whatIsTriedOvertakesWhatWas() throws Exception {
+        Session session = new Session(LengthUnit.CM, false);
+        session.open(OpenedSample.skirt());
+        session.setBody(session.desk().pattern().level("hip").orElseThrow(), OptionalDouble.of(1040), "Hip girth");
+        session.chooseLevel("hip");
+        assertThat(eases(session)).containsExactly("The ease at hip is 1\u00a0cm.");
+        session.want(session.desk().wanted().orElseThrow().withAmount(5));
+        assertThat(eases(session)).containsExactly("The ease at hip is 1.5\u00a0cm.");
+        session.want(session.desk().wanted().orElseThrow().withAmount(60));
+        assertThat(eases(session)).isEmpty();
+        session.leave();
+        assertThat(eases(session)).containsExactly("The ease at hip is 1\u00a0cm.");
+    }
+
+    private static List<String> eases(Session session) {
+        return Notes.of(session.desk()).stream()
+                .map(Notes.Note::words)
+                .filter(w -> w.startsWith("The ease at hip"))
+                .map(w -> w.substring(0, w.indexOf(". ") + 1))
+                .toList();
     }
 }
