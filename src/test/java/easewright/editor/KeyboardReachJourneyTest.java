@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import easewright.editor.model.Desk;
 import easewright.editor.model.Sample;
+import easewright.editor.model.Wanted;
 import easewright.pattern.Dart;
 import easewright.pattern.Piece;
+import easewright.pattern.Side;
 import java.nio.file.Path;
 import java.util.LinkedHashSet;
 import java.util.Map;
@@ -188,9 +190,13 @@ class KeyboardReachJourneyTest extends Journey {
         keys.press(KeyCode.SPACE).press(KeyCode.SPACE).press(KeyCode.TAB).press(KeyCode.END);
         assertThat(keys.focused()).isEqualTo("sign-wide-hips");
         keys.press(KeyCode.HOME).press(KeyCode.SPACE).press(KeyCode.TAB);
+        assertThat(keys.focused()).isEqualTo("where-side-both");
+        keys.press(KeyCode.END).press(KeyCode.SPACE).press(KeyCode.TAB);
         assertThat(keys.focused()).isEqualTo("where-take");
         keys.press(KeyCode.SPACE);
         assertThat(keys.focused()).isEqualTo("amount");
+        assertThat(desk().wanted()).map(Wanted::side).contains(Side.RIGHT);
+        robot.interact(() -> app.session().want(desk().wanted().orElseThrow().withSide(Side.BOTH)));
         // The space bar opens a list, and chooses from it.
         keys.tabTo("here-level").press(KeyCode.SPACE);
         ComboBox<?> level = robot.lookup("#here-level").query();

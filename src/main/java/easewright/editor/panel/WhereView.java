@@ -4,6 +4,8 @@ import easewright.editor.model.Advice;
 import easewright.editor.model.Desk;
 import easewright.editor.model.FitSign;
 import easewright.editor.model.Session;
+import easewright.editor.model.Wanted;
+import easewright.pattern.Side;
 import easewright.text.Words;
 import java.util.List;
 import java.util.Locale;
@@ -21,6 +23,8 @@ final class WhereView extends VBox {
     private final FlowPane feels = new FlowPane(6, 6);
     private final FlowPane signs = new FlowPane(6, 6);
     private final VBox advice = new VBox(6);
+    private final FlowPane sides = new FlowPane(6, 6);
+    private Side side = Side.BOTH;
     private Desk shown;
 
     /**
@@ -33,6 +37,7 @@ final class WhereView extends VBox {
         setId("where");
         OneStop.in(feels);
         OneStop.in(signs);
+        OneStop.in(sides);
         question.setWrapText(true);
         advice.getStyleClass().add("advice");
         getChildren().setAll(question, feels, signs, advice);
@@ -115,11 +120,37 @@ final class WhereView extends VBox {
         Parts.about(take, chosen.words() + " " + chosen.source());
         Hints.on(take, shown.words().of("editor.where.take.hint"));
         take.setOnAction(e -> {
-            session.want(chosen.taken(session.desk().pattern()));
+            Wanted wanted = chosen.taken(session.desk().pattern());
+            session.want(wanted.maySided() ? wanted.withSide(side) : wanted);
             open(false);
             taken.run();
         });
-        advice.getChildren().setAll(said, source, take);
+        advice.getChildren().setAll(said, source);
+        if (chosen.taken(shown.pattern()).maySided()) {
+            askSide();
+            advice.getChildren().add(sides);
+        }
+        advice.getChildren().add(take);
+    }
+
+    /** A body need not be the same on both sides. */
+    private void askSide() {
+        Words words = shown.words();
+        side = Side.BOTH;
+        Label on = new Label(words.of("editor.here.side"));
+        on.getStyleClass().add("quiet");
+        sides.getChildren().setAll(on);
+        for (Side each : Side.values()) {
+            ToggleButton chip =
+                    chip("where-side-" + each.name().toLowerCase(Locale.ROOT), words.of("editor.here.side." + each));
+            Hints.on(chip, words.of("editor.here.side." + each + ".hint"));
+            chip.setSelected(each == side);
+            chip.setOnAction(e -> {
+                side = each;
+                only(sides, chip);
+            });
+            sides.getChildren().add(chip);
+        }
     }
 
     private static ToggleButton chip(String id, String text) {
@@ -130,6 +161,8 @@ final class WhereView extends VBox {
     }
 
     private static void only(FlowPane chips, ToggleButton chosen) {
-        chips.getChildren().forEach(c -> ((ToggleButton) c).setSelected(c == chosen));
+        chips.getChildren().stream()
+                .filter(ToggleButton.class::isInstance)
+                .forEach(c -> ((ToggleButton) c).setSelected(c == chosen));
     }
 }
