@@ -15,6 +15,8 @@ import java.util.Set;
  * The smaller sizes of a nest without layers lie inside the largest, as its stitching line would. Two outlines, one in the
  * other, are a cutting and a stitching line; three or more in the same place are sizes, and so are just as many as the
  * words on them name. Where each size has both lines, the one that runs evenly inside another is that one's stitching line.
+ * Lines that all run evenly inside each other are the cutting, stitching and topstitching lines of one piece, unless words
+ * name as many sizes or they reach further in than such lines do.
  */
 final class SizesInside {
     /** The smallest of some sizes has at least this part of the area of the largest. */
@@ -30,6 +32,9 @@ final class SizesInside {
 
     /** A stitching line runs at one distance for at least this part of its length. */
     private static final double EVEN = 0.85;
+
+    /** The lines of one piece lie within so far of its outline, mm: a seam and what is stitched beside it (common practice). */
+    private static final double DEEPEST_LINE = 30;
 
     private final Drawing drawing;
     private final List<PieceOutline> outer;
@@ -58,10 +63,10 @@ final class SizesInside {
                 }
             }
             if (nest.size() > 1) {
-                List<PieceOutline> cut = withoutStitching(nest);
                 long beside = outer.stream()
                         .filter(other -> other != largest && maySizes(largest, other))
                         .count();
+                List<PieceOutline> cut = withoutStitching(nest, named(largest) == nest.size() + beside);
                 if (cut.size() + beside >= LEAST_SIZES || named(largest) == cut.size() + beside) {
                     sizes.addAll(cut.subList(1, cut.size()));
                 }
@@ -70,15 +75,20 @@ final class SizesInside {
         return sizes;
     }
 
-    /** An outline evenly inside the next larger one goes with it, unless all of them lie so. */
-    private static List<PieceOutline> withoutStitching(List<PieceOutline> nest) {
+    /**
+     * An outline evenly inside the next larger one goes with it. Where all of them lie so, all are sizes or none.
+     *
+     * @param allNamed whether words name each of them as a size
+     */
+    private static List<PieceOutline> withoutStitching(List<PieceOutline> nest, boolean allNamed) {
         List<Boolean> even = new ArrayList<>();
         for (int i = 1; i < nest.size(); i++) {
             Spacing spacing = spacing(nest.get(i), nest.get(i - 1));
             even.add(spacing.isApart() && spacing.evenness() >= EVEN);
         }
         if (nest.size() >= LEAST_SIZES && !even.contains(false)) {
-            return nest;
+            double whole = spacing(nest.get(nest.size() - 1), nest.get(0)).usual();
+            return allNamed || whole > DEEPEST_LINE ? nest : nest.subList(0, 1);
         }
         List<PieceOutline> cut = new ArrayList<>();
         boolean lastCut = false;

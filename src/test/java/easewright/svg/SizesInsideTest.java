@@ -164,4 +164,29 @@ class SizesInsideTest {
         assertThat(of(drawn).pattern().pieces()).hasSize(1);
         assertThat(of(drawn).findings()).extracting(Finding::code).isEmpty();
     }
+
+    private static String rectangle(String id, double inset) {
+        return data(
+                "<rect id='" + id + "' x='%s' y='%s' width='%s' height='%s'/>",
+                100 + inset,
+                100 + inset,
+                200 - 2 * inset,
+                300 - 2 * inset);
+    }
+
+    /** Cutting, stitching and topstitching lines of one piece, beside another piece. */
+    @Test
+    void linesEvenlyInsideEachOtherAreNoSizesUnlessNamedOrDeep() {
+        String other = "<rect id='other' x='500' y='100' width='150' height='400'/>";
+        List<String> lines = List.of(rectangle("cut", 0), rectangle("sewn", 10), rectangle("top", 17), other);
+        assertThat(of(lines).pattern().pieces()).hasSize(2).anySatisfy(piece -> {
+            assertThat(piece.id()).isEqualTo("cut");
+            assertThat(piece.riders()).extracting(Rider::id).containsExactlyInAnyOrder("sewn", "top");
+        });
+        List<String> named = new ArrayList<>(lines);
+        named.add("<text x='150' y='250' font-size='12'>Sizes 36-38-40</text>");
+        assertThat(of(named).pattern().pieces()).hasSize(4);
+        List<String> deep = List.of(rectangle("large", 0), rectangle("middle", 16), rectangle("small", 32), other);
+        assertThat(of(deep).pattern().pieces()).hasSize(4);
+    }
 }
