@@ -51,6 +51,14 @@ public final class Coupled {
             girths = Map.copyOf(girths);
             findings = List.copyOf(findings);
         }
+
+        /** The size in which the pair is sewn, where the pattern comes in several. */
+        public Optional<String> size() {
+            return alterations.stream()
+                    .filter(Within.class::isInstance)
+                    .flatMap(a -> ((Within) a).scope().size().stream())
+                    .findFirst();
+        }
     }
 
     /** Offers for every pair of which a change altered one side only, unless they now fit. Pairs that nothing fits are left to be trued. */

@@ -8,6 +8,7 @@ import easewright.alter.Step;
 import easewright.alter.StepRefused;
 import easewright.alter.Ways;
 import easewright.measure.Cutting;
+import easewright.measure.MateWalk;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
 import easewright.print.ChangeWords;
@@ -15,6 +16,7 @@ import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /**
@@ -23,12 +25,14 @@ import java.util.TreeMap;
  * user keeps it.
  *
  * @param seam    name of the seam
+ * @param size    in which it is sewn so, where the pattern comes in several
  * @param words   what does not fit, what would make it fit, and what that brings
  * @param care    what is to be known before a press is chosen; empty for nothing
  * @param presses what can be done, the best first
  * @param changed whether the changes that stand ask for it
  */
-public record FollowUp(String seam, String words, String care, List<Press> presses, boolean changed) {
+public record FollowUp(
+        String seam, Optional<String> size, String words, String care, List<Press> presses, boolean changed) {
     public FollowUp {
         presses = List.copyOf(presses);
     }
@@ -52,7 +56,7 @@ public record FollowUp(String seam, String words, String care, List<Press> press
     FollowUp or(Press other) {
         List<Press> more = new ArrayList<>(presses);
         more.add(other);
-        return new FollowUp(seam, words, care, more, changed);
+        return new FollowUp(seam, size, words, care, more, changed);
     }
 
     /** Whether there may be something to offer. */
@@ -86,17 +90,18 @@ public record FollowUp(String seam, String words, String care, List<Press> press
                     false);
             String girths = girths(offer.girths(), words);
             String brings = girths.isEmpty() ? "" : words.of("editor.here.girths", Map.of("girths", girths));
-            all.add(new FollowUp(seam, text, brings, List.of(match), true));
+            all.add(new FollowUp(seam, offer.size(), text, brings, List.of(match), true));
         }
-        for (FollowUp recast : Recasts.of(desk, names(all))) {
+        for (FollowUp recast : Recasts.of(desk, all)) {
             all.add(SeamOffers.orMatched(recast, desk, course.get(0)));
         }
-        all.addAll(SeamOffers.of(desk, course.get(0), names(all)));
+        all.addAll(SeamOffers.of(desk, course.get(0), List.copyOf(all)));
         return List.copyOf(all);
     }
 
-    private static List<String> names(List<FollowUp> all) {
-        return all.stream().map(FollowUp::seam).toList();
+    /** Whether it is about this seam, in the size in which it is sewn. */
+    boolean isAbout(MateWalk walk) {
+        return seam.equals(walk.mate().name()) && size.equals(walk.size());
     }
 
     /** The pattern before its first change and after each; only as it is where that cannot be gone through again. */

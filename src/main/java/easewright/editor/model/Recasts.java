@@ -22,7 +22,6 @@ import easewright.pattern.Pattern;
 import easewright.pattern.PatternPart;
 import easewright.text.Words;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -44,13 +43,13 @@ final class Recasts {
     }
 
     /**
-     * @param matched names of the seams for which something is offered already
+     * @param matched what is offered already
      */
-    static List<FollowUp> of(Desk desk, Collection<String> matched) {
+    static List<FollowUp> of(Desk desk, List<FollowUp> matched) {
         Recasts recasts = new Recasts(desk);
         List<FollowUp> all = new ArrayList<>();
         for (MateWalk walk : desk.reading().measures().mates()) {
-            if (!Cutting.same(walk.drift()) && !matched.contains(walk.mate().name())) {
+            if (!Cutting.same(walk.drift()) && matched.stream().noneMatch(f -> f.isAbout(walk))) {
                 recasts.offer(walk).ifPresent(all::add);
             }
         }
@@ -136,7 +135,7 @@ final class Recasts {
                 result,
                 List.of(),
                 false);
-        return new FollowUp(walk.mate().name(), said, "", List.of(instead), true);
+        return new FollowUp(walk.mate().name(), walk.size(), said, "", List.of(instead), true);
     }
 
     /**

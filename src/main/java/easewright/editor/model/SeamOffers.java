@@ -14,7 +14,6 @@ import easewright.pattern.Piece;
 import easewright.pattern.Side;
 import easewright.text.Words;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 
@@ -36,15 +35,15 @@ final class SeamOffers {
 
     /**
      * @param before  the pattern before its first change
-     * @param matched names of the seams for which something is offered already
+     * @param matched what is offered already
      */
-    static List<FollowUp> of(Desk desk, Pattern before, Collection<String> matched) {
+    static List<FollowUp> of(Desk desk, Pattern before, List<FollowUp> matched) {
         SeamOffers offers = new SeamOffers(desk);
         GarmentMeasures is = desk.reading().measures();
         GarmentMeasures was = before == desk.pattern() ? is : Measures.of(before);
         List<FollowUp> all = new ArrayList<>();
         for (MateWalk walk : is.mates()) {
-            if (!Cutting.same(walk.drift()) && !matched.contains(walk.mate().name())) {
+            if (!Cutting.same(walk.drift()) && matched.stream().noneMatch(f -> f.isAbout(walk))) {
                 all.add(offers.offer(walk, was));
             }
         }
@@ -58,7 +57,8 @@ final class SeamOffers {
     static FollowUp orMatched(FollowUp offer, Desk desk, Pattern before) {
         GarmentMeasures is = desk.reading().measures();
         SeamOffers offers = new SeamOffers(desk);
-        return is.mate(offer.seam()).stream()
+        return is.mates().stream()
+                .filter(offer::isAbout)
                 .flatMap(walk -> SeamMatch.of(desk.pattern(), Measures.of(before), is, walk).stream()
                         .limit(1)
                         .map(choice -> offers.length(choice, walk)))
@@ -108,7 +108,7 @@ final class SeamOffers {
                 "drift.signed", walk.drift());
         boolean plain = Math.abs(walk.mate().declaredEase()) < NO_EASE;
         String said = words.of(plain ? "editor.follow.off" : "editor.follow.off-ease", values);
-        return new FollowUp(walk.mate().name(), said, String.join(" ", care), presses, false);
+        return new FollowUp(walk.mate().name(), walk.size(), said, String.join(" ", care), presses, false);
     }
 
     /** Which place of an edge gives way. */

@@ -101,8 +101,11 @@ public final class TableScenes {
             GarmentMeasures measures = desk.shownReading().measures();
             for (Girth girth : (taking.size() > 1 ? measures.inSizes(taking) : measures).girths()) {
                 for (LevelWidth part : girth.parts()) {
-                    widths.computeIfAbsent(part.pieceId(), id -> new ArrayList<>())
-                            .add(part);
+                    List<LevelWidth> known = widths.computeIfAbsent(part.pieceId(), id -> new ArrayList<>());
+                    // A piece of all sizes is measured in each of them, and is as wide in one as in the other.
+                    if (!known.contains(part)) {
+                        known.add(part);
+                    }
                 }
             }
             for (PieceMeasures piece : desk.shownReading().measures().pieces()) {

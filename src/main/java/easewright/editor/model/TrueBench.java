@@ -42,7 +42,8 @@ public final class TrueBench {
     private void follow(Desk desk) {
         if (asked.isPresent()
                 && asked.get().pattern() == desk.pattern()
-                && asked.get().unit() == desk.unit()) {
+                && asked.get().unit() == desk.unit()
+                && asked.get().size().equals(desk.size())) {
             return;
         }
         // The list is about a pattern, not about a trial of it.

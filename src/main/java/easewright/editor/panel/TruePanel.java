@@ -9,9 +9,11 @@ import easewright.editor.model.Session;
 import easewright.editor.model.TrueBench;
 import easewright.editor.model.TrueWork;
 import easewright.text.Words;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import javafx.application.Platform;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -89,13 +91,13 @@ public final class TruePanel extends SheetPage {
     /** To what is offered for a seam. */
     void toOffer(String seam) {
         List<FollowUp> offers = bench.work().map(TrueWork::offers).orElse(List.of());
-        for (int i = 0; i < offers.size(); i++) {
-            int at = i;
-            if (offers.get(i).seam().equals(seam)) {
-                Platform.runLater(() -> toOffer(at));
-                return;
-            }
-        }
+        Optional<String> size = session.desk().size();
+        IntStream.range(0, offers.size())
+                .filter(i -> offers.get(i).seam().equals(seam))
+                .boxed()
+                // What is noticed is noticed in the size at work.
+                .min(Comparator.comparing(i -> !offers.get(i).size().equals(size)))
+                .ifPresent(at -> Platform.runLater(() -> toOffer(at)));
     }
 
     private void toOffer(int i) {

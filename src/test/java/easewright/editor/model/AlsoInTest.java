@@ -13,6 +13,7 @@ import easewright.editor.mark.EdgeEdits;
 import easewright.measure.Girth;
 import easewright.measure.Measures;
 import easewright.pattern.EdgeRef;
+import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
 import easewright.pattern.PatternPart;
 import easewright.pattern.Piece;
@@ -475,6 +476,24 @@ class AlsoInTest {
         assertThat(Measures.of(session.desk().pattern()).mates())
                 .as("every seam fits again")
                 .allMatch(m -> Math.abs(m.drift()) < 1);
+    }
+
+    /** What a change in one size asks for does not hide that the same seam is off in another, where it was drawn so. */
+    @Test
+    void aSeamIsCaredForInEachSize() {
+        Pattern pattern = session.desk().pattern();
+        session.edit(pattern.withMates(pattern.mates().stream()
+                .map(m -> m.name().equals("waistband") ? new Mate(m.name(), m.first(), m.second(), 30) : m)
+                .toList()));
+        session.chooseSize("14");
+        session.chooseLevel("waist");
+        want(w -> w.withAmount(60));
+        session.keep();
+        session.chooseSize("10");
+        assertThat(FollowUp.of(session.desk()))
+                .filteredOn(f -> f.seam().equals("waistband"))
+                .extracting(f -> f.size().orElseThrow())
+                .containsExactly("14", "10");
     }
 
     @Test

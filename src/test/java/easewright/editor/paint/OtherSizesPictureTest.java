@@ -9,11 +9,13 @@ import easewright.editor.model.Session;
 import easewright.editor.model.TableScenes;
 import easewright.geom.Box;
 import easewright.geom.Point;
+import easewright.pattern.Piece;
 import easewright.svg.SvgFile;
 import easewright.text.LengthUnit;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.image.WritableImage;
@@ -99,5 +101,22 @@ class OtherSizesPictureTest {
         return Math.max(
                 Math.abs(one.getRed() - other.getRed()),
                 Math.max(Math.abs(one.getGreen() - other.getGreen()), Math.abs(one.getBlue() - other.getBlue())));
+    }
+
+    /** A piece of all sizes is as wide in each of those in which something is done. */
+    @Test
+    void aPieceOfAllSizesIsWrittenOnOnce() {
+        Piece back = session.desk().pattern().piece("skirt-back-10").orElseThrow();
+        Piece common = back.toBuilder().size(Optional.empty()).build();
+        session.edit(session.desk().pattern().withPiece(common));
+        session.chooseLevel("hip");
+        session.want(session.desk().wanted().orElseThrow().withAlsoIn(Set.of("12", "14")));
+        assertThat(scenes.of(session.desk()).pieces())
+                .filteredOn(p -> p.piece().id().equals("skirt-back-10"))
+                .singleElement()
+                .satisfies(p -> assertThat(p.levels())
+                        .extracting(TableScene.LevelSight::level)
+                        .contains("hip")
+                        .doesNotHaveDuplicates());
     }
 }
