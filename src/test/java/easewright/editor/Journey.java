@@ -4,6 +4,7 @@ import easewright.ease.EaseLine;
 import easewright.editor.model.Desk;
 import easewright.editor.panel.CuttingTable;
 import easewright.geom.Point;
+import java.lang.reflect.Field;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
@@ -17,7 +18,10 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
+import org.testfx.api.FxToolkit;
+import org.testfx.api.FxToolkitContext;
 import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.service.support.FiredEvents;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** A whole task in the window, with mouse and keyboard. Settings and unsaved work are kept in a folder of its own. */
@@ -61,6 +65,19 @@ abstract class Journey {
     @AfterEach
     void close() {
         WaitForAsyncUtils.waitForAsyncFx(5000, () -> app.files().close());
+        forgetEvents();
+    }
+
+    /** The robot's library keeps every event of the stage it lends, and with it the window in which it happened. */
+    static void forgetEvents() {
+        try {
+            Field kept = FxToolkitContext.class.getDeclaredField("firedEvents");
+            kept.setAccessible(true);
+            FiredEvents events = (FiredEvents) kept.get(FxToolkit.toolkitContext());
+            WaitForAsyncUtils.waitForAsyncFx(5000, events::clearEvents);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     /** Where settings and unsaved work are kept. */

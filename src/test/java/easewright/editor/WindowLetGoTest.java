@@ -36,7 +36,6 @@ class WindowLetGoTest {
     @Test
     void a_window_is_let_go_with_all_it_holds(FxRobot robot) throws Exception {
         Journey.untilFilled(stage);
-        // The robot remembers all that it pressed: so this is done without it.
         robot.interact(() -> app.files().openSample(Sample.all().get(0)));
         WaitForAsyncUtils.waitFor(
                 20, TimeUnit.SECONDS, () -> app.session().desk().isOpen());
@@ -48,6 +47,7 @@ class WindowLetGoTest {
             stage.setOnCloseRequest(null);
             stage.setScene(new Scene(new Pane()));
         });
+        Journey.forgetEvents();
         WaitForAsyncUtils.waitFor(30, TimeUnit.SECONDS, () -> {
             WaitForAsyncUtils.waitForFxEvents();
             System.gc();

@@ -25,8 +25,7 @@ class LevelEditsTest {
     void theHipLiesBelowTheWaistOnTheSkirtAndTheBustAboveItOnTheBodice() throws Exception {
         Bare bare = Bare.of(WaistedDress.SVG);
         bare.marker.suggesting().accept();
-        Pattern added = LevelEdits.add(
-                LevelEdits.add(bare.session.desk().pattern(), "hip", LevelKind.HIP), "bust", LevelKind.BUST);
+        Pattern added = LevelEdits.add(bare.session.desk().pattern(), "bust", LevelKind.BUST);
         assertThat(added.levels()).extracting(Level::name).containsExactly("bust", "waist", "hip");
         assertThat(LevelEdits.isAbove(added, "bust", "waist")).isTrue();
         assertThat(LevelEdits.isAbove(added, "hip", "waist")).isFalse();
