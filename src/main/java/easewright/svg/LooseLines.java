@@ -31,11 +31,10 @@ final class LooseLines {
 
     /** Those of {@link #closed} lines that no piece has. */
     static List<Rider> without(DrawnGeometry drawn, Pattern pattern, List<Rider> closed) {
-        Set<Stroke> taken = taken(drawn, pattern);
+        Set<Long> taken = taken(drawn, pattern);
         return closed.stream()
                 .filter(line -> drawn.rider(line.id())
-                        .map(part ->
-                                part.subPaths().stream().noneMatch(k -> taken.contains(new Stroke(part.shape(), k))))
+                        .map(part -> part.subPaths().stream().noneMatch(k -> taken.contains(stroke(part.shape(), k))))
                         .orElse(true))
                 .toList();
     }
@@ -47,12 +46,12 @@ final class LooseLines {
 
     /** Each stroke as it would go along with a piece if it were given to one, at the drawing's own scale. */
     static List<Rider> of(Drawing drawing, DrawnGeometry drawn, Pattern pattern) {
-        Set<Stroke> taken = taken(drawn, pattern);
+        Set<Long> taken = taken(drawn, pattern);
         List<Rider> loose = new ArrayList<>();
         for (int i = 0; i < drawing.all().size(); i++) {
             DrawnShape shape = drawing.all().get(i);
             for (int k = 0; shape.shown() && k < shape.subPaths().size(); k++) {
-                if (!taken.contains(new Stroke(i, k))) {
+                if (!taken.contains(stroke(i, k))) {
                     loose.add(rider(shape, k));
                 }
             }
@@ -61,21 +60,24 @@ final class LooseLines {
     }
 
     /** The strokes that belong to pieces. */
-    private static Set<Stroke> taken(DrawnGeometry drawn, Pattern pattern) {
-        Set<Stroke> taken = new HashSet<>();
+    private static Set<Long> taken(DrawnGeometry drawn, Pattern pattern) {
+        Set<Long> taken = new HashSet<>();
         for (Piece piece : pattern.pieces()) {
             take(drawn.piece(piece.id()).or(() -> drawn.open(piece.id())), taken);
             drawn.joined(piece.id())
                     .ifPresent(joined ->
-                            joined.parts().forEach(part -> taken.add(new Stroke(part.shape(), part.subPath()))));
+                            joined.parts().forEach(part -> taken.add(stroke(part.shape(), part.subPath()))));
             piece.riders().forEach(rider -> take(drawn.rider(rider.id()), taken));
         }
         return taken;
     }
 
-    private record Stroke(int shape, int subPath) {}
+    /** One number for a sub-path of a shape: what Java makes to compare records takes long in a short run. */
+    private static long stroke(int shape, int subPath) {
+        return (long) shape << Integer.SIZE | subPath;
+    }
 
-    private static void take(Optional<DrawnGeometry.Part> part, Set<Stroke> taken) {
-        part.ifPresent(p -> p.subPaths().forEach(k -> taken.add(new Stroke(p.shape(), k))));
+    private static void take(Optional<DrawnGeometry.Part> part, Set<Long> taken) {
+        part.ifPresent(p -> p.subPaths().forEach(k -> taken.add(stroke(p.shape(), k))));
     }
 }

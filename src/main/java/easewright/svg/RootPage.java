@@ -199,4 +199,19 @@ record RootPage(Optional<String> width, Optional<String> height, Optional<String
                 && height.isPresent() == other.height.isPresent()
                 && viewBox.isPresent() == other.viewBox.isPresent();
     }
+
+    /** Spelt out, since what Java makes to compare records takes long in a short run. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof RootPage p
+                && width.equals(p.width)
+                && height.equals(p.height)
+                && viewBox.equals(p.viewBox)
+                && aspect.equals(p.aspect);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * (31 * width.hashCode() + height.hashCode()) + viewBox.hashCode();
+    }
 }
