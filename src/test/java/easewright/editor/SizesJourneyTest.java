@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import easewright.editor.model.Course;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
@@ -91,5 +92,17 @@ class SizesJourneyTest extends Journey {
         assertThat(desk().pattern().changes()).hasSize(2);
         keys.press(KeyCode.SHORTCUT, KeyCode.Z).press(KeyCode.SHORTCUT, KeyCode.Z);
         until(d -> d.pattern().changes().isEmpty());
+    }
+
+    @Test
+    void aProposalIsTakenForTheSizesThatAreTicked(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        robot.interact(() -> app.files().open(Path.of("sample-pieces/skirt-sizes.svg")));
+        until(d -> d.size().isPresent());
+        robot.interact(() -> app.session().want(desk().wanted().orElseThrow().withAlsoIn(Set.of("14"))));
+        robot.clickOn("#ask-where").clickOn("#feels-pulls").clickOn("#sign-seat");
+        robot.interact(() -> robot.lookup("#where-take").queryButton().fire());
+        until(d -> d.wanted().flatMap(w -> w.other()).isPresent());
+        assertThat(desk().wanted().orElseThrow().alsoIn()).containsExactly("14");
     }
 }

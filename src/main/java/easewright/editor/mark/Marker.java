@@ -23,6 +23,8 @@ public final class Marker {
     private final Sheets sheets = new Sheets();
     private final Suggesting suggesting;
     private final LevelHand levelHand;
+    private Sheet othersOn;
+    private List<OtherLines.Other> others = List.of();
     private final ReadOnlyObjectWrapper<MarkState> state = new ReadOnlyObjectWrapper<>(MarkState.OFF);
 
     /** One that thinks at once, for where there is no window. */
@@ -69,6 +71,16 @@ public final class Marker {
         return sheets.of(session.desk());
     }
 
+    /** The closed lines on the sheet that are no outline of a piece; asked for by every move of the mouse. */
+    public List<OtherLines.Other> otherLines() {
+        Sheet now = sheet();
+        if (now != othersOn) {
+            others = OtherLines.on(now);
+            othersOn = now;
+        }
+        return others;
+    }
+
     private Snaps snaps() {
         return new Snaps(session.desk(), sheet());
     }
@@ -111,14 +123,13 @@ public final class Marker {
 
     /** The closed line under the pointer that is no outline of a piece. */
     public Optional<String> outlineAt(Point at, double reach) {
-        return OtherLines.at(sheet(), at, reach).map(OtherLines.Other::id);
+        return OtherLines.at(otherLines(), sheet().pattern(), at, reach).map(OtherLines.Other::id);
     }
 
     /** Asks what a closed line is, beside the marks of its piece; nothing more is asked with an empty one. */
     public void askOutline(Optional<String> id) {
-        id.flatMap(line -> OtherLines.on(sheet()).stream()
-                        .filter(o -> o.id().equals(line))
-                        .findFirst())
+        id.flatMap(line ->
+                        otherLines().stream().filter(o -> o.id().equals(line)).findFirst())
                 .flatMap(OtherLines.Other::piece)
                 .ifPresent(this::choosePiece);
         if (!state().outline().equals(id)) {

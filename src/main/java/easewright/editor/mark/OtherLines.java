@@ -62,7 +62,7 @@ public final class OtherLines {
                 }
             }
         }
-        return all;
+        return List.copyOf(all);
     }
 
     private static double area(Outline outline) {
@@ -90,11 +90,13 @@ public final class OtherLines {
     /**
      * The one that a click means.
      *
-     * @param reach how far the pointer draws things to itself, mm
+     * @param all     those on the sheet
+     * @param pattern the pattern on it
+     * @param reach   how far the pointer draws things to itself, mm
      */
-    static Optional<Other> at(Sheet sheet, Point at, double reach) {
-        List<Other> near = on(sheet).stream().filter(o -> away(o, at) <= reach).toList();
-        double piece = sheet.pattern().pieces().stream()
+    static Optional<Other> at(List<Other> all, Pattern pattern, Point at, double reach) {
+        List<Other> near = all.stream().filter(o -> away(o, at) <= reach).toList();
+        double piece = pattern.pieces().stream()
                 .filter(p -> p.outline().box().distance(at) <= reach)
                 .mapToDouble(p -> p.outline().nearest(at).distance())
                 .min()

@@ -5,6 +5,7 @@ import easewright.geom.Affine;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
 import easewright.pattern.Rider;
+import easewright.svg.SvgFile;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -13,6 +14,11 @@ import java.util.stream.Stream;
 /** Closed lines on the table that belong to no piece, and what is to be noticed of them. */
 final class BesideLines {
     private static final String UNMARKED = "shape-unmarked";
+
+    /** What was found last: while a seam is pulled it is asked for in every frame, of one and the same pattern. */
+    private record Last(SvgFile svg, Pattern pattern, List<Finding> findings) {}
+
+    private static volatile Last last;
 
     private BesideLines() {}
 
@@ -31,7 +37,15 @@ final class BesideLines {
 
     /** Those that lie beside a piece and stay put when it changes. */
     static Stream<Finding> of(OpenFile file, Pattern pattern) {
-        return LinesSaid.around(pattern, loose(file, pattern).toList()).stream();
+        Last known = last;
+        if (known == null || known.svg() != file.svg() || known.pattern() != pattern) {
+            known = new Last(
+                    file.svg(),
+                    pattern,
+                    LinesSaid.around(pattern, loose(file, pattern).toList()));
+            last = known;
+        }
+        return known.findings().stream();
     }
 
     /** A line that was said to be something since the file was opened, or that more is told of, is not told as unmarked. */

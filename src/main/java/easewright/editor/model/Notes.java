@@ -20,7 +20,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -29,6 +28,9 @@ import java.util.stream.Stream;
  * of what is said of one seam or of one level only the weightiest is told.
  */
 public final class Notes {
+    /** What tells by how much a seam does not fit. */
+    private static final Set<String> MISFITS = Set.of("mate-mismatch", "mate-drift");
+
     private Notes() {}
 
     /**
@@ -169,20 +171,25 @@ public final class Notes {
         Reading is = trial.get().reading();
         if (finding.values().get("mate") instanceof String mate) {
             Optional<MateWalk> walk = was.measures().mate(mate);
-            return walk.isPresent()
+            return MISFITS.contains(finding.code())
+                    && walk.isPresent()
                     && !walk.map(MateWalk::drift)
                             .equals(is.measures().mate(mate).map(MateWalk::drift));
         }
         return finding.values().get("level") instanceof String level
                 && finding.code().startsWith("ease-below")
-                && !ease(was, level).equals(ease(is, level));
+                && was.sheet().lines().stream()
+                        .filter(line -> line.girth().title().equals(level))
+                        .findFirst()
+                        .map(line -> isOther(line, is))
+                        .orElse(false);
     }
 
-    private static Optional<OptionalDouble> ease(Reading reading, String level) {
-        return reading.sheet().lines().stream()
-                .filter(line -> line.level().name().equals(level))
-                .map(EaseLine::ease)
-                .findFirst();
+    /** Whether the ease is another there, on either side where left and right have each their own by now. */
+    private static boolean isOther(EaseLine line, Reading there) {
+        return there.sheet().lines().stream()
+                .filter(now -> line.girth().sameAs(now.girth()))
+                .noneMatch(now -> now.ease().equals(line.ease()));
     }
 
     /** A seam, or the ease at a level, of which one note is enough. */

@@ -29,7 +29,7 @@ public final class CuttingTable extends Region {
     private final TableCanvases canvases = new TableCanvases();
     private final OncePerFrame painter = new OncePerFrame(this::paint);
     private final TableSight sight = new TableSight();
-    private final TableGaze gaze = new TableGaze(sight, this::repaint);
+    private final TableGaze gaze = new TableGaze(sight, this::looked);
     private final TableHolds holds = new TableHolds();
     private final TableMouse mouse;
     private final DrawingBelow below;
@@ -100,6 +100,12 @@ public final class CuttingTable extends Region {
     /** Asks for a new picture in the next frame. */
     void repaint() {
         painter.ask();
+    }
+
+    /** From elsewhere: what was under the pointer lies at another pixel now. */
+    private void looked() {
+        name.gone();
+        repaint();
     }
 
     private void paint() {

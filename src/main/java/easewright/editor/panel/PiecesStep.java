@@ -184,7 +184,7 @@ final class PiecesStep extends StepPage {
         view.pieces().stream().filter(c -> c.id().equals(view.id())).findFirst().ifPresent(pieces::setValue);
         filling = false;
         open.show(desk);
-        List<OtherLines.Other> others = OtherLines.on(marker.sheet());
+        List<OtherLines.Other> others = marker.otherLines();
         line.show(others, state, words);
         offer(others, words);
         boolean another = !view.id().equals(shownPiece);

@@ -9,6 +9,7 @@ import easewright.pattern.Side;
 import easewright.text.Words;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
@@ -120,7 +121,8 @@ final class WhereView extends VBox {
         Parts.about(take, chosen.words() + " " + chosen.source());
         Hints.on(take, shown.words().of("editor.where.take.hint"));
         take.setOnAction(e -> {
-            Wanted wanted = chosen.taken(session.desk().pattern());
+            Set<String> also = session.desk().wanted().map(Wanted::alsoIn).orElse(Set.of());
+            Wanted wanted = chosen.taken(session.desk().pattern()).withAlsoIn(also);
             session.want(wanted.maySided() ? wanted.withSide(side) : wanted);
             open(false);
             taken.run();

@@ -44,6 +44,23 @@ class NotesTest {
         assertThat(eases(session)).containsExactly("The ease at hip is 1\u00a0cm.");
     }
 
+    /** The same of one of several sizes, which is named beside its level. */
+    @Test
+    void whatIsTriedOvertakesWhatWasInItsSize() throws Exception {
+        Path nest = Path.of("sample-pieces/skirt-sizes.svg");
+        Session session = new Session(LengthUnit.CM, false);
+        session.open(Opened.of(new OpenFile(SvgFile.read(nest), Optional.of(nest), "skirt-sizes.svg")));
+        double hip =
+                session.desk().reading().measures().girth("hip").orElseThrow().finished();
+        session.setBody(session.desk().pattern().level("hip").orElseThrow(), OptionalDouble.of(hip - 10), "Hip girth");
+        session.chooseLevel("hip");
+        assertThat(eases(session)).contains("The ease at hip (10) is 1\u00a0cm.");
+        session.want(session.desk().wanted().orElseThrow().withAmount(60));
+        assertThat(eases(session)).noneMatch(e -> e.contains("(10)"));
+        session.leave();
+        assertThat(eases(session)).contains("The ease at hip (10) is 1\u00a0cm.");
+    }
+
     private static List<String> eases(Session session) {
         return Notes.of(session.desk()).stream()
                 .map(Notes.Note::words)
