@@ -20,7 +20,7 @@ final class CentreNotCrossed implements ChangeRule {
     public List<Finding> look(Sight before, Sight after) {
         List<Finding> findings = new ArrayList<>();
         for (Piece piece : after.pieces()) {
-            Optional<Piece> then = before.pattern().piece(piece.id());
+            Optional<Piece> then = before.before(piece, after);
             if (then.isEmpty() || then.get() == piece) {
                 continue;
             }

@@ -14,7 +14,7 @@ final class DartPointKept implements ChangeRule {
     public List<Finding> look(Sight before, Sight after) {
         List<Finding> findings = new ArrayList<>();
         for (Piece now : after.pieces()) {
-            Optional<Piece> then = before.pattern().piece(now.id());
+            Optional<Piece> then = before.before(now, after);
             if (then.isEmpty() || then.get() == now) {
                 continue;
             }

@@ -32,7 +32,7 @@ final class PiecesApart implements ChangeRule {
                         && mayBeCutTogether(piece, other)
                         && piece.outline().box().overlaps(other.outline().box());
                 // First what is known after the first time: it mostly is the answer.
-                if (near && wereApart(before, piece, other) && shared(piece, other) > TOUCHING) {
+                if (near && wereApart(before, after, piece, other) && shared(piece, other) > TOUCHING) {
                     findings.add(Finding.of("piece-over-piece", Severity.NOTE, piece.name())
                             .with("other", other.name()));
                 }
@@ -48,9 +48,9 @@ final class PiecesApart implements ChangeRule {
     }
 
     /** Whether both were in the pattern and did not lie over each other: found once, however often a change is tried. */
-    private static boolean wereApart(Sight before, Piece one, Piece other) {
-        Optional<Piece> then = before.pattern().piece(one.id());
-        Optional<Piece> otherThen = before.pattern().piece(other.id());
+    private static boolean wereApart(Sight before, Sight after, Piece one, Piece other) {
+        Optional<Piece> then = before.before(one, after);
+        Optional<Piece> otherThen = before.before(other, after);
         if (then.isEmpty() || otherThen.isEmpty()) {
             return false;
         }

@@ -42,7 +42,8 @@ public final class Proportion implements ChangeRule {
             }
         }
         for (Piece piece : after.pieces()) {
-            Optional<PieceMeasures> then = before.measures().piece(piece.id());
+            Optional<PieceMeasures> then =
+                    before.before(piece, after).flatMap(p -> before.measures().piece(p.id()));
             Optional<PieceMeasures> now = after.measures().piece(piece.id());
             if (then.isPresent() && now.isPresent()) {
                 longest(then.get(), now.get()).ifPresent(findings::add);

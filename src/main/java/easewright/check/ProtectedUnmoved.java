@@ -26,9 +26,7 @@ final class ProtectedUnmoved implements ChangeRule {
     public List<Finding> look(Sight before, Sight after) {
         List<Finding> findings = new ArrayList<>();
         for (Piece now : after.pieces()) {
-            Optional<Piece> then = before.pattern().pieces().stream()
-                    .filter(p -> p.id().equals(now.id()))
-                    .findFirst();
+            Optional<Piece> then = before.before(now, after);
             if (then.isEmpty() || then.get() == now) {
                 continue;
             }

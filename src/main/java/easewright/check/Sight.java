@@ -4,10 +4,12 @@ import easewright.ease.EaseSheet;
 import easewright.measure.GarmentMeasures;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
+import easewright.pattern.SidePair;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -25,6 +27,11 @@ record Sight(Pattern pattern, GarmentMeasures measures, EaseSheet sheet, List<Pi
     /** The ids of the pieces that have to be looked at. */
     Set<String> ids() {
         return pieces.stream().map(Piece::id).collect(Collectors.toSet());
+    }
+
+    /** What a piece of the pattern after a change was in this one, as {@link SidePair#before} has it. */
+    Optional<Piece> before(Piece now, Sight after) {
+        return SidePair.before(pattern, after.pattern, now);
     }
 
     /** The same without the pieces that were there before, as they are measured. */

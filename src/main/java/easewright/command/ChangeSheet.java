@@ -75,7 +75,7 @@ final class ChangeSheet {
         }
         Table table = table();
         for (MateWalk walk : mates) {
-            double was = before.measures().mate(walk).map(this::off).orElseGet(() -> off(walk));
+            double was = before.measures().before(walk).map(this::off).orElseGet(() -> off(walk));
             if (Math.abs(was) > OFF || Math.abs(walk.drift()) > OFF) {
                 row(table, new EaseText(words).title(walk), was, off(walk));
             }

@@ -40,6 +40,20 @@ public record SidePair(Piece drawn, Piece copy, List<String> folds) {
                 : of(pattern).stream().filter(p -> p.has(piece)).findFirst();
     }
 
+    /**
+     * The piece that a piece was before: the one of its id, and of a copy that was made since the one that it is a copy
+     * of, which lies elsewhere and the other way round. Empty where there was none.
+     */
+    public static Optional<Piece> before(Pattern before, Pattern after, Piece now) {
+        return withId(before, now.id())
+                .or(() -> with(after, now).flatMap(s -> withId(before, s.drawn().id())));
+    }
+
+    /** By id alone, since another piece may bear it as its name. */
+    private static Optional<Piece> withId(Pattern pattern, String id) {
+        return pattern.pieces().stream().filter(p -> p.id().equals(id)).findFirst();
+    }
+
     /** Whether two edges are not sewn but are the line where a fold was. */
     public static boolean isFold(Pattern pattern, Mate mate) {
         return of(pattern).stream().anyMatch(p -> p.folds.stream().anyMatch(e -> joins(pattern, mate, p, e)));

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What a change and a drawing without marks are told about. */
 class ChangeSaidTest {
@@ -43,6 +44,14 @@ class ChangeSaidTest {
         assertThat(meant.code()).as(meant.err()).isLessThan(Commands.REFUSED);
         assertThat(out).exists();
         assertThat(meant.out()).contains("Check the amount");
+    }
+
+    /** A seam that is sewn on each side since is told with what it was before. */
+    @ParameterizedTest
+    @ValueSource(strings = {"left", "right"})
+    void aSeamOfOneSideIsToldWithWhatItWas(String side) {
+        Run run = change(SKIRT, "--at", "hip", "--by", "2cm", "--edge", "Front/side", "--side", side, "--try");
+        assertThat(run.out()).containsPattern("side seam " + side + " +0 +0.5 +\\+0.5");
     }
 
     @Test

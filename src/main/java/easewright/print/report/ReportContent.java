@@ -224,7 +224,7 @@ public record ReportContent(String title, String byline, List<Part> parts, Repor
             parts.add(new Heading(words.of("report.mates"), true));
             List<List<String>> rows = new ArrayList<>();
             for (MateWalk walk : sewn) {
-                Optional<MateWalk> old = before.measures().mate(walk);
+                Optional<MateWalk> old = before.measures().before(walk);
                 rows.add(List.of(
                         easeText.title(walk),
                         fromTo(old.map(MateWalk::first), walk.first()),
