@@ -245,6 +245,19 @@ public final class Session {
         edit(size.map(s -> pattern.withBody(s, now)).orElseGet(() -> pattern.withBody(now)));
     }
 
+    /**
+     * Whether the size at work has a wearer of its own: at first one with the measurements that count for all sizes.
+     * Those of the wearer that it had are forgotten when it has none any more.
+     */
+    public void setOwnWearer(boolean own) {
+        Pattern pattern = desk().pattern();
+        desk().size().ifPresent(size -> {
+            // Somebody of whom nothing is known yet is told from nobody by a name.
+            Body shared = pattern.body().equals(Body.UNKNOWN) ? new Body(size, List.of()) : pattern.body();
+            edit(pattern.withBody(size, own ? shared : Body.UNKNOWN));
+        });
+    }
+
     /** Enters, or with empty takes away, the wished ease at a level. */
     public void setWish(String level, OptionalDouble mm) {
         Pattern p = desk().pattern();

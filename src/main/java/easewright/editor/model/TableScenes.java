@@ -208,12 +208,10 @@ public final class TableScenes {
                 .toList();
         Words words = look.desk.words();
         Map<String, Object> values = Map.of("level", part.level(), "times", part.count(), "width", part.net());
-        String plain = words.of("editor.level.width", values);
         return new TableScene.LevelSight(
                 part.level(),
                 spans,
-                part.count() > 1 ? words.of("editor.level.width.times", values) : plain,
-                plain,
+                words.of(part.count() > 1 ? "editor.level.width.times" : "editor.level.width", values),
                 words.length(part.net()),
                 look.chosen.filter(part.level()::equals).isPresent(),
                 part.count() > 0);

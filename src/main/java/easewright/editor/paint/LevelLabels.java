@@ -212,7 +212,7 @@ final class LevelLabels {
     void others() {
         for (TableScene.LevelSight level : atRest()) {
             String shortened = NameRows.shortened(level.level(), LETTERS);
-            List<String> ways = List.of(level.label(), level.plain(), level.level(), shortened);
+            List<String> ways = List.of(level.label(), level.level(), shortened);
             for (int i = 0; i < ways.size() && !labelled.contains(level.level()); i++) {
                 label(level, ways.get(i)).ifPresent(l -> write(level, l, free(l)));
             }

@@ -80,13 +80,12 @@ public record TableScene(List<PieceSight> pieces, boolean inches, boolean trying
      *
      * @param spans  the stretches of cloth that are measured; empty for a level along an edge
      * @param label  name and width, already in words
-     * @param plain  the same without how often the width counts
      * @param brief  the width alone, for a narrow piece
      * @param chosen whether this is the level at work
      * @param counts whether this piece counts in the girth
      */
     public record LevelSight(
-            String level, List<Line> spans, String label, String plain, String brief, boolean chosen, boolean counts) {
+            String level, List<Line> spans, String label, String brief, boolean chosen, boolean counts) {
         public LevelSight {
             spans = List.copyOf(spans);
         }

@@ -26,6 +26,7 @@ public final class EasePanel extends ScrollPane {
     private final HBox heads = new HBox(EaseRowView.GAP);
     private final Label none = new Label();
     private final SizeChoice sizes;
+    private final WearerChoice wearer;
     private final Map<String, EaseRowView> views = new LinkedHashMap<>();
     private final SourceList sources = new SourceList();
     private final LevelTold told = new LevelTold(sources);
@@ -43,8 +44,9 @@ public final class EasePanel extends ScrollPane {
         heads.getStyleClass().add("ease-heads");
         rows.getStyleClass().add("ease-rows");
         sizes = new SizeChoice(session);
+        wearer = new WearerChoice(session);
         ClothPanel cloth = new ClothPanel(session, new JudgedAs(session), new OwnTablesView(session, files));
-        setContent(new VBox(sizes, cloth, heads, none, rows, told, sources));
+        setContent(new VBox(sizes, wearer, cloth, heads, none, rows, told, sources));
         viewportBoundsProperty().addListener(o -> Platform.runLater(this::resized));
         session.deskProperty().addListener((o, before, now) -> show(now));
         show(session.desk());
@@ -56,6 +58,7 @@ public final class EasePanel extends ScrollPane {
             heads(words);
         }
         sizes.show(desk);
+        wearer.show(desk);
         EasePage page = EasePage.of(desk);
         sources.show(page, words);
         none.setText(words.of("editor.ease.none"));

@@ -13,6 +13,7 @@ import easewright.svg.SvgFile;
 import easewright.text.LengthUnit;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.BeforeEach;
@@ -62,6 +63,37 @@ class SizesSessionTest {
         }
         session.chooseSize("10");
         assertThat(lines().get(1).ease().orElseThrow()).isCloseTo(50, within(0.01));
+    }
+
+    /** Two customers, one nest: what is typed for one leaves the other alone. */
+    @Test
+    void aSizeMayHaveAWearerOfItsOwn() {
+        Pattern nobody = session.desk().pattern().withBodies(Map.of()).withBody(Body.UNKNOWN);
+        session.edit(nobody);
+        type(940);
+        session.chooseSize("12");
+        assertThat(lines().get(1).body()).as("counts for all").hasValue(940);
+        session.setOwnWearer(true);
+        assertThat(lines().get(1).body()).as("begins with it").hasValue(940);
+        type(1000);
+        assertThat(lines().get(1).body()).hasValue(1000);
+        session.chooseSize("10");
+        assertThat(lines().get(1).body()).hasValue(940);
+        session.chooseSize("12");
+        session.setOwnWearer(false);
+        assertThat(lines().get(1).body()).hasValue(940);
+        assertThat(session.desk().pattern().bodies()).isEmpty();
+
+        session.edit(nobody);
+        session.setOwnWearer(true);
+        type(1010);
+        assertThat(lines().get(1).body()).as("also before anybody is measured").hasValue(1010);
+        session.chooseSize("14");
+        assertThat(lines().get(1).body()).isEmpty();
+    }
+
+    private void type(double hip) {
+        session.setBody(session.desk().pattern().level("hip").orElseThrow(), OptionalDouble.of(hip), "Hip girth");
     }
 
     @Test
