@@ -10,4 +10,9 @@ public final class EaseTableProblem extends Problem {
     EaseTableProblem(String code, Map<String, Object> values) {
         super(code, values);
     }
+
+    /** That a file cannot be read, for whatever reason. */
+    public static EaseTableProblem unreadable(String file) {
+        return new EaseTableProblem("ease-table-unreadable", Map.of("file", file));
+    }
 }

@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** Files beside the drawing: ease tables of the user's own, and measurements of a wearer. */
 final class Beside {
@@ -159,17 +160,22 @@ final class Beside {
                 background.quietly(
                         () -> OwnTables.Entry.read(entry.file()),
                         read -> session.setOwnTables(session.ownTables().filled(read)),
-                        unreadable -> {});
+                        failed -> session.setOwnTables(
+                                session.ownTables().filled(OwnTables.Entry.unreadable(entry.file()))));
             }
         }
     }
 
     /** Reads an ease table, which from then on is among the user's own. */
     void readTable(Path file) {
+        boolean again = session.ownTables().has(file);
+        // One that is removed while it is read again stays removed.
+        Consumer<OwnTables.Entry> put = read -> {
+            OwnTables now = session.ownTables();
+            session.setOwnTables(again ? now.renewed(read) : now.with(read));
+        };
         background.quietly(
-                () -> OwnTables.Entry.read(file),
-                read -> session.setOwnTables(session.ownTables().with(read)),
-                unreadable -> {});
+                () -> OwnTables.Entry.read(file), put, failed -> put.accept(OwnTables.Entry.unreadable(file)));
     }
 
     /** Reads the user's own ease tables again where they have changed, and says so; also of what has become useless. */

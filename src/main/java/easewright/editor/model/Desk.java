@@ -264,13 +264,14 @@ public record Desk(
         return pattern().piece(ref.piece()).flatMap(p -> p.edge(ref.edge())).isPresent();
     }
 
-    /** Judged by other ease tables; a wish is tried anew. */
+    /** Judged by other ease tables; a wish is tried anew, and so is what was offered. */
     Desk withTables(EaseTables tables) {
         if (tables == reading.tables()) {
             return this;
         }
         Reading other = Reading.of(pattern(), tables, size());
-        return new Desk(file, history, other, wanted, Optional.empty(), pointed, notice, unit, dark).withWanted(wanted);
+        Desk fresh = new Desk(file, history, other, wanted, Optional.empty(), pointed, notice, unit, dark);
+        return shownTrial().flatMap(Trial.Shown::offer).map(fresh::withOffer).orElseGet(() -> fresh.withWanted(wanted));
     }
 
     Desk withPointed(Optional<Pointed> piece) {

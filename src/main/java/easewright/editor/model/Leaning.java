@@ -21,13 +21,16 @@ import java.util.Optional;
  * @param removed whether they are taken out of the list; else they are switched off
  */
 public record Leaning(List<Step> steps, ChangeNote first, int count, boolean removed) {
+    /** More are not looked for: for each of them all changes are made anew, while the window waits. */
+    private static final int MOST = 20;
+
     public Leaning {
         steps = List.copyOf(steps);
     }
 
     /**
      * The changes behind the one worked on that have to go so that the list can be as wanted; empty where it can be as
-     * it is, or where that would not help.
+     * it is, where that would not help, or where more than twenty would have to go.
      *
      * @param wanted  a list that was refused
      * @param worked  the line worked on
@@ -46,7 +49,7 @@ public record Leaning(List<Step> steps, ChangeNote first, int count, boolean rem
                 return first == null ? Optional.empty() : Optional.of(new Leaning(steps, first, count, removed));
             } catch (StepRefused refused) {
                 int at = place(changes, behind, refused.note());
-                if (at < 0) {
+                if (at < 0 || count == MOST) {
                     return Optional.empty();
                 }
                 first = first == null ? refused.note() : first;

@@ -39,6 +39,14 @@ public final class OwnTables {
             }
         }
 
+        /** One that could not even be tried. */
+        public static Entry unreadable(Path file) {
+            Path place = file.toAbsolutePath().normalize();
+            EaseTableProblem problem =
+                    EaseTableProblem.unreadable(place.getFileName().toString());
+            return new Entry(place, Optional.empty(), Optional.of(problem), Optional.empty());
+        }
+
         private static Entry unread(Path file) {
             return new Entry(file.toAbsolutePath().normalize(), Optional.empty(), Optional.empty(), Optional.empty());
         }
@@ -79,6 +87,15 @@ public final class OwnTables {
     public OwnTables filled(Entry read) {
         boolean wanted = entries.stream().anyMatch(e -> e.isUnread() && e.file().equals(read.file()));
         return wanted ? with(read) : this;
+    }
+
+    /** With what a file among these holds now; the same object where it was removed meanwhile. */
+    public OwnTables renewed(Entry read) {
+        return has(read.file()) ? with(read) : this;
+    }
+
+    public boolean has(Path file) {
+        return files().contains(file.toAbsolutePath().normalize());
     }
 
     /** With a file more, or if it was there already, with what it holds now. */

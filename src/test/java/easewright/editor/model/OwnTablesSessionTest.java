@@ -86,6 +86,37 @@ class OwnTablesSessionTest {
         assertThat(speaks()).isFalse();
     }
 
+    @Test
+    void holdWhileAnOfferIsTried() throws Exception {
+        session.chooseLevel("waist");
+        session.want(session.desk().wanted().orElseThrow().withAmount(20));
+        session.keep();
+        FollowUp.Press press = FollowUp.of(session.desk()).get(0).presses().get(0);
+        session.tryOut(press);
+        session.setOwnTables(session.ownTables().with(OwnTables.Entry.read(file)));
+        assertThat(session.desk().shownTrial().flatMap(Trial.Shown::offer))
+                .as("what is tried stays")
+                .contains(press);
+        assertThat(session.desk().shown()).isEqualTo(press.result());
+        assertThat(speaks()).isTrue();
+    }
+
+    /** A disk may be so slow that a table is removed while it is read again. */
+    @Test
+    void stayAwayWhereTheyWereRemovedWhileTheyWereReadAgain() {
+        OwnTables.Entry read = OwnTables.Entry.read(file);
+        OwnTables with = OwnTables.NONE.with(OwnTables.Entry.unreadable(file));
+        assertThat(with.renewed(read).entries()).containsExactly(read);
+        OwnTables without = with.without(read.file());
+        assertThat(without.renewed(read)).isSameAs(without);
+    }
+
+    @Test
+    void areNotWaitedForWhereReadingFailedAltogether() {
+        session.setOwnTables(OwnTables.unread(List.of(file)).filled(OwnTables.Entry.unreadable(file)));
+        assertThat(said()).contains("mine.txt cannot be read");
+    }
+
     /** The first to be read is there while the other is waited for; what was removed meanwhile stays away. */
     @Test
     void areThereBeforeTheyAreReadAndThenEachForItself() throws Exception {
