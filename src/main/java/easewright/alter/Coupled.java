@@ -210,11 +210,12 @@ public final class Coupled {
 
     private static Map<String, Double> girths(GarmentMeasures before, GarmentMeasures after) {
         Map<String, Double> changes = new TreeMap<>();
-        for (Girth girth : before.girths()) {
-            double now = after.girth(girth).map(Girth::finished).orElse(girth.finished());
-            if (Math.abs(now - girth.finished()) > ALTERED) {
-                changes.put(girth.name(), now - girth.finished());
-            }
+        // Those that are now: a limb's one girth may have become two, of which either may have changed.
+        for (Girth girth : after.girths()) {
+            before.girth(girth)
+                    .map(was -> girth.finished() - was.finished())
+                    .filter(by -> Math.abs(by) > ALTERED)
+                    .ifPresent(by -> changes.put(girth.name(), by));
         }
         return changes;
     }

@@ -166,11 +166,12 @@ public final class SeamMatch {
 
     private Map<String, Double> girths(GarmentMeasures now) {
         Map<String, Double> changes = new TreeMap<>();
-        for (Girth girth : is.girths()) {
-            double by = now.girth(girth).map(Girth::finished).orElse(girth.finished()) - girth.finished();
-            if (Math.abs(by) > ALTERED) {
-                changes.put(girth.name(), by);
-            }
+        // Those that are then: a limb's one girth may become two, of which either may change.
+        for (Girth girth : now.girths()) {
+            is.girth(girth)
+                    .map(was -> girth.finished() - was.finished())
+                    .filter(by -> Math.abs(by) > ALTERED)
+                    .ifPresent(by -> changes.put(girth.name(), by));
         }
         return changes;
     }

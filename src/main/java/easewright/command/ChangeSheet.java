@@ -47,7 +47,9 @@ final class ChangeSheet {
         print("sheet.girths-changed", girths);
         Table lengths = table();
         for (PieceMeasures piece : after.measures().pieces()) {
-            before.measures().piece(piece.pieceId()).ifPresent(was -> lengths(lengths, was, piece));
+            SidePair.before(before.pattern(), after.pattern(), piece.stitch().piece())
+                    .flatMap(p -> before.measures().piece(p.id()))
+                    .ifPresent(was -> lengths(lengths, was, piece));
         }
         print("sheet.lengths-changed", lengths);
         mates(before, after);

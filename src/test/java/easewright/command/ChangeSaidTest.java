@@ -54,6 +54,22 @@ class ChangeSaidTest {
         assertThat(run.out()).containsPattern("side seam " + side + " +0 +0.5 +\\+0.5");
     }
 
+    /** The drawn side and the copied one alike, with the sleeve of that side that fits again. */
+    @ParameterizedTest
+    @ValueSource(strings = {"left", "right"})
+    void whatOneSideBecameIsToldOfEither(String side) {
+        Run run = change(
+                Path.of("sample-pieces/bodice.svg"),
+                List.of("--method edge-length --edge Front/armhole --by 1cm --set how=at-ends --accept --try --side "
+                                .concat(side)
+                                .split(" "))
+                        .toArray(String[]::new));
+        assertThat(run.out()).containsPattern("Front " + side + ", armhole +20.78 +21.78 +\\+1");
+        assertThat(run.out().replaceAll("[\\s\u00a0]+", " "))
+                .contains("The protected edge \"armhole\" of Front " + side + " changed")
+                .contains("girth at upper arm " + side + " by +1.29 cm");
+    }
+
     @Test
     void aMisfitIsOneMessageWithTheWayOut() {
         Run run = change(SKIRT, "--method", "edge-length", "--edge", "waistband/seam", "--by", "-30mm", "--try");

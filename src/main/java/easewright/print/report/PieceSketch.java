@@ -117,13 +117,11 @@ final class PieceSketch {
 
     /** The piece that a piece was before, by id: a copy for the other side was the one that it is a copy of. */
     private String then(String id) {
-        return before.pattern().piece(id).isPresent()
-                ? id
-                : after.pattern()
-                        .piece(id)
-                        .flatMap(p -> SidePair.with(after.pattern(), p))
-                        .map(pair -> pair.drawn().id())
-                        .orElse(id);
+        return after.pattern()
+                .piece(id)
+                .flatMap(p -> SidePair.before(before.pattern(), after.pattern(), p))
+                .map(Piece::id)
+                .orElse(id);
     }
 
     /** A thin line from end to end with arrow heads, and its length above it. */

@@ -20,6 +20,7 @@ import easewright.text.Words;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -57,6 +58,20 @@ class LeftAndRightReportTest {
         assertThat(text).contains("Tape Front left and Front right together at the fold");
         assertThat(text).contains("Front right, about", "Back right, about").doesNotContain("Front left, about");
         assertThat(text(skirt())).doesNotContainPattern("left [\\d.]+ cm, right");
+    }
+
+    /** Which of the sides was drawn makes no difference to what stayed. */
+    @Test
+    void whatStayedOfEitherSideIsTold() throws Exception {
+        for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
+            Pattern changed = Within.of(new Scope(Optional.empty(), side), SeamChange.at("hip", 20))
+                    .apply(skirt())
+                    .pattern();
+            String text = text(changed);
+            String stayed = text.substring(text.indexOf("What stayed unchanged"));
+            String name = "Front " + side.name().toLowerCase(Locale.ROOT);
+            assertThat(stayed).contains(name + ": waist 19.25 cm, hem 25.5 cm, fold 60 cm ");
+        }
     }
 
     @Test
