@@ -21,7 +21,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** The first page of a tiled print: what it is, the test square, how to join the sheets, and a map of them. */
 final class PlanPage {
@@ -204,80 +203,11 @@ final class PlanPage {
                     .ifPresent(j -> sign(j, new Point(area.maxX(), area.centre().y()).plus(drop), letter));
             joins.below(tile).ifPresent(j -> sign(j, new Point(area.centre().x(), area.maxY()).plus(drop), letter));
         }
-        names(small);
-    }
-
-    private void names(Affine small) {
+        MapNames names = new MapNames(pencil, taken, borders);
         for (Laid laid : plan.laid()) {
             String name = job.pieces().get(laid.shape()).piece().name();
-            List<Point> corners = laid.corners().stream().map(small::apply).toList();
-            double wide = Box.around(corners).width();
-            double size = Math.min(3, Math.max(2.2, wide / 4));
-            boolean across = wide > Lettering.of(false).width(name, size) + 1;
-            Name best = null;
-            for (double each : new double[] {size, 2.2, 1.8}) {
-                for (boolean upright : new boolean[] {across, !across}) {
-                    for (double share : new double[] {1, 0.6, 0.35}) {
-                        Name tried = name(name, corners, each, upright, share);
-                        best = best == null || tried.cost < best.cost - 1 ? tried : best;
-                    }
-                }
-            }
-            // On paper of its own, so that the lines of the joins do not cross it out.
-            pencil.fill(around(best.at, best.words.width() + 0.8, best.words.height() + 0.6), Tone.PALE);
-            double drop = best.size * 0.35;
-            Point base = best.at.plus(best.upright ? new Point(0, drop) : new Point(drop, 0));
-            double turn = best.upright ? 0 : -Math.PI / 2;
-            pencil.write(best.text, base, best.size, Anchor.MIDDLE, turn, false, Tone.BLACK);
+            names.write(name, laid.corners().stream().map(small::apply).toList());
         }
-    }
-
-    /** The name of a piece on the map, in its middle {@code at}; less cost is better. */
-    private record Name(String text, double size, boolean upright, Box words, Point at, double cost) {}
-
-    /** @param share of the piece's length that the name may take */
-    private Name name(String name, List<Point> corners, double size, boolean upright, double share) {
-        Box box = Box.around(corners);
-        Lettering face = Lettering.of(false);
-        String text = face.fitted(name, size, share * (upright ? box.width() : box.height()));
-        double along = face.width(text, size);
-        Box words = upright ? around(box.centre(), along, size) : around(box.centre(), size, along);
-        Point at = box.centre();
-        double least = Double.POSITIVE_INFINITY;
-        Outline outline = Outline.polygon(corners);
-        for (double down = 0.06; down < 0.95; down += 0.02) {
-            for (double across = 0.1; across < 0.95; across += 0.05) {
-                Point spot = new Point(box.minX() + across * box.width(), box.minY() + down * box.height());
-                double cost = cost(spot, outline, box, words);
-                if (cost < least) {
-                    least = cost;
-                    at = spot;
-                }
-            }
-        }
-        return new Name(text, size, upright, words, at, least + 400 * (1 - (double) text.length() / name.length()));
-    }
-
-    /** Free of numbers, letters and borders, on the piece, the nearer its middle the better. */
-    private double cost(Point at, Outline outline, Box piece, Box words) {
-        Box box = around(at, words.width() + 1, words.height() + 1);
-        return at.distance(piece.centre())
-                + 1000 * taken.stream().filter(box::overlaps).count()
-                + 10 * borders.stream().filter(box::overlaps).count()
-                + (isOn(outline, box) ? 0 : 10_000);
-    }
-
-    private static boolean isOn(Outline piece, Box box) {
-        return Stream.of(
-                        new Point(box.minX(), box.minY()),
-                        new Point(box.maxX(), box.minY()),
-                        new Point(box.minX(), box.maxY()),
-                        new Point(box.maxX(), box.maxY()))
-                .allMatch(piece::contains);
-    }
-
-    private static Box around(Point middle, double wide, double high) {
-        return new Box(middle.x() - wide / 2, middle.y() - high / 2, middle.x() + wide / 2, middle.y() + high / 2);
     }
 
     private void sign(String letter, Point at, double size) {

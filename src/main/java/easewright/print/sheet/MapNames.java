@@ -1,0 +1,137 @@
+package easewright.print.sheet;
+
+import easewright.geom.Box;
+import easewright.geom.Outline;
+import easewright.geom.Point;
+import easewright.print.ink.Lettering;
+import easewright.print.ink.Mark.Anchor;
+import easewright.print.ink.Pencil;
+import easewright.print.ink.Tone;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Writes the names of the pieces on a map of the sheets, clear of what is written and drawn there. */
+final class MapNames {
+    /** A whole name so near to the middle of its piece, mm, with nothing in its way, is well placed. */
+    private static final double GOOD = 10;
+
+    private static final double ON_LETTERS = 1000;
+    private static final double ON_BORDER = 10;
+    private static final double OFF_PIECE = 10_000;
+
+    private final Pencil pencil;
+    private final List<Box> taken;
+    private final List<Box> borders;
+
+    /**
+     * @param taken   what numbers and letters take of the map
+     * @param borders the sides of the sheets on it
+     */
+    MapNames(Pencil pencil, List<Box> taken, List<Box> borders) {
+        this.pencil = pencil;
+        this.taken = taken;
+        this.borders = borders;
+    }
+
+    /** @param corners of the piece on the map */
+    void write(String name, List<Point> corners) {
+        Name best = best(name, corners);
+        // On paper of its own, so that the lines of the joins do not cross it out.
+        pencil.fill(around(best.at, best.words.width() + 0.8, best.words.height() + 0.6), Tone.PALE);
+        double drop = best.size * 0.35;
+        Point base = best.at.plus(best.upright ? new Point(0, drop) : new Point(drop, 0));
+        double turn = best.upright ? 0 : -Math.PI / 2;
+        pencil.write(best.text, base, best.size, Anchor.MIDDLE, turn, false, Tone.BLACK);
+    }
+
+    /** The name of a piece on the map, in its middle {@code at}; less cost is better. */
+    private record Name(String text, double size, boolean upright, Box words, Point at, double cost) {}
+
+    private Name best(String name, List<Point> corners) {
+        double wide = Box.around(corners).width();
+        double size = Math.min(3, Math.max(2.2, wide / 4));
+        boolean across = wide > Lettering.of(false).width(name, size) + 1;
+        Name best = null;
+        for (double each : new double[] {size, 2.2, 1.8}) {
+            for (boolean upright : new boolean[] {across, !across}) {
+                for (double share : new double[] {1, 0.6, 0.35}) {
+                    Name tried = name(name, corners, each, upright, share);
+                    best = best == null || tried.cost < best.cost - 1 ? tried : best;
+                    if (best.cost < GOOD && best.text.equals(name)) {
+                        return best;
+                    }
+                }
+            }
+        }
+        return best;
+    }
+
+    /** @param share of the piece's length that the name may take */
+    private Name name(String name, List<Point> corners, double size, boolean upright, double share) {
+        Box box = Box.around(corners);
+        Lettering face = Lettering.of(false);
+        String text = face.fitted(name, size, share * (upright ? box.width() : box.height()));
+        double along = face.width(text, size);
+        Box words = upright ? around(box.centre(), along, size) : around(box.centre(), size, along);
+        Room room = room(corners, box, words);
+        Point at = box.centre();
+        double least = Double.POSITIVE_INFINITY;
+        for (double down = 0.06; down < 0.95; down += 0.02) {
+            for (double across = 0.1; across < 0.95; across += 0.05) {
+                Point spot = new Point(box.minX() + across * box.width(), box.minY() + down * box.height());
+                double cost = room.cost(spot, least);
+                if (cost < least) {
+                    least = cost;
+                    at = spot;
+                }
+            }
+        }
+        return new Name(text, size, upright, words, at, least + 400 * (1 - (double) text.length() / name.length()));
+    }
+
+    private Room room(List<Point> corners, Box piece, Box words) {
+        Box reached = around(piece.centre(), piece.width() + words.width() + 1, piece.height() + words.height() + 1);
+        return new Room(
+                Outline.polygon(corners),
+                piece.centre(),
+                words,
+                taken.stream().filter(reached::overlaps).toList(),
+                borders.stream().filter(reached::overlaps).toList());
+    }
+
+    /** A piece on the map, and of what is in the way only what words on it can meet. */
+    private record Room(Outline piece, Point middle, Box words, List<Box> taken, List<Box> borders) {
+        /**
+         * Free of numbers, letters and borders, on the piece, the nearer its middle the better.
+         *
+         * @param least what the best place found so far costs: a cost that is no less need not be exact
+         */
+        double cost(Point at, double least) {
+            double cost = at.distance(middle);
+            if (cost >= least) {
+                return cost;
+            }
+            Box box = around(at, words.width() + 1, words.height() + 1);
+            cost += isOn(box) ? 0 : OFF_PIECE;
+            if (cost >= least) {
+                return cost;
+            }
+            return cost
+                    + ON_LETTERS * taken.stream().filter(box::overlaps).count()
+                    + ON_BORDER * borders.stream().filter(box::overlaps).count();
+        }
+
+        private boolean isOn(Box box) {
+            return Stream.of(
+                            new Point(box.minX(), box.minY()),
+                            new Point(box.maxX(), box.minY()),
+                            new Point(box.minX(), box.maxY()),
+                            new Point(box.maxX(), box.maxY()))
+                    .allMatch(piece::contains);
+        }
+    }
+
+    private static Box around(Point middle, double wide, double high) {
+        return new Box(middle.x() - wide / 2, middle.y() - high / 2, middle.x() + wide / 2, middle.y() + high / 2);
+    }
+}
