@@ -132,6 +132,44 @@ class BegunAgainJourneyTest extends Journey {
         assertThat(waits(robot, "#body-hip")).isFalse();
     }
 
+    /** What was typed for one thing is not taken for another that comes into its place. */
+    @Test
+    void whatWaitsIsNotTakenForAnotherLevelOrUnit(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        robot.clickOn("#body-hip").push(KeyCode.SHORTCUT, KeyCode.A).write("10");
+        robot.interact(() -> field(robot, "#amount").setText("4,"));
+        bringBack(robot, endedWith("text=4,"));
+        assertThat(field(robot, "#body-hip").getText()).isEqualTo("10");
+        assertThat(field(robot, "#amount").getText()).isEqualTo("4,");
+
+        robot.clickOn("#ease-waist .level-name");
+        until(d -> d.wanted().orElseThrow().level().equals("waist"));
+        assertThat(field(robot, "#amount").getText())
+                .as("amount of another level")
+                .isEmpty();
+        robot.interact(() -> app.session().setUnit(easewright.text.LengthUnit.INCH));
+        robot.clickOn("#body-hip").push(KeyCode.END).write("4").push(KeyCode.ENTER);
+        until(d -> line("hip").body().isPresent());
+        assertThat(line("hip").body().orElseThrow()).as("typed in cm").isCloseTo(1040, within(1e-9));
+    }
+
+    @Test
+    void whatWaitsIsNotTakenForAnotherSize(FxRobot robot) throws Exception {
+        Path file = Files.copy(Path.of("sample-pieces/skirt-sizes.svg"), folder.resolve("waits.svg"));
+        robot.interact(() -> app.files().open(file));
+        until(d -> d.size().isPresent());
+        String size = desk().size().orElseThrow();
+        robot.clickOn("#body-hip").push(KeyCode.SHORTCUT, KeyCode.A).write("10");
+        bringBack(robot, endedWith("text=10"));
+        assertThat(field(robot, "#body-hip").getText()).isEqualTo("10");
+        assertThat(desk().size()).contains(size);
+
+        robot.interact(() -> app.session().chooseSize("14"));
+        assertThat(waits(robot, "#body-hip")).isFalse();
+        assertThat(desk().words().length(line("hip").body().orElseThrow()))
+                .isEqualTo(field(robot, "#body-hip").getText());
+    }
+
     @Test
     void aFieldFarDownThePageIsBroughtIntoSight(FxRobot robot) throws Exception {
         robot.interact(() -> app.files().openSample(Sample.all().get(1)));

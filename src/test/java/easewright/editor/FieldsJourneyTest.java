@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import atlantafx.base.controls.CustomTextField;
+import easewright.editor.model.Desk;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
@@ -11,6 +14,7 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.MouseButton;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -87,6 +91,77 @@ class FieldsJourneyTest extends Journey {
         robot.push(KeyCode.ESCAPE);
         assertThat(robot.lookup("#change-amount-0").queryAs(TextField.class).getText())
                 .isEqualTo("+2\u00a0cm");
+    }
+
+    /** What leans on a change may be switched off with it only while the amount that asks for it stands there. */
+    @Test
+    void theWayOutOfARefusedAmountGoesWithIt(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        // Both together leave less than nothing of the hip.
+        for (double mm : List.of(20.0, -300.0)) {
+            robot.interact(
+                    () -> app.session().want(desk().wanted().orElseThrow().withAmount(mm)));
+            robot.interact(app.session()::keep);
+        }
+        until(d -> d.pattern().changes().size() == 2);
+        var before = desk().pattern();
+        robot.clickOn("#page-changes");
+        write(robot, "#change-amount-0", "-50");
+        assertThat(isSeen(robot, "#change-lean-0")).isTrue();
+        robot.push(KeyCode.ESCAPE);
+        assertThat(isSeen(robot, "#change-lean-0")).as("let go of").isFalse();
+        write(robot, "#change-amount-0", "-50");
+        assertThat(isSeen(robot, "#change-lean-0")).isTrue();
+        robot.push(KeyCode.END).write("1");
+        assertThat(isSeen(robot, "#change-lean-0")).as("being put right").isFalse();
+        assertThat(desk().pattern()).isSameAs(before);
+        robot.push(KeyCode.BACK_SPACE).push(KeyCode.ENTER);
+        robot.clickOn("#change-lean-0");
+        until(d -> d.pattern().changes().size() == 1);
+        assertThat(desk().pattern().changes().get(0).toString()).contains("-500");
+    }
+
+    @Test
+    void theWayOutOfAnotherWishStaysBelowItsReason(FxRobot robot) throws Exception {
+        Path file = Files.copy(Path.of("src/test/resources/marking/one-side-trued.svg"), folder.resolve("leans.svg"));
+        robot.interact(() -> app.files().open(file));
+        until(Desk::isOpen);
+        robot.clickOn("#page-changes").clickOn("#change-on-0");
+        assertThat(isSeen(robot, "#change-lean-0")).isTrue();
+        robot.clickOn("#change-amount-0").push(KeyCode.TAB);
+        assertThat(isSeen(robot, "#change-lean-0")).isTrue();
+    }
+
+    private static boolean isSeen(FxRobot robot, String id) {
+        WaitForAsyncUtils.waitForFxEvents();
+        return robot.lookup(id).query().isVisible();
+    }
+
+    /** In inches most of what is typed has spaces and strokes: a caret in the midst of it makes another number. */
+    @Test
+    void whoClicksIntoALengthTypesOverIt(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        write(robot, "#body-hip", "98");
+        robot.clickOn("#wish-hip");
+        TextField field = robot.lookup("#body-hip").queryAs(TextField.class);
+        robot.clickOn(field).write("97").push(KeyCode.ENTER);
+        until(d -> line("hip").body().isPresent());
+        assertThat(line("hip").body().orElseThrow()).isCloseTo(970, within(1e-9));
+
+        Bounds at = field.localToScreen(field.getBoundsInLocal());
+        robot.clickOn("#wish-hip");
+        robot.moveTo(field).press(MouseButton.PRIMARY);
+        robot.moveTo(at.getMaxX() - 2, at.getCenterY()).release(MouseButton.PRIMARY);
+        assertThat(field.getSelectedText()).as("drawn over").isNotEmpty().isNotEqualTo(field.getText());
+
+        robot.clickOn("#wish-hip");
+        robot.clickOn(field);
+        assertThat(field.getSelectedText()).isEqualTo(field.getText());
+        // Two clicks at once are for a word.
+        robot.interact(field::end);
+        robot.moveTo(at.getMaxX() - 2, at.getCenterY()).clickOn(MouseButton.PRIMARY);
+        assertThat(field.isFocused()).isTrue();
+        assertThat(field.getSelectedText()).as("the next click sets the caret").isNotEqualTo(field.getText());
     }
 
     private static String unitTaken(FxRobot robot, String field) {

@@ -7,6 +7,7 @@ import easewright.geom.Point;
 import easewright.pattern.LineKind;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
+import easewright.text.LengthUnit;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import javafx.scene.Node;
@@ -89,6 +90,44 @@ class LinesJourneyTest extends Journey {
         until(d -> d.pattern().piece("shape-3").orElseThrow().riders().stream()
                 .anyMatch(r -> r.kind() == Rider.Kind.PARALLEL));
         assertThat(front().drawn()).isEqualTo(LineKind.STITCHING);
+    }
+
+    /** From a note that asks what a line is, the keyboard leads to the answers, which speak in the unit at work. */
+    @Test
+    void byKeysFromANote(FxRobot robot) throws Exception {
+        openDrawing(robot, "note.svg");
+        robot.clickOn("#page-notes");
+        Button say = robot.lookup("#notes .button").queryAllAs(Button.class).stream()
+                .filter(b -> b.isVisible() && b.getText().equals("What is it?"))
+                .findFirst()
+                .orElseThrow();
+        robot.interact(say::requestFocus);
+        robot.push(KeyCode.SPACE);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(robot.lookup("#line-sewn").queryButton().isFocused()).isTrue();
+        robot.interact(() -> app.session().setUnit(LengthUnit.INCH));
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(robot.lookup("#line-sewn").queryButton().isFocused())
+                .as("the keys stay")
+                .isTrue();
+    }
+
+    @Test
+    void theSizeOfALineIsToldInTheUnitAtWork(FxRobot robot) throws Exception {
+        Path file = Files.writeString(
+                folder.resolve("alone.svg"),
+                "<svg xmlns='http://www.w3.org/2000/svg' width='800mm' height='600mm' viewBox='0 0 800 600'>"
+                        + "<path d='M100,100 H300 V400 H100 Z'/></svg>");
+        robot.interact(() -> app.files().open(file));
+        until(Desk::isOpen);
+        robot.clickOn("#step-pieces").clickOn("#no-piece");
+        until(d -> d.pattern().pieces().isEmpty());
+        robot.clickOn(onScreen(robot, new Point(200, 100)));
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(robot.lookup("#line-card .label").queryLabeled().getText()).contains("30\u00a0cm");
+        robot.interact(() -> app.session().setUnit(LengthUnit.INCH));
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(robot.lookup("#line-card .label").queryLabeled().getText()).contains("11\u00a013/16\u00a0in");
     }
 
     @Test

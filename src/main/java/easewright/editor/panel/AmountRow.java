@@ -34,6 +34,8 @@ final class AmountRow extends HBox {
     private LengthUnit told;
     /** The amount that was shown last, mm. */
     private double stood;
+    /** The level and the size at which it was. */
+    private List<Optional<String>> stoodAt = List.of();
 
     private boolean showing;
     /** A question is about to be asked about what stands in the field, which stays there. */
@@ -159,16 +161,18 @@ final class AmountRow extends HBox {
             desk.wanted().ifPresent(w -> show(w, desk));
         }
         stood = desk.wanted().map(Wanted::amount).orElse(0.0);
+        stoodAt = place(desk);
         showing = false;
     }
 
     private void show(Wanted wanted, Desk desk) {
         String text = wanted.amount() == 0 ? "" : desk.words().signed(wanted.amount());
-        if ((amount.isWrong() || amount.isWaiting()) && wanted.amount() != stood) {
-            amount.showAnother(text, desk.unit());
-        } else {
-            amount.show(text, desk.unit());
-        }
+        boolean another = wanted.amount() != stood || !place(desk).equals(stoodAt);
+        amount.showOf(another, text, desk.unit());
+    }
+
+    private static List<Optional<String>> place(Desk desk) {
+        return List.of(desk.wanted().map(Wanted::level), desk.size());
     }
 
     private void words(Words words) {

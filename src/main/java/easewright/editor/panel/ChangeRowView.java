@@ -115,6 +115,12 @@ final class ChangeRowView extends VBox {
         LengthField amount = LengthField.refusing(wrong, mm -> asked.amount(step, required(mm)));
         amount.setId("change-amount-" + step);
         amount.setPrefWidth(104);
+        // The way out of a refused amount goes with it; that of another wish stands below its reason.
+        amount.addEventHandler(CheckedField.JUDGED, e -> {
+            if (!amount.isWrong() && !refusal.isVisible()) {
+                Parts.present(way, false);
+            }
+        });
         LengthUnit unit = words.unit();
         amount.show(line.amount(), unit);
         amount.describe(

@@ -6,6 +6,7 @@ import easewright.editor.model.Session;
 import easewright.text.Words;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -54,6 +55,8 @@ final class EaseRowView extends VBox {
     private final LengthField wish;
     private final Button give = new Button();
     private List<Object> shown = List.of();
+    /** The size whose body is in the field. */
+    private Optional<String> size = Optional.empty();
 
     EaseRowView(EaseRow row, Session session, SourceList sources) {
         this.classes = MarkedLine.brief(sources);
@@ -133,7 +136,7 @@ final class EaseRowView extends VBox {
     void show(EaseRow row, Desk desk) {
         boolean chosenNow = desk.wanted().map(w -> w.level().equals(level)).orElse(false);
         List<Object> now =
-                List.of(row, chosenNow, desk.unit(), desk.dark(), desk.trial().isEmpty());
+                List.of(row, chosenNow, desk.unit(), desk.dark(), desk.trial().isEmpty(), desk.size());
         if (now.equals(shown)) {
             return;
         }
@@ -142,7 +145,9 @@ final class EaseRowView extends VBox {
         Map<String, String> named = Map.of("level", level);
         name.setText(row.name());
         Hints.on(name, words.of("editor.ease.show", named));
-        body.show(row.body(), desk.unit());
+        // The wish is one for all sizes; of a body, what was typed for one is nothing to another.
+        body.showOf(!desk.size().equals(size), row.body(), desk.unit());
+        size = desk.size();
         body.setPromptText(words.of("editor.ease.body.prompt"));
         body.describe(words.of("editor.ease.body.name", named), words.of("editor.ease.body.hint"));
         wish.show(row.wish(), desk.unit());
@@ -190,7 +195,9 @@ final class EaseRowView extends VBox {
 
     /** With how it stands in the other sizes in which the same is done. */
     private static String told(EaseRow row) {
-        return row.others().map(o -> row.verdict() + ". " + o.brief()).orElse(row.verdict());
+        String verdict = row.verdict();
+        String stop = verdict.endsWith(".") || verdict.endsWith("?") ? " " : ". ";
+        return row.others().map(o -> verdict + stop + o.brief()).orElse(verdict);
     }
 
     private static void fix(Region node, double width) {

@@ -11,6 +11,8 @@ import java.util.function.Function;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.scene.control.Label;
+import javafx.scene.input.MouseButton;
+import javafx.scene.input.MouseEvent;
 
 /**
  * A field for a length, read leniently. While a number is typed without its unit, the unit that it is taken in stands
@@ -19,6 +21,9 @@ import javafx.scene.control.Label;
 final class LengthField extends CheckedField {
     private final Function<OptionalDouble, String> taker;
     private LengthUnit unit = LengthUnit.CM;
+    /** The mouse button that is down brought the keys here. */
+    private boolean entered;
+
     private Runnable enteredAgain = () -> {};
     private final Label taken = new Label();
     private final ReadOnlyStringWrapper reading = new ReadOnlyStringWrapper("");
@@ -55,6 +60,8 @@ final class LengthField extends CheckedField {
         taken.setMinWidth(USE_PREF_SIZE);
         textProperty().addListener(o -> read());
         focusedProperty().addListener(o -> read());
+        addEventFilter(MouseEvent.MOUSE_PRESSED, e -> entered = !isFocused());
+        addEventHandler(MouseEvent.MOUSE_CLICKED, e -> clicked(e.getButton()));
         setOnAction(e -> {
             boolean again = !getText().isBlank() && getText().strip().equals(shown().strip());
             commit();
@@ -62,6 +69,20 @@ final class LengthField extends CheckedField {
                 enteredAgain.run();
             }
         });
+    }
+
+    /**
+     * Who comes by a click types over what stands there, as who comes by the keyboard; the next click sets the caret.
+     * What was selected by drawing over it stays so.
+     */
+    private void clicked(MouseButton button) {
+        if (entered
+                && isFocused()
+                && button == MouseButton.PRIMARY
+                && getSelectedText().isEmpty()) {
+            selectAll();
+        }
+        entered = false;
     }
 
     /** What Enter does where the field holds what has been taken already. */
@@ -100,7 +121,10 @@ final class LengthField extends CheckedField {
     /** Shows a value, unless the user is typing another one. */
     void show(String text, LengthUnit inUnit) {
         boolean untouched = getText().equals(shown());
-        unit = inUnit;
+        if (untouched || !isWaiting()) {
+            // What waits was typed in the unit of its time.
+            unit = inUnit;
+        }
         if (untouched || !isFocused()) {
             if (!untouched && isWrong()) {
                 return;
@@ -110,6 +134,20 @@ final class LengthField extends CheckedField {
             }
         }
         hold(text);
+    }
+
+    /**
+     * Shows a value.
+     *
+     * @param another whether it is that of another thing than before: what was typed and not taken was meant for the one
+     *                before
+     */
+    void showOf(boolean another, String text, LengthUnit inUnit) {
+        if (another && (isWaiting() || isWrong())) {
+            showAnother(text, inUnit);
+        } else {
+            show(text, inUnit);
+        }
     }
 
     /** Shows a value that was not typed here: it takes the place of what was typed and not understood. */

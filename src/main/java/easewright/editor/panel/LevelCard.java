@@ -55,6 +55,9 @@ final class LevelCard extends VBox {
     /** What is wrong with what was typed, in the place of what else is said of the distances. */
     private final VBox wrong = new VBox(3);
 
+    /** What else is said of them. */
+    private final HBox said;
+
     private final StackPane foot;
     private final List<PlaceRow> rows = new ArrayList<>();
     private LevelsView.Row row;
@@ -86,21 +89,23 @@ final class LevelCard extends VBox {
         HBox from = new HBox(8, below, way, other);
         from.setAlignment(Pos.CENTER_LEFT);
         belowRow = new VBox(3, belowLead, from);
-        HBox said = new HBox(8, apart, meet);
+        said = new HBox(8, apart, meet);
         HBox.setHgrow(apart, Priority.ALWAYS);
         apart.setMaxWidth(Double.MAX_VALUE);
         foot = new StackPane(said, wrong);
         wrong.mouseTransparentProperty().bind(said.visibleProperty());
         foot.setAlignment(Pos.TOP_LEFT);
-        addEventHandler(
-                CheckedField.JUDGED,
-                e -> said.setVisible(wrong.getChildren().stream().noneMatch(Node::isVisible)));
+        addEventHandler(CheckedField.JUDGED, e -> judged());
         getChildren().setAll(top, new HBox(6, place, along), belowRow, places, foot);
         meet.getStyleClass().add("small");
         meet.setMinWidth(USE_PREF_SIZE);
         meet.setOnAction(e -> session.edit(LevelEdits.meet(session.desk().pattern(), row.name())));
         apart.setWrapText(true);
         apart.setMinHeight(USE_PREF_SIZE);
+    }
+
+    private void judged() {
+        said.setVisible(wrong.getChildren().stream().noneMatch(Node::isVisible));
     }
 
     private String wayTo(String base, Desk desk) {
@@ -169,7 +174,7 @@ final class LevelCard extends VBox {
         way.setText(words.of(wayTo(other.getValue(), desk)));
         other.setOnAction(e -> way.setText(session.desk().words().of(wayTo(other.getValue(), session.desk()))));
         Hints.name(other, words.of("editor.level.other"));
-        below.show("", desk.unit());
+        below.showOf(another, "", desk.unit());
         boolean alongOnly = !now.places().isEmpty()
                 && now.places().stream().allMatch(p -> p.distance().isEmpty());
         boolean can = !now.others().isEmpty() && !alongOnly;
@@ -180,6 +185,7 @@ final class LevelCard extends VBox {
             places.getChildren().setAll(rows);
             wrong.getChildren().setAll(notBelow);
             rows.forEach(r -> wrong.getChildren().add(r.wrong));
+            judged();
         }
         boolean misses = !now.misses().isEmpty();
         apart.setText(misses ? now.misses() : words.of("editor.level.apart"));
@@ -235,13 +241,14 @@ final class LevelCard extends VBox {
 
         void show(LevelsView.Place now, Desk desk) {
             Words words = desk.words();
+            boolean elsewhere = at != null && !at.piece().equals(now.piece());
             at = now;
             Map<String, Object> values = Map.of("level", row.name(), "piece", now.name());
             piece.setText(now.name());
             Parts.name(off, words.of("editor.level.take-off", values));
             distance.setId("level-" + row.name().replace(' ', '-') + "-on-" + now.piece());
             distance.describe(words.of("editor.level.distance", values), words.of("editor.level.distance.hint"));
-            distance.show(now.distance(), desk.unit());
+            distance.showOf(elsewhere, now.distance(), desk.unit());
             boolean straight = !now.distance().isEmpty();
             Parts.present(distance, straight);
             how.setText(now.how());

@@ -7,11 +7,13 @@ import easewright.editor.mark.OtherLines;
 import easewright.editor.model.Session;
 import easewright.geom.Box;
 import easewright.pattern.Piece;
+import easewright.text.LengthUnit;
 import easewright.text.Words;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javafx.application.Platform;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
@@ -21,7 +23,10 @@ import javafx.scene.layout.VBox;
 final class LineCard extends VBox {
     private final Session session;
     private final Marker marker;
-    private Optional<OtherLines.Other> shown = Optional.empty();
+    private Optional<Asked> shown = Optional.empty();
+
+    /** The line, with what else its words depend on. */
+    private record Asked(OtherLines.Other line, String piece, LengthUnit unit) {}
 
     LineCard(Session session, Marker marker) {
         super(8);
@@ -35,24 +40,40 @@ final class LineCard extends VBox {
     /** Asks about a line that was chosen with keys, which go on here. */
     void ask(OtherLines.Other other) {
         marker.askOutline(Optional.of(other.id()));
-        Platform.runLater(() -> lookupAll(".button").stream().findFirst().ifPresent(node -> node.requestFocus()));
+        Platform.runLater(this::takeKeys);
     }
 
     void show(List<OtherLines.Other> others, MarkState state, Words words) {
         Optional<OtherLines.Other> asked = state.outline()
                 .flatMap(id -> others.stream().filter(o -> o.id().equals(id)).findFirst());
         Parts.present(this, asked.isPresent());
-        if (!asked.equals(shown)) {
-            shown = asked;
+        Optional<Asked> now = asked.map(other -> new Asked(other, name(other), words.unit()));
+        if (!now.equals(shown)) {
+            boolean keys = isFocusWithin();
+            shown = now;
             getChildren().clear();
-            asked.ifPresent(other -> fill(other, words));
+            now.ifPresent(a -> fill(a.line(), a.piece(), words));
+            if (keys) {
+                takeKeys();
+            }
         }
     }
 
-    private void fill(OtherLines.Other other, Words words) {
+    private void takeKeys() {
+        lookupAll(".button").stream().findFirst().ifPresent(Node::requestFocus);
+    }
+
+    /** Of the piece that the line belongs to; empty where it belongs to none. */
+    private String name(OtherLines.Other other) {
+        return other.piece()
+                .flatMap(session.desk().pattern()::piece)
+                .map(Piece::name)
+                .orElse("");
+    }
+
+    private void fill(OtherLines.Other other, String name, Words words) {
         Optional<Piece> piece = other.piece().flatMap(session.desk().pattern()::piece);
         Box box = other.bare().outline().box();
-        String name = piece.map(Piece::name).orElse("");
         String where = piece.isEmpty() ? "alone" : other.around() ? "around" : "inside";
         Label line = new Label(words.of(
                 "editor.line." + where + (other.known() ? ".known" : ""),

@@ -60,6 +60,12 @@ final class MarkList extends VBox {
         Parts.show(add, tool, marker, words);
     }
 
+    /** What is shown next is of another piece: nothing typed for the one before may be taken for it. */
+    void clear() {
+        rows.clear();
+        list.getChildren().clear();
+    }
+
     /**
      * @param rename takes a number and a new name, and gives the reason why not, or nothing
      */

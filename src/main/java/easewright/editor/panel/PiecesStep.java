@@ -193,6 +193,8 @@ final class PiecesStep extends StepPage {
             name.showAnother(view.name());
             times.showAnother(view.times());
             size.showAnother(view.size());
+            darts.clear();
+            notches.clear();
         }
         name.show(view.name());
         times.show(view.times());
@@ -200,7 +202,7 @@ final class PiecesStep extends StepPage {
         fold.setSelected(view.onFold());
         stitching.setSelected(!view.cutting());
         cutting.setSelected(view.cutting());
-        allowance.show(view.allowance(), desk.unit());
+        allowance.showOf(another, view.allowance(), desk.unit());
         if (another || rows.size() != view.edges().size()) {
             rows.clear();
             view.edges().forEach(e -> rows.add(new EdgeRowView(view.id(), marker, words)));

@@ -70,6 +70,10 @@ public final class SheetPanel extends VBox {
                             turnTo("marks");
                             marker.go(MarkState.Step.PIECES);
                             marker.askOutline(Optional.of(line));
+                            // Whoever asked by key answers there.
+                            Platform.runLater(() -> lookupAll("#line-card .button").stream()
+                                    .findFirst()
+                                    .ifPresent(Node::requestFocus));
                         }));
         PageStack stack = new PageStack();
         stack.getChildren().setAll(pages.values());
