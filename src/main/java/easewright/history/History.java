@@ -31,6 +31,11 @@ public record History<T>(List<T> states, int index, int savedAt) {
         return states.get(index);
     }
 
+    /** The states up to the present one, oldest first. */
+    public List<T> upToPresent() {
+        return states.subList(0, index + 1);
+    }
+
     /** Goes on to a new state and forgets what had been undone; this very history if nothing differs. */
     public History<T> to(T next) {
         if (next.equals(present())) {

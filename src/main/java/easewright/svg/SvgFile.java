@@ -281,7 +281,11 @@ public final class SvgFile {
 
     /** The same as {@link #write}, together with what it means for the file. */
     public Written writing(Pattern changed) throws SvgProblem {
-        if (options.mmPerUnit().isEmpty() && changed.equals(opening.pattern())) {
+        // Which layers hold the pieces is known to the file only once they are written down.
+        boolean asFiled = options.mmPerUnit().isEmpty()
+                && (opening.marks().block().isPresent()
+                        || options.besides().isEmpty() && options.without().isEmpty());
+        if (asFiled && changed.equals(opening.pattern())) {
             return new Written(bytes(), List.of(), List.of());
         }
         SvgFile base = recalibrated(changed);

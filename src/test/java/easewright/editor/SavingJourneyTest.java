@@ -131,7 +131,7 @@ class SavingJourneyTest extends Journey {
     @Test
     void whatSavingDoesToTheDrawingIsSaidBeforeAndAfter(FxRobot robot) throws Exception {
         Label state = robot.lookup(".top-bar .quiet").queryAs(Label.class);
-        untilSaid(state, "saving redraws Back and Front and no other line");
+        untilSaid(state, "saving redraws Back, Front");
         String hint = robot.lookup("#save").query().getAccessibleHelp();
         assertThat(hint).contains("Saving draws lines of Back and Front anew").contains("Every other line");
 

@@ -211,10 +211,18 @@ public final class FileWork {
         background.whileWaiting(
                 "reading",
                 file.name(),
-                () -> LayerChoice.reading(file.svg(), desk.pattern(), keys),
+                () -> LayerChoice.reading(file.svg(), desk.history().upToPresent(), keys),
                 read -> {
                     if (session.desk().pattern() == desk.pattern()) {
                         session.reread(read.svg(), read.pattern());
+                        if (!read.bare().isEmpty()) {
+                            session.say(true, "editor.said.layers-bare", Map.of("pieces", read.bare()));
+                        } else if (!read.gone().isEmpty()) {
+                            session.say(
+                                    false,
+                                    "editor.said.layers-gone",
+                                    Map.of("count", read.gone().size()));
+                        }
                     }
                 },
                 problem -> failures.tell(problem, file.name()));

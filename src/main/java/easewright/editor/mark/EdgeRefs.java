@@ -50,11 +50,15 @@ final class EdgeRefs {
         return mates(pattern, ref -> means(ref, piece, edge) ? List.of() : List.of(ref));
     }
 
-    /** The same for all edges of a piece. */
+    /** The same for all edges of a piece. What is sewn to a piece of this name in every size stays while one has it. */
     static Pattern removed(Pattern pattern, Piece piece) {
+        boolean others = pattern.pieces().stream()
+                .anyMatch(p -> !p.id().equals(piece.id()) && p.name().equals(piece.name()));
         return mates(
                 pattern,
-                ref -> ref.piece().equals(piece.id()) || ref.piece().equals(piece.name()) ? List.of() : List.of(ref));
+                ref -> ref.piece().equals(piece.id()) || !others && ref.piece().equals(piece.name())
+                        ? List.of()
+                        : List.of(ref));
     }
 
     /** Seams of a piece are those of one with another id. */

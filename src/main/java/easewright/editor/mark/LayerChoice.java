@@ -45,8 +45,18 @@ public record LayerChoice(List<Row> rows, String locked) {
      */
     public record Row(String key, String name, String what, boolean read, boolean gauge) {}
 
-    /** What the drawing was read as, and the pattern with the pieces in its layers. */
-    public record Outcome(SvgFile svg, Pattern pattern) {}
+    /**
+     * What the drawing was read as, and the pattern with the pieces in its layers.
+     *
+     * @param gone names of pieces that went with their marks
+     * @param bare names of pieces that come without the marks that they once had
+     */
+    public record Outcome(SvgFile svg, Pattern pattern, List<String> gone, List<String> bare) {
+        public Outcome {
+            gone = List.copyOf(gone);
+            bare = List.copyOf(bare);
+        }
+    }
 
     /**
      * @param sheet what lies on the table, with the words around it
@@ -119,14 +129,16 @@ public record LayerChoice(List<Row> rows, String locked) {
 
     /**
      * Reads other layers. Pieces in layers that are not asked for go, with their marks, and so do lines of such layers that
-     * ride on others; outlines in layers that held nothing come. What lies elsewhere, such as words in a layer of their
-     * own, stays.
+     * ride on others; outlines in layers that held nothing come, as they were marked when they were last there. What
+     * lies elsewhere, such as words in a layer of their own, stays.
      *
-     * @param present a pattern of the file
-     * @param keys    of the layers to read, out of those to choose from
+     * @param states patterns of the file, oldest first; the last is the present one
+     * @param keys   of the layers to read, out of those to choose from
      * @throws MarkRefused {@code piece-in-changes}
      */
-    public static Outcome reading(SvgFile svg, Pattern present, Set<String> keys) throws SvgProblem, MarkRefused {
+    public static Outcome reading(SvgFile svg, List<Pattern> states, Set<String> keys) throws SvgProblem, MarkRefused {
+        Pattern present = states.get(states.size() - 1);
+        EarlierMarks earlier = EarlierMarks.of(states);
         SvgFile unasked = svg.reread(svg.options().withShown(Set.of(), Set.of()));
         Set<String> offered = new HashSet<>();
         Set<String> shown = new HashSet<>();
@@ -143,6 +155,7 @@ public record LayerChoice(List<Row> rows, String locked) {
         Map<String, Piece> before = bare(svg, present.scale());
         Pattern pattern = present;
         Set<String> held = new HashSet<>();
+        List<String> gone = new ArrayList<>();
         for (Piece piece : present.pieces()) {
             held.addAll(layers(piece, layersOf));
             boolean untouched = piece.equals(before.get(piece.id()));
@@ -151,6 +164,9 @@ public record LayerChoice(List<Row> rows, String locked) {
                     && riders(found.values()).contains(piece.id());
             if (rides || lies(layers(piece.id(), layersOf), unwanted, keys)) {
                 pattern = PieceEdits.leaveOut(pattern, piece.id());
+                if (EarlierMarks.isMarked(piece)) {
+                    gone.add(piece.name());
+                }
             } else {
                 Piece again = untouched ? found.getOrDefault(piece.id(), piece) : piece;
                 List<Rider> riders = again.riders().stream()
@@ -161,21 +177,48 @@ public record LayerChoice(List<Row> rows, String locked) {
         }
         List<Piece> pieces = new ArrayList<>(pattern.pieces());
         Set<String> stay = pattern.pieces().stream().map(Piece::id).collect(Collectors.toSet());
-        Set<String> rode = riders(present.pieces());
+        Set<String> rode = minus(riders(present.pieces()), riders(pieces));
+        List<Piece> coming = new ArrayList<>();
         for (Piece piece : found.values()) {
-            boolean there = pattern.piece(piece.id()).isPresent();
+            boolean there = stay.contains(piece.id()) || present.noPieces().contains(piece.id());
             Set<String> in = layers(piece.id(), layersOf);
+            in.retainAll(offered);
             boolean here = in.stream().anyMatch(keys::contains);
-            boolean known = present.piece(piece.id()).isPresent() || in.stream().anyMatch(held::contains);
+            boolean known = present.piece(piece.id()).isPresent()
+                    || in.stream().anyMatch(held::contains)
+                    || earlier.wasNoPiece(
+                            piece, p -> layers(p.id(), layersOf).stream().anyMatch(in::contains));
             // An outline that rode on a larger one is a piece now that this one is gone.
             if (!there && here && (!known || rode.contains(piece.id()))) {
-                List<Rider> riders = piece.riders().stream()
-                        .filter(r -> !stay.contains(r.id()))
-                        .toList();
-                pieces.add(piece.toBuilder().riders(riders).build());
+                coming.add(piece);
             }
         }
-        return new Outcome(now, pattern.withPieces(pieces));
+        Map<String, Integer> order = order(found.values());
+        Map<Piece, Piece> marks = new LinkedHashMap<>();
+        coming.forEach(piece -> marks.put(piece, earlier.piece(piece).orElse(piece)));
+        Set<String> back = marks.values().stream().map(Piece::id).collect(Collectors.toSet());
+        List<String> bare = new ArrayList<>();
+        for (Piece piece : coming) {
+            Piece marked = marks.get(piece);
+            if (earlier.lost(piece)) {
+                bare.add(piece.name());
+            }
+            List<Rider> riders = (marked.riders().isEmpty() ? piece : marked)
+                    .riders().stream()
+                            .filter(r -> !stay.contains(r.id()) && !back.contains(r.id()))
+                            .filter(r -> !lies(layers(r.id(), layersOf), unwanted, keys))
+                            .toList();
+            EarlierMarks.insert(pieces, marked.toBuilder().riders(riders).build(), p -> order.getOrDefault(p.id(), 0));
+        }
+        return new Outcome(now, earlier.levelsAndMates(pattern.withPieces(pieces), back), gone, bare);
+    }
+
+    /** Where pieces stand, by their ids and those of their other lines: the cutting line, where the stitching line is marked. */
+    private static Map<String, Integer> order(Collection<Piece> found) {
+        Map<String, Integer> order = new HashMap<>();
+        found.forEach(p -> order.put(p.id(), order.size()));
+        found.forEach(p -> p.riders().forEach(r -> order.putIfAbsent(r.id(), order.get(p.id()))));
+        return order;
     }
 
     private static Set<String> riders(Collection<Piece> pieces) {

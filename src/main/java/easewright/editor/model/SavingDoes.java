@@ -16,8 +16,8 @@ import java.util.Map;
  * @param consequences what else becomes of drawn lines
  */
 public record SavingDoes(Pattern of, List<String> redrawn, List<Finding> consequences) {
-    /** More names than these are not read. */
-    private static final int MOST_NAMES = 3;
+    /** Names with more letters than these together do not fit into the line under the file's name in a small window. */
+    private static final int MOST_LETTERS = 42;
 
     public SavingDoes {
         redrawn = List.copyOf(redrawn);
@@ -30,7 +30,8 @@ public record SavingDoes(Pattern of, List<String> redrawn, List<Finding> consequ
 
     /** That it is not saved yet, and in a few words what saving does. */
     public String brief(Words words) {
-        return words.of("editor.state.unsaved." + key(), Map.of("pieces", redrawn));
+        return words.of(
+                "editor.state.unsaved." + key(), Map.of("pieces", String.join(", ", redrawn), "count", redrawn.size()));
     }
 
     /** In whole sentences: which lines, and what else becomes of some. */
@@ -50,6 +51,10 @@ public record SavingDoes(Pattern of, List<String> redrawn, List<Finding> consequ
     }
 
     private String key() {
-        return redrawn.isEmpty() ? "marks" : redrawn.size() > MOST_NAMES ? "many" : "lines";
+        if (redrawn.isEmpty()) {
+            return "marks";
+        }
+        boolean fits = String.join(", ", redrawn).length() <= MOST_LETTERS;
+        return fits ? "lines" : "many";
     }
 }

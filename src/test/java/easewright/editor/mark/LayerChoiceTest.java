@@ -3,12 +3,14 @@ package easewright.editor.mark;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import easewright.draft.Samples;
 import easewright.geom.Point;
 import easewright.pattern.ChangeNote;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
 import easewright.svg.SvgFile;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -34,7 +36,7 @@ class LayerChoiceTest {
     private static LayerChoice.Outcome choose(Bare bare, String... keys) throws Exception {
         LayerChoice.Outcome read = LayerChoice.reading(
                 bare.session.desk().file().orElseThrow().svg(),
-                bare.session.desk().pattern(),
+                bare.session.desk().history().upToPresent(),
                 Set.of(keys));
         bare.session.reread(read.svg(), read.pattern());
         return read;
@@ -154,5 +156,69 @@ class LayerChoiceTest {
         assertThatThrownBy(() -> choose(bare, "s36"))
                 .isInstanceOfSatisfying(
                         MarkRefused.class, e -> assertThat(e.code()).isEqualTo("piece-in-changes"));
+    }
+
+    /** The sample skirt in three sizes, each in a layer, with all its marks and its seams. */
+    private static Bare threeSizes(List<String> layers) throws Exception {
+        String svg = Samples.files().get("skirt-sizes.svg");
+        for (String size : List.of("14", "12", "10")) {
+            int at = svg.lastIndexOf("<g font-family", svg.indexOf("<path id=\"skirt-back-" + size));
+            String layer = "<g xmlns:inkscape='http://www.inkscape.org/namespaces/inkscape' id='size" + size
+                    + "' inkscape:groupmode='layer' inkscape:label='Size " + size + "'>";
+            svg = svg.substring(0, at) + (size.equals("10") ? "" : "</g>") + layer + svg.substring(at);
+        }
+        svg = svg.replace("</svg>", "</g></svg>");
+        Bare bare = Bare.of(svg);
+        LayerChoice.of(bare.session.desk(), bare.marker.sheet()).rows().forEach(r -> layers.add(r.key()));
+        return bare;
+    }
+
+    @Test
+    void aSizeThatIsSwitchedOnAgainIsMarkedAsItWas() throws Exception {
+        List<String> layers = new ArrayList<>();
+        Bare bare = threeSizes(layers);
+        assertThat(layers).hasSize(3);
+        choose(bare, layers.toArray(String[]::new));
+        Pattern marked = bare.session.desk().pattern();
+        assertThat(marked.pieces()).hasSizeGreaterThan(3).allMatch(EarlierMarks::isMarked);
+        assertThat(marked.mates()).isNotEmpty();
+        assertThat(choose(bare, layers.get(1)).gone()).hasSizeGreaterThan(1);
+        assertThat(bare.session.desk().pattern().pieces().size())
+                .isLessThan(marked.pieces().size());
+        choose(bare, layers.get(2));
+        choose(bare, layers.toArray(String[]::new));
+        assertThat(bare.session.desk().pattern()).isEqualTo(marked);
+        // One after the other, the last first.
+        choose(bare, layers.get(2));
+        choose(bare, layers.get(2), layers.get(0));
+        choose(bare, layers.toArray(String[]::new));
+        assertThat(bare.session.desk().pattern()).isEqualTo(marked);
+    }
+
+    @Test
+    void aSeamThatWasTakenAwayDoesNotComeBackAndALevelDoes() throws Exception {
+        List<String> layers = new ArrayList<>();
+        Bare bare = threeSizes(layers);
+        Pattern all = bare.session.desk().pattern();
+        String seam = all.mates().get(0).name();
+        bare.marker.tryTo(p -> MateEdits.remove(p, seam));
+        Pattern marked = bare.session.desk().pattern();
+        choose(bare, layers.get(1));
+        bare.session.edit(bare.session.desk().pattern().withLevels(List.of()));
+        choose(bare, layers.get(0), layers.get(2));
+        choose(bare, layers.toArray(String[]::new));
+        assertThat(bare.session.desk().pattern().mates()).isEqualTo(marked.mates());
+        assertThat(bare.session.desk().pattern().levels()).isEqualTo(marked.levels());
+    }
+
+    @Test
+    void whereMarksCannotComeBackItIsSaid() throws Exception {
+        Bare bare = Bare.of(NEST);
+        bare.marker.tryTo(p -> PieceEdits.notch(p, "front-s38", new Point(308, 250)));
+        choose(bare, "s36");
+        bare.marker.scale(2, false);
+        LayerChoice.Outcome read = choose(bare, "s36", "s38");
+        assertThat(bare.piece("front-s38").notches()).isEmpty();
+        assertThat(read.bare()).containsExactly(bare.piece("front-s38").name());
     }
 }
