@@ -1,5 +1,7 @@
 package easewright.svg;
 
+import easewright.geom.Cubic;
+import easewright.geom.Line;
 import easewright.geom.Segment;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
@@ -25,6 +27,9 @@ record Targets(
         Set<Integer> used,
         Map<Integer, String> pieces,
         Map<String, DrawnCopy> copies) {
+    /** Far less than anybody could mean, and more than reckoning loses on a drawing of many metres, mm. */
+    private static final double BITS = 1e-9;
+
     /**
      * @throws SvgProblem {@code piece-not-drawn}, {@code joined-not-writable} or {@code rider-not-writable}
      */
@@ -93,10 +98,33 @@ record Targets(
             // A segment without extent draws nothing and would not be there on the next reading.
             List<Segment> wanted =
                     strokes.get(i).stream().filter(Segment::hasLength).toList();
-            if (!shape.subPaths().get(k).segments().equals(wanted)) {
+            if (!isDrawn(shape.subPaths().get(k).segments(), wanted)) {
                 geometry.computeIfAbsent(part.shape(), s -> new TreeMap<>()).put(k, wanted);
             }
         }
+    }
+
+    /** Whether a line is where it is drawn already; multiplying by a scale and back may have moved its last bits. */
+    private static boolean isDrawn(List<Segment> drawn, List<Segment> wanted) {
+        boolean same = drawn.size() == wanted.size();
+        for (int i = 0; same && i < drawn.size(); i++) {
+            same = isDrawn(drawn.get(i), wanted.get(i));
+        }
+        return same;
+    }
+
+    private static boolean isDrawn(Segment drawn, Segment wanted) {
+        if (drawn.equals(wanted)) {
+            return true;
+        }
+        boolean ends =
+                drawn.start().distance(wanted.start()) < BITS && drawn.end().distance(wanted.end()) < BITS;
+        if (drawn instanceof Cubic a && wanted instanceof Cubic b) {
+            return ends
+                    && a.control1().distance(b.control1()) < BITS
+                    && a.control2().distance(b.control2()) < BITS;
+        }
+        return ends && drawn instanceof Line && wanted instanceof Line;
     }
 
     /** A rider's segments, dealt out to its sub-paths: as before if they are as many, else where they do not join. */

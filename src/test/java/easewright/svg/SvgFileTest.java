@@ -51,6 +51,41 @@ class SvgFileTest {
         assertThat(file.marked()).isFalse();
     }
 
+    /** Loose ticks are brought to the scale of the table by multiplying, which gives other last bits than reading does. */
+    @Test
+    void aLineThatIsWhereItIsDrawnIsNotWrittenAnewForItsLastBits() throws SvgProblem {
+        String tick = "M2296.06,2542.68 L2296.06,2528.5 M680.31,2542.68 C680.4,2540.1 680.5,2530.2 680.31,2528.5";
+        String svg = "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 2523 3260'>"
+                + "<path id='a' d='M113.39,2310.24 H2409.45 V2537.01 H113.39 Z'/><path id='tick' d='" + tick
+                + "'/></svg>";
+        SvgFile file = SvgFile.read(svg.getBytes(StandardCharsets.UTF_8), "test.svg");
+        double unit = 0.352777778;
+        Pattern scaled = file.atScale(file.pattern(), unit, false);
+        double more = unit / file.pattern().scale().mmPerUnitX();
+        Piece piece = scaled.pieces().get(0);
+        List<Rider> riders = file.loose(scaled).stream()
+                .map(r -> r.withSegments(r.segments().stream()
+                        .map(s -> s.transformed(Affine.scaling(more, more)))
+                        .toList()))
+                .toList();
+        Pattern given =
+                scaled.withPiece(piece.toBuilder().name("Band").riders(riders).build());
+        assertThat(riders).hasSize(2);
+        SvgFile.Written written = file.writing(given);
+        assertThat(written.redrawn()).isEmpty();
+        assertThat(text(written.bytes())).contains("d='" + tick + "'");
+        Rider nudged = riders.get(0)
+                .withSegments(riders.get(0).segments().stream()
+                        .map(s -> s.transformed(Affine.translation(new Point(1e-4, 0))))
+                        .toList());
+        assertThat(file.writing(scaled.withPiece(piece.toBuilder()
+                                .name("Band")
+                                .riders(List.of(nudged))
+                                .build()))
+                        .redrawn())
+                .containsExactly("Band");
+    }
+
     @Test
     void onlyTheMovedCornerIsRewritten() throws SvgProblem {
         SvgFile file = file("<path id='a' fill='red'\n d='M 10,10 L 110,10 L 110,110\tL 10,110 Z' />");
