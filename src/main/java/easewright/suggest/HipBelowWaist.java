@@ -65,7 +65,8 @@ final class HipBelowWaist {
         Point centre = Reference.of(piece);
         Edge waist = waist(piece).orElseThrow();
         Point from = waist.from().distance(centre) < waist.to().distance(centre) ? waist.to() : waist.from();
-        Point down = piece.grainDirection();
+        // The grain may be marked upwards.
+        Point down = Run.Frame.along(piece.grainDirection()).down();
         double length = piece.outline().segments().stream()
                 .mapToDouble(s -> s.start().minus(from).dot(down))
                 .max()

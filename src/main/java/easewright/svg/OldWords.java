@@ -11,11 +11,17 @@ import java.util.List;
 
 /**
  * Words drawn on a piece that has become a left and a right one. They are somebody's drawing and stay as they are, beside
- * the one that was drawn; that they say what no longer holds, such as "cut on the fold", is told.
+ * the one that was drawn; that they say what no longer holds, such as "cut on the fold", is told. Only how a piece is cut is such.
  */
 final class OldWords {
     /** More lines than these are not read. */
     private static final int MOST_LINES = 6;
+
+    /** How a piece is cut: that, a fold, a count. What else is written, as a level or a size, still holds. */
+    private static final java.util.regex.Pattern OF_CUTTING = java.util.regex.Pattern.compile(
+            "\\b(cut|fold(ed)?|pairs?|mirrored)\\b|(?<![\\d.,])\\d{1,2}\\s*[x\u00d7](?!\\s*\\d)"
+                    + "|(?<![\\d\\p{L}]\\s?)[x\u00d7]\\s*\\d{1,2}\\b",
+            java.util.regex.Pattern.CASE_INSENSITIVE);
 
     private OldWords() {}
 
@@ -31,6 +37,7 @@ final class OldWords {
                                     c.middle().x() / across, c.middle().y() / down)))
                     .map(Caption::lines)
                     .flatMap(List::stream)
+                    .filter(line -> OF_CUTTING.matcher(line).find())
                     .limit(MOST_LINES)
                     .toList();
             if (!lines.isEmpty()) {

@@ -98,6 +98,7 @@ record PageChange(RootPage now, RootPage wanted, Optional<PageMark> mark, List<S
         if (!beyond.isEmpty()) {
             return List.of(Finding.of("page-not-grown", Severity.CAUTION, "").with("pieces", List.copyOf(beyond)));
         }
-        return isNone() || mark.isEmpty() ? List.of() : List.of(Finding.of("page-grown", Severity.NOTE, ""));
+        // Where copies came nearer since, it becomes smaller again.
+        return wanted.reachesBeyond(now) ? List.of(Finding.of("page-grown", Severity.NOTE, "")) : List.of();
     }
 }

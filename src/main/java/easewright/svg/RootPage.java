@@ -72,6 +72,11 @@ record RootPage(Optional<String> width, Optional<String> height, Optional<String
         return !(right <= end(true) && below <= end(false));
     }
 
+    /** Whether it reaches further right or down than another one does. */
+    boolean reachesBeyond(RootPage other) {
+        return end(true) > other.end(true) || end(false) > other.end(false);
+    }
+
     /** The page, larger where it has to be; empty if it states no size, or none gives the very same scale. */
     Optional<RootPage> holding(double right, double below) {
         return grown(true, right).flatMap(wide -> wide.grown(false, below));

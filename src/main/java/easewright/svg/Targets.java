@@ -59,11 +59,17 @@ record Targets(
             }
         }
         for (String id : pattern.noPieces()) {
-            drawn.piece(id)
-                    .filter(part -> drawing.all().get(part.shape()).editable())
-                    .ifPresent(part -> targets.used().add(part.shape()));
+            drawn.piece(id).ifPresent(part -> targets.named(drawing, part.shape()));
+            drawn.joined(id).ifPresent(lines -> lines.parts().forEach(p -> targets.named(drawing, p.shape())));
         }
         return targets;
+    }
+
+    /** A shape gets an id, if it can be written, by which it is known when it is read again. */
+    private void named(Drawing drawing, int shape) {
+        if (drawing.all().get(shape).editable()) {
+            used.add(shape);
+        }
     }
 
     /** A line that was left open gets its last line too, and is begun where it began. */

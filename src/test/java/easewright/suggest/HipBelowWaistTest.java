@@ -5,12 +5,14 @@ import static org.assertj.core.api.Assertions.within;
 
 import easewright.geom.Point;
 import easewright.measure.Measures;
+import easewright.pattern.Grain;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.svg.SvgFile;
 import easewright.svg.SvgProblem;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -81,6 +83,22 @@ class HipBelowWaistTest {
                 .filteredOn(s -> s.key().equals("level hip"))
                 .hasSize(1)
                 .allSatisfy(s -> assertThat(s.reason().isLikely()).as("a guess").isFalse());
+    }
+
+    @Test
+    void theGrainMayBeMarkedUpwards() throws SvgProblem {
+        Pattern pattern = on(skirt(200, 245, 600)).outcome();
+        for (Piece piece : pattern.pieces()) {
+            for (boolean up : new boolean[] {false, true}) {
+                Grain grain = up
+                        ? new Grain(new Point(0, 500), new Point(0, 300))
+                        : new Grain(new Point(0, 300), new Point(0, 500));
+                assertThat(HipBelowWaist.on(
+                                piece.toBuilder().grain(Optional.of(grain)).build(), 200))
+                        .hasValueSatisfying(l ->
+                                assertThat(l.through().orElseThrow().y() - SIDE).isCloseTo(200, within(1e-6)));
+            }
+        }
     }
 
     @Test

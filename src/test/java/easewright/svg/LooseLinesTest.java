@@ -281,4 +281,23 @@ class LooseLinesTest {
                 .isInstanceOfSatisfying(
                         SvgProblem.class, e -> assertThat(e.code()).isEqualTo("joined-not-writable"));
     }
+
+    /** What was said to be no piece is known by the ids of its lines, which they get where they have none. */
+    @Test
+    void noPieceHoldsOfLinesWithoutIds() throws SvgProblem {
+        String body = "<svg xmlns='http://www.w3.org/2000/svg' width='400mm' height='400mm' viewBox='0 0 400 400'>"
+                + SIDES.replaceAll(" id='[a-z]*'|id='[a-z]*' ?", " ") + "<path id='a' d='M200 0H290V80H200Z'/></svg>";
+        SvgFile file = SvgFile.read(body.getBytes(java.nio.charset.StandardCharsets.UTF_8), "lines.svg");
+        Piece joined = file.pattern().pieces().stream()
+                .filter(p -> p.id().contains(" "))
+                .findFirst()
+                .orElseThrow();
+        Pattern one = file.pattern()
+                .withPieces(List.of(file.pattern().piece("a").orElseThrow()))
+                .withNoPiece(joined.id());
+        SvgFile again = SvgFile.read(file.write(one), "again.svg");
+        assertThat(again.pattern().noPieces()).containsExactly(joined.id());
+        assertThat(again.findings()).isEmpty();
+        assertThat(again.drawn().outline(joined.id())).isPresent();
+    }
 }

@@ -41,6 +41,7 @@ class OldWordsTest {
                 .singleElement()
                 .satisfies(
                         f -> assertThat(String.valueOf(f.values().get("words"))).contains("cut 1 on fold"));
+        assertThat(told.toString()).as("levels still hold").doesNotContain("hip");
         SvgFile.Written written = file.writing(changed);
         assertThat(written.consequences()).containsAll(told);
         assertThat(new String(written.bytes(), StandardCharsets.UTF_8)).contains(">cut 1 on fold</text>");

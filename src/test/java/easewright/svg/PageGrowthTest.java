@@ -223,6 +223,7 @@ class PageGrowthTest {
         Pattern near = parted(pieces(file), 100, 0);
         SvgFile.Written written = far.writing(near);
         assertThat(root(written.bytes())).isEqualTo("width='160mm' height='80mm' viewBox='0 0 160 80'");
+        assertThat(codes(written)).as("it becomes smaller").doesNotContain("page-grown");
         Segment first = SvgFile.read(written.bytes(), "near.svg")
                 .pattern()
                 .pieces()

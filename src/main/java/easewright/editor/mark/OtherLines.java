@@ -146,7 +146,7 @@ public final class OtherLines {
     }
 
     private static Pattern unchanged(Pattern pattern, Piece piece) throws MarkRefused {
-        if (!pattern.changes().isEmpty()) {
+        if (!pattern.changes().isEmpty() || !pattern.aside().isEmpty()) {
             throw new MarkRefused("line-in-changes", Map.of("piece", piece.name()));
         }
         return pattern;

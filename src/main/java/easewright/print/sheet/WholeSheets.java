@@ -50,7 +50,12 @@ final class WholeSheets {
         WholeSheets turning = new WholeSheets(job, true);
         asDrawn.require(paper);
         List<Sheet> plain = asDrawn.best(paper);
-        List<Sheet> turned = turning.best(paper);
+        List<Sheet> turned;
+        try {
+            turned = turning.best(paper);
+        } catch (PrintProblem fitsOnlyAsDrawn) {
+            return asDrawn.prints(plain);
+        }
         return length(turned) < (1 - TileSearch.WORTH_TURNING) * length(plain)
                 ? turning.prints(turned)
                 : asDrawn.prints(plain);

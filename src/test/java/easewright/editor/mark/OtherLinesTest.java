@@ -18,6 +18,7 @@ import easewright.pattern.LineKind;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
+import easewright.pattern.SetAside;
 import easewright.suggest.Suggestions;
 import easewright.svg.SvgFile;
 import java.nio.file.Files;
@@ -146,6 +147,11 @@ class OtherLinesTest {
         OtherLines.Other outer = other(OUTER);
         Pattern changed = pattern().withChange(new ChangeNote("seam-edge", Map.of()));
         assertThatThrownBy(() -> OtherLines.said(changed, outer))
+                .isInstanceOfSatisfying(
+                        MarkRefused.class, e -> assertThat(e.code()).isEqualTo("line-in-changes"));
+        Pattern aside = pattern().withAside(List.of(new SetAside(0, new ChangeNote("seam-edge", Map.of()))));
+        assertThatThrownBy(() -> OtherLines.said(aside, outer))
+                .as("it may be switched on again")
                 .isInstanceOfSatisfying(
                         MarkRefused.class, e -> assertThat(e.code()).isEqualTo("line-in-changes"));
     }
