@@ -16,7 +16,7 @@ import java.util.Set;
  * other, are a cutting and a stitching line; three or more in the same place are sizes, and so are just as many as the
  * words on them name. Where each size has both lines, the one that runs evenly inside another is that one's stitching line.
  * Lines that all run evenly inside each other are the cutting, stitching and topstitching lines of one piece, unless words
- * name as many sizes or they reach further in than such lines do.
+ * or their groups name as many sizes or they reach further in than such lines do.
  */
 final class SizesInside {
     /** The smallest of some sizes has at least this part of the area of the largest. */
@@ -66,7 +66,8 @@ final class SizesInside {
                 long beside = outer.stream()
                         .filter(other -> other != largest && maySizes(largest, other))
                         .count();
-                List<PieceOutline> cut = withoutStitching(nest, named(largest) == nest.size() + beside);
+                List<PieceOutline> cut =
+                        withoutStitching(nest, named(largest) == nest.size() + beside || groupsName(nest));
                 if (cut.size() + beside >= LEAST_SIZES || named(largest) == cut.size() + beside) {
                     sizes.addAll(cut.subList(1, cut.size()));
                 }
@@ -78,7 +79,7 @@ final class SizesInside {
     /**
      * An outline evenly inside the next larger one goes with it. Where all of them lie so, all are sizes or none.
      *
-     * @param allNamed whether words name each of them as a size
+     * @param allNamed whether words or groups name each of them as a size
      */
     private static List<PieceOutline> withoutStitching(List<PieceOutline> nest, boolean allNamed) {
         List<Boolean> even = new ArrayList<>();
@@ -121,6 +122,15 @@ final class SizesInside {
         return least >= LEAST_OF_AREA * most
                 && shared.isPresent()
                 && shared.get().width() * shared.get().height() >= SAME_PLACE * both.width() * both.height();
+    }
+
+    /** Whether each of some outlines is drawn in a group of its own that is called by a size. */
+    private boolean groupsName(List<PieceOutline> nest) {
+        List<String> innermost = nest.stream()
+                .map(one -> drawing.all().get(one.order()).layers())
+                .map(groups -> groups.isEmpty() ? "" : groups.get(groups.size() - 1))
+                .toList();
+        return Set.copyOf(SizeNames.ofLayers(innermost).values()).size() == nest.size();
     }
 
     /** How many sizes the words on an outline name; 0 if they name none. */

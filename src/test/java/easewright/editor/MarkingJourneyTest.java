@@ -246,7 +246,6 @@ class MarkingJourneyTest {
 
     /** Of three sizes in one drawing the user's own is kept, marked, and at another scale its allowance goes along. */
     @Test
-    @org.junit.jupiter.api.Disabled("expects the state before layers kept marks")
     void oneSizeOfANest(FxRobot robot) throws Exception {
         StringBuilder nest = new StringBuilder(
                 "<svg xmlns='http://www.w3.org/2000/svg' width='600mm' height='600mm' viewBox='0 0 600 600'>");

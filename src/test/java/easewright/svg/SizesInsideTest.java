@@ -186,6 +186,14 @@ class SizesInsideTest {
         List<String> named = new ArrayList<>(lines);
         named.add("<text x='150' y='250' font-size='12'>Sizes 36-38-40</text>");
         assertThat(of(named).pattern().pieces()).hasSize(4);
+        List<String> grouped = List.of(
+                "<g id='size-40'>" + rectangle("cut", 0) + "</g>",
+                "<g id='size-38'>" + rectangle("sewn", 10) + "</g>",
+                "<g id='size-36'>" + rectangle("top", 17) + "</g>",
+                other);
+        assertThat(of(grouped).pattern().pieces())
+                .as("each in a group called by a size")
+                .hasSize(4);
         List<String> deep = List.of(rectangle("large", 0), rectangle("middle", 16), rectangle("small", 32), other);
         assertThat(of(deep).pattern().pieces()).hasSize(4);
     }
