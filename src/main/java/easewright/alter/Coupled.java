@@ -25,7 +25,7 @@ import java.util.TreeMap;
  */
 public final class Coupled {
     /** A seam line that changed by less than this was not altered, mm; the promise for even seams is 0.02. */
-    private static final double ALTERED = 0.02;
+    static final double ALTERED = 0.02;
 
     private Coupled() {}
 
@@ -208,7 +208,8 @@ public final class Coupled {
                 new Offer(mate, drift, alterations, now, girths(is, Measures.again(now, after, is)), findings));
     }
 
-    private static Map<String, Double> girths(GarmentMeasures before, GarmentMeasures after) {
+    /** By how much each girth is another than before, mm, by its name; those that are the same are left out. */
+    static Map<String, Double> girths(GarmentMeasures before, GarmentMeasures after) {
         Map<String, Double> changes = new TreeMap<>();
         // Those that are now: a limb's one girth may have become two, of which either may have changed.
         for (Girth girth : after.girths()) {

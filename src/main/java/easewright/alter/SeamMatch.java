@@ -2,7 +2,6 @@ package easewright.alter;
 
 import easewright.measure.Cutting;
 import easewright.measure.GarmentMeasures;
-import easewright.measure.Girth;
 import easewright.measure.MateWalk;
 import easewright.measure.Measures;
 import easewright.pattern.Edge;
@@ -18,7 +17,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 
 /**
  * What a drafter does about two seam lines that do not fit, however they came to be so: the shorter one is made longer or
@@ -26,9 +24,6 @@ import java.util.TreeMap;
  * girth changes and no other seam is put out (common practice). No protected edge is moved, nor a side that is one.
  */
 public final class SeamMatch {
-    /** A girth or a seam line that changes by less does not change, mm. */
-    private static final double ALTERED = 0.02;
-
     /** Of what is left over nobody sees anything, mm. */
     private static final double FITS = 0.01;
 
@@ -107,10 +102,10 @@ public final class SeamMatch {
 
     private static boolean secondFirst(GarmentMeasures was, MateWalk walk) {
         Optional<MateWalk> then = was.before(walk);
-        boolean first =
-                then.filter(w -> Math.abs(w.first() - walk.first()) > ALTERED).isPresent();
-        boolean second =
-                then.filter(w -> Math.abs(w.second() - walk.second()) > ALTERED).isPresent();
+        boolean first = then.filter(w -> Math.abs(w.first() - walk.first()) > Coupled.ALTERED)
+                .isPresent();
+        boolean second = then.filter(w -> Math.abs(w.second() - walk.second()) > Coupled.ALTERED)
+                .isPresent();
         return first == second ? walk.drift() > 0 : first;
     }
 
@@ -152,7 +147,7 @@ public final class SeamMatch {
             if (!fits) {
                 return Optional.empty();
             }
-            Map<String, Double> girths = girths(now);
+            Map<String, Double> girths = Coupled.girths(is, now);
             double most = girths.values().stream().mapToDouble(Math::abs).sum();
             return Optional.of(new Tried(
                     new Choice(
@@ -162,18 +157,6 @@ public final class SeamMatch {
         } catch (Refusal cannotBeDoneThere) {
             return Optional.empty();
         }
-    }
-
-    private Map<String, Double> girths(GarmentMeasures now) {
-        Map<String, Double> changes = new TreeMap<>();
-        // Those that are then: a limb's one girth may become two, of which either may change.
-        for (Girth girth : now.girths()) {
-            is.girth(girth)
-                    .map(was -> girth.finished() - was.finished())
-                    .filter(by -> Math.abs(by) > ALTERED)
-                    .ifPresent(by -> changes.put(girth.name(), by));
-        }
-        return changes;
     }
 
     /** How many other seams are put out of fit by it. */

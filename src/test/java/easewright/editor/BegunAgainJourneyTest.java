@@ -14,14 +14,12 @@ import easewright.pattern.Level;
 import easewright.pattern.Piece;
 import easewright.svg.disk.KeptWork;
 import easewright.svg.disk.Recovery;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
 import javafx.css.PseudoClass;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
@@ -51,26 +49,16 @@ class BegunAgainJourneyTest extends Journey {
         return state;
     }
 
-    private List<Path> kept() throws IOException {
-        Path recovery = state.resolve("recovery");
-        if (!Files.isDirectory(recovery)) {
-            return List.of();
-        }
-        try (Stream<Path> all = Files.list(recovery)) {
-            return all.filter(p -> p.toString().endsWith(".kept")).toList();
-        }
-    }
-
     /** What another window would find if the program ended as soon as this has been kept. */
     private KeptWork endedWith(String text) throws Exception {
         WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> {
-            List<Path> all = kept();
+            List<Path> all = kept(state);
             return all.size() == 1
                     && Files.readString(all.get(0), StandardCharsets.ISO_8859_1).contains(text);
         });
         Path other = super.state();
         Path recovery = Files.createDirectories(other.resolve("recovery"));
-        Path left = kept().get(0);
+        Path left = kept(state).get(0);
         Files.copy(left, recovery.resolve(left.getFileName()));
         try (Recovery next = new Recovery(other)) {
             return next.leftBehind().get(0);
@@ -320,7 +308,8 @@ class BegunAgainJourneyTest extends Journey {
         WaitForAsyncUtils.waitFor(
                 20,
                 TimeUnit.SECONDS,
-                () -> kept().size() == 1 && app.files().savingProperty().get().isEmpty());
+                () -> kept(state).size() == 1
+                        && app.files().savingProperty().get().isEmpty());
         assertThat(robot.lookup(".top-bar .quiet").queryAs(Label.class).getText())
                 .isEqualTo("not saved yet");
         robot.interact(() -> app.files().save());

@@ -4,12 +4,15 @@ import easewright.ease.EaseLine;
 import easewright.editor.model.Desk;
 import easewright.editor.panel.CuttingTable;
 import easewright.geom.Point;
+import java.io.IOException;
 import java.lang.reflect.Field;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import javafx.geometry.Point2D;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
@@ -83,6 +86,17 @@ abstract class Journey {
     /** Where settings and unsaved work are kept. */
     Path state() throws Exception {
         return Files.createTempDirectory(folder, "state");
+    }
+
+    /** Files of work that is kept from a crash. */
+    static List<Path> kept(Path state) throws IOException {
+        Path recovery = state.resolve("recovery");
+        if (!Files.isDirectory(recovery)) {
+            return List.of();
+        }
+        try (Stream<Path> all = Files.list(recovery)) {
+            return all.filter(p -> p.toString().endsWith(".kept")).toList();
+        }
     }
 
     Desk desk() {

@@ -11,7 +11,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
@@ -36,18 +35,11 @@ class KeptSafeJourneyTest extends Journey {
     }
 
     private List<String> kept() throws IOException {
-        Path recovery = state.resolve("recovery");
-        if (!Files.isDirectory(recovery)) {
-            return List.of();
+        List<String> texts = new java.util.ArrayList<>();
+        for (Path file : kept(state)) {
+            texts.add(Files.readString(file, StandardCharsets.ISO_8859_1));
         }
-        try (Stream<Path> all = Files.list(recovery)) {
-            List<Path> files = all.filter(p -> p.toString().endsWith(".kept")).toList();
-            List<String> texts = new java.util.ArrayList<>();
-            for (Path file : files) {
-                texts.add(Files.readString(file, StandardCharsets.ISO_8859_1));
-            }
-            return texts;
-        }
+        return texts;
     }
 
     private void untilKept(Predicate<List<String>> wanted) throws Exception {

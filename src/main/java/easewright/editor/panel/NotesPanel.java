@@ -107,34 +107,15 @@ public final class NotesPanel extends SheetPage {
             acts.add(show(note, "editor.open.show.hint", words, () -> gaps.accept(id)));
         } else if (seam(note).isPresent()) {
             String name = note.seam().orElseThrow();
-            acts.add(show(note, "editor.notes.show-seam.hint", words, () -> {
-                Optional<Pointed> lines = Notes.pointed(session.desk(), name);
-                session.point(lines);
-                lines.ifPresent(places);
-            }));
+            acts.add(show(note, "editor.notes.show-seam.hint", words, () -> point(seam(note))));
             if (isOffered(name)) {
-                Button match = new Button(words.of("editor.notes.match"));
-                match.getStyleClass().add("small");
-                match.setMinWidth(USE_PREF_SIZE);
-                Parts.about(match, note.words());
-                Hints.on(match, words.of("editor.notes.match.hint"));
-                match.setOnAction(e -> leader.accept(name));
-                acts.add(match);
+                acts.add(
+                        press(note, "editor.notes.match", "editor.notes.match.hint", words, () -> leader.accept(name)));
             }
         } else if (line(note).isPresent()) {
             String line = note.line().orElseThrow();
-            acts.add(show(note, "editor.notes.show-line.hint", words, () -> {
-                Optional<Pointed> lines = Notes.pointedLine(session.desk(), line);
-                session.point(lines);
-                lines.ifPresent(places);
-            }));
-            Button say = new Button(words.of("editor.notes.say"));
-            say.getStyleClass().add("small");
-            say.setMinWidth(USE_PREF_SIZE);
-            Parts.about(say, note.words());
-            Hints.on(say, words.of("editor.notes.say.hint"));
-            say.setOnAction(e -> asker.accept(line));
-            acts.add(say);
+            acts.add(show(note, "editor.notes.show-line.hint", words, () -> point(line(note))));
+            acts.add(press(note, "editor.notes.say", "editor.notes.say.hint", words, () -> asker.accept(line)));
         } else if (note.piece().isPresent()) {
             String id = note.piece().get();
             acts.add(show(note, "editor.notes.show.hint", words, () -> {
@@ -185,14 +166,24 @@ public final class NotesPanel extends SheetPage {
                         .anyMatch(o -> o.seam().equals(seam));
     }
 
+    /** Lights lines on the table and brings them into the view. */
+    private void point(Optional<Pointed> lines) {
+        session.point(lines);
+        lines.ifPresent(places);
+    }
+
     private static Button show(Notes.Note note, String hint, Words words, Runnable act) {
-        Button show = new Button(words.of("editor.notes.show"));
-        show.getStyleClass().add("small");
-        show.setMinWidth(USE_PREF_SIZE);
-        Parts.about(show, note.words());
-        Hints.on(show, words.of(hint));
-        show.setOnAction(e -> act.run());
-        return show;
+        return press(note, "editor.notes.show", hint, words, act);
+    }
+
+    private static Button press(Notes.Note note, String key, String hint, Words words, Runnable act) {
+        Button press = new Button(words.of(key));
+        press.getStyleClass().add("small");
+        press.setMinWidth(USE_PREF_SIZE);
+        Parts.about(press, note.words());
+        Hints.on(press, words.of(hint));
+        press.setOnAction(e -> act.run());
+        return press;
     }
 
     private static String sign(Severity severity) {
