@@ -48,6 +48,11 @@ final class PieceNames {
 
     /** What somebody called a shape. */
     static Optional<String> given(DrawnShape shape) {
+        return own(shape).or(() -> ofLayer(shape));
+    }
+
+    /** What somebody called a shape itself, whatever its layer is called. */
+    static Optional<String> own(DrawnShape shape) {
         if (!shape.label().isEmpty()) {
             return Optional.of(shape.label());
         }
@@ -56,6 +61,10 @@ final class PieceNames {
         if (!id.isEmpty() && !NumberedNames.isNumbered(id)) {
             return Optional.of(id);
         }
+        return Optional.empty();
+    }
+
+    private static Optional<String> ofLayer(DrawnShape shape) {
         return shape.groups().stream()
                 .map(DrawnShape.Group::name)
                 .filter(name -> !NumberedNames.isNumbered(name)

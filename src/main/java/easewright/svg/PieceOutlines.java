@@ -72,8 +72,10 @@ record PieceOutlines(List<PieceOutline> pieces, List<Finding> findings, boolean 
             if (shape.shown()) {
                 for (Ring ring : Ring.ofPieces(shape)) {
                     Area area = Area.of(ring.outline(), i, ring.subPath());
-                    outlines.add(new PieceOutline(
-                            area, i, Optional.empty(), ring.subPath(), ring.ref(shape), PieceNames.given(shape)));
+                    Optional<String> name = PieceNames.own(shape)
+                            .or(() -> TestSquares.words(ring.outline(), drawing.captions()))
+                            .or(() -> PieceNames.given(shape));
+                    outlines.add(new PieceOutline(area, i, Optional.empty(), ring.subPath(), ring.ref(shape), name));
                 }
             }
         }

@@ -3,7 +3,9 @@ package easewright.svg;
 import easewright.geom.Box;
 import easewright.geom.Line;
 import easewright.geom.Outline;
+import easewright.pattern.Caption;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -46,6 +48,18 @@ final class TestSquares {
                 && outline.segments().stream().allMatch(Line.class::isInstance)
                 && Math.abs(box.height() - side) < Math.max(0.1, EQUAL * side)
                 && Math.abs(outline.signedArea()) > 0.995 * side * side;
+    }
+
+    /** The words in a square that say how large it is, the nearest to its middle. */
+    static Optional<String> words(Outline outline, List<Caption> captions) {
+        if (!isSquare(outline)) {
+            return Optional.empty();
+        }
+        Box box = outline.box();
+        return captions.stream()
+                .filter(c -> box.contains(c.middle()) && mm(c.words()).isPresent())
+                .min(Comparator.comparingDouble(c -> box.centre().distance(c.middle())))
+                .map(Caption::words);
     }
 
     /** Squares with a size written inside or near them. */

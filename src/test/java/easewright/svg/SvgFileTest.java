@@ -87,6 +87,13 @@ class SvgFileTest {
     }
 
     @Test
+    void aTestSquareIsCalledByTheWordsWrittenOnIt() throws SvgProblem {
+        String words = "<text x='35' y='60' font-size='8'>10 cm</text><text x='210' y='160' font-size='8'>10 cm</text>";
+        SvgFile file = file("<path d='M10,10h100v100h-100z'/><path d='M200,10h100v300h-100z'/>" + words);
+        assertThat(file.pattern().pieces()).extracting(Piece::name).containsExactly("10 cm", "Piece 2");
+    }
+
+    @Test
     void onlyTheMovedCornerIsRewritten() throws SvgProblem {
         SvgFile file = file("<path id='a' fill='red'\n d='M 10,10 L 110,10 L 110,110\tL 10,110 Z' />");
         String written = text(file.write(moved(file.pattern(), 1, new Point(2.5, -1))));

@@ -180,13 +180,14 @@ final class Nest {
     private Spot cheapest(Board board, int shape, Price price) {
         Spot best = null;
         Cutout cutout = shapes.get(shape);
+        List<Double> starts = price.starts();
         for (int turn = 0; turn < cutout.turns().size(); turn++) {
             Stencil stencil = stencils.get(shape).get(turn);
             Footprint footprint = footprints.get(shape).get(turn);
             int rightmost = cutout.leftFirst() ? 0 : columns - stencil.columns();
             for (int column = 0; column <= rightmost; column++) {
                 int last = -1;
-                for (double start : price.starts()) {
+                for (double start : starts) {
                     int row = board.lowest(stencil, column, Math.max(last + 1, Stencil.cells(start, cell)));
                     if (row < 0) {
                         break;
