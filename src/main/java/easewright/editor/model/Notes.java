@@ -210,8 +210,17 @@ public final class Notes {
         return findings(desk).size();
     }
 
-    /** How many places of the pattern are not true. */
+    /** How many places of the pattern are not true, in the sizes in which something is done. */
     public static long untrue(Desk desk) {
-        return desk.reading().findings().stream().filter(Truing::tells).count();
+        List<String> sizes = desk.sizesTaking();
+        return desk.reading().findings().stream()
+                .filter(Truing::tells)
+                .filter(f -> sizes.isEmpty()
+                        || desk.pattern()
+                                .piece(f.piece())
+                                .flatMap(Piece::size)
+                                .map(sizes::contains)
+                                .orElse(true))
+                .count();
     }
 }

@@ -1,6 +1,8 @@
 package easewright.editor.model;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -40,10 +42,7 @@ public final class TrueBench {
     }
 
     private void follow(Desk desk) {
-        if (asked.isPresent()
-                && asked.get().pattern() == desk.pattern()
-                && asked.get().unit() == desk.unit()
-                && asked.get().size().equals(desk.size())) {
+        if (asked.isPresent() && isAlike(asked.get(), desk)) {
             return;
         }
         // The list is about a pattern, not about a trial of it.
@@ -57,10 +56,23 @@ public final class TrueBench {
         });
     }
 
-    /** Puts every place right that can be; one step that can be undone, and one change in the list for each. */
+    /** Whether the same is found for both. Which level is at work matters only where it says in which sizes it lies. */
+    private static boolean isAlike(Desk one, Desk other) {
+        Set<String> also = one.wanted().map(Wanted::alsoIn).orElse(Set.of());
+        boolean alike = one.pattern() == other.pattern()
+                && one.unit() == other.unit()
+                && one.size().equals(other.size())
+                && also.equals(other.wanted().map(Wanted::alsoIn).orElse(Set.of()));
+        return alike
+                && (also.isEmpty()
+                        || one.wanted().map(Wanted::level).equals(other.wanted().map(Wanted::level)));
+    }
+
+    /** Puts every place in the list right that can be; one step that can be undone, and one change in the list for each. */
     public void trueAll() {
         Desk desk = session.desk();
-        away(() -> TrueWork.all(desk.pattern()), made -> {
+        List<String> sizes = desk.sizesTaking();
+        away(() -> TrueWork.all(desk.pattern(), sizes), made -> {
             if (session.desk().pattern() == desk.pattern() && made != desk.pattern()) {
                 session.edit(made);
             }

@@ -16,24 +16,28 @@ import easewright.pattern.Piece;
 import easewright.pattern.Rider;
 import easewright.text.Words;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What could be made to fit or be made true in a pattern. Nothing of it is done unasked.
  *
  * @param pattern the pattern it is about
  * @param offers  what can be done about seams that do not fit
- * @param places  where lines are not true as they will be sewn
+ * @param places  where lines are not true as they will be sewn; of a nest, in the sizes in which something is done
+ * @param others  other sizes that have such places
  */
-public record TrueWork(Pattern pattern, List<FollowUp> offers, List<Place> places) {
+public record TrueWork(Pattern pattern, List<FollowUp> offers, List<Place> places, List<String> others) {
     /** A line that moves, or an edge that becomes longer, by less is not worth a word, mm. */
     private static final double NOTICED = 0.05;
 
     public TrueWork {
         offers = List.copyOf(offers);
         places = List.copyOf(places);
+        others = List.copyOf(others);
     }
 
     /**
@@ -49,17 +53,28 @@ public record TrueWork(Pattern pattern, List<FollowUp> offers, List<Place> place
 
     /** Nothing to be done. */
     public static TrueWork none(Pattern pattern) {
-        return new TrueWork(pattern, List.of(), List.of());
+        return new TrueWork(pattern, List.of(), List.of(), List.of());
     }
 
     /** All there is. Takes a moment: for a thread of its own. */
     public static TrueWork of(Desk desk) {
         List<Place> places = new ArrayList<>();
+        Set<String> others = new LinkedHashSet<>();
+        List<String> sizes = desk.sizesTaking();
         for (Proposal proposal : Truing.proposals(desk.pattern(), desk.reading().measures())) {
-            places.add(place(desk, proposal));
+            if (isIn(proposal, sizes)) {
+                places.add(place(desk, proposal));
+            } else {
+                proposal.size().ifPresent(others::add);
+            }
         }
         List<FollowUp> offers = FollowUp.isAsked(desk) ? FollowUp.of(desk) : List.of();
-        return new TrueWork(desk.pattern(), offers, places);
+        return new TrueWork(desk.pattern(), offers, places, List.copyOf(others));
+    }
+
+    /** Whether it is untrue in one of the sizes, or in a pattern that comes in one. */
+    private static boolean isIn(Proposal proposal, List<String> sizes) {
+        return proposal.size().map(sizes::contains).orElse(true);
     }
 
     /** How many places can be put right. */
@@ -74,12 +89,16 @@ public record TrueWork(Pattern pattern, List<FollowUp> offers, List<Place> place
                 .count();
     }
 
-    /** The pattern with every place put right that can be, each a change of its own. */
-    public static Pattern all(Pattern pattern) {
+    /**
+     * The pattern with every place put right that can be, each a change of its own.
+     *
+     * @param sizes in which to do so; every other stays the same objects. None where the pattern comes in one
+     */
+    public static Pattern all(Pattern pattern, List<String> sizes) {
         Pattern now = pattern;
         for (Proposal proposal : Truing.proposals(pattern)) {
             try {
-                now = proposal.apply(now).pattern();
+                now = isIn(proposal, sizes) ? proposal.apply(now).pattern() : now;
             } catch (Refusal refusal) {
                 // It stays in the list, with the reason.
                 continue;

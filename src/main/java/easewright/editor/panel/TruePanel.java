@@ -121,6 +121,12 @@ public final class TruePanel extends SheetPage {
         shown.ifPresent(work -> {
             offers(work.offers(), words);
             places(work, words);
+            if (!work.others().isEmpty()) {
+                Label others = quiet(words.of("editor.true.others", Map.of("sizes", work.others())));
+                others.setId("true-others");
+                others.getStyleClass().add("list-row");
+                list.getChildren().add(others);
+            }
         });
     }
 

@@ -8,6 +8,7 @@ import easewright.geom.Point;
 import easewright.svg.SvgFile;
 import easewright.text.LengthUnit;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -96,7 +97,7 @@ class TrueWorkTest {
     @Test
     void allAtOnceAreAChangeEachAndOneStepBack() {
         long possible = TrueWork.of(session.desk()).possible();
-        session.edit(TrueWork.all(session.desk().pattern()));
+        session.edit(TrueWork.all(session.desk().pattern(), List.of()));
         assertThat(Course.of(session.desk()).lines()).hasSize((int) possible);
         session.undo();
         assertThat(session.desk().pattern().changes()).isEmpty();
@@ -150,7 +151,7 @@ class TrueWorkTest {
         session.chooseLevel("waist");
         keep(24);
         session.edit(FollowUp.of(session.desk()).get(0).presses().get(0).result());
-        session.edit(TrueWork.all(session.desk().pattern()));
+        session.edit(TrueWork.all(session.desk().pattern(), List.of()));
         byte[] written =
                 session.desk().file().orElseThrow().svg().write(session.desk().pattern());
         double drift = drift("waistband");
