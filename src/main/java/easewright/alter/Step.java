@@ -30,7 +30,7 @@ public record Step(ChangeNote note, boolean on) {
     }
 
     /** What is set aside in a course. */
-    static List<SetAside> aside(List<Step> course) {
+    public static List<SetAside> aside(List<Step> course) {
         List<SetAside> aside = new ArrayList<>();
         int made = 0;
         for (Step step : course) {

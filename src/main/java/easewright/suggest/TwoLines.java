@@ -22,6 +22,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /** A piece whose stitching line and cutting line are both drawn: which is which, and which of them is the piece's own. */
@@ -208,6 +209,13 @@ public final class TwoLines {
         return dart.otherPoint().isPresent()
                 ? dart
                 : dart.mapped(p -> p.equals(dart.point()) ? p : sewn.nearest(p).point());
+    }
+
+    /** For places on the outline of a piece those of the other line that they belong to. */
+    public static UnaryOperator<Point> across(Piece piece, Rider line) {
+        Outline own = new Outline(line.segments());
+        double usual = lies(piece.outline(), own).usual();
+        return p -> across(p, piece.outline(), own, usual);
     }
 
     /** The place of the other line that a place of the one belongs to: for a corner the corner near it, else the nearest. */

@@ -2,14 +2,26 @@ package easewright.editor;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import easewright.alter.Refusal;
+import easewright.alter.SeamChange;
+import easewright.alter.Share;
 import easewright.editor.model.Desk;
 import easewright.geom.Point;
+import easewright.pattern.EdgeRole;
+import easewright.pattern.Level;
+import easewright.pattern.LevelKind;
+import easewright.pattern.LevelMark;
 import easewright.pattern.LineKind;
+import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
+import easewright.suggest.Sheet;
+import easewright.suggest.Suggestions;
 import easewright.text.LengthUnit;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.MenuButton;
@@ -67,6 +79,39 @@ class LinesJourneyTest extends Journey {
         assertThat(front().drawn()).isEqualTo(LineKind.CUTTING);
         robot.clickOn("#undo");
         until(d -> d.pattern().piece("shape-3").isPresent());
+    }
+
+    /** After a change it is said with the same press, and what became of the change stands at the foot of the table. */
+    @Test
+    void afterAChange(FxRobot robot) throws Exception {
+        openDrawing(robot, "changed.svg");
+        Pattern marked = Suggestions.of(new Sheet(desk().pattern(), List.of(), List.of()), Set.of("line shape-2"))
+                .outcome();
+        Piece piece = front();
+        Pattern hip = marked.withLevels(List.of(Level.of("hip", LevelKind.HIP)))
+                .withPiece(marked.piece(piece.id())
+                        .orElseThrow()
+                        .withLevels(List.of(LevelMark.through("hip", new Point(170, 260)))));
+        String side = hip.piece(piece.id()).orElseThrow().edges().stream()
+                .filter(e -> e.role() == EdgeRole.SEAM)
+                .findFirst()
+                .orElseThrow()
+                .name();
+        SeamChange change = SeamChange.at("hip", 20).withShares(Share.of(piece.id(), side));
+        robot.interact(() -> {
+            app.session().edit(hip);
+            try {
+                app.session().edit(change.apply(hip).pattern());
+            } catch (Refusal refusal) {
+                throw new IllegalStateException(refusal);
+            }
+        });
+        robot.clickOn(onScreen(robot, new Point(170, 660)));
+        WaitForAsyncUtils.waitForFxEvents();
+        robot.clickOn("#line-sewn");
+        until(d -> front().riders().stream().anyMatch(r -> r.kind() == Rider.Kind.PARALLEL));
+        assertThat(desk().pattern().changes()).hasSize(1);
+        assertThat(robot.lookup("#notice .label").queryLabeled().getText()).contains("made again: 1");
     }
 
     @Test

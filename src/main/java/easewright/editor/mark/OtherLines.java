@@ -114,28 +114,29 @@ public final class OtherLines {
      * The outer line is cut and the inner one sewn. A piece on which nothing is marked yet becomes the inner line, since
      * darts are cut into it; else each stays what it is, and the other goes along.
      *
+     * @param pattern without changes ({@link SaidLater})
      * @return the pattern, and the id of the piece in it
-     * @throws MarkRefused {@code line-in-changes}
+     * @throws MarkRefused {@code line-not-alone}
      */
-    public static Said said(Pattern pattern, Other other) throws MarkRefused {
+    static Said said(Pattern pattern, Other other) throws MarkRefused {
         Piece piece = EdgeEdits.piece(pattern, other.piece().orElseThrow());
         boolean sewnIsNew = !other.around() && piece.edges().isEmpty();
         return sewnIsNew && TwoLines.canChange(piece, other.line())
                 ? changed(pattern, other)
-                : new Said(unchanged(pattern, piece).withPiece(TwoLines.along(piece, other.line())), piece.id());
+                : new Said(pattern.withPiece(TwoLines.along(piece, other.line())), piece.id());
     }
 
     /** What comes of it, and the id of the piece. */
-    public record Said(Pattern pattern, String piece) {}
+    record Said(Pattern pattern, String piece) {}
 
     /**
      * The other one of both lines is the piece's own from now on: it is shown as its outline, measured and changed.
      *
-     * @throws MarkRefused {@code line-in-changes}, {@code line-not-alone}
+     * @param pattern without changes ({@link SaidLater})
+     * @throws MarkRefused {@code line-not-alone}
      */
-    public static Said changed(Pattern pattern, Other other) throws MarkRefused {
+    static Said changed(Pattern pattern, Other other) throws MarkRefused {
         Piece piece = EdgeEdits.piece(pattern, other.piece().orElseThrow());
-        unchanged(pattern, piece);
         if (!TwoLines.canChange(piece, other.line())) {
             throw new MarkRefused("line-not-alone", Map.of("piece", piece.name()));
         }
@@ -145,15 +146,8 @@ public final class OtherLines {
         return new Said(EdgeRefs.moved(pattern, piece, now.id()).withPieces(pieces), now.id());
     }
 
-    private static Pattern unchanged(Pattern pattern, Piece piece) throws MarkRefused {
-        if (!pattern.changes().isEmpty() || !pattern.aside().isEmpty()) {
-            throw new MarkRefused("line-in-changes", Map.of("piece", piece.name()));
-        }
-        return pattern;
-    }
-
     /** The line is a piece of its own, and belongs to no other. */
-    public static Pattern ownPiece(Sheet sheet, Other other) {
+    static Pattern ownPiece(Sheet sheet, Other other) {
         Pattern pattern = sheet.pattern();
         Optional<Piece> old = other.piece().flatMap(pattern::piece);
         Pattern free = old.map(p -> pattern.withPiece(p.toBuilder()

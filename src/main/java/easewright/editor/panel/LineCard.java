@@ -4,6 +4,7 @@ import easewright.editor.mark.MarkRefused;
 import easewright.editor.mark.MarkState;
 import easewright.editor.mark.Marker;
 import easewright.editor.mark.OtherLines;
+import easewright.editor.mark.SaidLater;
 import easewright.editor.model.Session;
 import easewright.geom.Box;
 import easewright.pattern.Piece;
@@ -88,26 +89,29 @@ final class LineCard extends VBox {
                             "swap",
                             words,
                             name,
-                            () -> said(OtherLines.changed(session.desk().pattern(), other))));
+                            () -> said(SaidLater.line(session.desk(), marker.sheet(), other, true))));
         } else if (piece.isPresent()) {
             offers.getChildren()
                     .add(button(
                             other.around() ? "cutting" : "sewn",
                             words,
                             name,
-                            () -> said(OtherLines.said(session.desk().pattern(), other))));
+                            () -> said(SaidLater.line(session.desk(), marker.sheet(), other, false))));
         }
-        offers.getChildren().add(button("own", words, name, () -> {
-            session.edit(OtherLines.ownPiece(marker.sheet(), other));
-            marker.choosePiece(other.id());
-        }));
+        offers.getChildren()
+                .add(button("own", words, name, () -> said(SaidLater.ownPiece(session.desk(), marker.sheet(), other))));
         offers.getChildren().add(button("leave", words, name, () -> marker.askOutline(Optional.empty())));
         getChildren().setAll(line, offers);
     }
 
-    private void said(OtherLines.Said said) {
-        session.edit(said.pattern());
-        marker.choosePiece(said.piece());
+    /** What was taken for a piece is none. */
+    void noPiece(String piece) {
+        attempt(() -> said(SaidLater.noPiece(session.desk(), marker.sheet(), piece)));
+    }
+
+    private void said(SaidLater said) {
+        said.edit(session);
+        said.piece().ifPresent(marker::choosePiece);
     }
 
     /** What may be refused. */
@@ -122,13 +126,15 @@ final class LineCard extends VBox {
         button.getStyleClass().add("small");
         button.setMinWidth(USE_PREF_SIZE);
         Hints.on(button, words.of("editor.line." + offer + ".hint"));
-        button.setOnAction(e -> {
-            try {
-                act.run();
-            } catch (MarkRefused refused) {
-                session.say(true, "problem." + refused.code(), refused.values());
-            }
-        });
+        button.setOnAction(e -> attempt(act));
         return button;
+    }
+
+    private void attempt(Act act) {
+        try {
+            act.run();
+        } catch (MarkRefused refused) {
+            session.say(true, "problem." + refused.code(), refused.values());
+        }
     }
 }

@@ -86,7 +86,7 @@ final class PiecesStep extends StepPage {
         noPiece.setId("no-piece");
         noPiece.getStyleClass().add("small");
         noPiece.setMinWidth(USE_PREF_SIZE);
-        noPiece.setOnAction(e -> marker.tryTo(p -> PieceEdits.noPiece(p, shownPiece)));
+        noPiece.setOnAction(e -> line.noPiece(shownPiece));
         Label wrongName = new Label();
         name = new NameField(wrongName, text -> marker.attempt(p -> PieceEdits.rename(p, shownPiece, text)));
         name.setId("piece-name");

@@ -1,7 +1,6 @@
 package easewright.editor.mark;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import easewright.check.LinesSaid;
@@ -10,7 +9,6 @@ import easewright.geom.Affine;
 import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.measure.Measures;
-import easewright.pattern.ChangeNote;
 import easewright.pattern.Edge;
 import easewright.pattern.EdgeRole;
 import easewright.pattern.Finding;
@@ -18,13 +16,11 @@ import easewright.pattern.LineKind;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
-import easewright.pattern.SetAside;
 import easewright.suggest.Suggestions;
 import easewright.svg.SvgFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -139,21 +135,6 @@ class OtherLinesTest {
             assertThat(now.to().distance(edge.to())).as(edge.name()).isLessThan(1e-6);
         }
         assertThat(back.pattern().mates()).isEqualTo(marked.mates());
-    }
-
-    @Test
-    void afterAChangeItIsRefusedWithTheWayOut() throws MarkRefused {
-        innerIsThePiece();
-        OtherLines.Other outer = other(OUTER);
-        Pattern changed = pattern().withChange(new ChangeNote("seam-edge", Map.of()));
-        assertThatThrownBy(() -> OtherLines.said(changed, outer))
-                .isInstanceOfSatisfying(
-                        MarkRefused.class, e -> assertThat(e.code()).isEqualTo("line-in-changes"));
-        Pattern aside = pattern().withAside(List.of(new SetAside(0, new ChangeNote("seam-edge", Map.of()))));
-        assertThatThrownBy(() -> OtherLines.said(aside, outer))
-                .as("it may be switched on again")
-                .isInstanceOfSatisfying(
-                        MarkRefused.class, e -> assertThat(e.code()).isEqualTo("line-in-changes"));
     }
 
     /** Widened so far that it crosses the line that stays put, the piece is still cautioned against. */

@@ -1,0 +1,141 @@
+package easewright.editor.mark;
+
+import easewright.alter.OneChange;
+import easewright.alter.OtherLine;
+import easewright.alter.Replay;
+import easewright.alter.Step;
+import easewright.alter.StepRefused;
+import easewright.editor.model.Desk;
+import easewright.editor.model.Session;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import easewright.print.ChangeWords;
+import easewright.suggest.Sheet;
+import easewright.suggest.TwoLines;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * What is said of a drawing whose pieces were changed already: the changes are taken out, it is said of what is drawn, and
+ * they are made again on what that is now. One that cannot be made there is switched off and stays in its place in the
+ * list.
+ *
+ * @param pattern what came of it
+ * @param piece   id of the piece of which it was said; empty where it is gone
+ * @param again   how many changes were made again
+ * @param off     those that had to be switched off, in words
+ * @param why     why the first of them was
+ */
+public record SaidLater(Pattern pattern, Optional<String> piece, int again, List<String> off, String why) {
+    public SaidLater {
+        off = List.copyOf(off);
+    }
+
+    /** What is said, of the sheet as it is drawn. */
+    @FunctionalInterface
+    public interface Saying {
+        /** The pattern after it. */
+        Pattern of(Sheet drawn) throws MarkRefused;
+    }
+
+    /**
+     * That a line is sewn or cut, or that both lines of a piece change places.
+     *
+     * @param swap whether they are to change places
+     * @throws MarkRefused {@code said-after-change}, {@code line-not-alone}
+     */
+    public static SaidLater line(Desk desk, Sheet sheet, OtherLines.Other other, boolean swap) throws MarkRefused {
+        Sheet drawn = drawn(desk, sheet);
+        OtherLines.Other there = there(drawn, other);
+        Piece before = EdgeEdits.piece(drawn.pattern(), other.piece().orElseThrow());
+        OtherLines.Said said =
+                swap ? OtherLines.changed(drawn.pattern(), there) : OtherLines.said(drawn.pattern(), there);
+        Optional<OtherLine> otherLine = Optional.of(said.piece())
+                .filter(id -> !id.equals(before.id()))
+                .map(id -> new OtherLine(before, id, TwoLines.across(before, there.line())));
+        return again(desk, said.pattern(), Optional.of(said.piece()), otherLine);
+    }
+
+    /**
+     * That a line is a piece of its own.
+     *
+     * @throws MarkRefused {@code said-after-change}
+     */
+    public static SaidLater ownPiece(Desk desk, Sheet sheet, OtherLines.Other other) throws MarkRefused {
+        Sheet drawn = drawn(desk, sheet);
+        Pattern said = OtherLines.ownPiece(drawn, there(drawn, other));
+        return again(desk, said, Optional.of(other.id()), Optional.empty());
+    }
+
+    /**
+     * That an outline is no piece.
+     *
+     * @throws MarkRefused {@code said-after-change}
+     */
+    public static SaidLater noPiece(Desk desk, Sheet sheet, String piece) throws MarkRefused {
+        Pattern said = PieceEdits.noPiece(drawn(desk, sheet).pattern(), piece);
+        return again(desk, said, Optional.empty(), Optional.empty());
+    }
+
+    /** The sheet as it was before any change, with what was marked since. */
+    private static Sheet drawn(Desk desk, Sheet sheet) throws MarkRefused {
+        Pattern pattern = desk.pattern();
+        try {
+            Pattern bare = new Replay(pattern, desk.history().states()).to(List.of());
+            return new Sheet(bare, sheet.loose(), sheet.captions(), sheet.layers());
+        } catch (StepRefused refused) {
+            String which = new ChangeWords(desk.words()).brief(refused.note(), pattern);
+            throw new MarkRefused("said-after-change", Map.of("which", which));
+        }
+    }
+
+    private static OtherLines.Other there(Sheet drawn, OtherLines.Other other) throws MarkRefused {
+        return OtherLines.on(drawn).stream()
+                .filter(o -> o.id().equals(other.id()))
+                .findFirst()
+                .orElseThrow(() -> new MarkRefused("line-gone", Map.of()));
+    }
+
+    private static SaidLater again(Desk desk, Pattern said, Optional<String> piece, Optional<OtherLine> otherLine) {
+        List<Step> course = new ArrayList<>();
+        List<String> off = new ArrayList<>();
+        String why = "";
+        Pattern now = said;
+        int again = 0;
+        for (OneChange change : OneChange.course(Step.course(desk.pattern()))) {
+            List<Step> steps = change.steps().stream()
+                    .map(s -> otherLine.map(o -> o.of(s)).orElse(s))
+                    .toList();
+            try {
+                now = new Replay(now, List.of()).to(joined(course, steps));
+                course.addAll(steps);
+                again += change.on() ? 1 : 0;
+            } catch (StepRefused refused) {
+                why = off.isEmpty()
+                        ? desk.words()
+                                .problem(refused.why().code(), refused.why().values())
+                        : why;
+                off.add(new ChangeWords(desk.words()).brief(change.note(), desk.pattern()));
+                steps.forEach(s -> course.add(s.switched(false)));
+            }
+        }
+        return new SaidLater(now.withAside(Step.aside(course)), piece, again, off, why);
+    }
+
+    private static List<Step> joined(List<Step> first, List<Step> then) {
+        return Stream.concat(first.stream(), then.stream()).toList();
+    }
+
+    /** Makes it the present pattern, as one step that can be undone, and tells what became of the changes. */
+    public void edit(Session session) {
+        session.edit(pattern);
+        if (!off.isEmpty()) {
+            session.say(true, "editor.said.again-off", Map.of("off", off, "why", why));
+        } else if (again > 0) {
+            session.say(false, "editor.said.again", Map.of("count", again));
+        }
+    }
+}
