@@ -3,14 +3,12 @@ package easewright.svg;
 import easewright.pattern.Caption;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
-import easewright.pattern.Piece;
 import easewright.pattern.Rider;
 import easewright.pattern.Scale;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -30,14 +28,14 @@ public final class SvgFile {
 
     private final Opening opening;
 
-    /** The closed lines of the drawing, once somebody asked for them. */
-    private volatile List<Rider> closed;
+    private final FreeLines free;
 
     private SvgFile(String name, byte[] bytes, ReadOptions options, Opening opening) {
         this.name = name;
         this.bytes = bytes;
         this.options = options;
         this.opening = opening;
+        this.free = new FreeLines(opening);
     }
 
     /**
@@ -153,20 +151,7 @@ public final class SvgFile {
 
     /** Names of the layers and other groups on which each piece of a pattern of this file is drawn, outermost first. */
     public Map<String, List<String>> layerNames(Pattern of) {
-        Map<String, List<String>> layers = new HashMap<>();
-        for (Piece piece : of.pieces()) {
-            opening.drawn()
-                    .piece(piece.id())
-                    .or(() -> opening.drawn().open(piece.id()))
-                    .map(DrawnGeometry.Part::shape)
-                    .or(() -> opening.drawn()
-                            .joined(piece.id())
-                            .map(j -> j.parts().get(0).shape()))
-                    .map(shape -> opening.drawing().all().get(shape).layers())
-                    .filter(names -> !names.isEmpty())
-                    .ifPresent(names -> layers.put(piece.id(), names));
-        }
-        return layers;
+        return LayerNames.of(opening.drawing(), opening.drawn(), of);
     }
 
     /**
@@ -174,23 +159,12 @@ public final class SvgFile {
      * which a piece could take it along.
      */
     public List<Rider> loose(Pattern of) {
-        Set<String> spare = spare(of);
-        return LooseLines.of(opening.drawing(), opening.drawn(), of).stream()
-                .filter(line -> !spare.contains(line.id()))
-                .toList();
+        return free.lines(of);
     }
 
     /** Those of them that are closed and hold the area of a piece; found quickly, since they are asked for often. */
     public List<Rider> looseOutlines(Pattern of) {
-        if (closed == null) {
-            closed = LooseLines.closed(opening.drawing());
-        }
-        List<Rider> free = LooseLines.without(opening.drawn(), of, closed);
-        if (free.isEmpty()) {
-            return free;
-        }
-        Set<String> spare = spare(of);
-        return free.stream().filter(line -> !spare.contains(line.id())).toList();
+        return free.outlines(of);
     }
 
     /**
@@ -198,8 +172,7 @@ public final class SvgFile {
      * both sides again.
      */
     public Set<String> spare(Pattern of) {
-        return SpareCopies.in(opening.source(), opening.drawing(), opening.drawn(), opening.pattern(), of)
-                .ids(opening.drawing());
+        return free.spare(of);
     }
 
     /**

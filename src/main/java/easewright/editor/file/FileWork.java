@@ -1,7 +1,5 @@
 package easewright.editor.file;
 
-import easewright.editor.mark.LayerChoice;
-import easewright.editor.model.Desk;
 import easewright.editor.model.OpenFile;
 import easewright.editor.model.Opened;
 import easewright.editor.model.OwnTables;
@@ -9,14 +7,11 @@ import easewright.editor.model.Sample;
 import easewright.editor.model.SavingDoes;
 import easewright.editor.model.Session;
 import easewright.editor.model.Settings;
-import easewright.editor.model.ShortName;
 import easewright.svg.SvgFile;
 import easewright.svg.disk.KeptWork;
 import easewright.text.Words;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -36,8 +31,10 @@ public final class FileWork {
     private final Failures failures;
     private final Saving saving;
     private final Beside beside;
+    private final Several several;
     private final Restoring restoring;
     private final Outside outside;
+    private final Layers layers;
 
     /**
      * @param folder where settings and unsaved work are kept
@@ -52,6 +49,8 @@ public final class FileWork {
         this.saving = new Saving(session, asking, background, claim, remembered, failures);
         this.beside = new Beside(session, background);
         this.outside = new Outside(session, background);
+        this.several = new Several(this, beside, failures);
+        this.layers = new Layers(session, background, failures);
         this.restoring = new Restoring(this, session, safe, claim, outside, failures);
         session.deskProperty().addListener((o, before, now) -> remembered.see(before, now));
         remembered.look(background);
@@ -129,57 +128,7 @@ public final class FileWork {
      * none, why not.
      */
     public void openOneOf(List<Path> files) {
-        List<Path> all = files.stream().map(Path::toAbsolutePath).toList();
-        List<Path> drawings = all.stream().filter(FileWork::isDrawing).toList();
-        List<Path> others = all.stream().filter(file -> !isDrawing(file)).toList();
-        if (!drawings.isEmpty()) {
-            openFirst(drawings, 0, Optional.empty(), others);
-        } else if (!others.isEmpty()) {
-            beside.take(others, List.of(), () -> openFirst(others, 0, Optional.empty(), List.of()));
-        }
-    }
-
-    /**
-     * @param at     what comes before it cannot be opened
-     * @param reason why the first of those cannot
-     */
-    private void openFirst(List<Path> drawings, int at, Optional<Throwable> reason, List<Path> others) {
-        Path file = drawings.get(at);
-        read(
-                () -> SvgFile.read(file),
-                Optional.of(file),
-                Failures.name(file),
-                () -> beside.take(others, saidOf(drawings, at), () -> {}),
-                problem -> {
-                    Throwable first = reason.orElse(problem);
-                    if (at + 1 < drawings.size()) {
-                        openFirst(drawings, at + 1, Optional.of(first), others);
-                    } else {
-                        failures.tell(first, drawings.get(0));
-                    }
-                });
-    }
-
-    private List<String> saidOf(List<Path> drawings, int opened) {
-        String file = ShortName.of(Failures.name(drawings.get(opened)));
-        List<String> said = new ArrayList<>();
-        int more = drawings.size() - opened - 1;
-        if (more > 0) {
-            said.add(words().of("editor.said.one-at-a-time", Map.of("file", file, "count", more)));
-        }
-        if (opened > 0) {
-            List<String> names = drawings.subList(0, opened).stream()
-                    .map(Failures::name)
-                    .map(ShortName::of)
-                    .toList();
-            said.add(words().of("editor.said.passed-over", Map.of("files", names)));
-        }
-        return said;
-    }
-
-    private static boolean isDrawing(Path file) {
-        String name = Failures.name(file).toLowerCase(Locale.ROOT);
-        return name.endsWith(".svg") || name.endsWith(".svgz");
+        several.open(files);
     }
 
     /** Opens one of the samples that come with the program. */
@@ -189,8 +138,7 @@ public final class FileWork {
     }
 
     /** Only what can be opened is worth a question: until it is read, what lies on the table stays. */
-    private void read(
-            Callable<SvgFile> reading, Optional<Path> path, String name, Runnable done, Consumer<Throwable> failed) {
+    void read(Callable<SvgFile> reading, Optional<Path> path, String name, Runnable done, Consumer<Throwable> failed) {
         session.hush();
         OwnTables tables = session.ownTables();
         background.whileWaiting(
@@ -206,26 +154,7 @@ public final class FileWork {
 
     /** Reads other layers of the file on the table, of which the pieces then lie there. */
     public void readLayers(Set<String> keys) {
-        Desk desk = session.desk();
-        OpenFile file = desk.file().orElseThrow();
-        background.whileWaiting(
-                "reading",
-                file.name(),
-                () -> LayerChoice.reading(file.svg(), desk.history().upToPresent(), keys),
-                read -> {
-                    if (session.desk().pattern() == desk.pattern()) {
-                        session.reread(read.svg(), read.pattern());
-                        if (!read.bare().isEmpty()) {
-                            session.say(true, "editor.said.layers-bare", Map.of("pieces", read.bare()));
-                        } else if (!read.gone().isEmpty()) {
-                            session.say(
-                                    false,
-                                    "editor.said.layers-gone",
-                                    Map.of("count", read.gone().size()));
-                        }
-                    }
-                },
-                problem -> failures.tell(problem, file.name()));
+        layers.read(keys);
     }
 
     private void laid(Opened opened, Runnable done) {

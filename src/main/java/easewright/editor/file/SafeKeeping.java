@@ -7,10 +7,8 @@ import easewright.editor.model.SavingDoes;
 import easewright.editor.model.Session;
 import easewright.editor.model.Unfinished;
 import easewright.pattern.Pattern;
-import easewright.svg.SvgFile;
 import easewright.svg.SvgProblem;
 import easewright.svg.disk.KeptWork;
-import easewright.svg.disk.Recovery;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.Map;
@@ -38,22 +36,17 @@ final class SafeKeeping {
 
     private final Session session;
     private final Background background;
-    private final Path folder;
+    private final KeepingPlace place;
     private final PauseTransition rest = new PauseTransition(REST);
     private final PauseTransition again = new PauseTransition(AGAIN);
     private final ReadOnlyBooleanWrapper unsafe = new ReadOnlyBooleanWrapper();
     private final ReadOnlyObjectWrapper<Optional<SavingDoes>> saving = new ReadOnlyObjectWrapper<>(Optional.empty());
     private InHand window = InHand.EMPTY;
 
-    /** This and the next only for the work that is done in order. */
-    private Recovery recovery;
-
-    private Written lastWritten;
-
     /** For which files this window keeps work. */
     private final Set<Path> places = new HashSet<>();
 
-    private Optional<State> lastKept = Optional.empty();
+    private Optional<ToKeep> lastKept = Optional.empty();
     private Optional<KeptWork> adopted = Optional.empty();
 
     /** What lies safe in the work that was adopted, until this window keeps it. */
@@ -61,26 +54,13 @@ final class SafeKeeping {
 
     private boolean keeping;
 
-    /** What there is to keep. */
-    private record State(OpenFile file, Pattern pattern, Unfinished hand) {
-        boolean isSame(State other) {
-            return file.equals(other.file) && pattern == other.pattern && hand.equals(other.hand);
-        }
-    }
-
-    /** A file as it would be saved. */
-    private record Written(SvgFile svg, Pattern pattern, String name, byte[] bytes, SavingDoes does) {}
-
-    /** What was kept. */
-    private record Done(State state, SavingDoes does) {}
-
     /**
      * @param folder where the program keeps what it remembers
      */
     SafeKeeping(Session session, Background background, Path folder) {
         this.session = session;
         this.background = background;
-        this.folder = folder;
+        this.place = new KeepingPlace(background, folder);
         rest.setOnFinished(e -> keep());
         again.setOnFinished(e -> keep());
         session.deskProperty().addListener((o, before, now) -> follow(before, now));
@@ -106,35 +86,13 @@ final class SafeKeeping {
         return saving.getReadOnlyProperty();
     }
 
-    /**
-     * Where unsaved work is kept: taken when it is first asked for, and never on the window's thread, which is not to
-     * wait for a slow disk.
-     */
-    private Recovery recovery() throws SvgProblem {
-        if (recovery == null) {
-            recovery = new Recovery(folder);
-        }
-        return recovery;
-    }
-
-    /** Something to be done where work is kept, after all that was asked for before; nothing where it cannot be. */
-    private void there(Consumer<Recovery> job) {
-        background.inOrder(
-                () -> {
-                    job.accept(recovery());
-                    return folder;
-                },
-                done -> {},
-                saidWhenThereIsSomethingToLose -> {});
-    }
-
     /** Looks for work left behind by windows that did not end in good order, and puts aside what is damaged. */
     void leftBehind(Consumer<LeftBehind> found) {
-        background.inOrder(() -> LeftBehind.in(recovery()), found, unreachable -> found.accept(LeftBehind.NOTHING));
+        background.inOrder(place::leftBehind, found, unreachable -> found.accept(LeftBehind.NOTHING));
     }
 
     void discard(KeptWork work) {
-        there(r -> r.discard(work));
+        place.discard(work);
     }
 
     private void follow(Desk before, Desk now) {
@@ -174,7 +132,7 @@ final class SafeKeeping {
         if (desk.file().isEmpty()) {
             return;
         }
-        State state = new State(desk.file().get(), desk.pattern(), Unfinished.on(desk, window.begun()));
+        ToKeep state = new ToKeep(desk.file().get(), desk.pattern(), Unfinished.on(desk, window.begun()));
         if (desk.isSaved() && state.hand().isNothing()) {
             settled();
             return;
@@ -193,26 +151,16 @@ final class SafeKeeping {
         Optional<KeptWork> former = adopted;
         places.add(file.known());
         background.inOrder(
-                () -> {
-                    Written written = written(state);
-                    recovery()
-                            .keep(
-                                    file.known(),
-                                    file.seen(),
-                                    written.bytes(),
-                                    state.hand().text());
-                    former.ifPresent(recovery()::discard);
-                    return new Done(state, written.does());
-                },
-                done -> {
+                () -> place.keep(state, former),
+                does -> {
                     keeping = false;
                     adopted = adopted.filter(work -> !former.equals(Optional.of(work)));
                     asAdopted = Optional.empty();
                     safeAgain();
-                    keptAt(done.state());
+                    keptAt(state);
                     // What was kept from a crash has the new lines in it already: what of them is new, it does not
                     // show.
-                    saving.set(Optional.of(done.does()).filter(does -> file.asRead()));
+                    saving.set(Optional.of(does).filter(d -> file.asRead()));
                 },
                 problem -> {
                     keeping = false;
@@ -220,41 +168,22 @@ final class SafeKeeping {
                 });
     }
 
-    /** Of what is tried on one and the same pattern the file is written once. */
-    private Written written(State state) throws SvgProblem {
-        OpenFile file = state.file();
-        boolean same = lastWritten != null
-                && lastWritten.svg() == file.svg()
-                && lastWritten.pattern() == state.pattern()
-                && lastWritten.name().equals(file.name());
-        if (!same) {
-            SvgFile.Written anew = file.svg().writing(state.pattern());
-            byte[] bytes = file.svg().named(anew.bytes(), file.name());
-            SavingDoes does = SavingDoes.by(anew, state.pattern());
-            lastWritten = new Written(file.svg(), state.pattern(), file.name(), bytes, does);
-        }
-        return lastWritten;
-    }
-
     /** It is in place of what was kept before, unless it was saved or given up meanwhile. */
-    private void keptAt(State state) {
-        Path place = state.file().known();
+    private void keptAt(ToKeep state) {
+        Path file = state.file().known();
         Set<Path> others = new HashSet<>(places);
-        if (others.remove(place)) {
+        if (others.remove(file)) {
             lastKept = Optional.of(state);
-            places.retainAll(Set.of(place));
+            places.retainAll(Set.of(file));
         } else {
-            others = Set.of(place);
+            others = Set.of(file);
         }
         forget(others, Optional.empty());
     }
 
     private void forget(Set<Path> files, Optional<KeptWork> work) {
         if (!files.isEmpty() || work.isPresent()) {
-            there(r -> {
-                files.forEach(r::done);
-                work.ifPresent(r::discard);
-            });
+            place.forget(files, work);
         }
     }
 
@@ -297,15 +226,7 @@ final class SafeKeeping {
     /** The window ends in good order. */
     void close() {
         settled();
-        background.inOrder(
-                () -> {
-                    if (recovery != null) {
-                        recovery.close();
-                    }
-                    return folder;
-                },
-                done -> {},
-                unreachable -> {});
+        place.close();
         background.end();
     }
 }

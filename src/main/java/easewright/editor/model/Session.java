@@ -3,8 +3,6 @@ package easewright.editor.model;
 import easewright.alter.Replay;
 import easewright.alter.Step;
 import easewright.alter.StepRefused;
-import easewright.pattern.Body;
-import easewright.pattern.BodyMeasure;
 import easewright.pattern.Cloth;
 import easewright.pattern.Level;
 import easewright.pattern.Pattern;
@@ -12,12 +10,10 @@ import easewright.svg.SvgFile;
 import easewright.svg.disk.Fingerprint;
 import easewright.text.LengthUnit;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -229,20 +225,7 @@ public final class Session {
 
     /** Enters, or with empty takes away, the body girth at a level. */
     public void setBody(Level level, OptionalDouble mm, String measureName) {
-        Optional<String> size = desk().size().filter(desk().pattern().bodies()::containsKey);
-        Body body = desk().pattern().body(size);
-        List<BodyMeasure> measures = new ArrayList<>(body.measures());
-        Optional<BodyMeasure> old =
-                measures.stream().filter(m -> m.level().equals(level.name())).findFirst();
-        old.ifPresent(measures::remove);
-        mm.ifPresent(v -> measures.add(new BodyMeasure(
-                old.map(BodyMeasure::name).orElse(measureName),
-                level.name(),
-                v,
-                old.map(BodyMeasure::takenAt).orElse(""))));
-        Body now = new Body(body.name(), measures);
-        Pattern pattern = desk().pattern();
-        edit(size.map(s -> pattern.withBody(s, now)).orElseGet(() -> pattern.withBody(now)));
+        edit(WearerEdits.measure(desk().pattern(), desk().size(), level, mm, measureName));
     }
 
     /**
@@ -250,21 +233,12 @@ public final class Session {
      * Those of the wearer that it had are forgotten when it has none any more.
      */
     public void setOwnWearer(boolean own) {
-        Pattern pattern = desk().pattern();
-        desk().size().ifPresent(size -> {
-            // Somebody of whom nothing is known yet is told from nobody by a name.
-            Body shared = pattern.body().equals(Body.UNKNOWN) ? new Body(size, List.of()) : pattern.body();
-            edit(pattern.withBody(size, own ? shared : Body.UNKNOWN));
-        });
+        desk().size().ifPresent(size -> edit(WearerEdits.own(desk().pattern(), size, own)));
     }
 
     /** Enters, or with empty takes away, the wished ease at a level. */
     public void setWish(String level, OptionalDouble mm) {
-        Pattern p = desk().pattern();
-        Map<String, Double> wishes = new TreeMap<>(p.wishes());
-        wishes.remove(level);
-        mm.ifPresent(v -> wishes.put(level, v));
-        edit(p.withWishes(wishes));
+        edit(WearerEdits.wish(desk().pattern(), level, mm));
     }
 
     public void setCloth(Cloth cloth) {

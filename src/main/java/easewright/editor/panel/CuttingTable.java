@@ -35,9 +35,7 @@ public final class CuttingTable extends Region {
     private final DrawingBelow below;
     private final PlaceHand places;
     private final TableSpeech speech;
-
-    /** Takes what is typed of an amount while the table has the keys. */
-    private Consumer<String> amounts = typed -> {};
+    private final TableKeys keys;
 
     /** Takes the mouse and the keys first while marks are made. */
     private Optional<MarkHand> hand = Optional.empty();
@@ -54,6 +52,7 @@ public final class CuttingTable extends Region {
         this.places = new PlaceHand(session);
         this.below = new DrawingBelow(session, this::repaint);
         this.mouse = new TableMouse(this, session, places);
+        this.keys = new TableKeys(this, session, places);
         this.speech = new TableSpeech(this, session, places, holds);
         session.picking().askProperty().addListener((o, before, now) -> asked());
         holds.onPointed(this::tell);
@@ -69,7 +68,7 @@ public final class CuttingTable extends Region {
         widthProperty().addListener(o -> resized());
         heightProperty().addListener(o -> resized());
         setOnKeyPressed(this::pressed);
-        setOnKeyTyped(this::typed);
+        setOnKeyTyped(keys::typed);
         focusedProperty().addListener(o -> repaint());
         follow(null, session.desk());
     }
@@ -188,7 +187,7 @@ public final class CuttingTable extends Region {
     }
 
     /** Says and shows anew. */
-    private void tell() {
+    void tell() {
         speak();
         repaint();
     }
@@ -204,25 +203,12 @@ public final class CuttingTable extends Region {
 
     private void pressed(KeyEvent e) {
         speech.heard();
-        if (places.key(e)) {
-            tell();
-        } else if (!hand.map(h -> h.key(e, view())).orElse(false)) {
-            TableKeys.handle(this, session, e);
-        }
-    }
-
-    private void typed(KeyEvent e) {
-        boolean free =
-                !isMarking() && !places.isAsked() && session.desk().wanted().isPresent();
-        if (free && TableKeys.beginsAmount(e)) {
-            e.consume();
-            amounts.accept(e.getCharacter());
-        }
+        keys.pressed(e);
     }
 
     /** Where an amount goes on that is begun to be typed on the table. */
     void onAmount(Consumer<String> taker) {
-        amounts = taker;
+        keys.onAmount(taker);
     }
 
     /** Lets a hand that makes marks work on the table. */

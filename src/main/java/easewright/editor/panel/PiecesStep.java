@@ -1,6 +1,5 @@
 package easewright.editor.panel;
 
-import easewright.editor.mark.LoosePieces;
 import easewright.editor.mark.MarkRefused;
 import easewright.editor.mark.MarkState;
 import easewright.editor.mark.Marker;
@@ -12,13 +11,11 @@ import easewright.editor.mark.Tool;
 import easewright.editor.model.Desk;
 import easewright.editor.model.Pointed;
 import easewright.editor.model.Session;
-import easewright.geom.Box;
 import easewright.pattern.LineKind;
 import easewright.pattern.Pattern;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import javafx.geometry.Pos;
@@ -26,8 +23,6 @@ import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
-import javafx.scene.control.MenuButton;
-import javafx.scene.control.MenuItem;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.HBox;
@@ -40,7 +35,7 @@ final class PiecesStep extends StepPage {
     private final LineCard line;
     private final ComboBox<PieceView.Choice> pieces = new ComboBox<>();
     private final Button noPiece = new Button();
-    private final MenuButton more = new MenuButton("+");
+    private final LooseMenu more;
     private final Label nameLabel = new Label();
     private final NameField name;
     private final Label cutLabel = new Label();
@@ -74,6 +69,7 @@ final class PiecesStep extends StepPage {
         super(session, marker, MarkState.Step.PIECES);
         open = new OpenCard(session, marker, shower);
         line = new LineCard(session, marker);
+        more = new LooseMenu(session, marker, line);
         setSpacing(10);
         pieces.setId("piece-choice");
         pieces.setMaxWidth(Double.MAX_VALUE);
@@ -136,9 +132,6 @@ final class PiecesStep extends StepPage {
         cut.setAlignment(Pos.CENTER_LEFT);
         HBox drawn = new HBox(8, lineLabel, new HBox(4, stitching, cutting), Parts.gap(), allowanceLabel, allowance);
         drawn.setAlignment(Pos.CENTER_LEFT);
-        more.setId("more-pieces");
-        more.getStyleClass().addAll("small", "dots");
-        more.setMinWidth(USE_PREF_SIZE);
         HBox choice = new HBox(8, pieces, noPiece, more);
         choice.setAlignment(Pos.CENTER_LEFT);
         VBox grainBox = new VBox(2, Parts.heading(grainTitle, drawGrain, noGrain), grain);
@@ -186,7 +179,7 @@ final class PiecesStep extends StepPage {
         open.show(desk);
         List<OtherLines.Other> others = marker.otherLines();
         line.show(others, state, words);
-        offer(others, words);
+        more.offer(others, words);
         boolean another = !view.id().equals(shownPiece);
         if (another) {
             shownPiece = view.id();
@@ -236,36 +229,6 @@ final class PiecesStep extends StepPage {
             case PieceView.DART_OTHER -> MeasureEdits.dartOtherLength(pattern, shownPiece, dart, mm);
             default -> MeasureEdits.dartLength(pattern, shownPiece, dart, mm);
         };
-    }
-
-    /** Where there is no other line, the list says so: what cannot be pressed shows no hint. */
-    private void offer(List<OtherLines.Other> others, Words words) {
-        String name = words.of(others.isEmpty() ? "editor.piece.more.none" : "editor.piece.more");
-        Parts.name(more, name);
-        more.setOpacity(others.isEmpty() ? 0.5 : 1);
-        if (others.isEmpty()) {
-            MenuItem none = new MenuItem(name);
-            none.setDisable(true);
-            more.getItems().setAll(none);
-        } else {
-            more.getItems().setAll(others.stream().map(o -> item(o, words)).toList());
-        }
-    }
-
-    private MenuItem item(OtherLines.Other other, Words words) {
-        Box box = other.bare().outline().box();
-        MenuItem item = new MenuItem(words.of(
-                "editor.piece.loose", Map.of("name", other.bare().name(), "wide", box.width(), "tall", box.height())));
-        item.setMnemonicParsing(false);
-        item.setOnAction(e -> {
-            if (other.piece().isPresent()) {
-                line.ask(other);
-            } else {
-                session.edit(LoosePieces.with(marker.sheet(), other.bare()));
-                marker.choosePiece(other.id());
-            }
-        });
-        return item;
     }
 
     @Override

@@ -3,6 +3,7 @@ package easewright.editor.panel;
 import easewright.editor.model.Session;
 import easewright.editor.model.Wanted;
 import easewright.text.LengthUnit;
+import java.util.function.Consumer;
 import javafx.scene.input.KeyEvent;
 
 /** The table by keyboard: look around, go from hold to hold, pull, keep or leave. */
@@ -12,9 +13,44 @@ final class TableKeys {
     /** What an amount can begin with. */
     private static final String AMOUNT = "0123456789+-\u2212.,\u00bc\u00bd\u00be";
 
-    private TableKeys() {}
+    private final CuttingTable table;
+    private final Session session;
+    private final PlaceHand places;
 
-    static void handle(CuttingTable table, Session session, KeyEvent e) {
+    /** Takes what is typed of an amount while the table has the keys. */
+    private Consumer<String> amounts = typed -> {};
+
+    TableKeys(CuttingTable table, Session session, PlaceHand places) {
+        this.table = table;
+        this.session = session;
+        this.places = places;
+    }
+
+    /** Where an amount goes on that is begun to be typed on the table. */
+    void onAmount(Consumer<String> taker) {
+        amounts = taker;
+    }
+
+    /** First who asks for a place hears a key, then who makes marks. */
+    void pressed(KeyEvent e) {
+        if (places.key(e)) {
+            table.tell();
+        } else if (!table.hand().map(h -> h.key(e, table.view())).orElse(false)) {
+            handle(e);
+        }
+    }
+
+    void typed(KeyEvent e) {
+        boolean free = !table.isMarking()
+                && !places.isAsked()
+                && session.desk().wanted().isPresent();
+        if (free && beginsAmount(e)) {
+            e.consume();
+            amounts.accept(e.getCharacter());
+        }
+    }
+
+    private void handle(KeyEvent e) {
         // With Alt only the arrows are the table's: the rest leads elsewhere in the window.
         if (e.isShortcutDown() || e.isAltDown() && !e.getCode().isArrowKey()) {
             return;
@@ -29,14 +65,14 @@ final class TableKeys {
             case ESCAPE -> table.letGo();
             case LEFT -> {
                 if (pulls) {
-                    pull(session, -1, e.isShiftDown());
+                    pull(-1, e.isShiftDown());
                 } else {
                     table.moveView(LOOK, 0);
                 }
             }
             case RIGHT -> {
                 if (pulls) {
-                    pull(session, 1, e.isShiftDown());
+                    pull(1, e.isShiftDown());
                 } else {
                     table.moveView(-LOOK, 0);
                 }
@@ -51,7 +87,7 @@ final class TableKeys {
     }
 
     /** Whether something is typed that an amount begins with. */
-    static boolean beginsAmount(KeyEvent typed) {
+    private static boolean beginsAmount(KeyEvent typed) {
         return !typed.isShortcutDown()
                 && !typed.isAltDown()
                 && typed.getCharacter().length() == 1
@@ -64,7 +100,7 @@ final class TableKeys {
     }
 
     /** One step of the girth. */
-    private static void pull(Session session, int sign, boolean far) {
+    private void pull(int sign, boolean far) {
         double step = step(session.desk().unit(), far);
         session.desk().wanted().ifPresent(w -> session.want(stepped(w, sign * step)));
     }

@@ -34,8 +34,6 @@ import java.util.Set;
  * @param order  with which it was made
  */
 public record ReportContent(String title, String byline, List<Part> parts, ReportOrder order) {
-    private static final String NONE = "\u2013";
-
     public ReportContent {
         parts = List.copyOf(parts);
     }
@@ -93,11 +91,13 @@ public record ReportContent(String title, String byline, List<Part> parts, Repor
 
         private final Words words;
         private final EaseText easeText;
+        private final EaseRows easeRows;
         private final List<Part> parts = new ArrayList<>();
 
         Writer(Words words) {
             this.words = words;
             this.easeText = new EaseText(words);
+            this.easeRows = new EaseRows(words);
         }
 
         void points(String heading, List<String> texts, boolean numbered) {
@@ -118,71 +118,14 @@ public record ReportContent(String title, String byline, List<Part> parts, Repor
             List<Figure> cards = new ArrayList<>(LevelCard.of(old, now, words));
             cards.add(LevelCard.key(words));
             parts.add(new Figures(cards));
-            parts.add(before.isPresent() ? compared(old, now) : plain(now));
+            parts.add(before.isPresent() ? easeRows.compared(old, now) : easeRows.plain(now));
             if (EaseText.wishForSizes(after.sheet())) {
                 parts.add(new Paragraph(words.of("ease.wish-sizes"), true));
             }
         }
 
-        private Grid plain(List<EaseLine> now) {
-            List<List<String>> rows = new ArrayList<>();
-            for (EaseLine line : now) {
-                rows.add(List.of(
-                        easeText.title(line.girth()),
-                        body(line),
-                        words.length(line.finished()),
-                        ease(line),
-                        percent(line),
-                        wish(line)));
-            }
-            return new Grid(head("level", "body", "garment", "ease", "percent", "wish"), rows, 1);
-        }
-
-        private Grid compared(List<EaseLine> old, List<EaseLine> now) {
-            List<List<String>> rows = new ArrayList<>();
-            for (EaseLine line : now) {
-                Optional<EaseLine> was = old.stream().filter(line::sameAs).findFirst();
-                rows.add(List.of(
-                        easeText.title(line.girth()),
-                        body(line),
-                        was.map(w -> words.length(w.finished())).orElse(NONE),
-                        words.length(line.finished()),
-                        was.map(this::ease).orElse(NONE),
-                        ease(line),
-                        percent(line),
-                        wish(line)));
-            }
-            return new Grid(
-                    head("level", "body", "before", "after", "ease-before", "ease-after", "percent", "wish"), rows, 1);
-        }
-
-        private String body(EaseLine line) {
-            return line.body().isPresent() ? words.length(line.body().getAsDouble()) : NONE;
-        }
-
-        private String ease(EaseLine line) {
-            return line.ease().isPresent() ? words.signed(line.ease().getAsDouble()) : NONE;
-        }
-
-        private String percent(EaseLine line) {
-            return line.percent().isPresent() ? easeText.percent(line) : NONE;
-        }
-
-        private String wish(EaseLine line) {
-            if (line.wish().isEmpty()) {
-                return NONE;
-            }
-            String wish = words.signed(line.wish().getAsDouble());
-            String how = easeText.wish(line);
-            return how.isEmpty() ? wish : words.of("report.wish", Map.of("wish", wish, "how", how));
-        }
-
         private List<String> head(String... keys) {
-            List<String> head = new ArrayList<>();
-            for (String key : keys) {
-                head.add(words.of("report.column." + key));
-            }
-            return head;
+            return EaseRows.head(words, keys);
         }
 
         void changes(Optional<Reading> before, Reading after) {
@@ -230,7 +173,7 @@ public record ReportContent(String title, String byline, List<Part> parts, Repor
                         fromTo(old.map(MateWalk::first), walk.first()),
                         fromTo(old.map(MateWalk::second), walk.second()),
                         words.length(walk.mate().declaredEase()),
-                        old.map(this::drift).orElse(NONE),
+                        old.map(this::drift).orElse(EaseRows.NONE),
                         drift(walk)));
             }
             parts.add(new Grid(head("mate", "first", "second", "meant", "drift-before", "drift-after"), rows, 1));
@@ -284,7 +227,8 @@ public record ReportContent(String title, String byline, List<Part> parts, Repor
             points("report.stretch", cloth, false);
             for (EaseLine line : after.sheet().lines()) {
                 easeText.told(after.sheet(), line, notes)
-                        .forEach(each -> told.add(easeText.title(line.girth()) + ", " + ease(line) + ": " + each));
+                        .forEach(each ->
+                                told.add(easeText.title(line.girth()) + ", " + easeRows.ease(line) + ": " + each));
             }
             if (!told.isEmpty()) {
                 parts.add(new Heading(words.of("report.tables")));

@@ -3,7 +3,6 @@ package easewright.print.report;
 import easewright.geom.Affine;
 import easewright.geom.Point;
 import easewright.print.ink.Lettering;
-import easewright.print.ink.Mark.Anchor;
 import easewright.print.ink.Pen;
 import easewright.print.ink.Pencil;
 import easewright.print.ink.Tone;
@@ -19,9 +18,15 @@ import java.util.List;
 /** Sets parts of a report one below the other, on as many pages as that takes. */
 final class ReportPages {
     static final double MARGIN = 17;
-    private static final double TEXT = 3.4;
-    private static final double QUIET = 2.9;
-    private static final double LEADING = 1.42;
+    /** Height of letters, mm. */
+    static final double TEXT = 3.4;
+
+    /** The same for what is said aside. */
+    static final double QUIET = 2.9;
+
+    /** From line to line, in heights of letters. */
+    static final double LEADING = 1.42;
+
     /** A figure that takes more than this part of the column is as wide as the column. */
     private static final double FULL = 0.95;
 
@@ -181,81 +186,25 @@ final class ReportPages {
         }
     }
 
-    /** Columns as wide as their widest cell wants, shrunk alike where the page is narrower. */
     private void grid(Grid grid) {
-        int columns = grid.head().size();
-        double[] widths = new double[columns];
-        Lettering plain = Lettering.of(false);
-        Lettering bold = Lettering.of(true);
-        double sum = 0;
-        for (int c = 0; c < columns; c++) {
-            double widest = 8;
-            for (String word : grid.head().get(c).split(" ")) {
-                widest = Math.max(widest, bold.width(word, QUIET));
-            }
-            for (List<String> row : grid.rows()) {
-                widest = Math.max(widest, plain.width(row.get(c), TEXT));
-            }
-            widths[c] = widest + 3;
-            sum += widths[c];
-        }
-        double stretch = width / sum;
-        for (int c = 0; c < columns; c++) {
-            widths[c] *= stretch;
-        }
-        double high = 3 + rowHeight(grid.head(), widths, true);
-        for (List<String> row : grid.rows()) {
-            high += rowHeight(row, widths, false);
+        GridRows rows = new GridRows(grid, width);
+        double high = 3 + rows.headHeight();
+        for (int i = 0; i < rows.count(); i++) {
+            high += rows.height(i);
         }
         if (high <= height()) {
             need(high);
         }
         y += 1;
-        row(grid.head(), widths, grid.figures(), true);
-        for (List<String> row : grid.rows()) {
-            if (!measuring && rowHeight(row, widths, false) > left()) {
+        y += rows.head(pencil, y);
+        for (int i = 0; i < rows.count(); i++) {
+            if (!measuring && rows.height(i) > left()) {
                 turnPage();
-                row(grid.head(), widths, grid.figures(), true);
+                y += rows.head(pencil, y);
             }
-            row(row, widths, grid.figures(), false);
+            y += rows.row(i, pencil, y);
         }
         y += 2;
-    }
-
-    private static List<List<String>> cells(List<String> texts, double[] widths, boolean head) {
-        List<List<String>> cells = new ArrayList<>();
-        for (int c = 0; c < texts.size(); c++) {
-            cells.add(Lettering.of(head).wrapped(texts.get(c), head ? QUIET : TEXT, widths[c] - 2));
-        }
-        return cells;
-    }
-
-    private static double rowHeight(List<String> texts, double[] widths, boolean head) {
-        int most =
-                cells(texts, widths, head).stream().mapToInt(List::size).max().orElse(1);
-        return most * (head ? QUIET : TEXT) * LEADING + 2;
-    }
-
-    private void row(List<String> texts, double[] widths, int figures, boolean head) {
-        double size = head ? QUIET : TEXT;
-        List<List<String>> cells = cells(texts, widths, head);
-        int most = cells.stream().mapToInt(List::size).max().orElse(1);
-        double height = rowHeight(texts, widths, head);
-        double x = MARGIN;
-        for (int c = 0; c < cells.size(); c++) {
-            boolean figure = c >= figures;
-            List<String> cell = cells.get(c);
-            double base = y + (head ? (most - cell.size()) * size * LEADING : 0);
-            for (String line : cell) {
-                base += size * LEADING;
-                Point at = new Point(figure ? x + widths[c] : x, base);
-                pencil.write(
-                        line, at, size, figure ? Anchor.END : Anchor.START, 0, head, head ? Tone.DARK : Tone.BLACK);
-            }
-            x += widths[c];
-        }
-        y += height;
-        pencil.line(MARGIN, y, MARGIN + width, y, Pen.RULE);
     }
 
     private void figures(List<Figure> figures) {

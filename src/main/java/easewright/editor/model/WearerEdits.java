@@ -1,0 +1,53 @@
+package easewright.editor.model;
+
+import easewright.pattern.Body;
+import easewright.pattern.BodyMeasure;
+import easewright.pattern.Level;
+import easewright.pattern.Pattern;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+
+/** What is entered about who wears the garment and how wide it is wished: another pattern each time. */
+final class WearerEdits {
+    private WearerEdits() {}
+
+    /**
+     * The body girth at a level, mm, or with empty none: that of the size, where it has a wearer of its own.
+     *
+     * @param name what the measurement is called, unless it has a name already
+     */
+    static Pattern measure(Pattern pattern, Optional<String> size, Level level, OptionalDouble mm, String name) {
+        Optional<String> ownSize = size.filter(pattern.bodies()::containsKey);
+        Body body = pattern.body(ownSize);
+        List<BodyMeasure> measures = new ArrayList<>(body.measures());
+        Optional<BodyMeasure> old =
+                measures.stream().filter(m -> m.level().equals(level.name())).findFirst();
+        old.ifPresent(measures::remove);
+        mm.ifPresent(v -> measures.add(new BodyMeasure(
+                old.map(BodyMeasure::name).orElse(name),
+                level.name(),
+                v,
+                old.map(BodyMeasure::takenAt).orElse(""))));
+        Body now = new Body(body.name(), measures);
+        return ownSize.map(s -> pattern.withBody(s, now)).orElseGet(() -> pattern.withBody(now));
+    }
+
+    /** The size with or without a wearer of its own, at first with the measurements that count for all sizes. */
+    static Pattern own(Pattern pattern, String size, boolean own) {
+        // Somebody of whom nothing is known yet is told from nobody by a name.
+        Body shared = pattern.body().equals(Body.UNKNOWN) ? new Body(size, List.of()) : pattern.body();
+        return pattern.withBody(size, own ? shared : Body.UNKNOWN);
+    }
+
+    /** The wished ease at a level, mm, or with empty none. */
+    static Pattern wish(Pattern pattern, String level, OptionalDouble mm) {
+        Map<String, Double> wishes = new TreeMap<>(pattern.wishes());
+        wishes.remove(level);
+        mm.ifPresent(v -> wishes.put(level, v));
+        return pattern.withWishes(wishes);
+    }
+}
