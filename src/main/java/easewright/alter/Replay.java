@@ -4,6 +4,7 @@ import easewright.pattern.ChangeNote;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
@@ -50,19 +51,36 @@ public final class Replay {
         List<Step> anew = wanted.subList(kept, wanted.size()).stream()
                 .map(note -> new Step(note, true))
                 .toList();
+        List<Boolean> does = new ArrayList<>(Collections.nCopies(kept, true));
         for (OneChange change : OneChange.course(anew)) {
-            now = applied(now, change);
+            now = applied(now, change, does);
         }
-        return now.withAside(Step.aside(course));
+        return now.withAside(Step.aside(without(course, does)));
     }
 
-    /** Of several sizes that refuse the one is told that bears least. */
-    private static Pattern applied(Pattern pattern, OneChange change) throws StepRefused {
+    /** What does nothing any more is not in the list of what was made: it stays in the course, set aside. */
+    private static List<Step> without(List<Step> course, List<Boolean> does) {
+        List<Step> steps = new ArrayList<>();
+        int made = 0;
+        for (Step step : course) {
+            steps.add(step.switched(step.on() && does.get(made++)));
+        }
+        return steps;
+    }
+
+    /**
+     * Of several sizes that refuse the one is told that bears least.
+     *
+     * @param does is told of each step whether it does anything
+     */
+    private static Pattern applied(Pattern pattern, OneChange change, List<Boolean> does) throws StepRefused {
         Pattern now = pattern;
         Optional<StepRefused> refused = Optional.empty();
         for (Step step : change.steps()) {
             try {
-                now = Ways.from(step.note()).apply(now).pattern();
+                Pattern next = Ways.from(step.note()).apply(now).pattern();
+                does.add(next.changes().size() > now.changes().size());
+                now = next;
             } catch (Refusal refusal) {
                 if (refused.isEmpty() || refusal.allowsLessThan(refused.get().why())) {
                     refused = Optional.of(new StepRefused(step.note(), refusal));

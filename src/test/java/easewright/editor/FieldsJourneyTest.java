@@ -132,6 +132,26 @@ class FieldsJourneyTest extends Journey {
         assertThat(isSeen(robot, "#change-lean-0")).isTrue();
     }
 
+    /** By 0 a change would do nothing: its amount stays, and the way out is to switch it off, with what builds on it. */
+    @Test
+    void aChangeByNothingIsOfferedToBeSwitchedOff(FxRobot robot) throws Exception {
+        Path file = Files.copy(Path.of("src/test/resources/marking/one-side-trued.svg"), folder.resolve("zero.svg"));
+        robot.interact(() -> app.files().open(file));
+        until(Desk::isOpen);
+        var before = desk().pattern();
+        robot.clickOn("#page-changes");
+        write(robot, "#change-amount-0", "0");
+        assertThat(isSeen(robot, "#change-lean-0")).isTrue();
+        assertThat(desk().pattern()).isSameAs(before);
+        robot.clickOn("#change-lean-0");
+        assertThat(robot.lookup("#change-lean-0").queryButton().getText()).contains("those");
+        robot.clickOn("#change-lean-0");
+        until(d -> d.pattern().changes().size() == 2);
+        assertThat(desk().pattern().aside().get(0).note())
+                .as("with its amount")
+                .isEqualTo(before.changes().get(0));
+    }
+
     private static boolean isSeen(FxRobot robot, String id) {
         WaitForAsyncUtils.waitForFxEvents();
         return robot.lookup(id).query().isVisible();

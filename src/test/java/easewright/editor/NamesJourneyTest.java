@@ -21,6 +21,7 @@ import javafx.scene.control.Control;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
+import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import javafx.stage.Window;
 import org.junit.jupiter.api.Test;
@@ -136,6 +137,13 @@ class NamesJourneyTest extends Journey {
         assertThat(robot.lookup("#way").query().getParent().isVisible())
                 .as("the way that was set up is to be seen")
                 .isTrue();
+        assertThat(robot.lookup("#way-form").query().isVisible()).isTrue();
+        robot.clickOn("#ask-where").clickOn("#feels-pulls");
+        assertThat(robot.lookup("#way-form").query().isVisible())
+                .as("what it asks has nothing to do with the answers")
+                .isFalse();
+        robot.push(KeyCode.ESCAPE);
+        assertThat(robot.lookup("#way-form").query().isVisible()).isTrue();
     }
 
     @Test

@@ -8,6 +8,7 @@ import easewright.pattern.EdgeRef;
 import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
+import easewright.pattern.SidePair;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -79,7 +80,11 @@ public record SeamsView(List<Seam> seams, List<EdgeChoice> edges) {
         Words words = desk.words();
         Pattern pattern = desk.pattern();
         List<Seam> seams = new ArrayList<>();
-        for (Mate mate : pattern.mates()) {
+        // Where a fold was nothing is sewn; it stays with the pieces as long as they are two.
+        List<Mate> sewn = pattern.mates().stream()
+                .filter(m -> !SidePair.isFold(pattern, m))
+                .toList();
+        for (Mate mate : sewn) {
             Optional<MateWalk> walk = desk.reading().measures().mate(mate.name());
             boolean fits = walk.map(w -> Math.abs(w.drift()) <= FITS).orElse(false);
             boolean count = !HalvesSewn.counted(pattern, mate).equals(mate);

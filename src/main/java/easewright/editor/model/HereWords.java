@@ -47,8 +47,21 @@ public final class HereWords {
         };
     }
 
-    /** What the girth and ease become and how far each seam moves; an invitation while nothing is tried. */
+    /**
+     * What the girth and ease become and how far each seam moves, and on which side alone; an invitation while nothing is
+     * tried.
+     */
     public static String outcome(Desk desk) {
+        String came = came(desk);
+        Optional<Side> only = desk.shownTrial()
+                .filter(t -> t.offer().isEmpty())
+                .map(t -> t.wanted().side())
+                .filter(side -> side != Side.BOTH);
+        return only.map(side -> desk.words().of("editor.here.only." + side) + "\n" + came)
+                .orElse(came);
+    }
+
+    private static String came(Desk desk) {
         Words words = desk.words();
         Optional<Wanted> wanted = desk.wanted();
         Optional<FollowUp.Press> offer = desk.shownTrial().flatMap(Trial.Shown::offer);

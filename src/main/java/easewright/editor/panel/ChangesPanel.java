@@ -109,11 +109,26 @@ public final class ChangesPanel extends SheetPage {
         }
     }
 
+    /** A change by nothing is none: what is most likely meant is to be without it, and its amount is not lost so. */
+    private String nothing(int worked) {
+        Words words = session.desk().words();
+        rows.forEach(row -> row.complain(""));
+        rows.get(worked).offer(words.of("editor.changes.nothing.off"), () -> {
+            recast(worked, shown.switched(worked, false));
+            near(worked).requestFocus();
+        });
+        return words.of("editor.changes.nothing");
+    }
+
     /** Makes the list as it was wanted, without the later changes that lean on the one worked on. */
     private void letGo(int worked, Leaning leaning) {
         recast(worked, leaning.steps());
+        near(worked).requestFocus();
+    }
+
+    private Node near(int worked) {
         Node near = lookup("#change-on-" + Math.min(worked, rows.size() - 1));
-        (near == null ? undo : near).requestFocus();
+        return near == null ? undo : near;
     }
 
     private final class Hand implements ChangeRowView.Asked {
@@ -124,7 +139,7 @@ public final class ChangesPanel extends SheetPage {
 
         @Override
         public String amount(int step, double mm) {
-            return why(step, shown.withAmount(step, mm));
+            return session.desk().words().shown(mm) == 0 ? nothing(step) : why(step, shown.withAmount(step, mm));
         }
 
         @Override

@@ -267,6 +267,9 @@ public final class HerePanel extends VBox {
             seams.show(desk, wanted);
         }
         form.show(desk);
+        if (where.isOpen()) {
+            Parts.present(form, false);
+        }
         sides.show(wanted);
         Parts.present(sides, set && wanted.maySided());
         Parts.present(choices, sides.isManaged() || seams.taper().isManaged());

@@ -14,6 +14,8 @@ import java.util.Optional;
 final class TableHolds {
     private List<Hold> holds = List.of();
     private int pointed = -1;
+    /** Those that are there when no hand pulls, while one pulls at another. */
+    private Optional<List<Hold>> others = Optional.empty();
 
     /** Where they are drawn, from the holds; what that was worked out for. */
     private List<GripPlaces.Place> places = List.of();
@@ -25,16 +27,29 @@ final class TableHolds {
     /**
      * Other holds; the attention stays with its seam, or goes to another where that takes part no longer.
      *
-     * @param pulled a hand is pulling at one: none of them jumps to another place beside its seam
+     * @param pulled a hand is pulling at one: none of them jumps to another place beside its seam, and the one in the
+     *               hand stays, also where its piece has become two and the other of them is changed
      */
     void show(List<Hold> now, boolean pulled) {
+        Optional<Hold> held = pulled
+                ? pointed().filter(h -> now.stream().noneMatch(n -> n.edge().equals(h.edge())))
+                : Optional.empty();
+        others = held.map(h -> now);
+        List<Hold> all = new ArrayList<>(now);
+        held.ifPresent(all::add);
+        take(List.copyOf(all));
+        settled &= pulled && all.size() == places.size();
+    }
+
+    private void take(List<Hold> now) {
         pointed = isPointed() ? next(holds.get(pointed).edge(), pointed, now) : -1;
         holds = now;
-        settled &= pulled && now.size() == places.size();
     }
 
     /** A hand has let go. */
     void settle() {
+        others.ifPresent(this::take);
+        others = Optional.empty();
         settled = false;
     }
 

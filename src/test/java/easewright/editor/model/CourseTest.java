@@ -108,6 +108,25 @@ class CourseTest {
         assertThat(Course.of(other.desk()).lines()).hasSize(2).allMatch(Course.Line::on);
     }
 
+    /** What comes to nothing is no longer in the record of the pattern, where later changes are counted. */
+    @Test
+    void whatComesToNothingIsSetAside() throws Exception {
+        Session other = new Session(LengthUnit.CM, false);
+        Path file = Path.of("src/test/resources/marking/one-side-trued.svg");
+        other.open(Opened.of(new OpenFile(SvgFile.read(file), Optional.of(file), "one-side-trued.svg")));
+        Course course = Course.of(other.desk());
+        List<Step> nothing = course.withAmount(0, 0);
+        Leaning leaning = course.leaning(nothing, 0, other.desk()).orElseThrow();
+        assertThat(leaning.count()).isEqualTo(4);
+        other.recast(leaning.steps());
+        assertThat(Course.of(other.desk()).lines())
+                .extracting(Course.Line::on)
+                .containsExactly(false, false, false, true, false, true, false);
+
+        session.recast(course().withAmount(0, 0));
+        assertThat(course().lines()).extracting(Course.Line::on).containsExactly(false, true);
+    }
+
     @Test
     void nothingLeansOnAListThatCanBeMade() {
         assertThat(course().leaning(course().switched(0, false), 0, session.desk()))

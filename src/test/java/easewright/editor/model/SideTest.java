@@ -3,15 +3,20 @@ package easewright.editor.model;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import easewright.editor.mark.EdgeEdits;
+import easewright.editor.mark.SeamsView;
 import easewright.measure.Girth;
 import easewright.pattern.EdgeRef;
+import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
 import easewright.pattern.Side;
+import easewright.pattern.SidePair;
 import easewright.text.LengthUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -41,6 +46,7 @@ class SideTest {
         session.want(wanted().withSide(Side.LEFT).withAmount(20));
         assertThat(session.desk().shownTrial()).isPresent();
         assertThat(HereWords.outcome(session.desk()))
+                .startsWith("Left side only.")
                 .contains("2 sewn seam edges move +1\u00a0cm each")
                 .contains("Left 54.5\u00a0cm, right 52.5\u00a0cm");
         session.keep();
@@ -54,6 +60,33 @@ class SideTest {
         session.undo();
         session.undo();
         assertThat(session.desk().pattern()).isSameAs(before);
+    }
+
+    /** Two halves that were one on the fold are joined there, but nothing is sewn. */
+    @Test
+    void theFoldThatWasIsNoSeam() throws Exception {
+        open(0, "hip");
+        int seams = SeamsView.of(session.desk()).seams().size();
+        session.want(wanted().withSide(Side.LEFT).withAmount(20));
+        session.keep();
+        Pattern parted = session.desk().pattern();
+        assertThat(parted.mates()).filteredOn(m -> SidePair.isFold(parted, m)).hasSize(1);
+        assertThat(SeamsView.of(session.desk()).seams())
+                .hasSizeGreaterThan(seams)
+                .noneMatch(s -> s.name().contains("fold"));
+        // With an allowance it is one: the garment is to have a seam there.
+        Mate fold = parted.mates().stream()
+                .filter(m -> SidePair.isFold(parted, m))
+                .findFirst()
+                .orElseThrow();
+        Pattern sewn = parted;
+        for (EdgeRef ref : List.of(fold.first().get(0), fold.second().get(0))) {
+            sewn = EdgeEdits.allowance(sewn, ref.piece(), ref.edge(), OptionalDouble.of(15));
+        }
+        session.edit(sewn);
+        assertThat(SeamsView.of(session.desk()).seams())
+                .extracting(SeamsView.Seam::name)
+                .contains(fold.name());
     }
 
     /** What was told in the trial is to be seen as long as it is so. */

@@ -42,6 +42,23 @@ class TableHoldsTest {
         assertThat(holds.pointed()).isEmpty();
     }
 
+    /** A change on the right opens a front into two, and changes the one that was not in the hand. */
+    @Test
+    void theHandKeepsItsPieceWhenTheOtherOneIsChanged() {
+        Hold copy = hold("front-right");
+        holds.show(List.of(BACK, FRONT), false);
+        holds.point(1);
+        holds.show(List.of(BACK, copy), true);
+        assertThat(holds.pointed()).contains(FRONT);
+        assertThat(holds.all()).containsExactly(BACK, copy, FRONT);
+        holds.show(List.of(BACK, copy), true);
+        assertThat(holds.pointed()).contains(FRONT);
+        assertThat(holds.all()).hasSize(3);
+        holds.settle();
+        assertThat(holds.all()).containsExactly(BACK, copy);
+        assertThat(holds.pointed()).isPresent();
+    }
+
     private static Hold on(String piece, double x, double outward) {
         return new Hold(piece, EdgeRef.of(piece, "side"), new Point(x, 0), new Point(outward, 0), 2);
     }
