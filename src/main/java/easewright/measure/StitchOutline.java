@@ -16,6 +16,7 @@ import easewright.topology.Overlap;
 import easewright.topology.Validity;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -207,6 +208,32 @@ public final class StitchOutline {
     /** The run of an edge on the stitching line; dart mouths on it are still part of it. */
     public Curve edge(Edge edge) {
         return isDartLeg(edge) ? edge.on(piece.outline()) : outline.run(place(edge.from()), place(edge.to()));
+    }
+
+    /** What of that run stays when the darts on it are closed, from mouth to mouth: what is measured along an edge. */
+    public List<Curve> cloth(Edge edge) {
+        List<ClosedDart.Mouth> mouths = new ArrayList<>();
+        for (ClosedDart dart : dartsOn(edge)) {
+            mouths.add(dart.mouth().orElseThrow());
+        }
+        if (mouths.isEmpty()) {
+            return List.of(edge(edge));
+        }
+        Place from = place(edge.from());
+        Place to = place(edge.to());
+        mouths.sort(Comparator.comparingDouble(m -> outline.length(from, m.from())));
+        List<Curve> runs = new ArrayList<>();
+        Place at = from;
+        for (ClosedDart.Mouth mouth : mouths) {
+            if (!mouth.from().equals(at)) {
+                runs.add(outline.run(at, mouth.from()));
+            }
+            at = mouth.to();
+        }
+        if (!at.equals(to)) {
+            runs.add(outline.run(at, to));
+        }
+        return List.copyOf(runs);
     }
 
     /** The length of that run, mm. */

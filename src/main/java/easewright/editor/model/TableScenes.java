@@ -3,6 +3,7 @@ package easewright.editor.model;
 import easewright.editor.paint.NamePlace;
 import easewright.editor.paint.TableScene;
 import easewright.geom.Box;
+import easewright.geom.Curve;
 import easewright.geom.Line;
 import easewright.geom.Outline;
 import easewright.measure.GarmentMeasures;
@@ -12,6 +13,8 @@ import easewright.measure.MovedRuns;
 import easewright.measure.PieceMeasures;
 import easewright.measure.Span;
 import easewright.measure.StitchOutline;
+import easewright.pattern.Edge;
+import easewright.pattern.LevelMark;
 import easewright.pattern.LineKind;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
@@ -159,10 +162,12 @@ public final class TableScenes {
                 name,
                 FoldBracket.without(piece),
                 names.words(desk, piece),
-                piece.drawn() == LineKind.CUTTING ? Optional.of(stitch(look, piece)) : Optional.empty(),
+                piece.drawn() == LineKind.CUTTING
+                        ? Optional.of(stitch(look, piece).outline())
+                        : Optional.empty(),
                 ghost,
                 ghost.map(b -> MovedRuns.between(b, piece.outline(), SEEN)).orElse(List.of()),
-                widths.stream().map(part -> level(look, part)).toList(),
+                widths.stream().map(part -> level(look, piece, part)).toList(),
                 trial,
                 pointed,
                 aside);
@@ -174,9 +179,9 @@ public final class TableScenes {
         return piece.size().filter(s -> !sizes.contains(s)).isPresent();
     }
 
-    private static Outline stitch(Look look, Piece piece) {
+    private static StitchOutline stitch(Look look, Piece piece) {
         StitchOutline measured = look.stitches.get(piece);
-        return (measured == null ? StitchOutline.of(piece) : measured).outline();
+        return measured == null ? StitchOutline.of(piece) : measured;
     }
 
     /**
@@ -201,23 +206,29 @@ public final class TableScenes {
         return words.of(key, Map.of("times", piece.times()));
     }
 
-    private static TableScene.LevelSight level(Look look, LevelWidth part) {
-        List<Line> spans = part.spans().stream()
-                .filter(s -> !s.from().equals(s.to()))
-                .map(TableScenes::line)
-                .toList();
+    private static TableScene.LevelSight level(Look look, Piece piece, LevelWidth part) {
         Words words = look.desk.words();
         Map<String, Object> values = Map.of("level", part.level(), "times", part.count(), "width", part.net());
+        boolean twice = part.count() > 1;
+        Optional<Edge> along =
+                piece.level(part.level()).flatMap(LevelMark::along).flatMap(piece::edge);
         return new TableScene.LevelSight(
                 part.level(),
-                spans,
-                words.of(part.count() > 1 ? "editor.level.width.times" : "editor.level.width", values),
-                words.length(part.net()),
+                along.map(edge -> stitch(look, piece).cloth(edge)).orElseGet(() -> straight(part)),
+                along.isPresent(),
+                words.of(twice ? "editor.level.width.times" : "editor.level.width", values),
+                twice ? words.of("editor.level.width.figures", values) : words.length(part.net()),
                 look.chosen.filter(part.level()::equals).isPresent(),
                 part.count() > 0);
     }
 
-    private static Line line(Span span) {
-        return new Line(span.from(), span.to());
+    private static List<Curve> straight(LevelWidth part) {
+        List<Curve> runs = new ArrayList<>();
+        for (Span span : part.spans()) {
+            if (!span.from().equals(span.to())) {
+                runs.add(new Curve(List.of(new Line(span.from(), span.to()))));
+            }
+        }
+        return runs;
     }
 }

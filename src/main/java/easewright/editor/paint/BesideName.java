@@ -52,7 +52,7 @@ final class BesideName {
                 Line lead = free ? lead(view, sight, middle, wide) : null;
                 if (free && room.isOpen(lead) && room.takeClear(middle, wide, HIGH)) {
                     write(gc, ink, words, middle, lead);
-                    room.put(DrawnLine.through(List.of(lead.start(), lead.at(0.5))));
+                    room.putLeader(lead);
                     if (!words.equals(sight.piece().name())) {
                         room.nameLacks(sight.piece().id());
                     }

@@ -5,10 +5,13 @@ import easewright.geom.Line;
 import easewright.geom.Point;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /**
  * The places on the screen that words and lines have taken, pixels, so that no words are written over others, nor over
@@ -17,6 +20,9 @@ import java.util.Set;
 public final class LabelRoom {
     /** Between words and a line, pixels. */
     private static final double AIR = 1.5;
+
+    /** From place to place along a leader, pixels. */
+    private static final double STEP = 4;
 
     /** How much of the view buttons and messages take at its foot, pixels. */
     static final double FOOT = 56;
@@ -27,7 +33,9 @@ public final class LabelRoom {
     private final List<DrawnLine> lines = new ArrayList<>();
     private final List<DrawnLine> dear = new ArrayList<>();
     private final List<DrawnLine> faint = new ArrayList<>();
-    private final List<DrawnLine> papers = new ArrayList<>();
+    private final Map<String, List<List<String>>> told = new HashMap<>();
+    private final List<DrawnLine> leaders = new ArrayList<>();
+    private final Papers papers = new Papers();
     private final Box view;
 
     /** Room without end. */
@@ -91,14 +99,24 @@ public final class LabelRoom {
     }
 
     /** Notes the outline of a piece, which is such a line. */
-    void putPaper(DrawnLine outline) {
+    void putPaper(String piece, DrawnLine outline) {
         lines.add(outline);
-        papers.add(outline);
+        papers.put(piece, outline);
     }
 
     /** Notes a line that no words hide as long as there is any other place: of a dart, the grain or a fold. */
     void putDear(DrawnLine line) {
         dear.add(line);
+    }
+
+    /** Notes the rows in which a level is told on a piece. */
+    void tell(String piece, List<String> rows) {
+        told.computeIfAbsent(piece, id -> new ArrayList<>()).add(rows);
+    }
+
+    /** What levels are told on a piece, each in its rows. */
+    List<List<String>> told(String piece) {
+        return told.getOrDefault(piece, List.of());
     }
 
     /** Notes a piece whose name is not written, or not all of it. */
@@ -169,7 +187,7 @@ public final class LabelRoom {
 
     /** Whether a pixel lies on no piece. */
     boolean isOnTable(Point pixel) {
-        return papers.stream().noneMatch(paper -> paper.surrounds(pixel));
+        return papers.isOnTable(pixel);
     }
 
     /** Takes the place if neither words nor lines are there that must not be hidden; says whether that was so. */
@@ -180,11 +198,55 @@ public final class LabelRoom {
 
     /** Takes the first of some middles around which nothing is but levels; empty if there is none. */
     Optional<Point> takeClear(List<Point> middles, double width, double height) {
+        return takeClear(middles, width, height, middle -> true);
+    }
+
+    /**
+     * The same.
+     *
+     * @param also what is asked of a middle besides
+     */
+    Optional<Point> takeClear(List<Point> middles, double width, double height, Predicate<Point> also) {
         return middles.stream()
                 .filter(m -> isSeen(around(m, width, height))
                         && isClear(lines, m, width, height, 0)
+                        && also.test(m)
                         && takeSparing(m, width, height))
                 .findFirst();
+    }
+
+    /**
+     * Whether a line can lead from a level to words: over no other piece and to none, over no words, no other such line, no
+     * dart, grain or fold. A piece that lies under the level, as in a nest of sizes, is no other one.
+     *
+     * @param lead  from the level to the words
+     * @param level a place on the level
+     * @param piece on which it is
+     */
+    boolean leads(Line lead, Point level, String piece) {
+        double length = lead.length();
+        Point middle = lead.at(0.5);
+        Point way = lead.end().minus(lead.start());
+        double turn = Math.atan2(way.y(), way.x());
+        if (papers.comesOverOther(lead, turn, level, piece)) {
+            return false;
+        }
+        for (double at = STEP; at < length; at += STEP) {
+            Point there = lead.start().plus(way.times(at / length));
+            if (!isFree(words, around(there, STEP, STEP))) {
+                return false;
+            }
+        }
+        double clear = length - 2 * STEP;
+        return clear <= 0 || isClear(dear, middle, clear, 0, turn) && isClear(leaders, middle, clear, 0, turn);
+    }
+
+    /** Notes a line that leads to words which stand at its end. */
+    void putLeader(Line lead) {
+        leaders.add(DrawnLine.through(List.of(lead.start(), lead.end())));
+        // The words touch its end.
+        double clear = Math.max(0.5, 1 - 2 * STEP / lead.length());
+        lines.add(DrawnLine.through(List.of(lead.start(), lead.at(clear))));
     }
 
     /** The same, or else the first of those that are seen around which at least no words are: over a dart at last. */

@@ -1,7 +1,7 @@
 package easewright.editor.paint;
 
-import easewright.geom.Line;
 import easewright.geom.Point;
+import easewright.geom.Segment;
 import java.util.List;
 import java.util.Optional;
 import javafx.geometry.VPos;
@@ -57,16 +57,14 @@ public final class OverlayPainter {
             Viewport view,
             Ink ink,
             List<Grip> grips,
-            List<Line> glowing,
+            List<Segment> glowing,
             String amount) {
         gc.clearRect(0, 0, width, height);
         gc.setLineDashes();
         gc.setStroke(ink.level().deriveColor(0, 1, 1, 0.3));
         gc.setLineWidth(GLOW);
-        for (Line level : glowing) {
-            Point from = view.toScreen(level.start());
-            Point to = view.toScreen(level.end());
-            gc.strokeLine(from.x(), from.y(), to.x(), to.y());
+        if (!glowing.isEmpty()) {
+            new Pen(gc, view).stroke(glowing);
         }
         grips.stream().filter(Grip::isBeside).forEach(grip -> stem(gc, ink, grip));
         grips.stream().filter(grip -> !grip.active()).forEach(grip -> grip(gc, ink, grip));

@@ -78,7 +78,7 @@ final class PiecePainter {
 
     /** Notes where its lines and signs lie, for words that are to keep clear of them. */
     void keepClear(LabelRoom room) {
-        DrawnLine.along(piece.outline().segments(), view).forEach(room::putPaper);
+        DrawnLine.along(piece.outline().segments(), view).forEach(line -> room.putPaper(piece.id(), line));
         sight.stitch().ifPresent(s -> DrawnLine.along(s.segments(), view).forEach(room::put));
         List<List<Segment>> runs = new ArrayList<>();
         if (bearsSigns()) {

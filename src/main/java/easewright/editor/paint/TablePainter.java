@@ -78,15 +78,15 @@ public final class TablePainter {
         faintly(gc, levels, LevelPainter::isAside, LevelPainter::lines);
         cuts.forEach(cut -> PlacePainter.cut(gc, view, ink, cut));
         faintly(gc, levels, LevelPainter::isAside, LevelPainter::ends);
+        levels.forEach(LevelPainter::keepClear);
         List<LevelLabels> labels = seen.stream()
                 .map(piece -> new LevelLabels(gc, view, ink, piece, room))
                 .toList();
         LabelRoom trial = room.above();
-        boolean brief = seen.stream()
+        boolean narrow = seen.stream()
                 .filter(piece -> !piece.aside())
                 .anyMatch(piece -> !new LevelLabels(gc, view, ink, piece, trial).hasRoomForAll());
-        faintly(gc, labels, LevelLabels::isAside, label -> label.atWork(brief));
-        levels.forEach(LevelPainter::keepClear);
+        faintly(gc, labels, LevelLabels::isAside, label -> label.atWork(narrow));
         faintly(gc, labels, LevelLabels::isAside, LevelLabels::clearOthers);
         List<NamePainter> names = seen.stream()
                 .map(piece -> new NamePainter(gc, view, ink, piece, room))

@@ -1,13 +1,14 @@
 package easewright.editor.paint;
 
 import easewright.geom.Box;
-import easewright.geom.Line;
+import easewright.geom.Curve;
 import easewright.geom.Outline;
 import easewright.geom.Segment;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * All that is to be seen on the table.
@@ -78,16 +79,28 @@ public record TableScene(List<PieceSight> pieces, boolean inches, boolean trying
     /**
      * A level on one piece.
      *
-     * @param spans  the stretches of cloth that are measured; empty for a level along an edge
-     * @param label  name and width, already in words
-     * @param brief  the width alone, for a narrow piece
-     * @param chosen whether this is the level at work
-     * @param counts whether this piece counts in the girth
+     * @param runs    the stretches of cloth that are measured, from end to end
+     * @param shaped  whether they lie along an edge, which may be curved
+     * @param label   name, how often it counts and width, already in words
+     * @param figures the same without the name, to stand below it on a narrow piece
+     * @param chosen  whether this is the level at work
+     * @param counts  whether this piece counts in the girth
      */
     public record LevelSight(
-            String level, List<Line> spans, String label, String brief, boolean chosen, boolean counts) {
+            String level,
+            List<Curve> runs,
+            boolean shaped,
+            String label,
+            String figures,
+            boolean chosen,
+            boolean counts) {
         public LevelSight {
-            spans = List.copyOf(spans);
+            runs = List.copyOf(runs);
+        }
+
+        /** All lines of it. */
+        public Stream<Segment> lines() {
+            return runs.stream().flatMap(run -> run.segments().stream());
         }
     }
 }

@@ -12,8 +12,8 @@ import easewright.editor.paint.TablePainter;
 import easewright.editor.paint.TableScene;
 import easewright.editor.paint.Underlay;
 import easewright.editor.paint.Viewport;
-import easewright.geom.Line;
 import easewright.geom.Point;
+import easewright.geom.Segment;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
@@ -86,10 +86,10 @@ final class TableCanvases {
                 ground.getGraphicsContext2D(), width, height, view, ink, scene, underlay, places.cuts(), beside);
         name.painted(room.lacking());
         GraphicsContext above = overlay.getGraphicsContext2D();
-        List<Line> glowing = scene.pieces().stream()
+        List<Segment> glowing = scene.pieces().stream()
                 .flatMap(p -> p.levels().stream())
                 .filter(l -> lit.filter(l.level()::equals).isPresent() && !l.chosen())
-                .flatMap(l -> l.spans().stream())
+                .flatMap(TableScene.LevelSight::lines)
                 .toList();
         OverlayPainter.paint(above, width, height, view, ink, grips, glowing, CuttingTableWords.amount(desk));
         desk.pointed().ifPresent(p -> p.at().ifPresent(at -> PointPainter.paint(above, view, ink, at, p.lines())));

@@ -3,6 +3,7 @@ package easewright.editor.panel;
 import easewright.editor.model.Hold;
 import easewright.editor.model.Session;
 import easewright.editor.paint.TableScene;
+import easewright.geom.Curve;
 import easewright.geom.Point;
 import java.util.List;
 import java.util.Optional;
@@ -63,8 +64,8 @@ final class TableMouse {
         Point at = table.view().toTable(x, y);
         for (TableScene.PieceSight piece : table.scene().pieces()) {
             for (TableScene.LevelSight level : piece.levels()) {
-                for (var span : level.spans()) {
-                    if (span.at(span.nearest(at)).distance(at) * table.view().scale() < NEAR_LEVEL) {
+                for (Curve run : level.runs()) {
+                    if (run.nearest(at).distance() * table.view().scale() < NEAR_LEVEL) {
                         return Optional.of(level.level());
                     }
                 }

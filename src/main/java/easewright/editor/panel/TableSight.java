@@ -61,6 +61,6 @@ final class TableSight {
         return scene.pieces().stream()
                 .flatMap(p -> p.levels().stream())
                 .filter(TableScene.LevelSight::chosen)
-                .flatMap(l -> l.spans().stream());
+                .flatMap(TableScene.LevelSight::lines);
     }
 }

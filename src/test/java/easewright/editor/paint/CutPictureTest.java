@@ -8,6 +8,7 @@ import easewright.editor.model.TableScenes;
 import easewright.geom.Box;
 import easewright.geom.Line;
 import easewright.geom.Point;
+import easewright.geom.Segment;
 import easewright.text.LengthUnit;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -74,11 +75,13 @@ class CutPictureTest {
         session.open(OpenedSample.skirt());
         session.chooseLevel("hip");
         TableScene scene = new TableScenes().of(session.desk());
-        Line hip = scene.pieces().get(0).levels().stream()
+        Segment hip = scene.pieces().get(0).levels().stream()
                 .filter(TableScene.LevelSight::chosen)
                 .findFirst()
                 .orElseThrow()
-                .spans()
+                .runs()
+                .get(0)
+                .segments()
                 .get(0);
         Point middle = hip.at(0.5);
         Line cut = new Line(middle.minus(new Point(20, 150)), middle.plus(new Point(20, 150)));

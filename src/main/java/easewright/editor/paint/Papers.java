@@ -1,0 +1,46 @@
+package easewright.editor.paint;
+
+import easewright.geom.Line;
+import easewright.geom.Point;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The outlines of the pieces as they lie on the screen, pixels: what is paper and what is bare table. */
+final class Papers {
+    private final List<Paper> all = new ArrayList<>();
+
+    private record Paper(String piece, DrawnLine outline) {}
+
+    void put(String piece, DrawnLine outline) {
+        all.add(new Paper(piece, outline));
+    }
+
+    void addAll(Papers others) {
+        all.addAll(others.all);
+    }
+
+    /** Whether a pixel lies on no piece. */
+    boolean isOnTable(Point pixel) {
+        return all.stream().noneMatch(paper -> paper.outline().surrounds(pixel));
+    }
+
+    /**
+     * Whether a line that leads away from a place comes over another piece or ends on one. What lies under the place, as in
+     * a nest of sizes, is no other piece.
+     *
+     * @param turn  of the line, radians
+     * @param place on the piece where the line begins
+     */
+    boolean comesOverOther(Line lead, double turn, Point place, String piece) {
+        Point middle = lead.at(0.5);
+        double length = lead.length();
+        for (Paper paper : all) {
+            boolean touches = paper.outline().meets(middle, length, 1, turn)
+                    || paper.outline().surrounds(lead.end());
+            if (touches && !paper.piece().equals(piece) && !paper.outline().surrounds(place)) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

@@ -1,0 +1,189 @@
+package easewright.editor.paint;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import easewright.draft.Samples;
+import easewright.editor.model.OpenFile;
+import easewright.editor.model.Opened;
+import easewright.editor.model.Session;
+import easewright.editor.model.TableScenes;
+import easewright.geom.Box;
+import easewright.geom.Curve;
+import easewright.geom.Line;
+import easewright.geom.Point;
+import easewright.measure.LevelWidth;
+import easewright.pattern.Level;
+import easewright.pattern.Piece;
+import easewright.svg.SvgFile;
+import easewright.text.LengthUnit;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import javafx.scene.canvas.Canvas;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.testfx.api.FxToolkit;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** The label of a level says what it is about wherever it stands, and a level is drawn as it is measured. */
+class LevelLabelsTest {
+    private static final List<String> SAMPLES = List.of("skirt", "bodice", "trousers", "knit-top", "skirt-sizes");
+
+    @BeforeAll
+    static void toolkit() throws Exception {
+        FxToolkit.registerPrimaryStage();
+    }
+
+    private static Session sample(String name) throws Exception {
+        Session session = new Session(LengthUnit.CM, false);
+        byte[] svg = Samples.files().get(name + ".svg").getBytes(StandardCharsets.UTF_8);
+        session.open(Opened.of(new OpenFile(SvgFile.read(svg, name), Optional.empty(), name)));
+        return session;
+    }
+
+    private static LabelRoom painted(TableScene scene, int wide, int high) throws Exception {
+        Box all = scene.pieces().stream()
+                .map(p -> p.piece().outline().box())
+                .reduce(Box::union)
+                .orElseThrow();
+        Viewport view = Viewport.fitting(all, wide, high, 56);
+        return WaitForAsyncUtils.waitForAsyncFx(
+                10_000,
+                () -> TablePainter.paint(
+                        new Canvas(wide, high).getGraphicsContext2D(), wide, high, view, Ink.LIGHT, scene));
+    }
+
+    /** In every window, down to what a table has in one of 960 pixels, each piece at work has its label in words. */
+    @Test
+    void theLevelAtWorkIsNamedOnEveryPieceWithHowOftenItCounts() throws Exception {
+        for (String sample : SAMPLES) {
+            Session session = sample(sample);
+            for (Level level : session.desk().pattern().levels()) {
+                session.chooseLevel(level.name());
+                TableScene scene = new TableScenes().of(session.desk());
+                for (int[] size : new int[][] {{508, 560}, {828, 747}, {1100, 820}}) {
+                    LabelRoom room = painted(scene, size[0], size[1]);
+                    for (TableScene.PieceSight piece : scene.pieces()) {
+                        for (TableScene.LevelSight sight : piece.levels()) {
+                            if (sight.chosen() && !piece.aside()) {
+                                assertThat(room.told(piece.piece().id()))
+                                        .as(
+                                                "%s, %s on %s, %s wide",
+                                                sample,
+                                                level.name(),
+                                                piece.piece().name(),
+                                                size[0])
+                                        .anyMatch(
+                                                words -> String.join(" ", words).equals(sight.label()));
+                            }
+                        }
+                    }
+                }
+            }
+        }
+    }
+
+    /** Wherever a label stands off its line there is a leader from the line to its plate. */
+    @Test
+    void aLabelOffItsLineHasALeader() {
+        Random random = new Random(3);
+        for (int round = 0; round < 200; round++) {
+            Point from = new Point(100 + random.nextDouble(200), 100 + random.nextDouble(200));
+            Line seen = new Line(from, from.plus(new Point(60 + random.nextDouble(200), random.nextDouble(40) - 20)));
+            LevelLabel label =
+                    new LevelLabel(List.of("hip", "2 × 24 cm"), random.nextBoolean(), 200, seen, Optional.empty());
+            for (List<Point> places : List.of(label.offEnds(), label.besideLine(), label.onLeader())) {
+                for (Point middle : places) {
+                    Box plate = LabelRoom.around(middle, label.width(), label.height());
+                    double away = plate.distance(seen.at(seen.nearest(middle)));
+                    assertThat(label.leader(middle).isPresent())
+                            .as("%s from %s", middle, seen)
+                            .isEqualTo(away > 4);
+                    label.leader(middle).ifPresent(lead -> {
+                        assertThat(seen.at(seen.nearest(lead.start())).distance(lead.start()))
+                                .isCloseTo(0, within(1e-6));
+                        assertThat(plate.distance(lead.end())).isCloseTo(0, within(1e-6));
+                    });
+                }
+            }
+            for (Point middle : label.onLine()) {
+                assertThat(label.leader(middle)).as("on its line").isEmpty();
+            }
+        }
+    }
+
+    /** No leader crosses another one or comes over a piece that it is not about. */
+    @Test
+    void leadersCrossNoOtherPiece() {
+        LabelRoom room = new LabelRoom();
+        DrawnLine own = DrawnLine.through(square(0, 0, 100));
+        DrawnLine other = DrawnLine.through(square(150, 0, 100));
+        room.putPaper("own", own);
+        room.putPaper("other", other);
+        Point level = new Point(50, 50);
+        Point end = new Point(100, 50);
+        assertThat(room.leads(new Line(end, new Point(130, 50)), level, "own")).isTrue();
+        assertThat(room.leads(new Line(end, new Point(180, 50)), level, "own"))
+                .as("onto the other")
+                .isFalse();
+        assertThat(room.leads(new Line(end, new Point(280, 50)), level, "own"))
+                .as("past it")
+                .isFalse();
+        room.putLeader(new Line(new Point(120, 0), new Point(120, 100)));
+        assertThat(room.leads(new Line(end, new Point(140, 50)), level, "own"))
+                .as("another leader")
+                .isFalse();
+        room.putPaper("under", DrawnLine.through(square(-20, -20, 138)));
+        assertThat(room.leads(new Line(end, new Point(110, 50)), level, "own"))
+                .as("a larger size below")
+                .isTrue();
+    }
+
+    private static List<Point> square(double x, double y, double side) {
+        return List.of(
+                new Point(x, y),
+                new Point(x + side, y),
+                new Point(x + side, y + side),
+                new Point(x, y + side),
+                new Point(x, y));
+    }
+
+    /** What is drawn of a level is as long as what is measured there: along an edge the curve, without the mouths of darts. */
+    @Test
+    void aLevelIsDrawnAsItIsMeasured() throws Exception {
+        int shaped = 0;
+        for (String sample : SAMPLES) {
+            Session session = sample(sample);
+            TableScene scene = new TableScenes().of(session.desk());
+            for (TableScene.PieceSight piece : scene.pieces()) {
+                for (TableScene.LevelSight level : piece.levels()) {
+                    double drawn =
+                            level.runs().stream().mapToDouble(Curve::length).sum();
+                    LevelWidth width = width(session, piece.piece(), level.level());
+                    double measured = level.shaped() ? width.width() - width.dartIntake() : width.width();
+                    assertThat(drawn)
+                            .as(
+                                    "%s, %s on %s",
+                                    sample, level.level(), piece.piece().name())
+                            .isCloseTo(measured, within(1e-6));
+                    double chord = level.runs().stream()
+                            .mapToDouble(run -> run.start().distance(run.end()))
+                            .sum();
+                    shaped += level.shaped() && drawn > chord + 0.05 ? 1 : 0;
+                }
+            }
+        }
+        assertThat(shaped).as("levels along curves").isGreaterThanOrEqualTo(6);
+    }
+
+    private static LevelWidth width(Session session, Piece piece, String level) {
+        return session.desk()
+                .reading()
+                .measures()
+                .piece(piece.id())
+                .flatMap(p -> p.level(level))
+                .orElseThrow();
+    }
+}
