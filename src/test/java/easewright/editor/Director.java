@@ -1,5 +1,7 @@
 package easewright.editor;
 
+import easewright.editor.panel.CuttingTable;
+import easewright.geom.Point;
 import easewright.text.LengthUnit;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -9,18 +11,23 @@ import java.nio.file.Path;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.stream.Stream;
 import javafx.animation.PauseTransition;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.event.ActionEvent;
+import javafx.geometry.Point2D;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Node;
 import javafx.scene.control.ButtonBase;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
+import javafx.scene.input.MouseButton;
 import javafx.scene.robot.Robot;
 import javafx.stage.Stage;
+import javafx.stage.Window;
 import javafx.util.Duration;
 import javax.imageio.ImageIO;
 
@@ -144,6 +151,33 @@ abstract class Director extends Application {
         AtomicBoolean there = new AtomicBoolean();
         act(() -> there.set(stage.getScene().lookup(id) instanceof ButtonBase));
         return there.get();
+    }
+
+    /** Clicks on a place of the table, mm. */
+    void clickOn(Point place) throws InterruptedException {
+        act(() -> {
+            CuttingTable table = (CuttingTable) find("#table");
+            Point at = table.view().toScreen(place);
+            Point2D screen = table.localToScreen(at.x(), at.y());
+            Robot hand = new Robot();
+            hand.mouseMove(screen);
+            hand.mouseClick(MouseButton.PRIMARY);
+        });
+    }
+
+    /** Scrolls a page, or what is scrolled in it, to a share of its length. */
+    void scroll(String page, double to) throws InterruptedException {
+        act(() -> Stream.concat(Stream.of(find(page)), find(page).lookupAll(".scroll-pane").stream())
+                .filter(ScrollPane.class::isInstance)
+                .forEach(n -> ((ScrollPane) n).setVvalue(to)));
+    }
+
+    /** The window over that of the editor. */
+    Stage other() {
+        return (Stage) Window.getWindows().stream()
+                .filter(w -> w != stage && w instanceof Stage)
+                .findFirst()
+                .orElseThrow();
     }
 
     /** As large as was asked for on the command line. */

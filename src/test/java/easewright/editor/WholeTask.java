@@ -6,8 +6,6 @@ import easewright.editor.file.Dialogs;
 import easewright.editor.model.Course;
 import easewright.editor.model.OtherWay;
 import easewright.editor.model.Sample;
-import easewright.editor.panel.CuttingTable;
-import easewright.geom.Point;
 import easewright.pattern.Level;
 import easewright.text.LengthUnit;
 import java.nio.file.Files;
@@ -16,17 +14,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 import javafx.application.Platform;
-import javafx.geometry.Point2D;
 import javafx.scene.control.ComboBox;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.control.SplitMenuButton;
 import javafx.scene.input.KeyCode;
-import javafx.scene.input.MouseButton;
 import javafx.scene.robot.Robot;
-import javafx.stage.Stage;
-import javafx.stage.Window;
 
 /**
  * Walks the whole task, from a drawing without marks to paper, and takes a picture of every page and state on the way,
@@ -203,14 +195,6 @@ public final class WholeTask extends Director {
         act(() -> other().close());
     }
 
-    /** The window over that of the editor. */
-    private Stage other() {
-        return (Stage) Window.getWindows().stream()
-                .filter(w -> w != stage() && w instanceof Stage)
-                .findFirst()
-                .orElseThrow();
-    }
-
     private void said() throws Exception {
         press("#page-ease");
         Path saved = Files.createTempDirectory("task").resolve("four-pieces-with-room.svg");
@@ -298,23 +282,5 @@ public final class WholeTask extends Director {
         next("untrue");
         press("#page-notes");
         next("untrue-notes");
-    }
-
-    private void clickOn(Point place) throws InterruptedException {
-        act(() -> {
-            CuttingTable table = (CuttingTable) find("#table");
-            Point at = table.view().toScreen(place);
-            Point2D screen = table.localToScreen(at.x(), at.y());
-            Robot hand = new Robot();
-            hand.mouseMove(screen);
-            hand.mouseClick(MouseButton.PRIMARY);
-        });
-    }
-
-    /** Scrolls a page, or what is scrolled in it, to a share of its length. */
-    private void scroll(String page, double to) throws InterruptedException {
-        act(() -> Stream.concat(Stream.of(find(page)), find(page).lookupAll(".scroll-pane").stream())
-                .filter(ScrollPane.class::isInstance)
-                .forEach(n -> ((ScrollPane) n).setVvalue(to)));
     }
 }

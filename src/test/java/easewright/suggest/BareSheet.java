@@ -1,20 +1,15 @@
 package easewright.suggest;
 
-import easewright.geom.Cubic;
 import easewright.geom.Line;
 import easewright.geom.Outline;
 import easewright.geom.Point;
-import easewright.geom.Segment;
 import easewright.pattern.Dart;
 import easewright.pattern.Edge;
 import easewright.pattern.EdgeRole;
 import easewright.pattern.LevelMark;
-import easewright.pattern.LineKind;
 import easewright.pattern.Notch;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
-import easewright.pattern.Rider;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
@@ -36,17 +31,19 @@ final class BareSheet {
     }
 
     private final Pattern pattern;
+
     private final Hand hand;
 
     /** Whether it says how often pieces are cut and what lies on a fold. */
     private final boolean counts;
 
-    private final StringBuilder out = new StringBuilder();
+    private final BarePen pen;
 
     private BareSheet(Pattern pattern, Hand hand, boolean counts) {
         this.pattern = pattern;
         this.hand = hand;
         this.counts = counts;
+        this.pen = new BarePen(hand);
     }
 
     static String of(Pattern pattern, String title, Hand hand) {
@@ -60,31 +57,31 @@ final class BareSheet {
 
     private static String drawn(BareSheet sheet, String title) {
         sheet.draw(title);
-        return sheet.out.toString();
+        return sheet.pen.written();
     }
 
     private void draw(String title) {
-        out.append("<svg xmlns='http://www.w3.org/2000/svg' width='4500mm' height='1700mm' viewBox='0 0 4500 1700'>\n");
-        text(new Point(60, 30), 20, title);
+        pen.add("<svg xmlns='http://www.w3.org/2000/svg' width='4500mm' height='1700mm' viewBox='0 0 4500 1700'>\n");
+        pen.text(new Point(60, 30), 20, title);
         for (Piece piece : pattern.pieces()) {
             if (hand == Hand.LAYERED) {
-                out.append("<g transform='scale(.1)'><g transform='scale(10)'>\n");
+                pen.add("<g transform='scale(.1)'><g transform='scale(10)'>\n");
             }
             piece(piece);
             if (hand == Hand.LAYERED) {
-                out.append("</g></g>\n");
+                pen.add("</g></g>\n");
             }
         }
-        out.append("</svg>\n");
+        pen.add("</svg>\n");
     }
 
     private void piece(Piece piece) {
-        Outline stitching = stitching(piece);
+        Outline stitching = BareOutlines.stitching(piece);
         if (hand == Hand.SEAM_ONLY) {
-            path(withCuts(stitching, piece.darts()).segments(), true, "");
+            pen.path(BareOutlines.withCuts(stitching, piece.darts()).segments(), true, "");
         } else {
-            path(cutting(piece).segments(), true, "");
-            path(stitching.segments(), true, " stroke-dasharray='4 2'");
+            pen.path(BareOutlines.cutting(piece).segments(), true, "");
+            pen.path(stitching.segments(), true, " stroke-dasharray='4 2'");
             piece.darts().forEach(this::dart);
         }
         for (Notch notch : piece.notches()) {
@@ -100,67 +97,17 @@ final class BareSheet {
         words(piece);
     }
 
-    private static Outline stitching(Piece piece) {
-        return piece.drawn() == LineKind.STITCHING ? piece.outline() : parallel(piece);
-    }
-
-    private static Outline cutting(Piece piece) {
-        return piece.drawn() == LineKind.CUTTING ? piece.outline() : parallel(piece);
-    }
-
-    private static Outline parallel(Piece piece) {
-        Rider rider = piece.riders().stream()
-                .filter(r -> r.kind() == Rider.Kind.PARALLEL)
-                .findFirst()
-                .orElseThrow();
-        return new Outline(rider.segments());
-    }
-
-    /** The outline with every dart cut out of it. */
-    private static Outline withCuts(Outline outline, List<Dart> darts) {
-        Outline now = outline;
-        for (Dart dart : darts) {
-            Ring ring = new Ring(now);
-            double one = ring.along(dart.mouth1());
-            double two = ring.along(dart.mouth2());
-            boolean forward = ring.way(one, two) <= ring.way(two, one);
-            double from = forward ? one : two;
-            double to = forward ? two : one;
-            List<Segment> segments = new ArrayList<>(ring.run(to, from).segments());
-            segments.add(new Line(ring.at(from), dart.point()));
-            segments.add(new Line(dart.point(), ring.at(to)));
-            now = new Outline(joined(segments));
-        }
-        return now;
-    }
-
-    /** Ends that differ in the last digits are made one. */
-    private static List<Segment> joined(List<Segment> segments) {
-        List<Segment> joined = new ArrayList<>();
-        Point at = segments.get(0).start();
-        Point first = at;
-        for (int i = 0; i < segments.size(); i++) {
-            Point end = i == segments.size() - 1 ? first : segments.get(i).end();
-            joined.add(
-                    segments.get(i) instanceof Cubic c
-                            ? new Cubic(at, c.control1(), c.control2(), end)
-                            : new Line(at, end));
-            at = end;
-        }
-        return joined;
-    }
-
     private void dart(Dart dart) {
         if (hand == Hand.FLATTENED) {
-            line(dart.mouth1(), dart.point());
-            line(dart.mouth2(), dart.point());
+            pen.line(dart.mouth1(), dart.point());
+            pen.line(dart.mouth2(), dart.point());
         } else {
-            path(List.of(new Line(dart.mouth1(), dart.point()), new Line(dart.point(), dart.mouth2())), false, "");
+            pen.path(List.of(new Line(dart.mouth1(), dart.point()), new Line(dart.point(), dart.mouth2())), false, "");
         }
     }
 
     private void notch(Piece piece, Outline stitching, Point at) {
-        Outline line = hand == Hand.LAYERED || hand == Hand.ASKEW ? cutting(piece) : stitching;
+        Outline line = hand == Hand.LAYERED || hand == Hand.ASKEW ? BareOutlines.cutting(piece) : stitching;
         var place = line.nearest(at).place();
         Point on = line.point(place);
         Point tangent = line.segments().get(place.segment()).tangent(place.t());
@@ -168,15 +115,15 @@ final class BareSheet {
                 ? tangent.quarterTurned()
                 : tangent.quarterTurned().times(-1);
         switch (hand) {
-            case LAYERED, ASKEW -> line(on, on.plus(in.times(6)));
+            case LAYERED, ASKEW -> pen.line(on, on.plus(in.times(6)));
             case SEAM_ONLY ->
-                path(
+                pen.path(
                         Outline.polygon(List.of(
                                         on.plus(tangent.times(3)), on.plus(in.times(6)), on.minus(tangent.times(3))))
                                 .segments(),
                         true,
                         " fill='black'");
-            case FLATTENED -> line(on.plus(in.times(4)), on.minus(in.times(4)));
+            case FLATTENED -> pen.line(on.plus(in.times(4)), on.minus(in.times(4)));
         }
     }
 
@@ -186,26 +133,26 @@ final class BareSheet {
         }
         Point from = piece.grain().get().from();
         Point to = piece.grain().get().to();
-        line(from, to);
+        pen.line(from, to);
         Point along = to.minus(from).unit();
         Point side = along.quarterTurned();
         for (Point tip : List.of(from, to)) {
             Point back = tip.plus(along.times(tip.equals(from) ? 6 : -6));
             switch (hand) {
                 case LAYERED, ASKEW ->
-                    path(
+                    pen.path(
                             List.of(new Line(back.plus(side.times(3)), tip), new Line(tip, back.minus(side.times(3)))),
                             false,
                             "");
                 case FLATTENED -> {
-                    line(tip, back.plus(side.times(3)));
-                    line(tip, back.minus(side.times(3)));
+                    pen.line(tip, back.plus(side.times(3)));
+                    pen.line(tip, back.minus(side.times(3)));
                 }
                 case SEAM_ONLY -> {}
             }
         }
         if (hand == Hand.SEAM_ONLY) {
-            text(from.towards(to, 0.5).plus(new Point(9, 0)), 5, "grainline");
+            pen.text(from.towards(to, 0.5).plus(new Point(9, 0)), 5, "grainline");
         }
     }
 
@@ -213,17 +160,17 @@ final class BareSheet {
         for (LevelMark mark : piece.levels()) {
             if (mark.through().isPresent()) {
                 Point through = mark.through().get();
-                var crossings = stitching(piece)
+                var crossings = BareOutlines.stitching(piece)
                         .crossings(through, piece.grainDirection().quarterTurned());
                 Point a = crossings.get(0).point();
                 Point b = crossings.get(crossings.size() - 1).point();
-                line(a, b);
+                pen.line(a, b);
                 String words = switch (hand) {
                     case LAYERED, ASKEW -> mark.level() + " line";
                     case SEAM_ONLY -> mark.level();
                     case FLATTENED -> mark.level().toUpperCase(Locale.ROOT);
                 };
-                text(a.towards(b, 0.3).plus(new Point(0, -3)), 6, words);
+                pen.text(a.towards(b, 0.3).plus(new Point(0, -3)), 6, words);
             }
         }
     }
@@ -237,7 +184,7 @@ final class BareSheet {
         }
         switch (hand) {
             case LAYERED, ASKEW ->
-                path(
+                pen.path(
                         List.of(
                                 new Line(from.plus(in.times(2)), from.plus(in.times(14))),
                                 new Line(from.plus(in.times(14)), to.plus(in.times(14))),
@@ -245,7 +192,7 @@ final class BareSheet {
                         false,
                         "");
             case SEAM_ONLY -> {}
-            case FLATTENED -> text(from.towards(to, 0.5).plus(in.times(12)), 6, "FOLD");
+            case FLATTENED -> pen.text(from.towards(to, 0.5).plus(in.times(12)), 6, "FOLD");
         }
     }
 
@@ -255,9 +202,9 @@ final class BareSheet {
         String count = String.valueOf(piece.times());
         switch (hand) {
             case LAYERED, ASKEW ->
-                text(at, 10, counts ? name + ", cut " + count + (piece.onFold() ? " on fold" : "") : name);
+                pen.text(at, 10, counts ? name + ", cut " + count + (piece.onFold() ? " on fold" : "") : name);
             case SEAM_ONLY ->
-                out.append(String.format(
+                pen.add(String.format(
                         Locale.ROOT,
                         "<text x='%.2f' y='%.2f' font-size='9' text-anchor='middle'><tspan x='%.2f' y='%.2f'>%s</tspan>"
                                 + "<tspan x='%.2f' dy='11'>%s</tspan><tspan x='%.2f' dy='11'>Size 40</tspan></text>%n",
@@ -273,61 +220,11 @@ final class BareSheet {
                                 : "woven cloth",
                         at.x()));
             case FLATTENED -> {
-                text(at, 12, name.toUpperCase(Locale.ROOT));
+                pen.text(at, 12, name.toUpperCase(Locale.ROOT));
                 if (counts) {
-                    text(at.plus(new Point(0, 14)), 6, count + "x" + (piece.onFold() ? " ON FOLD" : ""));
+                    pen.text(at.plus(new Point(0, 14)), 6, count + "x" + (piece.onFold() ? " ON FOLD" : ""));
                 }
             }
         }
-    }
-
-    private void text(Point at, double size, String words) {
-        out.append(String.format(
-                Locale.ROOT,
-                "<text x='%.2f' y='%.2f' font-size='%.1f' text-anchor='middle'>%s</text>%n",
-                at.x(),
-                at.y() + size / 3,
-                size,
-                words));
-    }
-
-    private void line(Point a, Point b) {
-        out.append(String.format(
-                Locale.ROOT, "<line x1='%.4f' y1='%.4f' x2='%.4f' y2='%.4f'/>%n", a.x(), a.y(), b.x(), b.y()));
-    }
-
-    private void path(List<Segment> segments, boolean close, String style) {
-        StringBuilder d = new StringBuilder();
-        Point start = segments.get(0).start();
-        d.append(String.format(Locale.ROOT, "M%s %s", number(start.x()), number(start.y())));
-        for (Segment segment : segments) {
-            if (segment instanceof Cubic c && hand != Hand.FLATTENED) {
-                d.append(String.format(
-                        Locale.ROOT,
-                        "C%s %s %s %s %s %s",
-                        number(c.control1().x()),
-                        number(c.control1().y()),
-                        number(c.control2().x()),
-                        number(c.control2().y()),
-                        number(c.end().x()),
-                        number(c.end().y())));
-            } else {
-                int steps = segment instanceof Cubic ? (int) Math.ceil(segment.length() / 3) : 1;
-                for (int i = 1; i <= steps; i++) {
-                    Point p = segment.at((double) i / steps);
-                    d.append(String.format(Locale.ROOT, "L%s %s", number(p.x()), number(p.y())));
-                }
-            }
-        }
-        out.append("<path")
-                .append(style)
-                .append(" d='")
-                .append(d)
-                .append(close ? "Z" : "")
-                .append("'/>\n");
-    }
-
-    private String number(double mm) {
-        return String.format(Locale.ROOT, hand == Hand.ASKEW ? "%.1f" : "%.4f", mm);
     }
 }

@@ -15,7 +15,6 @@ import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
-import easewright.pattern.WrittenNames;
 import easewright.svg.SvgFile;
 import easewright.svg.SvgProblem;
 import java.nio.charset.StandardCharsets;
@@ -293,48 +292,5 @@ class OtherSheetsTest {
         Sheet bare = sheet(DRESS);
         Pattern marked = Suggestions.of(bare, Set.of()).outcome();
         assertThat(Suggestions.of(bare.with(marked), Set.of()).all()).isEmpty();
-    }
-
-    @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            value = {
-                "cut 2|2|false",
-                "Cut two|2|false",
-                "CUT 1 ON FOLD|1|true",
-                "Front, cut 1 x on the fold|1|true",
-                "cut 1 pair|2|false",
-                "cut a pair|2|false",
-                "cut 2 fabric, 2 interfacing|2|false",
-                "2x|2|false",
-                "x 4|4|false",
-                "2 \u00d7 self|2|false",
-                "place on fold|1|true",
-                "cut on fold|1|true"
-            })
-    void countsInWords(String words, int times, boolean fold) {
-        assertThat(Vocabulary.count(words)).contains(new Vocabulary.Count(times, fold));
-    }
-
-    @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            value = {
-                "Skirt front, cut 1 on fold|Skirt front",
-                "BACK BODICE - cut 2|Back bodice",
-                "Sleeve 2x|Sleeve",
-                "cut 2|''",
-                "Size 40|''",
-                "grainline|''",
-                "centre front fold|''",
-                "hip line|''",
-                "5 cm|''",
-                "Skirt front 10-12-14, cut 1 on fold|Skirt front",
-                "Sizes S-M-L|''",
-                "S-M-L|''",
-                "Collar (cut 2)|Collar"
-            })
-    void namesInWords(String words, String name) {
-        assertThat(WrittenNames.in(words)).isEqualTo(name);
     }
 }

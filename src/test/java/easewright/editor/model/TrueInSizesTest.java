@@ -68,11 +68,13 @@ class TrueInSizesTest {
         assertThat(work.others()).containsExactly("12");
         assertThat(Notes.untrue(session.desk())).isEqualTo(untrue("10", "14"));
         session.chooseSize("12");
-        assertThat(TrueWork.of(session.desk()).places()).isNotEmpty().allSatisfy(p -> assertThat(p.pointed()
-                        .flatMap(at -> session.desk().pattern().piece(at.piece()))
-                        .flatMap(Piece::size)
-                        .orElseThrow())
-                .isIn("12", "14"));
+        assertThat(TrueWork.of(session.desk()).places())
+                .isNotEmpty()
+                .allSatisfy(p -> assertThat(p.pointed()
+                                .flatMap(at -> session.desk().pattern().piece(at.piece()))
+                                .flatMap(Piece::size)
+                                .orElseThrow())
+                        .isIn("12", "14"));
     }
 
     @Test

@@ -1,0 +1,53 @@
+package easewright.suggest;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import easewright.pattern.WrittenNames;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Counts and names as people write them on pieces. */
+class WrittenOnPiecesTest {
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "cut 2|2|false",
+                "Cut two|2|false",
+                "CUT 1 ON FOLD|1|true",
+                "Front, cut 1 x on the fold|1|true",
+                "cut 1 pair|2|false",
+                "cut a pair|2|false",
+                "cut 2 fabric, 2 interfacing|2|false",
+                "2x|2|false",
+                "x 4|4|false",
+                "2 \u00d7 self|2|false",
+                "place on fold|1|true",
+                "cut on fold|1|true"
+            })
+    void countsInWords(String words, int times, boolean fold) {
+        assertThat(Vocabulary.count(words)).contains(new Vocabulary.Count(times, fold));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Skirt front, cut 1 on fold|Skirt front",
+                "BACK BODICE - cut 2|Back bodice",
+                "Sleeve 2x|Sleeve",
+                "cut 2|''",
+                "Size 40|''",
+                "grainline|''",
+                "centre front fold|''",
+                "hip line|''",
+                "5 cm|''",
+                "Skirt front 10-12-14, cut 1 on fold|Skirt front",
+                "Sizes S-M-L|''",
+                "S-M-L|''",
+                "Collar (cut 2)|Collar"
+            })
+    void namesInWords(String words, String name) {
+        assertThat(WrittenNames.in(words)).isEqualTo(name);
+    }
+}
