@@ -122,7 +122,8 @@ record Filling(Words words, Map<String, ?> values) {
         if (value instanceof Enum<?> constant) {
             return constant(constant);
         }
-        return String.valueOf(value);
+        String text = String.valueOf(value);
+        return name.equals("standing") ? words.standing(text) : text;
     }
 
     /** By its name in the bundle, {@code draft-line.dart}; words that are typed on the command line are their own. */

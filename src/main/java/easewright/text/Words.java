@@ -2,6 +2,7 @@ package easewright.text;
 
 import easewright.pattern.Finding;
 import easewright.pattern.LevelKind;
+import easewright.pattern.Side;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -113,9 +114,20 @@ public final class Words {
                 : of("list.and", Map.of("others", String.join(", ", each.subList(0, last)), "last", each.get(last)));
     }
 
+    /** How a piece is cut, with the side that it is for, if it is for one alone: two such pieces make one garment. */
+    public String forSide(String cutting, Side side) {
+        return side == Side.BOTH ? cutting : of("piece.side." + side, Map.of("cutting", cutting));
+    }
+
     /** What something known by a constant is called: {@code level.high-hip} for {@code HIGH_HIP} of the levels. */
     public String name(String block, Enum<?> constant) {
         return of(block + "." + constant.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    }
+
+    /** How well a figure is known, as it is told: some words of tables say it in short for those who write them. */
+    String standing(String word) {
+        String said = bundle.line("source-standing." + word.replace(' ', '-'));
+        return said == null ? word : said;
     }
 
     /** What the girth of the body at a level is called; a level of the user's own gives it its name. */

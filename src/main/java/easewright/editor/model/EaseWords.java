@@ -47,7 +47,7 @@ final class EaseWords {
                 line.level(),
                 line.name(),
                 length(line.body(), words),
-                isNowhere(line) ? "" : brief(line.finished(), words),
+                isNowhere(line) ? "" : words.length(line.finished()),
                 length(line.ease(), words),
                 line.percent().isPresent()
                         ? words.of(
@@ -210,11 +210,6 @@ final class EaseWords {
     private record InUnit(Minimum minimum, LengthUnit unit, boolean certain) {}
 
     private static String length(OptionalDouble mm, Words words) {
-        return mm.isPresent() ? brief(mm.getAsDouble(), words) : "";
-    }
-
-    /** As short as a column wants it: inches by their sign. */
-    private static String brief(double mm, Words words) {
-        return words.length(mm).replaceFirst("[\\s\\u00a0]in$", "\u2033");
+        return mm.isPresent() ? words.length(mm.getAsDouble()) : "";
     }
 }

@@ -75,6 +75,8 @@ final class ClothPanel extends VBox {
     private void fold(boolean open) {
         details.setSelected(open);
         Parts.present(fold, open);
+        // What it says in short stands below in full.
+        Parts.present(now, !open);
     }
 
     private Cloth cloth() {

@@ -38,10 +38,10 @@ class SessionTest extends SkirtSession {
             session.want(wanted().withAmount(20));
             assertThat(kept()).isEmpty();
             session.keep();
-            assertThat(kept()).isEqualTo("Kept: hip +2\u00a0cm. It stands in Changes.");
+            assertThat(kept()).isEqualTo("Kept: hip +2\u00a0cm. The page Changes lists it.");
             session.setUnit(LengthUnit.INCH);
             session.point(Optional.empty());
-            assertThat(kept()).isEqualTo("Kept: hip about +13/16\u00a0in. It stands in Changes.");
+            assertThat(kept()).isEqualTo("Kept: hip about +13/16\u00a0in. The page Changes lists it.");
             session.setUnit(LengthUnit.CM);
             next.run();
             assertThat(kept()).isEmpty();
