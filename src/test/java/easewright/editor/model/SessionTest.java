@@ -169,7 +169,8 @@ class SessionTest extends SkirtSession {
         session.setWish("hip", OptionalDouble.of(50));
         double missing = hip().missing().orElseThrow();
         session.want(wanted().withAmount(missing));
-        EaseRow row = EaseWords.row(hip(), session.desk().words(), true, Optional.empty(), new EaseFoot());
+        EaseRow row = EaseWords.row(
+                hip(), session.desk().words(), true, Optional.empty(), new EaseFoot(), OptionalDouble.empty());
         assertThat(row.standing()).isEqualTo(EaseRow.Standing.MET);
         session.setWish("hip", OptionalDouble.empty());
         assertThat(hip().wish()).isEmpty();
@@ -183,7 +184,8 @@ class SessionTest extends SkirtSession {
         assertThat(new ChangeWords(session.desk().words()).of(session.desk().pattern()))
                 .allSatisfy(line -> assertThat(line).doesNotContain("change.").doesNotContain("{"));
         for (EaseLine line : session.desk().reading().sheet().lines()) {
-            EaseRow row = EaseWords.row(line, session.desk().words(), true, Optional.empty(), new EaseFoot());
+            EaseRow row =
+                    EaseWords.row(line, session.desk().words(), true, Optional.empty(), new EaseFoot(), line.ease());
             assertThat(row.verdict() + row.percent() + row.classes() + row.minimums())
                     .doesNotContain("editor.")
                     .doesNotContain("{");
