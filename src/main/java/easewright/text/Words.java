@@ -17,7 +17,8 @@ import java.util.TreeMap;
  * and rounded towards 0; of a {@link Span} both ends are shown, once if they look alike. A line may ask for a value in a form of its own, {@code {amount.part}} for the value
  * {@code amount}: {@code .coarse} to the millimetre, {@code .part} as one of several that must add up,
  * {@code .agreeing} so that two lengths and what they differ by do not contradict each other, {@code .then} and
- * {@code .now} that a seam fitted or fits or how much it is off,
+ * {@code .now} that a seam fitted or fits or how much it is off, {@code .eased} the start of a sentence that tells what is
+ * to be eased in, if anything,
  * {@code .exact} a plain number to be typed again, {@code .and} a list whose last has an "and" before it.
  *
  * <p>Some lines are worded otherwise for who types commands ({@code <key>.command}) or who sits before a Mac
