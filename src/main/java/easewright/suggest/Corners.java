@@ -92,7 +92,8 @@ record Corners(Outline outline, List<Corner> corners, List<Point> nicks) {
         boolean forward = ring.way(one, two) <= ring.way(two, one);
         double from = forward ? one : two;
         double to = forward ? two : one;
-        double slack = 1.5;
+        // A bend beside the mouth is judged over what lies in it.
+        double slack = REACH;
         return ring.way(from - slack, corner.along()) <= ring.way(from - slack, to + slack);
     }
 

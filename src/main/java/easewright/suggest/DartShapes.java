@@ -55,7 +55,8 @@ final class DartShapes {
     /** Nameless darts, in no certain order. */
     static List<Dart> on(Piece piece) {
         DartShapes shapes = new DartShapes(piece);
-        shapes.cutOut();
+        shapes.cutOut(piece.outline());
+        SewnInside.known(piece).ifPresent(shapes::cutOut);
         shapes.legs();
         shapes.closed();
         return List.copyOf(shapes.found);
@@ -71,11 +72,11 @@ final class DartShapes {
         }
     }
 
-    /** A deep, slim cut into the outline with straight sides of equal length. */
-    private void cutOut() {
-        List<Corners.Corner> corners = Corners.of(outline, List.of()).corners();
-        Ring ring = new Ring(outline);
-        boolean clockwise = outline.signedArea() > 0;
+    /** A deep, slim cut into the outline, or into the line that is sewn inside it, with straight sides of equal length. */
+    private void cutOut(Outline line) {
+        List<Corners.Corner> corners = Corners.of(line, List.of()).corners();
+        Ring ring = new Ring(line);
+        boolean clockwise = line.signedArea() > 0;
         int n = corners.size();
         for (int i = 0; i < n && n >= 5; i++) {
             Corners.Corner tip = corners.get(i);

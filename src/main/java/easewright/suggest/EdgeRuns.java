@@ -4,6 +4,7 @@ import easewright.geom.Curve;
 import easewright.geom.Point;
 import easewright.pattern.Caption;
 import easewright.pattern.Edge;
+import easewright.pattern.EdgeRole;
 import easewright.pattern.Piece;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -40,25 +41,21 @@ final class EdgeRuns {
     }
 
     private Optional<PieceEdges> of(Piece piece) {
-        Ring ring = new Ring(piece.outline());
+        Ring ring = new Ring(SewnInside.known(piece).orElse(piece.outline()));
         List<Point> ticks = Ticks.on(piece, sheet).stream().map(Ticks.Tick::at).toList();
         boolean band = Vocabulary.has(piece.name(), "waistband", "waist band");
         Optional<RunsOfPiece> cut = RunsOfPiece.of(piece, c -> band ? Underlap.parted(c, ticks, ring) : c);
         if (cut.isEmpty()) {
             return Optional.empty();
         }
-        List<Corners.Corner> corners = cut.get().corners();
+        List<Point> corners = EdgeCorners.on(piece, cut.get());
         List<Run> runs = cut.get().runs();
         Form form = new Form(runs, cut.get().dartCounts(), parts(ticks, runs), fold(piece, runs));
         Roles.Named named = Roles.of(form, piece.name(), garment);
         List<Edge> edges = new ArrayList<>();
         for (int i = 0; i < runs.size(); i++) {
-            Form.Label label = named.labels().get(i);
-            Edge plain = Edge.of(
-                    label.name(),
-                    label.role(),
-                    corners.get(i).at(),
-                    corners.get((i + 1) % corners.size()).at());
+            Form.Label label = overlapping(piece, runs.get(i), named.labels().get(i));
+            Edge plain = Edge.of(label.name(), label.role(), corners.get(i), corners.get((i + 1) % corners.size()));
             edges.add(new Edge(
                     plain.name(),
                     plain.role(),
@@ -68,6 +65,18 @@ final class EdgeRuns {
                     allowance(piece, runs.get(i).curve())));
         }
         return Optional.of(new PieceEdges(piece.id(), edges, named.confidence()));
+    }
+
+    /** A straight edge beyond the centre line of a pair is sewn to nothing: there the one lies over the other. */
+    private Form.Label overlapping(Piece piece, Run run, Form.Label label) {
+        boolean pair = piece.times() > 1 && !piece.onFold();
+        return pair
+                        && label.role() == EdgeRole.CENTRE
+                        && CentreLine.beside(piece, run.curve(), words.on(piece))
+                                .isPresent()
+                ? new Form.Label(
+                        EdgeRole.OPENING, (label.name().replace("centre", "").strip() + " edge").strip())
+                : label;
     }
 
     /** Where on each run the places lie, as parts of its length, rising. */

@@ -1,12 +1,10 @@
 package easewright.suggest;
 
-import easewright.geom.Line;
 import easewright.geom.Segment;
 import easewright.measure.Alike;
 import easewright.measure.BothSides;
 import easewright.pattern.Caption;
 import easewright.pattern.Piece;
-import easewright.pattern.Rider;
 import easewright.pattern.Side;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,19 +21,8 @@ import java.util.OptionalInt;
  * says.
  */
 final class HalfPieces {
-    /** A line runs along the centre if it leans less than this from it, degrees. */
-    private static final double ALONG = 2.5;
-
-    /** It ends this near to the outline, mm. */
-    private static final double ON_OUTLINE = 3;
-
     /** An allowance below this is none, mm. */
     private static final double NO_ALLOWANCE = 1;
-
-    /** How far beyond the centre a front that buttons reaches, mm, from and to. */
-    private static final double LEAST_OVERLAP = 8;
-
-    private static final double MOST_OVERLAP = 60;
 
     private final Sheet sheet;
     private final PieceWords words;
@@ -152,8 +139,14 @@ final class HalfPieces {
         if (opensInWords(piece)) {
             return pair(piece, shown, "opening-written", 0.8);
         }
-        if (lineInside(piece, centre)) {
+        if (CentreLine.beside(piece, centre.curve(), words.on(piece)).isPresent()) {
             return pair(piece, shown, "overlap-at-centre", 0.7);
+        }
+        if (CentreLine.saysWrap(told(piece))) {
+            return pair(piece, shown, "wrap-written", 0.7);
+        }
+        if (CentreLine.saysWrap(garment) && !isBack(piece)) {
+            return pair(piece, shown, "wrap-of-garment", 0.6);
         }
         if (edge.reachesOut()) {
             return pair(piece, shown, "vent-at-centre", 0.6);
@@ -168,46 +161,25 @@ final class HalfPieces {
             return pair(piece, shown, "straight-centre-back", 0.55);
         }
         Optional<MainPieces.Narrower> narrower = mainPieces.narrower(piece);
+        boolean foldElsewhere = sheet.pattern().pieces().stream().anyMatch(p -> p != piece && p.onFold());
         if (narrower.isPresent()) {
-            Reason reason = new Reason(
-                    "straight-centre-wide",
-                    Map.of(
-                            "other", narrower.get().name(),
-                            "wide", narrower.get().own(),
-                            "narrow", narrower.get().wide()),
-                    0.35);
-            return new CutCount(piece.id(), 1, true, shown, reason);
+            Map<String, Object> values = Map.of(
+                    "other", narrower.get().name(),
+                    "wide", narrower.get().own(),
+                    "narrow", narrower.get().wide());
+            // Who has written on one piece that it lies on a fold would have written it on this one too.
+            return foldElsewhere
+                    ? new CutCount(piece.id(), 2, false, shown, new Reason("wide-beside-fold", values, 0.45))
+                    : new CutCount(piece.id(), 1, true, shown, new Reason("straight-centre-wide", values, 0.35));
         }
-        return fold(piece, shown, "straight-centre", named ? 0.65 : 0.45);
+        return foldElsewhere
+                ? fold(piece, shown, "straight-centre-unsaid", named ? 0.49 : 0.4)
+                : fold(piece, shown, "straight-centre", named ? 0.65 : 0.45);
     }
 
     private boolean opensInWords(Piece piece) {
         return Vocabulary.has(
                 told(piece), "zip", "button", "opening", "c\\.?\\s?[bf]\\.? seam", "(centre|center) (back|front) seam");
-    }
-
-    /** Whether a line runs beside the centre from end to end of the piece, as where a front overlaps. */
-    private static boolean lineInside(Piece piece, Run centre) {
-        for (Rider rider : piece.riders()) {
-            for (Pen pen : Pen.of(rider)) {
-                if (!pen.isLine()) {
-                    continue;
-                }
-                Line line = Pen.chord(pen.runs().get(0));
-                double away = centre.curve().nearest(line.at(0.5)).distance();
-                boolean beside = away >= LEAST_OVERLAP && away <= MOST_OVERLAP;
-                boolean along = Turns.between(
-                                line.tangent(0),
-                                centre.curve().end().minus(centre.curve().start()))
-                        < ALONG;
-                boolean reaches = piece.outline().comesWithin(line.start(), ON_OUTLINE)
-                        && piece.outline().comesWithin(line.end(), ON_OUTLINE);
-                if (beside && along && reaches && line.length() > 0.7 * centre.length()) {
-                    return true;
-                }
-            }
-        }
-        return false;
     }
 
     private static CutCount pair(Piece piece, List<Segment> shown, String reason, double sure) {

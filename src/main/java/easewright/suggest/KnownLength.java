@@ -4,6 +4,7 @@ import easewright.geom.Box;
 import easewright.geom.Line;
 import easewright.geom.Point;
 import easewright.geom.Segment;
+import easewright.geom.UprightSquare;
 import easewright.pattern.Caption;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
@@ -31,6 +32,9 @@ public record KnownLength(Line line, boolean square, OptionalDouble stated, Stri
 
     /** Most lines that are looked at: a drawing with more of them has no ruler that anybody would find. */
     private static final int MOST = 3000;
+
+    /** A figure of more lines, as traced from a scan, is no square. */
+    private static final int MOST_SIDES = 400;
 
     /** The length as drawn at the sheet's scale, mm. */
     public double drawn() {
@@ -68,44 +72,28 @@ public record KnownLength(Line line, boolean square, OptionalDouble stated, Stri
     private static void add(Rider rider, Map<String, List<Segment>> shapes) {
         String id = rider.id().replaceFirst("#\\d+$", "");
         List<Segment> all = shapes.computeIfAbsent(id, i -> new ArrayList<>());
-        if (all.size() <= 4) {
+        if (all.size() <= MOST_SIDES) {
             all.addAll(rider.segments());
         }
     }
 
     private static Optional<KnownLength> square(List<Segment> sides, Sheet sheet, Optional<String> piece) {
-        if (sides.size() != 4 || !sides.stream().allMatch(Line.class::isInstance)) {
+        Optional<UprightSquare> square = UprightSquare.of(sides, EQUAL / 2);
+        if (square.isEmpty()) {
             return Optional.empty();
         }
-        Box box = sides.stream().map(Segment::box).reduce(Box::union).orElseThrow();
-        double side = box.width();
-        double slack = side * EQUAL;
-        boolean right = side > 0
-                && Math.abs(box.height() - side) <= slack
-                && sides.stream().allMatch(s -> Math.abs(s.length() - side) <= slack)
-                && sides.stream().allMatch(s -> level(s, slack) || upright(s, slack));
-        if (!right || sides.stream().filter(s -> level(s, slack)).count() != 2) {
-            return Optional.empty();
-        }
+        Box box = square.get().box();
+        double side = square.get().side();
         Optional<Caption> words = beside(
                 sheet,
                 c -> box.grown(side / 2).contains(c.middle())
                         ? box.centre().distance(c.middle())
                         : Double.POSITIVE_INFINITY,
                 false);
-        Line shown = (Line) sides.stream()
-                .filter(s -> level(s, slack))
-                .max(Comparator.comparingDouble(s -> s.start().y()))
-                .orElseThrow();
+        Point middle = new Point(box.centre().x(), box.maxY());
+        Point half = new Point(side / 2, 0);
+        Line shown = new Line(middle.minus(half), middle.plus(half));
         return Optional.of(new KnownLength(shown, true, length(words), words(words), piece));
-    }
-
-    private static boolean level(Segment side, double slack) {
-        return Math.abs(side.start().y() - side.end().y()) <= slack;
-    }
-
-    private static boolean upright(Segment side, double slack) {
-        return Math.abs(side.start().x() - side.end().x()) <= slack;
     }
 
     private static Optional<KnownLength> ruler(List<Segment> lines, Sheet sheet) {

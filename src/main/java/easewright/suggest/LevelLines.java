@@ -35,6 +35,7 @@ final class LevelLines {
     private static final double LONG_SLEEVE = 330;
 
     private final Sheet sheet;
+    private final PieceWords words;
     private final Map<String, Level> levels = new LinkedHashMap<>();
     private final Map<String, Map<String, LevelMark>> marks = new LinkedHashMap<>();
     private final Map<String, Map<String, List<Rider>>> lines = new LinkedHashMap<>();
@@ -42,6 +43,7 @@ final class LevelLines {
 
     private LevelLines(Sheet sheet) {
         this.sheet = sheet;
+        words = PieceWords.of(sheet);
     }
 
     static List<Suggestion> find(Sheet sheet) {
@@ -66,7 +68,18 @@ final class LevelLines {
     private void add(Level level, Piece piece, LevelMark mark, Reason reason) {
         levels.putIfAbsent(level.name(), level);
         reasons.putIfAbsent(level.name(), reason);
-        marks.computeIfAbsent(level.name(), n -> new LinkedHashMap<>()).putIfAbsent(piece.id(), mark);
+        marks.computeIfAbsent(level.name(), n -> new LinkedHashMap<>())
+                .putIfAbsent(piece.id(), overlapping(piece, mark));
+    }
+
+    /** What of a pair reaches over its centre line lies on the other one and is none of the girth. */
+    private LevelMark overlapping(Piece piece, LevelMark mark) {
+        boolean pair = piece.times() > 1 && !piece.onFold();
+        return pair
+                ? CentreLine.on(piece, words.on(piece))
+                        .map(centre -> mark.withOverlap(centre.overlap(piece, mark)))
+                        .orElse(mark)
+                : mark;
     }
 
     /**

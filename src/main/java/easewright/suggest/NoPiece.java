@@ -10,7 +10,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** A square with its size written in it is there to check the scale, and a table to say what the sheet is: no pieces. */
+/**
+ * A square with its size written in it is there to check the scale, and a table or a frame around words to say what the
+ * sheet is: no pieces.
+ */
 public record NoPiece(String piece, String name, List<Segment> shown, Reason reason) implements Suggestion.OfPiece {
     public NoPiece {
         shown = List.copyOf(shown);
@@ -33,6 +36,8 @@ public record NoPiece(String piece, String name, List<Segment> shown, Reason rea
         for (Piece piece : sheet.pattern().pieces()) {
             if (!squares.contains(piece.id()) && SheetTable.is(piece, sheet.captions(), largest)) {
                 found.add(of(piece, Reason.of("parted-like-a-table", 0.6)));
+            } else if (!squares.contains(piece.id()) && SheetLabel.is(piece, sheet.captions(), largest)) {
+                found.add(of(piece, Reason.of("words-of-the-sheet", 0.6)));
             }
         }
         return found;

@@ -16,7 +16,7 @@ import java.util.OptionalInt;
 import java.util.function.UnaryOperator;
 
 /**
- * The outline of a piece parted at its corners, the darts cut out of it closed.
+ * The outline of a piece, or the stitching line drawn inside it, parted at its corners, the darts cut out of it closed.
  *
  * @param corners in order along the outline
  * @param runs    each from the corner of its number to the next
@@ -41,17 +41,21 @@ record RunsOfPiece(List<Corners.Corner> corners, List<Run> runs, List<Dart> dart
      */
     static Optional<RunsOfPiece> of(Piece piece, UnaryOperator<List<Corners.Corner>> parted) {
         List<Dart> darts = DartShapes.on(piece);
-        List<Corners.Corner> sharp = Corners.of(piece.outline(), darts).corners();
+        Outline drawn = SewnInside.known(piece).orElse(piece.outline());
+        List<Corners.Corner> sharp = Corners.of(drawn, darts).corners();
         if (sharp.size() < 2 || sharp.size() > MOST_CORNERS) {
             return Optional.empty();
         }
         List<Corners.Corner> corners = parted.apply(sharp);
         // A dart cut out of the outline says nothing of the form of the edge it lies on.
-        Piece folded =
-                piece.toBuilder().drawn(LineKind.STITCHING, 0).darts(darts).build();
+        Piece folded = piece.toBuilder()
+                .outline(drawn)
+                .drawn(LineKind.STITCHING, 0)
+                .darts(darts)
+                .build();
         Ring sewn = new Ring(StitchOutline.of(folded).outline());
         Run.Frame frame = Run.Frame.along(piece.grainDirection());
-        boolean clockwise = piece.outline().signedArea() > 0;
+        boolean clockwise = drawn.signedArea() > 0;
         List<Run> runs = new ArrayList<>();
         for (int i = 0; i < corners.size(); i++) {
             Curve curve = sewn.run(
@@ -92,17 +96,18 @@ record RunsOfPiece(List<Corners.Corner> corners, List<Run> runs, List<Dart> dart
         return best;
     }
 
-    /** How far a cutting line drawn around lies from a run, mm; empty where none is drawn. */
+    /** How far the cutting line lies from a run that is sewn, mm; empty where only one of both lines is drawn. */
     static OptionalDouble allowance(Piece piece, Curve run) {
-        Optional<Outline> cutting = Pen.cuttingLine(piece);
-        if (cutting.isEmpty()) {
+        Optional<Outline> other =
+                Pen.cuttingLine(piece).or(() -> SewnInside.known(piece).map(sewn -> piece.outline()));
+        if (other.isEmpty()) {
             return OptionalDouble.empty();
         }
         double length = run.length();
         double[] away = new double[5];
         for (int i = 0; i < away.length; i++) {
             Point p = run.pointAtLength(length * (i + 1.5) / (away.length + 2));
-            away[i] = cutting.get().nearest(p).distance();
+            away[i] = other.get().nearest(p).distance();
         }
         Arrays.sort(away);
         return OptionalDouble.of(Rounding.meant(away[away.length / 2]));

@@ -3,6 +3,7 @@ package easewright.suggest;
 import easewright.geom.Segment;
 import easewright.pattern.LineKind;
 import easewright.pattern.Piece;
+import easewright.pattern.Rider;
 import java.util.List;
 import java.util.Map;
 
@@ -30,7 +31,12 @@ public record StitchingLine(String piece, Piece after, Reason reason) implements
 
     @Override
     public List<Segment> shown() {
-        return after.drawn() == LineKind.STITCHING ? after.outline().segments() : List.of();
+        return after.drawn() == LineKind.STITCHING
+                ? after.outline().segments()
+                : after.riders().stream()
+                        .filter(r -> r.kind() == Rider.Kind.PARALLEL)
+                        .flatMap(r -> r.segments().stream())
+                        .toList();
     }
 
     @Override

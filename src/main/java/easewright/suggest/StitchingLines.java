@@ -1,6 +1,5 @@
 package easewright.suggest;
 
-import easewright.geom.Outline;
 import easewright.pattern.Caption;
 import easewright.pattern.LineKind;
 import easewright.pattern.Piece;
@@ -63,48 +62,44 @@ final class StitchingLines {
         return OptionalDouble.empty();
     }
 
-    private record Inner(Rider rider, Outline outline, double area) {}
-
     private static Optional<StitchingLine> inner(Piece piece) {
         double area = Math.abs(piece.outline().signedArea());
-        return piece.riders().stream()
-                .filter(r -> r.kind() == Rider.Kind.INNER)
-                .flatMap(r -> closed(r).stream())
+        return SewnInside.in(piece, Rider.Kind.INNER).stream()
                 .filter(i -> i.area() >= LEAST_OF_AREA * area && i.area() < area)
-                .sorted(Comparator.comparingDouble(Inner::area).reversed())
+                .sorted(Comparator.comparingDouble(SewnInside::area).reversed())
                 .flatMap(i -> suggestion(piece, i).stream())
                 .findFirst();
     }
 
-    private static Optional<Inner> closed(Rider rider) {
-        List<Pen> pens = Pen.of(rider);
-        if (pens.size() != 1 || !pens.get(0).closed()) {
-            return Optional.empty();
-        }
-        Outline outline = new Outline(rider.segments());
-        return Optional.of(new Inner(rider, outline, Math.abs(outline.signedArea())));
-    }
-
-    private static Optional<StitchingLine> suggestion(Piece piece, Inner inner) {
+    private static Optional<StitchingLine> suggestion(Piece piece, SewnInside inner) {
         LineInside lies = new LineInside(inner.outline(), piece.outline());
         if (!lies.isStitchingLine()) {
             return Optional.empty();
         }
         double allowance = Rounding.meant(lies.usual());
-        Reason reason =
-                new Reason("line-inside-line", Map.of("usual", allowance, "most", Rounding.meant(lies.most())), 0.9);
-        boolean ownElement = !inner.rider().id().contains("#")
+        Map<String, Object> values = Map.of("usual", allowance, "most", Rounding.meant(lies.most()));
+        Reason reason = inner.riders().size() > 1
+                ? new Reason("lines-inside-line", values, 0.8)
+                : new Reason(
+                        inner.open() ? "line-inside-to-outline" : "line-inside-line",
+                        values,
+                        inner.open() ? 0.85 : 0.9);
+        String line = inner.riders().get(0).id();
+        boolean ownElement = !inner.open()
+                && inner.riders().size() == 1
+                && !line.contains("#")
                 && piece.riders().stream().noneMatch(r -> r.id().startsWith(piece.id() + "#"));
         return Optional.of(new StitchingLine(
                 piece.id(), ownElement ? swapped(piece, inner, allowance) : kept(piece, inner, allowance), reason));
     }
 
     /** The inner outline becomes the piece, and the outer one goes along around it. */
-    private static Piece swapped(Piece piece, Inner inner, double allowance) {
+    private static Piece swapped(Piece piece, SewnInside inner, double allowance) {
+        Rider line = inner.riders().get(0);
         List<Rider> riders = new ArrayList<>();
         riders.add(new Rider(piece.id(), Rider.Kind.PARALLEL, piece.outline().segments()));
-        piece.riders().stream().filter(r -> r != inner.rider()).forEach(riders::add);
-        return Piece.bare(inner.rider().id(), inner.outline()).toBuilder()
+        piece.riders().stream().filter(r -> r != line).forEach(riders::add);
+        return Piece.bare(line.id(), inner.outline()).toBuilder()
                 .name(piece.name())
                 .drawn(LineKind.STITCHING, allowance)
                 .cut(piece.times(), piece.onFold())
@@ -112,10 +107,10 @@ final class StitchingLines {
                 .build();
     }
 
-    /** Both are drawn by one element: the outer line stays the piece's own. */
-    private static Piece kept(Piece piece, Inner inner, double allowance) {
+    /** Both are drawn by one element, or the inner one is not closed: the outer line stays the piece's own. */
+    private static Piece kept(Piece piece, SewnInside inner, double allowance) {
         List<Rider> riders = piece.riders().stream()
-                .map(r -> r == inner.rider() ? new Rider(r.id(), Rider.Kind.PARALLEL, r.segments()) : r)
+                .map(r -> inner.riders().contains(r) ? new Rider(r.id(), Rider.Kind.PARALLEL, r.segments()) : r)
                 .toList();
         return piece.toBuilder()
                 .drawn(LineKind.CUTTING, allowance)

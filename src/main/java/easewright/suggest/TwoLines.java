@@ -83,7 +83,7 @@ public final class TwoLines {
 
     /** The piece with its outline as it is and the other line going along, at the distance at which it is drawn. */
     public static Piece along(Piece piece, Rider line) {
-        Outline other = new Outline(line.segments());
+        Outline other = outline(piece, line).orElseThrow();
         boolean around = Math.abs(other.signedArea()) > Math.abs(piece.outline().signedArea());
         List<Rider> riders = new ArrayList<>();
         riders.add(new Rider(line.id(), Rider.Kind.PARALLEL, line.segments()));
@@ -137,22 +137,37 @@ public final class TwoLines {
     }
 
     /**
-     * Whether the other line can become the piece's own: both are elements of their own, and no change was made to the
-     * one that is.
+     * Whether the other line can become the piece's own: it is closed, the outline is not put together from several lines,
+     * and no change was made to it.
      */
     public static boolean canChange(Piece piece, Rider line) {
-        return piece.original().isEmpty()
-                && !piece.id().contains("#")
-                && !piece.id().contains(" ")
-                && !line.id().contains("#")
-                && piece.riders().stream().noneMatch(r -> r.id().startsWith(piece.id() + "#"));
+        return piece.original().isEmpty() && isOneLine(piece) && isClosed(line);
+    }
+
+    /** Whether the outline is one line, which can go along with another. */
+    public static boolean isOneLine(Piece piece) {
+        return !piece.id().contains(" ");
+    }
+
+    private static boolean isClosed(Rider line) {
+        List<Pen> pens = Pen.of(line);
+        return pens.size() == 1 && pens.get(0).closed();
+    }
+
+    /** The outline that a line is, closed along the outline of the piece where it ends on that, as at a fold. */
+    public static Optional<Outline> outline(Piece piece, Rider line) {
+        return isClosed(line)
+                ? Optional.of(new Outline(line.segments()))
+                : SewnInside.of(piece, line).map(SewnInside::outline);
     }
 
     /**
      * The other line as the piece's own, under its id, with all marks laid on it, and the one that was its own going
      * along.
+     *
+     * @param was id by which the line that was the piece's own goes along
      */
-    public static Piece changed(Piece piece, Rider line) {
+    public static Piece changed(Piece piece, Rider line, String was) {
         Outline own = new Outline(line.segments());
         boolean around = Math.abs(own.signedArea()) > Math.abs(piece.outline().signedArea());
         boolean turned = own.signedArea() * piece.outline().signedArea() < 0;
@@ -177,7 +192,7 @@ public final class TwoLines {
                 .map(n -> new Notch(n.name(), own.nearest(n.at()).point()))
                 .toList();
         List<Rider> riders = new ArrayList<>();
-        riders.add(new Rider(piece.id(), Rider.Kind.PARALLEL, piece.outline().segments()));
+        riders.add(new Rider(was, Rider.Kind.PARALLEL, piece.outline().segments()));
         piece.riders().stream()
                 .filter(r -> !r.id().equals(line.id()))
                 .map(TwoLines::nowInner)

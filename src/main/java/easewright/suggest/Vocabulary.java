@@ -25,6 +25,8 @@ final class Vocabulary {
             Pattern.compile("(?<![\\d.,])(?<number>\\d{1,2})\\s*[x\u00d7](?!\\s*\\d)", Pattern.CASE_INSENSITIVE);
     private static final Pattern TIMES_AFTER =
             Pattern.compile("(?<![\\d\\p{L}]\\s?)[x\u00d7]\\s*(?<number>\\d{1,2})\\b", Pattern.CASE_INSENSITIVE);
+    private static final Pattern QUANTITY =
+            Pattern.compile("\\b(?:qty|quantity)\\b\\W{0,3}(?<number>\\d{1,2})\\b", Pattern.CASE_INSENSITIVE);
     private static final Pattern FOLD = Pattern.compile("\\bfold(ed)?\\b", Pattern.CASE_INSENSITIVE);
 
     private Vocabulary() {}
@@ -40,7 +42,7 @@ final class Vocabulary {
             int times = cut.group("number") == null ? 1 : number(cut.group("number"));
             return Optional.of(new Count(cut.group("pair") == null ? times : 2 * times, fold));
         }
-        for (Pattern form : new Pattern[] {TIMES, TIMES_AFTER}) {
+        for (Pattern form : new Pattern[] {TIMES, TIMES_AFTER, QUANTITY}) {
             Matcher times = form.matcher(words);
             if (times.find()) {
                 return Optional.of(new Count(number(times.group("number")), fold));

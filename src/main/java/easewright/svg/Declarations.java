@@ -46,9 +46,13 @@ final class Declarations {
             int colon = text.indexOf(':', from);
             if (colon > from && colon < to) {
                 String name = text.substring(from, colon).strip().toLowerCase(Locale.ROOT);
+                Value value = value(text.substring(colon + 1, to).strip());
+                if (name.equals("font")) {
+                    name = "font-size";
+                    value = new Value(sizeOf(value.text()), value.important());
+                }
                 if (OF_INTEREST.contains(name) || OF_WORDS.contains(name)) {
                     found = found == null ? new HashMap<>() : found;
-                    Value value = value(text.substring(colon + 1, to).strip());
                     Value before = found.get(name);
                     if (before == null || value.important() || !before.important()) {
                         found.put(name, value);
@@ -69,6 +73,17 @@ final class Declarations {
         int mark = text.lastIndexOf('!');
         boolean important = mark >= 0 && text.substring(mark + 1).strip().equalsIgnoreCase("important");
         return new Value(important ? text.substring(0, mark).strip() : text, important);
+    }
+
+    /** The size in a font that is told in one line, such as {@code bold 12px/1.4 serif}; empty where it tells none. */
+    private static String sizeOf(String font) {
+        for (String word : font.split("\\s+")) {
+            String size = word.split("/", 2)[0];
+            if (Length.parse(size).filter(l -> !l.unit().isEmpty()).isPresent()) {
+                return size;
+            }
+        }
+        return "";
     }
 
     /** Where the declaration that begins at {@code from} ends: a semicolon outside quotes and brackets. */

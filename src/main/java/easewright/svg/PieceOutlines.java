@@ -1,5 +1,7 @@
 package easewright.svg;
 
+import static java.util.function.Predicate.not;
+
 import easewright.pattern.Finding;
 import easewright.pattern.Severity;
 import java.util.ArrayList;
@@ -92,19 +94,23 @@ record PieceOutlines(List<PieceOutline> pieces, List<Finding> findings, boolean 
         return outlines;
     }
 
+    /** A border may lie in the frame of the page, and is one as soon as that is left out. */
     private static List<PieceOutline> withoutFrames(
             List<PieceOutline> outlines, Drawing drawing, List<Finding> findings) {
-        List<Area> areas = outlines.stream().map(PieceOutline::area).toList();
-        List<PieceOutline> rest = new ArrayList<>();
-        for (PieceOutline outline : outlines) {
-            if (SheetFrame.is(outline.area(), areas, drawing.page())) {
-                String name = outline.name().orElse("");
+        List<PieceOutline> rest = outlines;
+        List<PieceOutline> frames;
+        do {
+            List<Area> areas = rest.stream().map(PieceOutline::area).toList();
+            frames = rest.stream()
+                    .filter(o -> SheetFrame.is(o.area(), areas, drawing.page()))
+                    .toList();
+            for (PieceOutline frame : frames) {
+                String name = frame.name().orElse("");
                 String code = name.isEmpty() ? "page-frame-unnamed-left-out" : "page-frame-left-out";
                 findings.add(Finding.of(code, Severity.NOTE, name));
-            } else {
-                rest.add(outline);
             }
-        }
+            rest = rest.stream().filter(not(frames::contains)).toList();
+        } while (!frames.isEmpty());
         return rest;
     }
 }

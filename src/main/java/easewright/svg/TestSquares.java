@@ -1,8 +1,8 @@
 package easewright.svg;
 
 import easewright.geom.Box;
-import easewright.geom.Line;
 import easewright.geom.Outline;
+import easewright.geom.UprightSquare;
 import easewright.pattern.Caption;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -42,12 +42,11 @@ final class TestSquares {
 
     /** Whether an outline is an upright square of straight lines. */
     static boolean isSquare(Outline outline) {
-        Box box = outline.box();
-        double side = box.width();
-        return outline.segments().size() == 4
-                && outline.segments().stream().allMatch(Line.class::isInstance)
-                && Math.abs(box.height() - side) < Math.max(0.1, EQUAL * side)
-                && Math.abs(outline.signedArea()) > 0.995 * side * side;
+        return square(outline).isPresent();
+    }
+
+    private static Optional<UprightSquare> square(Outline outline) {
+        return UprightSquare.of(outline.segments(), EQUAL);
     }
 
     /** The words in a square that say how large it is, the nearest to its middle. */
@@ -71,26 +70,21 @@ final class TestSquares {
         if (sizes.isEmpty()) {
             return List.of();
         }
-        List<Box> squares = new ArrayList<>();
+        List<UprightSquare> squares = new ArrayList<>();
         for (DrawnShape shape : shapes) {
             for (SubPath line : shape.shown() ? shape.subPaths() : List.<SubPath>of()) {
-                if (line.segments().size() == 4 && squares.size() < MOST) {
-                    line.outline().filter(TestSquares::isSquare).ifPresent(outline -> squares.add(outline.box()));
+                if (squares.size() < MOST) {
+                    line.outline().flatMap(TestSquares::square).ifPresent(squares::add);
                 }
             }
         }
         List<Marked> found = new ArrayList<>();
         for (Writings.Writing size : sizes) {
-            Box nearest = null;
-            for (Box square : squares) {
-                boolean near = square.distance(size.at()) <= square.width() / 2;
-                if (near && (nearest == null || square.distance(size.at()) < nearest.distance(size.at()))) {
-                    nearest = square;
-                }
-            }
-            if (nearest != null) {
-                found.add(new Marked(nearest.width(), mm(size.text()).orElseThrow(), size.text()));
-            }
+            squares.stream()
+                    .filter(square -> square.box().distance(size.at()) <= square.side() / 2)
+                    .min(Comparator.comparingDouble(square -> square.box().distance(size.at())))
+                    .ifPresent(square ->
+                            found.add(new Marked(square.side(), mm(size.text()).orElseThrow(), size.text())));
         }
         return found;
     }

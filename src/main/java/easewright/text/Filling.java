@@ -63,13 +63,6 @@ record Filling(Words words, Map<String, ?> values) {
                     .flatMap(all -> Agreeing.single(value).map(mm -> all.said(key, mm)))
                     .or(() -> Optional.of(shown(key, value)));
         }
-        if (value != null && form.equals("eased")) {
-            boolean none = value instanceof Double mm && Math.abs(mm) < Lengths.nothing(LengthUnit.MM);
-            return Optional.of(
-                    none
-                            ? words.of("standing.eased.none")
-                            : words.of("standing.eased.some", Map.of(name.substring(0, dot), value)));
-        }
         if (value != null && STANDING.contains(form)) {
             return Optional.of(standing(form, name.substring(0, dot), value));
         }
@@ -129,8 +122,7 @@ record Filling(Words words, Map<String, ?> values) {
         if (value instanceof Enum<?> constant) {
             return constant(constant);
         }
-        String text = String.valueOf(value);
-        return name.equals("standing") ? words.standing(text) : text;
+        return String.valueOf(value);
     }
 
     /** By its name in the bundle, {@code draft-line.dart}; words that are typed on the command line are their own. */

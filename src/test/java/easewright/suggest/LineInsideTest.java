@@ -10,6 +10,7 @@ import easewright.geom.Segment;
 import easewright.pattern.Dart;
 import easewright.pattern.Edge;
 import easewright.pattern.EdgeRole;
+import easewright.pattern.LineKind;
 import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
@@ -221,6 +222,39 @@ class LineInsideTest {
                     .isCloseTo(drawn, within(half.off()));
         }
         assertThat(piece.edges()).extracting(Edge::role).contains(EdgeRole.WAIST, EdgeRole.HEM, EdgeRole.SEAM);
+    }
+
+    static List<Half> onTheFold() {
+        return halves().stream().filter(h -> h.centre() == 0).toList();
+    }
+
+    /** As it is mostly drawn: there is no allowance on the fold, so the line that is sewn ends there. */
+    @ParameterizedTest
+    @MethodSource("onTheFold")
+    void theInnerLineMayEndOnTheFold(Half half) throws SvgProblem {
+        Suggestions suggestions = onSheet(half.body().replaceAll("(<path id='inner' d='[^']*?)\\s*Z'", "$1'"));
+        assertThat(lines(suggestions)).as(half.told()).hasSize(1);
+        assertThat(lines(suggestions).get(0).reason().code()).isEqualTo("line-inside-to-outline");
+        Piece piece = suggestions.outcome().pieces().get(0);
+        assertThat(piece.id()).isEqualTo("outer");
+        assertThat(piece.drawn()).isEqualTo(LineKind.CUTTING);
+        assertThat(piece.onFold()).isTrue();
+        assertThat(piece.darts()).as(half.told()).hasSize(half.darts());
+        assertThat(piece.riders())
+                .filteredOn(r -> r.kind() == Rider.Kind.PARALLEL)
+                .extracting(Rider::id)
+                .containsExactly("inner");
+        for (Edge edge : piece.edges()) {
+            double drawn = switch (edge.role()) {
+                case WAIST -> half.waist();
+                case HEM -> half.hem();
+                case SEAM -> half.side();
+                default -> half.centre();
+            };
+            assertThat(edge.allowance().orElse(piece.allowance()))
+                    .as(half.told() + " " + edge.name())
+                    .isCloseTo(drawn, within(half.off()));
+        }
     }
 
     /** What lies inside at no even distance is no stitching line: a lining drawn askew, a facing that follows one edge. */

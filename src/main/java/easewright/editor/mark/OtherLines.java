@@ -1,5 +1,6 @@
 package easewright.editor.mark;
 
+import easewright.geom.Curve;
 import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.geom.Segment;
@@ -51,8 +52,10 @@ public final class OtherLines {
         }
         for (Piece piece : sheet.pattern().pieces()) {
             for (Rider rider : piece.riders()) {
-                if (rider.kind() != Rider.Kind.ATTACHED && LoosePieces.isClosed(rider.segments())) {
-                    Outline outline = new Outline(rider.segments());
+                Optional<Outline> drawn =
+                        rider.kind() == Rider.Kind.ATTACHED ? Optional.empty() : TwoLines.outline(piece, rider);
+                if (drawn.isPresent()) {
+                    Outline outline = drawn.get();
                     boolean known = rider.kind() == Rider.Kind.PARALLEL;
                     if (known || area(outline) >= LEAST_OF_AREA * area(piece.outline())) {
                         boolean around = area(outline) > area(piece.outline());
@@ -107,7 +110,12 @@ public final class OtherLines {
     private static double away(Other other, Point at) {
         Outline outline = other.bare().outline();
         double box = outline.box().distance(at);
-        return box > 100 ? box : outline.nearest(at).distance();
+        List<Segment> line = other.line().segments();
+        return box > 100
+                ? box
+                : LoosePieces.isClosed(line)
+                        ? outline.nearest(at).distance()
+                        : new Curve(line).nearest(at).distance();
     }
 
     /**
@@ -115,14 +123,15 @@ public final class OtherLines {
      * darts are cut into it; else each stays what it is, and the other goes along.
      *
      * @param pattern without changes ({@link SaidLater})
+     * @param was     id by which the line that is the piece's own could go along ({@link easewright.svg.Strokes})
      * @return the pattern, and the id of the piece in it
-     * @throws MarkRefused {@code line-not-alone}
+     * @throws MarkRefused {@code line-of-several}, {@code line-open}
      */
-    static Said said(Pattern pattern, Other other) throws MarkRefused {
+    static Said said(Pattern pattern, Other other, String was) throws MarkRefused {
         Piece piece = EdgeEdits.piece(pattern, other.piece().orElseThrow());
         boolean sewnIsNew = !other.around() && piece.edges().isEmpty();
         return sewnIsNew && TwoLines.canChange(piece, other.line())
-                ? changed(pattern, other)
+                ? changed(pattern, other, was)
                 : new Said(pattern.withPiece(TwoLines.along(piece, other.line())), piece.id());
     }
 
@@ -133,14 +142,16 @@ public final class OtherLines {
      * The other one of both lines is the piece's own from now on: it is shown as its outline, measured and changed.
      *
      * @param pattern without changes ({@link SaidLater})
-     * @throws MarkRefused {@code line-not-alone}
+     * @param was     as in {@link #said}
+     * @throws MarkRefused {@code line-of-several}, {@code line-open}
      */
-    static Said changed(Pattern pattern, Other other) throws MarkRefused {
+    static Said changed(Pattern pattern, Other other, String was) throws MarkRefused {
         Piece piece = EdgeEdits.piece(pattern, other.piece().orElseThrow());
         if (!TwoLines.canChange(piece, other.line())) {
-            throw new MarkRefused("line-not-alone", Map.of("piece", piece.name()));
+            throw new MarkRefused(
+                    TwoLines.isOneLine(piece) ? "line-open" : "line-of-several", Map.of("piece", piece.name()));
         }
-        Piece now = TwoLines.changed(piece, other.line());
+        Piece now = TwoLines.changed(piece, other.line(), was);
         List<Piece> pieces =
                 pattern.pieces().stream().map(p -> p == piece ? now : p).toList();
         return new Said(EdgeRefs.moved(pattern, piece, now.id()).withPieces(pieces), now.id());

@@ -12,6 +12,7 @@ import easewright.pattern.Piece;
 import easewright.print.ChangeWords;
 import easewright.suggest.Sheet;
 import easewright.suggest.TwoLines;
+import easewright.svg.Strokes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -45,14 +46,17 @@ public record SaidLater(Pattern pattern, Optional<String> piece, int again, List
      * That a line is sewn or cut, or that both lines of a piece change places.
      *
      * @param swap whether they are to change places
-     * @throws MarkRefused {@code said-after-change}, {@code line-not-alone}
+     * @throws MarkRefused {@code said-after-change}, {@code line-of-several}, {@code line-open}
      */
     public static SaidLater line(Desk desk, Sheet sheet, OtherLines.Other other, boolean swap) throws MarkRefused {
         Sheet drawn = drawn(desk, sheet);
         OtherLines.Other there = there(drawn, other);
         Piece before = EdgeEdits.piece(drawn.pattern(), other.piece().orElseThrow());
+        String was = desk.file()
+                .map(f -> Strokes.outlineOf(f.svg().drawing(), before.id()))
+                .orElse(before.id());
         OtherLines.Said said =
-                swap ? OtherLines.changed(drawn.pattern(), there) : OtherLines.said(drawn.pattern(), there);
+                swap ? OtherLines.changed(drawn.pattern(), there, was) : OtherLines.said(drawn.pattern(), there, was);
         Optional<OtherLine> otherLine = Optional.of(said.piece())
                 .filter(id -> !id.equals(before.id()))
                 .map(id -> new OtherLine(before, id, TwoLines.across(before, there.line())));

@@ -12,6 +12,8 @@ import easewright.suggest.Sheet;
 import easewright.suggest.Suggestions;
 import easewright.svg.Drawing;
 import easewright.svg.StatedLengths;
+import easewright.text.LengthUnit;
+import easewright.text.Lengths;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -24,7 +26,7 @@ import java.util.Optional;
  *
  * @param proved   whether lengths may be trusted
  * @param headline what holds
- * @param size     how large page and largest piece come out by it; empty where there is no piece
+ * @param unit     how large page and largest piece come out by it, and aside how long one unit of the drawing is
  * @param check    one line that can be checked with a ruler, if there is one
  * @param offers   scales to choose from, the likeliest first
  * @param lines    lines that can be measured, for whoever would rather choose than click
@@ -34,7 +36,7 @@ import java.util.Optional;
 public record ScaleView(
         boolean proved,
         String headline,
-        String size,
+        String unit,
         Optional<Choice> check,
         List<Offer> offers,
         List<Choice> lines,
@@ -107,27 +109,35 @@ public record ScaleView(
 
     private static String size(Desk desk, Sheet sheet, Words words) {
         Scale scale = desk.pattern().scale();
+        String unit = unit(scale, words);
         Optional<Piece> largest = largest(sheet);
-        if (largest.isEmpty()) {
-            return "";
+        if (largest.isEmpty() || scale.proof() == Scale.Proof.UNPROVED) {
+            return unit;
         }
         double by = scale.mmPerUnitX() / sheet.pattern().scale().mmPerUnitX();
         double tall = largest.get().outline().box().height() * by;
-        String piece = largest.get().name();
-        if (scale.proof() == Scale.Proof.UNPROVED) {
-            return words.of("editor.scale.size.assumed", Map.of("piece", piece, "tall", tall));
-        }
         Optional<Drawing> drawing = desk.file().map(f -> f.svg().drawing());
         Optional<Double> page = drawing.flatMap(d ->
                 d.page().map(p -> p.width() * scale.mmPerUnitX() / d.scale().mmPerUnitX()));
-        return page.isPresent()
+        String piece = largest.get().name();
+        String large = page.isPresent()
                 ? words.of("editor.scale.size.page", Map.of("page", page.get(), "piece", piece, "tall", tall))
                 : words.of("editor.scale.size", Map.of("piece", piece, "tall", tall));
+        return Lengths.together(words.of("editor.scale.size.aside", Map.of("size", large, "unit", unit)));
     }
 
     private static Optional<Piece> largest(Sheet sheet) {
         return sheet.pattern().pieces().stream()
                 .max(Comparator.comparingDouble(p -> Math.abs(p.outline().signedArea())));
+    }
+
+    /** How many units of the drawing make one of the user's. */
+    private static String unit(Scale scale, Words words) {
+        boolean assumed = scale.proof() == Scale.Proof.UNPROVED;
+        String key = words.unit() == LengthUnit.INCH ? "editor.scale.unit.inch" : "editor.scale.unit.cm";
+        return words.of(
+                assumed ? key + ".assumed" : key,
+                Map.of("per.number", words.unit().mm() / scale.mmPerUnitX()));
     }
 
     /** A square or ruler with words beside it proves the scale; one that agrees already needs no offer. */

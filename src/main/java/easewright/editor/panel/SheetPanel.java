@@ -45,14 +45,11 @@ public final class SheetPanel extends VBox {
             truing.toOffers();
         });
         StackPane below = new StackPane(here);
-        EasePanel ease = new EasePanel(session, files);
-        HBox row = new HBox();
-        heightProperty().addListener(o -> here.share(getHeight(), left -> ease.spare(left - row.getHeight())));
-        ease.onOtherLevels(() -> Platform.runLater(here::requestLayout));
+        heightProperty().addListener(o -> here.share(getHeight()));
         setId("sheet");
         getStyleClass().add("sheet");
         pages.put("marks", new MarksPanel(session, marker, files, table::show, table::show, () -> goTo("ease")));
-        pages.put("ease", ease);
+        pages.put("ease", new EasePanel(session, files));
         pages.put("rings", new RingsPanel(session));
         pages.put("size", new SizePanel(session));
         pages.put("changes", new ChangesPanel(session));
@@ -81,6 +78,7 @@ public final class SheetPanel extends VBox {
         PageStack stack = new PageStack();
         stack.getChildren().setAll(pages.values());
         VBox.setVgrow(stack, Priority.ALWAYS);
+        HBox row = new HBox();
         row.getStyleClass().add("sheet-tabs");
         ToggleGroup group = new OneOf();
         for (String key : pages.keySet()) {

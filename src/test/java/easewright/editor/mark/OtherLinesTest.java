@@ -63,7 +63,7 @@ class OtherLinesTest {
         assertThat(inner.piece()).contains(OUTER);
         assertThat(inner.around()).isFalse();
         assertThat(notes()).anyMatch(n -> n.contains("evenly inside"));
-        OtherLines.Said said = OtherLines.said(pattern(), inner);
+        OtherLines.Said said = OtherLines.said(pattern(), inner, OUTER);
         Piece front = said.pattern().piece(said.piece()).orElseThrow();
         assertThat(front.id()).isEqualTo(INNER);
         assertThat(front.drawn()).isEqualTo(LineKind.STITCHING);
@@ -83,7 +83,7 @@ class OtherLinesTest {
         OtherLines.Other outer = other(OUTER);
         assertThat(outer.piece()).contains(INNER);
         assertThat(outer.around()).isTrue();
-        OtherLines.Said said = OtherLines.said(pattern(), outer);
+        OtherLines.Said said = OtherLines.said(pattern(), outer, INNER);
         Piece front = said.pattern().piece(said.piece()).orElseThrow();
         assertThat(front.id()).isEqualTo(INNER);
         assertThat(front.riders())
@@ -107,7 +107,7 @@ class OtherLinesTest {
         double waist = Measures.of(marked).girth("waist").orElseThrow().finished();
         OtherLines.Other outer = other(OUTER);
         assertThat(outer.known()).isTrue();
-        OtherLines.Said said = OtherLines.changed(pattern(), outer);
+        OtherLines.Said said = OtherLines.changed(pattern(), outer, INNER);
         Piece front = said.pattern().piece(said.piece()).orElseThrow();
         assertThat(front.id()).isEqualTo(OUTER);
         assertThat(front.drawn()).isEqualTo(LineKind.CUTTING);
@@ -125,7 +125,7 @@ class OtherLinesTest {
         assertThat(Measures.of(said.pattern()).girth("waist").orElseThrow().finished())
                 .isCloseTo(waist, within(8.0));
         bare.session.edit(said.pattern());
-        OtherLines.Said back = OtherLines.changed(pattern(), other(INNER));
+        OtherLines.Said back = OtherLines.changed(pattern(), other(INNER), OUTER);
         Piece again = back.pattern().piece(back.piece()).orElseThrow();
         Piece before = marked.piece(INNER).orElseThrow();
         assertThat(again.outline()).isEqualTo(before.outline());

@@ -9,6 +9,7 @@ import easewright.alter.SeamChange;
 import easewright.alter.Share;
 import easewright.alter.Step;
 import easewright.geom.Outline;
+import easewright.geom.Point;
 import easewright.measure.Measures;
 import easewright.pattern.ChangeNote;
 import easewright.pattern.EdgeRef;
@@ -214,5 +215,70 @@ class SaidLaterTest {
                     assertThat(String.valueOf(e.values().get("which"))).isNotBlank();
                 });
         assertThat(pattern()).isSameAs(changed);
+    }
+
+    private void lay(String name) throws Exception {
+        bare = Bare.of(Files.readString(Path.of("src/test/resources/lines", name + ".svg")));
+    }
+
+    private void say(String line, boolean swap) throws MarkRefused {
+        SaidLater.line(bare.session.desk(), bare.marker.sheet(), other(line), swap)
+                .edit(bare.session);
+    }
+
+    /** The line that is sewn is open where the fold is, and is said to be so without a suggestion. */
+    @Test
+    void anOpenLineIsSaidToBeSewn() throws Exception {
+        lay("open-at-fold");
+        assertThat(bare.marker.outlineAt(new Point(170, 659), 4)).contains("sew");
+        assertThat(bare.marker.outlineAt(new Point(40, 300), 4))
+                .as("the fold belongs to the outline")
+                .isEmpty();
+        say("sew", false);
+        bare.session.edit(Suggestions.of(bare.marker.sheet(), Set.of()).outcome());
+        Piece front = front();
+        assertThat(front.id()).isEqualTo("cut");
+        assertThat(front.drawn()).isEqualTo(LineKind.CUTTING);
+        assertThat(front.darts()).hasSize(1);
+        assertThat(front.edges())
+                .filteredOn(e -> e.role() == EdgeRole.FOLD)
+                .allMatch(e -> e.allowance().orElse(-1) == 0);
+        assertThat(front.edges())
+                .filteredOn(e -> e.role() == EdgeRole.HEM)
+                .allMatch(e -> Math.abs(e.allowance().orElse(-1) - 40) < 0.3);
+        widen(front, 20);
+        savedAndReadAgain();
+        assertThatThrownBy(() -> say("sew", true))
+                .isInstanceOfSatisfying(
+                        MarkRefused.class, e -> assertThat(e.code()).isEqualTo("line-open"));
+    }
+
+    /** Both lines are drawn by one element, with a pocket in it that stays where it is. */
+    @Test
+    void linesOfOneElementChangePlacesToo() throws Exception {
+        lay("one-element");
+        bare.session.edit(Suggestions.of(bare.marker.sheet(), Set.of()).outcome());
+        Piece drawn = pattern().pieces().get(0);
+        assertThat(drawn.id()).isEqualTo("both");
+        assertThat(drawn.drawn()).isEqualTo(LineKind.CUTTING);
+        assertThat(drawn.darts()).hasSize(1);
+        double girth = girth();
+        widen(drawn, 20);
+        say("both#1", true);
+        Piece sewn = pattern().pieces().get(0);
+        assertThat(sewn.id()).isEqualTo("both#1");
+        assertThat(sewn.drawn()).isEqualTo(LineKind.STITCHING);
+        assertThat(sewn.riders())
+                .filteredOn(r -> r.kind() == Rider.Kind.PARALLEL)
+                .extracting(Rider::id)
+                .containsExactly("both#0");
+        assertThat(sewn.riders()).extracting(Rider::id).contains("both#2").doesNotHaveDuplicates();
+        // The lines are not quite evenly apart, and one allowance is kept for each edge.
+        assertThat(girth()).isCloseTo(girth + 20, within(4.0));
+        savedAndReadAgain();
+        say("both#0", true);
+        assertThat(pattern().pieces().get(0).id()).isEqualTo("both#0");
+        assertThat(pattern().pieces().get(0).drawn()).isEqualTo(LineKind.CUTTING);
+        savedAndReadAgain();
     }
 }
