@@ -2,6 +2,7 @@ package easewright.editor;
 
 import easewright.editor.model.Session;
 import easewright.editor.panel.CuttingTable;
+import easewright.pattern.PatternPart;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
@@ -10,6 +11,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import javafx.animation.AnimationTimer;
 import javafx.application.Application;
 import javafx.stage.Stage;
@@ -18,7 +20,7 @@ import javafx.stage.Stage;
  * How long a file takes to open, and what one display frame costs the window's thread in the real window, in processor
  * time from one pulse to the next: panels, layout and painting, and what is worked out. What draws the picture has a
  * thread of its own. Arguments: a file, the frames to let run first, the frames to measure, and what is done in each
- * frame: {@code pull} a seam at the hip, {@code pan} over the whole drawing, {@code walk} over some pieces seen near, or
+ * frame: {@code pull} a seam at the hip, {@code all} to pull it in all sizes at once, {@code pan} over the whole drawing, {@code walk} over some pieces seen near, or
  * {@code zoom}.
  */
 public final class WindowFrames {
@@ -64,6 +66,13 @@ public final class WindowFrames {
             if (frame == 0) {
                 System.out.printf(Locale.ROOT, "open: %.2f s%n", (System.nanoTime() - opened) / 1e9);
                 session.chooseLevel("hip");
+                if (work.equals("all")) {
+                    session.want(session.desk()
+                            .wanted()
+                            .orElseThrow()
+                            .withAlsoIn(Set.copyOf(
+                                    PatternPart.sizes(session.desk().pattern()))));
+                }
             }
             long spent = THREADS.getCurrentThreadCpuTime();
             if (frame > warm) {

@@ -87,6 +87,13 @@ public final class GarmentMeasures {
         return inSizes(List.of(size));
     }
 
+    /** The same pieces with the girths and seams of every size, also where those of one of them are looked at. */
+    public GarmentMeasures inEverySize() {
+        return sizes.isEmpty()
+                ? this
+                : inSizes(sizes.stream().map(SizeMeasures::size).toList());
+    }
+
     /** The same pieces with the girths and seams of some sizes only, in the pattern's order. */
     public GarmentMeasures inSizes(Collection<String> some) {
         List<SizeMeasures> own =

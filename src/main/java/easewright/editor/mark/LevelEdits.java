@@ -85,8 +85,7 @@ public final class LevelEdits {
     /** Puts a level on a piece, straight across through a place, or moves it there. */
     public static Pattern place(Pattern pattern, String pieceId, String level, Point wanted) {
         Piece piece = EdgeEdits.piece(pattern, pieceId);
-        Point within = inside(piece, wanted);
-        Point at = within == null || piece.outline().contains(wanted) ? wanted : within;
+        Point at = on(piece, wanted).orElse(wanted);
         LevelMark old = piece.level(level).orElse(null);
         Point reference =
                 old != null && old.reference().isPresent() ? old.reference().get() : Reference.of(piece);
@@ -103,6 +102,12 @@ public final class LevelEdits {
                     Optional.of(reference));
         }
         return pattern.withPiece(EdgeEdits.withLevel(piece, mark));
+    }
+
+    /** The place itself on a piece, or else beside it the middle of the piece; empty where the piece does not reach. */
+    static Optional<Point> on(Piece piece, Point wanted) {
+        Optional<Point> within = Optional.ofNullable(inside(piece, wanted));
+        return within.map(middle -> piece.outline().contains(wanted) ? wanted : middle);
     }
 
     /** The stretch of the piece across the grain through a place, as a level laid there would show it. */
@@ -184,7 +189,12 @@ public final class LevelEdits {
      * it is sewn to.
      */
     public static Pattern meet(Pattern pattern, String level) {
-        Set<String> settled = new HashSet<>();
+        return meet(pattern, level, Set.of());
+    }
+
+    /** The same where some pieces keep it as it lies, by their ids. */
+    static Pattern meet(Pattern pattern, String level, Set<String> kept) {
+        Set<String> settled = new HashSet<>(kept);
         Pattern now = pattern;
         Optional<LevelSeams.Meeting> next = next(now, level, settled);
         while (next.isPresent()) {

@@ -146,7 +146,7 @@ final class LevelLies {
     }
 
     /** The place from which a distance below a level is measured on a piece: on the edge that it runs along, if any. */
-    private static Point from(Piece piece, String level) {
+    static Point from(Piece piece, String level) {
         LevelMark mark = piece.level(level).orElseThrow();
         return mark.through()
                 .or(() -> mark.along().flatMap(piece::edge).map(edge -> Reference.of(piece, edge)))

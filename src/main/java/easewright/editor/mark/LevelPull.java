@@ -16,7 +16,7 @@ record LevelPull(String piece, String level) {
     static Optional<LevelPull> at(Desk desk, Point at, double reach) {
         LevelPull best = null;
         double distance = reach;
-        for (Girth girth : desk.reading().measures().girths()) {
+        for (Girth girth : desk.reading().measures().inEverySize().girths()) {
             for (LevelWidth part : girth.parts()) {
                 boolean straight = desk.pattern()
                         .piece(part.pieceId())

@@ -2,6 +2,7 @@ package easewright.editor.mark;
 
 import easewright.editor.model.Desk;
 import easewright.geom.Point;
+import easewright.measure.Girth;
 import easewright.measure.LevelSeams;
 import easewright.measure.LevelWidth;
 import easewright.pattern.Edge;
@@ -38,7 +39,7 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
     /**
      * One level.
      *
-     * @param girth  the finished girth there; empty while it lies on no piece
+     * @param girth  the finished girth there, with its size where there are several; empty while it lies on no piece of it
      * @param places where it lies
      * @param apart  whether it lies at different distances on its pieces
      * @param misses at which seams its lines miss each other, and by how much; empty where they meet
@@ -76,7 +77,8 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
                     : desk.reading()
                             .measures()
                             .girth(level.name())
-                            .map(g -> words.length(g.finished()))
+                            .filter(g -> !g.parts().isEmpty() || g.size().isEmpty())
+                            .map(g -> girth(g, words))
                             .orElse("");
             List<String> others = levels.stream()
                     .map(Level::name)
@@ -89,6 +91,13 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
             rows.add(new Row(level.name(), girth, places, isApart(places), misses(desk, level, words), others));
         }
         return new LevelsView(rows, kinds(levels, words));
+    }
+
+    private static String girth(Girth girth, Words words) {
+        String finished = words.length(girth.finished());
+        return girth.size()
+                .map(s -> words.of("editor.level.girth.in-size", Map.of("size", s, "girth", finished)))
+                .orElse(finished);
     }
 
     private static String misses(Desk desk, Level level, Words words) {

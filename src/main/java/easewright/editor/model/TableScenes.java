@@ -40,7 +40,7 @@ public final class TableScenes {
     private boolean marking;
     private Map<Piece, Drawn> known = new IdentityHashMap<>();
 
-    /** While marks are made: words written on the drawing are to be seen, and all sizes are alike. */
+    /** While marks are made: words written on the drawing are to be seen, and all sizes are alike, with their levels. */
     public void forMarks(boolean marks) {
         names.heedWords(marks);
         marking = marks;
@@ -54,6 +54,7 @@ public final class TableScenes {
             Optional<String> chosen,
             LengthUnit unit,
             boolean sizes,
+            boolean several,
             TableScene.PieceSight sight) {
         boolean serves(
                 Look look,
@@ -68,6 +69,7 @@ public final class TableScenes {
                     && look.chosen.equals(chosen)
                     && look.desk.unit() == unit
                     && look.sizes == sizes
+                    && look.several == several
                     && pointed == sight.pointed()
                     && aside == sight.aside();
         }
@@ -88,21 +90,28 @@ public final class TableScenes {
         private final Optional<String> chosen;
         private final TrialSights trial;
         private final List<String> taking;
+        /** Whether levels of more than one size are to be seen, so that each has to say of which it is. */
+        private final boolean several;
+
         private final Map<String, Piece> before = new HashMap<>();
         private final Map<String, List<LevelWidth>> widths = new HashMap<>();
         private final Map<Piece, StitchOutline> stitches = new IdentityHashMap<>();
 
-        Look(Desk desk, boolean sizes) {
+        Look(Desk desk, boolean sizes, boolean marking) {
             this.desk = desk;
             this.sizes = sizes;
             chosen = desk.wanted().map(Wanted::level);
             trial = new TrialSights(desk);
             taking = desk.sizesTaking();
+            boolean all = marking && desk.size().isPresent();
+            several = all || taking.size() > 1;
             for (Piece piece : desk.pattern().pieces()) {
                 before.put(piece.id(), piece);
             }
             GarmentMeasures measures = desk.shownReading().measures();
-            for (Girth girth : (taking.size() > 1 ? measures.inSizes(taking) : measures).girths()) {
+            GarmentMeasures seen =
+                    all ? measures.inEverySize() : taking.size() > 1 ? measures.inSizes(taking) : measures;
+            for (Girth girth : seen.girths()) {
                 for (LevelWidth part : girth.parts()) {
                     List<LevelWidth> known = widths.computeIfAbsent(part.pieceId(), id -> new ArrayList<>());
                     // A piece of all sizes is measured in each of them, and is as wide in one as in the other.
@@ -126,7 +135,7 @@ public final class TableScenes {
      */
     public TableScene of(Desk desk, boolean sizes) {
         Pattern shown = desk.shown();
-        Look look = new Look(desk, sizes);
+        Look look = new Look(desk, sizes, marking);
         Map<Piece, Drawn> now = new IdentityHashMap<>();
         List<TableScene.PieceSight> pieces = new ArrayList<>();
         for (Piece piece : shown.pieces()) {
@@ -171,7 +180,7 @@ public final class TableScenes {
                 trial,
                 pointed,
                 aside);
-        return new Drawn(ghost, name, widths, look.chosen, desk.unit(), look.sizes, sight);
+        return new Drawn(ghost, name, widths, look.chosen, desk.unit(), look.sizes, look.several, sight);
     }
 
     /** Whether a piece is of a size in which nothing is done. */
@@ -208,12 +217,16 @@ public final class TableScenes {
 
     private static TableScene.LevelSight level(Look look, Piece piece, LevelWidth part) {
         Words words = look.desk.words();
-        Map<String, Object> values = Map.of("level", part.level(), "times", part.count(), "width", part.net());
+        Optional<String> size = piece.size().filter(s -> look.several);
+        String name = size.map(s -> words.of("editor.level.in-size", Map.of("level", part.level(), "size", s)))
+                .orElse(part.level());
+        Map<String, Object> values = Map.of("level", name, "times", part.count(), "width", part.net());
         boolean twice = part.count() > 1;
         Optional<Edge> along =
                 piece.level(part.level()).flatMap(LevelMark::along).flatMap(piece::edge);
         return new TableScene.LevelSight(
                 part.level(),
+                size,
                 along.map(edge -> stitch(look, piece).cloth(edge)).orElseGet(() -> straight(part)),
                 along.isPresent(),
                 words.of(twice ? "editor.level.width.times" : "editor.level.width", values),

@@ -62,7 +62,7 @@ final class LevelLabels {
     }
 
     private Optional<LevelLabel> inTwoRows(TableScene.LevelSight level) {
-        return label(level, List.of(NameRows.shortened(level.level(), LETTERS), level.figures()));
+        return label(level, List.of(level.name(LETTERS), level.figures()));
     }
 
     private Stream<TableScene.LevelSight> atWork() {
@@ -157,8 +157,8 @@ final class LevelLabels {
         for (TableScene.LevelSight level : atRest()) {
             boolean done = write(inOneRow(level), this::free)
                     || write(inTwoRows(level), this::free)
-                    || write(label(level, List.of(level.level())), this::free)
-                    || write(label(level, List.of(NameRows.shortened(level.level(), LETTERS))), this::free);
+                    || write(label(level, List.of(level.name())), this::free)
+                    || write(label(level, List.of(level.name(LETTERS))), this::free);
             if (done) {
                 labelled.add(level.level());
             }

@@ -79,6 +79,7 @@ public record TableScene(List<PieceSight> pieces, boolean inches, boolean trying
     /**
      * A level on one piece.
      *
+     * @param size    of the piece, where levels of several are to be seen: nothing is written of it without its size
      * @param runs    the stretches of cloth that are measured, from end to end
      * @param shaped  whether they lie along an edge, which may be curved
      * @param label   name, how often it counts and width, already in words
@@ -88,6 +89,7 @@ public record TableScene(List<PieceSight> pieces, boolean inches, boolean trying
      */
     public record LevelSight(
             String level,
+            Optional<String> size,
             List<Curve> runs,
             boolean shaped,
             String label,
@@ -101,6 +103,17 @@ public record TableScene(List<PieceSight> pieces, boolean inches, boolean trying
         /** All lines of it. */
         public Stream<Segment> lines() {
             return runs.stream().flatMap(run -> run.segments().stream());
+        }
+
+        /** What it is called where its width has no room: with its size, where it has one. */
+        String name() {
+            return name(Integer.MAX_VALUE);
+        }
+
+        /** The same with the name of the level shortened to so many letters. */
+        String name(int letters) {
+            String shortened = NameRows.shortened(level, letters);
+            return size.map(s -> shortened + " " + s).orElse(shortened);
         }
     }
 }

@@ -1,11 +1,13 @@
 package easewright.editor.panel;
 
+import easewright.editor.mark.LevelElsewhere;
 import easewright.editor.mark.MarkState;
 import easewright.editor.mark.Marker;
 import easewright.editor.mark.Tool;
 import easewright.editor.model.Desk;
 import easewright.editor.model.Picking;
 import easewright.editor.model.Session;
+import easewright.pattern.Pattern;
 import easewright.text.Words;
 import java.util.Optional;
 import javafx.geometry.Insets;
@@ -28,7 +30,13 @@ public final class HintBar extends HBox {
     private final ByKeys byKeys;
     private final Label text = new Label();
     private final Label keys = new Label();
+    private final Button everywhere = new Button();
     private final Button stop = new Button();
+    /** What is offered of the level in hand for other sizes, and of which pattern: the mouse moves more often. */
+    private Optional<LevelElsewhere> elsewhere = Optional.empty();
+
+    private Pattern offered;
+    private Optional<String> level = Optional.empty();
 
     public HintBar(Session session, Marker marker, ByKeys byKeys) {
         this.session = session;
@@ -43,7 +51,8 @@ public final class HintBar extends HBox {
         byKeys.onProperty().addListener(o -> show());
         session.picking().askProperty().addListener(o -> show());
         session.deskProperty().addListener((o, before, now) -> {
-            if (before.unit() != now.unit()) {
+            if (before.unit() != now.unit()
+                    || before.pattern() != now.pattern() && marker.state().tool() == Tool.LEVEL) {
                 show();
             }
         });
@@ -61,6 +70,11 @@ public final class HintBar extends HBox {
                 marker.take(Tool.NONE);
             });
             stop.setMinWidth(USE_PREF_SIZE);
+            everywhere.setId("tool-everywhere");
+            everywhere.getStyleClass().add("small");
+            everywhere.setFocusTraversable(false);
+            everywhere.setMinWidth(USE_PREF_SIZE);
+            everywhere.setOnAction(e -> elsewhere.ifPresent(sizes -> marker.tryTo(sizes::of)));
             text.setWrapText(true);
             keys.setWrapText(true);
             keys.getStyleClass().add("quiet");
@@ -68,7 +82,7 @@ public final class HintBar extends HBox {
             keys.managedProperty().bind(byKeys.onProperty());
             VBox words = new VBox(text, keys);
             HBox.setHgrow(words, Priority.ALWAYS);
-            getChildren().setAll(words, stop);
+            getChildren().setAll(words, everywhere, stop);
         }
     }
 
@@ -88,8 +102,24 @@ public final class HintBar extends HBox {
             if (byKeys.onProperty().get()) {
                 keys.setText(asked.isPresent() ? words.of("editor.tool.keys") : CuttingTableWords.keys(desk, state));
             }
+            offer(desk, state);
             stop.setText(words.of("editor.tool.stop"));
             Hints.on(stop, words.of("editor.tool.stop.hint"));
         }
+    }
+
+    /** For a level that was put on a piece of one size, the same in the others. */
+    private void offer(Desk desk, MarkState state) {
+        Optional<String> now = state.level().filter(l -> state.tool() == Tool.LEVEL);
+        if (desk.pattern() != offered || !now.equals(level)) {
+            offered = desk.pattern();
+            level = now;
+            elsewhere = now.map(l -> LevelElsewhere.ofPlaced(desk, l)).filter(LevelElsewhere::isOffered);
+            elsewhere.ifPresent(sizes -> {
+                everywhere.setText(sizes.press(desk.words()));
+                Hints.on(everywhere, sizes.hint(desk.words()));
+            });
+        }
+        Parts.present(everywhere, elsewhere.isPresent());
     }
 }

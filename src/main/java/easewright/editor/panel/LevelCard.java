@@ -1,6 +1,7 @@
 package easewright.editor.panel;
 
 import easewright.editor.mark.LevelEdits;
+import easewright.editor.mark.LevelElsewhere;
 import easewright.editor.mark.LevelsView;
 import easewright.editor.mark.MarkState;
 import easewright.editor.mark.Marker;
@@ -42,6 +43,7 @@ final class LevelCard extends VBox {
     private final Label girth = new Label();
     private final ToggleButton place = new ToggleButton();
     private final MenuButton along = new MenuButton();
+    private final Button everywhere = new Button();
     private final HBox top;
     private final VBox belowRow;
     private final Label belowLead = new Label();
@@ -61,6 +63,7 @@ final class LevelCard extends VBox {
     private final StackPane foot;
     private final List<PlaceRow> rows = new ArrayList<>();
     private LevelsView.Row row;
+    private LevelElsewhere elsewhere;
 
     LevelCard(Session session, Marker marker) {
         super(6);
@@ -96,7 +99,9 @@ final class LevelCard extends VBox {
         wrong.mouseTransparentProperty().bind(said.visibleProperty());
         foot.setAlignment(Pos.TOP_LEFT);
         addEventHandler(CheckedField.JUDGED, e -> judged());
-        getChildren().setAll(top, new HBox(6, place, along), belowRow, places, foot);
+        everywhere.getStyleClass().add("small");
+        everywhere.setOnAction(e -> marker.tryTo(elsewhere::of));
+        getChildren().setAll(top, new HBox(6, place, along), everywhere, belowRow, places, foot);
         meet.getStyleClass().add("small");
         meet.setMinWidth(USE_PREF_SIZE);
         meet.setOnAction(e -> session.edit(LevelEdits.meet(session.desk().pattern(), row.name())));
@@ -125,7 +130,10 @@ final class LevelCard extends VBox {
         }
     }
 
-    void show(LevelsView.Row now, List<SeamsView.EdgeChoice> edges, Desk desk, MarkState state) {
+    /**
+     * @param sizes what is offered of it for other sizes
+     */
+    void show(LevelsView.Row now, LevelElsewhere sizes, List<SeamsView.EdgeChoice> edges, Desk desk, MarkState state) {
         Words words = desk.words();
         boolean another = row == null || !row.name().equals(now.name());
         row = now;
@@ -161,6 +169,12 @@ final class LevelCard extends VBox {
                                     words.of("editor.level.away", level),
                                     () -> marker.tryTo(p -> LevelEdits.remove(p, row.name()))));
         }
+        elsewhere = sizes;
+        Parts.present(everywhere, sizes.isOffered());
+        everywhere.setId("level-everywhere-" + id);
+        everywhere.setText(sizes.press(words));
+        Hints.on(everywhere, sizes.hint(words));
+        Parts.about(everywhere, now.name());
         belowLead.setText(words.of("editor.level.below"));
         below.setId("level-below-" + id);
         below.describe(words.of("editor.level.below.name", level), words.of("editor.level.below.hint"));

@@ -1,6 +1,7 @@
 package easewright.editor.panel;
 
 import easewright.editor.mark.LevelEdits;
+import easewright.editor.mark.LevelElsewhere;
 import easewright.editor.mark.LevelsView;
 import easewright.editor.mark.MarkState;
 import easewright.editor.mark.Marker;
@@ -10,7 +11,9 @@ import easewright.editor.model.Session;
 import easewright.pattern.LevelKind;
 import easewright.text.Words;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import javafx.application.Platform;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
@@ -28,6 +31,11 @@ final class LevelsStep extends StepPage {
     private final List<LevelCard> cards = new ArrayList<>();
     /** The names of the levels in the cards. */
     private List<String> shown = List.of();
+
+    /** What is offered for other sizes, and of which desk: asked for by every move of the mouse. */
+    private final Map<String, LevelElsewhere> elsewhere = new HashMap<>();
+
+    private Desk offered;
 
     LevelsStep(Session session, Marker marker) {
         super(session, marker, MarkState.Step.LEVELS);
@@ -93,8 +101,16 @@ final class LevelsStep extends StepPage {
             list.getChildren().setAll(cards);
         }
         List<SeamsView.EdgeChoice> edges = SeamsView.of(desk).edges();
+        if (offered == null
+                || offered.pattern() != desk.pattern()
+                || !offered.size().equals(desk.size())) {
+            offered = desk;
+            elsewhere.clear();
+        }
         for (int i = 0; i < cards.size(); i++) {
-            cards.get(i).show(view.levels().get(i), edges, desk, state);
+            LevelElsewhere sizes =
+                    elsewhere.computeIfAbsent(view.levels().get(i).name(), level -> LevelElsewhere.of(desk, level));
+            cards.get(i).show(view.levels().get(i), sizes, edges, desk, state);
         }
         if (added) {
             // It has no place yet.

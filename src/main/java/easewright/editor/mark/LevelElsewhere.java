@@ -1,0 +1,64 @@
+package easewright.editor.mark;
+
+import easewright.editor.model.Desk;
+import easewright.pattern.Pattern;
+import easewright.pattern.PatternPart;
+import easewright.text.Words;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What is offered of a level for the other sizes of a nest. */
+public final class LevelElsewhere {
+    private final String level;
+    private final Optional<String> size;
+    private final List<String> lacking;
+    private final List<String> unlike;
+    private final boolean every;
+
+    private LevelElsewhere(Desk desk, String level, boolean placed) {
+        this.level = level;
+        size = desk.size();
+        lacking = LevelInSizes.lacking(desk.pattern(), level);
+        unlike = placed ? List.of() : LevelInSizes.unlike(desk.pattern(), level, size);
+        every = lacking.size() + 1 >= PatternPart.sizes(desk.pattern()).size() && lacking.size() > 1;
+    }
+
+    /** Of a level that lies on pieces. */
+    public static LevelElsewhere of(Desk desk, String level) {
+        return new LevelElsewhere(desk, level, false);
+    }
+
+    /** Of one that is being put on pieces: nothing is said of sizes that have it. */
+    public static LevelElsewhere ofPlaced(Desk desk, String level) {
+        return new LevelElsewhere(desk, level, true);
+    }
+
+    /** Whether there is anything to offer. */
+    public boolean isOffered() {
+        return !lacking.isEmpty() || !unlike.isEmpty();
+    }
+
+    /** What the press says. */
+    public String press(Words words) {
+        if (lacking.isEmpty()) {
+            return words.of("editor.level.as-here", Map.of("size", size.orElse("")));
+        }
+        String key = every ? ".all" : lacking.size() > 1 ? ".several" : "";
+        return words.of("editor.level.everywhere" + key, Map.of("sizes", lacking));
+    }
+
+    /** What it does. */
+    public String hint(Words words) {
+        return lacking.isEmpty()
+                ? words.of("editor.level.as-here.hint", Map.of("size", size.orElse("")))
+                : words.of("editor.level.everywhere.hint", Map.of("level", level));
+    }
+
+    /** The pattern with it done. */
+    public Pattern of(Pattern pattern) {
+        return lacking.isEmpty() && size.isPresent()
+                ? LevelInSizes.asIn(pattern, level, size.get())
+                : LevelInSizes.everywhere(pattern, level, size);
+    }
+}
