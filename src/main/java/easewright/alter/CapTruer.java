@@ -18,6 +18,15 @@ import java.util.Optional;
  * on over the closed legs, then the cap is drawn, which is that seam mirrored in the legs (docs/sources.md 4.5, W8).
  */
 final class CapTruer implements Trued.Truer {
+    private final boolean inOneCurve;
+
+    /**
+     * @param inOneCurve whether waist and hem are drawn in one curve from the dart to what stays, where that may be
+     */
+    CapTruer(boolean inOneCurve) {
+        this.inOneCurve = inOneCurve;
+    }
+
     /** The seam is bent over this much at most, mm. */
     private static final double LONGEST = 24;
 
@@ -104,10 +113,7 @@ final class CapTruer implements Trued.Truer {
                         .with("piece", piece.name())
                         .with("dart", dartName));
         List<Stroke> strokes = Math.abs(folded.bends()) > 1e-6 ? bent(folded) : new ArrayList<>();
-        Piece now = piece;
-        for (Stroke stroke : strokes) {
-            now = stroke.on(now);
-        }
+        Piece now = on(piece, strokes);
         Folded again = folded(now, dart(now, dartName)).orElseThrow(() -> Refusal.of("truing-not-exact"));
         if (again.peak().isPresent() && again.off() > 1e-6) {
             DartMouth mouth = again.mouth();
@@ -130,24 +136,29 @@ final class CapTruer implements Trued.Truer {
     }
 
     /** The seam bent on both sides of the dart, its legs shortened or lengthened alike so that the seam keeps its length. */
-    private static List<Stroke> bent(Folded folded) throws Refusal {
+    private List<Stroke> bent(Folded folded) throws Refusal {
         Refusal notMet = Refusal.of("edge-length-not-met")
                 .with("piece", folded.piece().name())
                 .with("edge", folded.dart().edge().orElseThrow());
+        OneCurve curve = inOneCurve ? OneCurve.of(folded.piece(), on(folded.piece(), bends(folded, 0))) : OneCurve.NONE;
         double length = sewn(folded.piece(), folded.dart());
-        double atZero = gained(folded, 0, length);
+        double atZero = gained(folded, curve, 0, length);
         double slide = Math.abs(atZero) <= KEPT / 10
                 ? 0
-                : Root.of(v -> gained(folded, v, length), atZero, 0.1, KEPT / 100, KEPT, notMet);
-        return bent(folded, slide);
+                : Root.of(v -> gained(folded, curve, v, length), atZero, 0.1, KEPT / 100, KEPT, notMet);
+        return bent(folded, curve, slide);
     }
 
-    private static double gained(Folded folded, double slide, double length) throws Refusal {
-        Piece now = folded.piece();
-        for (Stroke stroke : bent(folded, slide)) {
+    private static double gained(Folded folded, OneCurve curve, double slide, double length) throws Refusal {
+        return sewn(on(folded.piece(), bent(folded, curve, slide)), folded.dart()) - length;
+    }
+
+    private static Piece on(Piece piece, List<Stroke> strokes) throws Refusal {
+        Piece now = piece;
+        for (Stroke stroke : strokes) {
             now = stroke.on(now);
         }
-        return sewn(now, folded.dart()) - length;
+        return now;
     }
 
     private static double sewn(Piece piece, Dart dart) throws Refusal {
@@ -157,7 +168,13 @@ final class CapTruer implements Trued.Truer {
                 .mm();
     }
 
-    private static List<Stroke> bent(Folded folded, double slide) throws Refusal {
+    private static List<Stroke> bent(Folded folded, OneCurve curve, double slide) throws Refusal {
+        List<Stroke> strokes = bends(folded, slide);
+        strokes.addAll(curve.strokes(on(folded.piece(), strokes)));
+        return strokes;
+    }
+
+    private static List<Stroke> bends(Folded folded, double slide) throws Refusal {
         List<Stroke> strokes = new ArrayList<>();
         Piece now = folded.piece();
         for (boolean ahead : new boolean[] {false, true}) {

@@ -47,12 +47,15 @@ final class CornerBend {
     private final Point at;
     private final Point along;
     private final Point away;
+    private final boolean inOneCurve;
 
     /**
-     * @param corner of a piece drawn by its stitching line
-     * @param more   by how much the angle through the cloth is to grow, radians
+     * @param corner     of a piece drawn by its stitching line
+     * @param more       by how much the angle through the cloth is to grow, radians
+     * @param inOneCurve whether waist and hem are drawn in one curve from the corner to what stays, where that may be
      */
-    CornerBend(SewnCorner corner, double more) {
+    CornerBend(SewnCorner corner, double more, boolean inOneCurve) {
+        this.inOneCurve = inOneCurve;
         this.corner = corner;
         this.levels = corner.sewn().levels();
         this.more = more;
@@ -72,15 +75,26 @@ final class CornerBend {
         boolean atSeam = corner.guide().role() == EdgeRole.SEAM;
         LaidStroke bent = bend(0, atSeam && matters() || !matters() ? LONGEST : within(more, LONGEST));
         List<Stroke> strokes = new ArrayList<>(List.of(bent));
+        Piece now = bent.on(piece());
+        if (atSeam || !matters()) {
+            for (Stroke stroke : inOneCurve(now).strokes(now)) {
+                strokes.add(stroke);
+                now = stroke.on(now);
+            }
+        }
         if (matters()) {
-            double gained = sewn(bent.on(piece())) - sewn(piece());
+            double gained = sewn(now) - sewn(piece());
             if (atSeam) {
-                slid(bent.on(piece()), gained).ifPresent(strokes::add);
+                slid(now, gained).ifPresent(strokes::add);
             } else if (Math.abs(gained) > UNGIVEN) {
-                return List.of(bentAndSlid());
+                return bentAndSlid();
             }
         }
         return strokes;
+    }
+
+    private OneCurve inOneCurve(Piece bent) {
+        return inOneCurve ? OneCurve.of(piece(), bent) : OneCurve.NONE;
     }
 
     /** Whether the corner has to move along its guide, which grows or shrinks by as much. */
@@ -122,18 +136,29 @@ final class CornerBend {
         return new LaidStroke(piece().id(), along, lays);
     }
 
-    private LaidStroke bentAndSlid() throws Refusal {
+    private List<Stroke> bentAndSlid() throws Refusal {
         double length = sewn(piece());
-        double atZero = sewn(bend(0, LONGEST_SLIDING).on(piece())) - length;
+        OneCurve curve = inOneCurve(bend(0, LONGEST_SLIDING).on(piece()));
+        double atZero = sewn(on(bentAndSlid(curve, 0))) - length;
         double guess = Math.signum(slope()) * Math.abs(Math.tan(more)) * LONGEST_SLIDING / 15;
         double found = Root.of(
-                slide -> sewn(bend(slide, LONGEST_SLIDING).on(piece())) - length,
-                atZero,
-                guess,
-                KEPT / 100,
-                KEPT,
-                lengthNotMet());
-        return bend(found, LONGEST_SLIDING);
+                slide -> sewn(on(bentAndSlid(curve, slide))) - length, atZero, guess, KEPT / 100, KEPT, lengthNotMet());
+        return bentAndSlid(curve, found);
+    }
+
+    private List<Stroke> bentAndSlid(OneCurve curve, double slide) throws Refusal {
+        LaidStroke bent = bend(slide, LONGEST_SLIDING);
+        List<Stroke> strokes = new ArrayList<>(List.of(bent));
+        strokes.addAll(curve.strokes(bent.on(piece())));
+        return strokes;
+    }
+
+    private Piece on(List<Stroke> strokes) throws Refusal {
+        Piece now = piece();
+        for (Stroke stroke : strokes) {
+            now = stroke.on(now);
+        }
+        return now;
     }
 
     private Refusal lengthNotMet() {
@@ -208,7 +233,7 @@ final class CornerBend {
         Edge edge = bent.edge(corner.edge().name()).orElseThrow();
         Edge guide = bent.edge(corner.guide().name()).orElseThrow();
         Point there = now.corner(guide, corner.guideAtEnd()).sewn();
-        Point edgeEnd = far(bent, edge, there, forward, LONGEST);
+        Point edgeEnd = edgeEnd(bent, edge, there);
         Point guideEnd = far(bent, guide, there, !forward, guideRoom(now, guide, there));
         return new LaidStroke(
                 bent.id(),
@@ -216,6 +241,11 @@ final class CornerBend {
                 forward
                         ? List.of(Lay.cubic(guideEnd, there, 0, 0, mm, 0), Lay.stretch(there, edgeEnd, mm, 0))
                         : List.of(Lay.stretch(edgeEnd, there, 0, mm), Lay.cubic(there, guideEnd, mm, 0, 0, 0)));
+    }
+
+    /** All of what is drawn in one curve follows, else a third of the edge at most. */
+    private Point edgeEnd(Piece bent, Edge edge, Point there) {
+        return OneCurve.beside(piece(), bent, edge, there).orElseGet(() -> far(bent, edge, there, forward, LONGEST));
     }
 
     private static Point far(Piece piece, Edge edge, Point from, boolean ahead, double most) {

@@ -21,6 +21,15 @@ final class JoinTruer implements Trued.Truer {
     private static final Set<EdgeRole> GO_ON =
             EnumSet.of(EdgeRole.WAIST, EdgeRole.HEM, EdgeRole.NECK, EdgeRole.ARMHOLE, EdgeRole.CAP, EdgeRole.CROTCH);
 
+    private final boolean inOneCurve;
+
+    /**
+     * @param inOneCurve as in {@link CornerBend}
+     */
+    JoinTruer(boolean inOneCurve) {
+        this.inOneCurve = inOneCurve;
+    }
+
     /**
      * Two corners that are sewn onto one another.
      *
@@ -124,7 +133,7 @@ final class JoinTruer implements Trued.Truer {
             if (own == 0) {
                 continue;
             }
-            for (Stroke stroke : new CornerBend(there, own).strokes()) {
+            for (Stroke stroke : new CornerBend(there, own, inOneCurve).strokes()) {
                 now = now.withPiece(stroke.on(now.piece(piece.id()).orElseThrow()));
                 strokes.add(stroke);
             }

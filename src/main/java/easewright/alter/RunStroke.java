@@ -64,6 +64,18 @@ record RunStroke(String piece, List<Segment> before, List<Segment> after, List<M
         return done;
     }
 
+    /** Whether the run is still there as it was, but for what rounding in a file does. */
+    boolean continues(Piece on) {
+        Curve was = new Curve(before);
+        Curve is = on.outline()
+                .run(
+                        on.outline().nearest(start()).place(),
+                        on.outline().nearest(end()).place());
+        return is.start().distance(start()) <= SAME_MARK
+                && is.end().distance(end()) <= SAME_MARK
+                && OneCurve.apart(was, is) <= SAME_MARK;
+    }
+
     private Piece marked(Piece on) {
         if (marks.isEmpty()) {
             return on;

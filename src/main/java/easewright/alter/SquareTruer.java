@@ -17,6 +17,15 @@ final class SquareTruer implements Trued.Truer {
     private static final Set<EdgeRole> LEAVE_SQUARE = EnumSet.of(EdgeRole.WAIST, EdgeRole.NECK, EdgeRole.HEM);
     private static final Set<EdgeRole> MIDDLE = EnumSet.of(EdgeRole.FOLD, EdgeRole.CENTRE);
 
+    private final boolean inOneCurve;
+
+    /**
+     * @param inOneCurve as in {@link CornerBend}
+     */
+    SquareTruer(boolean inOneCurve) {
+        this.inOneCurve = inOneCurve;
+    }
+
     /** All corners at folds and centre lines. */
     static List<SewnCorner> corners(List<Piece> pieces, SewnPieces sewn) {
         List<SewnCorner> corners = new ArrayList<>();
@@ -48,7 +57,7 @@ final class SquareTruer implements Trued.Truer {
         SewnCorner there = corner.orElseThrow(
                 () -> Refusal.of("corner-unknown").with("piece", piece.name()).with("edge", ref.edge()));
         JoinTruer.requireMayChange(there, what.acceptProtected());
-        CornerBend bend = bend(there);
+        CornerBend bend = bend(there, inOneCurve);
         if (there.guide().isProtected() && !what.acceptProtected() && bend.movesGuide()) {
             throw Refusal.of("edge-protected")
                     .with("piece", piece.name())
@@ -57,14 +66,14 @@ final class SquareTruer implements Trued.Truer {
         return bend.strokes();
     }
 
-    private static CornerBend bend(SewnCorner corner) {
-        return new CornerBend(corner, Math.PI / 2 - corner.angle());
+    private static CornerBend bend(SewnCorner corner, boolean inOneCurve) {
+        return new CornerBend(corner, Math.PI / 2 - corner.angle(), inOneCurve);
     }
 
     /** Whether the corner has to move along the fold or centre line, because the edge must keep its length. */
     static boolean movesGuide(SewnCorner corner) {
         try {
-            return bend(corner).movesGuide();
+            return bend(corner, false).movesGuide();
         } catch (Refusal cannot) {
             return false;
         }

@@ -1,7 +1,6 @@
 package easewright.alter;
 
 import easewright.geom.Point;
-import easewright.measure.Measures;
 import easewright.pattern.ChangeNote;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Finding;
@@ -181,43 +180,70 @@ public record Trued(Matter matter, Map<String, String> target, boolean acceptPro
         if (back) {
             return drawn(pattern, parsed());
         }
-        List<Stroke> strokes;
-        Altered done;
-        try {
-            strokes = strokes(pattern);
-            done = drawn(pattern, strokes);
-            TruingPromise promise = new TruingPromise(pattern, done.pattern());
-            promise.requireWayBack(strokes);
-            promise.requireTrue(this);
-        } catch (IllegalArgumentException tornApart) {
-            throw Refusal.of("truing-not-exact");
+        Optional<Altered> again = again(pattern);
+        if (again.isPresent()) {
+            return again.get();
         }
-        return done;
+        if (!isOnStitching()) {
+            return done(pattern, truer(false).strokes(pattern, this), List.of());
+        }
+        try {
+            return done(pattern, true);
+        } catch (Refusal keepsNoPromise) {
+            // What bends near one end only may keep it.
+            return done(pattern, false);
+        }
     }
 
-    /** What is trued along stitching lines is worked out on them, and then drawn by whatever line the piece is drawn. */
-    private List<Stroke> strokes(Pattern pattern) throws Refusal {
-        boolean onStitching = switch (matter) {
+    private Altered done(Pattern pattern, boolean inOneCurve) throws Refusal {
+        SewnDrawing drawing = SewnDrawing.of(pattern, this, truer(inOneCurve));
+        if (inOneCurve && drawing.strays()) {
+            throw Refusal.of("truing-not-exact");
+        }
+        return done(pattern, drawing.strokes(pattern), drawing.findings());
+    }
+
+    /** Whether it is worked out on stitching lines, and then drawn by whatever line a piece is drawn. */
+    private boolean isOnStitching() {
+        return switch (matter) {
             case JOINED_LINE, SQUARE_CORNER, DART_CAP -> true;
             case BLENDED_CORNER, NOTCHES, CUTTING_LINE -> false;
         };
-        if (!onStitching) {
-            return truer().strokes(pattern, this);
+    }
+
+    /** Drawn as it was drawn, where the lines are still those that it was drawn on: another way may be found today. */
+    private Optional<Altered> again(Pattern pattern) {
+        if (made.isEmpty() || !isOnStitching()) {
+            return Optional.empty();
         }
-        Pattern was = SewnCopy.of(pattern, Measures.of(pattern));
-        Pattern is = was;
-        for (Stroke stroke : truer().strokes(was, this)) {
-            is = is.withPiece(stroke.on(is.piece(stroke.piece()).orElseThrow()));
-        }
-        List<Stroke> strokes = new ArrayList<>();
-        for (Piece drawn : pattern.pieces()) {
-            Piece before = was.piece(drawn.id()).orElseThrow();
-            Piece after = is.piece(drawn.id()).orElseThrow();
-            if (before != after) {
-                strokes.addAll(Redraw.strokes(drawn, before, after));
+        try {
+            List<Stroke> strokes = parsed();
+            Pattern now = pattern;
+            for (Stroke stroke : strokes) {
+                Piece piece = Known.piece(now, stroke.piece());
+                if (stroke instanceof RunStroke run && !run.continues(piece)) {
+                    return Optional.empty();
+                }
+                now = now.withPiece(stroke.on(piece));
             }
+            return Optional.of(done(pattern, strokes, List.of()));
+        } catch (Refusal | IllegalArgumentException otherLines) {
+            return Optional.empty();
         }
-        return strokes;
+    }
+
+    private Altered done(Pattern pattern, List<Stroke> strokes, List<Finding> told) throws Refusal {
+        try {
+            Altered done = drawn(pattern, strokes);
+            TruingPromise promise = new TruingPromise(pattern, done.pattern());
+            promise.requireWayBack(strokes);
+            promise.requireTrue(this);
+            List<Finding> findings = new ArrayList<>(told);
+            findings.addAll(done.findings());
+            return new Altered(done.pattern(), done.moved(), findings);
+        } catch (IllegalArgumentException tornApart) {
+            throw Refusal.of("truing-not-exact");
+        }
     }
 
     private Altered drawn(Pattern pattern, List<Stroke> strokes) throws Refusal {
@@ -237,11 +263,11 @@ public record Trued(Matter matter, Map<String, String> target, boolean acceptPro
         return new Altered(now.withChange(done.note()), moved, findings);
     }
 
-    private Truer truer() {
+    private Truer truer(boolean inOneCurve) {
         return switch (matter) {
-            case JOINED_LINE -> new JoinTruer();
-            case SQUARE_CORNER -> new SquareTruer();
-            case DART_CAP -> new CapTruer();
+            case JOINED_LINE -> new JoinTruer(inOneCurve);
+            case SQUARE_CORNER -> new SquareTruer(inOneCurve);
+            case DART_CAP -> new CapTruer(inOneCurve);
             case BLENDED_CORNER -> new BlendTruer();
             case NOTCHES -> new NotchTruer();
             case CUTTING_LINE -> new CutTruer();

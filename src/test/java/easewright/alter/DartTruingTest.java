@@ -158,7 +158,7 @@ class DartTruingTest {
         }
     }
 
-    /** The seam bends over a third of the way to its end at most, and over some 26 mm. */
+    /** But the waist nothing moves, and that as little as a hand that draws it in one curve moves it. */
     private static void assertRestStays(Piece before, Piece after) {
         for (Segment s : before.outline().segments()) {
             boolean waist = before.edge("waist")
@@ -173,8 +173,8 @@ class DartTruingTest {
         for (Segment s : after.outline().segments()) {
             for (double t = 0; t < 1; t += 0.1) {
                 Point p = s.at(t);
-                if (Math.abs(p.x() - 100) > 10 + 27) {
-                    assertThat(before.outline().nearest(p).distance()).isLessThan(1e-9);
+                if (Math.abs(p.x() - 100) > 10 + 1) {
+                    assertThat(before.outline().nearest(p).distance()).isLessThan(OneCurve.NEAR);
                 }
             }
         }

@@ -169,6 +169,9 @@ public record TrueWork(Pattern pattern, List<FollowUp> offers, List<Place> place
 
     private static String brings(Altered altered, Pattern before, Words words) {
         List<String> said = new ArrayList<>();
+        if (altered.findings().stream().anyMatch(f -> f.code().equals("trued-in-one-curve"))) {
+            said.add(words.of("editor.true.in-one-curve"));
+        }
         double most =
                 altered.moved().stream().mapToDouble(TrueWork::farthest).max().orElse(0);
         double notch = notchWays(altered, before).stream()
