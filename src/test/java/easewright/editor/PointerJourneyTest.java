@@ -10,6 +10,8 @@ import easewright.geom.Point;
 import java.util.Optional;
 import javafx.geometry.Point2D;
 import javafx.scene.Cursor;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.stage.Stage;
@@ -92,5 +94,44 @@ class PointerJourneyTest extends Journey {
         assertThat(app.session().picking().isAsking()).isTrue();
         robot.interact(() -> app.session().want(desk().wanted().orElseThrow().withOther(Optional.empty())));
         assertThat(app.session().picking().isAsking()).isFalse();
+    }
+
+    /** While a slash is asked for, the head of the table, the button and the pointer say so, end after end. */
+    @Test
+    void aSlashIsAskedForInWords(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        robot.interact(() -> app.session()
+                .want(desk().wanted().orElseThrow().withOther(Ways.of("slash").map(OtherWay::of))));
+        assertThat(robot.lookup("#hint-bar").query().isVisible()).isFalse();
+        for (boolean byEscape : new boolean[] {true, false}) {
+            robot.clickOn("#pick-slash");
+            assertThat(asked(robot)).isEqualTo("Click where the slash begins: there it opens.");
+            assertThat(robot.lookup("#pick-slash").query().getStyleClass()).contains("asking");
+            assertThat(robot.lookup("#table").query().getCursor()).isEqualTo(Cursor.CROSSHAIR);
+            robot.interact(() -> app.session().picking().give(new Point(180, 729)));
+            assertThat(asked(robot)).isEqualTo("Now click where the slash ends.");
+            assertThat(robot.lookup("#pick-slash").query().getStyleClass()).containsOnlyOnce("asking");
+            if (byEscape) {
+                robot.push(KeyCode.ESCAPE);
+            } else {
+                robot.clickOn("#tool-stop");
+            }
+            assertThat(app.session().picking().isAsking()).isFalse();
+            assertThat(robot.lookup("#hint-bar").query().isVisible()).isFalse();
+            assertThat(robot.lookup("#pick-slash").query().getStyleClass()).doesNotContain("asking");
+        }
+        robot.clickOn("#pick-slash");
+        robot.interact(() -> app.session().picking().give(new Point(180, 729)));
+        robot.interact(() -> app.session().picking().give(new Point(180, 130)));
+        assertThat(robot.lookup("#hint-bar").query().isVisible()).isFalse();
+        assertThat(desk().wanted().orElseThrow().other().orElseThrow().texts("slash"))
+                .hasSize(1);
+    }
+
+    private static String asked(FxRobot robot) {
+        return robot.from(robot.lookup("#hint-bar"))
+                .lookup(".label")
+                .queryAs(Label.class)
+                .getText();
     }
 }

@@ -1,6 +1,7 @@
 package easewright.editor.model;
 
 import easewright.editor.paint.NamePlace;
+import easewright.editor.paint.TableScene;
 import easewright.geom.Box;
 import easewright.geom.Line;
 import easewright.geom.Point;
@@ -11,6 +12,7 @@ import easewright.svg.SvgFile;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 
@@ -36,7 +38,7 @@ final class NamePlaces {
      * @param piece as it was before a change is tried, so that names do not jump about
      */
     NamePlace of(Desk desk, Piece piece) {
-        return known.computeIfAbsent(piece, p -> NamePlace.on(p, levels(desk, p), words(desk, p)));
+        return known.computeIfAbsent(piece, p -> NamePlace.on(p, levels(desk, p), boxes(words(desk, p))));
     }
 
     void forgetAllBut(List<Piece> present) {
@@ -47,8 +49,8 @@ final class NamePlaces {
         }
     }
 
-    /** Around the words written on the piece, where they are to be seen, mm. */
-    List<Box> words(Desk desk, Piece piece) {
+    /** The words written on the piece, where they are to be seen. */
+    List<TableScene.Written> words(Desk desk, Piece piece) {
         if (!heeding || desk.file().isEmpty()) {
             return List.of();
         }
@@ -56,10 +58,20 @@ final class NamePlaces {
         double grown =
                 desk.pattern().scale().mmPerUnitX() / svg.drawing().scale().mmPerUnitX();
         Box paper = piece.outline().box();
+        String name = letters(piece.plainName());
         return svg.texts().stream()
                 .filter(c -> paper.contains(c.middle().times(grown)))
-                .map(c -> around(c, grown))
+                .map(c -> new TableScene.Written(
+                        around(c, grown),
+                        c.height() * grown,
+                        !name.isEmpty() && letters(String.join(" ", c.lines())).contains(name)))
                 .toList();
+    }
+
+    private static String letters(String words) {
+        return words.toLowerCase(Locale.ROOT)
+                .replaceAll("[^\\p{L}\\p{N}]+", " ")
+                .strip();
     }
 
     private static Box around(Caption words, double grown) {
@@ -73,6 +85,10 @@ final class NamePlaces {
                 middle.y() - 0.6 * high,
                 middle.x() + wide / 2,
                 middle.y() + (1.2 * words.lines().size() - 0.6) * high);
+    }
+
+    private static List<Box> boxes(List<TableScene.Written> words) {
+        return words.stream().map(TableScene.Written::box).toList();
     }
 
     private static List<Line> levels(Desk desk, Piece piece) {

@@ -10,15 +10,27 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 public final class Picking {
     private final ReadOnlyObjectWrapper<Optional<Ask>> ask = new ReadOnlyObjectWrapper<>(Optional.empty());
 
+    /** What a place is of that is asked for. */
+    public enum Of {
+        /** It stands alone. */
+        ITSELF,
+        /** A line begins there, whose end is asked for next. */
+        BEGINNING,
+        /** A line ends there. */
+        END
+    }
+
     /**
      * A question for a place.
      *
      * @param field   the key of the setting that asks
      * @param what    what the place is for, in words
-     * @param from    where a line begins whose other end is asked for
+     * @param of      what it is of
+     * @param from    where the line begins whose end is asked for
      * @param stopped run when no answer will come
      */
-    public record Ask(String field, String what, Optional<Point> from, Consumer<Point> taker, Runnable stopped) {}
+    public record Ask(
+            String field, String what, Of of, Optional<Point> from, Consumer<Point> taker, Runnable stopped) {}
 
     public ReadOnlyObjectProperty<Optional<Ask>> askProperty() {
         return ask.getReadOnlyProperty();
@@ -30,17 +42,22 @@ public final class Picking {
 
     /** Asks for a place, instead of what was asked before. */
     public void ask(String field, String what, Consumer<Point> taker, Runnable stopped) {
-        ask(field, what, Optional.empty(), taker, stopped);
+        ask(new Ask(field, what, Of.ITSELF, Optional.empty(), taker, stopped));
+    }
+
+    /** Asks for the place where a line begins. */
+    public void askBeginning(String field, String what, Consumer<Point> taker, Runnable stopped) {
+        ask(new Ask(field, what, Of.BEGINNING, Optional.empty(), taker, stopped));
     }
 
     /** Asks for the end of a line that begins at a place. */
     public void askEnd(String field, String what, Point from, Consumer<Point> taker, Runnable stopped) {
-        ask(field, what, Optional.of(from), taker, stopped);
+        ask(new Ask(field, what, Of.END, Optional.of(from), taker, stopped));
     }
 
-    private void ask(String field, String what, Optional<Point> from, Consumer<Point> taker, Runnable stopped) {
+    private void ask(Ask question) {
         stop();
-        ask.set(Optional.of(new Ask(field, what, from, taker, stopped)));
+        ask.set(Optional.of(question));
     }
 
     /** Answers with a place on the table, mm. */

@@ -37,6 +37,7 @@ public final class TableScenes {
     private static final double SEEN = 0.02;
 
     private final NamePlaces names = new NamePlaces();
+    private final NestTitles nests = new NestTitles();
     private boolean marking;
     private Map<Piece, Drawn> known = new IdentityHashMap<>();
 
@@ -49,6 +50,7 @@ public final class TableScenes {
     /** What the picture of a piece was made of, and what came of it. */
     private record Drawn(
             Optional<Outline> ghost,
+            NestTitles.Title title,
             NamePlace name,
             List<LevelWidth> widths,
             Optional<String> chosen,
@@ -59,11 +61,13 @@ public final class TableScenes {
         boolean serves(
                 Look look,
                 Optional<Outline> before,
+                NestTitles.Title called,
                 NamePlace at,
                 List<LevelWidth> parts,
                 boolean pointed,
                 boolean aside) {
             return before.orElse(null) == ghost.orElse(null)
+                    && called.equals(title)
                     && at == name
                     && same(widths, parts)
                     && look.chosen.equals(chosen)
@@ -87,6 +91,7 @@ public final class TableScenes {
     private static final class Look {
         private final Desk desk;
         private final boolean sizes;
+        private final Map<String, NestTitles.Title> titles;
         private final Optional<String> chosen;
         private final TrialSights trial;
         private final List<String> taking;
@@ -97,7 +102,11 @@ public final class TableScenes {
         private final Map<String, List<LevelWidth>> widths = new HashMap<>();
         private final Map<Piece, StitchOutline> stitches = new IdentityHashMap<>();
 
-        Look(Desk desk, boolean sizes, boolean marking) {
+        /**
+         * @param titles of pieces that are not called by their name, by id
+         */
+        Look(Desk desk, boolean sizes, boolean marking, Map<String, NestTitles.Title> titles) {
+            this.titles = titles;
             this.desk = desk;
             this.sizes = sizes;
             chosen = desk.wanted().map(Wanted::level);
@@ -135,7 +144,8 @@ public final class TableScenes {
      */
     public TableScene of(Desk desk, boolean sizes) {
         Pattern shown = desk.shown();
-        Look look = new Look(desk, sizes, marking);
+        List<String> at = marking || desk.size().isEmpty() ? List.of() : desk.sizesTaking();
+        Look look = new Look(desk, sizes, marking, nests.of(desk.pattern().pieces(), at, desk.words()));
         Map<Piece, Drawn> now = new IdentityHashMap<>();
         List<TableScene.PieceSight> pieces = new ArrayList<>();
         for (Piece piece : shown.pieces()) {
@@ -152,6 +162,7 @@ public final class TableScenes {
     private Drawn drawn(Look look, Piece piece) {
         Desk desk = look.desk;
         Optional<Outline> ghost = ghost(look, piece);
+        NestTitles.Title title = look.titles.getOrDefault(piece.id(), NestTitles.Title.of(piece));
         NamePlace name = names.of(desk, look.before.getOrDefault(piece.id(), piece));
         List<LevelWidth> widths = look.widths.getOrDefault(piece.id(), List.of());
         boolean pointed =
@@ -162,12 +173,13 @@ public final class TableScenes {
         if (last != null
                 && trial == TableScene.TrialSight.NONE
                 && last.sight().trial() == trial
-                && last.serves(look, ghost, name, widths, pointed, aside)) {
+                && last.serves(look, ghost, title, name, widths, pointed, aside)) {
             return last;
         }
         TableScene.PieceSight sight = new TableScene.PieceSight(
                 piece,
-                look.sizes ? size(piece, desk.words()) : cut(piece, desk.words()),
+                title.words(),
+                look.sizes ? size(piece, title, desk.words()) : cut(piece, desk.words()),
                 name,
                 FoldBracket.without(piece),
                 names.words(desk, piece),
@@ -180,7 +192,7 @@ public final class TableScenes {
                 trial,
                 pointed,
                 aside);
-        return new Drawn(ghost, name, widths, look.chosen, desk.unit(), look.sizes, look.several, sight);
+        return new Drawn(ghost, title, name, widths, look.chosen, desk.unit(), look.sizes, look.several, sight);
     }
 
     /** Whether a piece is of a size in which nothing is done. */
@@ -205,9 +217,13 @@ public final class TableScenes {
                 .filter(was -> !was.equals(piece.outline()));
     }
 
-    private static String size(Piece piece, Words words) {
+    private static String size(Piece piece, NestTitles.Title title, Words words) {
         Box box = piece.outline().box();
-        return words.of("editor.piece.measures", Map.of("wide", box.width(), "tall", box.height()));
+        Map<String, Object> measures = Map.of("wide", box.width(), "tall", box.height());
+        String own = words.of("editor.piece.measures", measures);
+        return title.size()
+                .map(size -> words.of("editor.piece.nest.measures", Map.of("size", size, "measures", own)))
+                .orElse(own);
     }
 
     static String cut(Piece piece, Words words) {

@@ -42,8 +42,7 @@ final class BesideName {
         if (seen.isEmpty() || !large && !sight.pointed()) {
             return false;
         }
-        List<String> ways =
-                List.of(sight.piece().name(), NameRows.shortened(sight.piece().name(), LETTERS));
+        List<String> ways = List.of(sight.title(), NameRows.shortened(sight.title(), LETTERS));
         for (String words : ways) {
             double wide = Ruler.width(words, FONT) + 4;
             for (Point middle : places(seen.get(), wide)) {
@@ -53,7 +52,7 @@ final class BesideName {
                 if (free && room.isOpen(lead) && room.takeClear(middle, wide, HIGH)) {
                     write(gc, ink, words, middle, lead);
                     room.putLeader(lead);
-                    if (!words.equals(sight.piece().name())) {
+                    if (!words.equals(sight.title())) {
                         room.nameLacks(sight.piece().id());
                     }
                     return true;

@@ -1,5 +1,6 @@
 package easewright.editor.paint;
 
+import easewright.geom.Box;
 import easewright.geom.Point;
 import easewright.geom.Segment;
 import easewright.pattern.Edge;
@@ -173,7 +174,12 @@ final class EdgeSigns {
         return List.of(at.minus(side), at.plus(side), at.plus(inward(tangent).times(9)));
     }
 
-    void grain() {
+    /**
+     * The arrow of the grain, with gaps where words stand.
+     *
+     * @param words around what is written on the drawing, pixels
+     */
+    void grain(List<Box> words) {
         if (piece.grain().isEmpty()) {
             return;
         }
@@ -184,7 +190,11 @@ final class EdgeSigns {
             return;
         }
         pen.set(ink.quiet(), 1.2);
-        gc.strokeLine(from.x(), from.y(), to.x(), to.y());
+        for (Stretch open : Stretch.outside(words, from, to)) {
+            Point begins = from.towards(to, open.from());
+            Point ends = from.towards(to, open.to());
+            gc.strokeLine(begins.x(), begins.y(), ends.x(), ends.y());
+        }
         Point along = to.minus(from).unit();
         pen.arrowHead(to, along, ink.quiet());
         pen.arrowHead(from, along.times(-1), ink.quiet());

@@ -32,7 +32,7 @@ final class NamePainter {
     private static final int COLUMNS = 5;
 
     /** Before and behind words where there is room, pixels. */
-    private static final double ROOMY = 3;
+    private static final double ROOMY = 8;
 
     /** On a piece at least this wide and high a name stands over lines rather than nowhere, pixels. */
     private static final double LARGE = 40;
@@ -54,6 +54,7 @@ final class NamePainter {
     private final Ink ink;
     private final TableScene.PieceSight sight;
     private final LabelRoom table;
+    private final DrawnWords words;
     private final double wide;
     private final double high;
     /** The part of the room in which the piece lies. */
@@ -64,7 +65,12 @@ final class NamePainter {
 
     private boolean written;
 
-    NamePainter(GraphicsContext gc, Viewport view, Ink ink, TableScene.PieceSight sight, LabelRoom room) {
+    /**
+     * @param words of the drawing itself that are to be seen
+     */
+    NamePainter(
+            GraphicsContext gc, Viewport view, Ink ink, TableScene.PieceSight sight, LabelRoom room, DrawnWords words) {
+        this.words = words;
         this.gc = gc;
         this.view = view;
         this.ink = ink;
@@ -78,6 +84,15 @@ final class NamePainter {
 
     /** Writes it on the piece, if there is room clear of all lines. */
     void onPiece() {
+        if (sight.title().isEmpty()) {
+            written = true;
+            table.nameLacks(sight.piece().id());
+            return;
+        }
+        if (words.say(sight)) {
+            written = true;
+            return;
+        }
         boolean upright = high > UPRIGHT * wide;
         if (wide < (upright && !sight.aside() ? LOWEST : LEAST) || high < (upright ? LEAST : LOWEST)) {
             return;
@@ -122,7 +137,7 @@ final class NamePainter {
         if (wide < LEAST || high < LOWEST) {
             return false;
         }
-        NameSetting last = NameSetting.alone(sight.piece().name(), NameSetting.SMALLEST, true);
+        NameSetting last = NameSetting.alone(sight.title(), NameSetting.SMALLEST, true);
         Point best = view.toScreen(sight.name().at());
         Optional<Point> at = room.takeClear(List.of(best), last.wide(), last.high())
                 .or(() -> room.takeClear(elsewhere(), last.wide(), last.high()));
@@ -169,7 +184,7 @@ final class NamePainter {
     }
 
     private NameSettings settings() {
-        return NameSettings.of(sight.piece(), sight.subtitle());
+        return NameSettings.of(sight);
     }
 
     private DrawnLine outline() {

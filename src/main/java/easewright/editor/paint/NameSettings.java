@@ -44,13 +44,12 @@ record NameSettings(List<NameSetting> whole, List<NameSetting> narrow, List<Name
         cut = List.copyOf(cut);
     }
 
-    /**
-     * Those for a piece.
-     *
-     * @param subtitle what goes with its name
-     */
-    static NameSettings of(Piece piece, String subtitle) {
-        Key key = new Key(piece.name(), piece.side(), piece.size(), subtitle);
+    /** Those for a piece. */
+    static NameSettings of(TableScene.PieceSight sight) {
+        Piece piece = sight.piece();
+        // A title that is not its name speaks for several sizes.
+        Optional<String> size = sight.title().equals(piece.name()) ? piece.size() : Optional.empty();
+        Key key = new Key(sight.title(), piece.side(), size, sight.subtitle());
         return KNOWN.computeIfAbsent(key, k -> of(k, piece.plainName()));
     }
 

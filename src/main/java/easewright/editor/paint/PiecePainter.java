@@ -36,11 +36,15 @@ final class PiecePainter {
     private final Piece piece;
     private final Pen pen;
     private final boolean trying;
+    private final DrawnWords words;
 
     /**
      * @param trying a change is being tried
+     * @param words  of the drawing itself that are to be seen
      */
-    PiecePainter(GraphicsContext gc, Viewport view, Ink ink, TableScene.PieceSight sight, boolean trying) {
+    PiecePainter(
+            GraphicsContext gc, Viewport view, Ink ink, TableScene.PieceSight sight, boolean trying, DrawnWords words) {
+        this.words = words;
         this.trying = trying;
         this.gc = gc;
         this.view = view;
@@ -73,7 +77,7 @@ final class PiecePainter {
         signs.trial();
         moved();
         signs.notches();
-        signs.grain();
+        signs.grain(words.boxes(sight));
     }
 
     /** Notes where its lines and signs lie, for words that are to keep clear of them. */

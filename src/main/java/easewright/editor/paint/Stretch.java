@@ -3,6 +3,9 @@ package easewright.editor.paint;
 import easewright.geom.Box;
 import easewright.geom.Line;
 import easewright.geom.Point;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 
 /** The stretch of a straight line that lies within an upright box, as parts of its length. */
@@ -30,5 +33,24 @@ record Stretch(double from, double to) {
     static Optional<Line> within(Box box, Point start, Point end) {
         return of(box, start.x(), start.y(), end.x(), end.y())
                 .map(s -> new Line(start.towards(end, s.from()), start.towards(end, s.to())));
+    }
+
+    /** The stretches of a straight line that lie in none of some boxes, in order. */
+    static List<Stretch> outside(List<Box> boxes, Point start, Point end) {
+        List<Stretch> inside = new ArrayList<>();
+        boxes.forEach(box -> of(box, start.x(), start.y(), end.x(), end.y()).ifPresent(inside::add));
+        inside.sort(Comparator.comparingDouble(Stretch::from));
+        List<Stretch> outside = new ArrayList<>();
+        double at = 0;
+        for (Stretch covered : inside) {
+            if (covered.from() > at) {
+                outside.add(new Stretch(at, covered.from()));
+            }
+            at = Math.max(at, covered.to());
+        }
+        if (at < 1) {
+            outside.add(new Stretch(at, 1));
+        }
+        return outside;
     }
 }

@@ -49,8 +49,9 @@ public final class TablePainter {
         List<TableScene.PieceSight> seen = scene.pieces().stream()
                 .filter(piece -> inSight(piece, view, width, height))
                 .toList();
+        DrawnWords words = new DrawnWords(underlay.drawn().isPresent(), view);
         List<PiecePainter> pieces = seen.stream()
-                .map(piece -> new PiecePainter(gc, view, ink, piece, scene.trying()))
+                .map(piece -> new PiecePainter(gc, view, ink, piece, scene.trying(), words))
                 .toList();
         if (underlay.isEmpty()) {
             faintly(gc, pieces, PiecePainter::isAside, piece -> {
@@ -60,13 +61,12 @@ public final class TablePainter {
         } else {
             pieces.forEach(PiecePainter::paper);
             underlay.paint(gc, view);
+            seen.forEach(piece -> words.cover(gc, ink, piece));
             pieces.forEach(piece -> piece.lines(underlay.drawn().isPresent()));
         }
         LabelRoom room = new LabelRoom(new Box(0, 0, width, height));
         pieces.forEach(piece -> piece.keepClear(room));
-        if (underlay.drawn().isPresent()) {
-            seen.forEach(piece -> piece.written().forEach(box -> room.put(onScreen(box, view))));
-        }
+        seen.forEach(piece -> words.boxes(piece).forEach(room::put));
         for (Line cut : cuts) {
             room.put(LabelRoom.around(view.toScreen(cut.start()), PLACE, PLACE));
             room.put(LabelRoom.around(view.toScreen(cut.end()), PLACE, PLACE));
@@ -89,7 +89,7 @@ public final class TablePainter {
         faintly(gc, labels, LevelLabels::isAside, label -> label.atWork(narrow));
         faintly(gc, labels, LevelLabels::isAside, LevelLabels::clearOthers);
         List<NamePainter> names = seen.stream()
-                .map(piece -> new NamePainter(gc, view, ink, piece, room))
+                .map(piece -> new NamePainter(gc, view, ink, piece, room, words))
                 .toList();
         names.forEach(NamePainter::onPiece);
         names.forEach(NamePainter::elsewhereThanOn);
@@ -111,11 +111,6 @@ public final class TablePainter {
         gc.setFill(ink.table());
         gc.fillRect(0, 0, width, height);
         grid(gc, width, height, view, ink, inches);
-    }
-
-    private static Box onScreen(Box box, Viewport view) {
-        return Box.around(List.of(
-                view.toScreen(new Point(box.minX(), box.minY())), view.toScreen(new Point(box.maxX(), box.maxY()))));
     }
 
     private static boolean inSight(TableScene.PieceSight sight, Viewport view, double width, double height) {

@@ -24,10 +24,11 @@ public record TableScene(List<PieceSight> pieces, boolean inches, boolean trying
     /**
      * One piece as it is to be seen.
      *
+     * @param title    its name; empty where that of another size stands for it
      * @param subtitle what stands under its name, already in words
      * @param name     where its name has room
      * @param riders   drawn lines that belong to it and are not shown by the sign of a mark
-     * @param written  around words that are written on the drawing and are to be seen, mm
+     * @param written  words that are written on the drawing and are to be seen
      * @param stitch   the stitching line, where the drawn outline is the cutting line
      * @param ghost    the outline as it was before the changes, where it differs
      * @param moved    the stretches of the outline that lie elsewhere than in the ghost
@@ -37,10 +38,11 @@ public record TableScene(List<PieceSight> pieces, boolean inches, boolean trying
      */
     public record PieceSight(
             Piece piece,
+            String title,
             String subtitle,
             NamePlace name,
             List<Rider> riders,
-            List<Box> written,
+            List<Written> written,
             Optional<Outline> stitch,
             Optional<Outline> ghost,
             List<Segment> moved,
@@ -55,6 +57,15 @@ public record TableScene(List<PieceSight> pieces, boolean inches, boolean trying
             levels = List.copyOf(levels);
         }
     }
+
+    /**
+     * Words that are written on the drawing.
+     *
+     * @param box   around them, mm
+     * @param high  how high their letters are, mm
+     * @param names whether they say how the piece is called on which they stand
+     */
+    public record Written(Box box, double high, boolean names) {}
 
     /**
      * What a change that is being tried does to the edges of one piece.

@@ -15,6 +15,7 @@ import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
+import javafx.scene.Cursor;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Region;
 
@@ -270,6 +271,7 @@ public final class CuttingTable extends Region {
         if (places.isAsked()) {
             requestFocus();
         }
+        setCursor(places.isAsked() ? Cursor.CROSSHAIR : Cursor.OPEN_HAND);
         tell();
     }
 

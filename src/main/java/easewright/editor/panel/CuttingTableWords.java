@@ -49,8 +49,20 @@ final class CuttingTableWords {
 
     /** For what a form wants a place. */
     static String asked(Desk desk, Picking.Ask ask) {
-        String next = ask.from().isPresent() ? "editor.way.picking.to" : "editor.way.picking";
-        return ask.what() + ": " + desk.words().of(next);
+        return switch (ask.of()) {
+            case ITSELF -> desk.words().of("editor.table.asks", Map.of("what", ask.what()));
+            case BEGINNING -> desk.words().of("editor.table.asks.beginning");
+            case END -> desk.words().of("editor.table.asks.end");
+        };
+    }
+
+    /** The same in a word, to stand beside the pointer. */
+    static String askedHere(Desk desk, Picking.Ask ask) {
+        return switch (ask.of()) {
+            case ITSELF -> ask.what();
+            case BEGINNING -> desk.words().of("editor.table.asks.begins");
+            case END -> desk.words().of("editor.table.asks.ends");
+        };
     }
 
     /**

@@ -88,9 +88,7 @@ public final class HintBar extends HBox {
 
     private void show() {
         MarkState state = marker.state();
-        // The pointer brings its own words along where a form asks for a place; the keys have none on the table.
-        Optional<Picking.Ask> asked =
-                byKeys.onProperty().get() ? session.picking().askProperty().get() : Optional.empty();
+        Optional<Picking.Ask> asked = session.picking().askProperty().get();
         boolean any = state.tool() != Tool.NONE || asked.isPresent();
         Parts.present(this, any);
         if (any) {
@@ -103,8 +101,8 @@ public final class HintBar extends HBox {
                 keys.setText(asked.isPresent() ? words.of("editor.tool.keys") : CuttingTableWords.keys(desk, state));
             }
             offer(desk, state);
-            stop.setText(words.of("editor.tool.stop"));
-            Hints.on(stop, words.of("editor.tool.stop.hint"));
+            stop.setText(words.of(asked.isPresent() ? "editor.table.asks.stop" : "editor.tool.stop"));
+            Hints.on(stop, words.of(asked.isPresent() ? "editor.table.asks.stop.hint" : "editor.tool.stop.hint"));
         }
     }
 

@@ -18,6 +18,9 @@ import javafx.scene.layout.VBox;
 
 /** A place, several places, or cuts from place to place: picked on the table, or written. */
 final class PlaceField extends VBox {
+    /** The look of a button whose place is asked for. */
+    private static final String ASKING = "asking";
+
     private final Session session;
     private final WayForm.Field field;
     private final Consumer<List<String>> taker;
@@ -80,26 +83,39 @@ final class PlaceField extends VBox {
         pick.setAccessibleText(words.of("editor.way.pick.name", Map.of("what", field.label())));
         Hints.on(pick, field.hint() + " " + words.of("editor.way.pick.hint"));
         pick.setOnAction(e -> {
+            Runnable stopped = () -> {
+                pick.setText(idle);
+                pick.getStyleClass().remove(ASKING);
+            };
+            if (cuts) {
+                session.picking()
+                        .askBeginning(field.key(), field.label(), p -> begun(index, p, pick, words, stopped), stopped);
+            } else {
+                session.picking().ask(field.key(), field.label(), p -> picked(index, p, stopped), stopped);
+            }
             pick.setText(words.of(cuts ? "editor.way.picking.from" : "editor.way.picking"));
-            Runnable stopped = () -> pick.setText(idle);
-            session.picking().ask(field.key(), field.label(), p -> picked(index, p, pick, words, stopped), stopped);
+            pick.getStyleClass().add(ASKING);
         });
         return pick;
     }
 
-    private void picked(int index, Point place, Button pick, Words words, Runnable stopped) {
+    private void picked(int index, Point place, Runnable stopped) {
+        stopped.run();
+        put(index, WayPlaces.text(session.desk(), place));
+    }
+
+    private void begun(int index, Point place, Button pick, Words words, Runnable stopped) {
         String text = WayPlaces.text(session.desk(), place);
-        if (!cuts) {
-            put(index, text);
-            return;
-        }
         pick.setText(words.of("editor.way.picking.to"));
         session.picking()
                 .askEnd(
                         field.key(),
                         field.label(),
                         place,
-                        end -> put(index, text + " > " + WayPlaces.text(session.desk(), end)),
+                        end -> {
+                            stopped.run();
+                            put(index, text + " > " + WayPlaces.text(session.desk(), end));
+                        },
                         stopped);
     }
 

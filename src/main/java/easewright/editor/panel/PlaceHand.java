@@ -132,7 +132,8 @@ final class PlaceHand {
             PlacePainter.paint(gc, view, ink, place.at(), place.label(), free);
         }
         asked().flatMap(Picking.Ask::from).ifPresent(from -> PlacePainter.paint(gc, view, ink, from, "", free));
-        String what = asked().map(Picking.Ask::what).orElse("");
+        String what =
+                asked().map(a -> CuttingTableWords.askedHere(session.desk(), a)).orElse("");
         over.ifPresent(p -> PlacePainter.paint(gc, view, ink, p, what, free));
     }
 
