@@ -33,9 +33,11 @@ public final class MarkScenes {
     private MarkScenes() {}
 
     /**
+     * @param lines       of which it can be asked what they are
      * @param suggestions what is suggested, where that is being looked at
      */
-    public static MarkScene of(Desk desk, Sheet sheet, MarkState state, Optional<Suggestions> suggestions) {
+    public static MarkScene of(
+            Desk desk, Sheet sheet, AskedLines lines, MarkState state, Optional<Suggestions> suggestions) {
         if (!state.on() && state.tool() == Tool.NONE) {
             return MarkScene.EMPTY;
         }
@@ -52,7 +54,7 @@ public final class MarkScenes {
                         ? edges(suggestions.map(Suggestions::outcome).orElse(desk.pattern()))
                         : List.of(),
                 soft(desk, state),
-                strong(desk, sheet, state),
+                strong(desk, sheet, lines, state),
                 dots,
                 state.moving()
                         .flatMap(m -> dragged(desk, m))
@@ -105,12 +107,9 @@ public final class MarkScenes {
     }
 
     /** What a list points at, and what would come of the next click. */
-    private static List<Segment> strong(Desk desk, Sheet sheet, MarkState state) {
+    private static List<Segment> strong(Desk desk, Sheet sheet, AskedLines lines, MarkState state) {
         List<Segment> strong = new ArrayList<>(state.lit());
-        state.outline()
-                .ifPresent(id -> OtherLines.on(sheet).stream()
-                        .filter(o -> o.id().equals(id))
-                        .forEach(o -> strong.addAll(o.line().segments())));
+        state.outline().ifPresent(id -> strong.addAll(lines.drawn(sheet, id)));
         state.line().flatMap(l -> Tape.along(desk.pattern(), l)).ifPresent(strong::addAll);
         boolean drawsLines = state.tool() == Tool.DART || state.tool() == Tool.GRAIN;
         if (drawsLines && state.over().isPresent()) {

@@ -23,8 +23,7 @@ public final class Marker {
     private final Sheets sheets = new Sheets();
     private final Suggesting suggesting;
     private final LevelHand levelHand;
-    private Sheet othersOn;
-    private List<OtherLines.Other> others = List.of();
+    private final AskedLines lines = new AskedLines();
     private final ReadOnlyObjectWrapper<MarkState> state = new ReadOnlyObjectWrapper<>(MarkState.OFF);
 
     /** One that thinks at once, for where there is no window. */
@@ -71,14 +70,9 @@ public final class Marker {
         return sheets.of(session.desk());
     }
 
-    /** The closed lines on the sheet that are no outline of a piece; asked for by every move of the mouse. */
-    public List<OtherLines.Other> otherLines() {
-        Sheet now = sheet();
-        if (now != othersOn) {
-            others = OtherLines.on(now);
-            othersOn = now;
-        }
-        return others;
+    /** The closed lines on the sheet of which it can be asked what they are. */
+    public AskedLines lines() {
+        return lines;
     }
 
     private Snaps snaps() {
@@ -123,13 +117,12 @@ public final class Marker {
 
     /** The closed line under the pointer that is no outline of a piece. */
     public Optional<String> outlineAt(Point at, double reach) {
-        return OtherLines.at(otherLines(), sheet().pattern(), at, reach).map(OtherLines.Other::id);
+        return lines.at(sheet(), at, reach).map(OtherLines.Other::id);
     }
 
     /** Asks what a closed line is, beside the marks of its piece; nothing more is asked with an empty one. */
     public void askOutline(Optional<String> id) {
-        id.flatMap(line ->
-                        otherLines().stream().filter(o -> o.id().equals(line)).findFirst())
+        id.flatMap(line -> lines.of(sheet(), line))
                 .flatMap(OtherLines.Other::piece)
                 .ifPresent(this::choosePiece);
         if (!state().outline().equals(id)) {

@@ -113,7 +113,11 @@ public final class MarkHand {
 
     MarkScene scene() {
         return MarkScenes.of(
-                session.desk(), marker.sheet(), marker.state(), thought().map(Thought::suggestions));
+                session.desk(),
+                marker.sheet(),
+                marker.lines(),
+                marker.state(),
+                thought().map(Thought::suggestions));
     }
 
     /** What is suggested, where that is looked at. While it is thought about, what was suggested before. */

@@ -177,7 +177,7 @@ final class PiecesStep extends StepPage {
         view.pieces().stream().filter(c -> c.id().equals(view.id())).findFirst().ifPresent(pieces::setValue);
         filling = false;
         open.show(desk);
-        List<OtherLines.Other> others = marker.otherLines();
+        List<OtherLines.Other> others = marker.lines().all(marker.sheet());
         line.show(others, state, words);
         more.offer(others, words);
         boolean another = !view.id().equals(shownPiece);

@@ -80,7 +80,8 @@ class MarkerTest {
         bare.marker.tryTo(p -> LevelEdits.add(p, "bust", LevelKind.BUST));
         bare.marker.takeLevel("bust");
         bare.marker.hover(new Point(180, 221), REACH);
-        var scene = MarkScenes.of(bare.session.desk(), bare.marker.sheet(), bare.marker.state(), Optional.empty());
+        var scene = MarkScenes.of(
+                bare.session.desk(), bare.marker.sheet(), bare.marker.lines(), bare.marker.state(), Optional.empty());
         assertThat(scene.strong()).singleElement().satisfies(line -> {
             assertThat(line.start().y()).isEqualTo(220);
             assertThat(line.end().y()).isEqualTo(220);

@@ -186,4 +186,27 @@ class OtherLinesTest {
                 .filter(f -> f.code().equals(code))
                 .toList();
     }
+
+    /** What is asked for in every picture is found once, and anew for another sheet. */
+    @Test
+    void theLinesOfASheetAreFoundOnce() {
+        AskedLines lines = bare.marker.lines();
+        var first = lines.all(bare.marker.sheet());
+        assertThat(first).isNotEmpty();
+        assertThat(lines.all(bare.marker.sheet())).isSameAs(first);
+        String id = first.get(0).id();
+        assertThat(lines.drawn(bare.marker.sheet(), id))
+                .isEqualTo(first.get(0).line().segments());
+        bare.marker.open(true);
+        bare.marker.askOutline(Optional.of(id));
+        assertThat(MarkScenes.of(bare.session.desk(), bare.marker.sheet(), lines, bare.marker.state(), Optional.empty())
+                        .strong())
+                .containsAll(first.get(0).line().segments());
+        assertThat(lines.all(bare.marker.sheet()))
+                .as("the picture asked the same")
+                .isSameAs(first);
+        assertThat(lines.drawn(bare.marker.sheet(), "no such line")).isEmpty();
+        bare.session.edit(bare.session.desk().pattern().withGarment("shirt"));
+        assertThat(lines.all(bare.marker.sheet())).isNotSameAs(first);
+    }
 }

@@ -122,7 +122,7 @@ class ScaleViewTest {
         marker.take(Tool.KNOWN_LINE);
         marker.click(new Point(100 * px, 100 * px + 0.5), 1);
         marker.hover(new Point(200 * px, 300 * px), 1);
-        assertThat(MarkScenes.of(session.desk(), marker.sheet(), marker.state(), Optional.empty())
+        assertThat(MarkScenes.of(session.desk(), marker.sheet(), marker.lines(), marker.state(), Optional.empty())
                         .tape())
                 .isPresent();
         marker.click(new Point(300 * px - 0.5, 500 * px), 1);

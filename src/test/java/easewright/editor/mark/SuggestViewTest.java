@@ -99,6 +99,7 @@ class SuggestViewTest {
         assertThat(MarkScenes.of(
                                 bare.session.desk(),
                                 bare.marker.sheet(),
+                                bare.marker.lines(),
                                 bare.marker.state(),
                                 Optional.of(bare.marker.suggesting().ready().orElseThrow()))
                         .strong())
