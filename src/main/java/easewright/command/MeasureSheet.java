@@ -81,7 +81,7 @@ final class MeasureSheet {
         String cut = piece.onFold()
                 ? "sheet.piece.fold"
                 : piece.times() == 1 ? "sheet.piece.one" : piece.times() == 2 ? "sheet.piece.pair" : "sheet.piece";
-        return words.of(cut, Map.of("piece", piece.name(), "times", piece.times()));
+        return words.forSide(words.of(cut, Map.of("piece", piece.name(), "times", piece.times())), piece.side());
     }
 
     /** How often the drawn shape is in one garment: a shape on the fold stands for two halves. */

@@ -34,7 +34,11 @@ final class Said {
         if (noticed.isEmpty()) {
             return new Trouble("no-piece", Map.of("file", file.toString()));
         }
-        String why = noticed.stream().map(words::of).distinct().limit(5).collect(Collectors.joining(" "));
+        // That there is none is said already, and its likely reason by the others.
+        List<Finding> reasons =
+                noticed.stream().filter(f -> !f.code().equals("no-pieces")).toList();
+        String why = (reasons.isEmpty() ? noticed : reasons)
+                .stream().map(words::of).distinct().limit(5).collect(Collectors.joining(" "));
         return new Trouble("no-piece-because", Map.of("file", file.toString(), "why", why));
     }
 }

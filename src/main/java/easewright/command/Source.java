@@ -8,6 +8,7 @@ import easewright.pattern.Pattern;
 import easewright.pattern.PatternPart;
 import easewright.pattern.Piece;
 import easewright.pattern.Severity;
+import easewright.pattern.SizeNames;
 import easewright.print.Reading;
 import easewright.suggest.KnownLength;
 import easewright.suggest.Sheet;
@@ -186,6 +187,10 @@ record Source(
                 s -> known.stream().filter(k -> k.equalsIgnoreCase(s)).findFirst());
         if (size.isPresent() && meant.isEmpty() && !known.isEmpty()) {
             throw new Trouble("size-not-known", Map.of("size", size.get(), "known", known));
+        }
+        List<String> names = pattern.pieces().stream().map(Piece::name).toList();
+        if (size.isPresent() && known.isEmpty() && SizeNames.in(names).isEmpty()) {
+            throw new Trouble("no-size-marked", Map.of());
         }
         return meant;
     }

@@ -127,6 +127,15 @@ public record Pattern(
         return piece(ref.piece()).flatMap(p -> p.edge(ref.edge()));
     }
 
+    /** Names of the notches that are sewn with those of one size, or for a piece of every size: all of them. */
+    public Set<String> notchNames(Optional<String> size) {
+        return pieces.stream()
+                .filter(p -> size.isEmpty() || p.size().isEmpty() || p.size().equals(size))
+                .flatMap(p -> p.notches().stream())
+                .map(Notch::name)
+                .collect(Collectors.toSet());
+    }
+
     /** The same pattern with the piece of the same id replaced. */
     public Pattern withPiece(Piece changed) {
         return withPieces(pieces.stream()

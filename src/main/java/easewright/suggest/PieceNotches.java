@@ -3,11 +3,14 @@ package easewright.suggest;
 import easewright.geom.Point;
 import easewright.geom.Segment;
 import easewright.pattern.Notch;
+import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -24,29 +27,38 @@ public record PieceNotches(String piece, List<Notch> notches, List<Rider> lines)
 
     static List<Suggestion> find(Sheet sheet) {
         List<Suggestion> found = new ArrayList<>();
+        // With those that were found already, so that numbers go on from piece to piece.
+        Pattern pattern = sheet.pattern();
         for (Piece piece : sheet.pattern().pieces()) {
             if (piece.notches().isEmpty()) {
-                of(piece, sheet, found);
+                Optional<PieceNotches> own = of(piece, sheet, new HashSet<>(pattern.notchNames(piece.size())));
+                if (own.isPresent()) {
+                    found.add(own.get());
+                    pattern = pattern.withPiece(
+                            piece.toBuilder().notches(own.get().notches()).build());
+                }
             }
         }
         return found;
     }
 
-    private static void of(Piece piece, Sheet sheet, List<Suggestion> found) {
+    private static Optional<PieceNotches> of(Piece piece, Sheet sheet, Set<String> taken) {
         List<Ticks.Tick> ticks = Ticks.on(piece, sheet);
         List<Point> places = new ArrayList<>();
         ticks.forEach(t -> places.add(t.at()));
         places.addAll(Corners.of(piece.outline(), piece.darts()).nicks());
         if (places.isEmpty()) {
-            return;
+            return Optional.empty();
         }
         List<Notch> notches = new ArrayList<>();
         for (Point place : places) {
-            // Named after the piece, so that only notches that are known to meet share a name.
-            notches.add(new Notch(piece.name() + " " + (notches.size() + 1), place));
+            // Counted through the whole pattern, so that only notches that are known to meet share a name.
+            String name = Notch.unused(taken);
+            taken.add(name);
+            notches.add(new Notch(name, place));
         }
         List<Rider> lines = ticks.stream().map(Ticks.Tick::line).distinct().toList();
-        found.add(new PieceNotches(piece.id(), notches, lines));
+        return Optional.of(new PieceNotches(piece.id(), notches, lines));
     }
 
     @Override

@@ -63,6 +63,13 @@ record Filling(Words words, Map<String, ?> values) {
                     .flatMap(all -> Agreeing.single(value).map(mm -> all.said(key, mm)))
                     .or(() -> Optional.of(shown(key, value)));
         }
+        if (value != null && form.equals("eased")) {
+            boolean none = value instanceof Double mm && Math.abs(mm) < Lengths.nothing(LengthUnit.MM);
+            return Optional.of(
+                    none
+                            ? words.of("standing.eased.none")
+                            : words.of("standing.eased.some", Map.of(name.substring(0, dot), value)));
+        }
         if (value != null && STANDING.contains(form)) {
             return Optional.of(standing(form, name.substring(0, dot), value));
         }
@@ -122,7 +129,8 @@ record Filling(Words words, Map<String, ?> values) {
         if (value instanceof Enum<?> constant) {
             return constant(constant);
         }
-        return String.valueOf(value);
+        String text = String.valueOf(value);
+        return name.equals("standing") ? words.standing(text) : text;
     }
 
     /** By its name in the bundle, {@code draft-line.dart}; words that are typed on the command line are their own. */

@@ -2,6 +2,7 @@ package easewright.text;
 
 import easewright.pattern.Finding;
 import easewright.pattern.LevelKind;
+import easewright.pattern.Side;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -16,7 +17,8 @@ import java.util.TreeMap;
  * and rounded towards 0; of a {@link Span} both ends are shown, once if they look alike. A line may ask for a value in a form of its own, {@code {amount.part}} for the value
  * {@code amount}: {@code .coarse} to the millimetre, {@code .part} as one of several that must add up,
  * {@code .agreeing} so that two lengths and what they differ by do not contradict each other, {@code .then} and
- * {@code .now} that a seam fitted or fits or how much it is off,
+ * {@code .now} that a seam fitted or fits or how much it is off, {@code .eased} the start of a sentence that tells what is
+ * to be eased in, if anything,
  * {@code .exact} a plain number to be typed again, {@code .and} a list whose last has an "and" before it.
  *
  * <p>Some lines are worded otherwise for who types commands ({@code <key>.command}) or who sits before a Mac
@@ -113,9 +115,20 @@ public final class Words {
                 : of("list.and", Map.of("others", String.join(", ", each.subList(0, last)), "last", each.get(last)));
     }
 
+    /** How a piece is cut, with the side that it is for, if it is for one alone: two such pieces make one garment. */
+    public String forSide(String cutting, Side side) {
+        return side == Side.BOTH ? cutting : of("piece.side." + side, Map.of("cutting", cutting));
+    }
+
     /** What something known by a constant is called: {@code level.high-hip} for {@code HIGH_HIP} of the levels. */
     public String name(String block, Enum<?> constant) {
         return of(block + "." + constant.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    }
+
+    /** How well a figure is known, as it is told: some words of tables say it in short for those who write them. */
+    String standing(String word) {
+        String said = bundle.line("source-standing." + word.replace(' ', '-'));
+        return said == null ? word : said;
     }
 
     /** What the girth of the body at a level is called; a level of the user's own gives it its name. */
@@ -174,6 +187,12 @@ public final class Words {
     /** Without the unit, for a column that has it at its head. */
     public String figure(double mm) {
         return Lengths.figure(mm, unit);
+    }
+
+    /** A length that was written in the unit, without it. */
+    public String bare(String length) {
+        String symbol = "\u00a0" + unit.symbol();
+        return length.endsWith(symbol) ? length.substring(0, length.length() - symbol.length()) : length;
     }
 
     /** The same with its plus or minus. */

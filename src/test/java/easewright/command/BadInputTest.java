@@ -101,7 +101,7 @@ class BadInputTest {
     @ParameterizedTest
     @ValueSource(strings = {"wide", "nothing=10cm", "0mm", "-1mm", "test-line=", "1000000mm"})
     void aScaleThatCannotBe(String scale) {
-        refused(Run.of("measure", BAD.resolve("no-scale.svg"), "--scale=" + scale), "drawing");
+        refused(Run.of("measure", BAD.resolve("no-scale.svg"), "--scale=" + scale), "drawn line");
     }
 
     @Test

@@ -112,6 +112,9 @@ class SizesCommandTest {
         assertThat(run.code()).isEqualTo(2);
         assertThat(run.err()).contains("--sizes");
         assertThat(Run.of("ease", NEST, "--size", "16").err()).contains("10, 12, 14");
+        Run unsized = Run.of("ease", "sample-pieces/skirt.svg", "--size", "12");
+        assertThat(unsized.code()).isEqualTo(Commands.REFUSED);
+        assertThat(unsized.err()).startsWith("No piece of this pattern has a size marked");
         Run none =
                 Run.of("change", "sample-pieces/skirt.svg", "--at", "hip", "--by", "24mm", "--sizes", "all", "--try");
         assertThat(none.code()).isEqualTo(2);

@@ -133,7 +133,7 @@ class ChangeJourneyTest extends Journey {
         write(robot, "#amount", "2 cm");
         robot.clickOn("#keep");
         WaitForAsyncUtils.waitForFxEvents();
-        String said = "Kept: hip +2\u00a0cm. It stands in Changes.";
+        String said = "Kept: hip +2\u00a0cm. The page Changes lists it.";
         assertThat(robot.lookup("#outcome").queryLabeled().getText()).isEqualTo(said);
         assertThat(robot.lookup("#amount").query().getAccessibleHelp()).isEqualTo(said);
         assertThat(robot.lookup("#table").query().getAccessibleText()).startsWith(said);

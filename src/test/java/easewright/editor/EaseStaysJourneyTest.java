@@ -153,7 +153,7 @@ class EaseStaysJourneyTest extends Journey {
         Node rows = robot.lookup("#ease-waist").query();
         assertThat(cloth.localToScene(0, 0).getY())
                 .isLessThan(rows.localToScene(0, 0).getY());
-        assertThat(robot.lookup("#cloth-now").queryAs(Label.class).getText()).contains("judged as trousers");
+        assertThat(robot.lookup("#cloth-now").queryAs(Label.class).getText()).contains("trousers");
         robot.clickOn("#cloth-details");
         settle(robot);
         Map<String, Double> before = places(robot);

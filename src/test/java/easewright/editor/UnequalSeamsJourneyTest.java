@@ -55,8 +55,8 @@ class UnequalSeamsJourneyTest extends Journey {
         double before = drift();
         assertThat(Math.abs(before)).isGreaterThan(Cutting.WORKS);
         robot.clickOn("#page-notes");
-        untilThere(robot, "Match it");
-        robot.clickOn("Match it");
+        untilThere(robot, "Make it fit \u2026");
+        robot.clickOn("Make it fit \u2026");
         untilThere(robot, "#follow-take-0");
         assertThat(stage.getScene().getFocusOwner().getId()).isEqualTo("follow-take-0");
 
@@ -75,6 +75,6 @@ class UnequalSeamsJourneyTest extends Journey {
         assertThat(drift()).isCloseTo(0, within(1e-6));
         assertThat(robot.lookup("#outcome").queryAs(Label.class).getText())
                 .startsWith("Kept: Back, side: length \u22120.8")
-                .endsWith("It stands in Changes.");
+                .endsWith("The page Changes lists it.");
     }
 }

@@ -35,6 +35,7 @@ class RenderedLinesTest {
         faults.put("nothing in brackets or quotes", Pattern.compile("\\(\\s*\\)|\"\"|\u201c\u201d"));
         faults.put("no whole inch before a fraction", Pattern.compile("\\b0[ \u00a0]\\d+/\\d"));
         faults.put("an inch with a decimal point", Pattern.compile("\\d\\.\\d+\u00a0in\\b"));
+        faults.put("an inch by its sign", Pattern.compile("\\d[ \u00a0]?\u2033"));
         faults.put("in in", Pattern.compile("\\bin in\\b"));
         faults.put("two signs", Pattern.compile("[+\u2212-][+\u2212]"));
         faults.put("a before a vowel", Pattern.compile("\\b[Aa] ([aeio]|8|11\\b|18\\b)"));
@@ -92,6 +93,7 @@ class RenderedLinesTest {
                 "edge \"\" of Front",
                 "by 0 1/16\u00a0in",
                 "by up to 0.01\u00a0in",
+                "1/2\u2033 wider",
                 "+1/2\u00a0in in in length",
                 "by +\u22122 cm",
                 "A ellipse on Front",

@@ -32,7 +32,13 @@ class TermsTest {
             Map.entry("repeated", "made again"),
             Map.entry("cancel(led)?|abort(ed)?|give up", "stop"),
             Map.entry("invalid|illegal", "cannot be right, or is not understood"),
-            Map.entry("user", "you"));
+            Map.entry("user", "you"),
+            Map.entry("mouths?", "the open end of a dart, or its legs"),
+            Map.entry("units? (of the drawing|to the inch)", "points to the inch, or in millimetres"),
+            Map.entry("second-?hand", "quoted"),
+            Map.entry("judged as|judged by (its|the) marks", "kind of garment, as the marks show"),
+            Map.entry("stands? in (Changes|Marks|Notes|True)", "the page ... lists it"),
+            Map.entry("do that too|make it so|match it", "try it, or make it fit"));
 
     /** Labels are short, and one of them names a kind of thing where the sentence names the thing. */
     private static final List<String> EXCEPT = List.of("editor.scale.lines.name");

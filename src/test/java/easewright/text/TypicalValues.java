@@ -180,7 +180,7 @@ final class TypicalValues {
         } else if (name.matches(".*\\.(percent|degrees|number)")) {
             values.put(name, LENGTHS.getOrDefault(name, 12.5));
         } else {
-            String stem = name.replaceFirst("\\.(coarse|part|agreeing|exact|then|now)$", "");
+            String stem = name.replaceFirst("\\.(coarse|part|agreeing|exact|then|now|eased)$", "");
             Double mm = LENGTHS.getOrDefault(stem, LENGTHS.get(stem.replace(".signed", "")));
             if (mm != null) {
                 values.put(stem, mm * scale);

@@ -61,6 +61,19 @@ class WordsTest {
                         + " slope.degrees=12.3)");
     }
 
+    /** A figure that was read where another quotes it is not a garment that was worn before. */
+    @Test
+    void howWellAFigureIsKnownIsToldInPlainWords() {
+        Words words = Words.english(LengthUnit.CM);
+        Map<String, String> source = Map.of("source", "Threads 221", "standing", "second-hand");
+        assertThat(words.of("ease.source", source)).isEqualTo("Threads 221: quoted");
+        assertThat(words.of("editor.where.source", source)).isEqualTo("After: Threads 221 (quoted).");
+        for (String plain : List.of("published", "from memory", "common practice")) {
+            assertThat(words.of("ease.source", Map.of("source", "Anna", "standing", plain)))
+                    .isEqualTo("Anna: " + plain);
+        }
+    }
+
     /** The second of two would be shown in both places, without a word. */
     @Test
     void noKeyStandsTwice() throws IOException {

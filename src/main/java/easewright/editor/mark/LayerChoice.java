@@ -76,7 +76,9 @@ public record LayerChoice(List<Row> rows, String locked) {
                     boolean gauge = gauges.getOrDefault(l.key(), 0) == l.outlines();
                     String what = gauge
                             ? words.of("editor.layers.gauge")
-                            : words.of("editor.layers.holds", Map.of("count", l.outlines()));
+                            : l.outlines() == 1
+                                    ? words.of("editor.layers.holds.one")
+                                    : words.of("editor.layers.holds", Map.of("count", l.outlines()));
                     return new Row(l.key(), l.name(), what, holding.contains(l.key()), gauge);
                 })
                 .toList();

@@ -193,9 +193,9 @@ public final class PieceEdits {
     public static Pattern notch(Pattern pattern, String pieceId, Point at) {
         Piece piece = EdgeEdits.piece(pattern, pieceId);
         List<Notch> notches = new ArrayList<>(piece.notches());
-        List<String> names = notches.stream().map(Notch::name).toList();
         notches.add(new Notch(
-                unused(piece.name(), names), piece.outline().nearest(at).point()));
+                Notch.unused(pattern.notchNames(piece.size())),
+                piece.outline().nearest(at).point()));
         return pattern.withPiece(piece.toBuilder().notches(notches).build());
     }
 

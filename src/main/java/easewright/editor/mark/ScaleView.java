@@ -14,6 +14,7 @@ import easewright.svg.Drawing;
 import easewright.svg.StatedLengths;
 import easewright.text.LengthUnit;
 import easewright.text.Lengths;
+import easewright.text.Unreadable;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -26,7 +27,7 @@ import java.util.Optional;
  *
  * @param proved   whether lengths may be trusted
  * @param headline what holds
- * @param unit     how large page and largest piece come out by it, and aside how long one unit of the drawing is
+ * @param size     how large page and largest piece come out by it; empty where there is no piece
  * @param check    one line that can be checked with a ruler, if there is one
  * @param offers   scales to choose from, the likeliest first
  * @param lines    lines that can be measured, for whoever would rather choose than click
@@ -36,7 +37,7 @@ import java.util.Optional;
 public record ScaleView(
         boolean proved,
         String headline,
-        String unit,
+        String size,
         Optional<Choice> check,
         List<Offer> offers,
         List<Choice> lines,
@@ -109,35 +110,27 @@ public record ScaleView(
 
     private static String size(Desk desk, Sheet sheet, Words words) {
         Scale scale = desk.pattern().scale();
-        String unit = unit(scale, words);
         Optional<Piece> largest = largest(sheet);
-        if (largest.isEmpty() || scale.proof() == Scale.Proof.UNPROVED) {
-            return unit;
+        if (largest.isEmpty()) {
+            return "";
         }
         double by = scale.mmPerUnitX() / sheet.pattern().scale().mmPerUnitX();
         double tall = largest.get().outline().box().height() * by;
+        String piece = largest.get().name();
+        if (scale.proof() == Scale.Proof.UNPROVED) {
+            return words.of("editor.scale.size.assumed", Map.of("piece", piece, "tall", tall));
+        }
         Optional<Drawing> drawing = desk.file().map(f -> f.svg().drawing());
         Optional<Double> page = drawing.flatMap(d ->
                 d.page().map(p -> p.width() * scale.mmPerUnitX() / d.scale().mmPerUnitX()));
-        String piece = largest.get().name();
-        String large = page.isPresent()
+        return page.isPresent()
                 ? words.of("editor.scale.size.page", Map.of("page", page.get(), "piece", piece, "tall", tall))
                 : words.of("editor.scale.size", Map.of("piece", piece, "tall", tall));
-        return Lengths.together(words.of("editor.scale.size.aside", Map.of("size", large, "unit", unit)));
     }
 
     private static Optional<Piece> largest(Sheet sheet) {
         return sheet.pattern().pieces().stream()
                 .max(Comparator.comparingDouble(p -> Math.abs(p.outline().signedArea())));
-    }
-
-    /** How many units of the drawing make one of the user's. */
-    private static String unit(Scale scale, Words words) {
-        boolean assumed = scale.proof() == Scale.Proof.UNPROVED;
-        String key = words.unit() == LengthUnit.INCH ? "editor.scale.unit.inch" : "editor.scale.unit.cm";
-        return words.of(
-                assumed ? key + ".assumed" : key,
-                Map.of("per.number", words.unit().mm() / scale.mmPerUnitX()));
     }
 
     /** A square or ruler with words beside it proves the scale; one that agrees already needs no offer. */
@@ -157,8 +150,18 @@ public record ScaleView(
                                 known.drawn(),
                                 "of.percent",
                                 100 * known.drawn() / stated)),
-                words.of("editor.scale.take", Map.of("stated", stated)),
+                words.of("editor.scale.take", Map.of("stated", asWritten(known, stated))),
                 scale.mmPerUnitX() * stated / known.drawn()));
+    }
+
+    /** The length as it stands on the drawing, which is what a ruler is held against; the length itself where more is said. */
+    private static Object asWritten(KnownLength known, double stated) {
+        try {
+            Lengths.parse(known.words(), LengthUnit.MM);
+        } catch (Unreadable notALength) {
+            return stated;
+        }
+        return Lengths.saysItsUnit(known.words()) ? Lengths.together(known.words()) : stated;
     }
 
     /** What drawing programs usually write, the likely one first, each with what it would make of the largest piece. */

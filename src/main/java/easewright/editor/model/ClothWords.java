@@ -45,7 +45,7 @@ public record ClothWords(String now, Test across, Test along, Test recovery, Tes
         String pulled = range(marked, StretchTest.stretched(StretchTest.MOST, marked), words);
         Test recovery = test("recovery", cloth.recovery(), marked, rested, range(marked, stretched, words), words);
         return new ClothWords(
-                now(desk, garments),
+                now(cloth, stretchMatters(desk), garments, words),
                 test("across", cloth.across(), marked, stretched, pulled, words),
                 test(
                         "along",
@@ -68,13 +68,16 @@ public record ClothWords(String now, Test across, Test along, Test recovery, Tes
         return words.of("editor.cloth.range", Map.of("low", low, "high", high));
     }
 
-    private static String now(Desk desk, Garments garments) {
-        Words words = desk.words();
-        Cloth cloth = desk.pattern().cloth();
+    /** The longest that {@code now} can come to be while only measurements are typed. */
+    public static String longest(Desk desk, Garments garments) {
+        return now(desk.pattern().cloth(), true, garments, desk.words());
+    }
+
+    private static String now(Cloth cloth, boolean matters, Garments garments, Words words) {
         List<String> known = new ArrayList<>();
         if (cloth.across().isPresent()) {
             known.add(percent("editor.cloth.now.across", cloth.across(), words));
-        } else if (stretchMatters(desk)) {
+        } else if (matters) {
             known.add(words.of("editor.cloth.now.untested"));
         }
         cloth.along().ifPresent(p -> known.add(percent("editor.cloth.now.along", cloth.along(), words)));

@@ -7,6 +7,7 @@ import easewright.print.EaseText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * The ease sheet as it is shown.
@@ -32,13 +33,22 @@ public record EasePage(List<EaseRow> rows, EaseFoot foot, boolean nearlyMet) {
                 sizes.stream().filter(s -> !desk.size().equals(Optional.of(s))).toList();
         Reading all = others.isEmpty() ? reading : reading.inSizes(desk.shown(), sizes);
         for (EaseLine line : sheet.lines()) {
-            EaseRow row = EaseWords.row(line, desk.words(), certain, stretch, foot)
+            EaseRow row = EaseWords.row(line, desk.words(), certain, stretch, foot, standing(desk, line))
                     .withSizes(
                             reading.wishes().said(line.level().name(), desk.words()),
                             OtherSizes.of(line, all, others, desk.words()));
             rows.add(isHalf(line, reading) ? row.asHalf(desk.words()) : row);
         }
         return new EasePage(rows, foot, EaseText.nearlyMet(sheet));
+    }
+
+    /** The ease at a level while nothing is tried. */
+    private static OptionalDouble standing(Desk desk, EaseLine line) {
+        return desk.reading().sheet().lines().stream()
+                .filter(line::sameAs)
+                .map(EaseLine::ease)
+                .findFirst()
+                .orElse(line.ease());
     }
 
     private static boolean isHalf(EaseLine line, Reading reading) {

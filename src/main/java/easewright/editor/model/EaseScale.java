@@ -1,16 +1,18 @@
 package easewright.editor.model;
 
+import easewright.ease.Band;
 import easewright.ease.Classed;
 import easewright.ease.EaseLine;
 import easewright.ease.Minimum;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
  * What the small bar of a level shows, all in mm of ease on one scale from {@code from} to {@code to}.
  *
  * @param least   the smallest ease any source calls enough for wearing
- * @param bandFrom where the class of the first table begins, {@code bandTo} where it ends
+ * @param bandFrom where the class of the first table that has a word begins, {@code bandTo} where it ends
  */
 public record EaseScale(
         double from,
@@ -20,36 +22,73 @@ public record EaseScale(
         OptionalDouble bandTo,
         OptionalDouble now,
         OptionalDouble wish) {
+    /** How far a scale may reach, mm: so few that small changes do not move it. */
+    private static final double[] REACHES = {60, 90, 120, 180, 240, 360, 480, 720, 960};
+
+    /** Likewise below the body. */
+    private static final double[] DEPTHS = {0, 20, 40, 60, 90, 120, 180, 240, 360};
+
+    /** Room beyond what has to be shown, and for what may be tried. */
+    private static final double BEYOND = 1.25;
+
+    private static final double TRIED = 2;
+
     /**
-     * @param classes what is said of it
-     * @param asked   the least ease for wearing
+     * @param classes  what is said of it
+     * @param asked    the least ease for wearing
+     * @param standing the ease while nothing is tried: the scale is made for it and holds still under a trial
      */
-    static EaseScale of(EaseLine line, List<Classed> classes, List<Minimum> asked) {
+    static EaseScale of(EaseLine line, List<Classed> classes, List<Minimum> asked, OptionalDouble standing) {
         OptionalDouble least = asked.stream().mapToDouble(Minimum::low).min();
-        OptionalDouble bandFrom = OptionalDouble.empty();
-        OptionalDouble bandTo = OptionalDouble.empty();
-        for (Classed classed : classes) {
-            // A table of percentages has no fixed place on a bar of lengths.
-            if (bandFrom.isEmpty()
-                    && !classed.table().percent()
-                    && classed.band().isPresent()) {
-                bandFrom = OptionalDouble.of(classed.band().get().from());
-                bandTo = classed.band().get().to();
+        Optional<Classed> said =
+                classes.stream().filter(c -> c.band().isPresent()).findFirst();
+        double high = standing.orElse(0) * TRIED;
+        double low = high;
+        for (OptionalDouble value : List.of(least, line.wish())) {
+            high = Math.max(high, value.orElse(0) * BEYOND);
+            low = Math.min(low, value.orElse(0) * BEYOND);
+        }
+        return new EaseScale(
+                0 - reaching(-low, DEPTHS),
+                reaching(high, REACHES),
+                least,
+                said.map(c -> OptionalDouble.of(inMm(begin(c), c, line))).orElse(OptionalDouble.empty()),
+                said.flatMap(c -> c.band().orElseThrow().to().stream()
+                                .mapToObj(to -> OptionalDouble.of(inMm(to, c, line)))
+                                .findFirst())
+                        .orElse(OptionalDouble.empty()),
+                line.ease(),
+                line.wish());
+    }
+
+    /** What lies between two classes is called by the upper one, which thus begins where the lower one ends. */
+    private static double begin(Classed classed) {
+        Band band = classed.band().orElseThrow();
+        int at = classed.table().bands().indexOf(band);
+        return at == 0 ? band.from() : classed.table().bands().get(at - 1).to().orElse(band.from());
+    }
+
+    /** A percentage has its place on a bar of lengths by the body it is of. */
+    private static double inMm(double figure, Classed classed, EaseLine line) {
+        return classed.table().percent() ? figure / 100 * line.body().orElse(0) : figure;
+    }
+
+    private static double reaching(double mm, double... steps) {
+        for (double step : steps) {
+            if (mm <= step) {
+                return step;
             }
         }
-        double high = 60;
-        double low = 0;
-        for (OptionalDouble value : new OptionalDouble[] {least, bandFrom, bandTo, line.ease(), line.wish()}) {
-            if (value.isPresent()) {
-                high = Math.max(high, value.getAsDouble() * 1.15);
-                low = Math.min(low, value.getAsDouble() * 1.15);
-            }
-        }
-        return new EaseScale(low, high, least, bandFrom, bandTo, line.ease(), line.wish());
+        return mm;
     }
 
     /** Where a value lies on the bar, from 0 to 1. */
     public double share(double mm) {
         return Math.max(0, Math.min(1, (mm - from) / (to - from)));
+    }
+
+    /** Whether a value lies beyond an end of the bar: −1 below, 1 above, else 0. */
+    public int beyond(double mm) {
+        return mm < from ? -1 : mm > to ? 1 : 0;
     }
 }

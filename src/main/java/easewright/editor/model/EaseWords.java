@@ -34,11 +34,18 @@ final class EaseWords {
      * @param certain whether it is known which garment this is; if not, each figure says for which it is
      * @param stretch what sources say of the cloth, where it is a knit whose stretch is known
      * @param foot    takes the sources
+     * @param standing the ease there is while nothing is tried
      */
-    static EaseRow row(EaseLine line, Words words, boolean certain, Optional<StretchSaid> stretch, EaseFoot foot) {
+    static EaseRow row(
+            EaseLine line,
+            Words words,
+            boolean certain,
+            Optional<StretchSaid> stretch,
+            EaseFoot foot,
+            OptionalDouble standing) {
         List<Minimum> asked = line.minimums();
         List<Classed> classes = telling(line);
-        EaseRow.Standing standing = standing(line, asked, classes);
+        EaseRow.Standing stands = stands(line, asked, classes);
         List<String> classed = classes(classes, words, foot);
         String called = called(line, classed, words);
         String uses = stretch.map(said -> sentence(new StretchText(words, foot::mark).uses(said, line)))
@@ -47,7 +54,7 @@ final class EaseWords {
                 line.level(),
                 line.name(),
                 length(line.body(), words),
-                isNowhere(line) ? "" : brief(line.finished(), words),
+                isNowhere(line) ? "" : words.length(line.finished()),
                 length(line.ease(), words),
                 line.percent().isPresent()
                         ? words.of(
@@ -61,10 +68,10 @@ final class EaseWords {
                 minimums(asked, words, certain, foot),
                 stretch.map(said -> sentences(new StretchText(words, foot::mark).level(said, line)))
                         .orElse(List.of()),
-                standing,
-                withSides(line, verdict(standing, line, asked, words), words),
+                stands,
+                withSides(line, verdict(stands, line, asked, classes, words), words),
                 line.missing(),
-                EaseScale.of(line, classes, asked),
+                EaseScale.of(line, classes, asked, standing),
                 Optional.empty(),
                 Optional.empty());
     }
@@ -86,7 +93,7 @@ final class EaseWords {
         return line.isEmpty() ? line : Character.toUpperCase(line.charAt(0)) + line.substring(1);
     }
 
-    private static EaseRow.Standing standing(EaseLine line, List<Minimum> asked, List<Classed> classes) {
+    private static EaseRow.Standing stands(EaseLine line, List<Minimum> asked, List<Classed> classes) {
         if (line.ease().isEmpty()) {
             return EaseRow.Standing.UNKNOWN;
         }
@@ -114,6 +121,13 @@ final class EaseWords {
         return !asked.isEmpty() && asked.stream().allMatch(m -> m.isMissedBy(ease));
     }
 
+    /** Whether some source asks for more, or has no word for so little. */
+    private static boolean isShort(EaseLine line, List<Minimum> asked, List<Classed> classes) {
+        double ease = line.ease().orElse(0);
+        return asked.stream().anyMatch(m -> m.isMissedBy(ease))
+                || classes.stream().anyMatch(c -> c.where() == Classed.Where.BELOW);
+    }
+
     private static double least(List<Minimum> asked) {
         return asked.stream().mapToDouble(Minimum::low).min().orElse(0);
     }
@@ -124,10 +138,15 @@ final class EaseWords {
         return body > 2 * line.finished() || body < line.finished() / 4;
     }
 
-    private static String verdict(EaseRow.Standing standing, EaseLine line, List<Minimum> asked, Words words) {
+    private static String verdict(
+            EaseRow.Standing standing, EaseLine line, List<Minimum> asked, List<Classed> classes, Words words) {
         return switch (standing) {
             case UNKNOWN -> words.of(isNowhere(line) ? "editor.ease.nowhere" : "editor.ease.unknown");
-            case MET -> words.of(isTight(line, asked) ? "editor.ease.met.tight" : "editor.ease.met");
+            case MET ->
+                words.of(
+                        isTight(line, asked)
+                                ? "editor.ease.met.tight"
+                                : isShort(line, asked, classes) ? "editor.ease.met.short" : "editor.ease.met");
             case NO_WISH -> words.of("editor.ease.no-wish");
             case TIGHT -> words.of(line.ease().orElse(0) < 0 ? "editor.ease.smaller" : "editor.ease.tight");
             case DISPUTED -> words.of("editor.ease.disputed", Map.of("least", least(asked)));
@@ -210,11 +229,6 @@ final class EaseWords {
     private record InUnit(Minimum minimum, LengthUnit unit, boolean certain) {}
 
     private static String length(OptionalDouble mm, Words words) {
-        return mm.isPresent() ? brief(mm.getAsDouble(), words) : "";
-    }
-
-    /** As short as a column wants it: inches by their sign. */
-    private static String brief(double mm, Words words) {
-        return words.length(mm).replaceFirst("[\\s\\u00a0]in$", "\u2033");
+        return mm.isPresent() ? words.length(mm.getAsDouble()) : "";
     }
 }

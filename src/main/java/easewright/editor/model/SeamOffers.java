@@ -143,7 +143,7 @@ final class SeamOffers {
                 false);
     }
 
-    /** One mark is meant for all sizes, which seldom differ alike: there it is left to the page Marks. */
+    /** One mark is meant for all sizes: where they do not differ alike, it is left to the page Marks. */
     private void ease(MateWalk walk, EasedIn eased, List<FollowUp.Press> presses, List<String> care) {
         Mate mate = walk.mate();
         double most = EasedIn.most(desk.pattern(), mate);
@@ -153,7 +153,9 @@ final class SeamOffers {
             care.add(words.of("editor.follow.ease.too-much", Map.of("most", most)));
         } else if (eased == EasedIn.CAP_SHORT && !none) {
             care.add(words.of("editor.follow.ease.cap-short"));
-        } else if (!PatternPart.severalSizes(desk.pattern())) {
+        } else if (!isAlike(mate, none ? 0 : total)) {
+            care.add(words.of("editor.follow.ease.sizes"));
+        } else {
             double mm = none ? 0 : total;
             Mate marked = new Mate(mate.name(), mate.first(), mate.second(), mm);
             Pattern result = desk.pattern()
@@ -170,5 +172,13 @@ final class SeamOffers {
                         Map.of("most", most)));
             }
         }
+    }
+
+    /** Whether a seam fits in every size with so much to ease in, mm. */
+    private boolean isAlike(Mate mate, double mm) {
+        return !PatternPart.severalSizes(desk.pattern())
+                || Measures.of(desk.pattern()).mates().stream()
+                        .filter(walk -> walk.mate().equals(mate))
+                        .allMatch(walk -> Cutting.same(walk.first() - walk.second() - mm));
     }
 }

@@ -228,7 +228,7 @@ public final class TableScenes {
 
     static String cut(Piece piece, Words words) {
         String key = piece.onFold() ? "editor.piece.fold" : "editor.piece.cut";
-        return words.of(key, Map.of("times", piece.times()));
+        return words.forSide(words.of(key, Map.of("times", piece.times())), piece.side());
     }
 
     private static TableScene.LevelSight level(Look look, Piece piece, LevelWidth part) {

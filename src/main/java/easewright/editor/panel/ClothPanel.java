@@ -18,6 +18,7 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
 /**
@@ -32,6 +33,9 @@ final class ClothPanel extends VBox {
     private final ToggleButton knit = new ToggleButton();
     private final ToggleButton details = new ToggleButton();
     private final Label now = new Label();
+    /** Not seen: keeps the room of the longest that may come to be said there, so that nothing below is pushed down. */
+    private final Label room = new Label();
+
     private final VBox fold;
     private final HandTest across = new HandTest("cloth-stretched", this::stretched);
     private final HandTest along = new HandTest("cloth-along", this::stretchedAlong);
@@ -59,6 +63,13 @@ final class ClothPanel extends VBox {
         details.setOnAction(e -> fold(details.isSelected()));
         title.getStyleClass().add("section-title");
         now.getStyleClass().add("quiet");
+        now.setWrapText(true);
+        room.getStyleClass().add("quiet");
+        room.setWrapText(true);
+        room.setVisible(false);
+        StackPane known = new StackPane(room, now);
+        known.setAlignment(Pos.TOP_LEFT);
+        known.setMinHeight(USE_PREF_SIZE);
         said.getStyleClass().add("quiet");
         said.setWrapText(true);
         said.setId("cloth-said");
@@ -66,8 +77,8 @@ final class ClothPanel extends VBox {
         kind.setAlignment(Pos.CENTER_LEFT);
         fold = new VBox(8, judged, across, along, recovery, wash, said, tables);
         fold.getStyleClass().add("cloth-fold");
-        fold(false);
-        getChildren().setAll(kind, now, fold);
+        Parts.present(fold, false);
+        getChildren().setAll(kind, known, fold);
         session.deskProperty().addListener((o, before, is) -> show(is));
         show(session.desk());
     }
@@ -75,6 +86,13 @@ final class ClothPanel extends VBox {
     private void fold(boolean open) {
         details.setSelected(open);
         Parts.present(fold, open);
+        // What it says in short stands below in full.
+        Parts.present(now.getParent(), !open);
+    }
+
+    /** Whether what is tested, chosen and added can be seen. */
+    boolean isOpen() {
+        return fold.isVisible();
     }
 
     private Cloth cloth() {
@@ -155,6 +173,7 @@ final class ClothPanel extends VBox {
         }
         shown = shows;
         now.setText(known.now());
+        room.setText(ClothWords.longest(desk, judged.garments()));
         Hints.on(now, known.now());
         across.show("across", known.across(), desk);
         along.show("along", known.along(), desk);

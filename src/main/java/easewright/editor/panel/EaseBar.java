@@ -51,7 +51,7 @@ final class EaseBar extends Region {
             double a = inset + room * scale.share(scale.bandFrom().getAsDouble());
             double b = inset + room * scale.share(scale.bandTo().orElse(scale.to()));
             gc.setFill(ink.level().deriveColor(0, 1, 1, 0.45));
-            gc.fillRoundRect(a, y - 4, Math.max(8, b - a), 8, 8, 8);
+            gc.fillRoundRect(Math.max(0, Math.min(a, b - 8)), y - 4, Math.max(8, b - a), 8, 8, 8);
         }
         if (scale.least().isPresent()) {
             double x = inset + room * scale.share(scale.least().getAsDouble());
@@ -71,8 +71,13 @@ final class EaseBar extends Region {
         }
         if (scale.now().isPresent()) {
             double x = inset + room * scale.share(scale.now().getAsDouble());
+            // Beyond the end of the bar it points there.
+            int off = scale.beyond(scale.now().getAsDouble());
             gc.setFill(ink.text());
-            gc.fillPolygon(new double[] {x, x + 4.5, x, x - 4.5}, new double[] {y - 7, y, y + 7, y}, 4);
+            gc.fillPolygon(
+                    new double[] {x, off < 0 ? x : x + 4.5, x, off > 0 ? x : x - 4.5},
+                    new double[] {y - 7, y, y + 7, y},
+                    4);
         }
     }
 }

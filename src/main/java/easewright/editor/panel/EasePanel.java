@@ -6,6 +6,7 @@ import easewright.editor.model.EasePage;
 import easewright.editor.model.EaseRow;
 import easewright.editor.model.Session;
 import easewright.editor.model.Wanted;
+import easewright.text.LengthUnit;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -21,17 +22,26 @@ import javafx.scene.layout.VBox;
 
 /** The ease sheet: how much ease there is at each level, and whether that is what is wanted. */
 public final class EasePanel extends ScrollPane {
+    /** What it may leave to what is below it, pixels. */
+    private static final double SPARED = 60;
+
     private final Session session;
     private final VBox rows = new VBox();
     private final HBox heads = new HBox(EaseRowView.GAP);
+    /** The unit that stands in the heads. */
+    private LengthUnit headed;
+
     private final Label none = new Label();
     private final SizeChoice sizes;
     private final WearerChoice wearer;
+    private final ClothPanel cloth;
     private final Map<String, EaseRowView> views = new LinkedHashMap<>();
     private final SourceList sources = new SourceList();
     private final LevelTold told = new LevelTold(sources);
     private String seen = "";
     private double room;
+    /** How much lies above the levels while the cloth is folded, pixels. */
+    private double above;
 
     public EasePanel(Session session, FileWork files) {
         this.session = session;
@@ -43,10 +53,12 @@ public final class EasePanel extends ScrollPane {
         none.getStyleClass().add("quiet");
         heads.getStyleClass().add("ease-heads");
         rows.getStyleClass().add("ease-rows");
-        sizes = new SizeChoice(session);
         wearer = new WearerChoice(session);
-        ClothPanel cloth = new ClothPanel(session, new JudgedAs(session), new OwnTablesView(session, files));
-        setContent(new VBox(sizes, wearer, cloth, heads, none, rows, told, sources));
+        sizes = new SizeChoice(session, wearer);
+        cloth = new ClothPanel(session, new JudgedAs(session), new OwnTablesView(session, files));
+        VBox content = new VBox(sizes, cloth, heads, none, rows, told, sources);
+        setContent(content);
+        WholeLines.on(this, content);
         viewportBoundsProperty().addListener(o -> Platform.runLater(this::resized));
         session.deskProperty().addListener((o, before, now) -> show(now));
         show(session.desk());
@@ -54,7 +66,8 @@ public final class EasePanel extends ScrollPane {
 
     private void show(Desk desk) {
         Words words = desk.words();
-        if (heads.getChildren().isEmpty()) {
+        if (words.unit() != headed) {
+            headed = words.unit();
             heads(words);
         }
         sizes.show(desk);
@@ -114,6 +127,31 @@ public final class EasePanel extends ScrollPane {
         }
     }
 
+    /**
+     * What it can do without to end with a whole level, while what can be folded away above the levels is folded.
+     *
+     * @param room how high it would be, pixels
+     * @return of that at most {@link #SPARED}
+     */
+    double spare(double room) {
+        return views.values().stream()
+                .mapToDouble(row -> room - above - row.getLayoutY() - row.getHeight())
+                .filter(left -> left >= 0 && left < SPARED)
+                .min()
+                .orElse(0);
+    }
+
+    /** Told when the levels come to lie elsewhere. */
+    void onOtherLevels(Runnable told) {
+        rows.boundsInParentProperty().addListener((o, was, is) -> {
+            // Opened for a test, it gives its room back.
+            if (!cloth.isOpen()) {
+                above = rows.getLayoutY();
+                told.run();
+            }
+        });
+    }
+
     private void heads(Words words) {
         heads.getChildren()
                 .setAll(
@@ -125,7 +163,8 @@ public final class EasePanel extends ScrollPane {
     }
 
     private static Label head(Words words, String key, double width, Pos side) {
-        Label label = new Label(words.of("editor.ease.head." + key));
+        Label label = new Label(
+                words.of("editor.ease.head." + key, Map.of("unit", words.unit().symbol())));
         Hints.on(label, words.of("editor.ease.head." + key + ".hint"));
         label.setMinWidth(Region.USE_PREF_SIZE);
         label.setPrefWidth(width);

@@ -155,8 +155,8 @@ final class EaseRowView extends VBox {
         wish.describe(
                 words.of("editor.ease.wish.name", named),
                 words.of(desk.size().isPresent() ? "editor.ease.wish.hint.sizes" : "editor.ease.wish.hint"));
-        finished.setText(row.finished().isEmpty() ? "\u2013" : row.finished());
-        ease.setText(row.ease().isEmpty() ? "\u2013" : row.ease());
+        finished.setText(row.finished().isEmpty() ? "\u2013" : words.bare(row.finished()));
+        ease.setText(row.ease().isEmpty() ? "\u2013" : words.bare(row.ease()));
         percent.setText(row.percent());
         verdict.setText(row.verdict());
         give.setText(words.of(row.missing().orElse(0) < 0 ? "editor.ease.take-in" : "editor.ease.give"));

@@ -12,6 +12,7 @@ final class FittedScroll extends ScrollPane {
         this.content = content;
         setFitToWidth(true);
         setHbarPolicy(ScrollBarPolicy.NEVER);
+        WholeLines.on(this, content);
     }
 
     @Override

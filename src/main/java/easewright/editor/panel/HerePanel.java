@@ -10,6 +10,7 @@ import easewright.editor.model.Wanted;
 import easewright.text.LengthUnit;
 import easewright.text.Words;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import javafx.css.PseudoClass;
@@ -64,6 +65,7 @@ public final class HerePanel extends VBox {
     private boolean waits;
     private boolean folds;
     private double sheet;
+    private DoubleUnaryOperator spare = left -> 0;
 
     /**
      * @param table  where an amount may be begun as well
@@ -169,16 +171,22 @@ public final class HerePanel extends VBox {
      * Takes its share of the height.
      *
      * @param height of the sheet, pixels
+     * @param left   what of a height the page above can do without
      */
-    void share(double height) {
+    void share(double height, DoubleUnaryOperator left) {
         sheet = height;
+        spare = left;
         requestLayout();
     }
 
     @Override
     protected double computePrefHeight(double width) {
         double folded = alsoIn.isManaged() ? FOLDED + alsoIn.prefHeight(width) : FOLDED;
-        return isFolded() && !where.isOpen() ? folded : Math.max(folded, Math.min(MOST, SHARE * sheet));
+        if (isFolded() && !where.isOpen()) {
+            return folded;
+        }
+        double share = Math.max(folded, Math.min(MOST, SHARE * sheet));
+        return share + spare.applyAsDouble(sheet - share);
     }
 
     /** After it there is nothing more to keep or to leave: the keyboard goes to the next amount. */

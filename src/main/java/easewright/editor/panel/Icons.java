@@ -39,6 +39,9 @@ final class Icons {
     /** A tape with its marks. */
     static final String TAPE = "M2.5 7h15v6h-15zM5.5 7v3M8.5 7v2M11.5 7v3M14.5 7v2";
 
+    /** A keyboard. */
+    static final String KEYS = "M2.5 5.5h15v9h-15zM5.2 8.5h1.2M8.2 8.5h1.2M11.2 8.5h1.2M14.2 8.5h.8M6.5 11.5h7";
+
     /** A drawn sheet that shows under another. */
     static final String DRAWING = "M3 3h10v10h-10zM7 16.5h9.5v-9.5M5.5 10.5l2-3 2 2 1.5-3";
 

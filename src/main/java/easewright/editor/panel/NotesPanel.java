@@ -110,7 +110,7 @@ public final class NotesPanel extends SheetPage {
             acts.add(show(note, "editor.notes.show-seam.hint", words, () -> point(seam(note))));
             if (isOffered(name)) {
                 acts.add(
-                        press(note, "editor.notes.match", "editor.notes.match.hint", words, () -> leader.accept(name)));
+                        press(note, "editor.follow.look", "editor.follow.look.hint", words, () -> leader.accept(name)));
             }
         } else if (line(note).isPresent()) {
             String line = note.line().orElseThrow();

@@ -118,7 +118,7 @@ final class PiecesStep extends StepPage {
             }
         });
         split = Parts.tool(Tool.SPLIT, marker);
-        heads.getStyleClass().add("ease-heads");
+        heads.getStyleClass().add("edge-heads");
         darts = new MarkList(Tool.DART, "editor.darts", marker);
         notches = new MarkList(Tool.NOTCH, "editor.notches", marker);
         drawGrain = Parts.tool(Tool.GRAIN, marker);

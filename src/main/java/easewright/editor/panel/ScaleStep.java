@@ -30,7 +30,7 @@ final class ScaleStep extends VBox {
     private final Runnable done;
     private final Label sign = new Label();
     private final Label headline = new Label();
-    private final Label unit = new Label();
+    private final Label size = new Label();
     private final VBox check = new VBox(6);
     private final VBox offers = new VBox(8);
     private final Label measureTitle = new Label();
@@ -61,8 +61,8 @@ final class ScaleStep extends VBox {
         sign.getStyleClass().add("sign");
         headline.getStyleClass().add("section-title");
         headline.setWrapText(true);
-        unit.getStyleClass().add("quiet");
-        unit.setWrapText(true);
+        size.getStyleClass().add("quiet");
+        size.setWrapText(true);
         measureTitle.getStyleClass().add("section-title");
         measureTitle.setWrapText(true);
         measureLine.setWrapText(true);
@@ -88,7 +88,7 @@ final class ScaleStep extends VBox {
         typed.setAlignment(Pos.CENTER_LEFT);
         measure = new VBox(8, measureTitle, measureLine, new HBox(8, pick, lines), typed, wrong);
         HBox.setHgrow(lines, Priority.ALWAYS);
-        HBox head = new HBox(10, sign, new VBox(2, headline, unit));
+        HBox head = new HBox(10, sign, new VBox(2, headline, size));
         statedAsk.setWrapText(true);
         ToggleGroup answers = new OneOf();
         for (RadioButton answer : List.of(statedKeep, statedMove)) {
@@ -139,7 +139,8 @@ final class ScaleStep extends VBox {
         sign.getStyleClass().removeAll("good", "caution");
         sign.getStyleClass().add(view.proved() ? "good" : "caution");
         headline.setText(view.headline());
-        unit.setText(view.unit());
+        Parts.present(size, !view.size().isEmpty());
+        size.setText(view.size());
         check.getChildren().clear();
         view.check().ifPresent(c -> {
             Label line = new Label(c.words());

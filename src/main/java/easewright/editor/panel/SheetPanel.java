@@ -45,11 +45,14 @@ public final class SheetPanel extends VBox {
             truing.toOffers();
         });
         StackPane below = new StackPane(here);
-        heightProperty().addListener(o -> here.share(getHeight()));
+        EasePanel ease = new EasePanel(session, files);
+        HBox row = new HBox();
+        heightProperty().addListener(o -> here.share(getHeight(), left -> ease.spare(left - row.getHeight())));
+        ease.onOtherLevels(() -> Platform.runLater(here::requestLayout));
         setId("sheet");
         getStyleClass().add("sheet");
         pages.put("marks", new MarksPanel(session, marker, files, table::show, table::show, () -> goTo("ease")));
-        pages.put("ease", new EasePanel(session, files));
+        pages.put("ease", ease);
         pages.put("rings", new RingsPanel(session));
         pages.put("size", new SizePanel(session));
         pages.put("changes", new ChangesPanel(session));
@@ -78,7 +81,6 @@ public final class SheetPanel extends VBox {
         PageStack stack = new PageStack();
         stack.getChildren().setAll(pages.values());
         VBox.setVgrow(stack, Priority.ALWAYS);
-        HBox row = new HBox();
         row.getStyleClass().add("sheet-tabs");
         ToggleGroup group = new OneOf();
         for (String key : pages.keySet()) {

@@ -5,7 +5,9 @@ import easewright.editor.model.Session;
 import easewright.pattern.PatternPart;
 import easewright.text.Words;
 import java.util.List;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
@@ -14,11 +16,15 @@ import javafx.scene.layout.FlowPane;
 /** Which size is at work; nothing to be seen where the pattern comes in one. */
 final class SizeChoice extends FlowPane {
     private final Session session;
+    private final Node beside;
     private final Label title = new Label();
     private List<String> sizes = List.of();
 
-    SizeChoice(Session session) {
+    /** @param beside what else is said of the size, at the end of the line */
+    SizeChoice(Session session, Node beside) {
         super(4, 4);
+        this.beside = beside;
+        FlowPane.setMargin(beside, new Insets(0, 0, 0, 12));
         this.session = session;
         setId("size-choice");
         setAlignment(Pos.CENTER_LEFT);
@@ -57,5 +63,6 @@ final class SizeChoice extends FlowPane {
             });
             getChildren().add(button);
         }
+        getChildren().add(beside);
     }
 }

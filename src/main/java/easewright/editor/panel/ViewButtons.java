@@ -51,18 +51,7 @@ public final class ViewButtons extends HBox {
                         button(words, "all", Icons.ALL, table::fit),
                         button(words, "tape", Icons.TAPE, () -> marker.take(Tool.TAPE)),
                         drawing,
-                        keys(words));
-    }
-
-    /** Says by its face how it is reached without the mouse. */
-    private Button keys(Words words) {
-        Button button = new Button("F1");
-        button.setId("view-keys");
-        button.getStyleClass().add("flat");
-        button.setAccessibleText(words.of("editor.view.keys"));
-        Hints.on(button, words.of("editor.view.keys.hint"));
-        button.setOnAction(e -> keys.run());
-        return button;
+                        button(words, "keys", Icons.KEYS, keys));
     }
 
     private static Button button(Words words, String key, String icon, Runnable act) {

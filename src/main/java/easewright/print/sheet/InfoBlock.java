@@ -30,6 +30,12 @@ final class InfoBlock {
         top += 6 * large;
         pencil.add(TestSquare.of(words.unit()).transformed(Affine.translation(0, top)));
         TextColumn text = new TextColumn(pencil, 0, top + side + 4, width);
+        List<String> open = StillOpen.of(job);
+        if (!open.isEmpty()) {
+            text.heading(words.of("print.open"));
+            open.forEach(line -> text.paragraph(line, TEXT * large, Tone.BLACK));
+            text.gap(2);
+        }
         notes.forEach(note -> text.paragraph(note, TEXT * large, Tone.BLACK));
         for (Caution caution : job.cautions()) {
             if (!caution.code().equals("test-square")) {

@@ -52,7 +52,7 @@ final class PlanPage {
         PrintOrder order = job.order();
         double width = order.paper().width() - 2 * order.margin();
         double height = order.paper().height() - 2 * order.margin();
-        double top = title(width);
+        double top = open(title(width), width);
         double side = TestSquare.side(words.unit());
         pencil.add(TestSquare.of(words.unit()).transformed(Affine.translation(0, top)));
         double right = side + GUTTER;
@@ -83,6 +83,17 @@ final class PlanPage {
         pencil.write(what, new Point(width, 14.5), 3.8, Anchor.END, 0, false, Tone.DARK);
         pencil.line(0, 18, width, 18, Pen.RULE);
         return 24;
+    }
+
+    /** What does not fit yet, before anything else: who joins the sheets first has lost the paper. Gives its lower border. */
+    private double open(double top, double width) {
+        List<String> open = StillOpen.of(job);
+        if (open.isEmpty()) {
+            return top;
+        }
+        TextColumn said = new TextColumn(pencil, 0, top - 2, width).heading(words.of("print.open"));
+        open.forEach(line -> said.paragraph(line, TEXT, Tone.BLACK));
+        return said.bottom() + 5;
     }
 
     private List<String> steps() {

@@ -47,15 +47,13 @@ class ScaleViewTest {
         assertThat(view().check().orElseThrow().words()).contains("40\u00a0cm").contains("front");
     }
 
-    /** 10 mm and 25.4 mm, exact. */
+    /** 600 mm and 400 mm: 23.62 in and 15.75 in. */
     @Test
     void theScaleIsToldInTheUnitThatWasChosen() throws SvgProblem {
         open("width='600mm' height='600mm' viewBox='0 0 600 600'", BODY);
-        assertThat(view().unit())
-                .isEqualTo(
-                        "The page is 60\u00a0cm wide; front is 40\u00a0cm tall. (10 units of the drawing make 1\u00a0cm.)");
+        assertThat(view().size()).isEqualTo("The page is 60\u00a0cm wide; front is 40\u00a0cm tall.");
         session.setUnit(LengthUnit.INCH);
-        assertThat(view().unit()).contains("tall. (25.4 units").endsWith("1\u00a0in.)");
+        assertThat(view().size()).isEqualTo("The page is 23\u00a05/8\u00a0in wide; front is 15\u00a03/4\u00a0in tall.");
     }
 
     @Test
@@ -67,6 +65,8 @@ class ScaleViewTest {
         assertThat(view().offers())
                 .singleElement()
                 .satisfies(offer -> assertThat(offer.words()).contains("measures 4\u00a0cm", "80\u00a0% of its size"));
+        session.setUnit(LengthUnit.INCH);
+        assertThat(view().offers().get(0).take()).isEqualTo("It is 5\u00a0cm");
         marker.scale(view().offers().get(0).mmPerUnit(), false);
         assertThat(wide()).isCloseTo(250, within(1e-6));
         assertThat(view().proved()).isTrue();
@@ -83,6 +83,7 @@ class ScaleViewTest {
         open("viewBox='0 0 595.28 841.89' width='595.28' height='841.89'", BODY);
         assertThat(view().proved()).isFalse();
         // A page of 595.28 by 841.89 is A4 at 72 to the inch, so that goes first.
+        assertThat(view().size()).startsWith("front is taken to be ").endsWith(" tall until you set the scale.");
         assertThat(view().offers()).hasSize(4);
         assertThat(view().offers().get(0).mmPerUnit()).isCloseTo(25.4 / 72, within(1e-12));
         marker.scale(view().offers().get(0).mmPerUnit(), false);
@@ -99,7 +100,7 @@ class ScaleViewTest {
         assertThat(view().proved()).isFalse();
         assertThat(view().offers()).hasSize(4);
         assertThat(view().offers().get(0).mmPerUnit()).isEqualTo(1);
-        assertThat(view().offers().get(0).words()).contains("1 mm").contains("10\u00a0cm wide");
+        assertThat(view().offers().get(0).words()).contains("in millimetres").contains("10\u00a0cm wide");
         assertThat(view().offers()).extracting(ScaleView.Offer::mmPerUnit).doesNotHaveDuplicates();
     }
 

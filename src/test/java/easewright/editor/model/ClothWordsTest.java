@@ -35,10 +35,10 @@ class ClothWordsTest {
         assertThat(words().now())
                 .startsWith("stretches 50\u00a0%")
                 .contains("20\u00a0% lengthwise", "springs back 95\u00a0%", "shrinks 5\u00a0%")
-                .contains("judged as dress, bodice, top")
+                .contains("dress, bodice, top", ", as the marks show")
                 .doesNotContain("{", "editor.");
         session.setGarment("leggings");
-        assertThat(words().now()).endsWith("judged as leggings");
+        assertThat(words().now()).endsWith("shrinks 5\u00a0%\u00a0\u00b7 leggings");
         session.setCloth(new Cloth(true, NONE, NONE, NONE, NONE));
         assertThat(words().now()).startsWith("stretch not tested yet");
         session.setCloth(Cloth.WOVEN);

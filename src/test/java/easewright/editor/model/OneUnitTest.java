@@ -16,7 +16,9 @@ import org.junit.jupiter.params.provider.EnumSource;
 class OneUnitTest {
     private static final Pattern METRIC = Pattern.compile("\\d[\\s\\u00a0](mm|cm|m)\\b");
     private static final Pattern MM = Pattern.compile("\\d[\\s\\u00a0](mm|m)\\b");
-    private static final Pattern INCHES = Pattern.compile("\\d([\\s\\u00a0](in|inch|inches)\\b|\\u2033)");
+    private static final Pattern INCHES = Pattern.compile("\\d([\\s\\u00a0](in|inch|inches)\\b)");
+    /** One form of an inch stands in fields, lists and sentences (docs/decisions/0110-how-figures-are-shown.md). */
+    private static final Pattern SIGN = Pattern.compile("\\d[\\s\\u00a0]?[\u2033\"]");
 
     private static List<String> said(Session session) {
         Desk desk = session.desk();
@@ -61,6 +63,7 @@ class OneUnitTest {
                         boolean inches = unit == LengthUnit.INCH;
                         Pattern foreign = inches ? METRIC : INCHES;
                         assertThat(foreign.matcher(each).find()).as(each).isFalse();
+                        assertThat(SIGN.matcher(each).find()).as(each).isFalse();
                         assertThat(!inches && MM.matcher(each).find()).as(each).isFalse();
                         lengths += (inches ? INCHES : METRIC).matcher(each).find() ? 1 : 0;
                     }

@@ -3,6 +3,7 @@ package easewright.editor.model;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import easewright.measure.Measures;
 import easewright.pattern.Severity;
 import easewright.svg.SvgFile;
 import easewright.text.LengthUnit;
@@ -98,7 +99,7 @@ class SeamOffersTest {
             assertThat(drift()).isCloseTo(0, within(1e-6));
             assertThat(session.kept().orElseThrow().words(session.desk()))
                     .contains(press.tried().in(session.desk().words()))
-                    .contains(press.isMark() ? "in Marks" : "in Changes");
+                    .contains(press.isMark() ? "the page Marks" : "The page Changes");
             assertThat(session.desk().pattern().changes()).hasSize(press.isMark() ? 0 : 1);
             assertThat(FollowUp.of(session.desk())).isEmpty();
             session.undo();
@@ -136,6 +137,44 @@ class SeamOffersTest {
         open("L400,700 L655,730", "400 700");
         assertThat(labels()).containsExactly("Lengthen Front, side by 3 cm", "Shorten Back, side by 3 cm");
         assertThat(offer().care()).contains("too much to be eased in");
+    }
+
+    /** @param pairs what is drawn in the sample, each followed by what is drawn instead */
+    private void openNest(String... pairs) throws Exception {
+        String nest = Files.readString(Path.of("sample-pieces/skirt-sizes.svg"));
+        for (int i = 0; i < pairs.length; i += 2) {
+            assertThat(nest).contains(pairs[i]);
+            nest = nest.replace(pairs[i], pairs[i + 1]);
+        }
+        SvgFile file = SvgFile.read(nest.getBytes(StandardCharsets.UTF_8), "nest.svg");
+        session.open(Opened.of(new OpenFile(file, Optional.empty(), "nest.svg")));
+    }
+
+    /** One length to ease in is marked for all sizes, so it is offered where it is right in all of them. */
+    @Test
+    void easingInIsOfferedInANestWhereAllSizesDifferAlike() throws Exception {
+        openNest("<mate name=\"waistband\" ease=\"10\">", "<mate name=\"waistband\">");
+        assertThat(labels()).contains("Mark 1 cm to ease in");
+        session.tryOut(offer().presses().stream()
+                .filter(FollowUp.Press::isMark)
+                .findFirst()
+                .orElseThrow());
+        session.keep();
+        assertThat(Measures.of(session.desk().pattern()).mates())
+                .filteredOn(walk -> walk.mate().name().equals("waistband"))
+                .hasSize(3)
+                .allSatisfy(walk -> assertThat(walk.drift()).isCloseTo(0, within(1e-2)));
+        assertThat(FollowUp.of(session.desk())).isEmpty();
+    }
+
+    @Test
+    void easingInIsNotOfferedInANestWhereOneSizeDiffers() throws Exception {
+        openNest(
+                "L394.475,730 L643.95,730", "L394.475,738 L643.95,730",
+                "\"394.475 730\"", "\"394.475 738\"",
+                "519.2125000000001 730", "519.2125 734");
+        assertThat(labels()).isNotEmpty().noneMatch(l -> l.startsWith("Mark"));
+        assertThat(offer().care()).contains("sizes do not differ alike");
     }
 
     /** A difference of 1 mm is the same for cutting, and one of nothing is offered to nobody. */

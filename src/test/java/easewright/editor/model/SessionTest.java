@@ -38,10 +38,10 @@ class SessionTest extends SkirtSession {
             session.want(wanted().withAmount(20));
             assertThat(kept()).isEmpty();
             session.keep();
-            assertThat(kept()).isEqualTo("Kept: hip +2\u00a0cm. It stands in Changes.");
+            assertThat(kept()).isEqualTo("Kept: hip +2\u00a0cm. The page Changes lists it.");
             session.setUnit(LengthUnit.INCH);
             session.point(Optional.empty());
-            assertThat(kept()).isEqualTo("Kept: hip about +13/16\u00a0in. It stands in Changes.");
+            assertThat(kept()).isEqualTo("Kept: hip about +13/16\u00a0in. The page Changes lists it.");
             session.setUnit(LengthUnit.CM);
             next.run();
             assertThat(kept()).isEmpty();
@@ -169,7 +169,8 @@ class SessionTest extends SkirtSession {
         session.setWish("hip", OptionalDouble.of(50));
         double missing = hip().missing().orElseThrow();
         session.want(wanted().withAmount(missing));
-        EaseRow row = EaseWords.row(hip(), session.desk().words(), true, Optional.empty(), new EaseFoot());
+        EaseRow row = EaseWords.row(
+                hip(), session.desk().words(), true, Optional.empty(), new EaseFoot(), OptionalDouble.empty());
         assertThat(row.standing()).isEqualTo(EaseRow.Standing.MET);
         session.setWish("hip", OptionalDouble.empty());
         assertThat(hip().wish()).isEmpty();
@@ -183,7 +184,8 @@ class SessionTest extends SkirtSession {
         assertThat(new ChangeWords(session.desk().words()).of(session.desk().pattern()))
                 .allSatisfy(line -> assertThat(line).doesNotContain("change.").doesNotContain("{"));
         for (EaseLine line : session.desk().reading().sheet().lines()) {
-            EaseRow row = EaseWords.row(line, session.desk().words(), true, Optional.empty(), new EaseFoot());
+            EaseRow row =
+                    EaseWords.row(line, session.desk().words(), true, Optional.empty(), new EaseFoot(), line.ease());
             assertThat(row.verdict() + row.percent() + row.classes() + row.minimums())
                     .doesNotContain("editor.")
                     .doesNotContain("{");

@@ -1,0 +1,97 @@
+package easewright.editor.model;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import easewright.text.LengthUnit;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class EaseScaleTest {
+    private final Session session = new Session(LengthUnit.CM, false);
+
+    private EaseScale scale(String level) {
+        return EasePage.of(session.desk()).rows().stream()
+                .filter(r -> r.level().name().equals(level))
+                .findFirst()
+                .orElseThrow()
+                .scale();
+    }
+
+    private void open(String garment) throws Exception {
+        Sample sample = Sample.all().stream()
+                .filter(s -> s.id().equals(garment))
+                .findFirst()
+                .orElseThrow();
+        session.open(Opened.of(new OpenFile(sample.read(), Optional.empty(), sample.fileName())));
+    }
+
+    private void tryAt(String level, double mm) {
+        session.chooseLevel(level);
+        session.want(session.desk().wanted().orElseThrow().withAmount(mm));
+        assertThat(session.desk().shownTrial()).as("%s at %s", mm, level).isPresent();
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {-60, -20, -1, 0.5, 10, 30, 60, 160})
+    void theScaleHoldsStillUnderATrial(double mm) throws Exception {
+        open("skirt");
+        EaseScale before = scale("hip");
+        tryAt("hip", mm);
+        EaseScale now = scale("hip");
+        assertThat(now.from()).isEqualTo(before.from());
+        assertThat(now.to()).isEqualTo(before.to());
+        assertThat(now.now().orElseThrow()).isCloseTo(before.now().orElseThrow() + mm, within(0.01));
+        assertThat(now.beyond(now.now().orElseThrow())).isEqualTo(mm == 160 ? 1 : mm == -60 ? -1 : 0);
+    }
+
+    /** Whatever the ease is called, it lies in the band of that class; also where a source gives one figure for each. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 5, 10, 14, 19, 30, 50})
+    void theEaseLiesInTheBandOfItsClass(double mm) throws Exception {
+        open("skirt");
+        for (String level : new String[] {"waist", "hip"}) {
+            if (mm > 0) {
+                tryAt(level, mm);
+            }
+            EaseScale scale = scale(level);
+            double ease = scale.now().orElseThrow();
+            if (scale.bandFrom().isPresent()) {
+                assertThat(ease)
+                        .isBetween(
+                                scale.bandFrom().getAsDouble() - 0.06,
+                                scale.bandTo().orElse(Double.MAX_VALUE) + 0.06);
+                if (scale.bandTo().orElse(Double.MAX_VALUE) <= scale.bandFrom().getAsDouble()) {
+                    assertThat(ease)
+                            .as("the one figure itself")
+                            .isCloseTo(scale.bandFrom().getAsDouble(), within(0.06));
+                }
+            }
+            session.leave();
+        }
+    }
+
+    /** A table of percentages: the T-shirt's bust, −3 of 87 cm, is within the class it is given. */
+    @Test
+    void aClassByPercentHasItsPlaceByTheBody() throws Exception {
+        open("knit-top");
+        EaseScale scale = scale("bust");
+        assertThat(scale.bandFrom()).isPresent();
+        assertThat(scale.now().orElseThrow())
+                .isBetween(scale.bandFrom().orElseThrow(), scale.bandTo().orElseThrow());
+        double body = 870;
+        assertThat(scale.bandFrom().orElseThrow() / body * 100).isBetween(-15.0, -3.0);
+    }
+
+    @Test
+    void withoutABodyThereIsAScaleAndNoMark() throws Exception {
+        open("skirt");
+        var hip = session.desk().pattern().level("hip").orElseThrow();
+        session.setBody(hip, OptionalDouble.empty(), "Hip girth");
+        assertThat(scale("hip").now()).isEmpty();
+        assertThat(scale("hip").to()).isGreaterThan(scale("hip").from());
+    }
+}
