@@ -166,6 +166,7 @@ public final class Dialogs implements Asking {
             safe.setDefaultButton(true);
             alert.setOnShown(shown -> safe.requestFocus());
         }
+        Behind.step(window, alert.getDialogPane().getScene().getWindow());
         Optional<ButtonType> given = alert.showAndWait();
         return answers.entrySet().stream()
                 .filter(e -> given.filter(e.getValue()::equals).isPresent())

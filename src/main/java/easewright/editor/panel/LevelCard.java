@@ -22,7 +22,6 @@ import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
-import javafx.scene.control.MenuItem;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -64,6 +63,8 @@ final class LevelCard extends VBox {
     private final List<PlaceRow> rows = new ArrayList<>();
     private LevelsView.Row row;
     private LevelElsewhere elsewhere;
+    private List<SeamsView.EdgeChoice> offered = List.of();
+    private Optional<String> inHand = Optional.empty();
 
     LevelCard(Session session, Marker marker) {
         super(6);
@@ -148,18 +149,21 @@ final class LevelCard extends VBox {
         place.setSelected(state.tool() == Tool.LEVEL && state.level().equals(Optional.of(now.name())));
         Parts.say(along, words, "editor.level.put-along");
         Parts.about(along, now.name());
-        if (another || along.getItems().size() != edges.size()) {
-            along.getItems().clear();
-            for (SeamsView.EdgeChoice edge : edges) {
-                MenuItem item = new MenuItem(edge.words());
-                item.setMnemonicParsing(false);
-                item.setOnAction(e -> session.edit(LevelEdits.along(
-                        session.desk().pattern(),
-                        edge.ref().piece(),
-                        row.name(),
-                        edge.ref().edge())));
-                along.getItems().add(item);
-            }
+        if (!edges.equals(offered) || !state.piece().equals(inHand)) {
+            offered = edges;
+            inHand = state.piece();
+            EdgeMenu.fill(
+                    along,
+                    edges,
+                    desk.pattern(),
+                    inHand,
+                    edge -> session.edit(LevelEdits.along(
+                            session.desk().pattern(),
+                            edge.ref().piece(),
+                            row.name(),
+                            edge.ref().edge())));
+        }
+        if (another) {
             top.getChildren()
                     .setAll(
                             title,

@@ -104,8 +104,9 @@ public final class MarksPanel extends VBox {
         Platform.runLater(next::requestFocus);
     }
 
-    private static ScrollPane page(Node content) {
+    private static ScrollPane page(Region content) {
         ScrollPane page = new ScrollPane(content);
+        WholeLines.on(page, content);
         page.setFitToWidth(true);
         page.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         page.getStyleClass().add("sheet-page");

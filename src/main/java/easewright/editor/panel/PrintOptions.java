@@ -51,10 +51,12 @@ final class PrintOptions extends VBox {
         reportOn = papers("report-paper", PaperChoice.SHEETS, PaperChoice::withReportOn);
         margin = length("margin", choice.margin(), (c, mm) -> c.withMargin(mm));
         overlap = length("overlap", choice.overlap(), (c, mm) -> c.withOverlap(mm));
-        print.getChildren().setAll(title("editor.print.paper"), surface, margin, overlap, title("editor.print.pieces"));
-        VBox pieces = new VBox(TICKS);
+        print.getChildren().setAll(title("editor.print.paper"), surface, margin, overlap);
+        VBox pieces = new VBox(TICKS, title("editor.print.pieces"));
         desk.pattern().pieces().forEach(p -> pieces.getChildren().add(piece(p)));
-        print.getChildren().add(pieces);
+        // Below all that is asked once, since there may be many.
+        pieces.visibleProperty().bind(print.visibleProperty());
+        pieces.managedProperty().bind(print.managedProperty());
         CheckBox oneWay = new CheckBox(words.of("editor.print.one-way"));
         oneWay.setId("print-one-way");
         Hints.on(oneWay, words.of("editor.print.one-way.hint"));
@@ -73,7 +75,7 @@ final class PrintOptions extends VBox {
         for (Use use : Use.values()) {
             uses.getChildren().add(use(use));
         }
-        getChildren().setAll(kinds(), print, report, uses);
+        getChildren().setAll(kinds(), print, report, uses, pieces);
         show();
     }
 
@@ -86,6 +88,7 @@ final class PrintOptions extends VBox {
         scroll.setFitToWidth(true);
         scroll.getStyleClass().add("sheet-page");
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        WholeLines.on(scroll, this);
         return scroll;
     }
 

@@ -1,5 +1,6 @@
 package easewright.editor.panel;
 
+import easewright.editor.file.Behind;
 import easewright.editor.file.FileWork;
 import easewright.editor.model.Desk;
 import easewright.editor.paper.PaperChoice;
@@ -111,7 +112,7 @@ public final class PrintPanel {
         BorderPane root = new BorderPane();
         root.setLeft(side);
         root.setCenter(preview);
-        root.getStyleClass().addAll("editor", desk.dark() ? "by-lamp" : "by-day");
+        root.getStyleClass().addAll("editor", "print-window", desk.dark() ? "by-lamp" : "by-day");
         Rectangle2D screen = Screen.getPrimary().getVisualBounds();
         Scene scene = new Scene(
                 root, Math.min(1060, screen.getWidth() - FRAME), Math.min(720, screen.getHeight() - 2 * FRAME));
@@ -125,6 +126,7 @@ public final class PrintPanel {
             }
         });
         stage.initOwner(over);
+        Behind.step(over, stage);
         stage.initModality(Modality.WINDOW_MODAL);
         stage.setTitle(words.of("editor.print.title", Map.of("name", PaperPages.name(desk))));
         stage.setMinWidth(760);

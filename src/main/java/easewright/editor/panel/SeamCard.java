@@ -135,13 +135,12 @@ final class SeamCard extends VBox {
         List<SeamsView.EdgeChoice> others =
                 all.stream().filter(c -> !seam.has(c)).toList();
         add.setDisable(others.isEmpty());
-        for (SeamsView.EdgeChoice each : others) {
-            MenuItem item = new MenuItem(each.words());
-            item.setMnemonicParsing(false);
-            item.setOnAction(
-                    e -> session.edit(MateEdits.addEdge(session.desk().pattern(), seam.name(), isFirst, each.ref())));
-            add.getItems().add(item);
-        }
+        EdgeMenu.fill(
+                add,
+                others,
+                session.desk().pattern(),
+                marker.state().piece(),
+                each -> session.edit(MateEdits.addEdge(session.desk().pattern(), seam.name(), isFirst, each.ref())));
         pane.getChildren().add(add);
     }
 

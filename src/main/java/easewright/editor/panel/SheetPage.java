@@ -3,8 +3,8 @@ package easewright.editor.panel;
 import easewright.editor.model.Desk;
 import easewright.editor.model.Session;
 import javafx.scene.AccessibleAttribute;
-import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.Region;
 
 /**
  * A page beside the table. Scaling, measuring and wording take a moment, so a page that is not looked at waits until it
@@ -23,8 +23,9 @@ abstract class SheetPage extends ScrollPane {
     }
 
     /** Fills the page, which from now on follows the desk. */
-    final void begin(Node content) {
+    final void begin(Region content) {
         setContent(content);
+        WholeLines.on(this, content);
         session.deskProperty().addListener((o, before, now) -> showIfSeen());
         visibleProperty().addListener(o -> showIfSeen());
         showIfSeen();

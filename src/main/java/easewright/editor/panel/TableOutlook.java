@@ -7,8 +7,11 @@ import java.util.Optional;
 
 /** Which part of the table is in the view: all of it, however the window changes, until the user looks elsewhere. */
 final class TableOutlook {
-    /** Left free round what is all in view, pixels: a message of two lines lies below it. */
+    /** Left free round what is all in view, pixels. */
     private static final double MARGIN = 58;
+
+    /** More is left free below it: the buttons of the view and a message of two lines lie there. */
+    private static final double FOOT = 16;
 
     private Viewport view = new Viewport(1, 0, 0);
     private double width;
@@ -32,7 +35,7 @@ final class TableOutlook {
     /** Shows all of what there is, if there is anything and room for it. */
     void fit(Optional<Box> all) {
         if (all.isPresent() && width > 2 * MARGIN && height > 2 * MARGIN) {
-            view = Viewport.fitting(all.get(), width, height, MARGIN);
+            view = Viewport.fitting(all.get(), width, height - FOOT, MARGIN);
         }
         showingAll = true;
     }
