@@ -123,11 +123,17 @@ public final class Replay {
         return new Rejoined(bare, later).of(back.withPieces(pieces));
     }
 
-    /** Whether a later change made left and right pieces, and going forward from then gives exactly what is now. */
+    /**
+     * Whether a later change made left and right pieces, and going forward from then gives exactly what is now: a seam
+     * that was named or eased otherwise since would be lost.
+     */
     private static boolean parts(Pattern then, Pattern now, int kept) {
+        if (sameIds(then, now)) {
+            return false;
+        }
         try {
-            return !sameIds(then, now)
-                    && forward(then, now.changes(), kept).pieces().equals(now.pieces());
+            Pattern again = forward(then, now.changes(), kept);
+            return again.pieces().equals(now.pieces()) && again.mates().equals(now.mates());
         } catch (Refusal refusal) {
             return false;
         }

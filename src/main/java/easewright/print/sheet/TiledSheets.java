@@ -109,17 +109,13 @@ final class TiledSheets {
         List<Layer> layers = new ArrayList<>();
         layers.add(Layer.of(numeral(seen, joins.number(tile))));
         for (Drawn one : drawn) {
-            if (overlap(one.box(), area)) {
+            if (one.box().overlaps(area)) {
                 Layer whole = one.layer();
                 layers.add(new Layer(whole.groups(), whole.picture(), onPage, Optional.of(seen)));
             }
         }
         layers.add(new Layer(List.of(), edges.picture(tile), onPage, Optional.of(seen)));
         return new Leaf(grid.pageWidth(), grid.pageHeight(), layers);
-    }
-
-    private static boolean overlap(Box a, Box b) {
-        return a.minX() < b.maxX() && b.minX() < a.maxX() && a.minY() < b.maxY() && b.minY() < a.maxY();
     }
 
     private static Picture numeral(Box seen, int number) {

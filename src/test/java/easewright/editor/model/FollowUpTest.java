@@ -3,8 +3,10 @@ package easewright.editor.model;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import easewright.editor.mark.MateEdits;
 import easewright.measure.Cutting;
 import easewright.pattern.EdgeRef;
+import easewright.pattern.Mate;
 import easewright.pattern.Side;
 import easewright.text.LengthUnit;
 import java.util.List;
@@ -160,6 +162,35 @@ class FollowUpTest {
                     .contains("Front left", "Front right");
             session.undo();
         }
+    }
+
+    /** A seam that a change has parted is found again under the name that it was given since. */
+    @Test
+    void aPartedSeamThatWasNamedAnewKeepsItsNameAndItsOffer() throws Exception {
+        openKnit();
+        EdgeRef front = session.desk().holds().stream()
+                .map(Hold::edge)
+                .filter(e -> e.piece().contains("front"))
+                .findFirst()
+                .orElseThrow();
+        session.want(session.desk()
+                .wanted()
+                .orElseThrow()
+                .withLeftOut(Set.of(front))
+                .withSide(Side.LEFT)
+                .withAmount(40));
+        session.keep();
+        session.edit(MateEdits.rename(session.desk().pattern(), "side seam left", "near side"));
+        FollowUp offer = FollowUp.of(session.desk()).get(0);
+        assertThat(offer.seam()).isEqualTo("near side");
+        assertThat(offer.presses().get(0).label().key()).isEqualTo("editor.follow.instead");
+        session.edit(offer.presses().get(0).result());
+        assertThat(worstDrift()).isLessThanOrEqualTo(Cutting.SAME);
+        session.recast(Course.of(session.desk()).withAmount(0, 30));
+        assertThat(session.desk().pattern().mates())
+                .extracting(Mate::name)
+                .contains("near side", "side seam right")
+                .doesNotContain("side seam left");
     }
 
     /** Front and back of one slant fit, and so there is nothing to be done otherwise. */

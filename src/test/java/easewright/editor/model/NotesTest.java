@@ -2,7 +2,10 @@ package easewright.editor.model;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import easewright.pattern.Mate;
+import easewright.pattern.Pattern;
 import easewright.pattern.Severity;
+import easewright.pattern.Side;
 import easewright.svg.SvgFile;
 import easewright.text.LengthUnit;
 import java.nio.file.Path;
@@ -59,6 +62,36 @@ class NotesTest {
         assertThat(eases(session)).noneMatch(e -> e.contains("(10)"));
         session.leave();
         assertThat(eases(session)).contains("The ease at hip (10) is 1\u00a0cm.");
+    }
+
+    /** A seam that a change on one side makes into a left and a right one is off as before, where it was off. */
+    @Test
+    void aSeamThatIsTriedOnOneSideIsToldAsLongAsItIsOff() throws Exception {
+        Sample knit = Sample.all().stream()
+                .filter(s -> s.fileName().contains("knit"))
+                .findFirst()
+                .orElseThrow();
+        Session session = new Session(LengthUnit.CM, false);
+        session.open(Opened.of(new OpenFile(knit.read(), Optional.empty(), knit.fileName())));
+        Pattern pattern = session.desk().pattern();
+        session.edit(pattern.withMates(pattern.mates().stream()
+                .map(m -> m.name().equals("side seam") ? new Mate(m.name(), m.first(), m.second(), 20) : m)
+                .toList()));
+        session.chooseLevel("hip");
+        assertThat(seams(session)).contains("side seam");
+        session.want(session.desk()
+                .wanted()
+                .orElseThrow()
+                .withSide(Side.LEFT)
+                .withEven(true)
+                .withAmount(20));
+        assertThat(seams(session)).contains("side seam left", "side seam right").doesNotContain("side seam");
+        session.leave();
+        assertThat(seams(session)).contains("side seam").doesNotContain("side seam left");
+    }
+
+    private static List<String> seams(Session session) {
+        return Notes.of(session.desk()).stream().flatMap(n -> n.seam().stream()).toList();
     }
 
     private static List<String> eases(Session session) {
