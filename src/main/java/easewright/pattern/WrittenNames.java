@@ -6,8 +6,8 @@ import java.util.regex.Pattern;
 /** Names among the words that are written on pattern pieces, in English. */
 public final class WrittenNames {
     private static final Pattern CUT_CLAUSE = Pattern.compile(
-            "\\s*[,;:(\u2013\u2014|/-]*\\s*(\\bcut\\b.*|\\bplace on\\b.*|\\bon (the )?fold\\b.*"
-                    + "|(?<![\\d.,])\\d{1,2}\\s*[x\u00d7](?!\\s*\\d).*|(?<!\\p{L})[x\u00d7]\\s*\\d{1,2}\\b.*)$",
+            "\\s*[,;:(\u2013\u2014|/-]*\\s*(\\bcut\\b.*|\\bplace on\\b.*|\\bon (the )?fold\\b.*|" + CutWords.TIMES
+                    + ".*|(?<!\\p{L})[x\u00d7]\\s*\\d{1,2}\\b.*)$",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern SAYS_SOMETHING_ELSE = Pattern.compile(
             "^(sizes?\\b.*|(straight |length(wise)? )?grain.*|notch.*|dart.*|test square.*|.*allowance.*|fold.*"

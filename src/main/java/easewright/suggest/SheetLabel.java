@@ -2,6 +2,7 @@ package easewright.suggest;
 
 import easewright.geom.Box;
 import easewright.pattern.Caption;
+import easewright.pattern.CutWords;
 import easewright.pattern.Piece;
 import java.util.List;
 
@@ -40,7 +41,7 @@ final class SheetLabel {
     }
 
     private static boolean saysCount(String line) {
-        return Vocabulary.count(line).isPresent();
+        return CutWords.count(line).isPresent();
     }
 
     private static boolean isOfTheSheet(String line) {

@@ -1,6 +1,7 @@
 package easewright.suggest;
 
 import easewright.pattern.Caption;
+import easewright.pattern.CutWords;
 import easewright.pattern.Piece;
 import easewright.pattern.WrittenNames;
 import java.util.ArrayList;
@@ -134,10 +135,10 @@ final class WordsOnPieces {
     static Optional<CutCount> count(Piece piece, PieceWords words) {
         Optional<FoldBracket> bracket = FoldBracket.on(piece);
         boolean foldWritten = false;
-        Optional<Vocabulary.Count> said = Optional.empty();
+        Optional<CutWords.Count> said = Optional.empty();
         for (Caption caption : words.on(piece)) {
-            Optional<Vocabulary.Count> count = Vocabulary.count(caption.words());
-            foldWritten |= count.map(Vocabulary.Count::onFold).orElse(false);
+            Optional<CutWords.Count> count = CutWords.count(caption.words());
+            foldWritten |= count.map(CutWords.Count::onFold).orElse(false);
             boolean number = count.isPresent()
                     && !caption.words().toLowerCase(Locale.ROOT).matches("\\W*(on |place )?.{0,8}fold\\W*");
             if (said.isEmpty() && number) {
@@ -148,7 +149,7 @@ final class WordsOnPieces {
             return Optional.empty();
         }
         boolean fold = foldWritten || bracket.isPresent();
-        int times = said.map(Vocabulary.Count::times).orElse(1);
+        int times = said.map(CutWords.Count::times).orElse(1);
         String code = said.isPresent() || foldWritten ? "written-on-piece" : "fold-sign";
         return Optional.of(
                 new CutCount(piece.id(), times, fold, List.of(), Reason.of(code, said.isPresent() ? 0.95 : 0.75)));

@@ -2,6 +2,7 @@ package easewright.svg;
 
 import easewright.geom.Point;
 import easewright.pattern.Caption;
+import easewright.pattern.CutWords;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
 import easewright.pattern.Severity;
@@ -17,12 +18,6 @@ final class OldWords {
     /** More lines than these are not read. */
     private static final int MOST_LINES = 6;
 
-    /** How a piece is cut: that, a fold, a count. What else is written, as a level or a size, still holds. */
-    private static final java.util.regex.Pattern OF_CUTTING = java.util.regex.Pattern.compile(
-            "\\b(cut|fold(ed)?|pairs?|mirrored)\\b|(?<![\\d.,])\\d{1,2}\\s*[x\u00d7](?!\\s*\\d)"
-                    + "|(?<![\\d\\p{L}]\\s?)[x\u00d7]\\s*\\d{1,2}\\b",
-            java.util.regex.Pattern.CASE_INSENSITIVE);
-
     private OldWords() {}
 
     static List<Finding> in(Drawing drawing, Pattern pattern) {
@@ -37,7 +32,7 @@ final class OldWords {
                                     c.middle().x() / across, c.middle().y() / down)))
                     .map(Caption::lines)
                     .flatMap(List::stream)
-                    .filter(line -> OF_CUTTING.matcher(line).find())
+                    .filter(CutWords::any)
                     .limit(MOST_LINES)
                     .toList();
             if (!lines.isEmpty()) {

@@ -1,8 +1,7 @@
-package easewright.suggest;
+package easewright.pattern;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import easewright.pattern.WrittenNames;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -20,13 +19,22 @@ class WrittenOnPiecesTest {
                 "cut a pair|2|false",
                 "cut 2 fabric, 2 interfacing|2|false",
                 "2x|2|false",
+                "Qty: 2|2|false",
                 "x 4|4|false",
                 "2 \u00d7 self|2|false",
                 "place on fold|1|true",
                 "cut on fold|1|true"
             })
     void countsInWords(String words, int times, boolean fold) {
-        assertThat(Vocabulary.count(words)).contains(new Vocabulary.Count(times, fold));
+        assertThat(CutWords.count(words)).contains(new CutWords.Count(times, fold));
+        assertThat(CutWords.any(words)).isTrue();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1 pair, true", "mirrored, true", "Size 40, false", "hip line, false", "pocket 10 x 12 cm, false"})
+    void sayingHowItIsCut(String words, boolean cut) {
+        assertThat(CutWords.any(words)).isEqualTo(cut);
+        assertThat(CutWords.count(words)).isEmpty();
     }
 
     @ParameterizedTest
@@ -45,7 +53,8 @@ class WrittenOnPiecesTest {
                 "Skirt front 10-12-14, cut 1 on fold|Skirt front",
                 "Sizes S-M-L|''",
                 "S-M-L|''",
-                "Collar (cut 2)|Collar"
+                "Collar (cut 2)|Collar",
+                "Pocket x 2|Pocket"
             })
     void namesInWords(String words, String name) {
         assertThat(WrittenNames.in(words)).isEqualTo(name);
