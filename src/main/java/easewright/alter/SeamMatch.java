@@ -86,9 +86,11 @@ public final class SeamMatch {
      * @param is  measures of the pattern
      */
     public static List<Choice> of(Pattern pattern, GarmentMeasures was, GarmentMeasures is, MateWalk walk) {
-        if (Cutting.same(walk.drift())) {
-            return List.of();
-        }
+        return Cutting.same(walk.drift()) ? List.of() : all(pattern, was, is, walk);
+    }
+
+    /** The same also where the sides differ by so little that nobody need match them. */
+    public static List<Choice> all(Pattern pattern, GarmentMeasures was, GarmentMeasures is, MateWalk walk) {
         SeamMatch match = new SeamMatch(pattern, is, walk);
         Mate mate = walk.mate();
         List<Choice> choices = new ArrayList<>();

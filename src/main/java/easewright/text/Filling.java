@@ -70,6 +70,10 @@ record Filling(Words words, Map<String, ?> values) {
                             ? words.of("standing.eased.none")
                             : words.of("standing.eased.some", Map.of(name.substring(0, dot), value)));
         }
+        if (value instanceof Double mm && form.equals("tape")) {
+            return Optional.of(
+                    words.isLessThanTapeShows(mm) ? words.of("length.less") : shown(name.substring(0, dot), value));
+        }
         if (value != null && STANDING.contains(form)) {
             return Optional.of(standing(form, name.substring(0, dot), value));
         }

@@ -15,7 +15,8 @@ import java.util.TreeMap;
  * shown in the user's unit, unless its key ends in {@code .percent}, {@code .degrees} or {@code .number}; lists are
  * shown with commas; a key ending in {@code .signed} shows a length with its plus or minus; {@code largest} is a limit,
  * and rounded towards 0; of a {@link Span} both ends are shown, once if they look alike. A line may ask for a value in a form of its own, {@code {amount.part}} for the value
- * {@code amount}: {@code .coarse} to the millimetre, {@code .part} as one of several that must add up,
+ * {@code amount}: {@code .coarse} to the millimetre, {@code .part} as one of several that must add up, {@code .tape} that
+ * it is less than a tape shows, where it is,
  * {@code .agreeing} so that two lengths and what they differ by do not contradict each other, {@code .then} and
  * {@code .now} that a seam fitted or fits or how much it is off, {@code .eased} the start of a sentence that tells what is
  * to be eased in, if anything,

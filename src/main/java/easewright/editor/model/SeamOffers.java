@@ -25,6 +25,9 @@ final class SeamOffers {
     /** Less than this is no ease, mm. */
     private static final double NO_EASE = 0.05;
 
+    /** A seam that is off by less is as equal as a tape can tell, mm. */
+    private static final double SEEN = 0.5;
+
     private final Desk desk;
     private final Words words;
 
@@ -48,6 +51,45 @@ final class SeamOffers {
             }
         }
         return all;
+    }
+
+    /**
+     * After changes, what can be done about seams that are off by so little that nobody need do it: who wants to know finds
+     * by how much, and the way out.
+     */
+    static List<FollowUp> still(Desk desk) {
+        SeamOffers offers = new SeamOffers(desk);
+        GarmentMeasures is = desk.reading().measures();
+        return desk.pattern().changes().isEmpty() || desk.trial().isPresent()
+                ? List.of()
+                : is.mates().stream()
+                        .filter(walk -> Cutting.same(walk.drift()) && Math.abs(walk.drift()) >= SEEN)
+                        .map(walk -> offers.still(walk, is))
+                        .toList();
+    }
+
+    private FollowUp still(MateWalk walk, GarmentMeasures is) {
+        MateSides sides = MateSides.of(desk.pattern(), walk.mate());
+        List<FollowUp.Press> presses = new ArrayList<>();
+        for (SeamMatch.Choice choice : SeamMatch.all(desk.pattern(), is, is, walk)) {
+            Map<String, Object> values = Map.of(
+                    "edge", HereWords.seam(desk, choice.edge()),
+                    "by", Math.abs(choice.by()),
+                    "by.signed", choice.by());
+            presses.add(new FollowUp.Press(
+                    new Said("editor.follow.still." + (choice.by() > 0 ? "longer" : "shorter"), values),
+                    new Said("editor.follow.length.tried", values),
+                    choice.altered().pattern(),
+                    choice.altered().findings(),
+                    false));
+        }
+        String said = words.of(
+                "editor.follow.still",
+                Map.of(
+                        "mate", walk.mate().name(),
+                        "apart", Math.abs(walk.drift()),
+                        "longer", walk.drift() > 0 ? sides.first() : sides.second()));
+        return new FollowUp(walk.mate().name(), walk.size(), said, "", presses, false);
     }
 
     /**
@@ -162,7 +204,9 @@ final class SeamOffers {
                     .withMates(desk.pattern().mates().stream()
                             .map(m -> m.equals(mate) ? marked : m)
                             .toList());
-            Map<String, Object> values = Map.of("mate", mate.name(), "by", Math.abs(total));
+            // As the lengths beside it are shown, which differ by all that is to be eased in.
+            Map<String, Object> values = Map.of(
+                    "mate", mate.name(), "apart", Math.abs(total), "first", walk.first(), "second", walk.second());
             String key = "editor.follow.ease." + (none ? "none" : eased == EasedIn.GATHERED ? "gathered" : "mark");
             presses.add(new FollowUp.Press(
                     new Said(key, values), new Said(key + ".tried", values), result, List.of(), true));

@@ -27,15 +27,18 @@ import java.util.Set;
  *
  * @param pattern the pattern it is about
  * @param offers  what can be done about seams that do not fit
+ * @param still   the same of those that after changes are off by so little that for cutting it is the same
  * @param places  where lines are not true as they will be sewn; of a nest, in the sizes in which something is done
  * @param others  other sizes that have such places
  */
-public record TrueWork(Pattern pattern, List<FollowUp> offers, List<Place> places, List<String> others) {
+public record TrueWork(
+        Pattern pattern, List<FollowUp> offers, List<FollowUp> still, List<Place> places, List<String> others) {
     /** A line that moves, or an edge that becomes longer, by less is not worth a word, mm. */
     private static final double NOTICED = 0.05;
 
     public TrueWork {
         offers = List.copyOf(offers);
+        still = List.copyOf(still);
         places = List.copyOf(places);
         others = List.copyOf(others);
     }
@@ -53,7 +56,7 @@ public record TrueWork(Pattern pattern, List<FollowUp> offers, List<Place> place
 
     /** Nothing to be done. */
     public static TrueWork none(Pattern pattern) {
-        return new TrueWork(pattern, List.of(), List.of(), List.of());
+        return new TrueWork(pattern, List.of(), List.of(), List.of(), List.of());
     }
 
     /** All there is. Takes a moment: for a thread of its own. */
@@ -69,7 +72,7 @@ public record TrueWork(Pattern pattern, List<FollowUp> offers, List<Place> place
             }
         }
         List<FollowUp> offers = FollowUp.isAsked(desk) ? FollowUp.of(desk) : List.of();
-        return new TrueWork(desk.pattern(), offers, places, List.copyOf(others));
+        return new TrueWork(desk.pattern(), offers, SeamOffers.still(desk), places, List.copyOf(others));
     }
 
     /** Whether it is untrue in one of the sizes, or in a pattern that comes in one. */
@@ -179,10 +182,7 @@ public record TrueWork(Pattern pattern, List<FollowUp> offers, List<Place> place
                 .max()
                 .orElse(0);
         if (most > NOTICED) {
-            said.add(
-                    words.isLessThanTapeShows(most)
-                            ? words.of("editor.true.moves-little")
-                            : words.of("editor.true.moves", Map.of("most", most)));
+            said.add(words.of("editor.true.moves", Map.of("most", most)));
         } else if (notch > NOTICED) {
             said.add(words.of("editor.true.moves-notch", Map.of("most", notch)));
         } else if (altered.moved().isEmpty()) {
@@ -193,8 +193,8 @@ public record TrueWork(Pattern pattern, List<FollowUp> offers, List<Place> place
             if (finding.values().get("by.signed") instanceof Double by
                     && Math.abs(by) > NOTICED
                     && finding.values().get("edge") instanceof String edge) {
-                lengths.add(words.of(
-                        "editor.true.length", Map.of("piece", finding.piece(), "edge", edge, "by.signed", by)));
+                String line = by > 0 ? "editor.true.length.longer" : "editor.true.length.shorter";
+                lengths.add(words.of(line, Map.of("piece", finding.piece(), "edge", edge, "by", Math.abs(by))));
             }
         }
         said.add(

@@ -121,6 +121,7 @@ public final class TruePanel extends SheetPage {
         shown.ifPresent(work -> {
             offers(work.offers(), words);
             places(work, words);
+            still(work, words);
             if (!work.others().isEmpty()) {
                 Label others = quiet(words.of("editor.true.others", Map.of("sizes", work.others())));
                 others.setId("true-others");
@@ -153,6 +154,16 @@ public final class TruePanel extends SheetPage {
                     list.getChildren().add(offer(i, offers.get(i), words));
                 }
             }
+        }
+    }
+
+    /** Last, since it asks for nothing. */
+    private void still(TrueWork work, Words words) {
+        if (!work.still().isEmpty()) {
+            list.getChildren().add(head(words.of("editor.true.still"), List.of()));
+        }
+        for (int i = 0; i < work.still().size(); i++) {
+            list.getChildren().add(offer(work.offers().size() + i, work.still().get(i), words));
         }
     }
 
