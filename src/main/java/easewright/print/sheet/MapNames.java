@@ -8,6 +8,7 @@ import easewright.print.ink.Mark.Anchor;
 import easewright.print.ink.Pencil;
 import easewright.print.ink.Tone;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Writes the names of the pieces on a map of the sheets, clear of what is written and drawn there. */
@@ -33,15 +34,27 @@ final class MapNames {
         this.borders = borders;
     }
 
-    /** @param corners of the piece on the map */
-    void write(String name, List<Point> corners) {
-        Name best = best(name, corners);
+    /**
+     * Writes the name of a piece, or else as much of it as there is room for.
+     *
+     * @param number  written before the name, and alone where that has no room, if there are numbers
+     * @param corners of the piece on the map
+     * @return whether the whole name stands there
+     */
+    boolean write(String name, Optional<String> number, List<Point> corners) {
+        String all = number.map(n -> n + " " + name).orElse(name);
+        Name best = best(all, corners);
+        boolean whole = best.text.equals(all) && best.cost < ON_LETTERS;
+        if (!whole && number.isPresent()) {
+            best = best(number.get(), corners);
+        }
         // On paper of its own, so that the lines of the joins do not cross it out.
         pencil.fill(around(best.at, best.words.width() + 0.8, best.words.height() + 0.6), Tone.PALE);
         double drop = best.size * 0.35;
         Point base = best.at.plus(best.upright ? new Point(0, drop) : new Point(drop, 0));
         double turn = best.upright ? 0 : -Math.PI / 2;
         pencil.write(best.text, base, best.size, Anchor.MIDDLE, turn, false, Tone.BLACK);
+        return whole;
     }
 
     /** The name of a piece on the map, in its middle {@code at}; less cost is better. */

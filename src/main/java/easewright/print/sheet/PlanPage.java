@@ -2,7 +2,6 @@ package easewright.print.sheet;
 
 import easewright.geom.Affine;
 import easewright.geom.Box;
-import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.pattern.Piece;
 import easewright.print.Cautions.Caution;
@@ -13,8 +12,6 @@ import easewright.print.ink.Mark.Anchor;
 import easewright.print.ink.Pen;
 import easewright.print.ink.Pencil;
 import easewright.print.ink.Tone;
-import easewright.print.sheet.Nest.Laid;
-import easewright.print.sheet.TileGrid.Tile;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -35,10 +32,6 @@ final class PlanPage {
     private final Joins joins;
     private final ControlLines controls;
     private final Pencil pencil = new Pencil();
-    /** What the numbers of the sheets and the letters of the joins take of the map. */
-    private final List<Box> taken = new ArrayList<>();
-    /** The sides of the sheets on the map. */
-    private final List<Box> borders = new ArrayList<>();
 
     PlanPage(Job job, TilePlan plan, Joins joins, ControlLines controls) {
         this.job = job;
@@ -59,8 +52,13 @@ final class PlanPage {
         TextColumn steps = new TextColumn(pencil, right, top - 1, width - right);
         steps.heading(words.of("print.plan.first")).numbered(steps(), TEXT);
         double below = Math.max(top + side, steps.bottom()) + 7;
-        double foot = foot(width, height);
-        map(new Box(0, below, width, foot - 6));
+        PlanMap map = map(width, below, height, false);
+        boolean numbered = !map.namesAll();
+        if (numbered) {
+            map = map(width, below, height, true);
+        }
+        pencil.add(map.picture());
+        foot(width, height, numbered);
         Affine inside = Affine.translation(order.margin(), order.margin());
         Layer layer = new Layer(List.of(), pencil.picture(), inside, Optional.empty());
         return new Leaf(order.paper().width(), order.paper().height(), List.of(layer));
@@ -136,24 +134,39 @@ final class PlanPage {
                 .orElseThrow();
     }
 
-    /** Pieces and cautions, set upwards from the foot of the page; gives their upper border. */
-    private double foot(double width, double height) {
-        // Cautions are read by those whom they protect: small only where they would push the map off the page.
-        double size = set(new Pencil(), 0, width, TEXT) <= height / 3 ? TEXT : SMALL;
-        double top = height - set(new Pencil(), 0, width, size);
-        set(pencil, top, width, size);
+    /** The map between what stands above and below it on the page. */
+    private PlanMap map(double width, double below, double height, boolean numbered) {
+        double foot = height - set(new Pencil(), 0, width, letters(width, height, numbered), numbered) - 3;
+        return new PlanMap(job, plan, joins, controls, new Box(0, below, width, foot - 6), numbered);
+    }
+
+    /** Cautions are read by those whom they protect: small only where they would push the map off the page. */
+    private double letters(double width, double height, boolean numbered) {
+        return set(new Pencil(), 0, width, TEXT, numbered) <= height / 3 ? TEXT : SMALL;
+    }
+
+    /**
+     * Pieces and cautions, set upwards from the foot of the page.
+     *
+     * @param numbered the pieces have numbers before their names, as on the map
+     */
+    private void foot(double width, double height, boolean numbered) {
+        double size = letters(width, height, numbered);
+        double top = height - set(new Pencil(), 0, width, size, numbered);
+        set(pencil, top, width, size, numbered);
         pencil.line(0, top - 3, width, top - 3, Pen.RULE);
-        return top - 3;
     }
 
     /** Pieces across the page, cautions in two columns below; gives the height of it all. */
-    private double set(Pencil on, double top, double width, double size) {
+    private double set(Pencil on, double top, double width, double size, boolean numbered) {
         List<String> names = new ArrayList<>();
-        for (PaperPiece paper : job.pieces()) {
+        for (int i = 0; i < job.pieces().size(); i++) {
+            PaperPiece paper = job.pieces().get(i);
             Piece piece = paper.piece();
+            String name = numbered ? PlanMap.number(i, words) + " " + piece.name() : piece.name();
             names.add(words.of(
                     "print.plan.piece",
-                    Map.of("piece", piece.name(), "cutting", PieceLabel.cutting(piece, paper.pair(), words))));
+                    Map.of("piece", name, "cutting", PieceLabel.cutting(piece, paper.pair(), words))));
         }
         double below = new TextColumn(on, 0, top, width)
                 .heading(words.of("print.plan.pieces"))
@@ -176,60 +189,5 @@ final class PlanPage {
             (left.bottom() <= right.bottom() ? left : right).paragraph(caution, size, Tone.BLACK);
         }
         return Math.max(left.bottom(), right.bottom()) - top;
-    }
-
-    private void map(Box room) {
-        TileGrid grid = plan.grid();
-        double width = grid.joinedWidth(plan.across());
-        double height = grid.joinedHeight(plan.down());
-        double scale = Math.min(room.width() / width, Math.max(10, room.height()) / height);
-        Affine small = Affine.translation((room.width() - width * scale) / 2, room.minY())
-                .after(Affine.scaling(scale, scale));
-        for (Laid laid : plan.laid()) {
-            PaperPiece paper = job.pieces().get(laid.shape());
-            Outline outline =
-                    paper.cut().outline().transformed(small.after(laid.place().after(paper.upright())));
-            pencil.fill(outline, Tone.PALE).around(outline, Pen.INNER);
-        }
-        for (Tile tile : plan.tiles()) {
-            Box area = shrunk(grid.area(tile), small);
-            pencil.box(area, Pen.JOIN);
-            borders.add(new Box(area.minX(), area.minY(), area.minX(), area.maxY()));
-            borders.add(new Box(area.maxX(), area.minY(), area.maxX(), area.maxY()));
-            borders.add(new Box(area.minX(), area.minY(), area.maxX(), area.minY()));
-            borders.add(new Box(area.minX(), area.maxY(), area.maxX(), area.maxY()));
-        }
-        controls.all().forEach(line -> pencil.line(small.apply(line.from()), small.apply(line.to()), Pen.CONTROL));
-        for (Tile tile : plan.tiles()) {
-            Box area = shrunk(grid.area(tile), small);
-            double size = Math.min(5.5, Math.min(area.width(), area.height()) / 3);
-            String number = String.valueOf(joins.number(tile));
-            double left = area.minX() + size * 0.3;
-            pencil.writeBold(number, left, area.minY() + size * 1.15, size, Tone.MID);
-            double wide = Lettering.of(true).width(number, size);
-            taken.add(new Box(left, area.minY() + size * 0.3, left + wide, area.minY() + size * 1.2));
-            double letter = Math.min(3, size / 2);
-            Point drop = new Point(0, letter * 0.35);
-            joins.right(tile)
-                    .ifPresent(j -> sign(j, new Point(area.maxX(), area.centre().y()).plus(drop), letter));
-            joins.below(tile).ifPresent(j -> sign(j, new Point(area.centre().x(), area.maxY()).plus(drop), letter));
-        }
-        MapNames names = new MapNames(pencil, taken, borders);
-        for (Laid laid : plan.laid()) {
-            String name = job.pieces().get(laid.shape()).piece().name();
-            names.write(name, laid.corners().stream().map(small::apply).toList());
-        }
-    }
-
-    private void sign(String letter, Point at, double size) {
-        Point middle = at.minus(new Point(0, size * 0.35));
-        pencil.fill(Pencil.circle(middle, size * 0.75), Tone.WHITE);
-        taken.add(Box.around(List.of(middle)).grown(size * 0.75));
-        pencil.write(letter, at, size, Anchor.MIDDLE, 0, true, Tone.DARK);
-    }
-
-    private static Box shrunk(Box box, Affine small) {
-        return Box.around(List.of(
-                small.apply(new Point(box.minX(), box.minY())), small.apply(new Point(box.maxX(), box.maxY()))));
     }
 }

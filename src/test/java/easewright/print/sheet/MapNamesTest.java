@@ -4,23 +4,30 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import easewright.geom.Box;
 import easewright.geom.Point;
+import easewright.print.ink.Lettering;
 import easewright.print.ink.Mark;
 import easewright.print.ink.Pencil;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 /** Names on the map of the sheets keep clear of what is written there. */
 class MapNamesTest {
     private static Mark.Writing written(String name, Box piece, List<Box> taken, List<Box> borders) {
+        return written(name, Optional.empty(), piece, taken, borders);
+    }
+
+    private static Mark.Writing written(
+            String name, Optional<String> number, Box piece, List<Box> taken, List<Box> borders) {
         Pencil pencil = new Pencil();
         List<Point> corners = List.of(
                 new Point(piece.minX(), piece.minY()),
                 new Point(piece.maxX(), piece.minY()),
                 new Point(piece.maxX(), piece.maxY()),
                 new Point(piece.minX(), piece.maxY()));
-        new MapNames(pencil, taken, borders).write(name, corners);
+        new MapNames(pencil, taken, borders).write(name, number, corners);
         return pencil.picture().marks().stream()
                 .filter(Mark.Writing.class::isInstance)
                 .map(Mark.Writing.class::cast)
@@ -42,9 +49,37 @@ class MapNamesTest {
             }
             Mark.Writing name = written("Side front", piece, taken, List.of());
             assertThat(name.text()).isEqualTo("Side front");
-            assertThat(piece.contains(name.at())).isTrue();
-            assertThat(taken).noneMatch(box -> box.contains(name.at()));
+            Box letters = letters(name);
+            assertThat(piece.contains(letters)).as("%s on %s", letters, piece).isTrue();
+            assertThat(taken).as("under %s", letters).noneMatch(letters::overlaps);
         }
+    }
+
+    /** The letters of words as they are written: as wide as the typeface says, as high as capitals are. */
+    private static Box letters(Mark.Writing words) {
+        double half = Lettering.of(words.bold()).width(words.text(), words.size()) / 2;
+        double high = words.size() * 0.73;
+        Point at = words.at();
+        return words.turn() == 0
+                ? new Box(at.x() - half, at.y() - high, at.x() + half, at.y())
+                : new Box(at.x() - high, at.y() - half, at.x(), at.y() + half);
+    }
+
+    /** Law over random sizes of pieces; seed 7: a name without room gives way to the number, which lies on the piece. */
+    @Test
+    void aPieceTooSmallForItsNameHasItsNumber() {
+        Random random = new Random(7);
+        int numbers = 0;
+        for (int round = 0; round < 60; round++) {
+            Box piece = new Box(10, 10, 16 + random.nextDouble(40), 16 + random.nextDouble(20));
+            Mark.Writing written = written("Front bodice lining", Optional.of("#14"), piece, List.of(), List.of());
+            assertThat(written.text()).as("%s", piece).isIn("#14 Front bodice lining", "#14");
+            assertThat(piece.contains(letters(written)))
+                    .as("%s on %s", written, piece)
+                    .isTrue();
+            numbers += written.text().equals("#14") ? 1 : 0;
+        }
+        assertThat(numbers).isBetween(5, 55);
     }
 
     @Test
