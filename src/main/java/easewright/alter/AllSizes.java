@@ -40,6 +40,19 @@ public final class AllSizes {
 
     private static List<Map<String, List<String>>> bySize(
             Map<String, List<String>> texts, List<String> named, Pattern pattern) throws Refusal {
+        List<Map<String, List<String>>> all = new ArrayList<>();
+        for (String size : named(named, pattern)) {
+            all.add(inSize(texts, size));
+        }
+        return all;
+    }
+
+    /**
+     * The sizes that texts such as {@code 10,12} or {@code all} name, each once, as they are named.
+     *
+     * @throws Refusal if one is not known, or none is marked
+     */
+    public static List<String> named(List<String> named, Pattern pattern) throws Refusal {
         List<String> known = PatternPart.sizes(pattern);
         if (known.isEmpty()) {
             throw Refusal.of("no-size-marked");
@@ -59,11 +72,7 @@ public final class AllSizes {
                 }
             }
         }
-        List<Map<String, List<String>>> all = new ArrayList<>();
-        for (String size : meant) {
-            all.add(inSize(texts, size));
-        }
-        return all;
+        return List.copyOf(meant);
     }
 
     private static Map<String, List<String>> inSize(Map<String, List<String>> texts, String size) {
@@ -76,17 +85,13 @@ public final class AllSizes {
 
     private static List<Map<String, List<String>>> byStar(Map<String, List<String>> texts, Pattern pattern)
             throws Refusal {
-        Optional<String> starred = Stream.concat(
-                        texts.getOrDefault("level", List.of()).stream(),
-                        texts.values().stream().flatMap(List::stream))
-                .filter(t -> t.contains(STAR))
-                .findFirst();
+        Set<String> starred = starred(texts, pattern);
         if (starred.isEmpty()) {
             return List.of(texts);
         }
         List<Map<String, List<String>>> all = new ArrayList<>();
         List<String> marked = PatternPart.sizes(pattern);
-        for (String size : sizes(starred.get(), pattern)) {
+        for (String size : starred) {
             Map<String, List<String>> one = inSize(texts, size);
             if (!marked.contains(size)) {
                 one.remove(Scope.SIZE);
@@ -94,6 +99,20 @@ public final class AllSizes {
             all.add(one);
         }
         return all;
+    }
+
+    /**
+     * What the {@code *} of settings stands for, in the order of {@link #of}; nothing where they have none.
+     *
+     * @throws Refusal if no level and no piece is named so
+     */
+    public static Set<String> starred(Map<String, List<String>> texts, Pattern pattern) throws Refusal {
+        Optional<String> starred = Stream.concat(
+                        texts.getOrDefault("level", List.of()).stream(),
+                        texts.values().stream().flatMap(List::stream))
+                .filter(t -> t.contains(STAR))
+                .findFirst();
+        return starred.isEmpty() ? Set.of() : sizes(starred.get(), pattern);
     }
 
     /** What the star stands for in the names of levels, or else of pieces. */

@@ -14,11 +14,13 @@ import easewright.pattern.Pattern;
 import easewright.pattern.Side;
 import easewright.text.Unreadable;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * One change as it was asked for, by options or by an entry of a list.
@@ -27,8 +29,14 @@ import java.util.Optional;
  * @param texts the settings by their keys, each as a person writes it
  * @param size  the size in which it is made, where the pattern comes in several
  * @param asIn  the first of the sizes for which it was asked in one go, where this is another one of them
+ * @param called what the size is called, also where none is marked and a star in the names stands for it
  */
-record Asked(Way way, Map<String, List<String>> texts, Optional<String> size, Optional<String> asIn) {
+record Asked(
+        Way way,
+        Map<String, List<String>> texts,
+        Optional<String> size,
+        Optional<String> asIn,
+        Optional<String> called) {
     /** A centre change that swings, by a name of its own because that is how people ask for it. */
     private static final String WEDGE = "wedge";
 
@@ -50,7 +58,7 @@ record Asked(Way way, Map<String, List<String>> texts, Optional<String> size, Op
             }
             throw new Trouble("method-not-known", Map.of("text", method, "known", known));
         }
-        return new Asked(way.get(), Map.of(), Optional.empty(), Optional.empty());
+        return new Asked(way.get(), Map.of(), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     /** More values of a setting. */
@@ -62,7 +70,7 @@ record Asked(Way way, Map<String, List<String>> texts, Optional<String> size, Op
         List<String> all = new ArrayList<>(texts.getOrDefault(key, List.of()));
         all.addAll(values);
         more.put(key, List.copyOf(all));
-        return new Asked(way, more, size, asIn);
+        return new Asked(way, more, size, asIn, called);
     }
 
     /** More values of a setting by the name that people know it by, which is that of its option if it has one. */
@@ -112,11 +120,14 @@ record Asked(Way way, Map<String, List<String>> texts, Optional<String> size, Op
         try {
             List<Asked> all = new ArrayList<>();
             Optional<String> first = Optional.empty();
+            Set<String> stars = texts.containsKey(Scope.SIZE) ? Set.of() : AllSizes.starred(texts, pattern);
+            Iterator<String> starred = stars.iterator();
             for (Map<String, List<String>> each : AllSizes.of(texts, pattern)) {
                 Map<String, List<String>> settings = new LinkedHashMap<>(each);
                 List<String> sizes = settings.remove(Scope.SIZE);
                 Optional<String> own = sizes == null ? size : Optional.of(sizes.get(0));
-                all.add(new Asked(way, settings, own, first));
+                Optional<String> named = own.isEmpty() && starred.hasNext() ? Optional.of(starred.next()) : own;
+                all.add(new Asked(way, settings, own, first, named));
                 first = first.or(() -> own);
             }
             return all;

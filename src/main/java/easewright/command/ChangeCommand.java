@@ -121,13 +121,13 @@ final class ChangeCommand implements Job {
 
     /** Whoever changes several sizes has to know which of them refused. */
     private static Trouble inSize(Trouble trouble, Asked asked) {
-        return asked.size().isEmpty()
+        return asked.called().isEmpty()
                 ? trouble
                 : new Trouble(
                         "change-refused-in-size",
                         Map.of(
                                 "size",
-                                asked.size().get(),
+                                asked.called().get(),
                                 "reason",
                                 Commands.english().problem(trouble.code(), trouble.values())));
     }

@@ -1,5 +1,7 @@
 package easewright.command;
 
+import easewright.alter.AllSizes;
+import easewright.alter.Refusal;
 import easewright.print.Cautions;
 import easewright.print.Past;
 import easewright.print.Reading;
@@ -19,6 +21,8 @@ import java.util.Set;
  * and saves what becomes of that.
  */
 abstract class OnPaper implements Job {
+    private static final String SIZES = "--sizes";
+
     private final String name;
     private final String outputNeeded;
     private final String kindUnknown;
@@ -91,6 +95,7 @@ abstract class OnPaper implements Job {
     @Override
     public final Grammar grammar() {
         return grammar(Target.grammar(Source.grammar(name))
+                .value(SIZES, "SIZES", "option.sizes-on-paper")
                 .value("--paper", "PAPER", "option." + name + "-paper")
                 .value("--kind", "WORDS", "option.kind"));
     }
@@ -106,8 +111,9 @@ abstract class OnPaper implements Job {
         }
         Set<Use> uses = PrintOptions.uses(given);
         Source.Opened opened = source.open();
-        Reading now = opened.reading(opened.pattern());
-        Optional<Reading> before = Past.of(opened.pattern()).map(opened::reading);
+        List<String> sizes = sizes(given, opened);
+        Reading now = opened.reading(opened.pattern(), sizes);
+        Optional<Reading> before = Past.of(opened.pattern()).map(p -> opened.reading(p, sizes));
         Noticed noticed = Noticed.in(opened, now);
         Made made = make(given, new Matter(source, opened, output, before, now, uses, noticed));
         source.typed().tell(voice);
@@ -117,5 +123,21 @@ abstract class OnPaper implements Job {
         }
         voice.err().println(source.words().of(made.said(), made.values()));
         return noticed.exitCode();
+    }
+
+    /** The sizes asked for, in the pattern's order; none for all. */
+    private static List<String> sizes(Given given, Source.Opened opened) throws Trouble {
+        Optional<String> text = given.text(SIZES);
+        if (text.isEmpty()) {
+            return opened.size().stream().toList();
+        }
+        if (given.has("--size")) {
+            throw new Misuse("size-and-sizes", Map.of());
+        }
+        try {
+            return AllSizes.named(List.of(text.get()), opened.pattern());
+        } catch (Refusal refusal) {
+            throw Said.of(refusal);
+        }
     }
 }

@@ -123,8 +123,13 @@ record Source(
 
         /** Everything read off a pattern of this file, for the wearer and the size given. */
         Reading reading(Pattern of) {
+            return reading(of, size.stream().toList());
+        }
+
+        /** The same in some sizes, or in all where none is named. */
+        Reading reading(Pattern of, List<String> sizes) {
             Pattern on = worn.map(w -> w.bodies(of)).orElse(of);
-            Pattern seen = size.map(s -> PatternPart.ofSize(on, s).alone()).orElse(on);
+            Pattern seen = PatternPart.ofSizes(on, sizes).alone();
             return Reading.of(seen, tables.fitting(seen));
         }
     }

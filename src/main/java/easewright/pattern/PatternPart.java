@@ -2,6 +2,7 @@ package easewright.pattern;
 
 import easewright.geom.Curve;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -69,6 +70,16 @@ public final class PatternPart {
     public static PatternPart ofSize(Pattern whole, String size) {
         PatternPart part = of(whole, p -> p.size().isEmpty() || p.size().get().equals(size));
         return new PatternPart(whole, part.alone.withBody(whole.body(Optional.of(size))));
+    }
+
+    /** The garments in some sizes, each for its own wearer; the whole where none is named. */
+    public static PatternPart ofSizes(Pattern whole, Collection<String> sizes) {
+        return switch (sizes.size()) {
+            case 0 -> whole(whole);
+            case 1 -> ofSize(whole, sizes.iterator().next());
+            default ->
+                of(whole, p -> p.size().isEmpty() || sizes.contains(p.size().get()));
+        };
     }
 
     /**

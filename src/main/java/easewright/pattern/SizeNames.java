@@ -9,14 +9,17 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Sizes as they are written at the ends of names ("Front 38", "Front 40", "Sleeve size M"). They are believed only
- * where some name comes in two sizes or more, so that "Pocket 2" beside "Front" is no size.
+ * Sizes as they are written at the ends of names ("Front 38", "Front 40", "Sleeve size M"), or else at their beginnings
+ * ("38 Front", "40 Front"). They are believed only where some name comes in two sizes or more, so that "Pocket 2" beside
+ * "Front" is no size.
  */
 public final class SizeNames {
     private static final String ONE = "(?:(?:EU|UK|US|DE|FR|IT)\\s?)?(?:\\d{1,3}|[2-6]?X{0,3}[SL]|M)";
     private static final String SIZE = "(?<size>" + ONE + ")";
     private static final Pattern ENDING =
             Pattern.compile("(?<stem>.*?\\S)[\\s,:_\u2013-]+(?:size[\\s_]*)?" + SIZE, Pattern.CASE_INSENSITIVE);
+    private static final Pattern BEGINNING =
+            Pattern.compile("(?:size[\\s_]*)?" + SIZE + "[\\s,:_\u2013-]+(?<stem>\\p{L}.*)", Pattern.CASE_INSENSITIVE);
     private static final Pattern ALONE = Pattern.compile("(?:size[\\s,:_\u2013-]*)?" + SIZE, Pattern.CASE_INSENSITIVE);
 
     /** Two sizes or more, as a nest says which are in it: "10-12-14", "sizes S to XL", "38/40". */
@@ -41,21 +44,37 @@ public final class SizeNames {
 
     private SizeNames() {}
 
-    /** The sizes by name, for those of the names that end in one; empty if they come in no sizes. */
+    /** The sizes by name, for those of the names that end or begin in one; empty if they come in no sizes. */
     public static Map<String, String> in(List<String> names) {
-        return endings(
+        return inNames(
                 names.stream().filter(name -> !NumberedNames.isNumbered(name)).toList());
     }
 
-    private static Map<String, String> endings(List<String> names) {
+    private static Map<String, String> inNames(List<String> names) {
+        Map<String, String> endings = believed(names, ENDING);
+        Map<String, String> beginnings = endings.isEmpty() ? believed(names, BEGINNING) : Map.of();
+        // Small numbers before names more likely count the pieces.
+        boolean sure = beginnings.keySet().stream().anyMatch(SizeNames::beginsWithASureSize);
+        return sure ? beginnings : endings;
+    }
+
+    private static boolean beginsWithASureSize(String name) {
+        Matcher beginning = BEGINNING.matcher(name.strip());
+        return beginning.matches()
+                && SURELY_SIZES
+                        .matcher(name.strip().substring(0, beginning.end("size")))
+                        .matches();
+    }
+
+    private static Map<String, String> believed(List<String> names, Pattern form) {
         Map<String, String> sizes = new LinkedHashMap<>();
         Map<String, Set<String>> found = new LinkedHashMap<>();
         for (String name : names) {
-            Matcher ending = ENDING.matcher(name.strip());
-            if (ending.matches()) {
-                sizes.put(name, ending.group("size"));
-                found.computeIfAbsent(ending.group("stem"), s -> new LinkedHashSet<>())
-                        .add(ending.group("size"));
+            Matcher sized = form.matcher(name.strip());
+            if (sized.matches()) {
+                sizes.put(name, sized.group("size"));
+                found.computeIfAbsent(sized.group("stem"), s -> new LinkedHashSet<>())
+                        .add(sized.group("size"));
             }
         }
         return found.values().stream().anyMatch(s -> s.size() > 1) ? sizes : Map.of();
@@ -70,7 +89,7 @@ public final class SizeNames {
                 sizes.put(name, alone.group("size"));
             }
         }
-        return sizes.size() > 1 ? sizes : endings(names);
+        return sizes.size() > 1 ? sizes : inNames(names);
     }
 
     /** The sizes of the run in a text, in their order there; empty where there is none. */
@@ -118,8 +137,8 @@ public final class SizeNames {
     static String without(String name, String word) {
         String quoted = Pattern.quote(word);
         String plain = name.strip()
-                .replaceFirst("(?iu)[\\s,:\u2013-]*\\(?\\b(size\\s*)?" + quoted + "\\)?$", "")
-                .replaceFirst("(?iu)^\\(?(size\\s*)?" + quoted + "\\b\\)?[\\s,:\u2013-]*", "")
+                .replaceFirst("(?iu)[\\s,:_\u2013-]*\\(?(?<![\\p{L}\\p{N}])(size[\\s_]*)?" + quoted + "\\)?$", "")
+                .replaceFirst("(?iu)^\\(?(size[\\s_]*)?" + quoted + "(?![\\p{L}\\p{N}])\\)?[\\s,:_\u2013-]*", "")
                 .strip();
         return plain.isEmpty() ? name.strip() : plain;
     }

@@ -41,7 +41,7 @@ class PrintCommandTest {
                 "--overlap 20cm | 2 | overlap",
                 "--pieces Sleeve | 2 | Sleeve",
                 "--pieces , | 2 | No piece",
-                "--size 38 | 2 | sizes",
+                "--size 38 | 2 | size marked",
                 "--paper a7 | 64 | a7",
                 "--kind balloon | 64 | balloon",
                 "--paper | 64 | paper"

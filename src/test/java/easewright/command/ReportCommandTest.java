@@ -71,4 +71,24 @@ class ReportCommandTest {
         assertThat(run.err()).contains(part).doesNotContain("Exception").doesNotContain("{");
         assertThat(folder.resolve(out)).doesNotExist();
     }
+
+    @Test
+    void ofANestOnlyTheSizesAskedForAreTold() throws Exception {
+        Path nest = Path.of("sample-pieces/skirt-sizes.svg");
+        Path out = folder.resolve("two.html");
+        Run run = Run.of("report", nest, "-o", out, "--sizes", "14,10");
+        assertThat(run.code()).as(run.err()).isLessThan(2);
+        assertThat(Files.readString(out)).contains("size 10", "size 14").doesNotContain("size 12", "Front 12");
+        Run all = Run.of("report", nest, "-o", out, "--sizes", "all", "--overwrite");
+        String every = Files.readString(out);
+        assertThat(all.code()).isLessThan(2);
+        Run.of("report", nest, "-o", out, "--overwrite");
+        assertThat(Files.readString(out)).isEqualTo(every).contains("size 12");
+        assertThat(Run.of("report", nest, "-o", out, "--sizes", "16", "--overwrite")
+                        .err())
+                .contains("16", "10, 12, 14");
+        Run both = Run.of("report", nest, "-o", out, "--sizes", "12", "--size", "12", "--overwrite");
+        assertThat(both.code()).isEqualTo(64);
+        assertThat(both.err()).contains("--size", "--sizes");
+    }
 }

@@ -51,6 +51,38 @@ class SizeNamesTest {
     }
 
     @Test
+    void aSizeMayStandBeforeTheName() {
+        assertThat(SizeNames.in(List.of("12 Front", "14 Front", "12 Back", "Pocket")))
+                .isEqualTo(Map.of("12 Front", "12", "14 Front", "14", "12 Back", "12"));
+        assertThat(SizeNames.in(List.of("Size S Sleeve", "M_Sleeve")))
+                .isEqualTo(Map.of("Size S Sleeve", "S", "M_Sleeve", "M"));
+        assertThat(SizeNames.ofLayers(List.of("8 Front", "10 Front", "words")))
+                .isEqualTo(Map.of("8 Front", "8", "10 Front", "10"));
+        assertThat(SizeNames.in(List.of("1 Front", "2 Back", "3 Sleeve"))).isEmpty();
+        assertThat(SizeNames.in(List.of("1 Front", "2 Front"))).as("counted").isEmpty();
+        assertThat(SizeNames.in(List.of("1 Front 12", "1 Front 14")))
+                .isEqualTo(Map.of("1 Front 12", "12", "1 Front 14", "14"));
+        assertThat(SizeNames.in(List.of("12 cm", "14-38"))).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "12 Front,12,Front",
+        "12_Front,12,Front",
+        "Front_12,12,Front",
+        "Front 12,12,Front",
+        "Front (size 12),12,Front",
+        "Size 12: Front,12,Front",
+        "M-Sleeve,M,Sleeve",
+        "Front 112,12,Front 112",
+        "Frontm,M,Frontm",
+        "12,12,12"
+    })
+    void aNameWithoutItsSize(String name, String size, String without) {
+        assertThat(SizeNames.without(name, size)).isEqualTo(without);
+    }
+
+    @Test
     void aRunByItself() {
         assertThat(SizeNames.isRun("S-M-L")).isTrue();
         assertThat(SizeNames.isRun("sizes 8, 10 and 12")).isTrue();

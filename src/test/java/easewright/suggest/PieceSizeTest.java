@@ -8,6 +8,7 @@ import easewright.pattern.EdgeRef;
 import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
 import easewright.pattern.PatternPart;
+import easewright.pattern.Piece;
 import easewright.svg.SvgFile;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -58,6 +59,27 @@ class PieceSizeTest {
         List<PieceSize> sizes = sizes(Suggestions.of(sheet(svg), Set.of()));
         assertThat(sizes).extracting(PieceSize::size).containsExactly("10", "10", "12", "12");
         assertThat(sizes).allMatch(s -> s.reason().code().equals("size-of-layer"));
+    }
+
+    @Test
+    void byLayersAndNamesThatBeginWithASize() throws Exception {
+        StringBuilder svg = new StringBuilder(
+                "<svg xmlns='http://www.w3.org/2000/svg' xmlns:inkscape='http://www.inkscape.org/namespaces/inkscape'"
+                        + " width='900mm' height='900mm' viewBox='0 0 900 900'>");
+        StringBuilder names = new StringBuilder(svg);
+        for (String size : List.of("8", "10", "12")) {
+            int x = 70 * Integer.parseInt(size) - 550;
+            svg.append("<g inkscape:groupmode='layer' inkscape:label='" + size + " Front'><path id='f" + size + "' d='M"
+                    + x + " 0h80v200h-80z'/></g>");
+            names.append(
+                    "<path id='n" + size + "' d='M" + x + " 0h80v200h-80z'><title>" + size + " Front</title></path>");
+        }
+        List<PieceSize> byLayer = sizes(Suggestions.of(sheet(svg + "</svg>"), Set.of()));
+        assertThat(byLayer).extracting(PieceSize::size).containsExactly("8", "10", "12");
+        assertThat(byLayer).allMatch(s -> s.reason().code().equals("size-of-layer"));
+        Suggestions byName = Suggestions.of(sheet(names + "</svg>"), Set.of());
+        assertThat(sizes(byName)).extracting(PieceSize::size).containsExactly("8", "10", "12");
+        assertThat(byName.outcome().pieces()).extracting(Piece::plainName).containsOnly("Front");
     }
 
     @Test

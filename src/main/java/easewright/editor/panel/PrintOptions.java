@@ -3,12 +3,16 @@ package easewright.editor.panel;
 import easewright.editor.model.Desk;
 import easewright.editor.paper.PaperChoice;
 import easewright.editor.paper.PaperChoice.Surface;
+import easewright.pattern.PatternPart;
 import easewright.pattern.Piece;
 import easewright.print.Use;
 import easewright.text.LengthUnit;
 import easewright.text.Words;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import javafx.geometry.Pos;
@@ -19,6 +23,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
@@ -35,6 +40,7 @@ final class PrintOptions extends VBox {
     private final VBox report = new VBox(8);
     private final Node margin;
     private final Node overlap;
+    private final Map<Piece, Node> pieces = new LinkedHashMap<>();
     private final ChoiceBox<Surface> surface;
     private final ChoiceBox<Surface> reportOn;
     private PaperChoice choice;
@@ -45,18 +51,19 @@ final class PrintOptions extends VBox {
         this.desk = desk;
         this.words = desk.words();
         this.chosen = chosen;
-        choice = PaperChoice.first(desk.unit() == LengthUnit.INCH);
+        choice = PaperChoice.first(desk.unit() == LengthUnit.INCH).withSizes(Set.copyOf(desk.sizesTaking()));
         getStyleClass().add("print-options");
         surface = papers("surface", List.of(Surface.values()), PaperChoice::withSurface);
         reportOn = papers("report-paper", PaperChoice.SHEETS, PaperChoice::withReportOn);
         margin = length("margin", choice.margin(), (c, mm) -> c.withMargin(mm));
         overlap = length("overlap", choice.overlap(), (c, mm) -> c.withOverlap(mm));
         print.getChildren().setAll(title("editor.print.paper"), surface, margin, overlap);
-        VBox pieces = new VBox(TICKS, title("editor.print.pieces"));
-        desk.pattern().pieces().forEach(p -> pieces.getChildren().add(piece(p)));
+        VBox ticks = new VBox(TICKS, title("editor.print.pieces"));
+        desk.pattern().pieces().forEach(p -> pieces.put(p, piece(p)));
+        ticks.getChildren().addAll(pieces.values());
         // Below all that is asked once, since there may be many.
-        pieces.visibleProperty().bind(print.visibleProperty());
-        pieces.managedProperty().bind(print.managedProperty());
+        ticks.visibleProperty().bind(print.visibleProperty());
+        ticks.managedProperty().bind(print.managedProperty());
         CheckBox oneWay = new CheckBox(words.of("editor.print.one-way"));
         oneWay.setId("print-one-way");
         Hints.on(oneWay, words.of("editor.print.one-way.hint"));
@@ -75,7 +82,7 @@ final class PrintOptions extends VBox {
         for (Use use : Use.values()) {
             uses.getChildren().add(use(use));
         }
-        getChildren().setAll(kinds(), print, report, uses, pieces);
+        getChildren().setAll(kinds(), sizes(), print, report, uses, ticks);
         show();
     }
 
@@ -106,6 +113,8 @@ final class PrintOptions extends VBox {
         Parts.present(report, choice.report());
         Parts.present(margin, choice.onPaper());
         Parts.present(overlap, choice.joined());
+        pieces.forEach((piece, tick) ->
+                Parts.present(tick, piece.size().map(choice.sizes()::contains).orElse(true)));
         surface.setValue(choice.surface());
         reportOn.setValue(choice.reportOn());
     }
@@ -124,6 +133,25 @@ final class PrintOptions extends VBox {
         pieces.getStyleClass().add("left-pill");
         record.getStyleClass().add("right-pill");
         return new HBox(pieces, record);
+    }
+
+    /** Which of several sizes are wanted, at first those in which something is done. */
+    private Node sizes() {
+        FlowPane ticks = new FlowPane(12, 4);
+        List<String> known = desk.size().isEmpty() ? List.of() : PatternPart.sizes(desk.pattern());
+        for (String size : known) {
+            CheckBox tick = new CheckBox(size);
+            tick.setMnemonicParsing(false);
+            tick.setId("print-size-" + size);
+            Heard.name(tick, words.of("editor.print.size.name", Map.of("size", size)));
+            Hints.on(tick, words.of("editor.print.size.hint", Map.of("size", size)));
+            tick.setSelected(choice.sizes().contains(size));
+            tick.setOnAction(e -> choose(c -> c.withSize(size, tick.isSelected())));
+            ticks.getChildren().add(tick);
+        }
+        VBox box = new VBox(8, title("editor.print.sizes"), ticks);
+        Parts.present(box, !known.isEmpty());
+        return box;
     }
 
     private ToggleButton kind(ToggleGroup group, String name, boolean isReport) {

@@ -170,7 +170,8 @@ public final class PrintPanel {
         if (pages.isEmpty()) {
             return;
         }
-        String name = PaperPages.name(desk) + (options.choice().report() ? words.of("editor.print.report-name") : "");
+        String name = PaperPages.name(desk, options.choice())
+                + (options.choice().report() ? words.of("editor.print.report-name") : "");
         Path beside = desk.file()
                 .map(file -> file.known().resolveSibling(name + ending))
                 .orElse(Path.of(name + ending));

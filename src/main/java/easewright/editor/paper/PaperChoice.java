@@ -14,6 +14,7 @@ import java.util.TreeSet;
  * What is to be put on paper, and how. Immutable.
  *
  * @param report     the record of the change, in place of the pieces
+ * @param sizes      the sizes that are wanted, where the pattern comes in several; for a report too
  * @param surface    what the pieces are printed on
  * @param margin     what the printer leaves blank, mm
  * @param overlap    how far joined sheets lie over each other, mm
@@ -25,6 +26,7 @@ import java.util.TreeSet;
  */
 public record PaperChoice(
         boolean report,
+        Set<String> sizes,
         Surface surface,
         double margin,
         double overlap,
@@ -60,10 +62,12 @@ public record PaperChoice(
     }
 
     private static PaperChoice first(Surface surface, double margin, double overlap, double clothWidth) {
-        return new PaperChoice(false, surface, margin, overlap, Set.of(), Set.of(), surface, clothWidth, false);
+        return new PaperChoice(
+                false, Set.of(), surface, margin, overlap, Set.of(), Set.of(), surface, clothWidth, false);
     }
 
     public PaperChoice {
+        sizes = Set.copyOf(sizes);
         without = Set.copyOf(without);
         uses = Set.copyOf(uses);
         if (!SHEETS.contains(reportOn)) {
@@ -72,26 +76,40 @@ public record PaperChoice(
     }
 
     public PaperChoice withReport(boolean wanted) {
-        return new PaperChoice(wanted, surface, margin, overlap, without, uses, reportOn, clothWidth, oneWay);
+        return new PaperChoice(wanted, sizes, surface, margin, overlap, without, uses, reportOn, clothWidth, oneWay);
+    }
+
+    public PaperChoice withSizes(Set<String> wanted) {
+        return new PaperChoice(report, wanted, surface, margin, overlap, without, uses, reportOn, clothWidth, oneWay);
+    }
+
+    public PaperChoice withSize(String size, boolean wanted) {
+        Set<String> others = new TreeSet<>(sizes);
+        if (wanted) {
+            others.add(size);
+        } else {
+            others.remove(size);
+        }
+        return withSizes(others);
     }
 
     /** Who joins sheets of one paper has it in the printer for a report too. */
     public PaperChoice withSurface(Surface chosen) {
         Surface sheet = SHEETS.contains(chosen) ? chosen : reportOn;
-        return new PaperChoice(report, chosen, margin, overlap, without, uses, sheet, clothWidth, oneWay);
+        return new PaperChoice(report, sizes, chosen, margin, overlap, without, uses, sheet, clothWidth, oneWay);
     }
 
     /** @throws IllegalArgumentException if it is none of {@link #SHEETS} */
     public PaperChoice withReportOn(Surface sheet) {
-        return new PaperChoice(report, surface, margin, overlap, without, uses, sheet, clothWidth, oneWay);
+        return new PaperChoice(report, sizes, surface, margin, overlap, without, uses, sheet, clothWidth, oneWay);
     }
 
     public PaperChoice withMargin(double mm) {
-        return new PaperChoice(report, surface, mm, overlap, without, uses, reportOn, clothWidth, oneWay);
+        return new PaperChoice(report, sizes, surface, mm, overlap, without, uses, reportOn, clothWidth, oneWay);
     }
 
     public PaperChoice withOverlap(double mm) {
-        return new PaperChoice(report, surface, margin, mm, without, uses, reportOn, clothWidth, oneWay);
+        return new PaperChoice(report, sizes, surface, margin, mm, without, uses, reportOn, clothWidth, oneWay);
     }
 
     public PaperChoice withPiece(String id, boolean wanted) {
@@ -101,7 +119,7 @@ public record PaperChoice(
         } else {
             others.add(id);
         }
-        return new PaperChoice(report, surface, margin, overlap, others, uses, reportOn, clothWidth, oneWay);
+        return new PaperChoice(report, sizes, surface, margin, overlap, others, uses, reportOn, clothWidth, oneWay);
     }
 
     public PaperChoice withUse(Use use, boolean is) {
@@ -112,11 +130,11 @@ public record PaperChoice(
         } else {
             others.remove(use);
         }
-        return new PaperChoice(report, surface, margin, overlap, without, others, reportOn, clothWidth, oneWay);
+        return new PaperChoice(report, sizes, surface, margin, overlap, without, others, reportOn, clothWidth, oneWay);
     }
 
     public PaperChoice withCloth(double widthMm, boolean sameWay) {
-        return new PaperChoice(report, surface, margin, overlap, without, uses, reportOn, widthMm, sameWay);
+        return new PaperChoice(report, sizes, surface, margin, overlap, without, uses, reportOn, widthMm, sameWay);
     }
 
     /** Whether sheets are joined, so that an overlap counts. */
@@ -129,7 +147,7 @@ public record PaperChoice(
         return surface != Surface.PROJECTOR;
     }
 
-    /** @param ids of all pieces of the pattern */
+    /** @param ids of all pieces of the sizes wanted */
     PrintOrder printOrder(String name, LocalDate date, List<String> ids) {
         Paper paper = onPaper() ? Paper.valueOf(surface.name()) : Paper.A4;
         List<String> wanted = ids.stream().filter(id -> !without.contains(id)).toList();

@@ -4,6 +4,7 @@ import easewright.ease.EaseTables;
 import easewright.editor.model.Desk;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
+import easewright.pattern.PatternPart;
 import easewright.pattern.Piece;
 import easewright.print.Cautions;
 import easewright.print.Cautions.Caution;
@@ -46,9 +47,15 @@ public record PaperPages(List<Leaf> leaves, String title, LocalDate date, String
      */
     static PaperPages of(Desk desk, PaperChoice choice, LocalDate date) throws PrintProblem {
         EaseTables tables = desk.reading().tables();
-        Pattern pattern = desk.pattern();
+        if (desk.size().isPresent() && choice.sizes().isEmpty()) {
+            throw PrintProblem.noSizeChosen();
+        }
+        List<String> sizes = sizes(desk, choice);
+        Pattern pattern = PatternPart.ofSizes(desk.pattern(), sizes).alone();
         Reading now = Reading.of(pattern, tables.fitting(pattern));
-        Optional<Reading> before = Past.of(pattern).map(p -> Reading.of(p, tables.fitting(p)));
+        Optional<Reading> before = Past.of(desk.pattern())
+                .map(p -> PatternPart.ofSizes(p, sizes).alone())
+                .map(p -> Reading.of(p, tables.fitting(p)));
         List<Caution> cautions = Cautions.of(before, now, choice.uses());
         Words words = desk.words();
         String untried = desk.shownTrial().isPresent() ? " " + words.of("editor.print.said.untried") : "";
@@ -76,6 +83,15 @@ public record PaperPages(List<Leaf> leaves, String title, LocalDate date, String
         return new PaperPages(prints.leaves(), name, date, Lengths.together(said), Optional.empty());
     }
 
+    /** The sizes wanted, in the pattern's order; none where it comes in one. */
+    private static List<String> sizes(Desk desk, PaperChoice choice) {
+        return desk.size().isEmpty()
+                ? List.of()
+                : PatternPart.sizes(desk.pattern()).stream()
+                        .filter(choice.sizes()::contains)
+                        .toList();
+    }
+
     /** What the file told and what was read off the pattern, each once, the weightiest first. */
     private static List<Finding> findings(Desk desk, Reading now) {
         Set<Finding> all = new LinkedHashSet<>();
@@ -83,10 +99,20 @@ public record PaperPages(List<Leaf> leaves, String title, LocalDate date, String
             all.addAll(f.svg().findings());
             all.addAll(f.svg().oldWords(desk.pattern()));
         });
+        // Of a piece of a size that is not wanted nothing is told.
+        all.removeIf(f -> desk.pattern().piece(f.piece()).isPresent()
+                && now.pattern().piece(f.piece()).isEmpty());
         all.addAll(now.findings());
         List<Finding> sorted = new ArrayList<>(all);
         sorted.sort(Comparator.comparing(Finding::severity).reversed());
         return sorted;
+    }
+
+    /** What a file of these pages is called: as the pattern, with the sizes where only some of several are wanted. */
+    public static String name(Desk desk, PaperChoice choice) {
+        List<String> sizes = sizes(desk, choice);
+        boolean some = sizes.size() < PatternPart.sizes(desk.pattern()).size();
+        return some && !sizes.isEmpty() ? name(desk) + " " + String.join(" ", sizes) : name(desk);
     }
 
     /** What the pattern is called: its file without the ending. */

@@ -12,6 +12,11 @@ public final class PrintProblem extends Problem {
         super(code, values);
     }
 
+    /** That no size is wanted of a pattern that comes in several. */
+    public static PrintProblem noSizeChosen() {
+        return of("print-no-size-chosen");
+    }
+
     /** No piece is wanted. */
     public static PrintProblem nothingChosen() {
         return of("print-nothing-chosen");

@@ -6,10 +6,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import easewright.alter.Step;
 import easewright.alter.StepRefused;
+import easewright.draft.Samples;
 import easewright.editor.mark.EdgeEdits;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
+import easewright.svg.SvgFile;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -181,6 +184,20 @@ class AlsoInTest extends NestAtWork {
         assertThat(session.desk().wanted().orElseThrow().leftOut())
                 .as("also where a place cannot be taken along")
                 .containsExactly(EdgeRef.of("skirt-front-10", "side"));
+    }
+
+    @Test
+    void aSizeBeforeTheNameIsOfferedLikeOneBehindIt() throws Exception {
+        String nest = Samples.files().get("skirt-sizes.svg");
+        String named = nest.replaceAll("name=\"(Back|Front|Waistband) (10|12|14)\"", "name=\"$2 $1\"");
+        assertThat(named).isNotEqualTo(nest);
+        SvgFile file = SvgFile.read(named.getBytes(StandardCharsets.UTF_8), "nest.svg");
+        session.open(Opened.of(new OpenFile(file, Optional.empty(), "nest.svg")));
+        session.chooseLevel("hip");
+        assertThat(AlsoIn.offered(session.desk())).containsExactly("12", "14");
+        also("14");
+        want(w -> w.withAmount(10));
+        assertThat(session.desk().shownTrial().orElseThrow().sizes()).containsExactly("10", "14");
     }
 
     @Test

@@ -4,12 +4,26 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import easewright.editor.model.Desk;
+import easewright.editor.model.OpenFile;
+import easewright.editor.model.Opened;
+import easewright.editor.model.Session;
 import easewright.editor.paper.PaperChoice.Surface;
+import easewright.print.pdf.PdfBook;
 import easewright.print.sheet.Paper;
+import easewright.print.sheet.PrintProblem;
+import easewright.svg.SvgFile;
 import easewright.text.LengthUnit;
 import easewright.text.Words;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.DoubleStream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 
 class PaperChoiceTest {
@@ -47,5 +61,54 @@ class PaperChoiceTest {
 
     private static Paper paper(PaperChoice choice) {
         return choice.reportOrder("test", LocalDate.of(2026, 5, 17)).paper();
+    }
+
+    private static Desk nest() throws Exception {
+        Path file = Path.of("sample-pieces/skirt-sizes.svg");
+        Session session = new Session(LengthUnit.CM, false);
+        session.open(Opened.of(new OpenFile(SvgFile.read(file), Optional.of(file), "skirt-sizes.svg")));
+        session.chooseSize("12");
+        return session.desk();
+    }
+
+    private static PaperPages pages(Desk desk, PaperChoice choice) throws Exception {
+        return PaperPages.of(desk, choice, LocalDate.of(2026, 11, 26));
+    }
+
+    /** Two wearers of two sizes: each has pages of her own, and none of the third. */
+    @Test
+    void ofANestOnlyTheSizesWantedArePrintedAndReported() throws Exception {
+        Desk desk = nest();
+        PaperChoice one = PaperChoice.first(false).withSizes(Set.of("12")).withSurface(Surface.A0);
+        assertThat(written(pages(desk, one))).contains("Front 12").doesNotContain("Front 10", "Front 14");
+        PaperChoice report = one.withReport(true);
+        String page = new String(pages(desk, report).html().orElseThrow(), StandardCharsets.UTF_8);
+        assertThat(page).contains("hip").doesNotContain("(10)", "(14)", "Front 10", "Front 14");
+        String two = new String(pages(desk, report.withSize("14", true)).html().orElseThrow(), StandardCharsets.UTF_8);
+        assertThat(two).contains("size 12", "size 14").doesNotContain("size 10", "Front 10");
+        assertThat(pages(desk, report).leaves().size())
+                .isLessThan(pages(desk, report.withSizes(Set.of("10", "12", "14")))
+                        .leaves()
+                        .size());
+        assertThatThrownBy(() -> pages(desk, one.withSize("12", false)))
+                .isInstanceOfSatisfying(
+                        PrintProblem.class, p -> assertThat(p.code()).isEqualTo("print-no-size-chosen"));
+    }
+
+    private static String written(PaperPages pages) throws Exception {
+        byte[] pdf = PdfBook.of(pages.leaves(), pages.title(), pages.date(), share -> {});
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            return new PDFTextStripper().getText(document);
+        }
+    }
+
+    @Test
+    void aFileOfSomeSizesIsCalledByThem() throws Exception {
+        Desk desk = nest();
+        PaperChoice first = PaperChoice.first(false);
+        assertThat(PaperPages.name(desk, first.withSizes(Set.of("12")))).isEqualTo("skirt-sizes 12");
+        assertThat(PaperPages.name(desk, first.withSizes(Set.of("14", "10")))).isEqualTo("skirt-sizes 10 14");
+        assertThat(PaperPages.name(desk, first.withSizes(Set.of("10", "12", "14"))))
+                .isEqualTo("skirt-sizes");
     }
 }
