@@ -160,7 +160,7 @@ class EaseStaysJourneyTest extends Journey {
         robot.clickOn("#cloth-stretched").write("14").push(KeyCode.ENTER);
         assertThat(desk().pattern().cloth().across().orElseThrow()).isCloseTo(40, within(1e-9));
         stay(before, places(robot), "the stretch tested");
-        assertThat(robot.lookup("#cloth-now").queryAs(Label.class).getText()).startsWith("stretches 40");
+        assertThat(robot.lookup("#cloth-now").queryAs(Label.class).getText()).startsWith("stretches\u00a040");
     }
 
     /** A level of 40 letters on a piece of 60: every letter of both is shown. */

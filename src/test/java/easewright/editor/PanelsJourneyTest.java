@@ -91,7 +91,7 @@ class PanelsJourneyTest extends Journey {
                 .filter(row -> inContent(ease, row).getMaxY() <= seen[1] + 0.5)
                 .reduce((a, b) -> b)
                 .orElseThrow();
-        assertThat(inContent(ease, last).getMaxY()).isBetween(seen[1] - 1, seen[1] + 1);
+        assertThat(inContent(ease, last).getMaxY()).isBetween(seen[1] - 7, seen[1]);
     }
 
     private static Bounds inContent(ScrollPane page, Node node) {

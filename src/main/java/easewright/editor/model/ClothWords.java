@@ -10,11 +10,12 @@ import java.util.OptionalDouble;
 /**
  * What is known of the cloth, in words, and how each of it is found out by hand.
  *
+ * @param untested that the stretch is not known where it matters, else empty
  * @param now    all that is known, and as which garment the ease is judged, in one line
  * @param across stretch across, {@code along} lengthwise, {@code recovery} how far it springs back, {@code wash} how far
  *               it shrinks
  */
-public record ClothWords(String now, Test across, Test along, Test recovery, Test wash) {
+public record ClothWords(String untested, String now, Test across, Test along, Test recovery, Test wash) {
     /**
      * A test.
      *
@@ -45,7 +46,8 @@ public record ClothWords(String now, Test across, Test along, Test recovery, Tes
         String pulled = range(marked, StretchTest.stretched(StretchTest.MOST, marked), words);
         Test recovery = test("recovery", cloth.recovery(), marked, rested, range(marked, stretched, words), words);
         return new ClothWords(
-                now(cloth, stretchMatters(desk), garments, words),
+                cloth.across().isEmpty() && stretchMatters(desk) ? words.of("editor.cloth.now.untested") : "",
+                now(cloth, garments, words),
                 test("across", cloth.across(), marked, stretched, pulled, words),
                 test(
                         "along",
@@ -68,18 +70,9 @@ public record ClothWords(String now, Test across, Test along, Test recovery, Tes
         return words.of("editor.cloth.range", Map.of("low", low, "high", high));
     }
 
-    /** The longest that {@code now} can come to be while only measurements are typed. */
-    public static String longest(Desk desk, Garments garments) {
-        return now(desk.pattern().cloth(), true, garments, desk.words());
-    }
-
-    private static String now(Cloth cloth, boolean matters, Garments garments, Words words) {
+    private static String now(Cloth cloth, Garments garments, Words words) {
         List<String> known = new ArrayList<>();
-        if (cloth.across().isPresent()) {
-            known.add(percent("editor.cloth.now.across", cloth.across(), words));
-        } else if (matters) {
-            known.add(words.of("editor.cloth.now.untested"));
-        }
+        cloth.across().ifPresent(p -> known.add(percent("editor.cloth.now.across", cloth.across(), words)));
         cloth.along().ifPresent(p -> known.add(percent("editor.cloth.now.along", cloth.along(), words)));
         cloth.recovery().ifPresent(p -> known.add(percent("editor.cloth.now.recovery", cloth.recovery(), words)));
         cloth.shrinkage().ifPresent(p -> known.add(percent("editor.cloth.now.wash", cloth.shrinkage(), words)));

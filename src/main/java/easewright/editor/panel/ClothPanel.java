@@ -18,7 +18,6 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
 /**
@@ -33,9 +32,7 @@ final class ClothPanel extends VBox {
     private final ToggleButton knit = new ToggleButton();
     private final ToggleButton details = new ToggleButton();
     private final Label now = new Label();
-    /** Not seen: keeps the room of the longest that may come to be said there, so that nothing below is pushed down. */
-    private final Label room = new Label();
-
+    private final Label untested = new Label();
     private final VBox fold;
     private final HandTest across = new HandTest("cloth-stretched", this::stretched);
     private final HandTest along = new HandTest("cloth-along", this::stretchedAlong);
@@ -64,21 +61,18 @@ final class ClothPanel extends VBox {
         title.getStyleClass().add("section-title");
         now.getStyleClass().add("quiet");
         now.setWrapText(true);
-        room.getStyleClass().add("quiet");
-        room.setWrapText(true);
-        room.setVisible(false);
-        StackPane known = new StackPane(room, now);
-        known.setAlignment(Pos.TOP_LEFT);
-        known.setMinHeight(USE_PREF_SIZE);
+        now.setMinHeight(USE_PREF_SIZE);
+        untested.setId("cloth-untested");
+        untested.getStyleClass().add("quiet");
         said.getStyleClass().add("quiet");
         said.setWrapText(true);
         said.setId("cloth-said");
-        HBox kind = new HBox(6, title, woven, knit, Parts.gap(), details);
+        HBox kind = new HBox(6, title, woven, knit, untested, Parts.gap(), details);
         kind.setAlignment(Pos.CENTER_LEFT);
         fold = new VBox(8, judged, across, along, recovery, wash, said, tables);
         fold.getStyleClass().add("cloth-fold");
         Parts.present(fold, false);
-        getChildren().setAll(kind, known, fold);
+        getChildren().setAll(kind, now, fold);
         session.deskProperty().addListener((o, before, is) -> show(is));
         show(session.desk());
     }
@@ -87,7 +81,7 @@ final class ClothPanel extends VBox {
         details.setSelected(open);
         Parts.present(fold, open);
         // What it says in short stands below in full.
-        Parts.present(now.getParent(), !open);
+        Parts.present(now, !open);
     }
 
     /** Whether what is tested, chosen and added can be seen. */
@@ -173,7 +167,8 @@ final class ClothPanel extends VBox {
         }
         shown = shows;
         now.setText(known.now());
-        room.setText(ClothWords.longest(desk, judged.garments()));
+        // Beside the kind of cloth, where nothing is pushed down when it comes and goes with a measurement.
+        untested.setText(known.untested());
         Hints.on(now, known.now());
         across.show("across", known.across(), desk);
         along.show("along", known.along(), desk);

@@ -25,6 +25,9 @@ public final class EasePanel extends ScrollPane {
     /** What it may leave to what is below it, pixels. */
     private static final double SPARED = 60;
 
+    /** Between its last level and what is below it, pixels. */
+    private static final double BELOW = 6;
+
     private final Session session;
     private final VBox rows = new VBox();
     private final HBox heads = new HBox(EaseRowView.GAP);
@@ -135,7 +138,7 @@ public final class EasePanel extends ScrollPane {
      */
     double spare(double room) {
         return views.values().stream()
-                .mapToDouble(row -> room - above - row.getLayoutY() - row.getHeight())
+                .mapToDouble(row -> room - above - row.getLayoutY() - row.getHeight() - BELOW)
                 .filter(left -> left >= 0 && left < SPARED)
                 .min()
                 .orElse(0);

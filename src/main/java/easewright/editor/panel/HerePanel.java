@@ -112,7 +112,7 @@ public final class HerePanel extends VBox {
 
     private void lay() {
         how.setAlignment(Pos.CENTER_LEFT);
-        wayTitle.setMinWidth(USE_PREF_SIZE);
+        wayTitle.setMinWidth(SeamSettings.LEAD);
         HBox.setHgrow(way, Priority.ALWAYS);
         said.getChildren()
                 .setAll(

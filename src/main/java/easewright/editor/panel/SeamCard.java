@@ -25,11 +25,11 @@ final class SeamCard extends VBox {
     private static final PseudoClass MET = PseudoClass.getPseudoClass("met");
     private static final int MOST_TIMES = 4;
 
+    /** How wide the words before each row are, pixels. */
+    private static final double LEAD = 76;
+
     private final Session session;
     private final Marker marker;
-    /** How wide the words before each row are, pixels. */
-    private static final double LEAD = 36;
-
     private final NameField name;
     private final HBox top = new HBox(8);
     private final FlowPane first = new FlowPane(4, 4);

@@ -33,6 +33,9 @@ final class SeamSettings extends VBox {
     private static final int LONG = 40;
 
     private final Consumer<UnaryOperator<Wanted>> changer;
+    /** How wide the word before a row is, so that what is chosen in them stands one below the other; pixels. */
+    static final double LEAD = 38;
+
     private final Label seamsTitle = new Label();
     private final FlowPane seams = new FlowPane(6, 6);
     private final Label shapeTitle = new Label();
@@ -72,10 +75,10 @@ final class SeamSettings extends VBox {
         HBox.setHgrow(seams, Priority.ALWAYS);
         // Else it would be no narrower than the longest name.
         seams.setMinWidth(0);
-        seamsTitle.setMinWidth(USE_PREF_SIZE);
-        taper = new HBox(6, shapeTitle, smooth, straight);
+        seamsTitle.setMinWidth(LEAD);
+        taper = new HBox(8, shapeTitle, new HBox(6, smooth, straight));
         taper.setAlignment(Pos.CENTER_LEFT);
-        shapeTitle.setMinWidth(USE_PREF_SIZE);
+        shapeTitle.setMinWidth(LEAD);
         stillSet.setId("still-set");
         stillSet.setWrapText(true);
         stillSet.setMinHeight(USE_PREF_SIZE);
