@@ -1,6 +1,5 @@
 package easewright.suggest;
 
-import easewright.geom.Curve;
 import easewright.geom.Point;
 import easewright.pattern.Caption;
 import easewright.pattern.Edge;
@@ -53,18 +52,24 @@ final class EdgeRuns {
         Form form = new Form(runs, cut.get().dartCounts(), parts(ticks, runs), fold(piece, runs));
         Roles.Named named = Roles.of(form, piece.name(), garment);
         List<Edge> edges = new ArrayList<>();
+        List<AllowanceSpread> spreads = new ArrayList<>();
         for (int i = 0; i < runs.size(); i++) {
             Form.Label label = overlapping(piece, runs.get(i), named.labels().get(i));
             Edge plain = Edge.of(label.name(), label.role(), corners.get(i), corners.get((i + 1) % corners.size()));
+            OptionalDouble usual = RunsOfPiece.allowance(piece, runs.get(i).curve());
+            if (usual.isPresent()) {
+                AllowanceSpread.along(
+                                plain.name(),
+                                piece,
+                                runs.get(i).curve(),
+                                usual.getAsDouble(),
+                                cut.get().darts())
+                        .ifPresent(spreads::add);
+            }
             edges.add(new Edge(
-                    plain.name(),
-                    plain.role(),
-                    plain.from(),
-                    plain.to(),
-                    plain.isProtected(),
-                    allowance(piece, runs.get(i).curve())));
+                    plain.name(), plain.role(), plain.from(), plain.to(), plain.isProtected(), own(piece, usual)));
         }
-        return Optional.of(new PieceEdges(piece.id(), edges, named.confidence()));
+        return Optional.of(new PieceEdges(piece.id(), edges, named.confidence(), spreads));
     }
 
     /** A straight edge beyond the centre line of a pair is sewn to nothing: there the one lies over the other. */
@@ -119,8 +124,7 @@ final class EdgeRuns {
     }
 
     /** The distance to a cutting line drawn around, where it differs from the piece's own allowance. */
-    private static OptionalDouble allowance(Piece piece, Curve run) {
-        OptionalDouble usual = RunsOfPiece.allowance(piece, run);
+    private static OptionalDouble own(Piece piece, OptionalDouble usual) {
         boolean other = usual.isPresent() && Math.abs(usual.getAsDouble() - piece.allowance()) > SAME_ALLOWANCE;
         return other ? usual : OptionalDouble.empty();
     }

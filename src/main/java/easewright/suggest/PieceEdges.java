@@ -6,13 +6,20 @@ import easewright.geom.Segment;
 import easewright.pattern.Edge;
 import easewright.pattern.Piece;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 
-/** Where the edges of a piece begin and end, what they are called and what they are for. */
-public record PieceEdges(String piece, List<Edge> edges, double confidence) implements Suggestion.OnPiece {
+/**
+ * Where the edges of a piece begin and end, what they are called and what they are for.
+ *
+ * @param spreads along which of them the allowance that is drawn is not even
+ */
+public record PieceEdges(String piece, List<Edge> edges, double confidence, List<AllowanceSpread> spreads)
+        implements Suggestion.OnPiece {
     public PieceEdges {
         edges = List.copyOf(edges);
+        spreads = List.copyOf(spreads);
     }
 
     @Override
@@ -27,7 +34,21 @@ public record PieceEdges(String piece, List<Edge> edges, double confidence) impl
 
     @Override
     public Reason reason() {
-        return Reason.of("corners", confidence);
+        if (spreads.isEmpty()) {
+            return Reason.of("corners", confidence);
+        }
+        AllowanceSpread widest = spreads.stream()
+                .max(Comparator.comparingDouble(AllowanceSpread::width))
+                .orElseThrow();
+        List<String> others = spreads.stream()
+                .filter(s -> s != widest)
+                .map(AllowanceSpread::edge)
+                .toList();
+        String code = others.isEmpty() ? "corners-allowance-varies" : "corners-allowances-vary";
+        return new Reason(
+                code,
+                Map.of("edge", widest.edge(), "least", widest.least(), "most", widest.most(), "others", others),
+                confidence);
     }
 
     @Override

@@ -96,10 +96,14 @@ record RunsOfPiece(List<Corners.Corner> corners, List<Run> runs, List<Dart> dart
         return best;
     }
 
+    /** The cutting line of a piece of which what is sewn is drawn as well. */
+    static Optional<Outline> otherLine(Piece piece) {
+        return Pen.cuttingLine(piece).or(() -> SewnInside.known(piece).map(sewn -> piece.outline()));
+    }
+
     /** How far the cutting line lies from a run that is sewn, mm; empty where only one of both lines is drawn. */
     static OptionalDouble allowance(Piece piece, Curve run) {
-        Optional<Outline> other =
-                Pen.cuttingLine(piece).or(() -> SewnInside.known(piece).map(sewn -> piece.outline()));
+        Optional<Outline> other = otherLine(piece);
         if (other.isEmpty()) {
             return OptionalDouble.empty();
         }
