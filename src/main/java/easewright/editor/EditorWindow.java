@@ -115,6 +115,7 @@ final class EditorWindow {
         keys.key(KeyCode.F1, allKeys::turn);
         keys.key(KeyCode.F6, this::otherSide);
         keys.key(KeyCode.F8, notice::takeKeys);
+        keys.key(KeyCode.F10, bar::takeKeys);
         keys.files(files, () -> bar.print(session));
         keys.undo(session);
         keys.pages(this::sheet);

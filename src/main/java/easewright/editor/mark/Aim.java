@@ -57,6 +57,20 @@ final class Aim {
                 .orElseGet(() -> new Snap(Snap.Kind.FREE, at, snaps.pieceAt(at), Optional.empty()));
     }
 
+    /** The place that a hand comes to from another one, moved by keys, mm. */
+    Snap moved(Snap from, Point by) {
+        Snap to = at(from.at().plus(by), 0);
+        if (state.tool() != Tool.LEVEL || to.piece().isPresent()) {
+            return to;
+        }
+        // A level goes straight across its piece: who moves it down a sloping side has not left the piece.
+        return from.piece()
+                .flatMap(sheet.pattern()::piece)
+                .flatMap(p -> LevelEdits.on(p, to.at())
+                        .map(at -> new Snap(Snap.Kind.FREE, at, from.piece(), Optional.empty())))
+                .orElse(to);
+    }
+
     /** Of a level only the height matters: it is drawn to corners and notches also from the middle of the piece. */
     private Snap height(Snap near, double reach) {
         return near.isPoint()

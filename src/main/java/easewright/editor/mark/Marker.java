@@ -207,17 +207,21 @@ public final class Marker {
 
     /** Goes to the next certain place, for the keyboard. */
     public void step(int by) {
-        List<Snap> points = state().tool() == Tool.NONE ? List.of() : aim().places();
-        if (!points.isEmpty()) {
-            int now = state().over().map(points::indexOf).orElse(-1);
-            int first = by > 0 ? -1 : 0;
-            hover(points.get(Math.floorMod((now < 0 ? first : now) + by, points.size())));
+        if (state().tool() != Tool.NONE) {
+            FromPlace.next(aim().places(), state().over(), by).ifPresent(this::hover);
+        }
+    }
+
+    /** Goes to the first certain place of the next piece, for the keyboard. */
+    public void stepPiece(int by) {
+        if (state().tool() != Tool.NONE) {
+            FromPlace.onNextPiece(aim().places(), state().over(), by).ifPresent(this::hover);
         }
     }
 
     /** Moves the place under the hand, for the keyboard, mm. */
     public void nudge(double dx, double dy) {
-        state().over().ifPresent(s -> hover(aim().at(s.at().plus(new Point(dx, dy)), 0)));
+        state().over().ifPresent(s -> hover(aim().moved(s, new Point(dx, dy))));
     }
 
     /** Clicks where the keyboard has gone. */

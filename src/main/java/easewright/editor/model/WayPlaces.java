@@ -146,17 +146,33 @@ public final class WayPlaces {
 
     /** Places to go through by key: piece by piece each edge's start and its quarters, then notches and dart points. */
     public static List<Point> certain(Pattern pattern) {
-        List<Point> places = new ArrayList<>();
+        return pattern.pieces().stream().flatMap(p -> certain(p).stream()).toList();
+    }
+
+    /** Where among the certain places the first of each piece stands that has any. */
+    public static List<Integer> firstOfPieces(Pattern pattern) {
+        List<Integer> firsts = new ArrayList<>();
+        int at = 0;
         for (Piece piece : pattern.pieces()) {
-            for (Edge edge : piece.edges()) {
-                Curve run = edge.on(piece.outline());
-                for (int quarter = 0; quarter < 4; quarter++) {
-                    places.add(run.pointAtLength(run.length() * quarter / 4));
-                }
+            int count = certain(piece).size();
+            if (count > 0) {
+                firsts.add(at);
             }
-            piece.notches().forEach(n -> places.add(n.at()));
-            piece.darts().forEach(d -> places.add(d.point()));
+            at += count;
         }
-        return List.copyOf(places);
+        return List.copyOf(firsts);
+    }
+
+    private static List<Point> certain(Piece piece) {
+        List<Point> places = new ArrayList<>();
+        for (Edge edge : piece.edges()) {
+            Curve run = edge.on(piece.outline());
+            for (int quarter = 0; quarter < 4; quarter++) {
+                places.add(run.pointAtLength(run.length() * quarter / 4));
+            }
+        }
+        piece.notches().forEach(n -> places.add(n.at()));
+        piece.darts().forEach(d -> places.add(d.point()));
+        return places;
     }
 }

@@ -9,6 +9,7 @@ import easewright.editor.model.HereWords;
 import easewright.editor.model.Hold;
 import easewright.editor.model.Picking;
 import easewright.editor.model.Trial;
+import easewright.editor.model.Wanted;
 import easewright.text.Words;
 import java.util.Arrays;
 import java.util.Map;
@@ -83,11 +84,16 @@ final class CuttingTableWords {
         String keys = words.of("editor.tool.keys");
         String here = asked.map(a -> sentences(place.orElse(""), a, keys))
                 .or(() -> tool.map(t -> sentences(place(desk, t).orElse(""), tool(desk, t), keys)))
-                .or(() -> held.map(h -> sentences(tried(desk), HereWords.seam(desk, h.edge()))))
+                .or(() -> held.map(h -> sentences(tried(desk), HereWords.seam(desk, h.edge()), level(desk))))
                 .orElseGet(() -> words.of(
                         "editor.table.accessible",
                         Map.of("pieces", desk.pattern().pieces().size())));
         return sentences(news, here);
+    }
+
+    /** The level at work, which what is tried names as well. */
+    private static String level(Desk desk) {
+        return amount(desk).isEmpty() ? desk.wanted().map(Wanted::level).orElse("") : "";
     }
 
     /** What is tried, and what comes of it or why it cannot be. */

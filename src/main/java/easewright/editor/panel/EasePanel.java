@@ -16,6 +16,8 @@ import javafx.application.Platform;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -62,6 +64,7 @@ public final class EasePanel extends ScrollPane {
         VBox content = new VBox(sizes, cloth, heads, none, rows, told, sources);
         setContent(content);
         WholeLines.on(this, content);
+        rows.addEventFilter(KeyEvent.KEY_PRESSED, this::upOrDown);
         viewportBoundsProperty().addListener(o -> Platform.runLater(this::resized));
         session.deskProperty().addListener((o, before, now) -> show(now));
         show(session.desk());
@@ -93,6 +96,26 @@ public final class EasePanel extends ScrollPane {
             // A row that was pressed is in sight, and is to stay where the hand is.
             if (!rows.isHover()) {
                 Platform.runLater(this::reveal);
+            }
+        }
+    }
+
+    /** From a field to the one of the next level, or of the one before: measurements are typed one below the other. */
+    private void upOrDown(KeyEvent e) {
+        int by = e.getCode() == KeyCode.UP ? -1 : e.getCode() == KeyCode.DOWN ? 1 : 0;
+        if (by == 0 || e.isShiftDown() || e.isAltDown() || e.isShortcutDown()) {
+            return;
+        }
+        List<EaseRowView> all = List.copyOf(views.values());
+        for (int i = 0; i < all.size(); i++) {
+            int column = all.get(i).fields().indexOf(e.getTarget());
+            if (column >= 0) {
+                e.consume();
+                int to = i + by;
+                if (to >= 0 && to < all.size()) {
+                    all.get(to).fields().get(column).requestFocus();
+                }
+                return;
             }
         }
     }

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
@@ -198,6 +199,11 @@ final class EaseRowView extends VBox {
         String verdict = row.verdict();
         String stop = verdict.endsWith(".") || verdict.endsWith("?") ? " " : ". ";
         return row.others().map(o -> verdict + stop + o.brief()).orElse(verdict);
+    }
+
+    /** Those of this level, from left to right. */
+    List<? extends Node> fields() {
+        return List.of(body, wish);
     }
 
     private static void fix(Region node, double width) {

@@ -19,11 +19,11 @@ import javafx.scene.layout.VBox;
 
 /** All keys in one place, over the table. F1 brings it and takes it away; the keyboard then goes on where it was. */
 public final class KeysCard extends VBox {
-    private static final List<String> ANYWHERE =
-            List.of("sides", "pages", "amount", "choice", "list", "field", "file", "undo", "zoom", "said", "this");
+    private static final List<String> ANYWHERE = List.of(
+            "sides", "pages", "amount", "choice", "list", "field", "file", "undo", "zoom", "said", "row", "this");
 
-    private static final List<String> TABLE = List.of("hold", "pull", "digits", "keep", "look");
-    private static final List<String> TOOL = List.of("letters", "place", "along", "click", "back");
+    private static final List<String> TABLE = List.of("level", "hold", "pull", "digits", "keep", "look");
+    private static final List<String> TOOL = List.of("letters", "place", "piece", "along", "click", "back");
 
     private final Session session;
     private Node before;

@@ -110,6 +110,11 @@ final class LevelCard extends VBox {
         apart.setMinHeight(USE_PREF_SIZE);
     }
 
+    /** The keys go to where the level is placed: by its distance from another one where there is one. */
+    void takeKeys() {
+        (belowRow.isManaged() ? below : place).requestFocus();
+    }
+
     private void judged() {
         said.setVisible(wrong.getChildren().stream().noneMatch(Node::isVisible));
     }

@@ -113,9 +113,15 @@ final class LevelsStep extends StepPage {
             cards.get(i).show(view.levels().get(i), sizes, edges, desk, state);
         }
         if (added) {
-            // It has no place yet.
+            // It has no place yet. Who added it by name goes on in it.
             LevelCard made = cards.get(names.indexOf(fresh.get(0)));
-            Platform.runLater(() -> InView.show(made));
+            boolean by = own.isFocused() || add.isFocused();
+            Platform.runLater(() -> {
+                InView.show(made);
+                if (by && (own.isFocused() || add.isFocused())) {
+                    made.takeKeys();
+                }
+            });
         }
     }
 }

@@ -232,6 +232,7 @@ public final class MarkHand {
         double step = TableKeys.step(session.desk().unit(), e.isShiftDown());
         switch (e.getCode()) {
             case N -> marker.step(e.isShiftDown() ? -1 : 1);
+            case P -> marker.stepPiece(e.isShiftDown() ? -1 : 1);
             case ENTER, SPACE -> marker.click();
             case ESCAPE, BACK_SPACE -> marker.back();
             case LEFT -> marker.nudge(-step, 0);

@@ -60,6 +60,7 @@ final class PlaceHand {
         double step = TableKeys.step(session.desk().unit(), e.isShiftDown());
         switch (e.getCode()) {
             case N -> next(e.isShiftDown() ? -1 : 1);
+            case P -> nextPiece(e.isShiftDown() ? -1 : 1);
             case ENTER, SPACE -> {
                 Optional<Point> here = over;
                 over = Optional.empty();
@@ -82,6 +83,16 @@ final class PlaceHand {
         if (!places.isEmpty()) {
             gone = Math.floorMod(gone < 0 && by < 0 ? by : gone + by, places.size());
             over = Optional.of(places.get(gone));
+        }
+    }
+
+    /** To the first certain place of the next piece, or of the one before. */
+    private void nextPiece(int by) {
+        List<Integer> firsts = WayPlaces.firstOfPieces(session.desk().pattern());
+        if (!firsts.isEmpty()) {
+            int piece = (int) firsts.stream().filter(f -> f <= gone).count() - 1;
+            gone = firsts.get(Math.floorMod((piece < 0 && by < 0 ? 0 : piece) + by, firsts.size()));
+            over = Optional.of(WayPlaces.certain(session.desk().pattern()).get(gone));
         }
     }
 

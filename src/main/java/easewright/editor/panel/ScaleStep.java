@@ -37,6 +37,9 @@ final class ScaleStep extends VBox {
     private final Label measureLine = new Label();
     private final ToggleButton pick = new ToggleButton();
     private final ComboBox<ScaleView.Choice> lines = new ComboBox<>();
+    /** The list of lines is being made anew, and none is chosen by that. */
+    private boolean filling;
+
     private final Label lengthLabel = new Label();
     private final LengthField length;
     private final VBox measure;
@@ -73,7 +76,7 @@ final class ScaleStep extends VBox {
         lines.setId("scale-lines");
         lines.setMaxSize(Double.MAX_VALUE, Double.MAX_VALUE);
         lines.setOnAction(e -> {
-            if (lines.getValue() != null) {
+            if (!filling && lines.getValue() != null) {
                 marker.choose(lines.getValue().line());
             }
         });
@@ -153,7 +156,10 @@ final class ScaleStep extends VBox {
             see.getStyleClass().add("small");
             see.setMinWidth(USE_PREF_SIZE);
             Hints.on(see, words.of("editor.scale.check.hint"));
-            see.setOnAction(e -> marker.choose(c.line()));
+            see.setOnAction(e -> {
+                lines.setValue(null);
+                marker.choose(c.line());
+            });
             HBox row = new HBox(8, line, see);
             row.setAlignment(Pos.CENTER_LEFT);
             check.getChildren().add(row);
@@ -175,7 +181,9 @@ final class ScaleStep extends VBox {
         measureTitle.setText(view.locked().isEmpty() ? words.of("editor.scale.measure") : view.locked());
         boolean open = view.locked().isEmpty();
         measure.getChildren().stream().skip(1).forEach(n -> n.setDisable(!open));
+        filling = true;
         lines.getItems().setAll(view.lines());
+        filling = false;
         lines.setPromptText(words.of("editor.scale.lines"));
         Hints.on(lines, words.of("editor.scale.lines.hint"));
         Heard.name(lines, words.of("editor.scale.lines.name"));

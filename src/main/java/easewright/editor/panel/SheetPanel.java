@@ -95,6 +95,7 @@ public final class SheetPanel extends VBox {
             row.getChildren().add(tab);
         }
         getChildren().setAll(row, stack, below);
+        ByPages.in(this);
         session.deskProperty().addListener((o, before, now) -> {
             boolean other = now.isOtherWork(before);
             if (other && now.isOpen()) {
@@ -164,7 +165,10 @@ public final class SheetPanel extends VBox {
     /** Turns to a page by key: whoever works by keyboard goes on in it. */
     public void goTo(String key) {
         turnTo(key);
-        Platform.runLater(() -> first(key).orElse(tabs.get(key)).requestFocus());
+        // At once: on a slow machine the next keys come before anything that is left for later. What scrolls has its
+        // parts only once it is styled.
+        pages.get(key).applyCss();
+        first(key).orElse(tabs.get(key)).requestFocus();
     }
 
     /** Where the keys begin on a page; where there is something to be measured, in its first field. */
@@ -184,7 +188,7 @@ public final class SheetPanel extends VBox {
         if (marker.state().on()) {
             turnTo("ease");
         }
-        Platform.runLater(here::toAmount);
+        here.toAmount();
     }
 
     /** Of a choice the keys go to what is chosen. */

@@ -69,7 +69,9 @@ public final class StartPanel extends VBox {
         for (Sample sample : samples) {
             tries.getChildren().add(card(sample, words));
         }
-        getChildren().setAll(title, line, steps, open, or, tries);
+        Label keys = new Label(words.of("editor.start.keys"));
+        keys.getStyleClass().add("quiet");
+        getChildren().setAll(title, line, steps, open, or, tries, keys);
     }
 
     private Button card(Sample sample, Words words) {

@@ -2,7 +2,9 @@ package easewright.editor.panel;
 
 import easewright.editor.model.Session;
 import easewright.editor.model.Wanted;
+import easewright.pattern.Level;
 import easewright.text.LengthUnit;
+import java.util.List;
 import java.util.function.Consumer;
 import javafx.scene.input.KeyEvent;
 
@@ -61,6 +63,7 @@ final class TableKeys {
             case PAGE_UP -> table.zoom(CuttingTable.NEARER);
             case PAGE_DOWN -> table.zoom(1 / CuttingTable.NEARER);
             case N -> table.holds().next(e.isShiftDown() ? -1 : 1);
+            case L -> nextLevel(e.isShiftDown() ? -1 : 1);
             case ENTER -> session.keep();
             case ESCAPE -> table.letGo();
             case LEFT -> {
@@ -84,6 +87,20 @@ final class TableKeys {
             }
         }
         e.consume();
+    }
+
+    /** The level below the one at work, or with −1 the one above; while marks are made, none is at work. */
+    private void nextLevel(int by) {
+        List<String> levels =
+                session.desk().pattern().levels().stream().map(Level::name).toList();
+        if (levels.isEmpty() || table.isMarking()) {
+            return;
+        }
+        int at = session.desk().wanted().map(w -> levels.indexOf(w.level())).orElse(-1);
+        session.chooseLevel(levels.get(Math.floorMod(at + by, levels.size())));
+        if (!table.holds().isPointed()) {
+            table.holds().next(1);
+        }
     }
 
     /** Whether something is typed that an amount begins with. */

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuItem;
@@ -102,6 +103,15 @@ public final class TopBar extends HBox {
         button.setGraphic(Icons.of(path));
         button.getStyleClass().add("flat");
         button.setOnAction(e -> act.run());
+    }
+
+    /** Gives the keys to where they were last in the row. */
+    public void takeKeys() {
+        List.of(open, save, export, print, undo, redo).stream()
+                .filter(Node::isFocusTraversable)
+                .findFirst()
+                .orElse(open)
+                .requestFocus();
     }
 
     /** Opens the window for prints and reports of what lies on the table. */

@@ -10,6 +10,7 @@ import easewright.text.Words;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import javafx.application.Platform;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
@@ -91,6 +92,8 @@ final class WhereView extends VBox {
             chip.setOnAction(e -> {
                 only(signs, chip);
                 advise(each);
+                // The answer lies below what was asked.
+                Platform.runLater(() -> InView.show(advice));
             });
             signs.getChildren().add(chip);
         }

@@ -218,6 +218,36 @@ class MarkerTest {
         }
     }
 
+    /** From a corner down a side that slopes inwards: the height is what counts, and the piece is not left by it. */
+    @Test
+    void aLevelIsPutDownASlopingSideByKeys() throws SvgProblem {
+        Bare bare =
+                Bare.of("<svg xmlns='http://www.w3.org/2000/svg' width='800mm' height='600mm' viewBox='0 0 800 600'>"
+                        + "<path id='front' d='M100,100 H300 L250,400 H100 Z'/></svg>");
+        bare.marker.go(MarkState.Step.LEVELS);
+        bare.marker.tryTo(p -> LevelEdits.add(p, "bust", LevelKind.BUST));
+        bare.marker.takeLevel("bust");
+        bare.marker.step(1);
+        bare.marker.step(1);
+        assertThat(bare.marker.state().over().orElseThrow().at()).isEqualTo(new Point(300, 100));
+        for (int i = 0; i < 3; i++) {
+            bare.marker.nudge(0, 10);
+        }
+        assertThat(bare.marker.state().over().orElseThrow().piece()).contains("front");
+        bare.marker.click();
+        assertThat(bare.piece("front")
+                        .level("bust")
+                        .orElseThrow()
+                        .through()
+                        .orElseThrow()
+                        .y())
+                .isCloseTo(130, within(1e-9));
+        // Above the piece there is nothing for it to lie on.
+        bare.marker.stepPiece(1);
+        bare.marker.nudge(0, -10);
+        assertThat(bare.marker.state().over().orElseThrow().piece()).isEmpty();
+    }
+
     private static int edgeNumber(Bare bare, String piece, String name) {
         int number = 0;
         for (Piece p : bare.session.desk().pattern().pieces()) {
