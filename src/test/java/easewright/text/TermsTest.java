@@ -36,7 +36,7 @@ class TermsTest {
             Map.entry("mouths?", "the open end of a dart, or its legs"),
             Map.entry("units? (of the drawing|to the inch)", "points to the inch, or in millimetres"),
             Map.entry("second-?hand", "quoted"),
-            Map.entry("judged as|judged by (its|the) marks", "kind of garment, as the marks show"),
+            Map.entry("judged as|judged by (its|the) marks", "garment: ..., as the marks show"),
             Map.entry("stands? in (Changes|Marks|Notes|True)", "the page ... lists it"),
             Map.entry("do that too|make it so|match it", "try it, or make it fit"));
 
