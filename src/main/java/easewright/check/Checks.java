@@ -28,7 +28,8 @@ public final class Checks {
             new EaseEnough(),
             new BodyGoneRound(),
             new PiecesOnEachOther(),
-            new LeftAndRightCut());
+            new LeftAndRightCut(),
+            new FullerSide());
 
     /** What concerns how pieces were drawn and counted: no change of their shape brings it about, and it takes long. */
     private static final List<Rule> RULES_OF_DRAWING = List.of(new HalvesCountedOnce(), new LinesSaid());

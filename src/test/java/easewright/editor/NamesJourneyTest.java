@@ -6,6 +6,7 @@ import easewright.alter.Way;
 import easewright.alter.Ways;
 import easewright.editor.model.Desk;
 import easewright.editor.model.OtherWay;
+import easewright.pattern.Side;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -144,6 +145,13 @@ class NamesJourneyTest extends Journey {
                 .isFalse();
         robot.push(KeyCode.ESCAPE);
         assertThat(robot.lookup("#way-form").query().isVisible()).isTrue();
+        robot.clickOn("#ask-where").clickOn("#feels-pulls").clickOn("#sign-one-hip");
+        assertThat(robot.lookup("#where-take").queryButton().isDisabled())
+                .as("which of the two is asked first")
+                .isTrue();
+        robot.clickOn("#where-side-right").clickOn("#where-take");
+        until(d -> d.wanted().orElseThrow().side() == Side.RIGHT);
+        assertThat(desk().wanted().orElseThrow().atSeams()).isTrue();
     }
 
     @Test

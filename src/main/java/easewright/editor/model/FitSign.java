@@ -21,6 +21,7 @@ import java.util.Optional;
  * @param levels   kinds of level at which the need lies, the best first
  * @param way      method of changing
  * @param centre   whose centre line, where the way is that one: {@code front} or {@code back}
+ * @param oneSided whether it is about one side of the body
  * @param standing how far the source may be trusted
  */
 public record FitSign(
@@ -29,6 +30,7 @@ public record FitSign(
         List<LevelKind> levels,
         String way,
         Optional<String> centre,
+        boolean oneSided,
         String source,
         String standing) {
     /** How it shows. */
@@ -83,6 +85,7 @@ public record FitSign(
                 levels,
                 block.getOrDefault("way", ""),
                 Optional.ofNullable(block.get("centre")),
+                block.getOrDefault("sides", "").equals("one"),
                 block.getOrDefault("source", ""),
                 block.getOrDefault("standing", ""));
     }

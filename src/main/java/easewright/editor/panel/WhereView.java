@@ -132,20 +132,28 @@ final class WhereView extends VBox {
         });
         advice.getChildren().setAll(said, source);
         if (chosen.taken(shown.pattern()).maySided()) {
-            askSide();
+            askSide(chosen.about().oneSided(), take);
             advice.getChildren().add(sides);
         }
         advice.getChildren().add(take);
+        // It has no place yet, and may lie below what is to be seen.
+        Platform.runLater(() -> InView.show(advice));
     }
 
-    /** A body need not be the same on both sides. */
-    private void askSide() {
+    /**
+     * A body need not be the same on both sides.
+     *
+     * @param one  whether it is one of the two
+     * @param take what takes the advice, once that is known
+     */
+    private void askSide(boolean one, Button take) {
         Words words = shown.words();
         side = Side.BOTH;
         Label on = new Label(words.of("editor.here.side"));
         on.getStyleClass().add("quiet");
         sides.getChildren().setAll(on);
-        for (Side each : Side.values()) {
+        take.setDisable(one);
+        for (Side each : one ? List.of(Side.LEFT, Side.RIGHT) : List.of(Side.values())) {
             ToggleButton chip =
                     chip("where-side-" + each.name().toLowerCase(Locale.ROOT), words.of("editor.here.side." + each));
             Hints.on(chip, words.of("editor.here.side." + each + ".hint"));
@@ -153,6 +161,7 @@ final class WhereView extends VBox {
             chip.setOnAction(e -> {
                 side = each;
                 only(sides, chip);
+                take.setDisable(false);
             });
             sides.getChildren().add(chip);
         }
