@@ -38,6 +38,7 @@ final class Notes {
         for (Map.Entry<String, Integer> more : leftOut.entrySet()) {
             all.add(Finding.of("more-of-the-same", Severity.NOTE, "")
                     .with("kind", more.getKey())
+                    .with("most", MOST_OF_A_KIND)
                     .with("count", more.getValue()));
         }
         return all;

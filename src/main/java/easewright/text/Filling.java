@@ -64,9 +64,8 @@ record Filling(Words words, Map<String, ?> values) {
                     .or(() -> Optional.of(shown(key, value)));
         }
         if (value != null && form.equals("eased")) {
-            boolean none = value instanceof Double mm && Math.abs(mm) < Lengths.nothing(LengthUnit.MM);
             return Optional.of(
-                    none
+                    isNothing(value)
                             ? words.of("standing.eased.none")
                             : words.of("standing.eased.some", Map.of(name.substring(0, dot), value)));
         }
@@ -94,6 +93,12 @@ record Filling(Words words, Map<String, ?> values) {
                 .flatMap(mm -> Agreeing.of(values, words.unit()).map(all -> all.said(key, mm)))
                 .orElseGet(() -> shown(key, value));
         return words.of("standing." + form + ".off", Map.of("off", off));
+    }
+
+    private static boolean isNothing(Object value) {
+        return value instanceof Span span
+                ? isNothing(span.low()) && isNothing(span.high())
+                : value instanceof Double mm && Math.abs(mm) < Lengths.nothing(LengthUnit.MM);
     }
 
     private Optional<String> formed(String form, double mm) {

@@ -222,7 +222,8 @@ class KeyboardJourneyTest extends Journey {
             keys.press(KeyCode.N);
         }
         WaitForAsyncUtils.waitForFxEvents();
-        assertThat(robot.lookup("#table").query().getAccessibleText()).contains("Now click where the slash ends", "Back/hem@13.5cm");
+        assertThat(robot.lookup("#table").query().getAccessibleText())
+                .contains("Now click where the slash ends", "Back/hem@13.5cm");
         keys.press(KeyCode.ENTER);
         until(d -> d.wanted().orElseThrow().other().orElseThrow().texts("slash").size() == 1);
         // From the table too, and not to the view of it all.

@@ -138,6 +138,7 @@ final class TypicalValues {
         for (String count : List.of(
                 "problem.too-many-segments most",
                 "finding.pieces-left-out most",
+                "finding.more-of-the-same most",
                 "problem.print-too-many-sheets most",
                 "problem.scenery-large most")) {
             said.put(count, 4);

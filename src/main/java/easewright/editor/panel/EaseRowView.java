@@ -160,6 +160,7 @@ final class EaseRowView extends VBox {
         ease.setText(row.ease().isEmpty() ? "\u2013" : words.bare(row.ease()));
         percent.setText(row.percent());
         verdict.setText(row.verdict());
+        Hints.on(verdict, row.verdict());
         give.setText(words.of(row.missing().orElse(0) < 0 ? "editor.ease.take-in" : "editor.ease.give"));
         give.setAccessibleText(words.of(
                 "editor.ease.give.name",
