@@ -6,9 +6,11 @@ import easewright.measure.MateWalk;
 import easewright.pattern.Finding;
 import easewright.pattern.MateSides;
 import easewright.pattern.Pattern;
+import easewright.pattern.PatternPart;
 import easewright.pattern.Piece;
 import easewright.text.Words;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -30,10 +32,7 @@ final class StillOpen {
     /** A paragraph each; empty where everything fits. */
     static List<String> of(Job job) {
         Words words = job.words();
-        List<String> seams = job.reading().measures().mates().stream()
-                .filter(walk -> Math.abs(walk.drift()) > Cutting.WORKS && isPrinted(job, walk))
-                .map(walk -> seam(walk, job.reading().pattern(), words))
-                .toList();
+        List<String> seams = seams(job);
         List<String> said = new ArrayList<>(seams.subList(0, Math.min(MOST_TOLD, seams.size())));
         if (seams.size() > MOST_TOLD) {
             said.add(words.of("print.open.more", Map.of("count", seams.size() - MOST_TOLD)));
@@ -47,11 +46,32 @@ final class StillOpen {
         return said;
     }
 
+    /** Each once, with the sizes in which it is off by as much. */
+    private static List<String> seams(Job job) {
+        Words words = job.words();
+        Map<String, List<String>> sizes = new LinkedHashMap<>();
+        for (MateWalk walk : job.reading().measures().mates()) {
+            if (Math.abs(walk.drift()) > Cutting.WORKS && isPrinted(job, walk)) {
+                sizes.computeIfAbsent(seam(walk, job.reading().pattern(), words), said -> new ArrayList<>())
+                        .addAll(walk.size().stream().toList());
+            }
+        }
+        return sizes.entrySet().stream()
+                .map(e -> e.getValue().isEmpty() ? e.getKey() : inSizes(e.getKey(), e.getValue(), words))
+                .toList();
+    }
+
+    private static String inSizes(String said, List<String> sizes, Words words) {
+        return words.of(sizes.size() == 1 ? "sizes.one" : "sizes.some", Map.of("sizes", sizes, "said", said));
+    }
+
     private static boolean isPrinted(Job job, MateWalk walk) {
-        Pattern pattern = job.reading().pattern();
+        Pattern all = job.reading().pattern();
+        Pattern garment =
+                walk.size().map(s -> PatternPart.ofSize(all, s).alone()).orElse(all);
         Set<String> printed = job.pieces().stream().map(p -> p.piece().id()).collect(Collectors.toSet());
         return Stream.concat(walk.mate().first().stream(), walk.mate().second().stream())
-                .flatMap(edge -> pattern.piece(edge.piece()).stream())
+                .flatMap(edge -> garment.piece(edge.piece()).stream())
                 .map(Piece::id)
                 .anyMatch(printed::contains);
     }
@@ -60,7 +80,7 @@ final class StillOpen {
     private static String seam(MateWalk walk, Pattern pattern, Words words) {
         MateSides sides = MateSides.of(pattern, walk.mate());
         boolean first = walk.drift() > 0;
-        String said = words.of(
+        return words.of(
                 "print.open.seam",
                 Map.of(
                         "mate",
@@ -71,9 +91,6 @@ final class StillOpen {
                         first ? sides.second() : sides.first(),
                         "off",
                         Math.abs(walk.drift())));
-        return walk.size()
-                .map(size -> words.of("sizes.one", Map.of("sizes", size, "said", said)))
-                .orElse(said);
     }
 
     /** Names of the printed pieces whose lines do not meet yet as they will be sewn. */
