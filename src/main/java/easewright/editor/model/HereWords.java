@@ -4,6 +4,7 @@ import easewright.alter.Way;
 import easewright.ease.EaseLine;
 import easewright.measure.Girth;
 import easewright.pattern.EdgeRef;
+import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Side;
 import easewright.text.Words;
@@ -99,7 +100,7 @@ public final class HereWords {
                 : String.join(
                         " ",
                         each.lines(words, "editor.here.in-size", wanted.get().level()));
-        String moved = wanted.get().atSeams() ? what + " " + each(desk.takingHolds(), wanted.get(), words) : what;
+        String moved = wanted.get().atSeams() ? what + " " + each(desk, wanted.get()) : what;
         Girth girth = after.get().girth();
         String sided = girth.sided() && girth.side() == Side.BOTH
                 ? moved + " "
@@ -147,11 +148,43 @@ public final class HereWords {
         return each;
     }
 
-    private static String each(List<Hold> taking, Wanted wanted, Words words) {
+    /** How far each seam moves: alike, unless sewn seams are to change by the same length. */
+    private static String each(Desk desk, Wanted wanted) {
+        List<Hold> taking = desk.takingHolds();
         int sewn = Math.max(1, Hold.sewn(taking));
-        return words.of(
-                sewn == 1 ? "editor.here.each.one" : "editor.here.each",
-                Map.of("seams", sewn, "amount.signed", wanted.amount() / sewn));
+        List<Double> moves = wanted.even() ? moves(desk, wanted, taking) : List.of();
+        double least = moves.stream().mapToDouble(m -> m).min().orElse(0);
+        double most = moves.stream().mapToDouble(m -> m).max().orElse(0);
+        if (most - least >= NOTICED) {
+            return desk.words()
+                    .of("editor.here.each.even", Map.of("seams", sewn, "least.signed", least, "most.signed", most));
+        }
+        return desk.words()
+                .of(
+                        sewn == 1 ? "editor.here.each.one" : "editor.here.each",
+                        Map.of("seams", sewn, "amount.signed", wanted.amount() / sewn));
+    }
+
+    /** How far each seam that takes part moves at the level, mm. */
+    private static List<Double> moves(Desk desk, Wanted wanted, List<Hold> taking) {
+        List<Hold> before = holds(desk.pattern(), desk.reading(), wanted);
+        List<Double> moves = new ArrayList<>();
+        for (Hold is : holds(desk.shown(), desk.shownReading(), wanted)) {
+            if (taking.stream().anyMatch(h -> h.edge().equals(is.edge()))) {
+                before.stream()
+                        .filter(was ->
+                                was.edge().equals(is.edge()) && was.outward().dot(is.outward()) > 0)
+                        .findFirst()
+                        .ifPresent(was -> moves.add(is.at().minus(was.at()).dot(was.outward())));
+            }
+        }
+        return moves;
+    }
+
+    private static List<Hold> holds(Pattern pattern, Reading reading, Wanted wanted) {
+        return lines(reading, wanted)
+                .flatMap(l -> Hold.of(pattern, l.girth()).stream())
+                .toList();
     }
 
     /** Which girths changed by a change that does not aim at one. */

@@ -150,7 +150,16 @@ final class SeamOffers {
                 "drift.signed", walk.drift());
         boolean plain = Math.abs(walk.mate().declaredEase()) < NO_EASE;
         String said = words.of(plain ? "editor.follow.off" : "editor.follow.off-ease", values);
-        return new FollowUp(walk.mate().name(), walk.size(), said, String.join(" ", care), presses, false);
+        boolean changed = !presses.isEmpty() && fitted(walk, was);
+        return new FollowUp(walk.mate().name(), walk.size(), said, String.join(" ", care), presses, changed);
+    }
+
+    /** Whether the seam fitted before the first change, so that it is the changes that ask for it. */
+    private static boolean fitted(MateWalk walk, GarmentMeasures was) {
+        return was.mates().stream()
+                .filter(w ->
+                        w.mate().name().equals(walk.mate().name()) && w.size().equals(walk.size()))
+                .anyMatch(w -> Cutting.same(w.drift()));
     }
 
     /** Which place of an edge gives way. */

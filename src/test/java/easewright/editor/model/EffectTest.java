@@ -1,6 +1,7 @@
 package easewright.editor.model;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import easewright.draft.Samples;
 import easewright.pattern.EdgeRef;
@@ -152,6 +153,53 @@ class EffectTest {
         Effect effect = Effect.of(session.desk());
         assertThat(words(effect, Effect.Kind.DRIFTED)).isEmpty();
         assertThat(words(effect, Effect.Kind.FITS)).hasSize(1);
+    }
+
+    /** A side with a dart on one without: evened out, they move by different lengths, told as they are. */
+    @Test
+    void unequalSharesAreTold() throws Exception {
+        String drawn = "<svg xmlns='http://www.w3.org/2000/svg' width='800mm' height='400mm' viewBox='0 0 800 400'>"
+                + "<path id='a' d='M0,0 H265 V200 H0 Z'/><path id='b' d='M400,0 H650 L620,170 H400 Z'/>"
+                + "<metadata><marks xmlns='urn:easewright:marks:1'><scale across='1' down='1' proof='physical-size'/>"
+                + "<level name='bust' kind='bust'/>"
+                + "<piece ref='a' name='Front' line='stitching' allowance='0' cut='1' fold='yes' box='0 0 265 200'>"
+                + "<edge name='side' role='seam' from='265 0' via='265 90' to='265 200'/>"
+                + "<edge name='fold' role='fold' from='0 200' via='0 90' to='0 0'/>"
+                + "<at level='bust' through='100 30'/>"
+                + "<dart name='side dart' edge='side' mouth='265 40' point='120 55' mouth2='265 70'/></piece>"
+                + "<piece ref='b' name='Back' line='stitching' allowance='0' cut='1' fold='yes' box='400 0 650 170'>"
+                + "<edge name='side' role='seam' from='650 0' via='635 85' to='620 170'/>"
+                + "<edge name='fold' role='fold' from='400 170' via='400 90' to='400 0'/>"
+                + "<at level='bust' through='500 30'/></piece>"
+                + "<mate name='side seam'><first piece='a' edge='side'/><second piece='b' edge='side'/></mate>"
+                + "</marks></metadata></svg>";
+        SvgFile file = SvgFile.read(drawn.getBytes(StandardCharsets.UTF_8), "sides.svg");
+        session.open(Opened.of(new OpenFile(file, Optional.empty(), "sides.svg")));
+        session.chooseLevel("bust");
+        List<Hold> before = session.desk().holds();
+        tried(40);
+        assertThat(HereWords.outcome(session.desk())).contains("4 sewn seam edges move +1\u00a0cm each");
+        session.want(session.desk().wanted().orElseThrow().withEven(true));
+        Desk desk = session.desk();
+        double[] moves = before.stream()
+                .mapToDouble(hold -> reach(desk.shown().piece(hold.pieceId()).orElseThrow(), hold))
+                .sorted()
+                .toArray();
+        assertThat(moves).hasSize(2);
+        assertThat(moves[0] + moves[1]).isCloseTo(20, within(1e-6));
+        assertThat(moves[1] - moves[0]).isGreaterThan(1);
+        assertThat(HereWords.outcome(desk))
+                .contains("4 sewn seam edges move, from " + desk.words().signed(moves[0]) + " to "
+                        + desk.words().signed(moves[1]))
+                .doesNotContain("each");
+    }
+
+    /** How far beyond a hold the outline lies along its level, mm. */
+    private static double reach(Piece piece, Hold hold) {
+        return piece.outline().crossings(hold.at(), hold.outward()).stream()
+                .mapToDouble(c -> c.point().minus(hold.at()).dot(hold.outward()))
+                .max()
+                .orElseThrow();
     }
 
     @Test

@@ -58,6 +58,7 @@ class SeamOffersTest {
 
     @Test
     void eachWayOutStandsOnItsPressWithItsFigure() {
+        assertThat(offer().changed()).as("it was drawn so").isFalse();
         assertThat(offer().words().replace('\u00a0', ' '))
                 .isEqualTo("Seam \u201cside seam\u201d does not fit: 60.79 cm on Front, 61.59 cm on Back.");
         assertThat(labels())
@@ -207,5 +208,35 @@ class SeamOffersTest {
         assertThat(Trial.Refused.shown(OptionalDouble.of(0.7), inches)).isEmpty();
         assertThat(Trial.Refused.shown(OptionalDouble.of(0.9), inches)).hasValue(0.9);
         assertThat(Trial.Refused.shown(OptionalDouble.empty(), cm)).isEmpty();
+    }
+
+    /** A bodice on a skirt: the waist of the skirt alone is made wider, and the seam had fitted before. */
+    @Test
+    void whatAChangeBroughtIsToldBesideIt() throws Exception {
+        String drawn = "<svg xmlns='http://www.w3.org/2000/svg' width='800mm' height='800mm' viewBox='0 0 800 800'>"
+                + "<path id='up' d='M0,0 H200 V300 H0 Z'/><path id='down' d='M0,320 H200 V700 H0 Z'/>"
+                + "<metadata><marks xmlns='urn:easewright:marks:1'><scale across='1' down='1' proof='physical-size'/>"
+                + "<level name='waist' kind='waist'/>"
+                + "<piece ref='up' name='Bodice' line='stitching' allowance='0' cut='1' fold='yes' box='0 0 200 300'>"
+                + "<edge name='side' role='seam' from='200 0' via='200 150' to='200 300'/>"
+                + "<edge name='waist' role='waist' from='200 300' via='100 300' to='0 300'/>"
+                + "<edge name='fold' role='fold' from='0 300' via='0 150' to='0 0'/>"
+                + "<at level='waist' along='waist' counts='no'/></piece>"
+                + "<piece ref='down' name='Skirt' line='stitching' allowance='0' cut='1' fold='yes' box='0 320 200 700'>"
+                + "<edge name='waist' role='waist' from='0 320' via='100 320' to='200 320'/>"
+                + "<edge name='side' role='seam' from='200 320' via='200 500' to='200 700'/>"
+                + "<edge name='fold' role='fold' from='0 700' via='0 500' to='0 320'/>"
+                + "<at level='waist' along='waist'/></piece>"
+                + "<mate name='waist seam'><first piece='up' edge='waist'/><second piece='down' edge='waist'/></mate>"
+                + "</marks></metadata></svg>";
+        SvgFile file = SvgFile.read(drawn.getBytes(StandardCharsets.UTF_8), "dress.svg");
+        session.open(Opened.of(new OpenFile(file, Optional.empty(), "dress.svg")));
+        session.chooseLevel("waist");
+        session.want(session.desk().wanted().orElseThrow().withAmount(20));
+        session.keep();
+        assertThat(session.desk().pattern().changes()).hasSize(1);
+        assertThat(offer().seam()).isEqualTo("waist seam");
+        assertThat(offer().presses()).isNotEmpty();
+        assertThat(offer().changed()).isTrue();
     }
 }
