@@ -32,7 +32,7 @@ final class BodyGoneRound implements Rule {
         return findings;
     }
 
-    private static boolean tooLittle(EaseLine line, Cloth cloth) {
+    static boolean tooLittle(EaseLine line, Cloth cloth) {
         boolean stretchesSoFar = cloth.across().isPresent()
                 && line.stretchNeeded().orElse(0) <= cloth.across().getAsDouble();
         return line.finished() < LEAST_SHARE * line.body().orElseThrow() && !stretchesSoFar;

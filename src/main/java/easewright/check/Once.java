@@ -38,7 +38,12 @@ public final class Once {
                     && one.piece().equals(other.piece())
                     && Objects.equals(one.values().get("edge"), other.values().get("edge"));
         }
-        if (TOO_SMALL.contains(other.code()) && one.code().equals("girth-not-whole")) {
+        if (TOO_SMALL.contains(other.code())
+                && (one.code().equals("girth-not-whole") || one.code().startsWith("level-left-out"))) {
+            return one.values().get("level").equals(other.values().get("level"));
+        }
+        if (other.code().equals("girth-not-whole") && one.code().startsWith("level-left-out")) {
+            // Which piece is missing is known.
             return one.values().get("level").equals(other.values().get("level"));
         }
         return one.code().equals(other.code())

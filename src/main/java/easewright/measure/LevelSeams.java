@@ -111,6 +111,53 @@ public final class LevelSeams {
         }
     }
 
+    /**
+     * A piece without a level that ends at its seam with a piece that has it.
+     *
+     * @param seam  name of the seam
+     * @param has   id of the piece that has the level
+     * @param lacks id of the piece that has it not
+     * @param at    where it would have to arrive on that piece to meet the level of the other
+     */
+    record End(String seam, String level, String has, String lacks, Point at) {}
+
+    /** Every end of a straight level that counts at a side seam of two edges beyond which the level is not marked. */
+    static List<End> ends(Pattern garment, GarmentMeasures measures) {
+        List<End> ends = new ArrayList<>();
+        for (Mate mate : garment.mates()) {
+            boolean single = mate.first().size() == 1 && mate.second().size() == 1;
+            Optional<Seam> first = single ? seam(garment, measures, mate.first().get(0)) : Optional.empty();
+            Optional<Seam> second =
+                    single ? seam(garment, measures, mate.second().get(0)) : Optional.empty();
+            if (first.isPresent()
+                    && second.isPresent()
+                    && first.get().piece() != second.get().piece()
+                    && first.get().edge().role() == EdgeRole.SEAM
+                    && second.get().edge().role() == EdgeRole.SEAM) {
+                addEnds(mate, first.get(), second.get(), ends);
+                addEnds(mate, second.get(), first.get(), ends);
+            }
+        }
+        return ends;
+    }
+
+    private static void addEnds(Mate mate, Seam has, Seam lacks, List<End> ends) {
+        for (LevelMark mark : has.piece().levels()) {
+            String level = mark.level();
+            boolean open = mark.counts()
+                    && mark.through().isPresent()
+                    && lacks.piece().level(level).isEmpty();
+            Optional<Double> along = open ? has.along(level) : Optional.empty();
+            if (along.isPresent()) {
+                // Where they differ in length, seams are pinned from their upper end.
+                double below = has.down() > 0 ? along.get() : has.length() - along.get();
+                double there = lacks.down() > 0 ? below : lacks.length() - below;
+                ends.add(new End(
+                        mate.name(), level, has.piece().id(), lacks.piece().id(), lacks.at(there)));
+            }
+        }
+    }
+
     private static Optional<Seam> seam(Pattern garment, GarmentMeasures measures, EdgeRef ref) {
         Optional<PieceMeasures> measured = garment.piece(ref.piece()).flatMap(p -> measures.piece(p.id()));
         Optional<Edge> edge = garment.edge(ref);

@@ -82,6 +82,55 @@ class ChecksTest {
         assertThat(codes(pattern(0, half("front", 0), half("back", 0)))).containsExactly("body-missing");
     }
 
+    /** Only side seams lead a level on, and who ticks a facing off has said that it does not count. */
+    @Test
+    void aGirthThatLeavesOutAPieceIsNotTakenForWhole() {
+        Piece bare = half("back", 0).withLevels(List.of());
+        assertThat(Checks.of(
+                        pattern(0, half("front", 0), bare), Measures.of(pattern(0, half("front", 0), bare)), TABLES))
+                .filteredOn(f -> f.code().equals("level-left-out"))
+                .singleElement()
+                .satisfies(f -> {
+                    assertThat(f.piece()).isEqualTo("back");
+                    assertThat(f.values()).containsEntry("level", "hip").containsEntry("other", "front");
+                });
+        Piece facing = half("back", 0)
+                .withLevels(List.of(LevelMark.through("hip", new Point(50, 200)).notCounted()));
+        assertThat(codes(pattern(0, half("front", 0), facing))).doesNotContain("level-left-out");
+        assertThat(codes(pattern(0, half("front", 0), bare).withMates(List.of())))
+                .doesNotContain("level-left-out");
+        List<Edge> armholes = bare.edges().stream()
+                .map(e -> e.name().equals("side") ? Edge.of("side", EdgeRole.ARMHOLE, e.from(), e.to()) : e)
+                .toList();
+        assertThat(codes(pattern(
+                        0, half("front", 0), bare.toBuilder().edges(armholes).build())))
+                .doesNotContain("level-left-out");
+    }
+
+    @Test
+    void aPieceThatHasTheLevelInAnotherSizeIsMissed() {
+        List<Piece> nest = new ArrayList<>();
+        for (String size : List.of("10", "12", "14")) {
+            for (String name : List.of("front", "back")) {
+                Piece piece = half(name + " " + size, 0).toBuilder()
+                        .size(Optional.of(size))
+                        .build();
+                boolean without = size.equals("14") || name.equals("back") && size.equals("12");
+                nest.add(without ? piece.withLevels(List.of()) : piece);
+            }
+        }
+        Pattern p = pattern(0, nest.toArray(Piece[]::new)).withMates(List.of());
+        // Of size 14 no girth is shown at all.
+        assertThat(Checks.of(p, Measures.of(p), TABLES))
+                .filteredOn(f -> f.code().startsWith("level-left-out"))
+                .singleElement()
+                .satisfies(f -> {
+                    assertThat(f.code()).isEqualTo("level-left-out-in-size");
+                    assertThat(f.piece()).isEqualTo("back 12");
+                    assertThat(f.values()).containsEntry("level", "hip (12)").containsEntry("other", "back 10");
+                });
+    }
+
     @Test
     void unprovedScaleIsSaid() {
         Pattern p = pattern(0, half("front", 0)).withScale(new Scale(1, 1, Scale.Proof.UNPROVED));

@@ -31,4 +31,14 @@ class OnceTest {
         assertThat(Once.of(List.of(guarded, corner))).containsExactly(guarded, corner);
         assertThat(Once.of(List.of(hinge))).containsExactly(hinge);
     }
+
+    @Test
+    void whichPieceIsMissingSaysMoreThanThatOneIs() {
+        Finding which = Finding.of("level-left-out", Severity.FAULT, "Back 12").with("level", "hip (12)");
+        Finding some = Finding.of("girth-not-whole", Severity.FAULT, "").with("level", "hip (12)");
+        Finding small =
+                Finding.of("garment-smaller-than-body", Severity.FAULT, "").with("level", "hip (12)");
+        Finding other = Finding.of("girth-not-whole", Severity.FAULT, "").with("level", "hip (14)");
+        assertThat(Once.of(List.of(some, small, which, other))).containsExactly(which, other);
+    }
 }

@@ -8,19 +8,24 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** What is offered of a level for the other sizes of a nest. */
+/** What is offered of a level for the other sizes of a nest, and for pieces that its girth leaves out. */
 public final class LevelElsewhere {
     private final String level;
     private final Optional<String> size;
     private final List<String> lacking;
     private final List<String> unlike;
     private final boolean every;
+    private final LevelLeftOut leftOut;
 
     private LevelElsewhere(Desk desk, String level, boolean placed) {
         this.level = level;
         size = desk.size();
-        lacking = LevelInSizes.lacking(desk.pattern(), level);
-        unlike = placed ? List.of() : LevelInSizes.unlike(desk.pattern(), level, size);
+        leftOut = LevelLeftOut.of(desk, level);
+        // A size with some of its pieces only is told by what its girth leaves out.
+        lacking = LevelInSizes.lacking(desk.pattern(), level).stream()
+                .filter(s -> placed || !leftOut.sizes().contains(s))
+                .toList();
+        unlike = placed || leftOut.isAny() ? List.of() : LevelInSizes.unlike(desk.pattern(), level, size);
         every = lacking.size() + 1 >= PatternPart.sizes(desk.pattern()).size() && lacking.size() > 1;
     }
 
@@ -34,7 +39,12 @@ public final class LevelElsewhere {
         return new LevelElsewhere(desk, level, true);
     }
 
-    /** Whether there is anything to offer. */
+    /** The pieces that the girth leaves out. */
+    public LevelLeftOut leftOut() {
+        return leftOut;
+    }
+
+    /** Whether there is anything to offer for other sizes. */
     public boolean isOffered() {
         return !lacking.isEmpty() || !unlike.isEmpty();
     }

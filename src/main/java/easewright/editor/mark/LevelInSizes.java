@@ -98,6 +98,13 @@ public final class LevelInSizes {
         return laid(pattern, level, Optional.of(size), true);
     }
 
+    /** Puts a level on one piece as it lies on another of its name. */
+    static Pattern onto(Pattern pattern, String level, Piece source, Piece piece) {
+        return mark(source, level, piece)
+                .map(mark -> pattern.withPiece(EdgeEdits.withLevel(piece, mark)))
+                .orElse(pattern);
+    }
+
     private static Pattern laid(Pattern pattern, String level, Optional<String> from, boolean anew) {
         Map<String, Piece> now = new LinkedHashMap<>();
         Set<String> sources = new HashSet<>();

@@ -3,6 +3,7 @@ package easewright.editor.model;
 import easewright.ease.EaseLine;
 import easewright.ease.EaseSheet;
 import easewright.ease.StretchSaid;
+import easewright.pattern.Finding;
 import easewright.print.EaseText;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,7 +38,11 @@ public record EasePage(List<EaseRow> rows, EaseFoot foot, boolean nearlyMet) {
                     .withSizes(
                             reading.wishes().said(line.level().name(), desk.words()),
                             OtherSizes.of(line, all, others, desk.words()));
-            rows.add(isHalf(line, reading) ? row.asHalf(desk.words()) : row);
+            List<String> without = leftOut(line, desk);
+            rows.add(
+                    !without.isEmpty()
+                            ? row.without(without, desk.words())
+                            : isHalf(line, reading) ? row.asHalf(desk.words()) : row);
         }
         return new EasePage(rows, foot, EaseText.nearlyMet(sheet));
     }
@@ -55,5 +60,14 @@ public record EasePage(List<EaseRow> rows, EaseFoot foot, boolean nearlyMet) {
         return reading.findings().stream()
                 .anyMatch(f -> f.code().equals("halves-counted-once")
                         && line.girth().title().equals(f.values().get("level")));
+    }
+
+    /** The pieces that a girth leaves out, by name; where a level lies is the same before a trial and in it. */
+    private static List<String> leftOut(EaseLine line, Desk desk) {
+        return desk.reading().findings().stream()
+                .filter(f -> f.code().startsWith("level-left-out")
+                        && line.girth().title().equals(f.values().get("level")))
+                .map(Finding::piece)
+                .toList();
     }
 }

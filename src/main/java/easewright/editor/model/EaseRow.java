@@ -71,25 +71,19 @@ public record EaseRow(
 
     /** Says of a girth with which no body is compared yet that it looks like that of one half. */
     EaseRow asHalf(Words words) {
+        return saying(words.of("editor.ease.half"), standing, missing);
+    }
+
+    /** Says of a girth which pieces it leaves out, so that its ease cannot be judged. */
+    EaseRow without(List<String> pieces, Words words) {
+        return saying(
+                words.of("editor.ease.left-out", Map.of("pieces", pieces)), Standing.UNKNOWN, OptionalDouble.empty());
+    }
+
+    private EaseRow saying(String said, Standing stands, OptionalDouble lacks) {
         return new EaseRow(
-                level,
-                name,
-                body,
-                finished,
-                ease,
-                percent,
-                wish,
-                classes,
-                called,
-                brief,
-                minimums,
-                stretch,
-                standing,
-                words.of("editor.ease.half"),
-                missing,
-                scale,
-                sizes,
-                others);
+                level, name, body, finished, ease, percent, wish, classes, called, brief, minimums, stretch, stands,
+                said, lacks, scale, sizes, others);
     }
 
     /** All that sources say of the ease there is, and how every size stands to the wish: a line each. */

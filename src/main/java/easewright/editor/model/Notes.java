@@ -8,6 +8,7 @@ import easewright.measure.MateWalk;
 import easewright.pattern.Finding;
 import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
+import easewright.pattern.PatternPart;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
 import easewright.pattern.Scale;
@@ -40,6 +41,7 @@ public final class Notes {
      * @param piece id of the piece it speaks of, if any
      * @param open  id of the line that it says does not close, if it does
      * @param seam  name of the seam it speaks of, if any
+     * @param level name of the level that the piece lacks, if it says so
      * @param line  id of the closed line of which nobody said what it is, if it speaks of one
      */
     public record Note(
@@ -49,6 +51,7 @@ public final class Notes {
             Optional<String> piece,
             Optional<String> open,
             Optional<String> seam,
+            Optional<String> level,
             Optional<String> line) {}
 
     public static List<Note> of(Desk desk) {
@@ -63,6 +66,7 @@ public final class Notes {
                     finding.piece().isEmpty() ? Optional.empty() : id(finding.piece(), ids, desk),
                     openLine(finding),
                     seam(finding),
+                    level(finding, desk),
                     closedLine(finding)));
         }
         return List.copyOf(notes);
@@ -74,6 +78,17 @@ public final class Notes {
                 .filter(String.class::isInstance)
                 .map(String.class::cast)
                 .findFirst();
+    }
+
+    /** The level that a girth is said to leave a piece out of. */
+    private static Optional<String> level(Finding finding, Desk desk) {
+        Object title = finding.values().get("level");
+        return finding.code().startsWith("level-left-out")
+                ? desk.reading().measures().inEverySize().girths().stream()
+                        .filter(g -> g.title().equals(title))
+                        .map(g -> g.level().name())
+                        .findFirst()
+                : Optional.empty();
     }
 
     private static Optional<String> closedLine(Finding finding) {
@@ -90,11 +105,13 @@ public final class Notes {
                 .map(r -> new Pointed("", Optional.of(r.segments().get(0).start()), r.segments()));
     }
 
-    /** The edges of a seam on the table; empty where there is none of that name. */
+    /** The edges of a seam on the table, in the size at work; empty where there is none of that name. */
     public static Optional<Pointed> pointed(Desk desk, String seam) {
+        Pattern pattern = desk.size()
+                .map(size -> PatternPart.ofSize(desk.shown(), size).alone())
+                .orElse(desk.shown());
         Optional<Mate> mate =
-                desk.shown().mates().stream().filter(m -> m.name().equals(seam)).findFirst();
-        Pattern pattern = desk.shown();
+                pattern.mates().stream().filter(m -> m.name().equals(seam)).findFirst();
         List<Segment> lines = mate.stream()
                 .flatMap(m -> Stream.concat(m.first().stream(), m.second().stream()))
                 .flatMap(ref -> pattern.piece(ref.piece()).stream()

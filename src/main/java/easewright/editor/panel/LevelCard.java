@@ -42,7 +42,7 @@ final class LevelCard extends VBox {
     private final Label girth = new Label();
     private final ToggleButton place = new ToggleButton();
     private final MenuButton along = new MenuButton();
-    private final Button everywhere = new Button();
+    private final LevelOffer offer;
     private final HBox top;
     private final VBox belowRow;
     private final Label belowLead = new Label();
@@ -62,7 +62,6 @@ final class LevelCard extends VBox {
     private final StackPane foot;
     private final List<PlaceRow> rows = new ArrayList<>();
     private LevelsView.Row row;
-    private LevelElsewhere elsewhere;
     private List<SeamsView.EdgeChoice> offered = List.of();
     private Optional<String> inHand = Optional.empty();
 
@@ -100,9 +99,8 @@ final class LevelCard extends VBox {
         wrong.mouseTransparentProperty().bind(said.visibleProperty());
         foot.setAlignment(Pos.TOP_LEFT);
         addEventHandler(CheckedField.JUDGED, e -> judged());
-        everywhere.getStyleClass().add("small");
-        everywhere.setOnAction(e -> marker.tryTo(elsewhere::of));
-        getChildren().setAll(top, new HBox(6, place, along), everywhere, belowRow, places, foot);
+        offer = new LevelOffer(marker);
+        getChildren().setAll(top, new HBox(6, place, along), offer, belowRow, places, foot);
         meet.getStyleClass().add("small");
         meet.setMinWidth(USE_PREF_SIZE);
         meet.setOnAction(e -> session.edit(LevelEdits.meet(session.desk().pattern(), row.name())));
@@ -178,12 +176,7 @@ final class LevelCard extends VBox {
                                     words.of("editor.level.away", level),
                                     () -> marker.tryTo(p -> LevelEdits.remove(p, row.name()))));
         }
-        elsewhere = sizes;
-        Parts.present(everywhere, sizes.isOffered());
-        everywhere.setId("level-everywhere-" + id);
-        everywhere.setText(sizes.press(words));
-        Hints.on(everywhere, sizes.hint(words));
-        Parts.about(everywhere, now.name());
+        offer.show(now.name(), sizes, words);
         belowLead.setText(words.of("editor.level.below"));
         below.setId("level-below-" + id);
         below.describe(words.of("editor.level.below.name", level), words.of("editor.level.below.hint"));

@@ -1,5 +1,6 @@
 package easewright.editor.panel;
 
+import easewright.editor.mark.LevelLeftOut;
 import easewright.editor.model.Desk;
 import easewright.editor.model.Notes;
 import easewright.editor.model.Pointed;
@@ -122,6 +123,14 @@ public final class NotesPanel extends SheetPage {
                 session.point(Optional.of(Pointed.at(id)));
                 shower.accept(id);
             }));
+            note.level()
+                    .ifPresent(level -> acts.add(press(
+                            note,
+                            "editor.notes.put-there",
+                            "editor.notes.put-there.hint",
+                            words,
+                            () -> session.edit(
+                                    LevelLeftOut.filled(session.desk().pattern(), level)))));
         }
         return acts;
     }

@@ -16,6 +16,30 @@ import org.junit.jupiter.api.Test;
 
 class NotesTest {
     /** What the reader and a check both notice is one note, the weightier one. */
+    /** In a nest the pieces of every size are called alike by the seam. */
+    @Test
+    void aSeamIsShownOnThePiecesOfTheSizeAtWork() throws Exception {
+        Path nest = Path.of("sample-pieces/skirt-sizes.svg");
+        Session session = new Session(LengthUnit.CM, false);
+        session.open(Opened.of(new OpenFile(SvgFile.read(nest), Optional.of(nest), "skirt-sizes.svg")));
+        for (String size : List.of("10", "12", "14")) {
+            session.chooseSize(size);
+            Pointed seam = Notes.pointed(session.desk(), "side seam").orElseThrow();
+            assertThat(session.desk()
+                            .pattern()
+                            .piece(seam.piece())
+                            .orElseThrow()
+                            .size())
+                    .contains(size);
+            for (var line : seam.lines()) {
+                assertThat(session.desk().pattern().pieces())
+                        .filteredOn(p -> p.outline().nearest(line.at(0.5)).distance() < 1e-6)
+                        .isNotEmpty()
+                        .allMatch(p -> p.size().equals(Optional.of(size)));
+            }
+        }
+    }
+
     @Test
     void whatIsNoticedTwiceIsToldOnce() throws Exception {
         Path bare = Path.of("src/test/resources/marking/four-pieces.svg");

@@ -1,0 +1,80 @@
+package easewright.editor.mark;
+
+import easewright.editor.model.Desk;
+import easewright.measure.LevelGap;
+import easewright.measure.Measures;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import easewright.text.Words;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * The pieces that a girth leaves out although its level should go on over them, and how it comes to lie there.
+ *
+ * @param pieces their names
+ * @param sizes  in which there are such, where the pattern comes in several
+ */
+public record LevelLeftOut(List<String> pieces, Set<String> sizes) {
+    public LevelLeftOut {
+        pieces = List.copyOf(pieces);
+        sizes = Set.copyOf(sizes);
+    }
+
+    /** Of all sizes. */
+    public static LevelLeftOut of(Desk desk, String level) {
+        Pattern pattern = desk.pattern();
+        List<LevelGap> gaps = LevelGap.of(pattern, desk.reading().measures()).stream()
+                .filter(g -> g.level().equals(level))
+                .toList();
+        return new LevelLeftOut(
+                gaps.stream()
+                        .map(g -> EdgeEdits.piece(pattern, g.lacks()).name())
+                        .toList(),
+                gaps.stream().flatMap(g -> g.size().stream()).collect(Collectors.toSet()));
+    }
+
+    public boolean isAny() {
+        return !pieces.isEmpty();
+    }
+
+    /** What is missing. */
+    public String words(Words words) {
+        return words.of("editor.level.left-out", Map.of("pieces", pieces));
+    }
+
+    /** What the press does. */
+    public String hint(Words words) {
+        return words.of("editor.level.put-there.hint", Map.of("pieces", pieces));
+    }
+
+    /**
+     * The level on all that it was left off, from piece to piece: where it meets that of the piece sewn to it, else as on
+     * the piece called alike of another size.
+     */
+    public static Pattern filled(Pattern pattern, String level) {
+        Pattern now = pattern;
+        Set<String> tried = new HashSet<>();
+        Optional<LevelGap> next = next(now, level, tried);
+        while (next.isPresent()) {
+            LevelGap gap = next.get();
+            tried.add(gap.lacks());
+            Piece piece = EdgeEdits.piece(now, gap.lacks());
+            now = gap.at().isPresent()
+                    ? LevelEdits.place(now, piece.id(), level, gap.at().get())
+                    : LevelInSizes.onto(now, level, EdgeEdits.piece(now, gap.has()), piece);
+            next = next(now, level, tried);
+        }
+        return now;
+    }
+
+    private static Optional<LevelGap> next(Pattern pattern, String level, Set<String> tried) {
+        return LevelGap.of(pattern, Measures.of(pattern)).stream()
+                .filter(g -> g.level().equals(level) && !tried.contains(g.lacks()))
+                .findFirst();
+    }
+}
