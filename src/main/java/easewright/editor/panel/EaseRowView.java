@@ -31,8 +31,8 @@ final class EaseRowView extends VBox {
     /** Wide enough for the girth of a large body in hundredths. */
     static final double FIELD = 84;
 
-    static final double NUMBER = 76;
-    static final double EASE = 76;
+    static final double NUMBER = 86;
+    static final double EASE = 66;
     private static final double PERCENT = 58;
     /** As high as the button that gives what is missing: while it is not seen, it has no height of its own. */
     private static final double JUDGED = 26;

@@ -26,7 +26,7 @@ final class SeamCard extends VBox {
     private static final int MOST_TIMES = 4;
 
     /** How wide the words before each row are, pixels. */
-    private static final double LEAD = 76;
+    private static final double LEAD = 72;
 
     private final Session session;
     private final Marker marker;

@@ -8,10 +8,10 @@ import java.util.Optional;
 /** Which part of the table is in the view: all of it, however the window changes, until the user looks elsewhere. */
 final class TableOutlook {
     /** Left free round what is all in view, pixels. */
-    private static final double MARGIN = 58;
+    private static final double MARGIN = 53;
 
-    /** More is left free below it: the buttons of the view and a message of two lines lie there. */
-    private static final double FOOT = 16;
+    /** More is left free below it: the buttons of the view and messages lie there. */
+    private static final double FOOT = 6;
 
     private Viewport view = new Viewport(1, 0, 0);
     private double width;

@@ -6,6 +6,7 @@ import easewright.editor.model.TableScenes;
 import easewright.editor.paint.TableScene;
 import easewright.geom.Box;
 import easewright.geom.Segment;
+import easewright.pattern.Rider;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -51,9 +52,15 @@ final class TableSight {
         return scene;
     }
 
-    /** The boxes round the pieces, mm. */
+    /** The boxes round the pieces and the cutting lines drawn around them, mm. */
     Stream<Box> boxes() {
-        return scene.pieces().stream().map(p -> p.piece().outline().box());
+        return scene.pieces().stream()
+                .flatMap(p -> Stream.concat(
+                        Stream.of(p.piece().outline().box()),
+                        p.riders().stream()
+                                .filter(r -> r.kind() == Rider.Kind.PARALLEL)
+                                .flatMap(r -> r.segments().stream())
+                                .map(Segment::box)));
     }
 
     /** The lines of the level at work. */
