@@ -211,7 +211,9 @@ record Source(
                     .toList();
             if (named.isEmpty()) {
                 String all = known.stream().map(Layer::name).collect(Collectors.joining(", "));
-                throw new Trouble("layer-not-known", Map.of("layer", name, "known", all));
+                throw all.isEmpty()
+                        ? new Trouble("no-layers", Map.of("layer", name))
+                        : new Trouble("layer-not-known", Map.of("layer", name, "known", all));
             }
             keys.addAll(named);
         }

@@ -82,7 +82,11 @@ public final class BodyFile {
             if (Files.size(file) > LARGEST_BYTES) {
                 throw new Unreadable("body-too-large", Map.of("file", shown));
             }
-            return parseAll(decoded(Files.readAllBytes(file)));
+            String text = decoded(Files.readAllBytes(file));
+            if (text.stripLeading().startsWith("<")) {
+                throw new Unreadable("body-not-a-list", Map.of("file", shown));
+            }
+            return parseAll(text);
         } catch (NoSuchFileException e) {
             throw new Unreadable("file-missing", Map.of("file", shown));
         } catch (IOException e) {
@@ -186,9 +190,7 @@ public final class BodyFile {
         try {
             mm = Lengths.parse(form.group("value"), unit);
         } catch (Unreadable e) {
-            throw new Unreadable(
-                    "body-line-length",
-                    Map.of("line", line, "reason", Words.english(unit).problem(e.code(), e.values())));
+            throw new Unreadable("body-line-length", Map.of("line", line, "reason", e));
         }
         if (!(mm >= SMALLEST_MM && mm <= LARGEST_MM)) {
             throw new Unreadable("body-line-range", Map.of("line", line, "name", name, "amount", mm));

@@ -135,6 +135,9 @@ record Filling(Words words, Map<String, ?> values) {
         if (value instanceof Collection<?> many) {
             return many.stream().map(each -> shown(name, each)).collect(Collectors.joining(", "));
         }
+        if (value instanceof Unreadable why) {
+            return words.problem(why.code(), why.values());
+        }
         if (value instanceof Enum<?> constant) {
             return constant(constant);
         }

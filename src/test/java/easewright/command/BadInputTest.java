@@ -70,6 +70,18 @@ class BadInputTest {
     }
 
     @Test
+    void aLayerOfADrawingWithoutAny() {
+        refused(Run.of("measure", SKIRT, "--layer", "Size 38"), "no layers", "Leave out --layer");
+    }
+
+    /** What a line lacks is told in the same quotes as the rest. */
+    @Test
+    void whatAnotherSentenceTellsHasTheQuotesOfATerminal() throws IOException {
+        Path body = Files.writeString(folder.resolve("me.txt"), "hip: wide");
+        refused(Run.of("ease", SKIRT, "--body", body), "Line 1 of the body file: \"wide\" is not a length.");
+    }
+
+    @Test
     void aFolderIsNoDrawing() {
         refused(Run.of("measure", BAD), BAD.toString());
     }
@@ -176,6 +188,7 @@ class BadInputTest {
         Path body = Files.writeString(folder.resolve("me.txt"), "hip 98\n");
         refused(Run.of("ease", SKIRT, "--body", body), "Line 1", "Hip girth @hip");
         refused(Run.of("ease", SKIRT, "--body", folder.resolve("none.txt")), "none.txt");
+        refused(Run.of("ease", SKIRT, "--body", SKIRT), "is a drawing or a page", "one measurement a line");
     }
 
     @Test
