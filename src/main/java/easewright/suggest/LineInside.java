@@ -44,7 +44,7 @@ final class LineInside {
     }
 
     /** The line with the darts that are cut into it closed over their mouths. */
-    private static Outline withoutDarts(Outline drawn) {
+    static Outline withoutDarts(Outline drawn) {
         Piece bare = Piece.bare("inner", drawn);
         List<Dart> darts = DartShapes.on(bare);
         return darts.isEmpty()

@@ -26,6 +26,7 @@ public record PieceSize(String piece, String size, Reason reason) implements Sug
                 SizeNames.in(pieces.stream().map(Piece::name).toList());
         Map<String, String> sizes = sizesOfLayers(sheet);
         Map<String, String> written = byRun(sheet);
+        GradedNest graded = written.isEmpty() && sizes.isEmpty() ? GradedNest.on(sheet) : GradedNest.NONE;
         List<Suggestion> found = new ArrayList<>();
         for (Piece piece : pieces) {
             Optional<String> layer = layer(piece, sheet, sizes);
@@ -36,6 +37,8 @@ public record PieceSize(String piece, String size, Reason reason) implements Sug
                         new Reason("size-of-layer", Map.of("layer", layer.get()), 0.9)));
             } else if (written.containsKey(piece.id())) {
                 found.add(new PieceSize(piece.id(), written.get(piece.id()), Reason.of("size-in-run", 0.6)));
+            } else if (graded.calls(piece, byName.get(piece.name()))) {
+                found.add(new PieceSize(piece.id(), graded.sizes().get(piece.id()), graded.reason()));
             } else if (byName.containsKey(piece.name())) {
                 found.add(new PieceSize(piece.id(), byName.get(piece.name()), Reason.of("size-in-name", 0.8)));
             }
@@ -90,6 +93,12 @@ public record PieceSize(String piece, String size, Reason reason) implements Sug
     static Map<String, String> ofNest(Sheet sheet) {
         Map<String, String> sizes = sizesOfLayers(sheet);
         Map<String, String> byPiece = new HashMap<>(sizes.isEmpty() ? byRun(sheet) : Map.of());
+        boolean named = !SizeNames.in(
+                        sheet.pattern().pieces().stream().map(Piece::name).toList())
+                .isEmpty();
+        if (sizes.isEmpty() && byPiece.isEmpty() && !named) {
+            byPiece.putAll(GradedNest.on(sheet).sizes());
+        }
         for (Piece piece : sheet.pattern().pieces()) {
             layer(piece, sheet, sizes).ifPresent(layer -> byPiece.put(piece.id(), sizes.get(layer)));
         }

@@ -78,12 +78,8 @@ final class StitchingLines {
         }
         double allowance = Rounding.meant(lies.usual());
         Map<String, Object> values = Map.of("usual", allowance, "most", Rounding.meant(lies.most()));
-        Reason reason = inner.riders().size() > 1
-                ? new Reason("lines-inside-line", values, 0.8)
-                : new Reason(
-                        inner.open() ? "line-inside-to-outline" : "line-inside-line",
-                        values,
-                        inner.open() ? 0.85 : 0.9);
+        Reason reason = reason(
+                inner, values, Grading.between(inner.outline(), piece.outline()).isPresent());
         String line = inner.riders().get(0).id();
         boolean ownElement = !inner.open()
                 && inner.riders().size() == 1
@@ -91,6 +87,16 @@ final class StitchingLines {
                 && piece.riders().stream().noneMatch(r -> r.id().startsWith(piece.id() + "#"));
         return Optional.of(new StitchingLine(
                 piece.id(), ownElement ? swapped(piece, inner, allowance) : kept(piece, inner, allowance), reason));
+    }
+
+    /** @param graded whether it may as well be a smaller size, which somebody has not taken it for */
+    private static Reason reason(SewnInside inner, Map<String, Object> values, boolean graded) {
+        if (inner.riders().size() > 1) {
+            return new Reason("lines-inside-line", values, graded ? 0.4 : 0.8);
+        }
+        String code = inner.open() ? "line-inside-to-outline" : "line-inside-line";
+        double sure = inner.open() ? 0.85 : 0.9;
+        return new Reason(code, values, graded ? 0.4 : sure);
     }
 
     /** The inner outline becomes the piece, and the outer one goes along around it. */

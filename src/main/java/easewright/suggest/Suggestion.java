@@ -11,6 +11,7 @@ public sealed interface Suggestion permits Suggestion.OfPiece, LevelSuggestion, 
     /** What kind of mark it is. */
     enum Kind {
         NO_PIECE,
+        OWN_SIZE,
         STITCHING_LINE,
         NAME,
         SIZE,
@@ -40,7 +41,7 @@ public sealed interface Suggestion permits Suggestion.OfPiece, LevelSuggestion, 
     Pattern apply(Pattern pattern);
 
     /** A suggestion about one piece. */
-    sealed interface OfPiece extends Suggestion permits NoPiece, OnPiece {
+    sealed interface OfPiece extends Suggestion permits NoPiece, OwnSize, OnPiece {
         /** Id of the piece. */
         String piece();
     }

@@ -19,6 +19,7 @@ import java.util.function.Predicate;
 public record Suggestions(List<Suggestion> all, Pattern outcome) {
     private static final List<Function<Sheet, List<Suggestion>>> STAGES = List.of(
             NoPiece::find,
+            OwnSize::find,
             StitchingLines::find,
             WordsOnPieces::find,
             PieceSize::find,

@@ -227,6 +227,11 @@ class LineInsideTest {
         }
     }
 
+    /** What is suggested for one of the halves. */
+    static Suggestions made(Object half) throws SvgProblem {
+        return onSheet(((Half) half).body());
+    }
+
     static List<Half> onTheFold() {
         return halves().stream().filter(h -> h.centre() == 0).toList();
     }
