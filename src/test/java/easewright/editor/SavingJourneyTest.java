@@ -12,10 +12,12 @@ import easewright.svg.SvgProblem;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.ScrollEvent;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -96,6 +98,46 @@ class SavingJourneyTest extends Journey {
         assertThat(said()).isEqualTo("mine.svg is saved already. Nothing has changed since.");
         Path backup = file.resolveSibling("mine.svg.bak");
         assertThat(SvgFile.read(backup).pattern().changes()).isEmpty();
+    }
+
+    /** The line lies over the foot of the table, where hems are; what is still to be done about something stays. */
+    @Test
+    void thatItIsSavedMakesRoomForTheHandOnTheTable(FxRobot robot) throws Exception {
+        robot.interact(() -> app.files().save());
+        until(Desk::isSaved);
+        until(d -> d.notice().isPresent());
+        robot.clickOn("#notice .label");
+        assertThat(said()).contains("mine.svg.bak");
+        robot.clickOn("#table");
+        assertThat(desk().notice()).isEmpty();
+        robot.interact(() -> app.session().say(false, "editor.said.measures-later", Map.of("file", "anna.txt")));
+        robot.interact(() -> robot.lookup("#table").query().fireEvent(scrolled()));
+        assertThat(said()).contains("anna.txt");
+    }
+
+    private static ScrollEvent scrolled() {
+        return new ScrollEvent(
+                ScrollEvent.SCROLL,
+                300,
+                300,
+                300,
+                300,
+                false,
+                false,
+                false,
+                false,
+                false,
+                false,
+                0,
+                10,
+                0,
+                10,
+                ScrollEvent.HorizontalTextScrollUnits.NONE,
+                0,
+                ScrollEvent.VerticalTextScrollUnits.NONE,
+                0,
+                0,
+                null);
     }
 
     /** What is laid on the table while a save is going on is not taken for what was saved. */

@@ -5,23 +5,30 @@ import easewright.editor.model.Session;
 import easewright.editor.model.ShortName;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
+import javafx.animation.PauseTransition;
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableNumberValue;
 import javafx.css.PseudoClass;
+import javafx.event.EventTarget;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
+import javafx.util.Duration;
 
 /**
  * One line at the foot of the table for what has just happened, beside the buttons of the view, where the pieces leave
- * room. Stays until put away or followed by work.
+ * room. Stays until put away or followed by work; that something was saved is no news for long, and stands at the head of
+ * the window: it goes by itself, or as soon as a hand comes to the table.
  */
 public final class NoticeBar extends HBox {
     private static final PseudoClass BAD = PseudoClass.getPseudoClass("bad");
@@ -32,8 +39,15 @@ public final class NoticeBar extends HBox {
     /** The button that puts the line away, and what is blank around the text. */
     private static final double ROUND_TEXT = 70;
 
+    /** Long enough for a line to be read twice. */
+    private static final Duration READ = Duration.seconds(12);
+
+    private static final Set<String> PASSING =
+            Set.of("editor.said.saved", "editor.said.saved-already", "editor.said.saved-over");
+
     private final Session session;
     private final Runnable onwards;
+    private final PauseTransition read = new PauseTransition(READ);
     private final Label text = new Label();
     private final Button away = new Button("\u00d7");
     /** What had the keys when they were given to what is said. */
@@ -55,8 +69,38 @@ public final class NoticeBar extends HBox {
         beside.widthProperty().addListener(o -> fit(beside, over));
         beside.visibleProperty().addListener(o -> fit(beside, over));
         setMaxWidth(Region.USE_PREF_SIZE);
-        session.deskProperty().addListener((o, before, now) -> show(now));
+        over.addEventFilter(MouseEvent.MOUSE_PRESSED, e -> goFor(e.getTarget()));
+        over.addEventFilter(ScrollEvent.SCROLL, e -> goFor(e.getTarget()));
+        read.setOnFinished(e -> {
+            if (!isHover() && !away.isFocused()) {
+                go();
+            }
+        });
+        hoverProperty().addListener(o -> read.playFromStart());
+        session.deskProperty().addListener((o, before, now) -> {
+            show(now);
+            if (!now.notice().equals(before.notice())) {
+                read.playFromStart();
+            }
+        });
         show(session.desk());
+    }
+
+    /** Makes room for a hand that comes to what lies below. */
+    private void goFor(EventTarget at) {
+        boolean here = false;
+        for (Node node = at instanceof Node n ? n : null; node != null; node = node.getParent()) {
+            here |= node == this;
+        }
+        if (!here) {
+            go();
+        }
+    }
+
+    private void go() {
+        if (session.desk().notice().filter(n -> PASSING.contains(n.key())).isPresent()) {
+            session.hush();
+        }
     }
 
     /** How much of the foot of the table it takes, pixels; 0 while nothing is said. */
