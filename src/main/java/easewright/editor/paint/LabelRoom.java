@@ -27,6 +27,9 @@ public final class LabelRoom {
     /** How much of the view buttons and messages take at its foot, pixels. */
     static final double FOOT = 56;
 
+    /** How much of what tells the meanings of lines takes at its head, pixels. */
+    private static final double HEAD = 44;
+
     private final List<Box> words;
     private final List<Box> signs;
     private final Set<String> lacking;
@@ -170,6 +173,11 @@ public final class LabelRoom {
     /** Whether words stand above the foot of the view, where buttons and messages lie over the table. */
     boolean isAboveFoot(Point middle, double height) {
         return middle.y() + height / 2 <= view.maxY() - FOOT;
+    }
+
+    /** The same, and below its head, where the meanings of lines lie over it. */
+    boolean isOpenlySeen(Point middle, double height) {
+        return middle.y() - height / 2 >= view.minY() + HEAD && isAboveFoot(middle, height);
     }
 
     /** Whether a short line that begins on an edge crosses no other line, and no words. */

@@ -18,7 +18,7 @@ final class LevelLabel {
     private static final double[] PARTS = {0.25, 0.5, 0.75, 1};
 
     /** Along a line beside which it stands. */
-    private static final double[] ALONG = {0.5, 0.28, 0.72};
+    private static final double[] ALONG = {0.5, 0.39, 0.61, 0.28, 0.72};
 
     /** Between a label and what it keeps off. */
     private static final double EDGE = 6;

@@ -87,8 +87,8 @@ final class LevelLabels {
             Optional<LevelLabel> other = narrow ? inOneRow(level) : inTwoRows(level);
             boolean done = write(first, this::clear)
                     || write(other, this::clear)
-                    || write(first, l -> apart(l, l.onLeader()))
-                    || write(other, l -> apart(l, l.onLeader()))
+                    || write(first, this::led)
+                    || write(other, this::led)
                     || write(inTwoRows(level), this::over);
             if (done) {
                 labelled.add(level.level());
@@ -111,6 +111,14 @@ final class LevelLabels {
         return (l.fitsItsLevel() ? take(l, l.onLine()) : Optional.<Point>empty())
                 .or(() -> take(l, l.offEnds()))
                 .or(() -> apart(l, l.besideLine()));
+    }
+
+    /** On a leader, at last where something may come to lie over the table. */
+    private Optional<Point> led(LevelLabel l) {
+        List<Point> middles = l.onLeader();
+        List<Point> open =
+                middles.stream().filter(at -> room.isOpenlySeen(at, l.height())).toList();
+        return apart(l, open).or(() -> apart(l, middles));
     }
 
     /** The same apart from all levels: on the line of another one it would seem to be of that. */
