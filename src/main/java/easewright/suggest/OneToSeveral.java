@@ -46,7 +46,9 @@ final class OneToSeveral {
         }
         // The band is longer by its underlap, or shorter where the waist is eased into it.
         double more = SeamSide.wholeLength(others) - bands.get(0).wholeLength();
-        if (more > -80 && more < 30) {
+        if (more > -80 && more <= -Underlap.NARROWEST) {
+            unsewn.sewRoundWithUnderlap("waistband", others, bands.get(0), 0.7);
+        } else if (more > -80 && more < 30) {
             unsewn.sewRound("waistband", others, bands.get(0), 0.75);
         }
     }

@@ -76,6 +76,17 @@ final class UnsewnEdges {
         add(name, List.of(one.ref()), refs, all, one.mm(), sum, sure);
     }
 
+    /** The same with a band that is longer by its underlap, which is no ease. */
+    void sewRoundWithUnderlap(String name, List<SeamSide> edges, SeamSide band, double sure) {
+        List<SeamSide> all = new ArrayList<>(edges);
+        all.add(band);
+        double one = SeamSide.wholeLength(edges);
+        double two = band.wholeLength();
+        Reason reason = new Reason("underlap-length", Map.of("first", one, "second", two, "apart", two - one), sure);
+        List<EdgeRef> refs = edges.stream().map(SeamSide::all).toList();
+        add(new Mate(unique(name), refs, List.of(band.all()), 0), all, one, two, reason);
+    }
+
     /** Sews a band to several edges, as often as each goes round the body. */
     void sewRound(String name, List<SeamSide> edges, SeamSide band, double sure) {
         List<SeamSide> all = new ArrayList<>(edges);
@@ -94,18 +105,26 @@ final class UnsewnEdges {
             double sure) {
         double apart = Math.abs(one - two);
         double ease = apart <= DRAWING ? 0 : Math.round(one - two);
+        String code = apart < ALIKE ? "same-length" : ease == 0 ? "about-length" : "near-length";
+        Reason reason = new Reason(code, Map.of("first", one, "second", two, "apart", apart), sure);
+        add(new Mate(unique(name), first, second, ease), sides, one, two, reason);
+    }
+
+    /** A name that no seam has. */
+    private String unique(String name) {
         String unique = name;
         for (int i = 2; !names.add(unique); i++) {
             unique = name + " " + i;
         }
+        return unique;
+    }
+
+    private void add(Mate mate, List<SeamSide> sides, double one, double two, Reason reason) {
         sides.forEach(s -> taken.add(s.ref()));
-        Mate mate = new Mate(unique, first, second, ease);
         List<Segment> shown = sides.stream()
                 .flatMap(s -> s.edge().on(s.piece().outline()).segments().stream())
                 .toList();
         Map<String, String> meeting = new MeetingNotches(pattern, mate).names();
-        String code = apart < ALIKE ? "same-length" : ease == 0 ? "about-length" : "near-length";
-        Reason reason = new Reason(code, Map.of("first", one, "second", two, "apart", apart), sure);
         seams.add(new MateSuggestion(mate, shown, meeting, one, two, reason));
     }
 

@@ -9,6 +9,7 @@ import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.SidePair;
+import easewright.suggest.BandUnderlap;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -47,6 +48,7 @@ public record SeamsView(List<Seam> seams, List<EdgeChoice> edges) {
      * @param fits    whether they fit within what is common at the cutting table (3 mm)
      * @param halves  why halves count more than once, or that they should; empty where neither is so
      * @param count   whether that is to be asked
+     * @param underlap what of a band may be its underlap
      * @param shown   its edges on the table
      */
     public record Seam(
@@ -58,6 +60,7 @@ public record SeamsView(List<Seam> seams, List<EdgeChoice> edges) {
             boolean fits,
             String halves,
             boolean count,
+            Optional<BandUnderlap> underlap,
             List<Segment> shown) {
         public Seam {
             first = List.copyOf(first);
@@ -97,6 +100,7 @@ public record SeamsView(List<Seam> seams, List<EdgeChoice> edges) {
                     fits,
                     halves(pattern, mate, count, words),
                     count,
+                    walk.flatMap(w -> BandUnderlap.of(pattern, w)),
                     shown(pattern, mate)));
         }
         List<EdgeChoice> edges = new ArrayList<>();

@@ -12,6 +12,7 @@ import easewright.pattern.Pattern;
 import easewright.pattern.PatternPart;
 import easewright.pattern.Piece;
 import easewright.pattern.Side;
+import easewright.suggest.BandUnderlap;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -119,6 +120,7 @@ final class SeamOffers {
                 : SeamMatch.of(pattern, was, desk.reading().measures(), walk);
         List<FollowUp.Press> presses = new ArrayList<>();
         List<String> care = new ArrayList<>();
+        BandUnderlap.of(pattern, walk).ifPresent(band -> underlap(band, presses, care));
         for (SeamMatch.Choice choice : choices) {
             presses.add(length(choice, walk));
         }
@@ -192,6 +194,21 @@ final class SeamOffers {
                 choice.altered().pattern(),
                 choice.altered().findings(),
                 false);
+    }
+
+    /** Only who sews it knows at which end, and whether it is one. */
+    private void underlap(BandUnderlap band, List<FollowUp.Press> presses, List<String> care) {
+        String piece =
+                desk.pattern().piece(band.band().piece()).map(Piece::name).orElse("");
+        Map<String, Object> values = Map.of("piece", piece, "by", band.mm());
+        band.ends(desk.pattern())
+                .forEach((end, atEnd) -> presses.add(new FollowUp.Press(
+                        new Said("editor.follow.underlap." + end.name(), values),
+                        new Said("editor.follow.underlap.tried", values),
+                        band.parted(desk.pattern(), atEnd),
+                        List.of(),
+                        true)));
+        care.add(words.of("editor.follow.underlap", Map.of("piece", piece)));
     }
 
     /** One mark is meant for all sizes: where they do not differ alike, it is left to the page Marks. */

@@ -39,6 +39,8 @@ final class SeamCard extends VBox {
     private final Label verdict = new Label();
     private final Label halves = new Label();
     private final Button count = new Button();
+    private final Label underlap = new Label();
+    private final FlowPane ends = new FlowPane(6, 4);
     private SeamsView.Seam seam;
 
     SeamCard(Session session, Marker marker) {
@@ -63,7 +65,10 @@ final class SeamCard extends VBox {
         halves.getStyleClass().add("quiet");
         count.getStyleClass().add("small");
         count.setOnAction(e -> session.edit(MateEdits.countHalves(session.desk().pattern(), seam.name())));
-        getChildren().setAll(top, wrongName, first, second, declared, wrongEase, verdict, halves, count);
+        underlap.setWrapText(true);
+        underlap.getStyleClass().add("quiet");
+        getChildren()
+                .setAll(top, wrongName, first, second, declared, wrongEase, verdict, halves, count, underlap, ends);
         getStyleClass().addAll("mark-card", "seam-card");
         Parts.lights(this, marker, () -> seam.shown());
     }
@@ -86,6 +91,7 @@ final class SeamCard extends VBox {
         Parts.say(count, words, "editor.seam.halves.count");
         Parts.about(count, now.name());
         Parts.present(count, now.count());
+        underlap(desk);
         if (!same || top.getChildren().isEmpty()) {
             Button away = Parts.cross(
                     words.of("editor.seam.away", values),
@@ -94,6 +100,25 @@ final class SeamCard extends VBox {
             keepingFocus(first, () -> side(first, true, now.first(), edges, words));
             keepingFocus(second, () -> side(second, false, now.second(), edges, words));
         }
+    }
+
+    /** A band that is longer than the waist: whether by its underlap, and at which end. */
+    private void underlap(Desk desk) {
+        Words words = desk.words();
+        Parts.present(underlap, seam.underlap().isPresent());
+        Parts.present(ends, seam.underlap().isPresent());
+        ends.getChildren().clear();
+        seam.underlap().ifPresent(band -> {
+            underlap.setText(words.of("editor.seam.underlap", Map.of("by", band.mm())));
+            band.ends(desk.pattern()).forEach((end, atEnd) -> {
+                Button press = new Button();
+                press.getStyleClass().add("small");
+                Parts.say(press, words, "editor.seam.underlap." + end.name());
+                Parts.about(press, seam.name());
+                press.setOnAction(e -> session.edit(band.parted(session.desk().pattern(), atEnd)));
+                ends.getChildren().add(press);
+            });
+        });
     }
 
     /** What was worked with is made anew: the keys stay there, or they would go to the name and what is typed as well. */

@@ -3,6 +3,7 @@ package easewright.editor.model;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import easewright.editor.mark.SeamsView;
 import easewright.measure.Measures;
 import easewright.pattern.Severity;
 import easewright.svg.SvgFile;
@@ -238,5 +239,47 @@ class SeamOffersTest {
         assertThat(offer().seam()).isEqualTo("waist seam");
         assertThat(offer().presses()).isNotEmpty();
         assertThat(offer().changed()).isTrue();
+    }
+
+    /** The band goes on 3 cm beyond the waist, as bands with an underlap do: nobody eases that in. */
+    @Test
+    void whatABandIsLongerMayBeItsUnderlap() throws Exception {
+        String drawn = Files.readString(Path.of("sample-pieces/skirt.svg"))
+                .replace("from=\"810 895\" via=\"425 895\"", "from=\"840 895\" via=\"440 895\"")
+                .replace("via=\"830 895\" to=\"810 895\"", "via=\"845 895\" to=\"840 895\"");
+        SvgFile file = SvgFile.read(drawn.getBytes(StandardCharsets.UTF_8), "longer.svg");
+        session.open(Opened.of(new OpenFile(file, Optional.empty(), "longer.svg")));
+        assertThat(labels()).contains("Underlap of 3 cm at its right end", "Underlap of 3 cm at its left end");
+        assertThat(offer().care()).contains("sewn to nothing");
+        assertThat(SeamsView.of(session.desk()).seams())
+                .filteredOn(s -> s.underlap().isPresent())
+                .extracting(SeamsView.Seam::name)
+                .containsExactly("waistband");
+        double was =
+                session.desk().reading().measures().girth("waist").orElseThrow().finished();
+        FollowUp.Press right = offer().presses().stream()
+                .filter(p -> p.label().key().endsWith("underlap.RIGHT"))
+                .findFirst()
+                .orElseThrow();
+        session.tryOut(right);
+        assertThat(HereWords.outcome(session.desk()).replace('\u00a0', ' '))
+                .startsWith("3 cm of Waistband is underlap.");
+        session.keep();
+        assertThat(session.desk()
+                        .reading()
+                        .measures()
+                        .mate("waistband")
+                        .orElseThrow()
+                        .drift())
+                .isCloseTo(0, within(1e-3));
+        assertThat(session.desk()
+                        .reading()
+                        .measures()
+                        .girth("waist")
+                        .orElseThrow()
+                        .finished())
+                .isCloseTo(was, within(1e-6));
+        assertThat(SeamsView.of(session.desk()).seams())
+                .allMatch(s -> s.underlap().isEmpty());
     }
 }
