@@ -30,9 +30,17 @@ public final class EditorApp extends Application {
         launch(EditorApp.class, args);
     }
 
+    /** What was kept the last time, read once, by whoever asks first: no window waits for a disk that is asked before. */
+    private static final class Kept {
+        static final Settings SETTINGS = Settings.read(Settings.folder());
+
+        private Kept() {}
+    }
+
     /** What the window needs and the toolkit does not, got ready while that starts. */
     private static void ahead() {
-        Desk.empty(LengthUnit.CM, false).words().of("editor.title");
+        LengthUnit unit = Kept.SETTINGS.unit();
+        Desk.empty(unit, false).words().of("editor.title");
         Sample.all();
     }
 
@@ -41,23 +49,24 @@ public final class EditorApp extends Application {
         List<String> arguments =
                 getParameters() == null ? List.of() : getParameters().getUnnamed();
         asked = arguments.stream().map(Path::of).toList();
-        start(stage, Settings.folder());
+        start(
+                stage,
+                Settings.folder(),
+                Kept.SETTINGS,
+                new Dialogs(stage, () -> session.desk().words()));
     }
 
     /**
      * Opens the window on a stage.
      *
      * @param folder where settings are kept
-     */
-    void start(Stage stage, Path folder) {
-        start(stage, folder, new Dialogs(stage, () -> session.desk().words()));
-    }
-
-    /**
      * @param asking answers what the window asks about files
      */
     void start(Stage stage, Path folder, Asking asking) {
-        Settings settings = Settings.read(folder);
+        start(stage, folder, Settings.read(folder), asking);
+    }
+
+    private void start(Stage stage, Path folder, Settings settings, Asking asking) {
         session = new Session(settings.unit(), settings.dark());
         session.setOwnTables(OwnTables.unread(settings.tables()));
         if (!settings.unitChosen()) {

@@ -120,7 +120,7 @@ final class EditorWindow {
         keys.undo(session);
         keys.pages(this::sheet);
         keys.zoom(table);
-        BegunHere hand = new BegunHere(scene, session, marker, this::sheet);
+        BegunHere hand = new BegunHere(scene, session, marker, this::sheet, bar.prints());
         files.follow(hand);
         hand.follow(files::begun);
         scene.addEventFilter(KeyEvent.ANY, e -> files.begun());

@@ -120,6 +120,34 @@ class BegunAgainJourneyTest extends Journey {
         assertThat(waits(robot, "#body-hip")).isFalse();
     }
 
+    /** What is typed in the window for prints waits until that is opened, also for a second crash. */
+    @Test
+    void whatIsTypedForAPrintStandsInItsFieldOnceThatIsOpen(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        robot.clickOn("#print");
+        robot.clickOn("#print-kind-report");
+        robot.clickOn("#print-cloth").push(KeyCode.SHORTCUT, KeyCode.A).write("7");
+        KeptWork work = endedWith("text=7");
+        robot.push(KeyCode.ESCAPE).push(KeyCode.ESCAPE);
+        bringBack(robot, work);
+        assertThat(said()).contains("half typed for the print");
+        assertThat(desk().isSaved()).isTrue();
+        endedWith("text=7");
+
+        robot.clickOn("#print");
+        assertThat(field(robot, "#print-cloth").getText()).isEqualTo("7");
+        assertThat(waits(robot, "#print-cloth")).isTrue();
+        assertThat(field(robot, "#print-cloth").isFocused()).isTrue();
+        assertThat(robot.lookup("#print-cloth").queryAs(Node.class).getParent().isVisible())
+                .as("its part is shown")
+                .isTrue();
+        robot.clickOn("#print-cloth").push(KeyCode.END).write("0").push(KeyCode.ENTER);
+        assertThat(waits(robot, "#print-cloth")).isFalse();
+        assertThat(field(robot, "#print-cloth").getText()).startsWith("70");
+        robot.push(KeyCode.ESCAPE);
+        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> kept(state).isEmpty());
+    }
+
     /** What was typed for one thing is not taken for another that comes into its place. */
     @Test
     void whatWaitsIsNotTakenForAnotherLevelOrUnit(FxRobot robot) throws Exception {

@@ -26,7 +26,7 @@ class DialogsJourneyTest extends Journey {
     @Start
     void start(Stage shown) throws Exception {
         stage = shown;
-        app.start(stage, state());
+        app.start(stage, state(), new Dialogs(stage, () -> app.session().desk().words()));
         stage.requestFocus();
     }
 

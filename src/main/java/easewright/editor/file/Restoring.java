@@ -125,8 +125,12 @@ final class Restoring {
                         words.of("editor.said." + (lost.marking().isEmpty() ? "marked-again" : "marked-lost"))));
         begun.cut()
                 .ifPresent(c -> said.add(words.of("editor.said." + (lost.cut().isEmpty() ? "cut-again" : "cut-lost"))));
-        if (begun.typed().size() > lost.typed().size()) {
+        List<Begun.Typed> forPrint = begun.forPrint();
+        if (begun.typed().size() - forPrint.size() > lost.typed().size()) {
             said.add(words.of("editor.said.typed-again"));
+        }
+        if (!forPrint.isEmpty()) {
+            said.add(words.of("editor.said.typed-for-print"));
         }
         for (Begun.Typed typed : lost.typed()) {
             said.add(words.of("editor.said.typed-before", Map.of("field", typed.field(), "text", typed.text())));

@@ -28,8 +28,11 @@ import javafx.util.Duration;
  * and again, and until it works the window says that the work is not safe.
  */
 final class SafeKeeping {
-    /** So long after a step the work is kept: soon enough to lose little, and not at every touch. */
-    private static final Duration REST = Duration.seconds(1.5);
+    /** So long a pause in which nothing is done or typed has the work kept: not at every touch. */
+    private static final Duration PAUSE = Duration.millis(300);
+
+    /** So long after a step it is kept all the same: whoever never rests is kept safe as well. */
+    private static final Duration LATEST = Duration.seconds(1.5);
 
     /** So long after a failure it is tried again. */
     private static final Duration AGAIN = Duration.seconds(3);
@@ -37,7 +40,8 @@ final class SafeKeeping {
     private final Session session;
     private final Background background;
     private final KeepingPlace place;
-    private final PauseTransition rest = new PauseTransition(REST);
+    private final PauseTransition pause = new PauseTransition(PAUSE);
+    private final PauseTransition latest = new PauseTransition(LATEST);
     private final PauseTransition again = new PauseTransition(AGAIN);
     private final ReadOnlyBooleanWrapper unsafe = new ReadOnlyBooleanWrapper();
     private final ReadOnlyObjectWrapper<Optional<SavingDoes>> saving = new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -61,7 +65,8 @@ final class SafeKeeping {
         this.session = session;
         this.background = background;
         this.place = new KeepingPlace(background, folder);
-        rest.setOnFinished(e -> keep());
+        pause.setOnFinished(e -> atOnce());
+        latest.setOnFinished(e -> atOnce());
         again.setOnFinished(e -> keep());
         session.deskProperty().addListener((o, before, now) -> follow(before, now));
     }
@@ -106,17 +111,26 @@ final class SafeKeeping {
         }
     }
 
-    /** Something was done, or may have been typed. From the first step on: whoever never rests is kept safe as well. */
+    /** Something was done, or may have been typed. */
     void touched() {
-        if (session.desk().isOpen() && rest.getStatus() != Animation.Status.RUNNING) {
-            rest.playFromStart();
+        if (session.desk().isOpen()) {
+            pause.playFromStart();
+            if (latest.getStatus() != Animation.Status.RUNNING) {
+                latest.playFromStart();
+            }
         }
     }
 
-    /** Keeps what there is without a rest: a question is about to be asked, and who knows how long it stays. */
+    /** Keeps what there is without a pause: a question is about to be asked, and who knows how long it stays. */
     void atOnce() {
-        rest.stop();
+        rest();
         keep();
+    }
+
+    /** There is nothing to be kept in a while. */
+    private void rest() {
+        pause.stop();
+        latest.stop();
     }
 
     /** Keeps work that a crash left behind, now on the table, as this window's own; only then is what was left thrown away. */
@@ -143,7 +157,7 @@ final class SafeKeeping {
             return;
         }
         if (keeping) {
-            rest.playFromStart();
+            pause.playFromStart();
             return;
         }
         keeping = true;
@@ -213,7 +227,7 @@ final class SafeKeeping {
 
     /** What was kept is saved, or not wanted any more. */
     void settled() {
-        rest.stop();
+        rest();
         again.stop();
         unsafe.set(false);
         forget(Set.copyOf(places), adopted);

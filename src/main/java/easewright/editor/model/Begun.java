@@ -18,6 +18,9 @@ import java.util.Set;
 public record Begun(String page, List<Typed> typed, Optional<Marking> marking, Optional<Cut> cut) {
     public static final Begun NOTHING = new Begun("", List.of(), Optional.empty(), Optional.empty());
 
+    /** The page of what is typed in the window for prints. */
+    public static final String PRINT = "print";
+
     /**
      * Text that stands in a field and was not taken.
      *
@@ -78,6 +81,11 @@ public record Begun(String page, List<Typed> typed, Optional<Marking> marking, O
 
     public Begun {
         typed = List.copyOf(typed);
+    }
+
+    /** What is typed in the window for prints. */
+    public List<Typed> forPrint() {
+        return typed.stream().filter(t -> t.page().equals(PRINT)).toList();
     }
 
     public boolean isNothing() {

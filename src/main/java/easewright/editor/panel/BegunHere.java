@@ -25,15 +25,18 @@ public final class BegunHere implements InHand {
     private final Marker marker;
     private final Supplier<SheetPanel> sheet;
     private final HalfTyped fields;
+    private final PrintHand print;
 
     /**
      * @param sheet beside the table, which is made when it is first asked for
+     * @param print what is typed in the window for prints
      */
-    public BegunHere(Scene scene, Session session, Marker marker, Supplier<SheetPanel> sheet) {
+    public BegunHere(Scene scene, Session session, Marker marker, Supplier<SheetPanel> sheet, PrintHand print) {
         this.scene = scene;
         this.session = session;
         this.marker = marker;
         this.sheet = sheet;
+        this.print = print;
         this.fields = new HalfTyped(scene);
     }
 
@@ -51,6 +54,7 @@ public final class BegunHere implements InHand {
             // What was typed for one garment has nothing to do with another.
             if (now.isOtherWork(before)) {
                 fields.forget();
+                print.forget();
             }
         });
     }
@@ -58,7 +62,8 @@ public final class BegunHere implements InHand {
     @Override
     public Begun begun() {
         SheetPanel beside = sheet.get();
-        List<Begun.Typed> typed = fields.in(beside);
+        List<Begun.Typed> typed = new ArrayList<>(fields.in(beside::pageOf));
+        typed.addAll(print.typed());
         boolean there = typed.stream().anyMatch(t -> t.page().equals(MARKS));
         Optional<Begun.Marking> marking =
                 Optional.of(HalfMarked.in(marker.state())).filter(m -> there || m.isHalfDone());
@@ -83,6 +88,7 @@ public final class BegunHere implements InHand {
             return before;
         }
         SheetPanel beside = sheet.get();
+        print.again(before.forPrint());
         List<Begun.Typed> lost = typedAgain(before, beside);
         beside.turnTo(before.page());
         Optional<Begun.Marking> unmarked = before.marking().filter(m -> !marker.resume(m));
@@ -94,8 +100,9 @@ public final class BegunHere implements InHand {
     /** A page has its fields once it is open, and so has each part of marking. */
     private List<Begun.Typed> typedAgain(Begun before, SheetPanel beside) {
         Set<String> pages = new LinkedHashSet<>();
-        before.typed().forEach(typed -> pages.add(typed.page()));
         List<Begun.Typed> lost = new ArrayList<>(before.typed());
+        lost.removeAll(before.forPrint());
+        lost.forEach(typed -> pages.add(typed.page()));
         for (String page : pages) {
             beside.turnTo(page);
             if (page.equals(MARKS)) {

@@ -4,8 +4,10 @@ import easewright.editor.model.Begun;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import javafx.application.Platform;
+import javafx.scene.Node;
 import javafx.scene.Scene;
 
 /** What stands in the fields of the window and has not been taken yet. */
@@ -16,11 +18,15 @@ final class HalfTyped {
         this.scene = scene;
     }
 
-    /** In the order of the window. */
-    List<Begun.Typed> in(SheetPanel sheet) {
+    /**
+     * In the order of the window.
+     *
+     * @param pageOf the key of the page on which a field is
+     */
+    List<Begun.Typed> in(Function<CheckedField, String> pageOf) {
         return fields().filter(field -> !field.getText().equals(field.shown()))
                 .map(field -> new Begun.Typed(
-                        sheet.pageOf(field), id(field), field.called(), field.getText(), field.isFocused()))
+                        pageOf.apply(field), id(field), field.called(), field.getText(), field.isFocused()))
                 .toList();
     }
 
@@ -50,6 +56,15 @@ final class HalfTyped {
             field.ifPresentOrElse(f -> f.await(typed.text(), remark), () -> lost.add(typed));
         }
         return lost;
+    }
+
+    /** Whether a text waits where it is not to be seen. */
+    boolean hidesWaiting() {
+        return fields().anyMatch(field -> field.isWaiting() && !isShown(field));
+    }
+
+    private static boolean isShown(Node node) {
+        return node.isVisible() && (node.getParent() == null || isShown(node.getParent()));
     }
 
     /** Brings back in all fields what was there before anything was typed. */

@@ -23,6 +23,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -43,6 +44,7 @@ public final class PrintPanel {
     private final Desk desk;
     private final Words words;
     private final FileWork files;
+    private final PrintHand hand;
     private final Stage stage = new Stage();
     private final PaperPress press = new PaperPress();
     private final PagePreview preview;
@@ -60,15 +62,17 @@ public final class PrintPanel {
      * Opens the window for what lies on the table.
      *
      * @param files where to save
+     * @param hand  keeps what is half typed there from a crash
      */
-    public static void open(Desk desk, FileWork files, Window over) {
-        new PrintPanel(desk, files).show(over);
+    static void open(Desk desk, FileWork files, PrintHand hand, Window over) {
+        new PrintPanel(desk, files, hand).show(over);
     }
 
-    private PrintPanel(Desk desk, FileWork files) {
+    private PrintPanel(Desk desk, FileWork files, PrintHand hand) {
         this.desk = desk;
         this.words = desk.words();
         this.files = files;
+        this.hand = hand;
         preview = new PagePreview(words);
         options = new PrintOptions(desk, this::make);
         said.setId("print-said");
@@ -131,10 +135,15 @@ public final class PrintPanel {
         stage.setTitle(words.of("editor.print.title", Map.of("name", PaperPages.name(desk))));
         stage.setMinWidth(760);
         stage.setMinHeight(520);
-        stage.setOnHidden(e -> press.close());
+        stage.setOnHidden(e -> {
+            press.close();
+            hand.closed();
+        });
+        scene.addEventFilter(KeyEvent.ANY, e -> hand.touched());
         stage.setScene(scene);
         stage.show();
         make(options.choice());
+        hand.opened(scene, words.of("editor.field.waiting"));
     }
 
     private void make(PaperChoice choice) {

@@ -42,9 +42,11 @@ public final class TopBar extends HBox {
     private final ToggleButton inch = new ToggleButton();
     private final ToggleButton lamp = new ToggleButton();
     private final FileWork files;
+    private final PrintHand prints;
 
     public TopBar(Session session, FileWork files) {
         this.files = files;
+        this.prints = new PrintHand(files::begun);
         getStyleClass().add("top-bar");
         setAlignment(Pos.CENTER_LEFT);
         open.setId("open");
@@ -118,8 +120,13 @@ public final class TopBar extends HBox {
     public void print(Session session) {
         files.takeTyped();
         if (session.desk().isOpen()) {
-            PrintPanel.open(session.desk(), files, getScene().getWindow());
+            PrintPanel.open(session.desk(), files, prints, getScene().getWindow());
         }
+    }
+
+    /** What is half typed in that window. */
+    public PrintHand prints() {
+        return prints;
     }
 
     private void recent() {
