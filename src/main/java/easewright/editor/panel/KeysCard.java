@@ -69,7 +69,7 @@ public final class KeysCard extends VBox {
     private void fill(Words words) {
         GridPane grid = new GridPane();
         grid.setHgap(18);
-        grid.setVgap(5);
+        grid.setVgap(3);
         List<String> said = new ArrayList<>();
         part(grid, words, "anywhere", ANYWHERE, said);
         part(grid, words, "table", TABLE, said);

@@ -92,8 +92,11 @@ final class WhereView extends VBox {
             chip.setOnAction(e -> {
                 only(signs, chip);
                 advise(each);
-                // The answer lies below what was asked.
-                Platform.runLater(() -> InView.show(advice));
+                // The answer has no place yet, and may lie below what is to be seen; the keys stay on the question.
+                Platform.runLater(() -> {
+                    InView.show(advice);
+                    InView.show(chip);
+                });
             });
             signs.getChildren().add(chip);
         }
@@ -136,8 +139,6 @@ final class WhereView extends VBox {
             advice.getChildren().add(sides);
         }
         advice.getChildren().add(take);
-        // It has no place yet, and may lie below what is to be seen.
-        Platform.runLater(() -> InView.show(advice));
     }
 
     /**
