@@ -23,15 +23,21 @@ public final class MarksBlock {
      * @throws SvgProblem {@code text-unwritable} if a name holds a control character
      */
     public static String text(Pattern pattern) throws SvgProblem {
-        return INDENT + metadata(pattern, List.of(), Optional.empty(), "", INDENT, "\n") + "\n";
+        return INDENT + metadata(pattern, List.of(), Optional.empty(), Resting.NONE, "", INDENT, "\n") + "\n";
     }
 
     /** The metadata element, without indent before or line end after it. */
     static String metadata(
-            Pattern pattern, List<KeptMark> kept, Optional<PageMark> page, String prefix, String indent, String lineEnd)
+            Pattern pattern,
+            List<KeptMark> kept,
+            Optional<PageMark> page,
+            Resting resting,
+            String prefix,
+            String indent,
+            String lineEnd)
             throws SvgProblem {
         String name = prefix + "metadata";
-        String marks = MarksWriter.write(pattern, kept, page, indent + INDENT, lineEnd);
+        String marks = MarksWriter.write(pattern, kept, page, resting, indent + INDENT, lineEnd);
         return "<" + name + ">" + lineEnd + indent + INDENT + marks + lineEnd + indent + "</" + name + ">";
     }
 }

@@ -46,6 +46,7 @@ final class MarksReader implements MarksNotes.Reading {
     private Cloth cloth = Cloth.WOVEN;
     private String garment = "";
     private Optional<PageMark> page = Optional.empty();
+    private Resting resting = Resting.NONE;
 
     /** What the marks may refer to. */
     interface Geometry {
@@ -62,8 +63,9 @@ final class MarksReader implements MarksNotes.Reading {
         Affine rescaled();
     }
 
-    /** The pattern, what was noticed, the elements that could not be used, and what the page was. */
-    record Marks(Pattern pattern, List<Finding> findings, List<KeptMark> kept, Optional<PageMark> page) {}
+    /** The pattern, what was noticed, the elements that could not be used, what the page was, and marks of other layers. */
+    record Marks(
+            Pattern pattern, List<Finding> findings, List<KeptMark> kept, Optional<PageMark> page, Resting resting) {}
 
     private MarksReader(Geometry drawn) {
         this.drawn = drawn;
@@ -118,12 +120,12 @@ final class MarksReader implements MarksNotes.Reading {
         }
         Pattern pattern = new Pattern(
                 pieces, levels, mates, body, cloth, wishes, drawn.scale(), changes, aside, bodies, garment, noPieces);
-        return new Marks(pattern, notes.findings(), notes.kept(), page);
+        return new Marks(pattern, notes.findings(), notes.kept(), page, resting);
     }
 
     private void mark(MarkNode child) {
         String nameKey = switch (child.name()) {
-            case "scale", "page", "cloth", "garment", "level", "mate" -> "name";
+            case "scale", "page", "cloth", "garment", "level", "mate", "resting" -> "name";
             case "body" -> "size";
             case "wish" -> "level";
             case "piece", "no-piece" -> "ref";
@@ -160,6 +162,7 @@ final class MarksReader implements MarksNotes.Reading {
             case "piece" -> piece(child, v);
             case "no-piece" -> noPieces.add(v.needed("ref"));
             case "mate" -> mate(child, v);
+            case "resting" -> rest(child);
             case "change" -> changes.add(change(child, v));
             default -> aside.add(new SetAside(changes.size(), change(child, v)));
         }
@@ -237,6 +240,13 @@ final class MarksReader implements MarksNotes.Reading {
                     Map.of("ref", v.text("name").orElse(ref)));
         }
         pieces.add(PieceMarksReader.read(node, v, ref, outline.get(), drawn, notes));
+    }
+
+    /** Whatever is amiss there is told like the rest. */
+    private void rest(MarkNode node) {
+        Marks read = new MarksReader(drawn).read(node);
+        read.findings().forEach(notes::add);
+        resting = new Resting(Optional.of(read.pattern()), read.kept());
     }
 
     private void mate(MarkNode node, MarkValues v) throws MarkValues.Damage {

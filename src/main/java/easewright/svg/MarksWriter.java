@@ -30,9 +30,16 @@ final class MarksWriter {
     private final Map<String, List<KeptMark>> kept = new HashMap<>();
 
     private final Optional<PageMark> page;
+    private final Resting resting;
     private final MarkupBuilder out;
 
-    private MarksWriter(Pattern pattern, List<KeptMark> kept, Optional<PageMark> page, String indent, String lineEnd) {
+    private MarksWriter(
+            Pattern pattern,
+            List<KeptMark> kept,
+            Optional<PageMark> page,
+            Resting resting,
+            String indent,
+            String lineEnd) {
         this.pattern = pattern;
         for (KeptMark mark : kept) {
             this.kept
@@ -40,6 +47,7 @@ final class MarksWriter {
                     .add(mark);
         }
         this.page = page;
+        this.resting = resting.beside(pattern);
         this.out = new MarkupBuilder(indent, lineEnd);
     }
 
@@ -49,9 +57,15 @@ final class MarksWriter {
      * @param indent what stands before it on its line, repeated before every line but the first
      * @throws SvgProblem {@code text-unwritable} if a name holds a control character
      */
-    static String write(Pattern pattern, List<KeptMark> kept, Optional<PageMark> page, String indent, String lineEnd)
+    static String write(
+            Pattern pattern,
+            List<KeptMark> kept,
+            Optional<PageMark> page,
+            Resting resting,
+            String indent,
+            String lineEnd)
             throws SvgProblem {
-        return new MarksWriter(pattern, kept, page, indent, lineEnd).block();
+        return new MarksWriter(pattern, kept, page, resting, indent, lineEnd).block();
     }
 
     private String block() throws SvgProblem {
@@ -82,11 +96,7 @@ final class MarksWriter {
             out.open("garment").text("kind", pattern.garment()).close();
         }
         for (Level level : pattern.levels()) {
-            out.open("level").text("name", level.name()).text("kind", MarkWords.word(level.kind()));
-            if (level.limb() != level.kind().limb()) {
-                out.yesNo("limb", level.limb());
-            }
-            out.close();
+            level(level);
         }
         for (Map.Entry<String, Double> wish : new TreeMap<>(pattern.wishes()).entrySet()) {
             out.open("wish")
@@ -104,6 +114,7 @@ final class MarksWriter {
             mate(mate);
         }
         changes();
+        rest();
         for (KeptMark mark : kept.getOrDefault(OF_NO_PIECE, List.of())) {
             boolean written = mark.kind().equals(KeptMark.INSIDE_SCALE);
             if (mark.twin() || !written && !replaced(mark.kind(), mark.name().orElse(""))) {
@@ -111,6 +122,41 @@ final class MarksWriter {
             }
         }
         return out.close().markup();
+    }
+
+    private void level(Level level) throws SvgProblem {
+        out.open("level").text("name", level.name()).text("kind", MarkWords.word(level.kind()));
+        if (level.limb() != level.kind().limb()) {
+            out.yesNo("limb", level.limb());
+        }
+        out.close();
+    }
+
+    /** Pieces in layers that are not read. */
+    private void rest() throws SvgProblem {
+        if (resting.pattern().isEmpty() && resting.kept().isEmpty()) {
+            return;
+        }
+        out.open("resting");
+        List<KeptMark> left = new ArrayList<>(resting.kept());
+        if (resting.pattern().isPresent()) {
+            Pattern others = resting.pattern().get();
+            for (Level level : others.levels()) {
+                level(level);
+            }
+            for (Piece piece : others.pieces()) {
+                List<KeptMark> own = left.stream()
+                        .filter(m -> m.piece().equals(Optional.of(piece.id())))
+                        .toList();
+                PieceMarksWriter.write(piece, own, out);
+            }
+            for (Mate mate : others.mates()) {
+                mate(mate);
+            }
+        }
+        left.removeIf(m -> m.piece().isPresent());
+        left.forEach(m -> out.verbatim(m.markup()));
+        out.close();
     }
 
     /** Changes made and changes set aside, in one course. */
@@ -205,6 +251,7 @@ final class MarksWriter {
             case "wish" -> pattern.wishes().containsKey(name);
             case "scale" -> true;
             case "page" -> page.isPresent();
+            case "resting" -> resting.pattern().isPresent();
             case "cloth" -> !pattern.cloth().equals(Cloth.WOVEN);
             case "garment" -> !pattern.garment().isEmpty();
             case "body" ->

@@ -33,8 +33,10 @@ record Opening(
      * @param understood false if there is something that may hold marks but cannot be read as a whole
      * @param kept       elements that could not be used
      * @param page       what the page was before it was made larger
+     * @param resting    marks of pieces in layers that are not read
      */
-    record MarksState(Optional<Tag> block, boolean understood, List<KeptMark> kept, Optional<PageMark> page) {}
+    record MarksState(
+            Optional<Tag> block, boolean understood, List<KeptMark> kept, Optional<PageMark> page, Resting resting) {}
 
     /**
      * @param name the file's name, for problems
@@ -44,12 +46,14 @@ record Opening(
         Drawing drawing = DrawingReader.read(markup.tree(), name, options);
         SourceText source = markup.source();
         List<Finding> findings = new ArrayList<>();
-        MarksState state = new MarksState(Optional.empty(), true, List.of(), Optional.empty());
+        MarksState state =
+                new MarksState(Optional.empty(), true, List.of(), Optional.empty(), Resting.NONE.or(options.resting()));
         List<Tag> blocks = MarkNode.blocks(source);
         Optional<MarkNode> block = Optional.empty();
         if (!blocks.isEmpty()) {
             block = block(source, blocks, findings);
-            state = new MarksState(block.map(b -> blocks.get(0)), block.isPresent(), List.of(), Optional.empty());
+            state = new MarksState(
+                    block.map(b -> blocks.get(0)), block.isPresent(), List.of(), Optional.empty(), state.resting());
         }
         Optional<Scale> stated = block.flatMap(MarksReader::scale);
         boolean knownLine = stated.isPresent() && stated.get().proof() == Scale.Proof.KNOWN_LINE;
@@ -70,8 +74,13 @@ record Opening(
                         .with("count", StatedLengths.of(pattern).size())
                         .with("of.percent", 100 * factor));
             }
-            state = new MarksState(state.block(), true, read.kept(), read.page());
-            Unmarked.tell(drawing, pattern, read.page(), findings);
+            state = new MarksState(
+                    state.block(),
+                    true,
+                    read.kept(),
+                    read.page(),
+                    read.resting().or(options.resting()));
+            Unmarked.tell(drawing, pattern, state, findings);
         } else {
             BarePattern bare = BarePattern.of(drawing);
             pattern = bare.pattern();
@@ -79,6 +88,16 @@ record Opening(
             tellLayers(drawing, options, findings);
         }
         return new Opening(source, drawing, drawn, pattern, state, findings);
+    }
+
+    Opening withResting(Pattern pieces) {
+        MarksState now = new MarksState(
+                marks.block(),
+                marks.understood(),
+                marks.kept(),
+                marks.page(),
+                marks.resting().or(Optional.of(pieces)));
+        return new Opening(source, drawing, drawn, pattern, now, findings);
     }
 
     private static Optional<MarkNode> block(SourceText source, List<Tag> blocks, List<Finding> findings) {

@@ -174,12 +174,17 @@ final class Rewriting {
         if (marks.block().isPresent()) {
             Tag block = marks.block().get();
             String text = MarksWriter.write(
-                    changed, marks.kept(), page.flatMap(PageChange::mark), indentOf(block.from()), lineEnd);
+                    changed,
+                    marks.kept(),
+                    page.flatMap(PageChange::mark),
+                    marks.resting(),
+                    indentOf(block.from()),
+                    lineEnd);
             return List.of(new Edit(block.from(), block.endTo(), text));
         }
         Tag root = source.tag(0);
-        String metadata =
-                MarksBlock.metadata(changed, List.of(), page.flatMap(PageChange::mark), root.prefix(), "  ", lineEnd);
+        String metadata = MarksBlock.metadata(
+                changed, List.of(), page.flatMap(PageChange::mark), marks.resting(), root.prefix(), "  ", lineEnd);
         if (root.selfClosed()) {
             String content = ">" + lineEnd + "  " + metadata + lineEnd + "</" + root.name() + ">";
             return List.of(new Edit(root.to() - 2, root.to(), content));

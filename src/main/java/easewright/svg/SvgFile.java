@@ -126,6 +126,16 @@ public final class SvgFile {
         return opening.marks().block().isPresent();
     }
 
+    /** Marked pieces in layers that are not read: they stay in the file, and come back with their layer. */
+    public Optional<Pattern> resting() {
+        return opening.marks().resting().pattern();
+    }
+
+    /** The same file with the marks of other pieces kept in it although their layers are not read. */
+    public SvgFile withResting(Pattern pieces) {
+        return new SvgFile(name, bytes, options.withResting(pieces), opening.withResting(pieces));
+    }
+
     /** All that was noticed on reading: about the drawing first, then about the opening.marks(). */
     public List<Finding> findings() {
         return opening.findings();
@@ -256,6 +266,7 @@ public final class SvgFile {
     public Written writing(Pattern changed) throws SvgProblem {
         // Which layers hold the pieces is known to the file only once they are written down.
         boolean asFiled = options.mmPerUnit().isEmpty()
+                && options.resting().isEmpty()
                 && (opening.marks().block().isPresent()
                         || options.besides().isEmpty() && options.without().isEmpty());
         if (asFiled && changed.equals(opening.pattern())) {

@@ -11,7 +11,6 @@ import easewright.pattern.Severity;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 
 /** A shape that looks like a piece but has no marks in a marked file is mentioned, not guessed at. */
@@ -23,12 +22,14 @@ final class Unmarked {
     /** Ids of shapes of which at least one stroke is known. */
     private final Set<String> touched = new HashSet<>();
 
-    private Unmarked(Drawing drawing, Pattern pattern, Optional<PageMark> page) {
+    private Unmarked(Drawing drawing, Pattern pattern, Opening.MarksState marks) {
         this.drawing = drawing;
         drawing.page().ifPresent(pages::add);
-        page.flatMap(p -> p.page(drawing.scale())).ifPresent(pages::add);
+        marks.page().flatMap(p -> p.page(drawing.scale())).ifPresent(pages::add);
         known.addAll(pattern.noPieces());
-        for (Piece piece : pattern.pieces()) {
+        List<Piece> marked = new ArrayList<>(pattern.pieces());
+        marks.resting().pattern().ifPresent(resting -> marked.addAll(resting.pieces()));
+        for (Piece piece : marked) {
             if (piece.id().indexOf(' ') >= 0) {
                 known.addAll(List.of(piece.id().split(" ")));
             }
@@ -41,9 +42,9 @@ final class Unmarked {
         }
     }
 
-    /** @param page what the page was before it was made larger: what was drawn round it lies round it no more */
-    static void tell(Drawing drawing, Pattern pattern, Optional<PageMark> page, List<Finding> findings) {
-        Unmarked unmarked = new Unmarked(drawing, pattern, page);
+    /** @param marks with what the page was before it was made larger: what was drawn round it lies round it no more */
+    static void tell(Drawing drawing, Pattern pattern, Opening.MarksState marks, List<Finding> findings) {
+        Unmarked unmarked = new Unmarked(drawing, pattern, marks);
         if (!unmarked.mayBe()) {
             return;
         }

@@ -76,6 +76,38 @@ record EarlierMarks(List<Pattern> newestFirst) {
                 .isPresent();
     }
 
+    /**
+     * The pieces that are not there now, as they were last, with the levels and seams that they had.
+     *
+     * @param asleep whether a piece lies in a layer that is not read
+     */
+    Pattern resting(Pattern now, Predicate<Piece> asleep) {
+        List<Piece> pieces = new ArrayList<>();
+        List<Level> levels = new ArrayList<>();
+        List<Mate> mates = new ArrayList<>();
+        for (Pattern state : newestFirst) {
+            for (Piece piece : state.scale().equals(now.scale()) ? state.pieces() : List.<Piece>of()) {
+                boolean known = now.pieces().stream().anyMatch(p -> p.id().equals(piece.id()))
+                        || pieces.stream().anyMatch(p -> p.id().equals(piece.id()));
+                if (!known && asleep.test(piece)) {
+                    pieces.add(piece);
+                    state.levels().stream()
+                            .filter(l -> piece.level(l.name()).isPresent())
+                            .filter(l -> levels.stream().noneMatch(o -> o.name().equals(l.name())))
+                            .forEach(levels::add);
+                    state.mates().stream()
+                            .filter(m -> Stream.concat(m.first().stream(), m.second().stream())
+                                    .anyMatch(ref -> meant(state, ref).anyMatch(piece::equals)))
+                            .filter(m -> mates.stream().noneMatch(o -> o.name().equals(m.name())))
+                            .forEach(mates::add);
+                }
+            }
+        }
+        boolean marked = pieces.stream().anyMatch(EarlierMarks::isMarked);
+        Pattern bare = Pattern.bare(marked ? pieces : List.of(), now.scale());
+        return marked ? bare.withLevels(levels).withMates(mates) : bare;
+    }
+
     /** Whether something was marked on the piece, but on a line that was not where it is now. */
     boolean lost(Piece bare) {
         return piece(bare).isEmpty()

@@ -140,7 +140,9 @@ public record LayerChoice(List<Row> rows, String locked) {
      */
     public static Outcome reading(SvgFile svg, List<Pattern> states, Set<String> keys) throws SvgProblem, MarkRefused {
         Pattern present = states.get(states.size() - 1);
-        EarlierMarks earlier = EarlierMarks.of(states);
+        List<Pattern> all = new ArrayList<>(states);
+        svg.resting().ifPresent(resting -> all.add(0, resting));
+        EarlierMarks earlier = EarlierMarks.of(all);
         SvgFile unasked = svg.reread(svg.options().withShown(Set.of(), Set.of()));
         Set<String> offered = new HashSet<>();
         Set<String> shown = new HashSet<>();
@@ -212,7 +214,9 @@ public record LayerChoice(List<Row> rows, String locked) {
                             .toList();
             EarlierMarks.insert(pieces, marked.toBuilder().riders(riders).build(), p -> order.getOrDefault(p.id(), 0));
         }
-        return new Outcome(now, earlier.levelsAndMates(pattern.withPieces(pieces), back), gone, bare);
+        Pattern read = earlier.levelsAndMates(pattern.withPieces(pieces), back);
+        Pattern resting = earlier.resting(read, p -> lies(layers(p.id(), layersOf), unwanted, keys));
+        return new Outcome(now.withResting(resting), read, gone, bare);
     }
 
     /** Where pieces stand, by their ids and those of their other lines: the cutting line, where the stitching line is marked. */

@@ -6,10 +6,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import easewright.draft.Samples;
 import easewright.geom.Point;
 import easewright.pattern.ChangeNote;
+import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
 import easewright.svg.SvgFile;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -72,6 +74,54 @@ class LayerChoiceTest {
         assertThat(SvgFile.read(saved, "again.svg").pattern().pieces())
                 .extracting(Piece::id)
                 .containsExactlyInAnyOrder("square", "front-s40");
+    }
+
+    /** Saved with one size, opened again on another day: the marks of the others are there when they are asked for. */
+    @Test
+    void marksOfLayersThatAreSwitchedOffAreInTheFile() throws Exception {
+        Bare bare = Bare.of(NEST);
+        choose(bare, "s36", "s38");
+        bare.marker.tryTo(p -> EdgeEdits.split(p, "front-s38", new Point(308, 250)));
+        bare.marker.tryTo(p -> PieceEdits.notch(p, "front-s38", new Point(308, 300)));
+        bare.marker.tryTo(p -> PieceEdits.rename(p, "front-s38", "Front 38"));
+        Piece marked = bare.piece("front-s38");
+        choose(bare, "s40");
+        assertThat(ids(bare)).doesNotContain("front-s38");
+        bare.marker.tryTo(p -> PieceEdits.grain(p, "front-s40", new Point(200, 150), new Point(200, 350)));
+        Piece present = bare.piece("front-s40");
+        SvgFile file = bare.session.desk().file().orElseThrow().svg();
+        String saved = new String(file.write(bare.session.desk().pattern()), StandardCharsets.UTF_8);
+        assertThat(saved).containsOnlyOnce("<resting>").contains("Front 38");
+
+        Bare again = Bare.of(saved);
+        assertThat(again.svg.findings()).extracting(Finding::code).doesNotContain("shape-unmarked", "mark-unknown");
+        assertThat(ids(again)).containsExactlyInAnyOrderElementsOf(ids(bare));
+        assertThat(again.piece("front-s40")).isEqualTo(present);
+        // Saving something else leaves them there.
+        again.marker.tryTo(p -> PieceEdits.notch(p, "front-s40", new Point(316, 200)));
+        Bare third = Bare.of(new String(again.svg.write(again.session.desk().pattern()), StandardCharsets.UTF_8));
+        choose(third, "s38");
+        Piece back = third.piece("front-s38");
+        assertThat(back.name()).isEqualTo("Front 38");
+        assertThat(back.edges()).isEqualTo(marked.edges());
+        assertThat(back.notches()).isEqualTo(marked.notches());
+        SvgFile now = third.session.desk().file().orElseThrow().svg();
+        SvgFile other = SvgFile.read(now.write(third.session.desk().pattern()), "other.svg");
+        assertThat(other.pattern()).isEqualTo(third.session.desk().pattern());
+        assertThat(other.resting().orElseThrow().pieces())
+                .as("now the other one rests")
+                .extracting(Piece::id)
+                .containsExactly("front-s40");
+    }
+
+    /** A line that nobody marked leaves nothing in the file. */
+    @Test
+    void bareLayersLeaveNoTrace() throws Exception {
+        Bare bare = Bare.of(NEST);
+        choose(bare, "s40");
+        SvgFile file = bare.session.desk().file().orElseThrow().svg();
+        assertThat(new String(file.write(bare.session.desk().pattern()), StandardCharsets.UTF_8))
+                .doesNotContain("resting");
     }
 
     /** What the nest holds is no part of what the piece is called, in words or by its label. */
