@@ -79,7 +79,7 @@ public record CentreChange(
                 .text("edge", edge.toString())
                 .flag("wedge", wedge)
                 .some("keep", keep)
-                .flag("accept-protected", acceptProtected)
+                .flag(Way.ACCEPT, acceptProtected)
                 .note(METHOD);
     }
 
@@ -91,7 +91,7 @@ public record CentreChange(
                 settings.edge("edge"),
                 settings.flag("wedge"),
                 settings.some("keep"),
-                settings.flag("accept-protected"));
+                settings.flag(Way.ACCEPT));
     }
 
     @Override

@@ -64,7 +64,7 @@ public record HingedSlash(String piece, Point hinge, Point opening, double gap, 
                 .point("opening", opening)
                 .number("gap", gap)
                 .point("turning", turning)
-                .flag("accept-protected", acceptProtected)
+                .flag(Way.ACCEPT, acceptProtected)
                 .note(METHOD);
     }
 
@@ -76,7 +76,7 @@ public record HingedSlash(String piece, Point hinge, Point opening, double gap, 
                 s.point("opening"),
                 s.number("gap"),
                 s.point("turning"),
-                s.flag("accept-protected"));
+                s.flag(Way.ACCEPT));
     }
 
     @Override

@@ -65,14 +65,14 @@ public record Lengthen(String level, double below, double amount, List<String> p
                 .number("below", below)
                 .number("amount", amount)
                 .texts("piece", pieces)
-                .flag("accept-protected", acceptProtected)
+                .flag(Way.ACCEPT, acceptProtected)
                 .note(METHOD);
     }
 
     static Lengthen from(ChangeNote note) throws Refusal {
         Settings s = new Settings(note);
         return new Lengthen(
-                s.text("level"), s.number("below"), s.number("amount"), s.texts("piece"), s.flag("accept-protected"));
+                s.text("level"), s.number("below"), s.number("amount"), s.texts("piece"), s.flag(Way.ACCEPT));
     }
 
     @Override

@@ -54,7 +54,7 @@ public record ParallelSlash(String piece, Point one, Point other, double amount,
                 .point("other", other)
                 .number("amount", amount)
                 .point("beyond", beyond)
-                .flag("accept-protected", acceptProtected)
+                .flag(Way.ACCEPT, acceptProtected)
                 .note(METHOD);
     }
 
@@ -66,7 +66,7 @@ public record ParallelSlash(String piece, Point one, Point other, double amount,
                 s.point("other"),
                 s.number("amount"),
                 s.point("beyond"),
-                s.flag("accept-protected"));
+                s.flag(Way.ACCEPT));
     }
 
     @Override

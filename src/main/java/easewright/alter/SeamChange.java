@@ -133,7 +133,7 @@ public record SeamChange(
                 .text("taper", Settings.name(taper))
                 .flag("carry-to-hem", carryToHem)
                 .flag("one-side", oneSide)
-                .flag("accept-protected", acceptProtected)
+                .flag(Way.ACCEPT, acceptProtected)
                 .flag("even", even);
         return settings.shares("edge", shares)
                 .texts("keep", keep)
@@ -152,7 +152,7 @@ public record SeamChange(
                 settings.texts("keep"),
                 settings.points("fixed"),
                 settings.flag("one-side"),
-                settings.flag("accept-protected"),
+                settings.flag(Way.ACCEPT),
                 settings.flag("even"));
     }
 

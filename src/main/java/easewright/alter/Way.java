@@ -36,7 +36,7 @@ public record Way(String method, Aim aim, String amount, List<Setting> settings,
         Alteration from(ChangeNote note) throws Refusal;
     }
 
-    static final String ACCEPT = "accept-protected";
+    public static final String ACCEPT = "accept-protected";
 
     /**
      * @throws IllegalArgumentException if the amount is none of the settings

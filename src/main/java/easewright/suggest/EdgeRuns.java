@@ -24,8 +24,7 @@ final class EdgeRuns {
     private EdgeRuns(Sheet sheet) {
         this.sheet = sheet;
         words = PieceWords.of(sheet);
-        garment =
-                String.join(" ", words.elsewhere().stream().map(Caption::words).toList());
+        garment = words.beside();
     }
 
     static List<Suggestion> find(Sheet sheet) {

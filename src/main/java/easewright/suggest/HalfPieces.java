@@ -3,7 +3,6 @@ package easewright.suggest;
 import easewright.geom.Segment;
 import easewright.measure.Alike;
 import easewright.measure.BothSides;
-import easewright.pattern.Caption;
 import easewright.pattern.Piece;
 import easewright.pattern.Side;
 import java.util.ArrayList;
@@ -33,8 +32,7 @@ final class HalfPieces {
         this.sheet = sheet;
         words = PieceWords.of(sheet);
         mainPieces = new MainPieces(sheet.pattern());
-        garment =
-                String.join(" ", words.elsewhere().stream().map(Caption::words).toList());
+        garment = words.beside();
     }
 
     static List<Suggestion> find(Sheet sheet) {

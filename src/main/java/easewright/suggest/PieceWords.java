@@ -90,4 +90,9 @@ final class PieceWords {
                 .filter(p -> p.outline().box().grown(BESIDE + 20).contains(at))
                 .min(Comparator.comparingDouble(p -> p.outline().nearest(at).distance()));
     }
+
+    /** What is written beside the pieces, in one: what the garment is called may be among it. */
+    String beside() {
+        return String.join(" ", elsewhere().stream().map(Caption::words).toList());
+    }
 }

@@ -33,32 +33,24 @@ import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** What was begun when the program ended is begun again: typed, marked, cut, tried. */
-class BegunAgainJourneyTest extends Journey {
+class BegunAgainJourneyTest extends KeptJourney {
     private static final PseudoClass WAITING = PseudoClass.getPseudoClass("waiting");
-
-    private Path state;
 
     @Start
     void start(Stage shown) throws Exception {
         open(shown);
     }
 
-    @Override
-    Path state() throws Exception {
-        state = super.state();
-        return state;
-    }
-
     /** What another window would find if the program ended as soon as this has been kept. */
     private KeptWork endedWith(String text) throws Exception {
         WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> {
-            List<Path> all = kept(state);
+            List<Path> all = kept();
             return all.size() == 1
                     && Files.readString(all.get(0), StandardCharsets.ISO_8859_1).contains(text);
         });
-        Path other = super.state();
+        Path other = Files.createTempDirectory(folder, "other");
         Path recovery = Files.createDirectories(other.resolve("recovery"));
-        Path left = kept(state).get(0);
+        Path left = kept().get(0);
         Files.copy(left, recovery.resolve(left.getFileName()));
         try (Recovery next = new Recovery(other)) {
             return next.leftBehind().get(0);
@@ -77,10 +69,6 @@ class BegunAgainJourneyTest extends Journey {
 
     private static String name(KeptWork work) {
         return work.original().getFileName().toString();
-    }
-
-    private String said() {
-        return desk().notice().map(n -> desk().words().of(n.key(), n.values())).orElse("");
     }
 
     private static TextField field(FxRobot robot, String id) {
@@ -145,7 +133,7 @@ class BegunAgainJourneyTest extends Journey {
         assertThat(waits(robot, "#print-cloth")).isFalse();
         assertThat(field(robot, "#print-cloth").getText()).startsWith("70");
         robot.push(KeyCode.ESCAPE);
-        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> kept(state).isEmpty());
+        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> kept().isEmpty());
     }
 
     /** What was typed for one thing is not taken for another that comes into its place. */
@@ -336,8 +324,7 @@ class BegunAgainJourneyTest extends Journey {
         WaitForAsyncUtils.waitFor(
                 20,
                 TimeUnit.SECONDS,
-                () -> kept(state).size() == 1
-                        && app.files().savingProperty().get().isEmpty());
+                () -> kept().size() == 1 && app.files().savingProperty().get().isEmpty());
         assertThat(robot.lookup(".top-bar .quiet").queryAs(Label.class).getText())
                 .isEqualTo("not saved yet");
         robot.interact(() -> app.files().save());

@@ -25,8 +25,4 @@ abstract class FilesJourney extends Journey {
         robot.clickOn("#keep");
         until(d -> !d.pattern().changes().isEmpty());
     }
-
-    String said() {
-        return desk().notice().map(n -> desk().words().of(n.key(), n.values())).orElse("");
-    }
 }

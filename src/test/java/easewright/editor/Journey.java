@@ -99,6 +99,11 @@ abstract class Journey {
         }
     }
 
+    /** What is said over the table; empty for nothing. */
+    String said() {
+        return desk().notice().map(n -> desk().words().of(n.key(), n.values())).orElse("");
+    }
+
     Desk desk() {
         return app.session().desk();
     }

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Predicate;
@@ -20,35 +21,23 @@ import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** What is kept from a crash while the window is at work, and what is said where that cannot be done. */
-class KeptSafeJourneyTest extends Journey {
-    private Path state;
-
+class KeptSafeJourneyTest extends KeptJourney {
     @Start
     void start(Stage shown) throws Exception {
         open(shown);
     }
 
-    @Override
-    Path state() throws Exception {
-        state = super.state();
-        return state;
-    }
-
-    private List<String> kept() throws IOException {
-        List<String> texts = new java.util.ArrayList<>();
-        for (Path file : kept(state)) {
+    private List<String> texts() throws IOException {
+        List<String> texts = new ArrayList<>();
+        for (Path file : kept()) {
             texts.add(Files.readString(file, StandardCharsets.ISO_8859_1));
         }
         return texts;
     }
 
     private void untilKept(Predicate<List<String>> wanted) throws Exception {
-        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> wanted.test(kept()));
+        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> wanted.test(texts()));
         WaitForAsyncUtils.waitForFxEvents();
-    }
-
-    private String said() {
-        return desk().notice().map(n -> desk().words().of(n.key(), n.values())).orElse("");
     }
 
     /** Also beside a file that is saved; and nothing stays of what was left or saved. */

@@ -7,14 +7,12 @@ import easewright.editor.model.Desk;
 import easewright.editor.model.Sample;
 import easewright.svg.disk.Fingerprint;
 import easewright.svg.disk.Recovery;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
 import javafx.scene.control.Label;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
@@ -23,8 +21,7 @@ import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** Work left behind by windows that did not end in good order, whatever has happened to it and to its file since. */
-class LeftBehindJourneyTest extends Journey {
-    private Path state;
+class LeftBehindJourneyTest extends KeptJourney {
     private Path gone;
 
     @Start
@@ -35,7 +32,7 @@ class LeftBehindJourneyTest extends Journey {
     /** One piece of work whose file is gone, and one that is torn. */
     @Override
     Path state() throws Exception {
-        state = super.state();
+        super.state();
         gone = Files.createTempDirectory(folder, "files").resolve("gone.svg");
         byte[] skirt = Sample.all().get(0).read().bytes();
         Files.write(gone, skirt);
@@ -47,16 +44,6 @@ class LeftBehindJourneyTest extends Journey {
         }
         Files.delete(gone);
         return state;
-    }
-
-    private List<Path> kept() throws IOException {
-        try (Stream<Path> all = Files.list(state.resolve("recovery"))) {
-            return all.filter(p -> p.toString().endsWith(".kept")).toList();
-        }
-    }
-
-    private String said() {
-        return desk().notice().map(n -> desk().words().of(n.key(), n.values())).orElse("");
     }
 
     @Test

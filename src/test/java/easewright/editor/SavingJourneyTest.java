@@ -51,10 +51,6 @@ class SavingJourneyTest extends Journey {
         });
     }
 
-    private String said() {
-        return desk().notice().map(n -> desk().words().of(n.key(), n.values())).orElse("");
-    }
-
     @Test
     void savedTwiceAtOnceIsNotTakenForAnotherProgramsChange(FxRobot robot) throws Exception {
         robot.interact(() -> {

@@ -6,6 +6,7 @@ import easewright.alter.Refusal;
 import easewright.alter.SeamChange;
 import easewright.alter.Share;
 import easewright.alter.Taper;
+import easewright.alter.Way;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.LevelKind;
 import easewright.pattern.Pattern;
@@ -42,8 +43,6 @@ public record Wanted(
         Map<String, List<String>> beyond,
         Set<String> alsoIn) {
     /** The setting by which every way lets protected edges change. */
-    private static final String ACCEPT = "accept-protected";
-
     public Wanted {
         leftOut = Set.copyOf(leftOut);
         beyond = OtherWay.copied(beyond);
@@ -198,8 +197,8 @@ public record Wanted(
             return atSeams(taking);
         }
         OtherWay way = other.orElseGet(() -> SeamsInFull.form(this, leftOut.isEmpty() ? List.of() : taking));
-        boolean mayMove = way.way().setting(ACCEPT).isPresent();
-        return (openUp && mayMove ? way.with(ACCEPT, List.of("yes")) : way).change(pattern, level, amount);
+        boolean mayMove = way.way().setting(Way.ACCEPT).isPresent();
+        return (openUp && mayMove ? way.with(Way.ACCEPT, List.of("yes")) : way).change(pattern, level, amount);
     }
 
     /** The change at the seams that remain. */

@@ -3,8 +3,6 @@ package easewright.editor.paint;
 import easewright.pattern.Piece;
 import easewright.pattern.Side;
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,7 +31,7 @@ record NameSettings(List<NameSetting> whole, List<NameSetting> narrow, List<Name
 
     private static final int REMEMBERED = 1024;
 
-    private static final Map<Key, NameSettings> KNOWN = Collections.synchronizedMap(new Latest());
+    private static final Map<Key, NameSettings> KNOWN = Lately.asked(REMEMBERED);
 
     /** What the ways are made of. */
     private record Key(String name, Side side, Optional<String> size, String subtitle) {}
@@ -106,19 +104,5 @@ record NameSettings(List<NameSetting> whole, List<NameSetting> narrow, List<Name
             }
         }
         return cut;
-    }
-
-    /** What was asked for longest ago is forgotten first. */
-    private static final class Latest extends LinkedHashMap<Key, NameSettings> {
-        private static final long serialVersionUID = 1;
-
-        Latest() {
-            super(64, 0.75f, true);
-        }
-
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<Key, NameSettings> eldest) {
-            return size() > REMEMBERED;
-        }
     }
 }

@@ -1,7 +1,5 @@
 package easewright.editor.paint;
 
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.Map;
 import javafx.scene.text.Font;
 import javafx.scene.text.Text;
@@ -10,7 +8,7 @@ import javafx.scene.text.Text;
 final class Ruler {
     private static final int REMEMBERED = 4096;
 
-    private static final Map<Written, Double> WIDTHS = Collections.synchronizedMap(new Latest());
+    private static final Map<Written, Double> WIDTHS = Lately.asked(REMEMBERED);
 
     private Ruler() {}
 
@@ -24,18 +22,4 @@ final class Ruler {
     }
 
     private record Written(String words, Font font) {}
-
-    /** What was asked for longest ago is forgotten first. */
-    private static final class Latest extends LinkedHashMap<Written, Double> {
-        private static final long serialVersionUID = 1;
-
-        Latest() {
-            super(256, 0.75f, true);
-        }
-
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<Written, Double> eldest) {
-            return size() > REMEMBERED;
-        }
-    }
 }

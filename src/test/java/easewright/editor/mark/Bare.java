@@ -42,6 +42,14 @@ final class Bare {
         return of(Samples.svg(Samples.drafts().get(0).draft()).replaceFirst("(?s)<metadata>.*</metadata>", ""));
     }
 
+    /** A line beside the outlines of pieces. */
+    OtherLines.Other other(String id) {
+        return OtherLines.on(marker.sheet()).stream()
+                .filter(o -> o.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+
     Piece piece(String idOrName) {
         return session.desk().pattern().piece(idOrName).orElseThrow();
     }

@@ -40,13 +40,6 @@ class OtherLinesTest {
         return bare.session.desk().pattern();
     }
 
-    private OtherLines.Other other(String id) {
-        return OtherLines.on(bare.marker.sheet()).stream()
-                .filter(o -> o.id().equals(id))
-                .findFirst()
-                .orElseThrow();
-    }
-
     private List<String> notes() {
         return Notes.of(bare.session.desk()).stream().map(Notes.Note::words).toList();
     }
@@ -54,12 +47,12 @@ class OtherLinesTest {
     /** As a user who takes matters in her own hands: the outer line is no piece, the inner one is. */
     private void innerIsThePiece() throws MarkRefused {
         bare.session.edit(PieceEdits.noPiece(pattern(), OUTER));
-        bare.session.edit(OtherLines.ownPiece(bare.marker.sheet(), other(INNER)));
+        bare.session.edit(OtherLines.ownPiece(bare.marker.sheet(), bare.other(INNER)));
     }
 
     @Test
     void theInnerLineIsSaidToBeSewn() throws MarkRefused {
-        OtherLines.Other inner = other(INNER);
+        OtherLines.Other inner = bare.other(INNER);
         assertThat(inner.piece()).contains(OUTER);
         assertThat(inner.around()).isFalse();
         assertThat(notes()).anyMatch(n -> n.contains("evenly inside"));
@@ -80,7 +73,7 @@ class OtherLinesTest {
     void theOuterLineIsSaidToBeCutAndGoesAlong() throws Exception {
         innerIsThePiece();
         assertThat(notes()).as("it is not silent").anyMatch(n -> n.contains("lies around"));
-        OtherLines.Other outer = other(OUTER);
+        OtherLines.Other outer = bare.other(OUTER);
         assertThat(outer.piece()).contains(INNER);
         assertThat(outer.around()).isTrue();
         OtherLines.Said said = OtherLines.said(pattern(), outer, INNER);
@@ -105,7 +98,7 @@ class OtherLinesTest {
         Pattern marked = Suggestions.of(bare.marker.sheet(), Set.of()).outcome();
         bare.session.edit(marked);
         double waist = Measures.of(marked).girth("waist").orElseThrow().finished();
-        OtherLines.Other outer = other(OUTER);
+        OtherLines.Other outer = bare.other(OUTER);
         assertThat(outer.known()).isTrue();
         OtherLines.Said said = OtherLines.changed(pattern(), outer, INNER);
         Piece front = said.pattern().piece(said.piece()).orElseThrow();
@@ -125,7 +118,7 @@ class OtherLinesTest {
         assertThat(Measures.of(said.pattern()).girth("waist").orElseThrow().finished())
                 .isCloseTo(waist, within(8.0));
         bare.session.edit(said.pattern());
-        OtherLines.Said back = OtherLines.changed(pattern(), other(INNER), OUTER);
+        OtherLines.Said back = OtherLines.changed(pattern(), bare.other(INNER), OUTER);
         Piece again = back.pattern().piece(back.piece()).orElseThrow();
         Piece before = marked.piece(INNER).orElseThrow();
         assertThat(again.outline()).isEqualTo(before.outline());
@@ -153,7 +146,7 @@ class OtherLinesTest {
 
     @Test
     void aLineOfItsOwnIsAPieceAndIsNotAskedAboutAsALine() throws MarkRefused {
-        bare.session.edit(OtherLines.ownPiece(bare.marker.sheet(), other(INNER)));
+        bare.session.edit(OtherLines.ownPiece(bare.marker.sheet(), bare.other(INNER)));
         assertThat(pattern().pieces()).extracting(Piece::id).contains(OUTER, INNER);
         assertThat(pattern().piece(OUTER).orElseThrow().riders())
                 .extracting(Rider::id)

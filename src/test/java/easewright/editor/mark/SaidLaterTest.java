@@ -47,13 +47,6 @@ class SaidLaterTest {
         return bare.session.desk().pattern();
     }
 
-    private OtherLines.Other other(String id) {
-        return OtherLines.on(bare.marker.sheet()).stream()
-                .filter(o -> o.id().equals(id))
-                .findFirst()
-                .orElseThrow();
-    }
-
     private Piece front() {
         return pattern().piece("Skirt front").orElseThrow();
     }
@@ -62,7 +55,7 @@ class SaidLaterTest {
     private void markedWithoutTheLine(boolean innerIsThePiece) throws MarkRefused {
         if (innerIsThePiece) {
             bare.session.edit(PieceEdits.noPiece(pattern(), OUTER));
-            bare.session.edit(OtherLines.ownPiece(bare.marker.sheet(), other(INNER)));
+            bare.session.edit(OtherLines.ownPiece(bare.marker.sheet(), bare.other(INNER)));
         }
         Set<String> line = Set.of("line " + OUTER, "line " + INNER);
         bare.session.edit(Suggestions.of(bare.marker.sheet(), line).outcome());
@@ -103,10 +96,10 @@ class SaidLaterTest {
     void theOuterLineIsCutAndTheChangeIsMadeAgainWithIt() throws Exception {
         markedWithoutTheLine(true);
         Piece before = front();
-        Outline outer = other(OUTER).bare().outline();
+        Outline outer = bare.other(OUTER).bare().outline();
         widen(front(), 20);
         double wide = girth();
-        SaidLater said = SaidLater.line(bare.session.desk(), bare.marker.sheet(), other(OUTER), false);
+        SaidLater said = SaidLater.line(bare.session.desk(), bare.marker.sheet(), bare.other(OUTER), false);
         said.edit(bare.session);
         assertThat(said.off()).isEmpty();
         assertThat(said.again()).isEqualTo(1);
@@ -135,7 +128,7 @@ class SaidLaterTest {
         double drawn = girth();
         widen(front(), 20);
         assertThat(girth()).isCloseTo(drawn + 20, within(0.01));
-        SaidLater said = SaidLater.line(bare.session.desk(), bare.marker.sheet(), other(OUTER), true);
+        SaidLater said = SaidLater.line(bare.session.desk(), bare.marker.sheet(), bare.other(OUTER), true);
         said.edit(bare.session);
         assertThat(said.off()).as(said.why()).isEmpty();
         assertThat(front().id()).isEqualTo(OUTER);
@@ -175,10 +168,10 @@ class SaidLaterTest {
     /** What is a piece of its own is that as it is drawn, not as it was moved with another. */
     @Test
     void aPieceOfItsOwnIsFreeOfTheChange() throws Exception {
-        Outline drawn = other(INNER).bare().outline();
+        Outline drawn = bare.other(INNER).bare().outline();
         markedWithoutTheLine(false);
         widen(front(), 20);
-        SaidLater.ownPiece(bare.session.desk(), bare.marker.sheet(), other(INNER))
+        SaidLater.ownPiece(bare.session.desk(), bare.marker.sheet(), bare.other(INNER))
                 .edit(bare.session);
         assertThat(pattern().piece(INNER).orElseThrow().outline()).isEqualTo(drawn);
         assertThat(pattern().changes()).hasSize(1);
@@ -193,7 +186,7 @@ class SaidLaterTest {
         ChangeNote note = pattern().changes().get(0);
         bare.session.recast(List.of(new Step(note, false)));
         assertThat(pattern().aside()).containsExactly(new SetAside(0, note));
-        SaidLater said = SaidLater.line(bare.session.desk(), bare.marker.sheet(), other(OUTER), true);
+        SaidLater said = SaidLater.line(bare.session.desk(), bare.marker.sheet(), bare.other(OUTER), true);
         said.edit(bare.session);
         assertThat(said.again()).isZero();
         assertThat(bare.session.desk().notice()).isEmpty();
@@ -208,7 +201,7 @@ class SaidLaterTest {
         markedWithoutTheLine(true);
         bare.session.edit(pattern().withChange(new ChangeNote("seam", Map.of("amount", "20"))));
         Pattern changed = pattern();
-        OtherLines.Other outer = other(OUTER);
+        OtherLines.Other outer = bare.other(OUTER);
         assertThatThrownBy(() -> SaidLater.line(bare.session.desk(), bare.marker.sheet(), outer, false))
                 .isInstanceOfSatisfying(MarkRefused.class, e -> {
                     assertThat(e.code()).isEqualTo("said-after-change");
@@ -222,7 +215,7 @@ class SaidLaterTest {
     }
 
     private void say(String line, boolean swap) throws MarkRefused {
-        SaidLater.line(bare.session.desk(), bare.marker.sheet(), other(line), swap)
+        SaidLater.line(bare.session.desk(), bare.marker.sheet(), bare.other(line), swap)
                 .edit(bare.session);
     }
 
