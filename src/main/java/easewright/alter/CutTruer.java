@@ -13,8 +13,10 @@ import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Draws the line beside the outline anew at its distance: the cutting line around the stitching line, with hems mirrored
@@ -42,15 +44,27 @@ final class CutTruer implements Trued.Truer {
             if (piece.original().isEmpty() || line.isEmpty() || piece.edges().isEmpty()) {
                 continue;
             }
-            Curve beside = new Curve(line.get().segments());
+            Outline beside = new Outline(line.get().segments());
             Edge worst = piece.edges().get(0);
             double off = 0;
             double drawn = 0;
+            Set<Segment> original = new HashSet<>(piece.original().get().segments());
+            List<Edge> untouched = new ArrayList<>();
             for (Edge edge : piece.edges()) {
+                if (original.containsAll(edge.on(piece.outline()).segments())) {
+                    untouched.add(edge);
+                    continue;
+                }
                 Off own = off(piece, edge, beside);
                 worst = own.changed() > off ? edge : worst;
                 off = Math.max(off, own.changed());
                 drawn = Math.max(drawn, own.asDrawn());
+            }
+            if (off > Truing.ALLOWANCE_WITHIN) {
+                // How exactly the rest was drawn matters only where something strays.
+                for (Edge edge : untouched) {
+                    drawn = Math.max(drawn, off(piece, edge, beside).asDrawn());
+                }
             }
             double hand = drawn > DRAWN ? Math.min(drawn, Cutting.WORKS) : 0;
             all.add(new Beside(piece, line.get(), worst, off, hand));
@@ -80,7 +94,7 @@ final class CutTruer implements Trued.Truer {
     /** By how much an allowance is missed at most, mm: along what was changed, and along what is as it was drawn. */
     private record Off(double changed, double asDrawn) {}
 
-    private static Off off(Piece piece, Edge edge, Curve beside) {
+    private static Off off(Piece piece, Edge edge, Outline beside) {
         Curve run = edge.on(piece.outline());
         Outline original = piece.original().orElseThrow();
         double allowance = Around.allowance(piece, edge);

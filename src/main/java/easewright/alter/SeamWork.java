@@ -120,7 +120,7 @@ final class SeamWork {
             double before = wanted.containsKey(piece.id()) ? wanted.get(piece.id()) : Exact.net(seen, level);
             Stops stops = Stops.around(named(seen), level, own);
             EdgeShift work = shift(seen, part.edge().name(), stops);
-            Shift shift = work.build();
+            Shift shift = seen.stitch().again(part.edge().name(), Shift.class, work.build(), Shift::isAlike);
             Exact.Met met = Exact.width(a -> Carry.along(piece, shift, a), level, before, own, lines);
             Simple.require(shift.base(), lines.of(met.piece()));
             now.put(piece.id(), met.piece());

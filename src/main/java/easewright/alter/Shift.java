@@ -9,10 +9,11 @@ import easewright.geom.Place;
 import easewright.geom.Point;
 import easewright.geom.Segment;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * A displacement of part of an outline along one direction: each moved segment carries the four Bernstein
@@ -40,16 +41,23 @@ final class Shift {
     private final Point direction;
     private final double[][] weights;
     private final Box reach;
-    private final Map<Point, Double> beside = new HashMap<>();
+    private final Map<Point, Double> beside = new ConcurrentHashMap<>();
 
     /** Lines beside the outline, and the parts in which they follow it. */
-    private final Map<Segment, List<Segment>> parts = new HashMap<>();
+    private final Map<Segment, List<Segment>> parts = new ConcurrentHashMap<>();
 
     Shift(Outline base, Point direction, double[][] weights) {
         this.base = base;
         this.direction = direction;
         this.weights = weights;
         this.reach = reach(base, weights);
+    }
+
+    /** Whether the other one moves the same outline by the same: what was found out for it holds here. */
+    boolean isAlike(Shift other) {
+        return direction.equals(other.direction)
+                && Arrays.deepEquals(weights, other.weights)
+                && base.equals(other.base);
     }
 
     Outline base() {

@@ -35,7 +35,7 @@ public final class Truing {
     private static final double CAP_WITHIN = 0.3;
 
     /** An allowance is cut as exactly as this, mm; common practice. */
-    private static final double ALLOWANCE_WITHIN = 0.5;
+    static final double ALLOWANCE_WITHIN = 0.5;
 
     private static final Set<String> CODES = Set.of(
             "joined-line-bends",

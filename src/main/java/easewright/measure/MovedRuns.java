@@ -3,6 +3,7 @@ package easewright.measure;
 import easewright.geom.Outline;
 import easewright.geom.Segment;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -10,6 +11,9 @@ import java.util.Set;
 /** Finds which stretches of an outline lie elsewhere than they did. */
 public final class MovedRuns {
     private static final int MOST_LOOKS = 16;
+
+    /** Between two quarters, a curve that lies on the line at both, or off it at both, does so throughout. */
+    private static final int QUARTERS = 4;
 
     /** Looks no closer together than this, mm. */
     private static final double STEP = 3;
@@ -36,21 +40,38 @@ public final class MovedRuns {
     private static void addParts(Segment segment, Outline line, double seen, List<Segment> moved) {
         double reach = segment.start().distance(segment.end());
         int looks = (int) Math.max(1, Math.min(MOST_LOOKS, Math.ceil(reach / STEP)));
+        boolean[] off = new boolean[looks + 1];
+        off[0] = off(segment, line, seen, 0);
+        off[looks] = off(segment, line, seen, 1);
+        look(segment, line, seen, off, 0, looks);
         double from = -1;
-        boolean wasOff = off(segment, line, seen, 0);
         for (int i = 1; i <= looks; i++) {
-            boolean isOff = off(segment, line, seen, (double) i / looks);
-            if ((wasOff || isOff) && from < 0) {
+            if ((off[i - 1] || off[i]) && from < 0) {
                 from = (double) (i - 1) / looks;
-            } else if (!wasOff && !isOff && from >= 0) {
+            } else if (!off[i - 1] && !off[i] && from >= 0) {
                 moved.add(segment.between(from, (double) (i - 1) / looks));
                 from = -1;
             }
-            wasOff = isOff;
         }
         if (from >= 0) {
             moved.add(segment.between(from, 1));
         }
+    }
+
+    /** Looks between two places: at every quarter of the segment, and nearer only where it leaves the line. */
+    private static void look(Segment segment, Outline line, double seen, boolean[] off, int from, int to) {
+        int looks = off.length - 1;
+        if (to - from < 2) {
+            return;
+        }
+        if (off[from] == off[to] && to - from <= looks / QUARTERS) {
+            Arrays.fill(off, from + 1, to, off[from]);
+            return;
+        }
+        int middle = (from + to) / 2;
+        off[middle] = off(segment, line, seen, (double) middle / looks);
+        look(segment, line, seen, off, from, middle);
+        look(segment, line, seen, off, middle, to);
     }
 
     private static boolean off(Segment segment, Outline line, double seen, double t) {

@@ -23,6 +23,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.WeakHashMap;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BiPredicate;
 import java.util.function.Supplier;
 
 /**
@@ -47,6 +48,9 @@ public final class StitchOutline {
 
     /** By other pieces, which are not kept for its sake; few pieces are ever asked. */
     private Map<StitchOutline, Double> shared = Map.of();
+
+    /** What changes of the piece that are tried again and again worked out, by what they call it: the last of each. */
+    private final Map<String, Object> tried = new ConcurrentHashMap<>(2);
 
     private StitchOutline(Piece piece, Optional<StitchOutline> like) {
         this.piece = piece;
@@ -86,6 +90,22 @@ public final class StitchOutline {
     /** Whether the allowance is so wide that no stitching line fits inside the cutting line. */
     public boolean allowanceTooWide() {
         return cutting.hasAllowance() && inset.isEmpty();
+    }
+
+    /**
+     * What was worked out for a change of this piece when it was last tried, if that is still the same, so that what has
+     * been found with it is found no more; else what is worked out now.
+     *
+     * @param key   by which the last is known, such as the edge that changes
+     * @param alike whether all that is found with the one holds for the other
+     */
+    public <T> T again(String key, Class<T> kind, T now, BiPredicate<T, T> alike) {
+        Object last = tried.get(key);
+        if (kind.isInstance(last) && alike.test(kind.cast(last), now)) {
+            return kind.cast(last);
+        }
+        tried.put(key, now);
+        return now;
     }
 
     /** Where on the stitching line a place marked on the drawn outline is sewn. */

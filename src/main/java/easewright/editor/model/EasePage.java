@@ -32,7 +32,9 @@ public record EasePage(List<EaseRow> rows, EaseFoot foot, boolean nearlyMet) {
         List<String> sizes = desk.sizesTaking();
         List<String> others =
                 sizes.stream().filter(s -> !desk.size().equals(Optional.of(s))).toList();
-        Reading all = others.isEmpty() ? reading : reading.inSizes(desk.shown(), sizes);
+        Reading all = others.isEmpty()
+                ? reading
+                : desk.shownTrial().map(t -> t.several().after()).orElseGet(() -> reading.inSizes(desk.shown(), sizes));
         for (EaseLine line : sheet.lines()) {
             EaseRow row = EaseWords.row(line, desk.words(), certain, stretch, foot, standing(desk, line))
                     .withSizes(

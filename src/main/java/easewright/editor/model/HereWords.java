@@ -134,10 +134,11 @@ public final class HereWords {
 
     /** What it becomes in each of several sizes. */
     private static BySize inEach(Desk desk, Wanted wanted, Words words) {
-        List<String> sizes = desk.sizesTaking();
-        Reading before = desk.reading().inSizes(desk.pattern(), sizes);
-        Reading after = desk.shownReading().inSizes(desk.shown(), sizes);
         BySize each = new BySize();
+        SeveralRead several = desk.shownTrial().orElseThrow().several();
+        List<String> sizes = several.sizes();
+        Reading before = several.before();
+        Reading after = several.after();
         for (String size : sizes) {
             Optional<EaseLine> was = line(before, wanted, size);
             Optional<EaseLine> is = line(after, wanted, size);

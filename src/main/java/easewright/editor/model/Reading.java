@@ -70,12 +70,12 @@ public record Reading(
     /**
      * What a change brought about: protected edges that changed, mates that drifted, whatever is to be noticed now.
      *
-     * @param read  everything that was read off the pattern before, as {@link #of} does
-     * @param sizes that were changed, where the pattern comes in several
+     * @param read    everything that was read off the pattern before, as {@link #of} does
+     * @param several what is read of the sizes that changed
      */
-    static List<Finding> drift(Pattern before, Reading read, Pattern after, Reading now, List<String> sizes) {
-        Reading was = sizes.size() > 1 ? read.inSizes(before, sizes) : read;
-        Reading is = sizes.size() > 1 ? now.inSizes(after, sizes) : now;
+    static List<Finding> drift(Pattern before, Reading read, Pattern after, SeveralRead several) {
+        Reading was = several.before();
+        Reading is = several.after();
         return Checks.compare(before, was.measures, was.sheet, read.findings, after, is.measures, is.sheet);
     }
 

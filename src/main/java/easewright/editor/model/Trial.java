@@ -25,6 +25,7 @@ public sealed interface Trial {
      * @param findings what it brings with it
      * @param fates    what it does to each edge of the pieces it touches
      * @param sizes    in which it is made, in the order of the pattern; none where that comes in one
+     * @param several  what is read in all of them, before it and with it
      * @param offer    what was offered and is tried; empty where it is what is wanted
      */
     record Shown(
@@ -34,6 +35,7 @@ public sealed interface Trial {
             List<Finding> findings,
             List<EdgeFate> fates,
             List<String> sizes,
+            SeveralRead several,
             Optional<FollowUp.Press> offer)
             implements Trial {
         public Shown {
@@ -90,7 +92,13 @@ public sealed interface Trial {
                     .filter(e -> !wanted.leftOut().contains(e))
                     .flatMap(e -> pieces.idInPart(e.piece()).stream().map(id -> EdgeRef.of(id, e.edge())))
                     .toList();
-            List<String> sizes = AlsoIn.taking(pattern, reading.size(), wanted);
+            Optional<Shown> alike = last.filter(Shown.class::isInstance)
+                    .map(Shown.class::cast)
+                    .filter(l -> l.offer().isEmpty()
+                            && l.wanted().level().equals(wanted.level())
+                            && l.wanted().alsoIn().equals(wanted.alsoIn()));
+            List<String> sizes =
+                    alike.map(Shown::sizes).orElseGet(() -> AlsoIn.taking(pattern, reading.size(), wanted));
             EachSize.Outcome outcome =
                     new EachSize(wanted, sizes, pieces.alone(), taking).made(pattern, reading.size(), lines);
             if (outcome.refused().isPresent()) {
@@ -99,9 +107,11 @@ public sealed interface Trial {
             Altered altered = outcome.altered();
             Reading after = Reading.quick(altered.pattern(), pattern, reading, lines);
             List<Finding> findings = new ArrayList<>(altered.findings());
-            findings.addAll(Reading.drift(pattern, reading, altered.pattern(), after, sizes));
+            SeveralRead several =
+                    SeveralRead.of(pattern, reading, altered.pattern(), after, sizes, alike.map(Shown::several));
+            findings.addAll(Reading.drift(pattern, reading, altered.pattern(), several));
             List<EdgeFate> fates = EdgeFate.of(pattern, altered.pattern());
-            return Optional.of(new Shown(wanted, altered, after, findings, fates, sizes, Optional.empty()));
+            return Optional.of(new Shown(wanted, altered, after, findings, fates, sizes, several, Optional.empty()));
         } catch (Refusal refusal) {
             return Optional.of(new Refused(wanted, refusal, Optional.empty()));
         }
@@ -113,7 +123,8 @@ public sealed interface Trial {
         Reading after = Reading.quick(made, pattern, reading, new StitchLines(reading.measures()));
         List<Finding> findings = new ArrayList<>(offer.findings());
         List<String> sizes = changed(pattern, made, reading.size());
-        findings.addAll(Reading.drift(pattern, reading, made, after, sizes));
+        SeveralRead several = SeveralRead.of(pattern, reading, made, after, sizes, Optional.empty());
+        findings.addAll(Reading.drift(pattern, reading, made, several));
         return new Shown(
                 wanted,
                 new Altered(made, List.of(), findings),
@@ -121,6 +132,7 @@ public sealed interface Trial {
                 findings,
                 EdgeFate.of(pattern, made),
                 sizes,
+                several,
                 Optional.of(offer));
     }
 
