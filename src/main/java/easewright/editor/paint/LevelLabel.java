@@ -143,28 +143,36 @@ final class LevelLabel {
 
     /** Beyond the ends of its line, and well above and below them, the nearest first: a leader tells where it belongs. */
     List<Point> onLeader() {
-        List<Point> middles = new ArrayList<>();
+        List<Led> places = new ArrayList<>();
         for (double beyond : LED) {
-            addAtEnds(reach() + beyond, 0, middles);
+            addAtEnds(reach() + beyond, 0, places);
         }
         for (double step : STEPS) {
             for (double under : UNDER) {
-                addAtEnds(under * width + Math.signum(under) * EDGE, step * height, middles);
+                addAtEnds(under * width + Math.signum(under) * EDGE, step * height, places);
             }
         }
-        middles.removeIf(middle -> lead(middle) > LONGEST);
-        middles.sort(Comparator.comparingDouble(this::lead));
+        places.sort(Comparator.comparingDouble(Led::length));
+        List<Point> middles = new ArrayList<>(places.size());
+        places.forEach(led -> middles.add(led.middle()));
         return middles;
     }
 
-    private void addAtEnds(double beyond, double down, List<Point> middles) {
+    /** A place at the end of a leader of some length. */
+    private record Led(Point middle, double length) {}
+
+    private void addAtEnds(double beyond, double down, List<Led> places) {
         Point out = along().times(beyond);
-        middles.add(seen.end().plus(out).plus(new Point(0, down)));
-        middles.add(seen.start().minus(out).plus(new Point(0, down)));
+        add(seen.end().plus(out).plus(new Point(0, down)), places);
+        add(seen.start().minus(out).plus(new Point(0, down)), places);
     }
 
-    private double lead(Point middle) {
-        return leader(middle).map(Line::length).orElse(0.0);
+    private void add(Point middle, List<Led> places) {
+        Point foot = seen.at(seen.nearest(middle));
+        double length = LabelRoom.around(middle, width, height).distance(foot);
+        if (length <= LONGEST) {
+            places.add(new Led(middle, length));
+        }
     }
 
     private double reach() {

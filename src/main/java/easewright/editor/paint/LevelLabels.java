@@ -3,8 +3,10 @@ package easewright.editor.paint;
 import easewright.geom.Line;
 import easewright.geom.Point;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -34,6 +36,7 @@ final class LevelLabels {
     private final TableScene.PieceSight sight;
     private final LabelRoom room;
     private final Set<String> labelled = new HashSet<>();
+    private final Map<String, Optional<Seen>> lines = new HashMap<>();
 
     LevelLabels(GraphicsContext gc, Viewport view, Ink ink, TableScene.PieceSight sight, LabelRoom room) {
         this.gc = gc;
@@ -47,14 +50,28 @@ final class LevelLabels {
         return sight.aside();
     }
 
+    /**
+     * Where words about a level find their place, whatever they are.
+     *
+     * @param length of the level, pixels
+     * @param line   what is seen of it, pixels
+     * @param off    the way off the paper
+     */
+    private record Seen(double length, Line line, Optional<Point> off) {}
+
     private Optional<LevelLabel> label(TableScene.LevelSight level, List<String> rows) {
+        return lines.computeIfAbsent(level.level(), name -> seen(level))
+                .map(s -> new LevelLabel(rows, level.chosen(), s.length(), s.line(), s.off()));
+    }
+
+    private Optional<Seen> seen(TableScene.LevelSight level) {
         Optional<Line> line = LevelPainter.middle(level)
                 .filter(widest -> widest.length() * view.scale() > SHORT)
                 .or(() -> LevelPainter.extent(level)
                         .filter(all -> all.length() * view.scale() > (level.chosen() ? SHORTEST : SHORT)));
         return line.flatMap(l -> room.seen(view.toScreen(l.start()), view.toScreen(l.end()))
                 .filter(seen -> seen.length() > 0)
-                .map(seen -> new LevelLabel(rows, level.chosen(), l.length() * view.scale(), seen, offPaper(l))));
+                .map(seen -> new Seen(l.length() * view.scale(), seen, offPaper(l))));
     }
 
     private Optional<LevelLabel> inOneRow(TableScene.LevelSight level) {
@@ -69,10 +86,11 @@ final class LevelLabels {
         return sight.levels().stream().filter(TableScene.LevelSight::chosen);
     }
 
-    /** Whether the label of the level at work has room in one row; takes it. */
-    boolean hasRoomForAll() {
+    /** Whether the label of the level at work would have room in one row; takes it there. */
+    boolean hasRoomForAll(LabelRoom trial) {
         return atWork().allMatch(level -> inOneRow(level)
-                .map(l -> l.fitsItsLevel() && take(l, l.onLine()).isPresent())
+                .map(l -> l.fitsItsLevel()
+                        && trial.takeClear(l.onLine(), l.width(), l.height()).isPresent())
                 .orElse(true));
     }
 

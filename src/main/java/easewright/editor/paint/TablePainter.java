@@ -83,9 +83,8 @@ public final class TablePainter {
                 .map(piece -> new LevelLabels(gc, view, ink, piece, room))
                 .toList();
         LabelRoom trial = room.above();
-        boolean narrow = seen.stream()
-                .filter(piece -> !piece.aside())
-                .anyMatch(piece -> !new LevelLabels(gc, view, ink, piece, trial).hasRoomForAll());
+        boolean narrow =
+                labels.stream().filter(piece -> !piece.isAside()).anyMatch(piece -> !piece.hasRoomForAll(trial));
         faintly(gc, labels, LevelLabels::isAside, label -> label.atWork(narrow));
         faintly(gc, labels, LevelLabels::isAside, LevelLabels::clearOthers);
         List<NamePainter> names = seen.stream()
