@@ -87,6 +87,11 @@ public record EaseScale(
         return Math.max(0, Math.min(1, (mm - from) / (to - from)));
     }
 
+    /** Whether any of the class lies on the bar. */
+    public boolean showsBand() {
+        return bandFrom.isPresent() && beyond(bandFrom.getAsDouble()) <= 0 && beyond(bandTo.orElse(to)) >= 0;
+    }
+
     /** Whether a value lies beyond an end of the bar: −1 below, 1 above, else 0. */
     public int beyond(double mm) {
         return mm < from ? -1 : mm > to ? 1 : 0;

@@ -47,7 +47,7 @@ final class EaseBar extends Region {
         double y = h / 2;
         gc.setFill(ink.quiet().deriveColor(0, 1, 1, 0.35));
         gc.fillRoundRect(0, y - 2, w, 4, 4, 4);
-        if (scale.bandFrom().isPresent()) {
+        if (scale.showsBand()) {
             double a = inset + room * scale.share(scale.bandFrom().getAsDouble());
             double b = inset + room * scale.share(scale.bandTo().orElse(scale.to()));
             gc.setFill(ink.level().deriveColor(0, 1, 1, 0.45));

@@ -91,7 +91,7 @@ final class LevelCard extends VBox {
         HBox.setHgrow(other, Priority.ALWAYS);
         HBox from = new HBox(8, below, way, other);
         from.setAlignment(Pos.CENTER_LEFT);
-        belowRow = new VBox(3, belowLead, from);
+        belowRow = new VBox(5, belowLead, from);
         said = new HBox(8, apart, meet);
         HBox.setHgrow(apart, Priority.ALWAYS);
         apart.setMaxWidth(Double.MAX_VALUE);

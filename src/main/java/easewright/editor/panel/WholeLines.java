@@ -52,7 +52,10 @@ final class WholeLines {
     private void look() {
         double room = page.getViewportBounds().getHeight();
         double whole = content.getHeight();
-        if (!page.isVisible() || room <= 0 || whole <= room + RIM) {
+        if (!isSeen(page)) {
+            return;
+        }
+        if (room <= 0 || whole <= room + RIM) {
             content.setClip(null);
             return;
         }
@@ -66,7 +69,14 @@ final class WholeLines {
         shown.setWidth(content.getWidth() + 2 * LINE);
         shown.setY(from);
         shown.setHeight(Math.max(0, to - from));
-        content.setClip(from == top && to == bottom ? null : shown);
+        boolean all = from == top && to == bottom;
+        // In little room a cut line is better than none.
+        boolean few = to - from < room / 2;
+        content.setClip(all || few ? null : shown);
+    }
+
+    private static boolean isSeen(Node node) {
+        return node == null || node.isVisible() && isSeen(node.getParent());
     }
 
     private static double first(List<double[]> lines, double top) {
@@ -127,7 +137,7 @@ final class WholeLines {
     private static boolean isBox(Node node) {
         boolean drawn = node instanceof Region region
                 && (region.getBorder() != null || region.getBackground() != null)
-                && !(node instanceof Label);
+                && (!(node instanceof Label) || node.getStyleClass().contains("sign"));
         return drawn || !(node instanceof Parent);
     }
 }

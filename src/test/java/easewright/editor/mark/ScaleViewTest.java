@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import easewright.editor.model.Course;
 import easewright.editor.model.OpenFile;
 import easewright.editor.model.Opened;
+import easewright.editor.model.Sample;
 import easewright.editor.model.Session;
 import easewright.geom.Point;
 import easewright.pattern.ChangeNote;
@@ -156,5 +158,22 @@ class ScaleViewTest {
         session.edit(session.desk().pattern().withChange(new ChangeNote("seam", Map.of())));
         assertThat(view().locked()).isNotEmpty();
         assertThat(view().offers()).isEmpty();
+    }
+
+    /** Work that comes back has nothing to undo: what is said to be the way out is there as well. */
+    @Test
+    void theWayOutIsThereWhereNothingCanBeUndone() throws Exception {
+        Sample sample = Sample.all().get(0);
+        session.open(Opened.of(new OpenFile(sample.read(), Optional.empty(), sample.fileName())));
+        session.want(session.desk().wanted().orElseThrow().withAmount(20));
+        session.keep();
+        byte[] kept =
+                session.desk().file().orElseThrow().svg().write(session.desk().pattern());
+        session.open(Opened.of(new OpenFile(SvgFile.read(kept, "kept.svg"), Optional.empty(), "kept.svg")));
+        marker.open(true);
+        assertThat(session.desk().canUndo()).isFalse();
+        assertThat(view().locked()).contains("Remove them on the page Changes");
+        session.recast(Course.of(session.desk()).without(0));
+        assertThat(view().locked()).isEmpty();
     }
 }

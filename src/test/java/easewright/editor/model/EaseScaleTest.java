@@ -46,6 +46,9 @@ class EaseScaleTest {
         assertThat(now.to()).isEqualTo(before.to());
         assertThat(now.now().orElseThrow()).isCloseTo(before.now().orElseThrow() + mm, within(0.01));
         assertThat(now.beyond(now.now().orElseThrow())).isEqualTo(mm == 160 ? 1 : mm == -60 ? -1 : 0);
+        assertThat(mm == 160 && now.showsBand())
+                .as("a class wholly beyond the bar")
+                .isFalse();
     }
 
     /** Whatever the ease is called, it lies in the band of that class; also where a source gives one figure for each. */
