@@ -1,5 +1,6 @@
 package easewright.editor;
 
+import easewright.editor.file.Dialogs;
 import easewright.editor.model.Session;
 import easewright.editor.panel.CuttingTable;
 import easewright.pattern.PatternPart;
@@ -45,7 +46,10 @@ public final class WindowFrames {
         @Override
         public void start(Stage stage) throws IOException {
             List<String> arguments = getParameters().getUnnamed();
-            app.start(stage, Files.createTempDirectory("frames"));
+            app.start(
+                    stage,
+                    Files.createTempDirectory("frames"),
+                    new Dialogs(stage, () -> app.session().desk().words()));
             warm = Integer.parseInt(arguments.get(1));
             millis = new double[Integer.parseInt(arguments.get(2))];
             work = arguments.size() > 3 ? arguments.get(3) : "pull";

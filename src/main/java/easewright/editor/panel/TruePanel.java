@@ -67,7 +67,8 @@ public final class TruePanel extends SheetPage {
             intro.setText(words.of("editor.true.looking"));
         } else {
             boolean nothing = now.get().offers().isEmpty() && now.get().places().isEmpty();
-            String key = nothing ? "none" : desk.trial().isPresent() ? "trying" : "intro";
+            String none = now.get().others().isEmpty() ? "none" : "none-here";
+            String key = nothing ? none : desk.trial().isPresent() ? "trying" : "intro";
             intro.setText(words.of("editor.true." + key));
         }
         if (!now.equals(shown)) {
