@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import easewright.alter.CentreChange;
 import easewright.alter.Refusal;
 import easewright.alter.SeamChange;
-import easewright.ease.EaseTables;
 import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.measure.Measures;
@@ -22,7 +21,6 @@ import easewright.pattern.Level;
 import easewright.pattern.LevelKind;
 import easewright.pattern.LevelMark;
 import easewright.pattern.LineKind;
-import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Scale;
@@ -32,51 +30,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
-class ChecksTest {
-    private static final EaseTables TABLES = EaseTables.standard();
-    private static final String[] NAMES = {"neck", "side", "hem", "fold"};
-    private static final EdgeRole[] ROLES = {EdgeRole.NECK, EdgeRole.SEAM, EdgeRole.HEM, EdgeRole.FOLD};
-
-    private static Piece half(String id, double slant) {
-        List<Point> corners =
-                List.of(new Point(0, 0), new Point(200, 0), new Point(200 + slant, 400), new Point(0, 400));
-        return half(id, corners);
-    }
-
-    private static Piece half(String id, List<Point> corners) {
-        List<Edge> edges = new ArrayList<>();
-        for (int i = 0; i < 4; i++) {
-            edges.add(Edge.of(NAMES[i], ROLES[i], corners.get(i), corners.get((i + 1) % 4)));
-        }
-        return Piece.bare(id, Outline.polygon(corners)).toBuilder()
-                .cut(1, true)
-                .edges(edges)
-                .levels(List.of(LevelMark.through("hip", new Point(50, 200))))
-                .build();
-    }
-
-    private static Pattern pattern(double declared, Piece... pieces) {
-        Pattern bare = Pattern.bare(List.of(pieces), new Scale(1, 1, Scale.Proof.PHYSICAL_SIZE))
-                .withLevels(List.of(Level.of("hip", LevelKind.HIP)));
-        return pieces.length < 2
-                ? bare
-                : bare.withMates(List.of(new Mate(
-                        "side seam",
-                        List.of(EdgeRef.of("front", "side")),
-                        List.of(EdgeRef.of("back", "side")),
-                        declared)));
-    }
-
-    private static List<String> codes(Pattern p) {
-        return Checks.of(p, Measures.of(p), TABLES).stream().map(Finding::code).toList();
-    }
-
-    private static List<String> codes(Pattern before, Pattern after) {
-        return Checks.compare(before, Measures.of(before), after, Measures.of(after), TABLES).stream()
-                .map(Finding::code)
-                .toList();
-    }
-
+class ChecksTest extends HalfOfSkirt {
     @Test
     void soundPatternHasNothingButTheUnknownBody() {
         assertThat(codes(pattern(0, half("front", 0), half("back", 0)))).containsExactly("body-missing");
@@ -308,74 +262,6 @@ class ChecksTest {
                 .as("stated for an edge")
                 .doesNotContain("allowance-not-stated");
         assertThat(codes(pattern(0, plain), pattern(0, cut))).contains("allowance-not-stated");
-    }
-
-    /** Sizes that are not called so would be added up in one girth. */
-    @Test
-    void piecesThatLieOnEachOtherAreSaid() {
-        Piece small = half("front", 0).toBuilder().id("small").name("Front").build();
-        Piece large =
-                half("shape-4", List.of(new Point(0, -5), new Point(210, -5), new Point(210, 405), new Point(0, 405)));
-        Piece beside =
-                half("beside", List.of(new Point(300, 0), new Point(500, 0), new Point(500, 400), new Point(300, 400)));
-        Piece facing =
-                half("facing", List.of(new Point(0, 0), new Point(60, 0), new Point(60, 400), new Point(0, 400)));
-        assertThat(codes(pattern(0, small).withPieces(List.of(small, beside, facing))))
-                .doesNotContain("pieces-on-each-other");
-        Pattern nest = pattern(0, small).withPieces(List.of(small, large, beside));
-        assertThat(Checks.of(nest, Measures.of(nest), TABLES))
-                .filteredOn(f -> f.code().equals("pieces-on-each-other"))
-                .extracting(f -> f.values().get("pieces"))
-                .containsExactly(List.of("Front", "shape-4"));
-        assertThat(codes(nest.withPieces(List.of(small, large.withName("Back"), beside))))
-                .as("drafted on each other")
-                .doesNotContain("pieces-on-each-other");
-        Pattern sized = nest.withPieces(List.of(
-                small.toBuilder().size(Optional.of("36")).build(),
-                large.toBuilder().size(Optional.of("38")).build(),
-                beside));
-        assertThat(codes(sized)).doesNotContain("pieces-on-each-other");
-    }
-
-    /** While something is pulled, only pairs with the piece that moves are looked at, and what was said stays said. */
-    @Test
-    void aChangeTellsOnlyOfPiecesThatItLaysOnOthers() {
-        List<Piece> stacks = new ArrayList<>();
-        for (int stack = 0; stack < 2; stack++) {
-            for (int i = 0; i < 3; i++) {
-                double x = 300 * stack;
-                stacks.add(half(
-                        "shape-" + (3 * stack + i),
-                        List.of(
-                                new Point(x, -i),
-                                new Point(x + 200 + 2 * i, -i),
-                                new Point(x + 200 + 2 * i, 400),
-                                new Point(x, 400))));
-            }
-        }
-        Piece alone =
-                half("alone", List.of(new Point(700, 0), new Point(900, 0), new Point(900, 400), new Point(700, 400)));
-        Piece there =
-                half("shape-9", List.of(new Point(0, 0), new Point(210, 0), new Point(210, 400), new Point(0, 400)));
-        Pattern beside = pattern(0, alone).withPieces(List.of(alone, half("shape-8", 0)));
-        Pattern on = beside.withPieces(
-                List.of(there.toBuilder().id("alone").build(), beside.pieces().get(1)));
-        assertThat(codes(beside, on)).contains("pieces-on-each-other");
-        stacks.add(alone);
-        Pattern nest = beside.withPieces(stacks);
-        assertThat(codes(nest)).contains("pieces-on-each-other");
-        for (int i = 0; i < stacks.size(); i++) {
-            List<Piece> pulled = new ArrayList<>(stacks);
-            pulled.set(i, stacks.get(i).toBuilder().drawn(LineKind.CUTTING, 10).build());
-            assertThat(codes(nest, nest.withPieces(pulled)))
-                    .as(stacks.get(i).id())
-                    .doesNotContain("pieces-on-each-other");
-        }
-        // It leaves its stack: there is less to say, nothing new.
-        List<Piece> left = new ArrayList<>(stacks);
-        left.set(5, alone.toBuilder().id("shape-5").build());
-        left.remove(6);
-        assertThat(codes(nest, nest.withPieces(left))).doesNotContain("pieces-on-each-other");
     }
 
     private static Body hips(double girth) {
