@@ -126,7 +126,9 @@ record Asked(
                 Map<String, List<String>> settings = new LinkedHashMap<>(each);
                 List<String> sizes = settings.remove(Scope.SIZE);
                 Optional<String> own = sizes == null ? size : Optional.of(sizes.get(0));
-                Optional<String> named = own.isEmpty() && starred.hasNext() ? Optional.of(starred.next()) : own;
+                // Each star has its own, also where the size is marked and has its name from there.
+                Optional<String> star = starred.hasNext() ? Optional.of(starred.next()) : Optional.empty();
+                Optional<String> named = own.or(() -> star);
                 all.add(new Asked(way, settings, own, first, named));
                 first = first.or(() -> own);
             }

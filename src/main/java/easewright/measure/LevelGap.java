@@ -5,11 +5,11 @@ import easewright.pattern.LevelMark;
 import easewright.pattern.Pattern;
 import easewright.pattern.PatternPart;
 import easewright.pattern.Piece;
+import easewright.pattern.PieceKind;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -44,31 +44,29 @@ public record LevelGap(String level, Optional<String> size, String lacks, String
 
     /** Pieces without a level that has a girth in their size, and goes over the piece called alike in another. */
     private static void ofSizes(Pattern pattern, Set<List<String>> told, List<LevelGap> gaps) {
-        Map<List<Object>, Piece> having = new HashMap<>();
-        Set<List<String>> girths = new HashSet<>();
+        Set<List<String>> girths = new LinkedHashSet<>();
         for (Piece piece : pattern.pieces()) {
             for (LevelMark mark : piece.levels()) {
                 if (piece.size().isPresent() && mark.counts()) {
-                    having.putIfAbsent(called(piece, mark.level()), piece);
                     girths.add(List.of(mark.level(), piece.size().get()));
                 }
             }
         }
+        Map<PieceKind, List<Piece>> alike = PieceKind.inSizes(pattern);
         for (Piece piece : pattern.pieces()) {
             for (List<String> girth : girths) {
                 String level = girth.get(0);
-                Piece other = having.get(called(piece, level));
-                if (other != null
-                        && piece.size().equals(Optional.of(girth.get(1)))
-                        && piece.level(level).isEmpty()
-                        && told.add(List.of(level, piece.id()))) {
-                    gaps.add(new LevelGap(level, piece.size(), piece.id(), other.id(), Optional.empty()));
+                if (piece.size().equals(Optional.of(girth.get(1)))
+                        && piece.level(level).isEmpty()) {
+                    alike.getOrDefault(piece.kind(), List.of()).stream()
+                            .filter(p ->
+                                    p.level(level).filter(LevelMark::counts).isPresent())
+                            .findFirst()
+                            .filter(p -> told.add(List.of(level, piece.id())))
+                            .ifPresent(p ->
+                                    gaps.add(new LevelGap(level, piece.size(), piece.id(), p.id(), Optional.empty())));
                 }
             }
         }
-    }
-
-    private static List<Object> called(Piece piece, String level) {
-        return List.of(level, piece.plainName().toLowerCase(Locale.ROOT), piece.side());
     }
 }

@@ -123,6 +123,11 @@ public record Piece(
         return size.isEmpty() ? plain : SizeNames.without(plain, size.get());
     }
 
+    /** What it is in every size. */
+    public PieceKind kind() {
+        return new PieceKind(plainName(), side);
+    }
+
     public Piece withName(String newName) {
         return toBuilder().name(newName).build();
     }

@@ -134,7 +134,7 @@ public final class SizeNames {
     }
 
     /** A name without a word at its end or its beginning, such as its size; the name itself if that is all it is. */
-    static String without(String name, String word) {
+    public static String without(String name, String word) {
         String quoted = Pattern.quote(word);
         String plain = name.strip()
                 .replaceFirst("(?iu)[\\s,:_\u2013-]*\\(?(?<![\\p{L}\\p{N}])(size[\\s_]*)?" + quoted + "\\)?$", "")

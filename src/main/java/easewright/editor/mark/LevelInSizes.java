@@ -8,14 +8,12 @@ import easewright.pattern.LevelMark;
 import easewright.pattern.Pattern;
 import easewright.pattern.PatternPart;
 import easewright.pattern.Piece;
+import easewright.pattern.PieceKind;
 import easewright.suggest.Reference;
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -42,7 +40,7 @@ public final class LevelInSizes {
     public static List<String> lacking(Pattern pattern, String level) {
         Set<String> lacking = new LinkedHashSet<>();
         if (PatternPart.severalSizes(pattern)) {
-            for (List<Piece> alike : alike(pattern)) {
+            for (List<Piece> alike : PieceKind.inSizes(pattern).values()) {
                 List<Piece> without =
                         alike.stream().filter(p -> p.level(level).isEmpty()).toList();
                 if (without.size() < alike.size()) {
@@ -108,7 +106,7 @@ public final class LevelInSizes {
     private static Pattern laid(Pattern pattern, String level, Optional<String> from, boolean anew) {
         Map<String, Piece> now = new LinkedHashMap<>();
         Set<String> sources = new HashSet<>();
-        for (List<Piece> alike : alike(pattern)) {
+        for (List<Piece> alike : PieceKind.inSizes(pattern).values()) {
             Optional<Piece> source = source(alike, level, from, anew);
             for (Piece piece : source.isPresent() ? alike : List.<Piece>of()) {
                 boolean open = anew ? piece != source.get() : piece.level(level).isEmpty();
@@ -156,26 +154,6 @@ public final class LevelInSizes {
         Optional<Piece> preferred =
                 having.stream().filter(p -> p.size().equals(from)).findFirst();
         return only ? preferred : preferred.or(() -> having.stream().findFirst());
-    }
-
-    /** The pieces of sizes, those together that are called alike but for the size. */
-    private static List<List<Piece>> alike(Pattern pattern) {
-        Map<List<Object>, List<Piece>> alike = new LinkedHashMap<>();
-        Map<List<Object>, Set<String>> sizes = new HashMap<>();
-        Set<List<Object>> twice = new HashSet<>();
-        for (Piece piece : pattern.pieces()) {
-            if (piece.size().isPresent()) {
-                List<Object> called = List.of(piece.plainName().toLowerCase(Locale.ROOT), piece.side());
-                alike.computeIfAbsent(called, c -> new ArrayList<>()).add(piece);
-                if (!sizes.computeIfAbsent(called, c -> new HashSet<>())
-                        .add(piece.size().get())) {
-                    twice.add(called);
-                }
-            }
-        }
-        // Of two pieces of one name in one size nobody knows which is meant.
-        twice.forEach(alike::remove);
-        return List.copyOf(alike.values());
     }
 
     /** The level as it would be marked on a piece; empty where it would not reach that. */

@@ -3,10 +3,10 @@ package easewright.editor.model;
 import easewright.pattern.Pattern;
 import easewright.pattern.PatternPart;
 import easewright.pattern.Piece;
+import easewright.pattern.PieceKind;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
@@ -26,33 +26,29 @@ public final class AlsoIn {
         if (work.isEmpty()) {
             return List.of();
         }
-        Set<List<Object>> here = called(pattern, work.get(), Optional.of(wanted.level()));
+        Set<PieceKind> here = kinds(pattern, work.get(), Optional.of(wanted.level()));
         if (here.isEmpty()) {
-            here = called(pattern, work.get(), Optional.empty());
+            here = kinds(pattern, work.get(), Optional.empty());
         }
         Set<String> sizes = new LinkedHashSet<>();
         for (Piece piece : pattern.pieces()) {
-            if (piece.size().filter(s -> !s.equals(work.get())).isPresent() && here.contains(called(piece))) {
+            if (piece.size().filter(s -> !s.equals(work.get())).isPresent() && here.contains(piece.kind())) {
                 sizes.add(piece.size().get());
             }
         }
         return List.copyOf(sizes);
     }
 
-    /** How the pieces of a size are called that lie at a level, or all of them. */
-    private static Set<List<Object>> called(Pattern pattern, String size, Optional<String> level) {
-        Set<List<Object>> called = new HashSet<>();
+    /** The pieces of a size that lie at a level, or all of them. */
+    private static Set<PieceKind> kinds(Pattern pattern, String size, Optional<String> level) {
+        Set<PieceKind> kinds = new HashSet<>();
         for (Piece piece : pattern.pieces()) {
             boolean there = level.isEmpty() || piece.level(level.get()).isPresent();
             if (piece.size().equals(Optional.of(size)) && there) {
-                called.add(called(piece));
+                kinds.add(piece.kind());
             }
         }
-        return called;
-    }
-
-    private static List<Object> called(Piece piece) {
-        return List.of(piece.plainName().toLowerCase(Locale.ROOT), piece.side());
+        return kinds;
     }
 
     /**

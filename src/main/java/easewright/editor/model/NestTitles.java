@@ -2,7 +2,7 @@ package easewright.editor.model;
 
 import easewright.geom.Box;
 import easewright.pattern.Piece;
-import easewright.pattern.Side;
+import easewright.pattern.PieceKind;
 import easewright.pattern.SizeNames;
 import easewright.text.Words;
 import java.util.ArrayList;
@@ -42,8 +42,6 @@ final class NestTitles {
         }
     }
 
-    private record Kind(String name, Side side) {}
-
     /**
      * The title of each piece that lies over another size of it, by its id; empty for one that another speaks for. Worked
      * out again only if something else lies on the table.
@@ -59,14 +57,14 @@ final class NestTitles {
         return titles;
     }
 
-    /** One of several sizes, as marked, or as the name ends before anything is marked. */
+    /** One of several sizes, as marked, or as the name tells before anything is marked. */
     private record OneSize(Piece piece, String name, String size) {}
 
     private static Map<String, Title> titles(List<Piece> pieces, List<String> at, Words words) {
-        Map<Kind, List<List<OneSize>>> nests = new LinkedHashMap<>();
+        Map<PieceKind, List<List<OneSize>>> nests = new LinkedHashMap<>();
         for (OneSize one : inSizes(pieces)) {
             List<List<OneSize>> alike =
-                    nests.computeIfAbsent(new Kind(one.name(), one.piece().side()), k -> new ArrayList<>());
+                    nests.computeIfAbsent(new PieceKind(one.name(), one.piece().side()), k -> new ArrayList<>());
             alike.stream()
                     .filter(nest -> liesOver(nest.get(0), one))
                     .findFirst()
@@ -86,12 +84,11 @@ final class NestTitles {
                 pieces.stream().filter(p -> p.size().isEmpty()).map(Piece::name).toList());
         List<OneSize> found = new ArrayList<>();
         for (Piece piece : pieces) {
-            String ending = byName.get(piece.name());
+            String own = byName.get(piece.name());
             if (piece.size().isPresent()) {
                 found.add(new OneSize(piece, piece.plainName(), piece.size().get()));
-            } else if (ending != null && piece.name().endsWith(ending)) {
-                String stem = piece.name().substring(0, piece.name().length() - ending.length());
-                found.add(new OneSize(piece, stem.replaceFirst("[\\s,:_\u2013-]+$", ""), ending));
+            } else if (own != null) {
+                found.add(new OneSize(piece, SizeNames.without(piece.name(), own), own));
             }
         }
         return found;

@@ -91,7 +91,7 @@ final class PlaceHand {
         List<Integer> firsts = WayPlaces.firstOfPieces(session.desk().pattern());
         if (!firsts.isEmpty()) {
             int piece = (int) firsts.stream().filter(f -> f <= gone).count() - 1;
-            gone = firsts.get(Math.floorMod((piece < 0 && by < 0 ? 0 : piece) + by, firsts.size()));
+            gone = firsts.get(TableKeys.next(piece, by, firsts.size()));
             over = Optional.of(WayPlaces.certain(session.desk().pattern()).get(gone));
         }
     }

@@ -97,10 +97,19 @@ final class TableKeys {
             return;
         }
         int at = session.desk().wanted().map(w -> levels.indexOf(w.level())).orElse(-1);
-        session.chooseLevel(levels.get(Math.floorMod(at + by, levels.size())));
+        session.chooseLevel(levels.get(next(at, by, levels.size())));
         if (!table.holds().isPointed()) {
             table.holds().next(1);
         }
+    }
+
+    /**
+     * The place after the one at work, or with −1 the one before it, around.
+     *
+     * @param at −1 where none is at work
+     */
+    static int next(int at, int by, int count) {
+        return Math.floorMod((at < 0 && by < 0 ? 0 : at) + by, count);
     }
 
     /** Whether something is typed that an amount begins with. */

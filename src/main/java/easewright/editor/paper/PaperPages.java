@@ -108,11 +108,16 @@ public record PaperPages(List<Leaf> leaves, String title, LocalDate date, String
         return sorted;
     }
 
-    /** What a file of these pages is called: as the pattern, with the sizes where only some of several are wanted. */
+    /**
+     * What a file of these pages is called: as the pattern, with the sizes where only some of several are wanted. What
+     * stands in them that not every system takes in the name of a file is a hyphen.
+     */
     public static String name(Desk desk, PaperChoice choice) {
         List<String> sizes = sizes(desk, choice);
         boolean some = sizes.size() < PatternPart.sizes(desk.pattern()).size();
-        return some && !sizes.isEmpty() ? name(desk) + " " + String.join(" ", sizes) : name(desk);
+        return some && !sizes.isEmpty()
+                ? name(desk) + " " + String.join(" ", sizes).replaceAll("[\\\\/:*?\"<>|\\p{Cntrl}]", "-")
+                : name(desk);
     }
 
     /** What the pattern is called: its file without the ending. */

@@ -67,6 +67,19 @@ class NestTitlesTest {
     }
 
     @Test
+    void beforeSizesAreMarkedTheBeginningsOfNamesTellThemToo() {
+        List<Piece> nest = List.of(piece("38 Front", 0, 100), piece("40 Front", 0, 104), piece("Pocket", 20, 30));
+        assertThat(titles(nest, List.of())).containsExactly("Front \u00b7 38, 40", "", "Pocket");
+    }
+
+    /** They are one piece for levels and changes as well. */
+    @Test
+    void capitalsMakeNoOtherPiece() {
+        assertThat(titles(List.of(sized("Front", "10", 10, 100), sized("front", "12", 5, 110)), List.of()))
+                .containsExactly("Front \u00b7 10, 12", "");
+    }
+
+    @Test
     void whatLiesApartOrIsAnotherPieceKeepsItsName() {
         assertThat(titles(List.of(sized("Front", "10", 0, 100), sized("Front", "12", 130, 110)), List.of()))
                 .containsExactly("Front 10", "Front 12");

@@ -19,4 +19,15 @@ class TableKeysTest {
             assertThat(TableKeys.step(unit, true)).isEqualTo(Lengths.parse(told[1], unit));
         }
     }
+
+    /** From none at work forward leads to the first, and back to the last. */
+    @Test
+    void fromThePlaceAtWorkTheNextAndTheLastAreReached() {
+        assertThat(TableKeys.next(-1, 1, 4)).isEqualTo(0);
+        assertThat(TableKeys.next(-1, -1, 4)).isEqualTo(3);
+        assertThat(TableKeys.next(3, 1, 4)).isEqualTo(0);
+        assertThat(TableKeys.next(0, -1, 4)).isEqualTo(3);
+        assertThat(TableKeys.next(2, -1, 4)).isEqualTo(1);
+        assertThat(TableKeys.next(-1, -1, 1)).isEqualTo(0);
+    }
 }

@@ -18,6 +18,7 @@ import easewright.text.Words;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.DoubleStream;
@@ -110,5 +111,20 @@ class PaperChoiceTest {
         assertThat(PaperPages.name(desk, first.withSizes(Set.of("14", "10")))).isEqualTo("skirt-sizes 10 14");
         assertThat(PaperPages.name(desk, first.withSizes(Set.of("10", "12", "14"))))
                 .isEqualTo("skirt-sizes");
+    }
+
+    /** A slash would name a folder, and some systems take none of the other signs in the name of a file. */
+    @Test
+    void whatNoFileMayBeCalledIsReplacedInItsName() throws Exception {
+        Desk desk = nest();
+        Map<String, String> odd = Map.of("10", "38/40", "12", "a\\b:c*d?e\"f<g>h|i", "14", "14");
+        Session session = new Session(LengthUnit.CM, false);
+        session.open(Opened.of(desk.file().orElseThrow()));
+        session.edit(desk.pattern()
+                .withPieces(desk.pattern().pieces().stream()
+                        .map(p -> p.toBuilder().size(p.size().map(odd::get)).build())
+                        .toList()));
+        PaperChoice two = PaperChoice.first(false).withSizes(Set.of("38/40", "a\\b:c*d?e\"f<g>h|i"));
+        assertThat(PaperPages.name(session.desk(), two)).isEqualTo("skirt-sizes 38-40 a-b-c-d-e-f-g-h-i");
     }
 }
