@@ -16,7 +16,8 @@ final class Fewer {
     /** One curve in the stead of several lies this near to them, mm. */
     private static final double CLOSE = 0.001;
 
-    private static final double CRUMB = 1e-6;
+    /** A segment no longer than this is none, mm. */
+    static final double CRUMB = 1e-6;
 
     /** Two segments that turn by less go smoothly on, radians. */
     private static final double SMOOTH = 1e-4;

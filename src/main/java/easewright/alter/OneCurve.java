@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 
 /**
  * The waist or hem between two places that stay, such as a dart and a side seam, drawn in one smooth curve, as a hand
@@ -56,8 +57,8 @@ record OneCurve(List<Choice> choices) {
 
     private static final int LOOKS = 64;
 
-    /** The stretch of an edge by their numbers, with the handles of its curve as shares of the way. */
-    private record Choice(int edge, int stretch, double first, double second) {}
+    /** The stretch of an edge by their numbers, of how many, with the handles of its curve as shares of the way. */
+    private record Choice(int edge, int stretch, int of, double first, double second) {}
 
     OneCurve {
         choices = List.copyOf(choices);
@@ -75,18 +76,19 @@ record OneCurve(List<Choice> choices) {
             List<Curve> before = stretches(was, i);
             List<Curve> after = stretches(is, i);
             for (int k = 0; before.size() == after.size() && k < after.size(); k++) {
-                choice(i, k, before.get(k), after.get(k)).ifPresent(choices::add);
+                choice(new Choice(i, k, after.size(), 0, 0), before.get(k), after.get(k))
+                        .ifPresent(choices::add);
             }
         }
         return new OneCurve(choices);
     }
 
-    private static Optional<Choice> choice(int edge, int stretch, Curve was, Curve is) {
+    private static Optional<Choice> choice(Choice place, Curve was, Curve is) {
         boolean meant =
                 is.length() >= SHORTEST && is.length() <= LONGEST && isWithoutCorner(was) && apart(was, is) > UNTOUCHED;
         return meant
                 ? HANDLES.stream()
-                        .flatMap(handles -> nearest(edge, stretch, was, is, handles).stream())
+                        .flatMap(handles -> nearest(place, was, is, handles).stream())
                         .findFirst()
                 : Optional.empty();
     }
@@ -103,12 +105,12 @@ record OneCurve(List<Choice> choices) {
         return true;
     }
 
-    private static Optional<Choice> nearest(int edge, int stretch, Curve was, Curve is, double[] handles) {
+    private static Optional<Choice> nearest(Choice place, Curve was, Curve is, double[] handles) {
         Optional<Choice> best = Optional.empty();
         double least = NEAR;
         for (double first : handles) {
             for (double second : handles) {
-                Choice choice = new Choice(edge, stretch, first, second);
+                Choice choice = new Choice(place.edge(), place.stretch(), place.of(), first, second);
                 Curve drawn = drawn(is, choice);
                 double off = apart(was, drawn);
                 if (off < least && isCalm(was, is, drawn)) {
@@ -136,12 +138,15 @@ record OneCurve(List<Choice> choices) {
                 List.of(new Cubic(is.start(), is.start().plus(out), is.end().minus(in), is.end())));
     }
 
-    /** What draws it on a piece that was trued. */
+    /** What draws it on a piece that was trued, where that is in the same stretches. */
     List<Stroke> strokes(Piece is) {
         List<Stroke> strokes = new ArrayList<>();
         for (Choice choice : choices) {
-            Curve run = stretches(is, choice.edge()).get(choice.stretch());
-            strokes.add(stroke(is, run, drawn(run, choice)));
+            List<Curve> runs = stretches(is, choice.edge());
+            if (runs.size() == choice.of()) {
+                Curve run = runs.get(choice.stretch());
+                strokes.add(stroke(is, run, drawn(run, choice)));
+            }
         }
         return strokes;
     }
@@ -199,7 +204,10 @@ record OneCurve(List<Choice> choices) {
         return Optional.empty();
     }
 
-    /** What lies between the ends of a waist or hem and the mouths of its darts; nothing of another edge. */
+    /**
+     * What lies between the ends of a waist or hem and the mouths of its darts; nothing of another edge. Where a dart
+     * begins at the end of the edge or at another dart, nothing lies between.
+     */
     static List<Curve> stretches(Piece piece, int number) {
         Edge edge = piece.edges().get(number);
         if (!ROLES.contains(edge.role())) {
@@ -213,13 +221,20 @@ record OneCurve(List<Choice> choices) {
                 ends.add(dart.mouth2());
             }
         }
-        ends.sort(Comparator.comparingDouble(p -> p.equals(line.end())
+        ToDoubleFunction<Point> along = p -> p.equals(line.end())
                 ? line.length()
-                : line.lengthTo(line.nearest(p).place())));
+                : line.lengthTo(line.nearest(p).place());
+        ends.sort(Comparator.comparingDouble(along));
         List<Curve> all = new ArrayList<>();
         for (int i = 0; i < ends.size(); i += 2) {
-            Curve run = Redraw.run(piece.outline(), new Stretch(ends.get(i), ends.get(i + 1)));
-            all.add(new Curve(Fewer.withoutCrumbs(run.segments())));
+            // From a place to itself the run of an outline is all of it.
+            if (along.applyAsDouble(ends.get(i + 1)) - along.applyAsDouble(ends.get(i)) > Fewer.CRUMB) {
+                Curve run = Redraw.run(piece.outline(), new Stretch(ends.get(i), ends.get(i + 1)));
+                List<Segment> segments = Fewer.withoutCrumbs(run.segments());
+                if (!segments.isEmpty()) {
+                    all.add(new Curve(segments));
+                }
+            }
         }
         return all;
     }
@@ -228,7 +243,7 @@ record OneCurve(List<Choice> choices) {
         return line.nearest(p).distance() <= Shift.ON_OUTLINE;
     }
 
-    /** How often a line goes from hollow to round or back; */
+    /** How often a line goes from hollow to round or back, but for what nobody sees. */
     static int turns(Curve line) {
         double length = line.length();
         double turned = 0;

@@ -3,7 +3,10 @@ package easewright.alter;
 import easewright.geom.Point;
 import easewright.pattern.ChangeNote;
 import easewright.pattern.Piece;
+import easewright.pattern.PieceCopy;
+import easewright.pattern.Side;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -45,10 +48,21 @@ public record OtherLine(Piece before, String id, UnaryOperator<Point> across) {
         };
     }
 
-    /** What is the piece, or something on it: an edge, a dart. */
+    /** What is the piece or its copy for one side, or something on it: an edge, a dart. */
     private String called(String value) {
-        boolean own = value.equals(before.id()) || value.startsWith(before.id() + "/");
-        return own ? id + value.substring(before.id().length()) : value;
+        String called = called(value, before.id(), id);
+        for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
+            String ending = PieceCopy.ending(side);
+            called = called.equals(value)
+                    ? called(value, PieceCopy.id(before.id(), ending), PieceCopy.id(id, ending))
+                    : called;
+        }
+        return called;
+    }
+
+    private static String called(String value, String was, String is) {
+        boolean meant = value.equals(was) || value.startsWith(was + "/");
+        return meant ? is + value.substring(was.length()) : value;
     }
 
     private String place(String value) {

@@ -125,7 +125,7 @@ abstract class OnPaper implements Job {
         return noticed.exitCode();
     }
 
-    /** The sizes asked for, in the pattern's order; none for all. */
+    /** The sizes asked for, in the order in which they are named; none for all. */
     private static List<String> sizes(Given given, Source.Opened opened) throws Trouble {
         Optional<String> text = given.text(SIZES);
         if (text.isEmpty()) {

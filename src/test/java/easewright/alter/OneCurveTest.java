@@ -23,6 +23,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The waist between a dart and a side seam trued in one smooth curve: as long as it was, near, and without waves. */
 class OneCurveTest {
@@ -200,5 +201,27 @@ class OneCurveTest {
             now = stroke.on(now);
         }
         return now;
+    }
+
+    /** A dart that begins where the waist does: nothing lies between the two, and the other end is trued all the same. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 4e-7, 9e-7, 1.8e-6, 1e-5})
+    void aDartAtTheCornerOfTheWaistLeavesOneStretch(double beside) throws Exception {
+        Pattern bent = TruingTest.skirt(86, 88, 90);
+        Piece drawn = bent.piece("front").orElseThrow();
+        Point corner = new Point(beside, 0);
+        Dart dart = new Dart("d", corner, new Point(20, 0), new Point(10, 120), Optional.empty(), Optional.of("waist"));
+        Pattern before = bent.withPiece(drawn.toBuilder().darts(List.of(dart)).build());
+        assertThat(OneCurve.stretches(before.piece("front").orElseThrow(), 0).stream()
+                        .filter(s -> s.length() > 1e-4))
+                .singleElement()
+                .satisfies(s -> assertThat(s.start().distance(new Point(20, 0))).isLessThan(1e-6));
+        Proposal proposal = Truing.proposals(before).stream()
+                .filter(p -> p.truing().matter() == Matter.JOINED_LINE)
+                .findFirst()
+                .orElseThrow();
+        Altered altered = proposal.apply(before);
+        assertThat(altered.pattern().changes()).hasSize(1);
+        TruingTest.assertGone(altered.pattern(), proposal);
     }
 }

@@ -21,8 +21,8 @@ import java.util.stream.Stream;
 
 /**
  * What is said of a drawing whose pieces were changed already: the changes are taken out, it is said of what is drawn, and
- * they are made again on what that is now. One that cannot be made there is switched off and stays in its place in the
- * list.
+ * they are made again on what that is now. One that cannot be made there, or has nothing left to do there, is switched off
+ * and stays in its place in the list.
  *
  * @param pattern what came of it
  * @param piece   id of the piece of which it was said; empty where it is gone
@@ -46,12 +46,14 @@ public record SaidLater(Pattern pattern, Optional<String> piece, int again, List
      * That a line is sewn or cut, or that both lines of a piece change places.
      *
      * @param swap whether they are to change places
-     * @throws MarkRefused {@code said-after-change}, {@code line-of-several}, {@code line-open}
+     * @throws MarkRefused {@code said-after-change}, {@code line-gone}, {@code line-of-several}, {@code line-open}
      */
     public static SaidLater line(Desk desk, Sheet sheet, OtherLines.Other other, boolean swap) throws MarkRefused {
         Sheet drawn = drawn(desk, sheet);
         OtherLines.Other there = there(drawn, other);
-        Piece before = EdgeEdits.piece(drawn.pattern(), other.piece().orElseThrow());
+        // What it lies in now may be a copy for one side only, which is not drawn.
+        Piece before =
+                there.piece().flatMap(id -> piece(drawn, id)).orElseThrow(() -> new MarkRefused("line-gone", Map.of()));
         String was = desk.file()
                 .map(f -> Strokes.outlineOf(f.svg().drawing(), before.id()))
                 .orElse(before.id());
@@ -75,12 +77,17 @@ public record SaidLater(Pattern pattern, Optional<String> piece, int again, List
     }
 
     /**
-     * That an outline is no piece.
+     * That an outline is no piece. A copy for one side only is no outline that is drawn: it goes with its change.
      *
-     * @throws MarkRefused {@code said-after-change}
+     * @throws MarkRefused {@code said-after-change}, {@code piece-in-changes}
      */
     public static SaidLater noPiece(Desk desk, Sheet sheet, String piece) throws MarkRefused {
-        Pattern said = PieceEdits.noPiece(drawn(desk, sheet).pattern(), piece);
+        Sheet drawn = drawn(desk, sheet);
+        if (piece(drawn, piece).isEmpty()) {
+            String name = EdgeEdits.piece(desk.pattern(), piece).name();
+            throw new MarkRefused("piece-in-changes", Map.of("piece", name));
+        }
+        Pattern said = PieceEdits.noPiece(drawn.pattern(), piece);
         return again(desk, said, Optional.empty(), Optional.empty());
     }
 
@@ -96,6 +103,11 @@ public record SaidLater(Pattern pattern, Optional<String> piece, int again, List
         }
     }
 
+    /** By id alone, since another piece may bear it as its name. */
+    private static Optional<Piece> piece(Sheet drawn, String id) {
+        return drawn.pattern().pieces().stream().filter(p -> p.id().equals(id)).findFirst();
+    }
+
     private static OtherLines.Other there(Sheet drawn, OtherLines.Other other) throws MarkRefused {
         return OtherLines.on(drawn).stream()
                 .filter(o -> o.id().equals(other.id()))
@@ -104,7 +116,6 @@ public record SaidLater(Pattern pattern, Optional<String> piece, int again, List
     }
 
     private static SaidLater again(Desk desk, Pattern said, Optional<String> piece, Optional<OtherLine> otherLine) {
-        List<Step> course = new ArrayList<>();
         List<String> off = new ArrayList<>();
         String why = "";
         Pattern now = said;
@@ -113,20 +124,26 @@ public record SaidLater(Pattern pattern, Optional<String> piece, int again, List
             List<Step> steps = change.steps().stream()
                     .map(s -> otherLine.map(o -> o.of(s)).orElse(s))
                     .toList();
+            List<Step> course = Step.course(now);
+            String not = "";
             try {
-                now = new Replay(now, List.of()).to(joined(course, steps));
-                course.addAll(steps);
-                again += change.on() ? 1 : 0;
+                // What has nothing left to do is set aside there, so that the course is to be read anew.
+                Pattern made = new Replay(now, List.of()).to(joined(course, steps));
+                boolean does = made.changes().size() > now.changes().size();
+                now = made;
+                again += does ? 1 : 0;
+                not = change.on() && !does ? desk.words().of("editor.said.again-nothing") : "";
             } catch (StepRefused refused) {
-                why = off.isEmpty()
-                        ? desk.words()
-                                .problem(refused.why().code(), refused.why().values())
-                        : why;
+                not = desk.words().problem(refused.why().code(), refused.why().values());
+                List<Step> without = steps.stream().map(s -> s.switched(false)).toList();
+                now = now.withAside(Step.aside(joined(course, without)));
+            }
+            if (!not.isEmpty()) {
+                why = off.isEmpty() ? not : why;
                 off.add(new ChangeWords(desk.words()).brief(change.note(), desk.pattern()));
-                steps.forEach(s -> course.add(s.switched(false)));
             }
         }
-        return new SaidLater(now.withAside(Step.aside(course)), piece, again, off, why);
+        return new SaidLater(now, piece, again, off, why);
     }
 
     private static List<Step> joined(List<Step> first, List<Step> then) {

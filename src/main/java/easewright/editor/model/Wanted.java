@@ -42,7 +42,6 @@ public record Wanted(
         Optional<OtherWay> other,
         Map<String, List<String>> beyond,
         Set<String> alsoIn) {
-    /** The setting by which every way lets protected edges change. */
     public Wanted {
         leftOut = Set.copyOf(leftOut);
         beyond = OtherWay.copied(beyond);

@@ -4,10 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import easewright.alter.Alteration;
 import easewright.alter.Refusal;
+import easewright.alter.Scope;
 import easewright.alter.SeamChange;
 import easewright.alter.Share;
 import easewright.alter.Step;
+import easewright.alter.Within;
 import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.measure.Measures;
@@ -21,12 +24,15 @@ import easewright.pattern.Piece;
 import easewright.pattern.Rider;
 import easewright.pattern.SetAside;
 import easewright.pattern.Severity;
+import easewright.pattern.Side;
+import easewright.pattern.SidePair;
 import easewright.suggest.Suggestions;
 import easewright.svg.SvgFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -69,13 +75,16 @@ class SaidLaterTest {
         return Measures.of(pattern()).girth(level()).orElseThrow().finished();
     }
 
-    private void widen(Piece piece, double mm) throws Refusal {
-        String edge = piece.edges().stream()
+    private static String seam(Piece piece) {
+        return piece.edges().stream()
                 .filter(e -> e.role() == EdgeRole.SEAM)
                 .findFirst()
                 .orElseThrow()
                 .name();
-        SeamChange change = SeamChange.at(level(), mm).withShares(new Share(EdgeRef.of(piece.id(), edge), 1));
+    }
+
+    private void widen(Piece piece, double mm) throws Refusal {
+        SeamChange change = SeamChange.at(level(), mm).withShares(new Share(EdgeRef.of(piece.id(), seam(piece)), 1));
         bare.session.edit(change.apply(pattern()).pattern());
     }
 
@@ -273,5 +282,45 @@ class SaidLaterTest {
         assertThat(pattern().pieces().get(0).id()).isEqualTo("both#0");
         assertThat(pattern().pieces().get(0).drawn()).isEqualTo(LineKind.CUTTING);
         savedAndReadAgain();
+    }
+
+    private void widenRightSide(Piece piece, double mm) throws Refusal {
+        SeamChange change = SeamChange.at(level(), mm).withShares(new Share(EdgeRef.of(piece.id(), seam(piece)), 1));
+        Alteration onOne = Within.of(new Scope(Optional.empty(), Side.RIGHT), change);
+        bare.session.edit(onOne.apply(pattern()).pattern());
+    }
+
+    private Piece frontDrawn(String id) {
+        return pattern().piece(id).orElseThrow();
+    }
+
+    /** What is drawn once for both sides is named twice in the records. */
+    @Test
+    void aChangeOfTheOtherSideFollowsTheLineToo() throws Exception {
+        bare.session.edit(Suggestions.of(bare.marker.sheet(), Set.of()).outcome());
+        widenRightSide(front(), 10);
+        Piece copy = SidePair.with(pattern(), frontDrawn(INNER)).orElseThrow().copy();
+        widen(copy, 6);
+        assertThat(pattern().changes().get(1).settings().get("edge.1")).startsWith(copy.id() + "/");
+        say(OUTER, true);
+        Piece now = SidePair.with(pattern(), frontDrawn(OUTER)).orElseThrow().copy();
+        assertThat(pattern().aside()).isEmpty();
+        assertThat(pattern().changes()).hasSize(2);
+        assertThat(pattern().changes().get(1).settings().get("edge.1")).startsWith(now.id() + "/");
+        savedAndReadAgain();
+    }
+
+    @Test
+    void theCopyForTheOtherSideIsRefusedPolitely() throws Exception {
+        bare.session.edit(Suggestions.of(bare.marker.sheet(), Set.of()).outcome());
+        widenRightSide(front(), 10);
+        Piece copy = SidePair.with(pattern(), frontDrawn(INNER)).orElseThrow().copy();
+        Pattern changed = pattern();
+        assertThatThrownBy(() -> SaidLater.noPiece(bare.session.desk(), bare.marker.sheet(), copy.id()))
+                .isInstanceOfSatisfying(MarkRefused.class, e -> {
+                    assertThat(e.code()).isEqualTo("piece-in-changes");
+                    assertThat(e.values()).containsEntry("piece", copy.name());
+                });
+        assertThat(pattern()).isSameAs(changed);
     }
 }
