@@ -140,7 +140,9 @@ public record SaidLater(Pattern pattern, Optional<String> piece, int again, List
             }
             if (!not.isEmpty()) {
                 why = off.isEmpty() ? not : why;
-                off.add(new ChangeWords(desk.words()).brief(change.note(), desk.pattern()));
+                String which = new ChangeWords(desk.words()).brief(change.note(), desk.pattern());
+                // Several stand in one sentence.
+                off.add(which.replaceFirst("\\.$", ""));
             }
         }
         return new SaidLater(now, piece, again, off, why);
