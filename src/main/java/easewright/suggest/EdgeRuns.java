@@ -49,7 +49,7 @@ final class EdgeRuns {
         List<Point> corners = EdgeCorners.on(piece, cut.get());
         List<Run> runs = cut.get().runs();
         Form form = new Form(runs, cut.get().dartCounts(), parts(ticks, runs), fold(piece, runs));
-        Roles.Named named = Roles.of(form, piece.name(), garment);
+        Roles.Named named = Roles.of(form, piece.name(), garment, namesBeside(piece));
         List<Edge> edges = new ArrayList<>();
         List<AllowanceSpread> spreads = new ArrayList<>();
         for (int i = 0; i < runs.size(); i++) {
@@ -69,6 +69,13 @@ final class EdgeRuns {
                     plain.name(), plain.role(), plain.from(), plain.to(), plain.isProtected(), own(piece, usual)));
         }
         return Optional.of(new PieceEdges(piece.id(), edges, named.confidence(), spreads));
+    }
+
+    private List<String> namesBeside(Piece piece) {
+        return sheet.pattern().pieces().stream()
+                .filter(p -> p != piece)
+                .map(Piece::name)
+                .toList();
     }
 
     /** A straight edge beyond the centre line of a pair is sewn to nothing: there the one lies over the other. */

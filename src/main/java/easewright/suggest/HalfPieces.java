@@ -93,7 +93,7 @@ final class HalfPieces {
         if (alike) {
             return Optional.empty();
         }
-        if (!shoulder && form.crotch().isPresent()) {
+        if (!shoulder && form.crotch().isPresent() && !isAboveWaist(piece)) {
             return Optional.of(pair(piece, List.of(), "one-leg", 0.8));
         }
         if (Vocabulary.has(piece.name(), "side")) {
@@ -109,6 +109,14 @@ final class HalfPieces {
         return body || shoulder
                 ? Optional.of(pair(piece, List.of(), "not-alike", body ? 0.45 : 0.35))
                 : Optional.empty();
+    }
+
+    private boolean isAboveWaist(Piece piece) {
+        List<String> others = sheet.pattern().pieces().stream()
+                .filter(p -> p != piece)
+                .map(Piece::name)
+                .toList();
+        return Worn.said(piece.name(), garment, others) == Worn.ABOVE_WAIST;
     }
 
     /** Its name and what is written on it. */

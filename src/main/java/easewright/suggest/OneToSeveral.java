@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Seams that go round: sleeves, bands and waists, each judged by all edges it takes together. How much longer one side
@@ -19,14 +20,21 @@ final class OneToSeveral {
 
     private OneToSeveral() {}
 
-    /** Every cap goes into the armholes that are together about as long. */
+    /** Every cap goes into the armholes that are together about as long: those of a front, a back and perhaps a yoke. */
     static void sleeves(UnsewnEdges unsewn) {
-        List<SeamSide> holes = unsewn.of(EdgeRole.ARMHOLE);
+        List<SeamSide> holes = new ArrayList<>();
+        for (SeamSide hole : unsewn.of(EdgeRole.ARMHOLE)) {
+            // A whole yoke has those of both sides, of which a sleeve takes one.
+            if (!hole.onYoke() || holes.stream().noneMatch(h -> h.piece() == hole.piece())) {
+                holes.add(hole);
+            }
+        }
         double sum = holes.stream().mapToDouble(SeamSide::mm).sum();
         Optional<SeamSide> cap = unsewn.of(EdgeRole.CAP).stream()
                 .filter(c -> c.mm() - sum > -15 && c.mm() - sum < 60)
                 .findFirst();
-        if (holes.size() == 2 && cap.isPresent()) {
+        long besideYokes = holes.stream().filter(h -> !h.onYoke()).count();
+        if (besideYokes == 2 && cap.isPresent()) {
             holes.sort(Comparator.comparing(s -> !s.onBack()));
             unsewn.sew("sleeve in armhole", cap.get(), holes, 0.85);
         }
@@ -44,13 +52,26 @@ final class OneToSeveral {
         if (bands.size() != 1 || others.isEmpty()) {
             return;
         }
-        // The band is longer by its underlap, or shorter where the waist is eased into it.
-        double more = SeamSide.wholeLength(others) - bands.get(0).wholeLength();
-        if (more > -80 && more <= -Underlap.NARROWEST) {
-            unsewn.sewRoundWithUnderlap("waistband", others, bands.get(0), 0.7);
-        } else if (more > -80 && more < 30) {
-            unsewn.sewRound("waistband", others, bands.get(0), 0.75);
-        }
+        Stream.concat(Stream.of(bands.get(0)), bands.get(0).oneLayer().stream())
+                .filter(band -> fitsRound(others, band))
+                .findFirst()
+                .ifPresent(band -> {
+                    if (more(others, band) <= -Underlap.NARROWEST) {
+                        unsewn.sewRoundWithUnderlap("waistband", others, band, 0.7);
+                    } else {
+                        unsewn.sewRound("waistband", others, band, 0.75);
+                    }
+                });
+    }
+
+    /** Whether a band is longer by its underlap, or shorter where the waist is eased into it. */
+    private static boolean fitsRound(List<SeamSide> waists, SeamSide band) {
+        double more = more(waists, band);
+        return more > -80 && more < 30;
+    }
+
+    private static double more(List<SeamSide> waists, SeamSide band) {
+        return SeamSide.wholeLength(waists) - band.wholeLength();
     }
 
     /** A band, cut whole or on the fold, goes on all necks together; of cloth that stretches it may be shorter. */

@@ -15,13 +15,15 @@ final class Roles {
     private final Form form;
     private final String name;
     private final String garment;
+    private final Worn worn;
     private final Map<Integer, Form.Label> labels = new TreeMap<>();
     private double confidence;
 
-    private Roles(Form form, String name, String garment) {
+    private Roles(Form form, String name, String garment, List<String> others) {
         this.form = form;
         this.name = name;
         this.garment = garment;
+        worn = Worn.said(name, garment, others);
     }
 
     /**
@@ -36,9 +38,10 @@ final class Roles {
     /**
      * @param name    what the piece is called
      * @param garment words on the sheet that belong to no piece, such as the garment's name
+     * @param others  what the other pieces are called
      */
-    static Named of(Form form, String name, String garment) {
-        Roles roles = new Roles(form, name, garment);
+    static Named of(Form form, String name, String garment, List<String> others) {
+        Roles roles = new Roles(form, name, garment, others);
         roles.decide();
         return roles.named();
     }
@@ -61,11 +64,17 @@ final class Roles {
         boolean small = says("pocket", "facing", "lining", "flap", "collar", "yoke", "gusset", "hood", "interfacing");
         if (band && !form.strip().isEmpty()) {
             strip(0.8);
+        } else if (says("yoke") && YokeForms.yoke(form).isPresent()) {
+            YokeForms.yoke(form).get().forEach((i, label) -> put(i, label.role(), label.name()));
+            centre();
+            confidence = 0.85;
+        } else if (isBelowYoke() && YokeForms.belowYoke(form).isPresent()) {
+            belowYoke(YokeForms.belowYoke(form).get());
         } else if (!small && form.cap().isPresent() && !says("front", "back", "skirt")) {
             sleeve(form.cap().getAsInt(), says("sleeve") ? 0.9 : 0.7);
         } else if (!small && form.shoulder().isPresent()) {
             bodice(form.shoulder().getAsInt());
-        } else if (!small && form.crotch().isPresent()) {
+        } else if (!small && worn != Worn.ABOVE_WAIST && form.crotch().isPresent()) {
             trousers(
                     form.crotch().getAsInt(), garmentSays("trouser", "pants", "shorts", "leggings", "leg") ? 0.9 : 0.7);
         } else if (!small && says("front", "back", "skirt", "panel", "side") && form.size() <= 5) {
@@ -77,6 +86,20 @@ final class Roles {
         } else {
             confidence = form.fold().isPresent() ? 0.5 : 0.4;
         }
+    }
+
+    /** Legs have no fold at the side, so a back on the fold is none, whatever it is worn with. */
+    private boolean isBelowYoke() {
+        boolean bare = says("skirt", "apron", "bib", "camisole", "strap", "pocket", "facing", "sleeve");
+        boolean backOnFold = worn == Worn.UNSAID && says("back") && form.fold().isPresent();
+        return !bare && (worn == Worn.ABOVE_WAIST || backOnFold);
+    }
+
+    private void belowYoke(Map<Integer, Form.Label> edges) {
+        confidence = 0.8;
+        edges.forEach((i, label) -> put(i, label.role(), label.name()));
+        bodiceHem();
+        centre();
     }
 
     private void sleeve(int cap, double sure) {
@@ -109,15 +132,18 @@ final class Roles {
         int before = Math.floorMod(shoulder - 1, form.size());
         put(armhole == before ? shoulder + 1 : shoulder - 1, EdgeRole.NECK, "neck");
         int beyond = armhole == before ? armhole - 1 : armhole + 1;
-        OptionalInt low = form.lowest();
-        if (low.isPresent()) {
-            boolean atWaist = form.dartsOn(low.getAsInt()) > 0 || garmentSays("bodice") && !garmentSays("top", "shirt");
-            put(low.getAsInt(), atWaist ? EdgeRole.WAIST : EdgeRole.HEM, atWaist ? "waist" : "hem");
-        }
+        bodiceHem();
         if (!labels.containsKey(Math.floorMod(beyond, form.size()))) {
             put(beyond, EdgeRole.SEAM, "side");
         }
         centre();
+    }
+
+    private void bodiceHem() {
+        form.lowest().ifPresent(low -> {
+            boolean atWaist = form.dartsOn(low) > 0 || garmentSays("bodice") && !garmentSays("top", "shirt");
+            put(low, atWaist ? EdgeRole.WAIST : EdgeRole.HEM, atWaist ? "waist" : "hem");
+        });
     }
 
     private void trousers(int crotch, double sure) {

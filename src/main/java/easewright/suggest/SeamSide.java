@@ -5,6 +5,7 @@ import easewright.pattern.EdgeRef;
 import easewright.pattern.EdgeRole;
 import easewright.pattern.Piece;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * An edge that may be sewn to another.
@@ -34,12 +35,24 @@ record SeamSide(Piece piece, Edge edge, double mm) {
         return sides.stream().mapToDouble(SeamSide::wholeLength).sum();
     }
 
+    /** One of two layers, where each is faced by another that is cut alike. */
+    Optional<SeamSide> oneLayer() {
+        return piece.times() == 2
+                ? Optional.of(
+                        new SeamSide(piece.toBuilder().cut(1, piece.onFold()).build(), edge, mm))
+                : Optional.empty();
+    }
+
     double apart(SeamSide other) {
         return Math.abs(mm - other.mm);
     }
 
     boolean onBack() {
         return Vocabulary.has(piece.name(), "back");
+    }
+
+    boolean onYoke() {
+        return pieceHas(EdgeRole.ARMHOLE) && Vocabulary.has(piece.name(), "yoke") && !pieceHas(EdgeRole.HEM);
     }
 
     boolean onBodice() {

@@ -24,13 +24,19 @@ import org.junit.jupiter.api.Test;
 /** Where the order of the rules matters, and that it matters nowhere else. */
 class MatesTest {
     private static final int SAME_NAMES = 2;
-    private static final int WAISTBANDS = 4;
-    private static final int NECK_BANDS = 5;
-    private static final int WAIST_SEAMS = 6;
-    private static final int LEFT_OVER = 7;
+    private static final int YOKES = 4;
+    private static final int CUFFS = 5;
+    private static final int WAISTBANDS = 6;
+    private static final int NECK_BANDS = 7;
+    private static final int WAIST_SEAMS = 8;
+    private static final int LEFT_OVER = 9;
 
     private static final int[][] FIRST_THINGS_FIRST = {
-        {WAISTBANDS, WAIST_SEAMS}, {SAME_NAMES, LEFT_OVER}, {NECK_BANDS, LEFT_OVER}
+        {WAISTBANDS, WAIST_SEAMS},
+        {SAME_NAMES, LEFT_OVER},
+        {NECK_BANDS, LEFT_OVER},
+        {YOKES, LEFT_OVER},
+        {CUFFS, LEFT_OVER}
     };
 
     private int pieces;
