@@ -6,11 +6,11 @@ import easewright.pattern.EdgeRole;
 import easewright.pattern.Piece;
 
 /** Which way along the grain the wearer's feet are. */
-final class Downwards {
+public final class Downwards {
     private Downwards() {}
 
     /** Unit direction along the grain towards the hem; without a marked hem, down the page. */
-    static Point of(Piece piece) {
+    public static Point of(Piece piece) {
         Point grain = piece.grainDirection();
         Point middle = piece.outline().box().centre();
         for (Edge edge : piece.edges()) {

@@ -192,7 +192,7 @@ public final class Lengths {
     }
 
     /** The same text with one kind of minus, plain spaces, and ½ written as 1/2. */
-    private static String plain(String text) {
+    static String plain(String text) {
         StringBuilder out = new StringBuilder();
         text.codePoints().forEach(c -> {
             String one = Character.toString(c);

@@ -8,6 +8,7 @@ import easewright.editor.model.Desk;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.OptionalDouble;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
@@ -218,6 +219,54 @@ class FieldsJourneyTest extends Journey {
         assertThat(unitTaken(robot, "#scale-length")).isEqualTo("cm");
         assertThat(robot.lookup("#scale-reading").queryLabeled().getText())
                 .isEqualTo("= 50\u00a0cm (19\u00a011/16\u00a0in)");
+    }
+
+    private static String text(FxRobot robot, String field) {
+        WaitForAsyncUtils.waitForFxEvents();
+        return robot.lookup(field).queryAs(TextField.class).getText();
+    }
+
+    /** A knit is wished in per cent of the body: it stays as typed, with its length beside, while it is that part. */
+    @Test
+    void aWishMayBeAPartOfTheBody(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        robot.interact(() -> app.session().setBody(desk().level().orElseThrow(), OptionalDouble.empty(), "hip"));
+        write(robot, "#wish-hip", "-8%");
+        assertThat(complains(robot, "#ease-hip")).as("a part of nothing").isTrue();
+        assertThat(text(robot, "#wish-hip")).isEqualTo("-8%");
+        write(robot, "#body-hip", "94 cm");
+        write(robot, "#wish-hip", "-8 %");
+        assertThat(complains(robot, "#ease-hip")).isFalse();
+        assertThat(desk().pattern().wishes().get("hip")).isCloseTo(-75.2, within(1e-9));
+        assertThat(text(robot, "#wish-hip")).isEqualTo("\u22128\u00a0%");
+        assertThat(robot.lookup("#wished-hip").queryLabeled().getText())
+                .isEqualTo("= \u22127.52 cm".replace(' ', '\u00a0'));
+        robot.clickOn("#unit-inch");
+        assertThat(text(robot, "#wish-hip")).isEqualTo("\u22128\u00a0%");
+        assertThat(robot.lookup("#wished-hip").queryLabeled().getText()).endsWith("in");
+        robot.clickOn("#unit-cm");
+        write(robot, "#body-hip", "95 cm");
+        assertThat(text(robot, "#wish-hip"))
+                .as("of another body it is another part")
+                .isEqualTo("\u22127.52\u00a0cm");
+        write(robot, "#wish-hip", "5");
+        assertThat(desk().pattern().wishes().get("hip")).isCloseTo(50, within(1e-9));
+    }
+
+    @Test
+    void anAmountMayBeAPartOfTheBody(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        write(robot, "#body-hip", "94 cm");
+        write(robot, "#amount", "2 %");
+        assertThat(desk().wanted().orElseThrow().amount()).isCloseTo(18.8, within(1e-9));
+        assertThat(text(robot, "#amount")).isEqualTo("2\u00a0%");
+        assertThat(unitTaken(robot, "#amount")).isEqualTo("=\u00a01.88\u00a0cm");
+        robot.clickOn("#more");
+        assertThat(text(robot, "#amount")).isEqualTo("+2\u00a0cm");
+        assertThat(unitTaken(robot, "#amount")).isEmpty();
+        robot.interact(() -> app.session().setBody(desk().level().orElseThrow(), OptionalDouble.empty(), "hip"));
+        write(robot, "#amount", "3 %");
+        assertThat(complains(robot, "#here")).isTrue();
     }
 
     /** More is said of the level at work; but rows do not slip away under a hand that goes from field to field. */

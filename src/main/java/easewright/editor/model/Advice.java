@@ -51,7 +51,7 @@ public record Advice(FitSign about, String level, String sign, String words, Str
     /** The wish with this level and way, and no amount yet. */
     public Wanted taken(Pattern pattern) {
         Level at = pattern.level(level).orElseThrow();
-        Wanted wanted = Wanted.at(level, at.kind());
+        Wanted wanted = Wanted.at(at, pattern);
         boolean seams = about.way().equals(Ways.all().get(0).method());
         if (seams) {
             return wanted;

@@ -9,6 +9,7 @@ import easewright.pattern.Pattern;
 import easewright.pattern.PatternPart;
 import easewright.pattern.Scale;
 import easewright.text.LengthUnit;
+import easewright.text.Unreadable;
 import easewright.text.Words;
 import java.util.List;
 import java.util.Map;
@@ -118,6 +119,19 @@ public record Desk(
 
     public Optional<Level> level() {
         return wanted.flatMap(w -> pattern().level(w.level()));
+    }
+
+    /**
+     * The girth of the body at a level, in the size at work, mm.
+     *
+     * @param typed the part of it that is asked for
+     * @throws Unreadable if it is not known
+     */
+    public double bodyAt(String level, String typed) throws Unreadable {
+        return pattern()
+                .body(size())
+                .girth(level)
+                .orElseThrow(() -> new Unreadable("percent-without-body", Map.of("text", typed, "level", level)));
     }
 
     /** Where the seams at the level at work can be taken hold of, on the pattern to be seen. */

@@ -1,6 +1,5 @@
 package easewright.editor.model;
 
-import easewright.alter.Way;
 import easewright.ease.EaseLine;
 import easewright.measure.Girth;
 import easewright.pattern.EdgeRef;
@@ -81,9 +80,7 @@ public final class HereWords {
         if (!still.isEmpty()) {
             return still;
         }
-        boolean aims =
-                wanted.get().other().map(o -> o.way().aim() == Way.Aim.GIRTH).orElse(true);
-        if (!aims) {
+        if (!wanted.get().aimsAtGirth()) {
             return desk.shownTrial()
                     .map(t -> girths(desk.reading(), t.reading(), words))
                     .orElse("");
@@ -100,7 +97,8 @@ public final class HereWords {
                 : String.join(
                         " ",
                         each.lines(words, "editor.here.in-size", wanted.get().level()));
-        String moved = wanted.get().atSeams() ? what + " " + each(desk, wanted.get()) : what;
+        String down = wanted.get().goesToHem() ? what + " " + words.of("editor.here.to-hem") : what;
+        String moved = wanted.get().atSeams() ? down + " " + each(desk, wanted.get()) : down;
         Girth girth = after.get().girth();
         String sided = girth.sided() && girth.side() == Side.BOTH
                 ? moved + " "

@@ -118,7 +118,7 @@ public final class Session {
         Optional<Level> level = desk().pattern().level(name);
         boolean already = desk().wanted().map(w -> w.level().equals(name)).orElse(false);
         if (level.isPresent() && !already) {
-            Wanted fresh = Wanted.at(name, level.get().kind());
+            Wanted fresh = Wanted.at(level.get(), desk().pattern());
             change(d -> d.withWanted(Optional.of(d.wanted()
                     .map(w -> SeamsInFull.at(fresh, w).withAlsoIn(w.alsoIn()))
                     .orElse(fresh))));
@@ -168,8 +168,10 @@ public final class Session {
     /** Another pattern with other marks, body or wishes; one step that can be undone. */
     public void edit(Pattern pattern) {
         change(d -> {
-            Optional<Wanted> wanted =
-                    d.wanted().filter(w -> pattern.level(w.level()).isPresent()).or(() -> Wanted.first(pattern));
+            Optional<Wanted> wanted = d.wanted()
+                    .filter(w -> pattern.level(w.level()).isPresent())
+                    .map(w -> w.remarked(pattern, d.pattern()))
+                    .or(() -> Wanted.first(pattern));
             return d.withHistory(d.history().to(pattern)).withWanted(wanted);
         });
     }

@@ -8,6 +8,7 @@ import easewright.alter.Share;
 import easewright.alter.Taper;
 import easewright.alter.Way;
 import easewright.pattern.EdgeRef;
+import easewright.pattern.Level;
 import easewright.pattern.LevelKind;
 import easewright.pattern.Pattern;
 import easewright.pattern.Side;
@@ -55,7 +56,7 @@ public record Wanted(
                 0,
                 Set.of(),
                 Taper.SMOOTH,
-                belowTheWaist(kind),
+                LevelsBelow.belowTheWaist(kind),
                 Side.BOTH,
                 false,
                 false,
@@ -64,13 +65,32 @@ public record Wanted(
                 Set.of());
     }
 
-    /** Nothing yet, at the first level of a pattern; empty where it has none. */
-    static Optional<Wanted> first(Pattern pattern) {
-        return pattern.levels().stream().findFirst().map(l -> at(l.name(), l.kind()));
+    /** The same in a pattern, where levels may lie between this one and the hem. */
+    static Wanted at(Level level, Pattern pattern) {
+        return at(level.name(), level.kind()).withCarry(LevelsBelow.isCarried(pattern, level));
     }
 
-    private static boolean belowTheWaist(LevelKind kind) {
-        return kind == LevelKind.HIP || kind == LevelKind.HIGH_HIP || kind == LevelKind.THIGH;
+    /** Nothing yet, at the first level of a pattern; empty where it has none. */
+    static Optional<Wanted> first(Pattern pattern) {
+        return pattern.levels().stream().findFirst().map(l -> at(l, pattern));
+    }
+
+    /**
+     * The same where the pattern was marked otherwise; as long as nothing is tried, and nobody has chosen whether it is
+     * carried down to the hem, that goes by the levels that there are now.
+     */
+    Wanted remarked(Pattern is, Pattern was) {
+        Optional<Boolean> before = was.level(level).map(l -> LevelsBelow.isCarried(was, l));
+        return amount == 0 && before.equals(Optional.of(carry))
+                ? is.level(level)
+                        .map(l -> withCarry(LevelsBelow.isCarried(is, l)))
+                        .orElse(this)
+                : this;
+    }
+
+    /** Whether the change goes on down to the hem, in whichever way it is made. */
+    boolean goesToHem() {
+        return other.map(o -> o.texts("carry-to-hem").contains("yes")).orElse(carry);
     }
 
     public Wanted withAmount(double mm) {
@@ -170,6 +190,11 @@ public record Wanted(
     /** Whether it is at the seams, where they can be taken hold of. */
     public boolean atSeams() {
         return other.isEmpty();
+    }
+
+    /** Whether the amount is one of the girth at the level. */
+    public boolean aimsAtGirth() {
+        return other.map(o -> o.way().aim() == Way.Aim.GIRTH).orElse(true);
     }
 
     /** Whether it may be made on one side: a centre line belongs to both. */

@@ -8,9 +8,11 @@ import easewright.editor.model.Session;
 import easewright.editor.model.Wanted;
 import easewright.pattern.Level;
 import easewright.text.LengthUnit;
+import easewright.text.Unreadable;
 import easewright.text.Words;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import javafx.geometry.Pos;
@@ -63,6 +65,7 @@ final class AmountRow extends HBox {
         });
         amount.setId("amount");
         amount.setPrefWidth(132);
+        amount.takeParts(this::bodyHere, true);
         amount.onEnteredAgain(session::keep);
         amount.textProperty().addListener(o -> corrected());
         less.setId("less");
@@ -165,8 +168,18 @@ final class AmountRow extends HBox {
         showing = false;
     }
 
+    /** A part of the body, where the amount is one of the girth at the level. */
+    private OptionalDouble bodyHere(String typed) throws Unreadable {
+        Wanted wanted = session.desk().wanted().orElseThrow();
+        return wanted.aimsAtGirth()
+                ? OptionalDouble.of(session.desk().bodyAt(wanted.level(), typed))
+                : OptionalDouble.empty();
+    }
+
     private void show(Wanted wanted, Desk desk) {
-        String text = wanted.amount() == 0 ? "" : desk.words().signed(wanted.amount());
+        String text = wanted.amount() == 0
+                ? ""
+                : amount.asTyped(wanted.amount(), desk.words().signed(wanted.amount()));
         boolean another = wanted.amount() != stood || !place(desk).equals(stoodAt);
         amount.showOf(another, text, desk.unit());
     }

@@ -3,10 +3,12 @@ package easewright.editor.panel;
 import easewright.editor.model.Desk;
 import easewright.editor.model.EaseRow;
 import easewright.editor.model.Session;
+import easewright.text.Unreadable;
 import easewright.text.Words;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -54,6 +56,9 @@ final class EaseRowView extends VBox {
     private final Tooltip barHint = new Tooltip();
     private final LengthField body;
     private final LengthField wish;
+    /** The length of a wish in per cent, for which the field is too narrow. */
+    private final Label wished = new Label();
+
     private final Button give = new Button();
     private List<Object> shown = List.of();
     /** The size whose body is in the field. */
@@ -72,6 +77,11 @@ final class EaseRowView extends VBox {
         body.getStyleClass().add("body-field");
         wish = new LengthField(wishWrong, mm -> session.setWish(level, mm));
         wish.setId("wish-" + level);
+        wish.takeParts(this::bodyHere, false);
+        wished.setId("wished-" + level);
+        wished.getStyleClass().add("quiet");
+        wished.setMinWidth(USE_PREF_SIZE);
+        wished.textProperty().bind(wish.partProperty());
         name.setId("level-name-" + level);
         name.getStyleClass().addAll("flat", "level-name");
         name.setOnAction(e -> session.chooseLevel(level));
@@ -98,7 +108,7 @@ final class EaseRowView extends VBox {
         give.setOnAction(e -> giveIt());
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox judged = new HBox(8, verdict, gap, give);
+        HBox judged = new HBox(8, verdict, gap, wished, give);
         judged.setMinHeight(JUDGED);
         judged.setAlignment(Pos.CENTER_LEFT);
         Tooltip.install(bar, barHint);
@@ -117,6 +127,10 @@ final class EaseRowView extends VBox {
                 session.chooseLevel(level);
             }
         });
+    }
+
+    private OptionalDouble bodyHere(String typed) throws Unreadable {
+        return OptionalDouble.of(session.desk().bodyAt(level, typed));
     }
 
     private String girthName(EaseRow row) {
@@ -151,7 +165,8 @@ final class EaseRowView extends VBox {
         size = desk.size();
         body.setPromptText(words.of("editor.ease.body.prompt"));
         body.describe(words.of("editor.ease.body.name", named), words.of("editor.ease.body.hint"));
-        wish.show(row.wish(), desk.unit());
+        Double wishes = desk.pattern().wishes().get(level);
+        wish.show(wishes == null ? row.wish() : wish.asTyped(wishes, row.wish()), desk.unit());
         wish.setPromptText(words.of("editor.ease.wish.prompt"));
         wish.describe(
                 words.of("editor.ease.wish.name", named),

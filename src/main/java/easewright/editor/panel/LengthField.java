@@ -2,6 +2,7 @@ package easewright.editor.panel;
 
 import easewright.text.LengthUnit;
 import easewright.text.Lengths;
+import easewright.text.PerCent;
 import easewright.text.Unreadable;
 import easewright.text.Words;
 import java.util.Map;
@@ -27,6 +28,23 @@ final class LengthField extends CheckedField {
     private Runnable enteredAgain = () -> {};
     private final Label taken = new Label();
     private final ReadOnlyStringWrapper reading = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper part = new ReadOnlyStringWrapper("");
+    private Whole whole = text -> OptionalDouble.empty();
+    /** What was taken last, where it was typed in per cent. */
+    private OptionalDouble percent = OptionalDouble.empty();
+
+    private boolean partInside;
+
+    /** What parts of it may be typed in per cent: the girth of a body. */
+    interface Whole {
+        /**
+         * In mm; empty where the field takes no parts.
+         *
+         * @param typed the part, as it was typed
+         * @throws Unreadable if there is nothing yet that it could be a part of
+         */
+        OptionalDouble mm(String typed) throws Unreadable;
+    }
 
     /**
      * @param taker     takes the length in mm, or empty when the field was emptied
@@ -95,14 +113,63 @@ final class LengthField extends CheckedField {
         return reading.getReadOnlyProperty();
     }
 
+    /**
+     * Takes parts of something in per cent besides lengths.
+     *
+     * @param inside whether the field is wide enough to show the length of such a part behind it
+     */
+    void takeParts(Whole of, boolean inside) {
+        whole = of;
+        partInside = inside;
+    }
+
+    /** The length of the part that stands in the field in per cent; empty while there is none. */
+    ReadOnlyStringProperty partProperty() {
+        return part.getReadOnlyProperty();
+    }
+
+    /** A length as it is to be shown here: in per cent if it was typed so and is still that part. */
+    String asTyped(double mm, String text) {
+        try {
+            OptionalDouble is = percent.isPresent() ? mm(PerCent.shown(percent.getAsDouble())) : percent;
+            return is.isPresent() && Math.abs(is.getAsDouble() - mm) < 1e-6
+                    ? PerCent.shown(percent.getAsDouble())
+                    : text;
+        } catch (Unreadable nothingToBePartOf) {
+            return text;
+        }
+    }
+
+    private OptionalDouble mm(String text) throws Unreadable {
+        if (text.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        OptionalDouble parts = PerCent.of(text);
+        OptionalDouble all = parts.isPresent() ? whole.mm(text) : parts;
+        return OptionalDouble.of(
+                all.isPresent() ? all.getAsDouble() * parts.getAsDouble() / 100 : Lengths.parse(text, unit));
+    }
+
+    /** The length of what stands in the field in per cent, or nothing. */
+    private String partOf(String text) {
+        try {
+            return PerCent.of(text).isPresent() ? Lengths.format(mm(text).orElse(0), unit) : "";
+        } catch (Unreadable noPart) {
+            return "";
+        }
+    }
+
     private void read() {
         String text = getText() == null ? "" : getText().strip();
+        String length = partOf(text);
+        part.set(length.isEmpty() ? "" : "=\u00a0" + length);
         boolean bare = isFocused() && !text.equals(shown().strip()) && !Lengths.saysItsUnit(text);
-        if (bare) {
-            taken.setText(unit.symbol());
+        boolean behind = bare || partInside && !length.isEmpty();
+        if (behind) {
+            taken.setText(bare ? unit.symbol() : part.get());
         }
-        if (bare != (getRight() != null)) {
-            setRight(bare ? taken : null);
+        if (behind != (getRight() != null)) {
+            setRight(behind ? taken : null);
         }
         reading.set(bare ? inBoth(text) : "");
     }
@@ -134,6 +201,8 @@ final class LengthField extends CheckedField {
             }
         }
         hold(text);
+        // The text may be the same while the unit or the whole is another.
+        read();
     }
 
     /**
@@ -166,10 +235,11 @@ final class LengthField extends CheckedField {
             return;
         }
         try {
-            OptionalDouble mm = text.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Lengths.parse(text, unit));
+            OptionalDouble mm = mm(text);
             complain("");
             String before = shown();
             hold(text);
+            percent = PerCent.of(text);
             String refused = taker.apply(mm);
             if (!refused.isEmpty()) {
                 hold(before);

@@ -142,6 +142,7 @@ class EffectTest {
     @Test
     void seamsThatAreEvenedOutStillFit() throws Exception {
         open(2, "thigh");
+        session.want(session.desk().wanted().orElseThrow().withCarry(true));
         Effect drifted = tried(60);
         assertThat(words(drifted, Effect.Kind.DRIFTED)).isNotEmpty();
         assertThat(drifted.lines())
