@@ -4,7 +4,7 @@ import easewright.geom.Outline;
 import easewright.geom.Place;
 import easewright.geom.Point;
 import easewright.geom.Segment;
-import easewright.measure.StitchOutline.Hold;
+import easewright.measure.Hold;
 import easewright.pattern.Dart;
 import easewright.pattern.Edge;
 import easewright.pattern.Piece;

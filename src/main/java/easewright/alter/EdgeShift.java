@@ -1,7 +1,7 @@
 package easewright.alter;
 
 import easewright.geom.Point;
-import easewright.measure.StitchOutline.Hold;
+import easewright.measure.Hold;
 import easewright.pattern.Dart;
 import easewright.pattern.Edge;
 import easewright.pattern.EdgeRole;

@@ -2,10 +2,10 @@ package easewright.alter;
 
 import easewright.geom.Place;
 import easewright.geom.Point;
+import easewright.measure.Hold;
 import easewright.measure.LevelWidth;
 import easewright.measure.Span;
 import easewright.measure.StitchOutline;
-import easewright.measure.StitchOutline.Hold;
 import easewright.pattern.Edge;
 import easewright.pattern.Level;
 import easewright.pattern.LevelMark;

@@ -3,7 +3,7 @@ package easewright.alter;
 import easewright.geom.Curve;
 import easewright.geom.Point;
 import easewright.geom.Segment;
-import easewright.measure.StitchOutline.Hold;
+import easewright.measure.Hold;
 import easewright.pattern.Edge;
 import easewright.pattern.Piece;
 import java.util.List;

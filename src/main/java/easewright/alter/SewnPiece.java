@@ -2,10 +2,10 @@ package easewright.alter;
 
 import easewright.geom.Nearest;
 import easewright.geom.Point;
+import easewright.measure.Hold;
 import easewright.measure.LevelWidth;
 import easewright.measure.Measures;
 import easewright.measure.StitchOutline;
-import easewright.measure.StitchOutline.Hold;
 import easewright.pattern.Dart;
 import easewright.pattern.Edge;
 import easewright.pattern.Level;

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import easewright.geom.Outline;
 import easewright.geom.Point;
-import easewright.measure.StitchOutline.Hold;
+import easewright.measure.Hold;
 import easewright.pattern.Dart;
 import easewright.pattern.Edge;
 import easewright.pattern.EdgeRole;

@@ -34,7 +34,7 @@ public final class Marker {
     public Marker(Session session, Thinker thinker) {
         this.session = session;
         this.suggesting = new Suggesting(session, thinker, this::sheet, this::state, this::change);
-        this.levelHand = new LevelHand(session);
+        this.levelHand = new LevelHand(session, this::state, this::change, this::snaps);
         session.deskProperty().addListener((o, before, now) -> {
             boolean otherFile = now.isOtherWork(before);
             boolean otherScale = !before.pattern().scale().equals(now.pattern().scale());
@@ -63,6 +63,11 @@ public final class Marker {
 
     public MarkState state() {
         return state.get();
+    }
+
+    /** A level in the hand. */
+    public LevelHand levelHand() {
+        return levelHand;
     }
 
     /** What lies on the table. */
@@ -257,40 +262,6 @@ public final class Marker {
                 // What was marked is to be seen in the lists.
                 snap.piece().ifPresent(this::choosePiece);
             }
-        }
-    }
-
-    // ---- a level in the hand ----
-
-    /** Takes hold of a level's line; says whether there was one. */
-    public boolean grab(Point at, double reach) {
-        Optional<MarkState> held = levelHand.grab(state(), at, reach);
-        held.ifPresent(state::set);
-        return held.isPresent();
-    }
-
-    /** Whether a level lies there that can be taken hold of. */
-    public boolean canGrab(Point at, double reach) {
-        return levelHand.grab(state(), at, reach).isPresent();
-    }
-
-    /**
-     * Moves the level in the hand.
-     *
-     * @param free without being drawn to corners and notches
-     */
-    public void drag(Point at, double reach, boolean free) {
-        if (state().moving().isPresent()) {
-            change(s -> levelHand.drag(s, snaps(), at, free ? 0 : reach));
-        }
-    }
-
-    /** Lets go of the level. */
-    public void drop() {
-        Optional<MarkState.Moving> moving = state().moving();
-        if (moving.isPresent()) {
-            change(s -> s.withMoving(Optional.empty()));
-            session.edit(moving.get().shown());
         }
     }
 

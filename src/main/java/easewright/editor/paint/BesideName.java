@@ -36,8 +36,10 @@ final class BesideName {
     /** Whether there was room. */
     static boolean paint(GraphicsContext gc, Viewport view, Ink ink, TableScene.PieceSight sight, LabelRoom room) {
         Box box = sight.piece().outline().box();
-        Optional<Box> seen = room.seen(Box.around(List.of(
-                view.toScreen(new Point(box.minX(), box.minY())), view.toScreen(new Point(box.maxX(), box.maxY())))));
+        Optional<Box> seen = room.view()
+                .seen(Box.around(List.of(
+                        view.toScreen(new Point(box.minX(), box.minY())),
+                        view.toScreen(new Point(box.maxX(), box.maxY())))));
         boolean large = Math.max(box.width(), box.height()) * view.scale() >= LEAST;
         if (seen.isEmpty() || !large && !sight.pointed()) {
             return false;
@@ -46,8 +48,9 @@ final class BesideName {
         for (String words : ways) {
             double wide = Ruler.width(words, FONT) + 4;
             for (Point middle : places(seen.get(), wide)) {
-                boolean free =
-                        room.isAboveFoot(middle, HIGH) && room.isClear(middle, wide, HIGH) && room.isOnTable(middle);
+                boolean free = room.view().isAboveFoot(middle, HIGH)
+                        && room.isClear(middle, wide, HIGH)
+                        && room.isOnTable(middle);
                 Line lead = free ? lead(view, sight, middle, wide) : null;
                 if (free && room.isOpen(lead) && room.takeClear(middle, wide, HIGH)) {
                     write(gc, ink, words, middle, lead);

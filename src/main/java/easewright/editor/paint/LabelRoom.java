@@ -4,7 +4,6 @@ import easewright.geom.Box;
 import easewright.geom.Line;
 import easewright.geom.Point;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -18,28 +17,19 @@ import java.util.function.Predicate;
  * lines where that can be helped. Whoever comes first has the room: the more important words are to be placed first.
  */
 public final class LabelRoom {
-    /** Between words and a line, pixels. */
-    private static final double AIR = 1.5;
-
     /** From place to place along a leader, pixels. */
     private static final double STEP = 4;
-
-    /** How much of the view buttons and messages take at its foot, pixels. */
-    static final double FOOT = 56;
-
-    /** How much of what tells the meanings of lines takes at its head, pixels. */
-    private static final double HEAD = 44;
 
     private final List<Box> words;
     private final List<Box> signs;
     private final Set<String> lacking;
-    private final List<DrawnLine> lines = new ArrayList<>();
-    private final List<DrawnLine> dear = new ArrayList<>();
-    private final List<DrawnLine> faint = new ArrayList<>();
+    private final LaidLines lines;
+    private final LaidLines dear;
+    private final LaidLines faint;
+    private final LaidLines leaders = new LaidLines();
     private final Map<String, List<List<String>>> told = new HashMap<>();
-    private final List<DrawnLine> leaders = new ArrayList<>();
     private final Papers papers = new Papers();
-    private final Box view;
+    private final SeenTable view;
 
     /** Room without end. */
     LabelRoom() {
@@ -52,41 +42,38 @@ public final class LabelRoom {
      * @param view pixels
      */
     LabelRoom(Box view) {
-        this(view, new ArrayList<>(), new ArrayList<>(), new HashSet<>());
+        this.view = new SeenTable(view);
+        words = new ArrayList<>();
+        signs = new ArrayList<>();
+        lacking = new HashSet<>();
+        lines = new LaidLines();
+        dear = new LaidLines();
+        faint = new LaidLines();
     }
 
-    private LabelRoom(Box view, List<Box> words, List<Box> signs, Set<String> lacking) {
+    private LabelRoom(SeenTable view, LaidLines lines, LaidLines dear, LaidLines faint, LabelRoom taken) {
         this.view = view;
-        this.words = words;
-        this.signs = signs;
-        this.lacking = lacking;
+        this.lines = lines;
+        this.dear = dear;
+        this.faint = faint;
+        words = taken.words;
+        signs = taken.signs;
+        lacking = taken.lacking;
     }
 
     /** The same room, of which only the lines that come into a part are looked at: for words that stay within it. */
     LabelRoom within(Box part) {
-        LabelRoom room = new LabelRoom(view, words, signs, lacking);
-        copy(lines, part, room.lines);
-        copy(dear, part, room.dear);
-        copy(faint, part, room.faint);
-        return room;
-    }
-
-    private static void copy(List<DrawnLine> from, Box part, List<DrawnLine> to) {
-        for (DrawnLine line : from) {
-            if (line.comesInto(part)) {
-                to.add(line);
-            }
-        }
+        return new LabelRoom(view, lines.within(part), dear.within(part), faint.within(part), this);
     }
 
     /** The same room for words that come and go above those that stay. */
     public LabelRoom above() {
-        LabelRoom room = new LabelRoom(view);
+        LabelRoom room = new LabelRoom(view.box());
         room.words.addAll(words);
         room.signs.addAll(signs);
-        room.lines.addAll(lines);
-        room.dear.addAll(dear);
-        room.faint.addAll(faint);
+        room.lines.putAll(lines);
+        room.dear.putAll(dear);
+        room.faint.putAll(faint);
         room.papers.addAll(papers);
         return room;
     }
@@ -98,18 +85,18 @@ public final class LabelRoom {
 
     /** Notes a drawn line, which words should leave to be seen. */
     void put(DrawnLine line) {
-        lines.add(line);
+        lines.put(line);
     }
 
     /** Notes the outline of a piece, which is such a line. */
     void putPaper(String piece, DrawnLine outline) {
-        lines.add(outline);
+        lines.put(outline);
         papers.put(piece, outline);
     }
 
     /** Notes a line that no words hide as long as there is any other place: of a dart, the grain or a fold. */
     void putDear(DrawnLine line) {
-        dear.add(line);
+        dear.put(line);
     }
 
     /** Notes the rows in which a level is told on a piece. */
@@ -134,7 +121,7 @@ public final class LabelRoom {
 
     /** Notes a level, or a line inside a piece that may be one: the labels of levels stand on such lines. */
     void putFaint(DrawnLine line) {
-        faint.add(line);
+        faint.put(line);
     }
 
     /** Takes the place if neither words nor signs are there; says whether that was so. */
@@ -163,34 +150,29 @@ public final class LabelRoom {
 
     private boolean isClear(Point middle, double width, double height, double turn) {
         Box place = around(middle, width, height, turn);
-        return isSeen(place)
+        return view.isSeen(place)
                 && isFree(place)
-                && isClear(lines, middle, width, height, turn)
-                && isClear(dear, middle, width, height, turn)
-                && isClear(faint, middle, width, height, turn);
+                && lines.isClear(middle, width, height, turn)
+                && dear.isClear(middle, width, height, turn)
+                && faint.isClear(middle, width, height, turn);
     }
 
-    /** Whether words stand above the foot of the view, where buttons and messages lie over the table. */
-    boolean isAboveFoot(Point middle, double height) {
-        return middle.y() + height / 2 <= view.maxY() - FOOT;
-    }
-
-    /** The same, and below its head, where the meanings of lines lie over it. */
-    boolean isOpenlySeen(Point middle, double height) {
-        return middle.y() - height / 2 >= view.minY() + HEAD && isAboveFoot(middle, height);
+    /** How much of the table is seen. */
+    SeenTable view() {
+        return view;
     }
 
     /** Whether a short line that begins on an edge crosses no other line, and no words. */
     boolean isOpen(Line lead) {
         double length = lead.length();
-        if (length <= 4 * AIR) {
+        if (length <= 4 * LaidLines.AIR) {
             return true;
         }
-        Point middle = lead.at(0.5).plus(lead.tangent(0).times(AIR));
+        Point middle = lead.at(0.5).plus(lead.tangent(0).times(LaidLines.AIR));
         double turn = Math.atan2(
                 lead.end().y() - lead.start().y(), lead.end().x() - lead.start().x());
-        double wide = length - 4 * AIR;
-        return isFree(around(middle, wide, AIR, turn)) && isClear(lines, middle, wide, AIR, turn);
+        double wide = length - 4 * LaidLines.AIR;
+        return isFree(around(middle, wide, LaidLines.AIR, turn)) && lines.isClear(middle, wide, LaidLines.AIR, turn);
     }
 
     /** Whether a pixel lies on no piece. */
@@ -201,7 +183,7 @@ public final class LabelRoom {
     /** Takes the place if neither words nor lines are there that must not be hidden; says whether that was so. */
     boolean takeSparing(Point middle, double width, double height) {
         Box place = around(middle, width, height);
-        return isSeen(place) && isClear(dear, middle, width, height, 0) && take(place);
+        return view.isSeen(place) && dear.isClear(middle, width, height, 0) && take(place);
     }
 
     /** Takes the first of some middles around which nothing is but levels; empty if there is none. */
@@ -216,8 +198,8 @@ public final class LabelRoom {
      */
     Optional<Point> takeClear(List<Point> middles, double width, double height, Predicate<Point> also) {
         return middles.stream()
-                .filter(m -> isSeen(around(m, width, height))
-                        && isClear(lines, m, width, height, 0)
+                .filter(m -> view.isSeen(around(m, width, height))
+                        && lines.isClear(m, width, height, 0)
                         && also.test(m)
                         && takeSparing(m, width, height))
                 .findFirst();
@@ -246,15 +228,15 @@ public final class LabelRoom {
             }
         }
         double clear = length - 2 * STEP;
-        return clear <= 0 || isClear(dear, middle, clear, 0, turn) && isClear(leaders, middle, clear, 0, turn);
+        return clear <= 0 || dear.isClear(middle, clear, 0, turn) && leaders.isClear(middle, clear, 0, turn);
     }
 
     /** Notes a line that leads to words which stand at its end. */
     void putLeader(Line lead) {
-        leaders.add(DrawnLine.through(List.of(lead.start(), lead.end())));
+        leaders.put(DrawnLine.through(List.of(lead.start(), lead.end())));
         // The words touch its end.
         double clear = Math.max(0.5, 1 - 2 * STEP / lead.length());
-        lines.add(DrawnLine.through(List.of(lead.start(), lead.at(clear))));
+        lines.put(DrawnLine.through(List.of(lead.start(), lead.at(clear))));
     }
 
     /** The same, or else the first of those that are seen around which at least no words are: over a dart at last. */
@@ -264,55 +246,22 @@ public final class LabelRoom {
                         .filter(m -> takeSparing(m, width, height))
                         .findFirst())
                 .or(() -> middles.stream()
-                        .filter(m -> isSeen(around(m, width, height)) && take(around(m, width, height)))
+                        .filter(m -> view.isSeen(around(m, width, height)) && take(around(m, width, height)))
                         .findFirst());
-    }
-
-    /** What is seen of a box; empty if nothing is. */
-    Optional<Box> seen(Box box) {
-        return box.shared(view);
-    }
-
-    /** What is seen of a straight line; empty if nothing is. */
-    Optional<Line> seen(Point from, Point to) {
-        return Stretch.within(view, from, to);
-    }
-
-    /**
-     * The middle of what is seen of a box, and those of the squares into which it is parted.
-     *
-     * @param best by which the nearest comes first, where it is seen itself; else the middle of what is seen
-     */
-    List<Point> spread(Box box, int columns, int rows, Point best) {
-        Optional<Box> shared = box.shared(view);
-        if (shared.isEmpty()) {
-            return List.of();
-        }
-        Box seen = shared.get();
-        List<Point> middles = new ArrayList<>();
-        middles.add(seen.centre());
-        for (int row = 0; row < rows; row++) {
-            for (int column = 0; column < columns; column++) {
-                middles.add(new Point(
-                        seen.minX() + seen.width() * (column + 0.5) / columns,
-                        seen.minY() + seen.height() * (row + 0.5) / rows));
-            }
-        }
-        Point by = view.contains(best) ? best : seen.centre();
-        middles.sort(Comparator.comparingDouble(by::distance));
-        return middles;
     }
 
     /** The words that stand over a line, as there was no room beside it. */
     List<Box> crossed() {
         return words.stream()
-                .filter(w -> !isClear(lines, w.centre(), w.width() - 2 * AIR, w.height() - 2 * AIR, 0) || hides(w))
+                .filter(w ->
+                        !lines.isClear(w.centre(), w.width() - 2 * LaidLines.AIR, w.height() - 2 * LaidLines.AIR, 0)
+                                || hides(w))
                 .toList();
     }
 
     /** Whether words hide what must not be hidden. */
     boolean hides(Box words) {
-        return !isClear(dear, words.centre(), words.width() - 2 * AIR, words.height() - 2 * AIR, 0);
+        return !dear.isClear(words.centre(), words.width() - 2 * LaidLines.AIR, words.height() - 2 * LaidLines.AIR, 0);
     }
 
     /** Where words stand. */
@@ -331,19 +280,6 @@ public final class LabelRoom {
             }
         }
         return true;
-    }
-
-    private static boolean isClear(List<DrawnLine> of, Point middle, double width, double height, double turn) {
-        for (DrawnLine line : of) {
-            if (line.meets(middle, width + 2 * AIR, height + 2 * AIR, turn)) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    private boolean isSeen(Box place) {
-        return view.contains(place);
     }
 
     static Box around(Point middle, double width, double height) {

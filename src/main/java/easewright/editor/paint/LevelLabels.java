@@ -69,7 +69,8 @@ final class LevelLabels {
                 .filter(widest -> widest.length() * view.scale() > SHORT)
                 .or(() -> LevelPainter.extent(level)
                         .filter(all -> all.length() * view.scale() > (level.chosen() ? SHORTEST : SHORT)));
-        return line.flatMap(l -> room.seen(view.toScreen(l.start()), view.toScreen(l.end()))
+        return line.flatMap(l -> room.view()
+                .seen(view.toScreen(l.start()), view.toScreen(l.end()))
                 .filter(seen -> seen.length() > 0)
                 .map(seen -> new Seen(l.length() * view.scale(), seen, offPaper(l))));
     }
@@ -134,8 +135,9 @@ final class LevelLabels {
     /** On a leader, at last where something may come to lie over the table. */
     private Optional<Point> led(LevelLabel l) {
         List<Point> middles = l.onLeader();
-        List<Point> open =
-                middles.stream().filter(at -> room.isOpenlySeen(at, l.height())).toList();
+        List<Point> open = middles.stream()
+                .filter(at -> room.view().isOpenlySeen(at, l.height()))
+                .toList();
         return apart(l, open).or(() -> apart(l, middles));
     }
 

@@ -205,6 +205,7 @@ final class NamePainter {
         Point from = view.toScreen(new Point(box.minX(), box.minY()));
         Point to = view.toScreen(new Point(box.maxX(), box.maxY()));
         return room
+                .view()
                 .spread(
                         new Box(from.x(), from.y(), to.x(), to.y()),
                         COLUMNS,

@@ -40,7 +40,7 @@ public final class NamePlate {
                 rows.stream().mapToDouble(row -> Ruler.width(row, font)).max().orElse(0) + 2 * AIR;
         double high = rows.size() * PITCH + AIR;
         double left = Math.max(EDGE, Math.min(width - wide - EDGE, x + AWAY));
-        double top = y + AWAY + high > height - LabelRoom.FOOT ? y - AWAY - high : y + AWAY;
+        double top = y + AWAY + high > height - SeenTable.FOOT ? y - AWAY - high : y + AWAY;
         gc.setLineDashes();
         gc.setFill(ink.paper());
         gc.fillRoundRect(left, top, wide, high, AIR, AIR);

@@ -29,11 +29,7 @@ import javafx.scene.layout.VBox;
 public final class HerePanel extends VBox {
     private static final PseudoClass INVITING = PseudoClass.getPseudoClass("inviting");
 
-    /** Its share of the sheet's height, and pixels: at most, beside a page that is read, and of what comes and goes. */
-    private static final double SHARE = 0.5;
-
-    private static final double MOST = 460;
-    private static final double FOLDED = 252;
+    /** Of what comes and goes, pixels. */
     private static final double LEAST_ROOM = 72;
 
     private final Session session;
@@ -64,8 +60,7 @@ public final class HerePanel extends VBox {
     private boolean showing;
     private boolean waits;
     private boolean folds;
-    private double sheet;
-    private DoubleUnaryOperator spare = left -> 0;
+    private final HereHeight height = new HereHeight();
 
     /**
      * @param table  where an amount may be begun as well
@@ -174,19 +169,14 @@ public final class HerePanel extends VBox {
      * @param left   what of a height the page above can do without
      */
     void share(double height, DoubleUnaryOperator left) {
-        sheet = height;
-        spare = left;
+        this.height.share(height, left);
         requestLayout();
     }
 
     @Override
     protected double computePrefHeight(double width) {
-        double folded = alsoIn.isManaged() ? FOLDED + alsoIn.prefHeight(width) : FOLDED;
-        if (isFolded() && !where.isOpen()) {
-            return folded;
-        }
-        double share = Math.max(folded, Math.min(MOST, SHARE * sheet));
-        return share + spare.applyAsDouble(sheet - share);
+        double also = alsoIn.isManaged() ? alsoIn.prefHeight(width) : 0;
+        return height.of(also, isFolded() && !where.isOpen());
     }
 
     /** After it there is nothing more to keep or to leave: the keyboard goes to the next amount. */

@@ -164,7 +164,7 @@ public final class MarkHand {
             marker.click(at, reach);
             return true;
         }
-        return marker.grab(at, reach) || choose(at, reach);
+        return marker.levelHand().grab(at, reach) || choose(at, reach);
     }
 
     /**
@@ -186,14 +186,14 @@ public final class MarkHand {
 
     boolean dragged(MouseEvent e, Viewport view) {
         if (marker.state().moving().isPresent()) {
-            marker.drag(view.toTable(e.getX(), e.getY()), REACH / 2 / view.scale(), e.isAltDown());
+            marker.levelHand().drag(view.toTable(e.getX(), e.getY()), REACH / 2 / view.scale(), e.isAltDown());
             return true;
         }
         return hasTool() && e.isPrimaryButtonDown();
     }
 
     void released() {
-        marker.drop();
+        marker.levelHand().drop();
     }
 
     /** The pointer's form while marks are made, for a tool or for what it can take hold of; empty elsewhere. */
@@ -205,7 +205,7 @@ public final class MarkHand {
             marker.hover(at, reach);
             return Optional.of(Cursor.CROSSHAIR);
         }
-        if (marker.canGrab(at, reach)) {
+        if (marker.levelHand().canGrab(at, reach)) {
             return Optional.of(Cursor.V_RESIZE);
         }
         boolean choosing = isOpen() && marker.state().step() == MarkState.Step.PIECES;

@@ -76,7 +76,7 @@ class LabelRoomTest {
         List<Point> middles = List.of(new Point(10, 40), new Point(50, 78), new Point(50, 40));
         assertThat(room.take(middles, 40, 14)).contains(new Point(50, 40));
         assertThat(room.take(List.of(new Point(200, 40)), 40, 14)).isEmpty();
-        assertThat(room.spread(new Box(60, -500, 600, 500), 2, 2, new Point(-9, -9)))
+        assertThat(room.view().spread(new Box(60, -500, 600, 500), 2, 2, new Point(-9, -9)))
                 .hasSize(5)
                 .allMatch(p -> p.x() > 60 && p.x() < 100 && p.y() > 0 && p.y() < 80);
     }

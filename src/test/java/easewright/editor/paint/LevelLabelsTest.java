@@ -118,9 +118,9 @@ class LevelLabelsTest {
     @Test
     void theHeadAndTheFootOfTheTableAreNotOpenlySeen() {
         LabelRoom room = new LabelRoom(new Box(0, 0, 500, 500));
-        assertThat(room.isOpenlySeen(new Point(250, 250), 36)).isTrue();
-        assertThat(room.isOpenlySeen(new Point(250, 50), 36)).isFalse();
-        assertThat(room.isOpenlySeen(new Point(250, 440), 36)).isFalse();
+        assertThat(room.view().isOpenlySeen(new Point(250, 250), 36)).isTrue();
+        assertThat(room.view().isOpenlySeen(new Point(250, 50), 36)).isFalse();
+        assertThat(room.view().isOpenlySeen(new Point(250, 440), 36)).isFalse();
     }
 
     /** No leader crosses another one or comes over a piece that it is not about. */
