@@ -37,16 +37,23 @@ public record SuggestView(String intro, List<Group> groups, int taken) {
         public Group {
             rows = List.copyOf(rows);
         }
+
+        private Group and(Group more) {
+            List<Row> all = new ArrayList<>(rows);
+            all.addAll(more.rows());
+            return new Group(piece, title, all);
+        }
     }
 
     /**
      * One suggestion.
      *
-     * @param what  what it says
-     * @param why   why
-     * @param guess whether it is no more than a guess
+     * @param what    what it says
+     * @param why     why
+     * @param guess   whether it is no more than a guess
+     * @param offered whether it can be ticked: what built on something that is unticked now cannot
      */
-    public record Row(String key, String what, String why, boolean guess, boolean taken) {}
+    public record Row(String key, String what, String why, boolean guess, boolean taken, boolean offered) {}
 
     public static SuggestView of(Desk desk, Suggestions suggestions, MarkState state) {
         Words words = desk.words();
@@ -74,6 +81,40 @@ public record SuggestView(String intro, List<Group> groups, int taken) {
         return new SuggestView(intro, groups, taken);
     }
 
+    /**
+     * The same with everything where it was before: what is no longer offered keeps its place, and what is new comes
+     * last in its group.
+     *
+     * @param gone said of what is no longer offered
+     */
+    public SuggestView inPlacesOf(SuggestView before, String gone) {
+        Map<String, Group> groupOf = new HashMap<>();
+        Map<String, Row> open = new LinkedHashMap<>();
+        for (Group group : groups) {
+            for (Row row : group.rows()) {
+                groupOf.put(row.key(), group);
+                open.put(row.key(), row);
+            }
+        }
+        Map<String, Group> kept = new LinkedHashMap<>();
+        for (Group old : before.groups()) {
+            List<Row> rows = new ArrayList<>();
+            Group now = old;
+            for (Row row : old.rows()) {
+                Row here = open.remove(row.key());
+                rows.add(here != null ? here : new Row(row.key(), row.what(), gone, false, false, false));
+                // A piece may be another one since, and called otherwise.
+                now = here != null ? groupOf.get(row.key()) : now;
+            }
+            kept.merge(now.piece(), new Group(now.piece(), now.title(), rows), Group::and);
+        }
+        for (Row row : open.values()) {
+            Group group = groupOf.get(row.key());
+            kept.merge(group.piece(), new Group(group.piece(), group.title(), List.of(row)), Group::and);
+        }
+        return new SuggestView(intro, List.copyOf(kept.values()), taken);
+    }
+
     private static String title(String piece, Pattern outcome, Pattern present) {
         return outcome.piece(piece)
                 .or(() -> present.piece(piece))
@@ -88,7 +129,8 @@ public record SuggestView(String intro, List<Group> groups, int taken) {
                 words.of("suggestion." + kind(suggestion), suggestion.values()),
                 words.of("reason." + reason.code(), reason.values()),
                 !reason.isLikely(),
-                taken);
+                taken,
+                true);
     }
 
     private static String kind(Suggestion suggestion) {

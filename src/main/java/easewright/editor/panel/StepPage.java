@@ -44,11 +44,16 @@ abstract class StepPage extends VBox {
         words(session.desk().words());
         if (state.on() && state.step() == step) {
             show(session.desk(), state);
+        } else {
+            left();
         }
     }
 
     /** Words that are always the same: screen readers meet them before the step is worked at. */
     abstract void words(Words words);
+
+    /** Another step is worked at. */
+    void left() {}
 
     /** Shows what the step is about. */
     abstract void show(Desk desk, MarkState state);

@@ -3,19 +3,21 @@ package easewright.editor.panel;
 import easewright.editor.mark.MarkState;
 import easewright.editor.mark.Marker;
 import easewright.editor.mark.SuggestView;
+import easewright.editor.mark.Thought;
 import easewright.editor.mark.Thoughts;
 import easewright.editor.model.Desk;
 import easewright.editor.model.Pointed;
 import easewright.editor.model.Session;
+import easewright.suggest.Sheet;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
-import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -33,9 +35,17 @@ final class SuggestStep extends StepPage {
     private final Button again = new Button();
     private final HBox head;
     private final VBox list = new VBox();
-    private final Map<String, CheckBox> boxes = new HashMap<>();
-    private List<String> shownKeys = List.of();
+    private final Map<String, SuggestRow> rows = new HashMap<>();
+    private final SuggestRow.Hand hand = new Ticking();
+
+    /** What stands in the list, in its order. */
+    private List<String> places = List.of();
+
     private SuggestView shown;
+    private Sheet of;
+
+    /** The row that was ticked or unticked last, under the mouse as a rule; or null. */
+    private SuggestRow touched;
 
     /**
      * @param shower brings a piece into sight
@@ -86,18 +96,27 @@ final class SuggestStep extends StepPage {
         Parts.say(again, words, "editor.suggest.again");
         Parts.present(again, stopped);
         if (thoughts.last().isPresent()) {
-            SuggestView view = SuggestView.of(desk, thoughts.last().get().suggestions(), state);
+            Thought thought = thoughts.last().get();
+            SuggestView fresh = SuggestView.of(desk, thought.suggestions(), state);
+            boolean same = shown != null && of == thought.sheet();
+            SuggestView view = same ? fresh.inPlacesOf(shown, words.of("editor.suggest.gone")) : fresh;
+            if (!same) {
+                clear();
+            }
+            of = thought.sheet();
             if (!view.equals(shown)) {
                 shown = view;
                 show(view, words);
             }
         } else {
-            shown = null;
-            shownKeys = List.of();
-            list.getChildren().clear();
+            left();
             Parts.present(head, false);
         }
         boolean ready = thoughts.ready().isPresent();
+        if (shown != null && intro.getHeight() > 0) {
+            // While it is thought again there is less to say; the list below stays where it is.
+            intro.setMinHeight(Math.max(intro.getMinHeight(), intro.getHeight()));
+        }
         if (!ready) {
             intro.setText(words.of(stopped ? "editor.suggest.stopped" : "editor.suggest.thinking"));
         } else if (shown != null) {
@@ -106,23 +125,45 @@ final class SuggestStep extends StepPage {
         accept.setDisable(!ready || shown == null || shown.taken() == 0);
     }
 
+    /** Whoever comes again finds the list as it is now. */
+    @Override
+    void left() {
+        shown = null;
+        clear();
+    }
+
+    private void clear() {
+        places = List.of();
+        rows.clear();
+        touched = null;
+        list.getChildren().clear();
+        intro.setMinHeight(USE_PREF_SIZE);
+    }
+
     private void show(SuggestView view, Words words) {
         accept.setText(words.of("editor.suggest.accept", Map.of("count", view.taken())));
         Parts.present(head, !view.groups().isEmpty());
-        List<String> keys = new ArrayList<>();
-        view.groups().forEach(g -> {
-            keys.add(g.piece() + " " + g.title());
-            g.rows().forEach(r -> keys.add(r.key() + " " + r.what()));
-        });
-        if (keys.equals(shownKeys)) {
-            // The same list with other ticks keeps its controls, and with them the keyboard's place.
-            view.groups().forEach(g -> g.rows().forEach(r -> boxes.get(r.key()).setSelected(r.taken())));
-            return;
+        HeldStill.during(touched, () -> fill(view, words));
+    }
+
+    private void fill(SuggestView view, Words words) {
+        List<String> now = new ArrayList<>();
+        for (SuggestView.Group group : view.groups()) {
+            now.add(group.piece() + " " + group.title());
+            for (SuggestView.Row row : group.rows()) {
+                now.add(row.key());
+                rows.computeIfAbsent(row.key(), key -> new SuggestRow(hand, shower))
+                        .show(group, row, words);
+            }
         }
-        shownKeys = keys;
-        boxes.clear();
-        list.getChildren().clear();
-        view.groups().forEach(g -> list.getChildren().add(group(g, words)));
+        if (!now.equals(places)) {
+            places = now;
+            Optional<SuggestRow> inHand =
+                    rows.values().stream().filter(SuggestRow::hasKeys).findFirst();
+            list.getChildren()
+                    .setAll(view.groups().stream().map(g -> group(g, words)).toList());
+            inHand.ifPresent(SuggestRow::takeKeys);
+        }
     }
 
     private VBox group(SuggestView.Group group, Words words) {
@@ -143,49 +184,24 @@ final class SuggestStep extends StepPage {
         }
         VBox box = new VBox(2, top);
         box.getStyleClass().add("mark-card");
-        group.rows().forEach(r -> box.getChildren().add(row(group, r, words)));
+        group.rows().forEach(r -> box.getChildren().add(rows.get(r.key())));
         return box;
     }
 
-    private HBox row(SuggestView.Group group, SuggestView.Row row, Words words) {
-        CheckBox tick = new CheckBox();
-        tick.getStyleClass().add("first-line");
-        tick.setSelected(row.taken());
-        String reason = row.guess() ? words.of("editor.suggest.guess", Map.of("why", row.why())) : row.why();
-        tick.setAccessibleText(
-                group.piece().isEmpty() || row.what().contains(group.title())
-                        ? row.what()
-                        : words.of("editor.suggest.on", Map.of("what", row.what(), "piece", group.title())));
-        tick.setAccessibleHelp(reason);
-        Hints.on(tick, words.of("editor.suggest.tick.hint"));
-        tick.setOnAction(e -> marker.suggesting().tick(row.key(), tick.isSelected()));
-        tick.focusedProperty().addListener((o, was, is) -> point(row, is));
-        boxes.put(row.key(), tick);
-        Label what = new Label(row.what());
-        what.setWrapText(true);
-        Label why = new Label(reason);
-        why.setWrapText(true);
-        why.getStyleClass().add("quiet");
-        VBox text = new VBox(what, why);
-        text.setMaxWidth(Double.MAX_VALUE);
-        HBox.setHgrow(text, Priority.ALWAYS);
-        HBox line = new HBox(10, tick, text);
-        line.getStyleClass().add("mark-row");
-        line.setOnMouseEntered(e -> point(row, true));
-        line.setOnMouseExited(e -> point(row, false));
-        text.setOnMouseClicked(e -> {
-            if (!group.piece().isEmpty()) {
-                shower.accept(group.piece());
-            }
-        });
-        return line;
-    }
+    private final class Ticking implements SuggestRow.Hand {
+        @Override
+        public void tick(String key, boolean taken) {
+            touched = rows.get(key);
+            marker.suggesting().tick(key, taken);
+        }
 
-    private void point(SuggestView.Row row, boolean on) {
-        if (on) {
-            marker.suggesting().light(row.key());
-        } else {
-            marker.light(List.of());
+        @Override
+        public void point(String key, boolean on) {
+            if (on) {
+                marker.suggesting().light(key);
+            } else {
+                marker.light(List.of());
+            }
         }
     }
 }

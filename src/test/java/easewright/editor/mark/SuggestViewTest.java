@@ -7,7 +7,11 @@ import easewright.pattern.Piece;
 import easewright.suggest.Suggestion;
 import easewright.svg.SvgFile;
 import easewright.svg.SvgProblem;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 class SuggestViewTest {
@@ -114,5 +118,40 @@ class SuggestViewTest {
         Pattern again = SvgFile.read(bare.svg.write(marked), "again.svg").pattern();
         assertThat(again.pieces()).isEqualTo(marked.pieces());
         assertThat(again).isEqualTo(marked);
+    }
+
+    /** What is unticked takes others with it and may bring new ones; none of that moves what stands in the list. */
+    @Test
+    void whateverIsUntickedTheListKeepsItsOrder() throws Exception {
+        Random random = new Random(20261127);
+        int gone = 0;
+        for (int i = 0; i < 6; i++) {
+            Bare bare = Bare.of(Files.readString(Path.of("src/test/resources/bare/yoke-blouse.svg")));
+            SuggestView shown = view(bare);
+            for (int k = 0; k < 4; k++) {
+                List<String> before = keys(shown);
+                String key = before.get(random.nextInt(before.size()));
+                bare.marker.suggesting().tick(key, random.nextInt(3) == 0);
+                SuggestView fresh = view(bare);
+                shown = fresh.inPlacesOf(shown, "gone");
+                assertThat(keys(shown)).containsSubsequence(before).containsAll(keys(fresh));
+                assertThat(shown.taken()).isEqualTo(fresh.taken());
+                List<String> offered = keys(fresh);
+                for (SuggestView.Group group : shown.groups()) {
+                    for (SuggestView.Row row : group.rows()) {
+                        assertThat(row.offered()).isEqualTo(offered.contains(row.key()));
+                        assertThat(row.taken() && !row.offered()).isFalse();
+                        gone += row.offered() ? 0 : 1;
+                    }
+                }
+            }
+        }
+        assertThat(gone).isPositive();
+    }
+
+    private static List<String> keys(SuggestView view) {
+        return view.groups().stream()
+                .flatMap(g -> g.rows().stream().map(SuggestView.Row::key))
+                .toList();
     }
 }
