@@ -291,7 +291,7 @@ public record SizeUp(
                         .map(m -> m.through()
                                 .map(p -> m.withThrough(map.apply(p)))
                                 .orElse(m))
-                        .map(m -> m.withOverlap(m.overlap() * across))
+                        .map(m -> m.overlap() == 0 ? m : m.withOverlap(m.overlap() * across))
                         .toList())
                 .build();
     }

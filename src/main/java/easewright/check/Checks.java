@@ -33,7 +33,7 @@ public final class Checks {
 
     /** What concerns how pieces were drawn and counted: no change of their shape brings it about, and it takes long. */
     private static final List<Rule> RULES_OF_DRAWING =
-            List.of(new HalvesCountedOnce(), new LinesSaid(), new LevelGoesRound());
+            List.of(new HalvesCountedOnce(), new LinesSaid(), new LevelGoesRound(), new OverlapSaid());
 
     private static final List<ChangeRule> CHANGE_RULES = List.of(
             new ProtectedUnmoved(),

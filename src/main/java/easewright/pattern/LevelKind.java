@@ -15,6 +15,7 @@ public enum LevelKind {
     THIGH(true),
     KNEE(true),
     CALF(true),
+    ANKLE(true),
     OTHER(false);
 
     private final boolean limb;

@@ -16,6 +16,7 @@ import java.util.function.UnaryOperator;
  * @param turn      degrees clockwise from square to the grain
  * @param counts    whether this piece counts in the girth (a facing or lining does not)
  * @param overlap   width here beyond the centre line (button extension), not part of the girth, mm
+ * @param overlapSaid whether that was said: an overlap of 0 may be meant, or not have been thought of
  * @param reference point from which the level's distance is stated, measured along the grain
  */
 public record LevelMark(
@@ -25,6 +26,7 @@ public record LevelMark(
         double turn,
         boolean counts,
         double overlap,
+        boolean overlapSaid,
         Span span,
         Optional<Point> reference) {
     /** Which stretches of cloth a straight level takes. */
@@ -44,6 +46,20 @@ public record LevelMark(
         if (!Double.isFinite(turn) || !(overlap >= 0 && Double.isFinite(overlap))) {
             throw new IllegalArgumentException("Level " + level + " has a turn or overlap that is no number");
         }
+        overlapSaid |= overlap > 0;
+    }
+
+    /** A mark of which nothing is said of an overlap of 0. */
+    public LevelMark(
+            String level,
+            Optional<Point> through,
+            Optional<String> along,
+            double turn,
+            boolean counts,
+            double overlap,
+            Span span,
+            Optional<Point> reference) {
+        this(level, through, along, turn, counts, overlap, false, span, reference);
     }
 
     public static LevelMark through(String level, Point point) {
@@ -55,23 +71,38 @@ public record LevelMark(
     }
 
     public LevelMark withThrough(Point point) {
-        return new LevelMark(level, Optional.of(point), along, turn, counts, overlap, span, reference);
+        return placed(Optional.of(point), along, turn, reference);
     }
 
     public LevelMark withReference(Point point) {
-        return new LevelMark(level, through, along, turn, counts, overlap, span, Optional.of(point));
+        return placed(through, along, turn, Optional.of(point));
+    }
+
+    /** The same mark elsewhere; whether it counts, its overlap and its stretches stay. */
+    public LevelMark placed(Optional<Point> at, Optional<String> edge, double degrees, Optional<Point> from) {
+        return new LevelMark(level, at, edge, degrees, counts, overlap, overlapSaid, span, from);
     }
 
     /** The same mark with both its places moved; its turn and overlap stay. */
     public LevelMark mapped(UnaryOperator<Point> move) {
-        return new LevelMark(level, through.map(move), along, turn, counts, overlap, span, reference.map(move));
+        return placed(through.map(move), along, turn, reference.map(move));
     }
 
+    /** The same mark with an overlap said, mm; 0 where the edges only meet. */
     public LevelMark withOverlap(double mm) {
-        return new LevelMark(level, through, along, turn, counts, mm, span, reference);
+        return new LevelMark(level, through, along, turn, counts, mm, true, span, reference);
+    }
+
+    /** The same mark of which no overlap is said. */
+    public LevelMark withoutOverlap() {
+        return new LevelMark(level, through, along, turn, counts, 0, false, span, reference);
+    }
+
+    public LevelMark counted(boolean counted) {
+        return new LevelMark(level, through, along, turn, counted, overlap, overlapSaid, span, reference);
     }
 
     public LevelMark notCounted() {
-        return new LevelMark(level, through, along, turn, false, overlap, span, reference);
+        return counted(false);
     }
 }

@@ -2,10 +2,26 @@ package easewright.pattern;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Words by which levels are written on drawings. */
 public final class LevelWords {
+    /** What of a body or a garment there is one of on each arm or leg. */
+    private static final Pattern LIMB =
+            Pattern.compile("\\b(upper arm|fore ?arm|arm ?hole|biceps?|elbow|wrist|cuff|sleeve"
+                    + "|thigh|knee|calf|calves|shin|ankle|leg|trouser hem|pants? hem)s?\\b");
+
     private LevelWords() {}
+
+    /**
+     * A level of a name that somebody gave it: of the kind that the name says, if any, and round one arm or leg where
+     * there is one on each ("mid thigh", "cuff opening").
+     */
+    public static Level called(String name) {
+        LevelKind kind = of(name).map(Level::kind).orElse(LevelKind.OTHER);
+        String plain = name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}]+", " ");
+        return new Level(name, kind, kind.limb() || LIMB.matcher(plain).find());
+    }
 
     /** The level that the words name, if they are nothing else. */
     public static Optional<Level> of(String words) {
@@ -21,11 +37,12 @@ public final class LevelWords {
                     case "waist", "waistline", "natural waist" -> Level.of("waist", LevelKind.WAIST);
                     case "high hip", "upper hip" -> Level.of("high hip", LevelKind.HIGH_HIP);
                     case "hip", "hips", "hipline", "full hip", "seat" -> Level.of("hip", LevelKind.HIP);
-                    case "upper arm", "bicep", "biceps" -> Level.of("upper arm", LevelKind.UPPER_ARM);
-                    case "wrist" -> Level.of("wrist", LevelKind.WRIST);
-                    case "thigh" -> Level.of("thigh", LevelKind.THIGH);
-                    case "knee", "kneeline" -> Level.of("knee", LevelKind.KNEE);
-                    case "calf" -> Level.of("calf", LevelKind.CALF);
+                    case "upper arm", "upper arms", "bicep", "biceps" -> Level.of("upper arm", LevelKind.UPPER_ARM);
+                    case "wrist", "wrists" -> Level.of("wrist", LevelKind.WRIST);
+                    case "thigh", "thighs" -> Level.of("thigh", LevelKind.THIGH);
+                    case "knee", "knees", "kneeline" -> Level.of("knee", LevelKind.KNEE);
+                    case "calf", "calves" -> Level.of("calf", LevelKind.CALF);
+                    case "ankle", "ankles" -> Level.of("ankle", LevelKind.ANKLE);
                     default -> null;
                 });
     }

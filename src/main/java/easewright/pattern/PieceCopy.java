@@ -67,14 +67,10 @@ public record PieceCopy(UnaryOperator<Point> place, UnaryOperator<Segment> line,
     }
 
     private LevelMark level(LevelMark mark) {
-        return new LevelMark(
-                mark.level(),
+        return mark.placed(
                 mark.through().map(place),
                 mark.along(),
                 mirrored ? 0 - mark.turn() : mark.turn(),
-                mark.counts(),
-                mark.overlap(),
-                mark.span(),
                 mark.reference().map(place));
     }
 }

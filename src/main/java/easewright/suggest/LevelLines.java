@@ -69,17 +69,7 @@ final class LevelLines {
         levels.putIfAbsent(level.name(), level);
         reasons.putIfAbsent(level.name(), reason);
         marks.computeIfAbsent(level.name(), n -> new LinkedHashMap<>())
-                .putIfAbsent(piece.id(), overlapping(piece, mark));
-    }
-
-    /** What of a pair reaches over its centre line lies on the other one and is none of the girth. */
-    private LevelMark overlapping(Piece piece, LevelMark mark) {
-        boolean pair = piece.times() > 1 && !piece.onFold();
-        return pair
-                ? CentreLine.on(piece, words.on(piece))
-                        .map(centre -> mark.withOverlap(centre.overlap(piece, mark)))
-                        .orElse(mark)
-                : mark;
+                .putIfAbsent(piece.id(), ButtonStand.on(piece, mark, words.on(piece)));
     }
 
     /**

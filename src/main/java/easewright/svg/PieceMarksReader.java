@@ -206,6 +206,7 @@ final class PieceMarksReader implements MarksNotes.Reading {
                 v.number("turn").orElse(0.0),
                 v.yesNo("counts", true),
                 v.length("overlap").orElse(0.0),
+                v.length("overlap").isPresent(),
                 v.word("span", LevelMark.Span.class, LevelMark.Span.NEAREST),
                 free(v.place("reference"))));
     }

@@ -118,7 +118,7 @@ final class PieceMarksWriter {
         if (!mark.counts()) {
             out.yesNo("counts", false);
         }
-        if (mark.overlap() != 0) {
+        if (mark.overlapSaid()) {
             out.number("overlap", mark.overlap());
         }
         if (mark.span() != LevelMark.Span.NEAREST) {

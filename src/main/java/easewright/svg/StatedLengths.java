@@ -63,7 +63,6 @@ public final class StatedLengths {
     }
 
     private static LevelMark scaled(LevelMark l, double factor) {
-        return new LevelMark(
-                l.level(), l.through(), l.along(), l.turn(), l.counts(), l.overlap() * factor, l.span(), l.reference());
+        return l.overlap() == 0 ? l : l.withOverlap(l.overlap() * factor);
     }
 }

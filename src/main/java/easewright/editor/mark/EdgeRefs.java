@@ -93,15 +93,7 @@ final class EdgeRefs {
     }
 
     private static LevelMark along(LevelMark mark, String edge) {
-        return new LevelMark(
-                mark.level(),
-                mark.through(),
-                Optional.of(edge),
-                mark.turn(),
-                mark.counts(),
-                mark.overlap(),
-                mark.span(),
-                mark.reference());
+        return mark.placed(mark.through(), Optional.of(edge), mark.turn(), mark.reference());
     }
 
     static Dart on(Dart dart, String edge) {

@@ -9,6 +9,7 @@ import easewright.measure.Measures;
 import easewright.pattern.Level;
 import easewright.pattern.LevelKind;
 import easewright.pattern.LevelMark;
+import easewright.pattern.LevelWords;
 import easewright.pattern.Pattern;
 import easewright.pattern.PatternPart;
 import easewright.pattern.Piece;
@@ -42,7 +43,8 @@ public final class LevelEdits {
             throw new MarkRefused("name-taken", Map.of("name", wanted));
         }
         List<Level> levels = new ArrayList<>(pattern.levels());
-        Level level = Level.of(wanted, kind);
+        Level called = LevelWords.called(wanted);
+        Level level = kind == LevelKind.OTHER ? called : Level.of(wanted, kind);
         int lower = 0;
         while (lower < levels.size() && !isAbove(level, levels.get(lower))) {
             lower++;
@@ -89,18 +91,9 @@ public final class LevelEdits {
         LevelMark old = piece.level(level).orElse(null);
         Point reference =
                 old != null && old.reference().isPresent() ? old.reference().get() : Reference.of(piece);
-        LevelMark mark = LevelMark.through(level, at).withReference(reference);
-        if (old != null && old.along().isEmpty()) {
-            mark = new LevelMark(
-                    level,
-                    Optional.of(at),
-                    Optional.empty(),
-                    old.turn(),
-                    old.counts(),
-                    old.overlap(),
-                    old.span(),
-                    Optional.of(reference));
-        }
+        LevelMark mark = old != null && old.along().isEmpty()
+                ? old.placed(Optional.of(at), Optional.empty(), old.turn(), Optional.of(reference))
+                : Overlaps.taken(pattern, piece, LevelMark.through(level, at).withReference(reference));
         return pattern.withPiece(EdgeEdits.withLevel(piece, mark));
     }
 
@@ -127,7 +120,8 @@ public final class LevelEdits {
     /** Measures a level along an edge, such as a shaped waist. */
     public static Pattern along(Pattern pattern, String pieceId, String level, String edge) {
         Piece piece = EdgeEdits.piece(pattern, pieceId);
-        return pattern.withPiece(EdgeEdits.withLevel(piece, LevelMark.along(level, edge)));
+        return pattern.withPiece(
+                EdgeEdits.withLevel(piece, Overlaps.taken(pattern, piece, LevelMark.along(level, edge))));
     }
 
     /** How far down the grain from its reference a straight level lies on a piece, mm. */
@@ -180,8 +174,10 @@ public final class LevelEdits {
         Point at = inside(piece, lie.at(piece));
         return at == null
                 ? pattern
-                : pattern.withPiece(
-                        EdgeEdits.withLevel(piece, LevelMark.through(level, at).withReference(lie.reference())));
+                : pattern.withPiece(EdgeEdits.withLevel(
+                        piece,
+                        Overlaps.taken(
+                                pattern, piece, LevelMark.through(level, at).withReference(lie.reference()))));
     }
 
     /**
@@ -275,12 +271,17 @@ public final class LevelEdits {
         return flip ? grain.times(-1) : grain;
     }
 
+    /** Says whether a level goes round one arm or leg, of which there are two alike, or round the body. */
+    public static Pattern limb(Pattern pattern, String name, boolean limb) {
+        return pattern.withLevels(pattern.levels().stream()
+                .map(l -> l.name().equals(name) ? new Level(name, l.kind(), limb) : l)
+                .toList());
+    }
+
     /** Whether a piece is part of the girth at a level. */
     public static Pattern counts(Pattern pattern, String pieceId, String level, boolean counts) {
         Piece piece = EdgeEdits.piece(pattern, pieceId);
         LevelMark m = piece.level(level).orElseThrow(() -> new IllegalArgumentException(level));
-        LevelMark mark = new LevelMark(
-                m.level(), m.through(), m.along(), m.turn(), counts, m.overlap(), m.span(), m.reference());
-        return pattern.withPiece(EdgeEdits.withLevel(piece, mark));
+        return pattern.withPiece(EdgeEdits.withLevel(piece, m.counted(counts)));
     }
 }

@@ -175,15 +175,7 @@ public final class LevelInSizes {
         double mm = anchor.map(a -> a.minus(other).dot(below)).orElseGet(() -> away.dot(down));
         Point wanted = other.plus(below.times(mm)).plus(below.quarterTurned().times(away.dot(down.quarterTurned())));
         return LevelEdits.on(piece, wanted)
-                .map(at -> new LevelMark(
-                        level,
-                        Optional.of(at),
-                        Optional.empty(),
-                        mark.turn(),
-                        mark.counts(),
-                        mark.overlap(),
-                        mark.span(),
-                        Optional.of(other)));
+                .map(at -> mark.placed(Optional.of(at), Optional.empty(), mark.turn(), Optional.of(other)));
     }
 
     /** On another piece the notch, corner or point of a dart to whose height a level was drawn on its own. */

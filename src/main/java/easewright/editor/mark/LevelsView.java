@@ -39,6 +39,7 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
     /**
      * One level.
      *
+     * @param limb   whether it goes round one arm or leg
      * @param girth  the finished girth there, with its size where there are several; empty while it lies on no piece of it
      * @param places where it lies
      * @param apart  whether it lies at different distances on its pieces
@@ -46,7 +47,13 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
      * @param others other levels below which it can be put: those that lie on its pieces
      */
     public record Row(
-            String name, String girth, List<Place> places, boolean apart, String misses, List<String> others) {
+            String name,
+            boolean limb,
+            String girth,
+            List<Place> places,
+            boolean apart,
+            String misses,
+            List<String> others) {
         public Row {
             places = List.copyOf(places);
             others = List.copyOf(others);
@@ -59,9 +66,20 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
      * @param distance from its reference, down or up; empty where it runs along an edge
      * @param above    whether it lies above its reference
      * @param how      from where it is measured, or along which edge it runs
+     * @param overlap  what of it lies on the other side of an opening, empty while that is not said; none where it comes
+     *                 to no opening
+     * @param unlike   whether at other levels of the piece something else is said of that
      */
     public record Place(
-            String piece, String name, String distance, boolean above, String how, String width, boolean counts) {}
+            String piece,
+            String name,
+            String distance,
+            boolean above,
+            String how,
+            String width,
+            boolean counts,
+            Optional<String> overlap,
+            boolean unlike) {}
 
     public static LevelsView of(Desk desk) {
         Words words = desk.words();
@@ -88,7 +106,8 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
                                     places.isEmpty() || p.level(level.name()).isPresent())
                             .anyMatch(p -> p.level(n).isPresent()))
                     .toList();
-            rows.add(new Row(level.name(), girth, places, isApart(places), misses(desk, level, words), others));
+            rows.add(new Row(
+                    level.name(), level.limb(), girth, places, isApart(places), misses(desk, level, words), others));
         }
         return new LevelsView(rows, kinds(levels, words));
     }
@@ -146,7 +165,11 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
                 above,
                 how,
                 width.map(w -> words.length(w.net())).orElse(""),
-                mark.counts());
+                mark.counts(),
+                Overlaps.end(desk.pattern(), piece, mark).isPresent() || mark.overlap() > 0
+                        ? Optional.of(mark.overlapSaid() ? words.length(mark.overlap()) : "")
+                        : Optional.empty(),
+                Overlaps.isUnlike(desk.pattern(), piece, mark));
     }
 
     /** The level it is measured from, the edge at whose end the reference lies, or the top of the piece. */

@@ -42,6 +42,7 @@ public final class Notes {
      * @param open  id of the line that it says does not close, if it does
      * @param seam  name of the seam it speaks of, if any
      * @param level name of the level that the piece lacks, if it says so
+     * @param overlapAt name of the first level whose overlap on the piece it asks for, if it does
      * @param line  id of the closed line of which nobody said what it is, if it speaks of one
      */
     public record Note(
@@ -52,6 +53,7 @@ public final class Notes {
             Optional<String> open,
             Optional<String> seam,
             Optional<String> level,
+            Optional<String> overlapAt,
             Optional<String> line) {}
 
     public static List<Note> of(Desk desk) {
@@ -67,6 +69,7 @@ public final class Notes {
                     openLine(finding),
                     seam(finding),
                     level(finding, desk),
+                    overlapAt(finding),
                     closedLine(finding)));
         }
         return List.copyOf(notes);
@@ -88,6 +91,12 @@ public final class Notes {
                         .filter(g -> g.title().equals(title))
                         .map(g -> g.level().name())
                         .findFirst()
+                : Optional.empty();
+    }
+
+    private static Optional<String> overlapAt(Finding finding) {
+        return finding.code().equals("overlap-unsaid") && finding.values().get("levels") instanceof List<?> levels
+                ? levels.stream().map(String.class::cast).findFirst()
                 : Optional.empty();
     }
 

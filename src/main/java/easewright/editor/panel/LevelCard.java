@@ -22,6 +22,7 @@ import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -42,6 +43,9 @@ final class LevelCard extends VBox {
     private final Label girth = new Label();
     private final ToggleButton place = new ToggleButton();
     private final MenuButton along = new MenuButton();
+    private final MenuButton round = new MenuButton();
+    private final MenuItem roundBody = new MenuItem();
+    private final MenuItem roundLimb = new MenuItem();
     private final LevelOffer offer;
     private final HBox top;
     private final VBox belowRow;
@@ -80,6 +84,11 @@ final class LevelCard extends VBox {
         place.setOnAction(e -> marker.takeLevel(row.name()));
         along.getStyleClass().add("small");
         along.setMinWidth(USE_PREF_SIZE);
+        round.getStyleClass().add("small");
+        round.setMinWidth(USE_PREF_SIZE);
+        round.getItems().setAll(roundBody, roundLimb);
+        roundBody.setOnAction(e -> goRound(false));
+        roundLimb.setOnAction(e -> goRound(true));
         top = new HBox(6);
         top.setAlignment(Pos.CENTER_LEFT);
         below = new LengthField(notBelow, this::putBelow);
@@ -100,7 +109,7 @@ final class LevelCard extends VBox {
         foot.setAlignment(Pos.TOP_LEFT);
         addEventHandler(CheckedField.JUDGED, e -> judged());
         offer = new LevelOffer(marker);
-        getChildren().setAll(top, new HBox(6, place, along), offer, belowRow, places, foot);
+        getChildren().setAll(top, new HBox(6, place, along, round), offer, belowRow, places, foot);
         meet.getStyleClass().add("small");
         meet.setMinWidth(USE_PREF_SIZE);
         meet.setOnAction(e -> session.edit(LevelEdits.meet(session.desk().pattern(), row.name())));
@@ -111,6 +120,10 @@ final class LevelCard extends VBox {
     /** The keys go to where the level is placed: by its distance from another one where there is one. */
     void takeKeys() {
         (belowRow.isManaged() ? below : place).requestFocus();
+    }
+
+    private void goRound(boolean limb) {
+        session.edit(LevelEdits.limb(session.desk().pattern(), row.name(), limb));
     }
 
     private void judged() {
@@ -150,6 +163,12 @@ final class LevelCard extends VBox {
         Parts.say(place, words, "editor.level.place");
         Parts.about(place, now.name());
         place.setSelected(state.tool() == Tool.LEVEL && state.level().equals(Optional.of(now.name())));
+        roundBody.setText(words.of("editor.level.round.body"));
+        roundLimb.setText(words.of("editor.level.round.limb"));
+        round.setId("level-round-" + id);
+        round.setText(now.limb() ? roundLimb.getText() : roundBody.getText());
+        Heard.name(round, words.of("editor.level.round.name", level) + ": " + round.getText());
+        Hints.on(round, words.of("editor.level.round.hint"));
         Parts.say(along, words, "editor.level.put-along");
         Parts.about(along, now.name());
         if (!edges.equals(offered) || !state.piece().equals(inHand)) {
@@ -228,6 +247,7 @@ final class LevelCard extends VBox {
         private final CheckBox counts = new CheckBox();
         private final Button off = Parts.cross("", this::takeOff);
         private final Label wrong = new Label();
+        private final OverlapLine overlap = new OverlapLine(session);
         private LevelsView.Place at;
 
         PlaceRow() {
@@ -247,7 +267,8 @@ final class LevelCard extends VBox {
                     LevelEdits.counts(session.desk().pattern(), at.piece(), row.name(), counts.isSelected())));
             HBox line = new HBox(6, distance, how, width, counts, off);
             line.setAlignment(Pos.CENTER_LEFT);
-            getChildren().setAll(new LeadLine(piece, line, PIECE));
+            getChildren().setAll(new LeadLine(piece, line, PIECE), overlap);
+            setSpacing(4);
             getStyleClass().add("mark-row");
         }
 
@@ -273,6 +294,7 @@ final class LevelCard extends VBox {
             counts.setSelected(now.counts());
             counts.setAccessibleText(words.of("editor.level.counts", values));
             Hints.on(counts, words.of("editor.level.counts.hint"));
+            overlap.show(row.name(), now, elsewhere, desk);
         }
     }
 }

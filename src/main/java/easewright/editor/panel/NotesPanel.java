@@ -13,6 +13,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -28,6 +29,7 @@ public final class NotesPanel extends SheetPage {
     private final TrueBench bench;
     private final Consumer<String> leader;
     private final Consumer<String> asker;
+    private final BiConsumer<String, String> levels;
     private final Label intro = new Label();
     private final VBox list = new VBox();
     /** The notes of which more is told: the list is made anew with every change. */
@@ -39,6 +41,7 @@ public final class NotesPanel extends SheetPage {
      * @param gaps   shows the gap of a line that does not close
      * @param leader leads to what is offered for a seam
      * @param asker  asks what a closed line is
+     * @param levels leads to where a piece lies at a level: the piece, and the level
      */
     public NotesPanel(
             Session session,
@@ -47,7 +50,8 @@ public final class NotesPanel extends SheetPage {
             Consumer<String> gaps,
             TrueBench bench,
             Consumer<String> leader,
-            Consumer<String> asker) {
+            Consumer<String> asker,
+            BiConsumer<String, String> levels) {
         super(session, "notes");
         this.shower = shower;
         this.places = places;
@@ -55,6 +59,7 @@ public final class NotesPanel extends SheetPage {
         this.bench = bench;
         this.leader = leader;
         this.asker = asker;
+        this.levels = levels;
         bench.workProperty().addListener(o -> showIfSeen());
         intro.getStyleClass().add("page-intro");
         intro.setWrapText(true);
@@ -123,6 +128,13 @@ public final class NotesPanel extends SheetPage {
                 session.point(Optional.of(Pointed.at(id)));
                 shower.accept(id);
             }));
+            note.overlapAt()
+                    .ifPresent(level -> acts.add(press(
+                            note,
+                            "editor.notes.overlap",
+                            "editor.notes.overlap.hint",
+                            words,
+                            () -> levels.accept(id, level))));
             note.level()
                     .ifPresent(level -> acts.add(press(
                             note,

@@ -77,6 +77,15 @@ public final class SheetPanel extends VBox {
                             Platform.runLater(() -> lookupAll("#line-card .button").stream()
                                     .findFirst()
                                     .ifPresent(Node::requestFocus));
+                        },
+                        (piece, level) -> {
+                            turnTo("marks");
+                            marker.go(MarkState.Step.LEVELS);
+                            Platform.runLater(() -> Optional.ofNullable(lookup("#" + OverlapLine.id(level, piece)))
+                                    .ifPresent(field -> {
+                                        InView.show(field);
+                                        field.requestFocus();
+                                    }));
                         }));
         PageStack stack = new PageStack();
         stack.getChildren().setAll(pages.values());

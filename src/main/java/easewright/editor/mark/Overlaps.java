@@ -1,0 +1,88 @@
+package easewright.editor.mark;
+
+import easewright.measure.Measures;
+import easewright.measure.OpenEnd;
+import easewright.pattern.Edge;
+import easewright.pattern.LevelMark;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import easewright.suggest.ButtonStand;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+
+/** What of a level lies beyond the centre line, where a piece opens: said once, it holds for the whole edge. */
+public final class Overlaps {
+    private Overlaps() {}
+
+    /** A mark that comes onto a piece, with the overlap that is drawn there, or else was said of another level there. */
+    static LevelMark taken(Pattern pattern, Piece piece, LevelMark mark) {
+        Optional<Edge> end = end(pattern, piece, mark);
+        if (end.isEmpty()) {
+            return mark;
+        }
+        LevelMark drawn = ButtonStand.on(piece, mark);
+        return drawn.overlapSaid()
+                ? drawn
+                : piece.levels().stream()
+                        .filter(LevelMark::overlapSaid)
+                        .filter(m -> !m.level().equals(mark.level()))
+                        .filter(m -> end(pattern, piece, m).equals(end))
+                        .findFirst()
+                        .map(m -> mark.withOverlap(m.overlap()))
+                        .orElse(mark);
+    }
+
+    /** The opening edge to which a level comes. */
+    static Optional<Edge> end(Pattern pattern, Piece piece, LevelMark mark) {
+        return pattern.level(mark.level()).flatMap(level -> OpenEnd.of(piece, mark, level));
+    }
+
+    /**
+     * Says how much of a level on a piece lies on the other side of the opening.
+     *
+     * @param mm 0 where the edges only meet
+     * @throws IllegalArgumentException if it is no part of the width there
+     */
+    public static Pattern say(Pattern pattern, String pieceId, String level, double mm) {
+        boolean more = Measures.of(pattern)
+                .piece(pieceId)
+                .flatMap(m -> m.level(level))
+                .filter(w -> mm >= w.width() - w.dartIntake())
+                .isPresent();
+        if (more) {
+            throw new IllegalArgumentException("Overlap at " + level + " is wider than the piece");
+        }
+        return changed(pattern, pieceId, level, m -> m.withOverlap(mm));
+    }
+
+    /** Takes back what was said. */
+    public static Pattern unsay(Pattern pattern, String pieceId, String level) {
+        return changed(pattern, pieceId, level, LevelMark::withoutOverlap);
+    }
+
+    private static Pattern changed(Pattern pattern, String pieceId, String level, UnaryOperator<LevelMark> how) {
+        Piece piece = EdgeEdits.piece(pattern, pieceId);
+        LevelMark mark = piece.level(level).orElseThrow(() -> new IllegalArgumentException(level));
+        return pattern.withPiece(EdgeEdits.withLevel(piece, how.apply(mark)));
+    }
+
+    /** What is said of one level, for every level of the piece that comes to the same opening edge. */
+    public static Pattern atEveryLevel(Pattern pattern, String pieceId, String level) {
+        Piece piece = EdgeEdits.piece(pattern, pieceId);
+        LevelMark said = piece.level(level).orElseThrow(() -> new IllegalArgumentException(level));
+        return pattern.withPiece(piece.withLevels(piece.levels().stream()
+                .map(m -> isUnlike(pattern, piece, said, m) ? m.withOverlap(said.overlap()) : m)
+                .toList()));
+    }
+
+    /** Whether of another level of the piece something else is said than of this one, or nothing. */
+    static boolean isUnlike(Pattern pattern, Piece piece, LevelMark said) {
+        return said.overlapSaid() && piece.levels().stream().anyMatch(m -> isUnlike(pattern, piece, said, m));
+    }
+
+    private static boolean isUnlike(Pattern pattern, Piece piece, LevelMark said, LevelMark other) {
+        boolean alike = other.overlapSaid() && other.overlap() == said.overlap();
+        Optional<Edge> end = alike ? Optional.empty() : end(pattern, piece, said);
+        return end.isPresent() && end.equals(end(pattern, piece, other));
+    }
+}
