@@ -1,7 +1,6 @@
 package easewright.check;
 
 import easewright.measure.Cutting;
-import easewright.measure.EdgeLength;
 import easewright.measure.Girth;
 import easewright.measure.LevelWidth;
 import easewright.pattern.Edge;
@@ -36,7 +35,7 @@ final class FullerSide implements Rule {
                     .anyMatch(p ->
                             sight.pieces().contains(p.drawn()) || sight.pieces().contains(p.copy()));
             boolean wider = HIPS.contains(girth.level().kind()) && Math.abs(more) > Cutting.WORKS;
-            if (seen && wider && there.stream().noneMatch(p -> isLonger(sight, p, fuller))) {
+            if (seen && wider && there.stream().noneMatch(p -> isLonger(girth, p, fuller))) {
                 String code = fuller == Side.RIGHT ? "fuller-right" : "fuller-left";
                 findings.add(
                         girth.named(Finding.of(code, Severity.NOTE, there.get(0).wholeName())
@@ -54,23 +53,30 @@ final class FullerSide implements Rule {
                 .toList();
     }
 
-    /** Whether a seam is longer on that side by more than widening it makes it. */
-    private static boolean isLonger(Sight sight, SidePair pair, Side fuller) {
+    /**
+     * Whether a seam goes farther up and down on that side. How long it is does not tell: made wider, it is more curved
+     * and with that longer by itself.
+     */
+    private static boolean isLonger(Girth girth, SidePair pair, Side fuller) {
         Piece one = fuller == Side.RIGHT ? pair.right() : pair.left();
-        for (Edge edge : one.edges()) {
-            double more = length(sight, one, edge) - length(sight, pair.other(one), edge);
-            if (edge.role() == EdgeRole.SEAM && more > Cutting.WORKS) {
-                return true;
-            }
-        }
-        return false;
+        Piece other = pair.other(one);
+        return one.edges().stream()
+                .filter(e -> e.role() == EdgeRole.SEAM)
+                .anyMatch(e -> other.edge(e.name())
+                        .filter(o -> height(girth, one, e) - height(girth, other, o) > Cutting.WORKS)
+                        .isPresent());
     }
 
-    private static double length(Sight sight, Piece piece, Edge edge) {
-        return sight.measures()
-                .piece(piece.id())
-                .flatMap(p -> p.edge(edge.name()))
-                .map(EdgeLength::mm)
+    /** How far an edge goes square to the level, mm. */
+    private static double height(Girth girth, Piece piece, Edge edge) {
+        return girth.parts().stream()
+                .filter(w -> w.pieceId().equals(piece.id()))
+                .flatMap(w -> w.spans().stream())
+                .map(s -> s.to().minus(s.from()))
+                .filter(across -> across.norm() > 0)
+                .findFirst()
+                .map(across ->
+                        Math.abs(edge.to().minus(edge.from()).dot(across.unit().quarterTurned())))
                 .orElse(0.0);
     }
 }

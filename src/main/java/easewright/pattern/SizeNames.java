@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -41,6 +42,11 @@ public final class SizeNames {
 
     /** Longer ones are no names, characters. */
     private static final int LONGEST = 120;
+
+    /** The sizes of a pattern are asked for again and again, and few. */
+    private static final Map<String, Without> WITHOUT = new ConcurrentHashMap<>();
+
+    private static final int MANY_WORDS = 200;
 
     private SizeNames() {}
 
@@ -135,11 +141,22 @@ public final class SizeNames {
 
     /** A name without a word at its end or its beginning, such as its size; the name itself if that is all it is. */
     public static String without(String name, String word) {
-        String quoted = Pattern.quote(word);
-        String plain = name.strip()
-                .replaceFirst("(?iu)[\\s,:_\u2013-]*\\(?(?<![\\p{L}\\p{N}])(size[\\s_]*)?" + quoted + "\\)?$", "")
-                .replaceFirst("(?iu)^\\(?(size[\\s_]*)?" + quoted + "(?![\\p{L}\\p{N}])\\)?[\\s,:_\u2013-]*", "")
-                .strip();
+        if (WITHOUT.size() > MANY_WORDS) {
+            WITHOUT.clear();
+        }
+        Without forms = WITHOUT.computeIfAbsent(word, Without::of);
+        String cut = forms.last().matcher(name.strip()).replaceFirst("");
+        String plain = forms.first().matcher(cut).replaceFirst("").strip();
         return plain.isEmpty() ? name.strip() : plain;
+    }
+
+    /** A word at the end and at the beginning of names. */
+    private record Without(Pattern last, Pattern first) {
+        static Without of(String word) {
+            String quoted = Pattern.quote(word);
+            return new Without(
+                    Pattern.compile("(?iu)[\\s,:_\u2013-]*\\(?(?<![\\p{L}\\p{N}])(size[\\s_]*)?" + quoted + "\\)?$"),
+                    Pattern.compile("(?iu)^\\(?(size[\\s_]*)?" + quoted + "(?![\\p{L}\\p{N}])\\)?[\\s,:_\u2013-]*"));
+        }
     }
 }

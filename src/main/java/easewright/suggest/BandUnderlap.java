@@ -55,7 +55,10 @@ public record BandUnderlap(Mate mate, EdgeRef band, double mm) {
         double longer = first ? walk.first() - walk.second() : walk.second() - walk.first();
         double mm = longer + eased(mate, first);
         BandUnderlap found = new BandUnderlap(mate, band, mm);
-        boolean like = mm >= Underlap.NARROWEST && mm <= Underlap.WIDEST && found.mayBeParted(pattern);
+        boolean like = mm >= Underlap.NARROWEST
+                && mm <= Underlap.WIDEST
+                && found.mayBeParted(pattern)
+                && !found.ends(pattern).isEmpty();
         return like ? Optional.of(found) : Optional.empty();
     }
 
@@ -106,7 +109,8 @@ public record BandUnderlap(Mate mate, EdgeRef band, double mm) {
     }
 
     /**
-     * Where the ends of the seam lie on the sheet, each with whether it is where the seam ends rather than starts.
+     * Where the ends of the seam at which it may lie are on the sheet, each with whether it is where the seam ends rather
+     * than starts.
      *
      * @param pattern in which it was found
      */
@@ -117,6 +121,7 @@ public record BandUnderlap(Mate mate, EdgeRef band, double mm) {
         Map<End, Boolean> ends = new EnumMap<>(End.class);
         ends.put(across ? End.LEFT : End.UPPER, !onward);
         ends.put(across ? End.RIGHT : End.LOWER, onward);
+        ends.values().removeIf(atEnd -> fitted(pattern, atEnd).isEmpty());
         return ends;
     }
 
@@ -124,20 +129,12 @@ public record BandUnderlap(Mate mate, EdgeRef band, double mm) {
      * With the underlap as an edge of its own, sewn to nothing.
      *
      * @param pattern in which it was found
-     * @param atEnd   at the end of the seam, else at its start
+     * @param atEnd   at the end of the seam, else at its start: one of {@link #ends}
+     * @throws IllegalArgumentException if the band cannot be parted there so that the rest fits
      */
     public Pattern parted(Pattern pattern, boolean atEnd) {
-        double wanted = sewn(piece(pattern), band.edge()) - mm;
-        double drawn = mm;
-        Piece parted = parted(pattern, drawn, atEnd);
-        for (int i = 0; i < STEPS; i++) {
-            double more = sewn(parted, band.edge()) - wanted;
-            if (Math.abs(more) <= FITS) {
-                break;
-            }
-            drawn += more;
-            parted = parted(pattern, drawn, atEnd);
-        }
+        Piece parted = fitted(pattern, atEnd)
+                .orElseThrow(() -> new IllegalArgumentException("No place parts " + band + " so that its seam fits"));
         boolean first = mate.first().contains(band);
         double ease = eased(mate, first) * (first ? -1 : 1);
         Mate fitted = new Mate(mate.name(), mate.first(), mate.second(), ease == 0 ? 0 : ease);
@@ -145,6 +142,22 @@ public record BandUnderlap(Mate mate, EdgeRef band, double mm) {
                 .withMates(pattern.mates().stream()
                         .map(m -> m.equals(mate) ? fitted : m)
                         .toList());
+    }
+
+    /** The band parted so that the rest fits; empty where no such place is found, as on a rounded end. */
+    private Optional<Piece> fitted(Pattern pattern, boolean atEnd) {
+        double wanted = sewn(piece(pattern), band.edge()) - mm;
+        double drawn = mm;
+        Piece parted = parted(pattern, drawn, atEnd);
+        for (int i = 0; i < STEPS; i++) {
+            double more = sewn(parted, band.edge()) - wanted;
+            if (Math.abs(more) <= FITS) {
+                return Optional.of(parted);
+            }
+            drawn += more;
+            parted = parted(pattern, drawn, atEnd);
+        }
+        return Optional.empty();
     }
 
     private Piece parted(Pattern pattern, double drawn, boolean atEnd) {

@@ -12,7 +12,9 @@ import easewright.measure.Measures;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
 import easewright.pattern.Side;
+import easewright.pattern.SidePair;
 import easewright.svg.SvgFile;
 import java.nio.file.Path;
 import java.util.List;
@@ -20,6 +22,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** A hip that is fuller on one side needs length there as well (common practice). */
 class FullerSideTest {
@@ -60,6 +63,26 @@ class FullerSideTest {
             longer = on(side, new EdgeLength(edge, 10, EdgeLength.Manner.AT_UPPER_END, true), longer);
         }
         assertThat(told(longer)).isEmpty();
+    }
+
+    /** The wider side is made, the more its seam curves: that is no length for the hip. */
+    @ParameterizedTest
+    @ValueSource(doubles = {30, 60, 100})
+    void aSeamThatIsLongerOnlyBecauseItCurvesMoreDoesNotSilenceIt(double by) throws Exception {
+        Pattern wider = on(Side.LEFT, SeamChange.at("hip", by), skirt());
+        assertThat(SidePair.of(wider))
+                .hasSize(2)
+                .allSatisfy(pair -> assertThat(side(wider, pair.left()) - side(wider, pair.right()))
+                        .isGreaterThan(3));
+        assertThat(told(wider)).extracting(Finding::code).containsExactly("fuller-left");
+    }
+
+    private static double side(Pattern pattern, Piece piece) {
+        return Measures.of(pattern)
+                .piece(piece.id())
+                .flatMap(p -> p.edge("side"))
+                .orElseThrow()
+                .mm();
     }
 
     @Test

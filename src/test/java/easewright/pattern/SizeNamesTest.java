@@ -91,4 +91,18 @@ class SizeNamesTest {
         assertThat(SizeNames.isRun("1/2")).isFalse();
         assertThat(SizeNames.isRun("12")).isFalse();
     }
+
+    @Test
+    void everyOfManyWordsIsTakenOffTheNamesItStandsIn() {
+        for (int turn = 0; turn < 2; turn++) {
+            for (int size = 1; size <= 450; size++) {
+                String word = String.valueOf(size);
+                assertThat(SizeNames.without("Front " + word, word)).isEqualTo("Front");
+                assertThat(SizeNames.without(word + " - Front", word)).isEqualTo("Front");
+                assertThat(SizeNames.without("Front (size " + word + ")", word)).isEqualTo("Front");
+                assertThat(SizeNames.without("Front 1" + word, word)).isEqualTo("Front 1" + word);
+                assertThat(SizeNames.without(word, word)).isEqualTo(word);
+            }
+        }
+    }
 }

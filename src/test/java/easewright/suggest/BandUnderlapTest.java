@@ -1,9 +1,11 @@
 package easewright.suggest;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.entry;
 import static org.assertj.core.api.Assertions.within;
 
+import easewright.geom.Cubic;
 import easewright.geom.Line;
 import easewright.geom.Outline;
 import easewright.geom.Point;
@@ -11,10 +13,13 @@ import easewright.geom.Segment;
 import easewright.measure.MateWalk;
 import easewright.measure.Measures;
 import easewright.pattern.Edge;
+import easewright.pattern.EdgeRef;
 import easewright.pattern.EdgeRole;
+import easewright.pattern.LineKind;
 import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
+import easewright.pattern.Scale;
 import easewright.svg.SvgFile;
 import java.nio.file.Path;
 import java.util.List;
@@ -110,6 +115,51 @@ class BandUnderlapTest {
     void lessOrMoreThanAnUnderlapIsNotTakenForOne(double by) throws Exception {
         Pattern pattern = longer(by);
         assertThat(BandUnderlap.of(pattern, walk(pattern, band(pattern)))).isEmpty();
+    }
+
+    /**
+     * The seam of a band runs into its rounded end, where the stitching line is less than half as long as the line drawn:
+     * in eight steps the place is not found there.
+     */
+    @Test
+    void whereNoPlaceMakesTheRestFitNothingIsOffered() {
+        double round = 25;
+        double allowance = 15;
+        double waist = 400;
+        double underlap = 14;
+        // Sewn is the straight run and a quarter round the corner.
+        double run = waist + underlap + allowance - (round - allowance) * Math.PI / 2;
+        Point start = new Point(0, 0);
+        Point corner = new Point(run, 0);
+        Point end = new Point(run + round, round);
+        double handle = round * 0.5523;
+        Outline drawn = new Outline(List.of(
+                new Line(start, corner),
+                new Cubic(corner, new Point(run + handle, 0), new Point(run + round, round - handle), end),
+                new Line(end, new Point(run + round, 60)),
+                new Line(new Point(run + round, 60), new Point(0, 60)),
+                new Line(new Point(0, 60), start)));
+        Piece band = Piece.bare("band", drawn).toBuilder()
+                .drawn(LineKind.CUTTING, allowance)
+                .edges(List.of(Edge.of("seam", EdgeRole.SEAM, start, end)))
+                .build();
+        Point left = new Point(0, 200);
+        Point right = new Point(waist, 200);
+        Point lower = new Point(waist, 500);
+        Piece skirt = Piece.bare("skirt", Outline.polygon(List.of(left, right, lower, new Point(0, 500)))).toBuilder()
+                .edges(List.of(
+                        Edge.of("waist", EdgeRole.WAIST, left, right),
+                        Edge.of("hem", EdgeRole.HEM, lower, new Point(0, 500))))
+                .build();
+        Mate seam =
+                new Mate("waistband", List.of(EdgeRef.of("skirt", "waist")), List.of(EdgeRef.of("band", "seam")), 0);
+        Pattern pattern = Pattern.bare(List.of(skirt, band), new Scale(1, 1, Scale.Proof.UNPROVED))
+                .withMates(List.of(seam));
+        BandUnderlap found = BandUnderlap.of(pattern, walk(pattern, seam)).orElseThrow();
+        assertThat(found.mm()).isCloseTo(underlap, within(0.1));
+        assertThat(found.ends(pattern)).containsExactly(entry(BandUnderlap.End.LEFT, false));
+        assertThat(walk(found.parted(pattern, false), seam).drift()).isCloseTo(0, within(0.001));
+        assertThatThrownBy(() -> found.parted(pattern, true)).isInstanceOf(IllegalArgumentException.class);
     }
 
     /** In a bare drawing without a notch where the underlap begins, the seam is suggested without ease. */

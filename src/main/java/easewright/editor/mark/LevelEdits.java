@@ -210,13 +210,19 @@ public final class LevelEdits {
 
     /** A seam of which one piece is settled and the other is not, or at first any. */
     private static Optional<LevelSeams.Meeting> next(Pattern pattern, String level, Set<String> settled) {
-        List<LevelSeams.Meeting> open = meetings(pattern, Measures.of(pattern), level).stream()
+        Pattern alone = alone(pattern, level);
+        List<LevelSeams.Meeting> open = meetings(alone, Measures.of(alone), level).stream()
                 .filter(m -> !settled.contains(m.first()) || !settled.contains(m.second()))
                 .toList();
         return open.stream()
                 .filter(m -> settled.contains(m.first()) || settled.contains(m.second()))
                 .findFirst()
                 .or(() -> open.stream().findFirst());
+    }
+
+    /** The pattern as if it had only this level, so that only this one is measured. */
+    static Pattern alone(Pattern pattern, String level) {
+        return pattern.withLevels(pattern.level(level).stream().toList());
     }
 
     /** The seams that a level comes to on both sides, in every size. */

@@ -1,9 +1,12 @@
 package easewright.editor.mark;
 
 import easewright.editor.model.Desk;
+import easewright.measure.LevelGap;
+import easewright.pattern.Level;
 import easewright.pattern.Pattern;
 import easewright.pattern.PatternPart;
 import easewright.text.Words;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,10 +20,10 @@ public final class LevelElsewhere {
     private final boolean every;
     private final LevelLeftOut leftOut;
 
-    private LevelElsewhere(Desk desk, String level, boolean placed) {
+    private LevelElsewhere(Desk desk, String level, LevelLeftOut leftOut, boolean placed) {
         this.level = level;
         size = desk.size();
-        leftOut = LevelLeftOut.of(desk, level);
+        this.leftOut = leftOut;
         // A size with some of its pieces only is told by what its girth leaves out.
         lacking = LevelInSizes.lacking(desk.pattern(), level).stream()
                 .filter(s -> placed || !leftOut.sizes().contains(s))
@@ -29,14 +32,21 @@ public final class LevelElsewhere {
         every = lacking.size() + 1 >= PatternPart.sizes(desk.pattern()).size() && lacking.size() > 1;
     }
 
-    /** Of a level that lies on pieces. */
-    public static LevelElsewhere of(Desk desk, String level) {
-        return new LevelElsewhere(desk, level, false);
+    /** Of all levels of the pattern, by their names: what they leave out is looked for once. */
+    public static Map<String, LevelElsewhere> of(Desk desk) {
+        Pattern pattern = desk.pattern();
+        List<LevelGap> gaps = LevelGap.of(pattern, desk.reading().measures());
+        Map<String, LevelElsewhere> all = new HashMap<>();
+        for (Level level : pattern.levels()) {
+            LevelLeftOut leftOut = LevelLeftOut.of(pattern, gaps, level.name());
+            all.put(level.name(), new LevelElsewhere(desk, level.name(), leftOut, false));
+        }
+        return all;
     }
 
     /** Of one that is being put on pieces: nothing is said of sizes that have it. */
     public static LevelElsewhere ofPlaced(Desk desk, String level) {
-        return new LevelElsewhere(desk, level, true);
+        return new LevelElsewhere(desk, level, LevelLeftOut.of(desk, level), true);
     }
 
     /** The pieces that the girth leaves out. */

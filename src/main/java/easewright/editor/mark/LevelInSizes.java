@@ -144,7 +144,8 @@ public final class LevelInSizes {
     }
 
     private static Stream<LevelSeams.Meeting> meetings(Pattern garment, String level) {
-        return LevelSeams.of(garment, Measures.of(garment)).stream()
+        Pattern alone = LevelEdits.alone(garment, level);
+        return LevelSeams.of(alone, Measures.of(alone)).stream()
                 .filter(m -> m.level().equals(level));
     }
 

@@ -27,10 +27,16 @@ public record LevelLeftOut(List<String> pieces, Set<String> sizes) {
 
     /** Of all sizes. */
     public static LevelLeftOut of(Desk desk, String level) {
-        Pattern pattern = desk.pattern();
-        List<LevelGap> gaps = LevelGap.of(pattern, desk.reading().measures()).stream()
-                .filter(g -> g.level().equals(level))
-                .toList();
+        return of(desk.pattern(), LevelGap.of(desk.pattern(), desk.reading().measures()), level);
+    }
+
+    /**
+     * The same where it is known what all girths leave out.
+     *
+     * @param all of the pattern
+     */
+    static LevelLeftOut of(Pattern pattern, List<LevelGap> all, String level) {
+        List<LevelGap> gaps = all.stream().filter(g -> g.level().equals(level)).toList();
         return new LevelLeftOut(
                 gaps.stream()
                         .map(g -> EdgeEdits.piece(pattern, g.lacks()).name())

@@ -11,7 +11,6 @@ import easewright.editor.model.Session;
 import easewright.pattern.LevelKind;
 import easewright.text.Words;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import javafx.application.Platform;
@@ -33,7 +32,7 @@ final class LevelsStep extends StepPage {
     private List<String> shown = List.of();
 
     /** What is offered for other sizes, and of which desk: asked for by every move of the mouse. */
-    private final Map<String, LevelElsewhere> elsewhere = new HashMap<>();
+    private Map<String, LevelElsewhere> elsewhere = Map.of();
 
     private Desk offered;
 
@@ -105,12 +104,11 @@ final class LevelsStep extends StepPage {
                 || offered.pattern() != desk.pattern()
                 || !offered.size().equals(desk.size())) {
             offered = desk;
-            elsewhere.clear();
+            elsewhere = LevelElsewhere.of(desk);
         }
         for (int i = 0; i < cards.size(); i++) {
-            LevelElsewhere sizes =
-                    elsewhere.computeIfAbsent(view.levels().get(i).name(), level -> LevelElsewhere.of(desk, level));
-            cards.get(i).show(view.levels().get(i), sizes, edges, desk, state);
+            LevelsView.Row row = view.levels().get(i);
+            cards.get(i).show(row, elsewhere.get(row.name()), edges, desk, state);
         }
         if (added) {
             // It has no place yet. Who added it by name goes on in it.

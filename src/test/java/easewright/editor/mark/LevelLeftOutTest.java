@@ -89,6 +89,11 @@ class LevelLeftOutTest {
         drafted = session.desk().pattern();
         without("skirt-back-12", "skirt-front-14", "skirt-back-14");
         assertThat(LevelLeftOut.of(session.desk(), "hip").pieces()).containsExactly("Back 12");
+        assertThat(LevelElsewhere.of(session.desk()))
+                .allSatisfy((level, all) ->
+                        assertThat(all.leftOut()).as(level).isEqualTo(LevelLeftOut.of(session.desk(), level)));
+        assertThat(LevelElsewhere.of(session.desk()).get("hip").leftOut().isAny())
+                .isTrue();
         assertThat(hip().verdict()).as("of size 10").doesNotContain("Without");
         session.chooseSize("12");
         assertThat(hip().verdict()).contains("Without Back 12");
