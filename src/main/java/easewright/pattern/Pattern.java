@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A whole paper pattern: pieces and what is known of them.
@@ -106,6 +107,18 @@ public record Pattern(
         }
         Piece found = names == 1 ? named : names == 0 && calls == 1 ? called : null;
         return Optional.ofNullable(found);
+    }
+
+    /** Some of its pieces, bare of all else but the levels that are marked on them and the seams that they are sewn in. */
+    public Pattern only(List<Piece> some) {
+        List<Level> marked = levels.stream()
+                .filter(l -> some.stream().anyMatch(p -> p.level(l.name()).isPresent()))
+                .toList();
+        List<Mate> sewn = mates.stream()
+                .filter(m -> Stream.concat(m.first().stream(), m.second().stream())
+                        .anyMatch(ref -> some.stream().anyMatch(p -> p.isCalled(ref.piece()))))
+                .toList();
+        return bare(some, scale).withLevels(marked).withMates(sewn);
     }
 
     /** Whom a size is made for. */

@@ -201,10 +201,7 @@ public final class PatternPart {
             if (ids.contains(edge.piece())) {
                 continue;
             }
-            boolean known = whole.pieces().stream()
-                    .anyMatch(p -> p.id().equals(edge.piece())
-                            || p.name().equals(edge.piece())
-                            || (p.name().contains(edge.piece()) && p.plainName().equals(edge.piece())));
+            boolean known = whole.pieces().stream().anyMatch(p -> p.isCalled(edge.piece()));
             if (known && alone.piece(edge.piece()).isEmpty()) {
                 return false;
             }

@@ -128,6 +128,13 @@ public record Piece(
         return new PieceKind(plainName(), side);
     }
 
+    /** Whether it is meant by an id, a name or a {@link #plainName}, others perhaps too. */
+    public boolean isCalled(String idOrName) {
+        return id.equals(idOrName)
+                || name.equals(idOrName)
+                || (name.contains(idOrName) && plainName().equals(idOrName));
+    }
+
     public Piece withName(String newName) {
         return toBuilder().name(newName).build();
     }

@@ -24,6 +24,9 @@ final class MarksWriter {
     /** No piece is called so. */
     private static final String OF_NO_PIECE = "";
 
+    /** And none so. */
+    private static final String AMONG_RESTING = " ";
+
     private final Pattern pattern;
 
     /** By the piece's id. */
@@ -42,13 +45,19 @@ final class MarksWriter {
             String lineEnd) {
         this.pattern = pattern;
         for (KeptMark mark : kept) {
-            this.kept
-                    .computeIfAbsent(mark.piece().orElse(OF_NO_PIECE), id -> new ArrayList<>())
-                    .add(mark);
+            keep(mark.piece().orElse(OF_NO_PIECE), mark);
+        }
+        // What is kept of a piece goes with it, to rest and back.
+        for (KeptMark mark : resting.kept()) {
+            keep(mark.piece().orElse(AMONG_RESTING), mark);
         }
         this.page = page;
         this.resting = resting.beside(pattern);
         this.out = new MarkupBuilder(indent, lineEnd);
+    }
+
+    private void keep(String piece, KeptMark mark) {
+        kept.computeIfAbsent(piece, id -> new ArrayList<>()).add(mark);
     }
 
     /**
@@ -105,7 +114,7 @@ final class MarksWriter {
                     .close();
         }
         for (Piece piece : pattern.pieces()) {
-            PieceMarksWriter.write(piece, kept.getOrDefault(piece.id(), List.of()), out);
+            piece(piece);
         }
         for (String id : new TreeSet<>(pattern.noPieces())) {
             out.open("no-piece").text("ref", id).close();
@@ -134,29 +143,29 @@ final class MarksWriter {
 
     /** Pieces in layers that are not read. */
     private void rest() throws SvgProblem {
-        if (resting.pattern().isEmpty() && resting.kept().isEmpty()) {
+        List<KeptMark> loose = kept.getOrDefault(AMONG_RESTING, List.of());
+        if (resting.pattern().isEmpty() && loose.isEmpty()) {
             return;
         }
         out.open("resting");
-        List<KeptMark> left = new ArrayList<>(resting.kept());
         if (resting.pattern().isPresent()) {
             Pattern others = resting.pattern().get();
             for (Level level : others.levels()) {
                 level(level);
             }
             for (Piece piece : others.pieces()) {
-                List<KeptMark> own = left.stream()
-                        .filter(m -> m.piece().equals(Optional.of(piece.id())))
-                        .toList();
-                PieceMarksWriter.write(piece, own, out);
+                piece(piece);
             }
             for (Mate mate : others.mates()) {
                 mate(mate);
             }
         }
-        left.removeIf(m -> m.piece().isPresent());
-        left.forEach(m -> out.verbatim(m.markup()));
+        loose.forEach(m -> out.verbatim(m.markup()));
         out.close();
+    }
+
+    private void piece(Piece piece) throws SvgProblem {
+        PieceMarksWriter.write(piece, kept.getOrDefault(piece.id(), List.of()), out);
     }
 
     /** Changes made and changes set aside, in one course. */

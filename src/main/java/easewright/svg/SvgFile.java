@@ -9,6 +9,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -197,11 +199,32 @@ public final class SvgFile {
      */
     public Pattern atScale(Pattern present, double mmPerUnit, boolean statedToo) throws SvgProblem {
         SvgFile now = opened(bytes, name, options.withScale(mmPerUnit));
-        Pattern rescaled = new Rescaling(recalibrated(present).opening.drawn(), now.opening.drawn()).of(present);
+        Pattern rescaled = new Rescaling(at(present.scale()).opening.drawn(), now.opening.drawn()).of(present);
         Scale before = present.scale();
         Scale after = rescaled.scale();
         double factor = Math.sqrt(after.mmPerUnitX() / before.mmPerUnitX() * after.mmPerUnitY() / before.mmPerUnitY());
         return statedToo ? StatedLengths.scaled(rescaled, factor) : rescaled;
+    }
+
+    /**
+     * Patterns of this file as they are at one scale. Lengths stated in numbers stay.
+     *
+     * @throws SvgProblem {@code scale-not-writable}
+     */
+    public List<Pattern> allAt(Scale scale, List<Pattern> patterns) throws SvgProblem {
+        Map<Scale, Rescaling> ways = new HashMap<>();
+        List<Pattern> all = new ArrayList<>();
+        for (Pattern pattern : patterns) {
+            Scale from = pattern.scale();
+            if (!from.equals(scale) && !ways.containsKey(from)) {
+                ways.put(
+                        from,
+                        new Rescaling(
+                                at(from).opening.drawn(), at(scale).opening.drawn()));
+            }
+            all.add(from.equals(scale) ? pattern : ways.get(from).of(pattern));
+        }
+        return all;
     }
 
     /**
@@ -277,8 +300,16 @@ public final class SvgFile {
         return new Written(rewriting.bytes(), rewriting.redrawn(), rewriting.consequences());
     }
 
+    /** At the scale of a pattern, and with it what rests. */
     private SvgFile recalibrated(Pattern changed) throws SvgProblem {
-        Scale wanted = changed.scale();
+        SvgFile now = at(changed.scale());
+        Optional<Pattern> resting = now.resting();
+        return resting.isEmpty() || resting.get().scale().equals(changed.scale())
+                ? now
+                : now.withResting(allAt(changed.scale(), List.of(resting.get())).get(0));
+    }
+
+    private SvgFile at(Scale wanted) throws SvgProblem {
         if (wanted.equals(opening.pattern().scale())) {
             return this;
         }

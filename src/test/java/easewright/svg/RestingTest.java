@@ -9,6 +9,7 @@ import easewright.pattern.Piece;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import javax.xml.XMLConstants;
 import javax.xml.transform.stream.StreamSource;
 import javax.xml.validation.SchemaFactory;
@@ -74,5 +75,30 @@ class RestingTest {
         Pattern none = file.pattern().withNoPiece("b");
         assertThat(SvgFile.read(file.write(none), "none.svg").resting().stream().flatMap(p -> p.pieces().stream()))
                 .isEmpty();
+    }
+
+    /** What is not understood of a piece goes along when it comes back to the table, and when it goes to rest. */
+    @Test
+    void whatIsKeptOfAPieceGoesWithIt() throws Exception {
+        SvgFile file = open(RESTING.formatted("glitter"));
+        Pattern resting = file.resting().orElseThrow();
+        Pattern present = file.pattern();
+        List<Piece> both = List.of(present.pieces().get(0), resting.pieces().get(0));
+        Pattern back = present.withPieces(both).withLevels(resting.levels());
+        byte[] written =
+                file.withResting(Pattern.bare(List.of(), present.scale())).write(back);
+        assertThat(marks(written)).containsOnlyOnce("<glitter").containsOnlyOnce("urn:other");
+        SvgFile again = SvgFile.read(written, "again.svg");
+        assertThat(again.pattern().pieces()).extracting(Piece::id).containsExactly("a", "b");
+        byte[] rests = again.withResting(resting).write(present);
+        assertThat(marks(rests)).containsOnlyOnce("<glitter").containsOnlyOnce("urn:other");
+        assertThat(SvgFile.read(rests, "rests.svg").resting()).contains(resting);
+    }
+
+    /** Nothing is left of an element that holds nothing any more. */
+    @Test
+    void whereNothingRestsNothingIsWritten() throws Exception {
+        SvgFile file = open("<resting><piece ref='b'><glitter/></piece></resting>");
+        assertThat(marks(file.write(file.pattern().withNoPiece("b")))).doesNotContain("resting");
     }
 }

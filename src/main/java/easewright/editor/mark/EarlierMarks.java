@@ -6,11 +6,20 @@ import easewright.geom.Segment;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Level;
 import easewright.pattern.LevelMark;
+import easewright.pattern.LineKind;
 import easewright.pattern.Mate;
+import easewright.pattern.NumberedNames;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
+import easewright.pattern.Rider;
+import easewright.pattern.Side;
+import easewright.svg.SvgFile;
+import easewright.svg.SvgProblem;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -21,19 +30,64 @@ import java.util.stream.Stream;
 /**
  * What was marked in earlier states of a pattern, for pieces that come back to the table.
  *
- * @param newestFirst the states
+ * @param newestFirst the states, all at one scale
+ * @param spokenOf    ids of pieces of which something was said for sure, were it only a name
  */
-record EarlierMarks(List<Pattern> newestFirst) {
+record EarlierMarks(List<Pattern> newestFirst, Set<String> spokenOf) {
     /** Outlines that agree this well are one, mm. */
     private static final double SAME = 1e-6;
 
     /**
+     * At the scale of the last state, so that marks made before the scale was set count as well. What rests in the file
+     * is what was marked earliest.
+     *
      * @param states oldest first
+     * @param drawn  the pieces as the drawing alone gives them, by their ids
      */
-    static EarlierMarks of(List<Pattern> states) {
-        List<Pattern> turned = new ArrayList<>();
-        states.forEach(state -> turned.add(0, state));
-        return new EarlierMarks(List.copyOf(turned));
+    static EarlierMarks of(SvgFile svg, List<Pattern> states, Map<String, Piece> drawn) throws SvgProblem {
+        Pattern present = states.get(states.size() - 1);
+        List<Pattern> all = new ArrayList<>(states);
+        Set<String> spokenOf = new HashSet<>();
+        svg.resting().ifPresent(resting -> {
+            all.add(0, resting);
+            resting.pieces().forEach(p -> spokenOf.add(p.id()));
+        });
+        if (svg.marked()) {
+            svg.pattern().pieces().forEach(p -> spokenOf.add(p.id()));
+        }
+        for (Piece piece : present.pieces()) {
+            Piece bare = drawn.get(piece.id());
+            if (bare == null || isRenamed(bare, piece)) {
+                spokenOf.add(piece.id());
+            }
+        }
+        for (int i = 1; i < states.size(); i++) {
+            spokenOf.addAll(renamed(states.get(i - 1), states.get(i)));
+        }
+        List<Pattern> turned = new ArrayList<>(svg.allAt(present.scale(), all));
+        Collections.reverse(turned);
+        return new EarlierMarks(List.copyOf(turned), Set.copyOf(spokenOf));
+    }
+
+    /** Pieces of which nothing else changed; with the layers that are read, the name in the drawing may be another. */
+    private static List<String> renamed(Pattern before, Pattern after) {
+        return after.pieces().stream()
+                .filter(p -> withId(before, p.id())
+                        .filter(b -> isRenamed(b, p) && p.withName(b.name()).equals(b))
+                        .isPresent())
+                .map(Piece::id)
+                .toList();
+    }
+
+    private static boolean isRenamed(Piece bare, Piece piece) {
+        // The number that a piece without a name has is that of its place among those that were read then.
+        boolean numbers = NumberedNames.isNumbered(bare.name())
+                && withoutDigits(bare.name()).equals(withoutDigits(piece.name()));
+        return !numbers && !piece.name().equals(bare.name());
+    }
+
+    private static String withoutDigits(String name) {
+        return name.replaceAll("\\d", "");
     }
 
     /** The piece as it was last, if its line was then where it is now. */
@@ -82,30 +136,36 @@ record EarlierMarks(List<Pattern> newestFirst) {
      * @param asleep whether a piece lies in a layer that is not read
      */
     Pattern resting(Pattern now, Predicate<Piece> asleep) {
+        Set<String> known = new HashSet<>();
+        addLines(known, now);
         List<Piece> pieces = new ArrayList<>();
         List<Level> levels = new ArrayList<>();
         List<Mate> mates = new ArrayList<>();
         for (Pattern state : newestFirst) {
-            for (Piece piece : state.scale().equals(now.scale()) ? state.pieces() : List.<Piece>of()) {
-                boolean known = now.pieces().stream().anyMatch(p -> p.id().equals(piece.id()))
-                        || pieces.stream().anyMatch(p -> p.id().equals(piece.id()));
-                if (!known && asleep.test(piece)) {
-                    pieces.add(piece);
-                    state.levels().stream()
-                            .filter(l -> piece.level(l.name()).isPresent())
-                            .filter(l -> levels.stream().noneMatch(o -> o.name().equals(l.name())))
-                            .forEach(levels::add);
-                    state.mates().stream()
-                            .filter(m -> Stream.concat(m.first().stream(), m.second().stream())
-                                    .anyMatch(ref -> meant(state, ref).anyMatch(piece::equals)))
-                            .filter(m -> mates.stream().noneMatch(o -> o.name().equals(m.name())))
-                            .forEach(mates::add);
-                }
-            }
+            Pattern part = state.only(state.pieces().stream()
+                    .filter(p -> !known.contains(p.id()) && asleep.test(p))
+                    .toList());
+            pieces.addAll(part.pieces());
+            part.levels().stream()
+                    .filter(l -> levels.stream().noneMatch(o -> o.name().equals(l.name())))
+                    .forEach(levels::add);
+            part.mates().stream()
+                    .filter(m -> mates.stream().noneMatch(o -> o.name().equals(m.name())))
+                    .forEach(mates::add);
+            // An older state may have the same piece by another of its lines.
+            addLines(known, part);
         }
-        boolean marked = pieces.stream().anyMatch(EarlierMarks::isMarked);
-        Pattern bare = Pattern.bare(marked ? pieces : List.of(), now.scale());
-        return marked ? bare.withLevels(levels).withMates(mates) : bare;
+        boolean said = pieces.stream().anyMatch(this::isSaid);
+        Pattern bare = Pattern.bare(said ? pieces : List.of(), now.scale());
+        return said ? bare.withLevels(levels).withMates(mates) : bare;
+    }
+
+    /** Adds the ids of the pieces and of the lines that ride on them. */
+    private static void addLines(Set<String> ids, Pattern pattern) {
+        for (Piece piece : pattern.pieces()) {
+            ids.add(piece.id());
+            piece.riders().stream().map(Rider::id).forEach(ids::add);
+        }
     }
 
     /** Whether something was marked on the piece, but on a line that was not where it is now. */
@@ -113,16 +173,28 @@ record EarlierMarks(List<Pattern> newestFirst) {
         return piece(bare).isEmpty()
                 && newestFirst.stream()
                         .flatMap(state -> withId(state, bare.id()).stream())
-                        .anyMatch(EarlierMarks::isMarked);
+                        .anyMatch(this::isSaid);
     }
 
+    /** Whether anything was said of a piece, were it only its name. */
+    boolean isSaid(Piece piece) {
+        return isMarked(piece) || spokenOf.contains(piece.id());
+    }
+
+    /** Whether anything but its name was said of a piece. */
     static boolean isMarked(Piece piece) {
         return !piece.edges().isEmpty()
                 || !piece.levels().isEmpty()
                 || !piece.darts().isEmpty()
                 || !piece.notches().isEmpty()
                 || piece.grain().isPresent()
-                || piece.onFold();
+                || piece.onFold()
+                || piece.times() > 1
+                || piece.size().isPresent()
+                || piece.side() != Side.BOTH
+                || piece.drawn() != LineKind.STITCHING
+                || piece.allowance() > 0
+                || piece.riders().stream().anyMatch(r -> r.kind() == Rider.Kind.PARALLEL);
     }
 
     /** With the levels that pieces are marked at, and with the seams that pieces had before some of them went. */
@@ -188,9 +260,7 @@ record EarlierMarks(List<Pattern> newestFirst) {
     /** The pieces that are meant; a name may mean one of each size. */
     private static Stream<Piece> meant(Pattern pattern, EdgeRef ref) {
         Optional<Piece> one = pattern.piece(ref.piece());
-        return one.isPresent()
-                ? one.stream()
-                : pattern.pieces().stream().filter(p -> p.name().equals(ref.piece()));
+        return one.isPresent() ? one.stream() : pattern.pieces().stream().filter(p -> p.isCalled(ref.piece()));
     }
 
     /** Puts it before the first that comes later in an order, or else at the end. */

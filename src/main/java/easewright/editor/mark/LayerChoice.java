@@ -140,9 +140,8 @@ public record LayerChoice(List<Row> rows, String locked) {
      */
     public static Outcome reading(SvgFile svg, List<Pattern> states, Set<String> keys) throws SvgProblem, MarkRefused {
         Pattern present = states.get(states.size() - 1);
-        List<Pattern> all = new ArrayList<>(states);
-        svg.resting().ifPresent(resting -> all.add(0, resting));
-        EarlierMarks earlier = EarlierMarks.of(all);
+        Map<String, Piece> before = bare(svg, present.scale());
+        EarlierMarks earlier = EarlierMarks.of(svg, states, before);
         SvgFile unasked = svg.reread(svg.options().withShown(Set.of(), Set.of()));
         Set<String> offered = new HashSet<>();
         Set<String> shown = new HashSet<>();
@@ -156,7 +155,6 @@ public record LayerChoice(List<Row> rows, String locked) {
         Map<String, Set<String>> layersOf = layersOf(now.drawing());
         Set<String> unwanted = minus(offered, keys);
         Map<String, Piece> found = bare(now, present.scale());
-        Map<String, Piece> before = bare(svg, present.scale());
         Pattern pattern = present;
         Set<String> held = new HashSet<>();
         List<String> gone = new ArrayList<>();
@@ -168,7 +166,7 @@ public record LayerChoice(List<Row> rows, String locked) {
                     && riders(found.values()).contains(piece.id());
             if (rides || lies(layers(piece.id(), layersOf), unwanted, keys)) {
                 pattern = PieceEdits.leaveOut(pattern, piece.id());
-                if (EarlierMarks.isMarked(piece)) {
+                if (earlier.isSaid(piece)) {
                     gone.add(piece.name());
                 }
             } else {

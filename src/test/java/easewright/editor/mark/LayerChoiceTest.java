@@ -35,7 +35,7 @@ class LayerChoiceTest {
                 + "><path id='front-" + id + "' d='M100,100 h" + wide + " v300 h-" + wide + "z'/></g>";
     }
 
-    private static LayerChoice.Outcome choose(Bare bare, String... keys) throws Exception {
+    static LayerChoice.Outcome choose(Bare bare, String... keys) throws Exception {
         LayerChoice.Outcome read = LayerChoice.reading(
                 bare.session.desk().file().orElseThrow().svg(),
                 bare.session.desk().history().upToPresent(),
@@ -264,10 +264,14 @@ class LayerChoiceTest {
     @Test
     void whereMarksCannotComeBackItIsSaid() throws Exception {
         Bare bare = Bare.of(NEST);
-        bare.marker.tryTo(p -> PieceEdits.notch(p, "front-s38", new Point(308, 250)));
         choose(bare, "s36");
-        bare.marker.scale(2, false);
-        LayerChoice.Outcome read = choose(bare, "s36", "s38");
+        Pattern now = bare.session.desk().pattern();
+        // A size as it was while its line was another one.
+        Piece longer = Bare.of(NEST.replace("v300", "v310")).piece("front-s38");
+        Pattern then = PieceEdits.notch(now.withPieces(List.of(longer)), "front-s38", new Point(308, 250));
+        SvgFile file = bare.session.desk().file().orElseThrow().svg();
+        LayerChoice.Outcome read = LayerChoice.reading(file, List.of(then, now), Set.of("s36", "s38"));
+        bare.session.reread(read.svg(), read.pattern());
         assertThat(bare.piece("front-s38").notches()).isEmpty();
         assertThat(read.bare()).containsExactly(bare.piece("front-s38").name());
     }
