@@ -5,6 +5,7 @@ import easewright.pattern.Scale;
 import easewright.pattern.Severity;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /** Gathers what speaks for a scale that the file does not prove, and what speaks against one that it does. */
 final class ScaleSigns {
@@ -12,6 +13,9 @@ final class ScaleSigns {
 
     /** A test square that is off by more than this part of its size is told of. */
     private static final double OFF = 0.005;
+
+    private static final Set<String> ABOUT_PROOF = Set.of(
+            "scale-unproved", "scale-by-test-square", "scale-proposed-mm", "scale-proposed", "test-square-differs");
 
     private ScaleSigns() {}
 
@@ -56,6 +60,11 @@ final class ScaleSigns {
             proposals.add(new ScaleProposal(inch / perInch, ScaleProposal.Sign.USUAL, String.valueOf(perInch)));
         }
         return proposals;
+    }
+
+    /** Whether it speaks of what the scale may be, so that another scale, proved since, has settled it. */
+    static boolean isAboutProof(Finding finding) {
+        return ABOUT_PROOF.contains(finding.code());
     }
 
     private static Finding bySign(ScaleProposal best) {

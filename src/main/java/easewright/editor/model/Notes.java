@@ -11,7 +11,6 @@ import easewright.pattern.Pattern;
 import easewright.pattern.PatternPart;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
-import easewright.pattern.Scale;
 import easewright.pattern.Severity;
 import easewright.pattern.SidePair;
 import java.util.ArrayList;
@@ -163,11 +162,8 @@ public final class Notes {
     }
 
     private static List<Finding> findings(Desk desk) {
-        boolean proved = desk.pattern().scale().proof() != Scale.Proof.UNPROVED;
-        // What the file could not say about its scale has been settled when the scale was proved on the table.
         Stream<Finding> file = desk.file().stream()
-                .flatMap(f -> f.svg().findings().stream())
-                .filter(f -> !proved || !f.code().startsWith("scale-"))
+                .flatMap(f -> f.svg().findings(desk.pattern()).stream())
                 .map(f -> closed(f, desk));
         Stream<Finding> trial = desk.shownTrial().stream().flatMap(t -> t.findings().stream());
         Stream<Finding> words = desk.file().stream().flatMap(f -> f.svg().oldWords(desk.shown()).stream());

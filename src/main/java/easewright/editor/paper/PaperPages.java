@@ -96,7 +96,7 @@ public record PaperPages(List<Leaf> leaves, String title, LocalDate date, String
     private static List<Finding> findings(Desk desk, Reading now) {
         Set<Finding> all = new LinkedHashSet<>();
         desk.file().ifPresent(f -> {
-            all.addAll(f.svg().findings());
+            all.addAll(f.svg().findings(desk.pattern()));
             all.addAll(f.svg().oldWords(desk.pattern()));
         });
         // Of a piece of a size that is not wanted nothing is told.

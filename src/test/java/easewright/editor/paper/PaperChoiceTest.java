@@ -96,6 +96,33 @@ class PaperChoiceTest {
                         PrintProblem.class, p -> assertThat(p.code()).isEqualTo("print-no-size-chosen"));
     }
 
+    /** Whoever measured the square on the table is not told on paper that nothing was measured. */
+    @Test
+    void aReportLooksAtTheScaleAsProvedByNow() throws Exception {
+        SvgFile svg = SvgFile.read(
+                """
+                <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 900 700">
+                <path id="f" d="M 45 137 L 255 137 L 295 640 L 45 640 Z" fill="none" stroke="#000"/>
+                <rect id="square" x="600" y="100" width="50" height="50" fill="none" stroke="#000"/>
+                <text x="600" y="170" font-size="14">5 cm</text>
+                </svg>
+                """
+                        .getBytes(StandardCharsets.UTF_8),
+                "panel.svg");
+        Session session = new Session(LengthUnit.CM, false);
+        session.open(Opened.of(new OpenFile(svg, Optional.empty(), "panel.svg")));
+        assertThat(report(session)).contains("does not say how large", "as things stand");
+        session.edit(svg.atScale(session.desk().pattern(), 1, true));
+        assertThat(report(session)).doesNotContain("how large", "as things stand", "trusted");
+        session.undo();
+        assertThat(report(session)).contains("does not say how large");
+    }
+
+    private static String report(Session session) throws Exception {
+        PaperChoice report = PaperChoice.first(false).withReport(true);
+        return new String(pages(session.desk(), report).html().orElseThrow(), StandardCharsets.UTF_8);
+    }
+
     private static String written(PaperPages pages) throws Exception {
         byte[] pdf = PdfBook.of(pages.leaves(), pages.title(), pages.date(), share -> {});
         try (PDDocument document = Loader.loadPDF(pdf)) {
