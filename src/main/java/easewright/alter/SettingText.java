@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The settings of a way as a person writes them: levels, pieces and edges by name whatever the capitals, edges as
@@ -43,7 +44,13 @@ public final class SettingText {
         }
         Settings settings = new Settings();
         for (Setting setting : way.settings()) {
-            List<String> given = given(way, setting, texts.getOrDefault(setting.key(), List.of()));
+            List<String> said = texts.getOrDefault(setting.key(), List.of());
+            boolean byPlaces = setting.kind() == Setting.Kind.PIECE && said.isEmpty();
+            if (byPlaces) {
+                said = pieceOf(way, texts, pattern, lengths).map(Piece::id).stream()
+                        .toList();
+            }
+            List<String> given = given(way, setting, said);
             if (setting.kind().isList()) {
                 many(settings, setting, given, pattern, lengths);
             } else if (!given.isEmpty()) {
@@ -51,6 +58,29 @@ public final class SettingText {
             }
         }
         return settings.note(way.method());
+    }
+
+    /**
+     * The piece on which the single places that a way asks for lie: who shows the places need not name it as well. Empty
+     * where none is given.
+     *
+     * @param texts by key
+     * @throws Refusal if a place is not understood
+     * @throws X       if a length in one cannot be read
+     */
+    public static <X extends Exception> Optional<Piece> pieceOf(
+            Way way, Map<String, List<String>> texts, Pattern pattern, LengthReader<X> lengths) throws Refusal, X {
+        List<String> places = way.settings().stream()
+                .filter(s -> s.kind() == Setting.Kind.PLACE)
+                .flatMap(s -> texts.getOrDefault(s.key(), List.of()).stream())
+                .filter(t -> !t.isBlank())
+                .toList();
+        if (places.isEmpty()) {
+            return Optional.empty();
+        }
+        Point from = PlaceText.read(pattern, places.get(0), lengths);
+        Point to = places.size() > 1 ? PlaceText.read(pattern, places.get(1), lengths) : from;
+        return Optional.of(pieceOf(pattern, places, from, to));
     }
 
     private static List<String> given(Way way, Setting setting, List<String> texts) throws Refusal {
@@ -135,13 +165,13 @@ public final class SettingText {
         }
         Point from = PlaceText.read(pattern, places[0], lengths);
         Point to = PlaceText.read(pattern, places[1], lengths);
-        Slash slash = Slash.of(pieceOf(pattern, places, from, to).id(), from, to)
+        Slash slash = Slash.of(pieceOf(pattern, List.of(places), from, to).id(), from, to)
                 .withWeight(equals < 0 ? 1 : weight(text, text.substring(equals + 1)));
         return places.length == 2 ? slash : slash.moving(PlaceText.read(pattern, places[2], lengths));
     }
 
     /** The piece that one of the places names, or else the one on whose outline they lie. */
-    private static Piece pieceOf(Pattern pattern, String[] places, Point from, Point to) throws Refusal {
+    private static Piece pieceOf(Pattern pattern, List<String> places, Point from, Point to) throws Refusal {
         for (String place : places) {
             int slash = place.indexOf('/');
             if (slash > 0) {

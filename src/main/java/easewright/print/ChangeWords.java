@@ -78,6 +78,11 @@ public final class ChangeWords {
         return of(change.note(), change.sizes(), pattern);
     }
 
+    /** The same, with nothing but what was done: where the girths that came of it stand beside. */
+    public String done(OneChange change, Pattern pattern) {
+        return done(change.note(), change.sizes(), pattern);
+    }
+
     /** What was done, at which level, by how much and where; then how it dies away. */
     public String of(ChangeNote note, Pattern pattern) {
         return of(note, Scope.of(note).size().stream().toList(), pattern);
@@ -87,6 +92,18 @@ public final class ChangeWords {
      * @param sizes in which it was made; where they are several, pieces are called as they are in each
      */
     private String of(ChangeNote note, List<String> sizes, Pattern pattern) {
+        List<String> sentences = new ArrayList<>();
+        sentences.add(done(note, sizes, pattern));
+        GapInGirth.of(note, pattern)
+                .ifPresent(mm -> sentences.add(words.of("change.gap.girth", Map.of("girth.signed", mm))));
+        List<String> manners = manners(note);
+        if (!manners.isEmpty()) {
+            sentences.add(words.of("change.manners", Map.of("manners", words.listed(manners))));
+        }
+        return String.join(" ", sentences);
+    }
+
+    private String done(ChangeNote note, List<String> sizes, Pattern pattern) {
         boolean plainly = sizes.size() > 1;
         Map<String, Object> values = new TreeMap<>();
         note.settings()
@@ -95,20 +112,17 @@ public final class ChangeWords {
         if (values.get("amount") instanceof Double amount) {
             values.put("amount.signed", amount);
         }
+        if (values.get("gap") instanceof Double gap) {
+            values.put("gap.signed", gap);
+        }
         values.putIfAbsent("level", "");
         values.put("where", where(note, pattern, plainly));
         joined(note, pattern, values);
-        List<String> sentences = new ArrayList<>();
         Side side = Scope.of(note).side();
         values.put("whole", words.of(side == Side.BOTH ? "change.all-round" : "change.in-girth"));
         String made = sentence(note, values);
         String done = side == Side.BOTH ? made : words.of("change.on-side." + side.name(), Map.of("change", made));
-        sentences.add(inSizes(sizes, done));
-        List<String> manners = manners(note);
-        if (!manners.isEmpty()) {
-            sentences.add(words.of("change.manners", Map.of("manners", words.listed(manners))));
-        }
-        return String.join(" ", sentences);
+        return inSizes(sizes, done);
     }
 
     private String inSizes(List<String> sizes, String done) {

@@ -89,6 +89,6 @@ record Agreeing(double first, double second, double ease, LengthUnit unit) {
 
     /** Halves away from nothing, as they are shown. */
     private static long steps(double mm, double step) {
-        return (long) Math.signum(mm) * Math.round(Math.abs(mm) / step);
+        return (long) Math.signum(mm) * Lengths.steps(Math.abs(mm), step);
     }
 }

@@ -16,6 +16,9 @@ public final class Lengths {
     static final int SIXTEENTHS = 16;
     static final int FINEST = 64;
 
+    /** Places beyond those shown that are trusted. */
+    private static final int CLEARED = 6;
+
     private static final Pattern FORM = Pattern.compile("(?<sign>[+-]?)\\s*"
             + "(?:(?<whole>\\d+)(?:\\s+|\\s*-\\s*))??"
             + "(?:(?<top>\\d+)\\s*/\\s*(?<bottom>\\d+)|(?<number>\\d+(?:[.,]\\d*)?|[.,]\\d+))"
@@ -51,7 +54,7 @@ public final class Lengths {
         if (unit != LengthUnit.INCH || parts == SIXTEENTHS) {
             return format(mm, unit);
         }
-        String digits = fraction(Math.round(Math.abs(mm) / 25.4 * parts), parts);
+        String digits = fraction(steps(Math.abs(mm), 25.4 / parts), parts);
         return (mm < 0 && !digits.equals("0") ? "\u2212" : "") + inOne(digits, unit);
     }
 
@@ -71,7 +74,7 @@ public final class Lengths {
     /** The length as it is after being rounded for showing, mm. */
     static double shown(double mm, LengthUnit unit) {
         double step = unit == LengthUnit.INCH ? 25.4 / SIXTEENTHS : 0.1;
-        return Math.round(Math.abs(mm) / step) * step * Math.signum(mm);
+        return steps(Math.abs(mm), step) * step * Math.signum(mm);
     }
 
     /** Less than this is shown as nothing, or as less than a tape shows, mm. */
@@ -125,10 +128,10 @@ public final class Lengths {
     }
 
     private static String inches(double inches) {
-        long parts = Math.round(inches * SIXTEENTHS);
+        long parts = steps(inches, 1.0 / SIXTEENTHS);
         if (parts == 0) {
             // Too little for the tape, but not nothing: a seam drift of 0.3 mm must not read as none.
-            long fine = Math.round(inches * FINEST);
+            long fine = steps(inches, 1.0 / FINEST);
             return fine == 0 ? decimal(inches, 3) : fraction(fine, FINEST);
         }
         return fraction(parts, SIXTEENTHS);
@@ -148,10 +151,23 @@ public final class Lengths {
         return (whole == 0 ? "" : whole + " ") + top + "/" + bottom;
     }
 
+    /** What is left of a number once the noise of reckoning is cleared away: a half must not be rounded down for it. */
+    private static BigDecimal exact(double value, int places) {
+        return BigDecimal.valueOf(value).setScale(places + CLEARED, RoundingMode.HALF_UP);
+    }
+
+    /** How many steps a length comes to, halves away from nothing; none for what is no number. */
+    static long steps(double length, double step) {
+        double all = length / step;
+        return Double.isFinite(all)
+                ? exact(all, 0).setScale(0, RoundingMode.HALF_UP).longValue()
+                : 0;
+    }
+
     /** A number rounded to so many places, without trailing zeros and without an exponent. */
     static String decimal(double value, int places) {
         BigDecimal rounded =
-                BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP).stripTrailingZeros();
+                exact(value, places).setScale(places, RoundingMode.HALF_UP).stripTrailingZeros();
         return rounded.signum() == 0 ? "0" : rounded.toPlainString();
     }
 

@@ -7,7 +7,10 @@ import easewright.alter.HingedSlash;
 import easewright.alter.Lengthen;
 import easewright.alter.ParallelSlash;
 import easewright.alter.SeamChange;
+import easewright.alter.Setting;
 import easewright.alter.Share;
+import easewright.alter.Way;
+import easewright.alter.Ways;
 import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.pattern.ChangeNote;
@@ -19,8 +22,10 @@ import easewright.svg.SvgFile;
 import easewright.text.LengthUnit;
 import easewright.text.Words;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 
 class ChangeWordsTest {
@@ -61,6 +66,66 @@ class ChangeWordsTest {
                     .doesNotContain("p1")
                     .endsWith(".");
         }
+    }
+
+    /** Every way with each setting at each of its values: nothing is told by the name it has in the record. */
+    @Test
+    void everyValueOfEverySettingHasPlainWords() {
+        int told = 0;
+        for (Way way : Ways.all()) {
+            for (Setting setting : way.settings()) {
+                for (String value : values(setting)) {
+                    Map<String, String> settings = new TreeMap<>(Map.of(way.amount(), "10"));
+                    settings.put(keyOf(setting), value);
+                    ChangeNote note = new ChangeNote(way.method(), settings);
+                    List<String> said = new ArrayList<>(words.of(pattern.withChange(note)));
+                    said.add(words.brief(note, pattern));
+                    String what = way.method() + ", " + setting.key() + " " + value;
+                    assertThat(said)
+                            .as(what)
+                            .allSatisfy(line -> assertThat(line)
+                                    .doesNotContain("change.", "It has ", " has " + setting.key(), "and has ", "yes")
+                                    .doesNotContain(raw(value)));
+                    told++;
+                }
+            }
+        }
+        assertThat(told).isGreaterThan(60);
+    }
+
+    /** Of a choice each word, of a flag that it is set, else something of its kind. */
+    private static List<String> values(Setting setting) {
+        return switch (setting.kind()) {
+            case CHOICE -> setting.choices();
+            case FLAG -> List.of("yes");
+            case SIGNED_LENGTH -> List.of("-12.5");
+            case EDGE, SHARES, DARTS -> List.of("p1/side");
+            case PLACE, PLACES -> List.of("1.25 583.5");
+            case PIECE, PIECES -> List.of("p1");
+            case LEVEL, NAME, NAMES, SLASHES -> List.of("waist");
+        };
+    }
+
+    private static String keyOf(Setting setting) {
+        return setting.kind().isList() ? setting.key() + ".1" : setting.key();
+    }
+
+    /** A value of several words with hyphens between them, or of digits, is nothing to be read. */
+    private static String raw(String value) {
+        return value.contains("-at") || value.startsWith("at-") || value.contains("583") ? value : "p1";
+    }
+
+    /** A gap is told as a gap, and what comes of it all round as that: on the fold the piece counts twice. */
+    @Test
+    void aGapIsNotTakenForAGirth() throws Exception {
+        Pattern skirt = SvgFile.read(Path.of("sample-pieces/skirt.svg")).pattern();
+        Piece front = skirt.pieces().stream().filter(Piece::onFold).findFirst().orElseThrow();
+        Point p = new Point(1, 2);
+        assertThat(words.of(new ParallelSlash(front.id(), p, p, 10, p, false).note(), skirt))
+                .isEqualTo(front.name()
+                        + ": slashed right through, with a gap of +1\u00a0cm. Each girth across it: +2\u00a0cm.");
+        assertThat(words.of(new HingedSlash(front.id(), p, p, 10, p, false).note(), skirt))
+                .isEqualTo(front.name() + ": slashed to a hinge, with a gap of +1\u00a0cm where it opens.");
     }
 
     /** Otherwise 1.85 in would read as the exact 1 7/8 in that nobody asked for. */

@@ -96,6 +96,18 @@ class AgreeingTest {
         }
     }
 
+    /** One seam, one figure: however it is reckoned, a half is rounded up, and alike alone and beside its lengths. */
+    @Test
+    void noiseDoesNotRoundAHalfDown() {
+        for (double noise : new double[] {-3e-12, 0, 3e-12}) {
+            assertThat(Lengths.format(105.75 + noise, LengthUnit.CM)).isEqualTo("10.58\u00a0cm");
+            assertThat(Lengths.format(-25.75 + noise, LengthUnit.CM)).isEqualTo("\u22122.58\u00a0cm");
+            assertThat(Lengths.format(25.4 / 32 + noise, LengthUnit.INCH)).isEqualTo("1/16\u00a0in");
+            assertThat(said(340.25 + noise, 366, LengthUnit.CM).replace('\u00a0', ' '))
+                    .startsWith("one side measures 34.03 cm, the other 36.6 cm: 2.57 cm apart");
+        }
+    }
+
     /** In sixteenths of an inch +3/16, +1/16 and +1/16 would be told, of which the last is no difference of the others. */
     @Test
     void whatAChangeDidIsToldFinelyEnough() {

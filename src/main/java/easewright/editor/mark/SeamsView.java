@@ -113,7 +113,11 @@ public record SeamsView(List<Seam> seams, List<EdgeChoice> edges) {
     private static String verdict(MateWalk walk, boolean fits, Words words) {
         return words.of(
                 fits ? "editor.seam.fits" : "editor.seam.drifts",
-                Map.of("first", walk.first(), "second", walk.second(), "drift.signed", walk.drift()));
+                Map.of(
+                        "first", walk.first(),
+                        "second", walk.second(),
+                        "ease.signed", walk.mate().declaredEase(),
+                        "drift.signed", walk.drift()));
     }
 
     private static String halves(Pattern pattern, Mate mate, boolean count, Words words) {

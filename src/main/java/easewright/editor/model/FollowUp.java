@@ -12,6 +12,7 @@ import easewright.measure.MateWalk;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
 import easewright.print.ChangeWords;
+import easewright.print.Misfit;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,6 +34,9 @@ import java.util.TreeMap;
  */
 public record FollowUp(
         String seam, Optional<String> size, String words, String care, List<Press> presses, boolean changed) {
+    /** Drifts no further apart than this are one, mm. */
+    private static final double SAME = 1e-6;
+
     public FollowUp {
         presses = List.copyOf(presses);
     }
@@ -80,7 +84,7 @@ public record FollowUp(
                     "editor.follow.text",
                     Map.of(
                             "mate", seam,
-                            "drift.signed", offer.drift(),
+                            "drift.signed", drift(offer, desk),
                             "changes", String.join(" ", changes)));
             Press match = new Press(
                     new Said("editor.follow.take", Map.of()),
@@ -97,6 +101,17 @@ public record FollowUp(
         }
         all.addAll(SeamOffers.of(desk, course.get(0), List.copyOf(all)));
         return List.copyOf(all);
+    }
+
+    /** The figure that is told of the seam elsewhere, where the offer is about the seam as it is sewn now. */
+    private static Object drift(Coupled.Offer offer, Desk desk) {
+        return desk.reading().measures().mates().stream()
+                .filter(w -> w.mate().name().equals(offer.mate().name())
+                        && w.size().equals(offer.size())
+                        && Math.abs(w.drift() - offer.drift()) < SAME)
+                .findFirst()
+                .<Object>map(w -> Misfit.of(w, desk.words()))
+                .orElse(offer.drift());
     }
 
     /** Whether it is about this seam, in the size in which it is sewn. */

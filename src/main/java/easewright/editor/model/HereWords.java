@@ -187,7 +187,7 @@ public final class HereWords {
     }
 
     /** Which girths changed by a change that does not aim at one. */
-    private static String girths(Reading before, Reading after, Words words) {
+    static String girths(Reading before, Reading after, Words words) {
         List<String> changed = changed(before, after, g -> true, words);
         return changed.isEmpty()
                 ? words.of("editor.here.no-girth")

@@ -9,6 +9,7 @@ import easewright.alter.Way;
 import easewright.alter.Ways;
 import easewright.pattern.ChangeNote;
 import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
 import easewright.text.LengthUnit;
 import easewright.text.Lengths;
 import easewright.text.Unreadable;
@@ -60,11 +61,11 @@ public record OtherWay(String method, Map<String, List<String>> texts) {
         return new OtherWay(method, changed);
     }
 
-    /** Without the places, which belong to one change only. */
+    /** Without the places, and the piece on which they lie: they belong to one change only. */
     OtherWay withoutPlaces() {
         Map<String, List<String>> kept = new LinkedHashMap<>(texts);
         for (Setting setting : way().settings()) {
-            if (PLACED.contains(setting.kind())) {
+            if (PLACED.contains(setting.kind()) || isByPlaces(setting)) {
                 kept.remove(setting.key());
             }
         }
@@ -80,7 +81,7 @@ public record OtherWay(String method, Map<String, List<String>> texts) {
     public List<Setting> missing() {
         List<Setting> missing = new ArrayList<>();
         for (Setting setting : way().settings()) {
-            boolean elsewhere = setting.key().equals(way().amount()) || isLevel(setting);
+            boolean elsewhere = setting.key().equals(way().amount()) || isLevel(setting) || isByPlaces(setting);
             if (setting.required() && !elsewhere && texts(setting.key()).isEmpty()) {
                 missing.add(setting);
             }
@@ -95,6 +96,28 @@ public record OtherWay(String method, Map<String, List<String>> texts) {
                         .filter(s -> s.kind() == Setting.Kind.LEVEL)
                         .findFirst()
                         .equals(Optional.of(setting));
+    }
+
+    /** Whether the setting is the piece on which the places lie that are asked for as well. */
+    private boolean isByPlaces(Setting setting) {
+        return setting.kind() == Setting.Kind.PIECE
+                && way().settings().stream().anyMatch(s -> s.kind() == Setting.Kind.PLACE);
+    }
+
+    /** The texts of a setting, or the piece that the places show; empty where nothing can be read of it. */
+    List<String> shown(Setting setting, Pattern pattern) {
+        List<String> said = texts(setting.key());
+        if (!said.isEmpty() || !isByPlaces(setting)) {
+            return said;
+        }
+        try {
+            return SettingText.pieceOf(way(), texts, pattern, text -> Lengths.parse(text, LengthUnit.MM)).stream()
+                    .map(Piece::id)
+                    .toList();
+        } catch (Refusal | Unreadable unreadable) {
+            // The trial says what is wrong with the place.
+            return List.of();
+        }
     }
 
     /**

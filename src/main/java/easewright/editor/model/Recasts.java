@@ -20,6 +20,7 @@ import easewright.pattern.EdgeRef;
 import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
 import easewright.pattern.PatternPart;
+import easewright.print.Misfit;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -125,7 +126,7 @@ final class Recasts {
                 key,
                 Map.of(
                         "mate", walk.mate().name(),
-                        "drift.signed", walk.drift(),
+                        "drift.signed", Misfit.of(walk, words),
                         "level", level,
                         "seams", seams,
                         "now.signed", now.drift()));

@@ -92,7 +92,7 @@ public record WayForm(String what, String hint, List<Field> fields) {
                         words.of(key),
                         words.of(key + ".hint"),
                         WayOptions.of(setting, key, other, desk),
-                        texts(setting, other),
+                        texts(setting, other, desk),
                         WayOptions.usual(setting, other, desk),
                         setting.required(),
                         other.missing().contains(setting)));
@@ -102,8 +102,8 @@ public record WayForm(String what, String hint, List<Field> fields) {
     }
 
     /** What was chosen, or what holds where nothing was. */
-    private static List<String> texts(Setting setting, OtherWay other) {
-        List<String> chosen = other.texts(setting.key());
+    private static List<String> texts(Setting setting, OtherWay other, Desk desk) {
+        List<String> chosen = other.shown(setting, desk.pattern());
         return chosen.isEmpty() && !setting.standard().isEmpty() ? List.of(setting.standard()) : chosen;
     }
 

@@ -116,6 +116,49 @@ public final class WayPlaces {
                         + unit.symbol());
     }
 
+    /**
+     * The same for a setting of the form: a place in the midst of a piece that only says which part is meant is written as
+     * the nearest place on that part's edges, in words rather than in figures of the drawing.
+     */
+    public static String text(Desk desk, String key, Point place) {
+        List<Line> cuts = isOfPart(desk, key) ? cuts(desk) : List.of();
+        return text(desk, cuts.isEmpty() ? place : onPart(desk.pattern(), cuts.get(0), place));
+    }
+
+    /** Where a way asks for single places, those after the ends of its cut say which part is meant. */
+    private static boolean isOfPart(Desk desk, String key) {
+        return desk.wanted()
+                .flatMap(Wanted::inForm)
+                .filter(other -> other.way().settings().stream()
+                        .filter(s -> s.kind() == Setting.Kind.PLACE)
+                        .skip(2)
+                        .anyMatch(s -> s.key().equals(key)))
+                .isPresent();
+    }
+
+    /** The place on an edge nearest to one in a piece, on the same side of the cut; the place itself where it is in none. */
+    private static Point onPart(Pattern pattern, Line cut, Point place) {
+        Point best = place;
+        double least = Double.POSITIVE_INFINITY;
+        for (Piece piece : pattern.pieces()) {
+            if (piece.outline().contains(place)) {
+                for (Edge edge : piece.edges()) {
+                    Nearest near = edge.on(piece.outline()).nearest(place);
+                    if (near.distance() < least && side(cut, near.point()) * side(cut, place) > 0) {
+                        least = near.distance();
+                        best = near.point();
+                    }
+                }
+            }
+        }
+        return best;
+    }
+
+    /** On which side of the cut a place lies: above 0 on one, below 0 on the other. */
+    private static double side(Line cut, Point place) {
+        return cut.end().minus(cut.start()).cross(place.minus(cut.start()));
+    }
+
     /** The notch, corner or line that a click means, or the very place clicked where none is near. */
     public static Point meant(Pattern pattern, Point click, double near) {
         Point best = click;

@@ -101,7 +101,7 @@ final class PlaceField extends VBox {
 
     private void picked(int index, Point place, Runnable stopped) {
         stopped.run();
-        put(index, WayPlaces.text(session.desk(), place));
+        put(index, WayPlaces.text(session.desk(), field.key(), place));
     }
 
     private void begun(int index, Point place, Button pick, Words words, Runnable stopped) {

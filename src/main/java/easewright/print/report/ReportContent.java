@@ -9,6 +9,7 @@ import easewright.print.Cautions.Caution;
 import easewright.print.ChangeWords;
 import easewright.print.EaseText;
 import easewright.print.InSizes;
+import easewright.print.Misfit;
 import easewright.print.Reading;
 import easewright.print.SourceNotes;
 import easewright.print.report.Part.Figure;
@@ -173,22 +174,11 @@ public record ReportContent(String title, String byline, List<Part> parts, Repor
                         fromTo(old.map(MateWalk::first), walk.first()),
                         fromTo(old.map(MateWalk::second), walk.second()),
                         words.length(walk.mate().declaredEase()),
-                        old.map(this::drift).orElse(EaseRows.NONE),
-                        drift(walk)));
+                        old.map(w -> Misfit.of(w, words)).orElse(EaseRows.NONE),
+                        Misfit.of(walk, words)));
             }
             parts.add(new Grid(head("mate", "first", "second", "meant", "drift-before", "drift-after"), rows, 1));
             parts.add(new Paragraph(words.of("report.care"), true));
-        }
-
-        /** So that who takes the shown lengths from each other finds it, as in the notes. */
-        private String drift(MateWalk walk) {
-            return words.of(
-                    "report.drift",
-                    Map.of(
-                            "first", walk.first(),
-                            "second", walk.second(),
-                            "ease.signed", walk.mate().declaredEase(),
-                            "drift.signed", walk.drift()));
         }
 
         private String fromTo(Optional<Double> from, double to) {

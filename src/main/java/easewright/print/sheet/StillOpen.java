@@ -80,16 +80,23 @@ final class StillOpen {
     private static String seam(MateWalk walk, Pattern pattern, Words words) {
         MateSides sides = MateSides.of(pattern, walk.mate());
         boolean first = walk.drift() > 0;
+        // Taken from the lengths as they are shown elsewhere, so that the same figure is found there.
         return words.of(
                 "print.open.seam",
                 Map.of(
+                        "first",
+                        walk.first(),
+                        "second",
+                        walk.second(),
+                        "ease.signed",
+                        walk.mate().declaredEase(),
                         "mate",
                         walk.mate().name(),
                         "one",
                         first ? sides.first() : sides.second(),
                         "other",
                         first ? sides.second() : sides.first(),
-                        "off",
+                        "apart",
                         Math.abs(walk.drift())));
     }
 

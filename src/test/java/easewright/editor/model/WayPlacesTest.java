@@ -40,6 +40,45 @@ class WayPlacesTest extends FormAtWork {
         }
     }
 
+    /** The places say on which piece they lie; it need not be named, and is not taken along to the next change. */
+    @Test
+    void thePieceIsTakenFromThePlaces() {
+        want("parallel-slash", 10);
+        assertThat(HereWords.outcome(session.desk())).startsWith("Still to choose: From, To, Part that moves");
+        Desk desk = session.desk();
+        Point from = WayPlaces.meant(desk.pattern(), new Point(180, 128), 40);
+        Point to = WayPlaces.meant(desk.pattern(), new Point(180, 741), 40);
+        set("one", WayPlaces.text(desk, "one", from));
+        set("other", WayPlaces.text(desk, "other", to));
+        String named = field("piece").texts().get(0);
+        assertThat(desk.pattern()
+                        .piece(named)
+                        .orElseThrow()
+                        .outline()
+                        .nearest(from)
+                        .distance())
+                .isLessThan(1e-6);
+        assertThat(field("piece").missing()).isFalse();
+        for (double x : new double[] {175, 185, 200}) {
+            Point inside = new Point(x, 500);
+            String part = WayPlaces.text(session.desk(), "beyond", inside);
+            assertThat(part).as("in words, not in figures of the drawing").contains("/");
+            set("beyond", part);
+            Point meant = WayPlaces.of(session.desk()).get(2).at();
+            assertThat((meant.x() - 180) * (x - 180))
+                    .as("on its side of the slash")
+                    .isPositive();
+            assertThat(session.desk().shownTrial()).isPresent();
+        }
+        session.keep();
+        assertThat(session.desk().pattern().changes().get(0).settings()).containsEntry("piece", named);
+        assertThat(field("piece").texts()).isEmpty();
+        assertThat(session.kept().orElseThrow().words(session.desk()))
+                .startsWith("Kept: ")
+                .contains("a gap of +1\u00a0cm", "Girths change: ", "hip +2")
+                .doesNotContain("hip +1\u00a0cm");
+    }
+
     @Test
     void aPlaceThatCannotBeReadIsRefusedInWordsAndKept() {
         want("slash", 10);

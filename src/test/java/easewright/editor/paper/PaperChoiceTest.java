@@ -99,16 +99,13 @@ class PaperChoiceTest {
     /** Whoever measured the square on the table is not told on paper that nothing was measured. */
     @Test
     void aReportLooksAtTheScaleAsProvedByNow() throws Exception {
-        SvgFile svg = SvgFile.read(
-                """
+        SvgFile svg = SvgFile.read("""
                 <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 900 700">
                 <path id="f" d="M 45 137 L 255 137 L 295 640 L 45 640 Z" fill="none" stroke="#000"/>
                 <rect id="square" x="600" y="100" width="50" height="50" fill="none" stroke="#000"/>
                 <text x="600" y="170" font-size="14">5 cm</text>
                 </svg>
-                """
-                        .getBytes(StandardCharsets.UTF_8),
-                "panel.svg");
+                """.getBytes(StandardCharsets.UTF_8), "panel.svg");
         Session session = new Session(LengthUnit.CM, false);
         session.open(Opened.of(new OpenFile(svg, Optional.empty(), "panel.svg")));
         assertThat(report(session)).contains("does not say how large", "as things stand");
