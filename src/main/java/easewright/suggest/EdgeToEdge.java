@@ -82,7 +82,7 @@ final class EdgeToEdge {
                 if (alike(sides, two).size() == 1) {
                     sides.remove(one);
                     sides.remove(two);
-                    unsewn.sew(one.edge().name() + " and " + two.edge().name(), one, two, 0.45);
+                    unsewn.sew(SeamNames.stem(one.ref(), two.ref()), one, two, 0.45);
                 }
             }
         }

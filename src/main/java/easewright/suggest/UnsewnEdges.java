@@ -25,9 +25,8 @@ final class UnsewnEdges {
 
     private final Pattern pattern;
     private final GarmentMeasures measures;
-    private final List<Suggestion> seams = new ArrayList<>();
+    private final List<MateSuggestion> seams = new ArrayList<>();
     private final Set<EdgeRef> taken = new HashSet<>();
-    private final Set<String> names = new HashSet<>();
 
     UnsewnEdges(Pattern pattern) {
         this.pattern = pattern;
@@ -35,7 +34,6 @@ final class UnsewnEdges {
         pattern.mates().forEach(m -> {
             m.first().forEach(e -> taken.add(one(e)));
             m.second().forEach(e -> taken.add(one(e)));
-            names.add(m.name());
         });
     }
 
@@ -84,7 +82,7 @@ final class UnsewnEdges {
         double two = band.wholeLength();
         Reason reason = new Reason("underlap-length", Map.of("first", one, "second", two, "apart", two - one), sure);
         List<EdgeRef> refs = edges.stream().map(SeamSide::all).toList();
-        add(new Mate(unique(name), refs, List.of(band.all()), 0), all, one, two, reason);
+        add(new Mate(name, refs, List.of(band.all()), 0), all, one, two, reason);
     }
 
     /** Sews a band to several edges, as often as each goes round the body. */
@@ -107,16 +105,7 @@ final class UnsewnEdges {
         double ease = apart <= DRAWING ? 0 : Math.round(one - two);
         String code = apart < ALIKE ? "same-length" : ease == 0 ? "about-length" : "near-length";
         Reason reason = new Reason(code, Map.of("first", one, "second", two, "apart", apart), sure);
-        add(new Mate(unique(name), first, second, ease), sides, one, two, reason);
-    }
-
-    /** A name that no seam has. */
-    private String unique(String name) {
-        String unique = name;
-        for (int i = 2; !names.add(unique); i++) {
-            unique = name + " " + i;
-        }
-        return unique;
+        add(new Mate(name, first, second, ease), sides, one, two, reason);
     }
 
     private void add(Mate mate, List<SeamSide> sides, double one, double two, Reason reason) {
@@ -124,12 +113,24 @@ final class UnsewnEdges {
         List<Segment> shown = sides.stream()
                 .flatMap(s -> s.edge().on(s.piece().outline()).segments().stream())
                 .toList();
-        Map<String, String> meeting = new MeetingNotches(pattern, mate).names();
-        seams.add(new MateSuggestion(mate, shown, meeting, one, two, reason));
+        seams.add(new MateSuggestion(mate, shown, Map.of(), one, two, reason));
     }
 
-    /** In the order in which they were found. */
+    /** In the order in which they were found, each with a name of its own, which notches that meet along it take. */
     List<Suggestion> seams() {
-        return seams;
+        List<String> names =
+                SeamNames.of(seams.stream().map(MateSuggestion::mate).toList(), pattern);
+        List<Suggestion> named = new ArrayList<>();
+        for (int i = 0; i < seams.size(); i++) {
+            MateSuggestion seam = seams.get(i);
+            Mate mate = new Mate(
+                    names.get(i),
+                    seam.mate().first(),
+                    seam.mate().second(),
+                    seam.mate().declaredEase());
+            Map<String, String> meeting = new MeetingNotches(pattern, mate).names();
+            named.add(new MateSuggestion(mate, seam.shown(), meeting, seam.first(), seam.second(), seam.reason()));
+        }
+        return named;
     }
 }

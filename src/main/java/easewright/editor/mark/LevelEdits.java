@@ -248,6 +248,24 @@ public final class LevelEdits {
         return isOfTheTrunk(level) && isOfTheTrunk(other) && level.kind().compareTo(other.kind()) < 0;
     }
 
+    /**
+     * Whether the distance of a level is stated from another one, as far as their kinds tell: on the trunk from any, on
+     * an arm or a leg from one higher up, and on a leg from the trunk too.
+     */
+    static boolean isReferenceOf(Level level, Level other) {
+        if (level.kind() == LevelKind.OTHER || other.kind() == LevelKind.OTHER) {
+            return true;
+        }
+        if (isOfTheArm(level) || isOfTheArm(other)) {
+            return isOfTheArm(level) && isOfTheArm(other) && other.kind().compareTo(level.kind()) < 0;
+        }
+        return !other.kind().limb() || level.kind().limb() && other.kind().compareTo(level.kind()) < 0;
+    }
+
+    private static boolean isOfTheArm(Level level) {
+        return level.kind() == LevelKind.UPPER_ARM || level.kind() == LevelKind.WRIST;
+    }
+
     /** The kinds of these stand in the order in which they follow down the body. */
     private static boolean isOfTheTrunk(Level level) {
         return !level.kind().limb() && level.kind() != LevelKind.OTHER;

@@ -44,7 +44,7 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
      * @param places where it lies
      * @param apart  whether it lies at different distances on its pieces
      * @param misses at which seams its lines miss each other, and by how much; empty where they meet
-     * @param others other levels below which it can be put: those that lie on its pieces
+     * @param others other levels from which it can be put: those that lie on its pieces and on the same part of the body
      */
     public record Row(
             String name,
@@ -99,8 +99,8 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
                             .map(g -> girth(g, words))
                             .orElse("");
             List<String> others = levels.stream()
+                    .filter(other -> !other.equals(level) && LevelEdits.isReferenceOf(level, other))
                     .map(Level::name)
-                    .filter(n -> !n.equals(level.name()))
                     .filter(n -> desk.pattern().pieces().stream()
                             .filter(p ->
                                     places.isEmpty() || p.level(level.name()).isPresent())

@@ -4,6 +4,7 @@ import easewright.pattern.EdgeRef;
 import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
+import easewright.suggest.SeamNames;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -14,7 +15,7 @@ public final class MateEdits {
     private MateEdits() {}
 
     /**
-     * Two edges sewn together, named after them. Half of a piece that is sewn to a whole one counts twice.
+     * Two edges sewn together, named after them, and after their pieces where another seam is called so. Half of a piece that is sewn to a whole one counts twice.
      *
      * @throws MarkRefused {@code edge-to-itself}, {@code sewn-already}
      */
@@ -29,9 +30,10 @@ public final class MateEdits {
                 throw new MarkRefused("sewn-already", Map.of("name", mate.name()));
             }
         }
-        String stem = first.edge().equals(second.edge()) ? first.edge() : first.edge() + " and " + second.edge();
+        Mate bare = new Mate(SeamNames.stem(first, second), List.of(first), List.of(second), 0);
+        Mate named = new Mate(SeamNames.of(bare, pattern), bare.first(), bare.second(), 0);
         List<Mate> mates = new ArrayList<>(pattern.mates());
-        mates.add(HalvesSewn.counted(pattern, new Mate(unused(stem, pattern), List.of(first), List.of(second), 0)));
+        mates.add(HalvesSewn.counted(pattern, named));
         return pattern.withMates(mates);
     }
 
@@ -41,15 +43,6 @@ public final class MateEdits {
                         && pattern.piece(e.piece())
                                 .map(Piece::id)
                                 .equals(pattern.piece(wanted.piece()).map(Piece::id)));
-    }
-
-    private static String unused(String stem, Pattern pattern) {
-        List<String> names = pattern.mates().stream().map(Mate::name).toList();
-        String name = stem;
-        for (int i = 2; names.contains(name); i++) {
-            name = stem + " " + i;
-        }
-        return name;
     }
 
     /**
