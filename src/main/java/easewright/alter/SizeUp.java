@@ -3,11 +3,9 @@ package easewright.alter;
 import easewright.geom.Affine;
 import easewright.geom.Box;
 import easewright.geom.Point;
-import easewright.measure.EdgeLength;
 import easewright.measure.GarmentMeasures;
 import easewright.measure.Girth;
 import easewright.measure.Measures;
-import easewright.measure.PieceMeasures;
 import easewright.pattern.Edge;
 import easewright.pattern.EdgeRole;
 import easewright.pattern.Level;
@@ -40,7 +38,7 @@ public record SizeUp(
 
     /** What a line of the comparison is about. */
     public enum Kind {
-        /** All edges of one role, sewn length, for the whole garment. */
+        /** The edges of one role, sewn length: the neck all round, the others on one side, sleeve or seam. */
         EDGES,
         /** The girth at a level. */
         GIRTH,
@@ -122,10 +120,11 @@ public record SizeUp(
         GarmentMeasures there = Measures.of(other);
         List<Line> lines = new ArrayList<>();
         for (EdgeRole role : WATCHED) {
-            double length = edges(before, was, role);
-            double own = edges(other, there, role);
+            double length = SewnOnce.length(before, was, role);
+            double own = SewnOnce.length(other, there, role);
             if (length > 0 && own > 0) {
-                lines.add(new Line(Kind.EDGES, Settings.name(role), length, edges(local, is, role), own, own));
+                lines.add(
+                        new Line(Kind.EDGES, Settings.name(role), length, SewnOnce.length(local, is, role), own, own));
             }
         }
         Piece longest = longest(before);
@@ -164,15 +163,15 @@ public record SizeUp(
         GarmentMeasures whole = Measures.of(scaled(before, both, both));
         List<Line> lines = new ArrayList<>();
         for (EdgeRole role : WATCHED) {
-            double length = edges(before, was, role);
+            double length = SewnOnce.length(before, was, role);
             if (length > 0) {
                 lines.add(new Line(
                         Kind.EDGES,
                         Settings.name(role),
                         length,
-                        edges(local, is, role),
-                        edges(before, across, role),
-                        edges(before, whole, role)));
+                        SewnOnce.length(local, is, role),
+                        SewnOnce.length(before, across, role),
+                        SewnOnce.length(before, whole, role)));
             }
         }
         Piece longest = longest(before);
@@ -226,18 +225,6 @@ public record SizeUp(
             throw Refusal.of("level-without-piece").with("level", level);
         }
         return girth.finished();
-    }
-
-    private static double edges(Pattern pattern, GarmentMeasures measures, EdgeRole role) {
-        double sum = 0;
-        for (Piece piece : pattern.pieces()) {
-            int shapes = piece.times() * (piece.onFold() ? 2 : 1);
-            for (EdgeLength edge :
-                    measures.piece(piece.id()).map(PieceMeasures::edges).orElse(List.of())) {
-                sum += edge.role() == role ? edge.mm() * shapes : 0;
-            }
-        }
-        return sum;
     }
 
     /** The longest along its grain of the pieces that go round the body. */

@@ -96,7 +96,7 @@ class SizeUpFiguresTest {
             assertThat(size.target()).isCloseTo(200, EXACT);
             assertThat(size.acrossBy()).isCloseTo(by, within(1e-9));
             assertLine(line(size, "neck"), 200, 200, 200 * by, 200 * by);
-            assertLine(line(size, "armhole"), 600, 600, 600, 600 * by);
+            assertLine(line(size, "armhole"), 300, 300, 300, 300 * by);
             assertLine(line(size, "hip"), 180, 200, 200, 200);
             assertLine(line(size, "bust"), 160, 178, 160 * by, 160 * by);
             SizeUp.Line length = line(size, "panel");

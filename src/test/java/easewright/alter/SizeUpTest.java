@@ -40,12 +40,12 @@ class SizeUpTest {
         assertThat(compared.acrossBy()).isCloseTo(1.1, within(1e-8));
         SizeUp.Line shoulder = line(compared, "shoulder");
         assertThat(shoulder.local()).isEqualTo(shoulder.before());
-        assertThat(shoulder.across()).isCloseTo(6.6 * INCH, within(1e-6));
+        assertThat(shoulder.across()).isCloseTo(3.3 * INCH, within(1e-6));
         SizeUp.Line armhole = line(compared, "armhole");
-        assertThat(armhole.before()).isCloseTo(2 * Math.sqrt(80) * INCH, within(1e-9));
+        assertThat(armhole.before()).isCloseTo(Math.sqrt(80) * INCH, within(1e-9));
         assertThat(armhole.local()).isEqualTo(armhole.before());
-        assertThat(armhole.across()).isCloseTo(2 * Math.sqrt(4.4 * 4.4 + 64) * INCH, within(1e-6));
-        assertThat(armhole.whole()).isCloseTo(2.2 * Math.sqrt(80) * INCH, within(1e-6));
+        assertThat(armhole.across()).isCloseTo(Math.sqrt(4.4 * 4.4 + 64) * INCH, within(1e-6));
+        assertThat(armhole.whole()).isCloseTo(1.1 * Math.sqrt(80) * INCH, within(1e-6));
         SizeUp.Line length = line(compared, "front");
         assertThat(length.kind()).isEqualTo(SizeUp.Kind.LENGTH);
         assertThat(length.before()).isCloseTo(20 * INCH, within(1e-9));

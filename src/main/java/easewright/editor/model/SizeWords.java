@@ -129,7 +129,9 @@ public record SizeWords(
     }
 
     private static Line line(SizeUp.Line line, boolean asked, String other, Words words) {
-        String key = "editor.size." + line.kind().name().toLowerCase(java.util.Locale.ROOT);
+        String key = line.kind() == SizeUp.Kind.EDGES
+                ? "editor.size.edges." + line.name()
+                : "editor.size." + line.kind().name().toLowerCase(java.util.Locale.ROOT);
         String name = words.of(key, Map.of("name", line.name()));
         double here = line.local() - line.before();
         double size = line.whole() - line.before();
