@@ -50,7 +50,7 @@ final class BesideName {
             for (Point middle : places(seen.get(), wide)) {
                 boolean free = room.view().isAboveFoot(middle, HIGH)
                         && room.isClear(middle, wide, HIGH)
-                        && room.isOnTable(middle);
+                        && room.papers().isOnTable(middle);
                 Line lead = free ? lead(view, sight, middle, wide) : null;
                 if (free && room.isOpen(lead) && room.takeClear(middle, wide, HIGH)) {
                     write(gc, ink, words, middle, lead);

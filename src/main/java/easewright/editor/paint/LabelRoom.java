@@ -175,9 +175,9 @@ public final class LabelRoom {
         return isFree(around(middle, wide, LaidLines.AIR, turn)) && lines.isClear(middle, wide, LaidLines.AIR, turn);
     }
 
-    /** Whether a pixel lies on no piece. */
-    boolean isOnTable(Point pixel) {
-        return papers.isOnTable(pixel);
+    /** The pieces whose outlines were noted. */
+    Papers papers() {
+        return papers;
     }
 
     /** Takes the place if neither words nor lines are there that must not be hidden; says whether that was so. */

@@ -188,7 +188,7 @@ final class NamePainter {
     }
 
     private DrawnLine outline() {
-        return DrawnLine.along(sight.piece().outline().segments(), view).get(0);
+        return table.papers().outline(sight.piece().id());
     }
 
     /** Other places on what is seen of the piece, the best first. */

@@ -3,20 +3,32 @@ package easewright.editor.paint;
 import easewright.geom.Line;
 import easewright.geom.Point;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** The outlines of the pieces as they lie on the screen, pixels: what is paper and what is bare table. */
 final class Papers {
     private final List<Paper> all = new ArrayList<>();
 
+    /** By their pieces. */
+    private final Map<String, DrawnLine> outlines = new HashMap<>();
+
     private record Paper(String piece, DrawnLine outline) {}
 
     void put(String piece, DrawnLine outline) {
         all.add(new Paper(piece, outline));
+        outlines.put(piece, outline);
     }
 
     void addAll(Papers others) {
         all.addAll(others.all);
+        outlines.putAll(others.outlines);
+    }
+
+    /** The outline of a piece that was put here. */
+    DrawnLine outline(String piece) {
+        return outlines.get(piece);
     }
 
     /** Whether a pixel lies on no piece. */
