@@ -211,8 +211,14 @@ class JourneyTest extends Journey {
         }
         until(d -> d.shownTrial().isPresent());
         assertThat(line("hip").finished()).isCloseTo(finished + 12, within(0.01));
+        robot.clickOn("#pick-slash");
+        assertThat(app.session().picking().isAsking()).isTrue();
         robot.clickOn("#keep");
         until(d -> d.pattern().changes().size() == 1);
+        // What is done asks for no place more: a press on the table means what lies there, as ever.
+        assertThat(app.session().picking().isAsking()).isFalse();
+        robot.clickOn(onScreen(robot, new Point(180, 130)));
+        until(d -> d.wanted().orElseThrow().level().equals("waist"));
 
         robot.clickOn("#pick-slash");
         assertThat(app.session().picking().isAsking()).isTrue();

@@ -155,6 +155,8 @@ public final class Session {
 
     /** Does what was tried; nothing if nothing was, or it was refused. */
     public void keep() {
+        // A place still asked for would be one of the change that is done.
+        picking.stop();
         desk().shownTrial()
                 .ifPresent(t ->
                         change(d -> d.withHistory(d.history().to(t.altered().pattern()))));

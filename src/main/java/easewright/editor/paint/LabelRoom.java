@@ -28,6 +28,7 @@ public final class LabelRoom {
     private final LaidLines faint;
     private final LaidLines leaders = new LaidLines();
     private final Map<String, List<List<String>>> told = new HashMap<>();
+    private final Map<Box, String> standing = new HashMap<>();
     private final Papers papers = new Papers();
     private final SeenTable view;
 
@@ -107,6 +108,19 @@ public final class LabelRoom {
     /** What levels are told on a piece, each in its rows. */
     List<List<String>> told(String piece) {
         return told.getOrDefault(piece, List.of());
+    }
+
+    /** Notes where a level is told. */
+    void stands(String level, Box place) {
+        standing.put(place, level);
+    }
+
+    /** The level that is told at a place, pixels: who presses its name means the level. */
+    public Optional<String> levelAt(Point at) {
+        return standing.entrySet().stream()
+                .filter(e -> e.getKey().contains(at))
+                .map(Map.Entry::getValue)
+                .findFirst();
     }
 
     /** Notes a piece whose name is not written, or not all of it. */

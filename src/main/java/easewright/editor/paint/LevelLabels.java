@@ -104,24 +104,26 @@ final class LevelLabels {
         atWork().forEach(level -> {
             Optional<LevelLabel> first = narrow ? inTwoRows(level) : inOneRow(level);
             Optional<LevelLabel> other = narrow ? inOneRow(level) : inTwoRows(level);
-            boolean done = write(first, this::clear)
-                    || write(other, this::clear)
-                    || write(first, this::led)
-                    || write(other, this::led)
-                    || write(inTwoRows(level), this::over);
+            boolean done = write(level, first, this::clear)
+                    || write(level, other, this::clear)
+                    || write(level, first, this::led)
+                    || write(level, other, this::led)
+                    || write(level, inTwoRows(level), this::over);
             if (done) {
                 labelled.add(level.level());
             }
         });
     }
 
-    private boolean write(Optional<LevelLabel> label, Function<LevelLabel, Optional<Point>> place) {
+    private boolean write(
+            TableScene.LevelSight level, Optional<LevelLabel> label, Function<LevelLabel, Optional<Point>> place) {
         Optional<Point> at = label.flatMap(place);
         at.ifPresent(middle -> {
             LevelLabel words = label.orElseThrow();
             words.write(gc, ink, middle);
             words.leader(middle).ifPresent(room::putLeader);
             room.tell(sight.piece().id(), words.rows());
+            room.stands(level.level(), LabelRoom.around(middle, words.width(), words.height()));
         });
         return at.isPresent();
     }
@@ -173,7 +175,7 @@ final class LevelLabels {
         if (sight.piece().outline().box().width() * view.scale() >= MarkPainter.LEAST_ROOM) {
             for (TableScene.LevelSight level : atRest()) {
                 Optional<LevelLabel> label = inOneRow(level).filter(LevelLabel::fitsItsLevel);
-                if (write(label, l -> take(l, l.onLine()))) {
+                if (write(level, label, l -> take(l, l.onLine()))) {
                     labelled.add(level.level());
                 }
             }
@@ -183,10 +185,10 @@ final class LevelLabels {
     /** The names and widths of the other levels, or their names alone, where they have room; nearer there is more. */
     void others() {
         for (TableScene.LevelSight level : atRest()) {
-            boolean done = write(inOneRow(level), this::free)
-                    || write(inTwoRows(level), this::free)
-                    || write(label(level, List.of(level.name())), this::free)
-                    || write(label(level, List.of(level.name(LETTERS))), this::free);
+            boolean done = write(level, inOneRow(level), this::free)
+                    || write(level, inTwoRows(level), this::free)
+                    || write(level, label(level, List.of(level.name())), this::free)
+                    || write(level, label(level, List.of(level.name(LETTERS))), this::free);
             if (done) {
                 labelled.add(level.level());
             }

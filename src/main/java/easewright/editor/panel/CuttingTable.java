@@ -242,6 +242,11 @@ public final class CuttingTable extends Region {
         return holds;
     }
 
+    /** The level whose name is written there, pixels. */
+    Optional<String> levelNamedAt(double x, double y) {
+        return canvases.levelNamedAt(x, y);
+    }
+
     boolean isMarking() {
         return hand.map(MarkHand::isMarking).orElse(false);
     }

@@ -30,6 +30,7 @@ final class TableCanvases {
     private final Canvas ground = new Canvas();
     private final Canvas overlay = new Canvas();
     private final Region frame = new Region();
+    private Optional<LabelRoom> written = Optional.empty();
 
     TableCanvases() {
         frame.getStyleClass().add("focus-frame");
@@ -60,6 +61,11 @@ final class TableCanvases {
         frame.resize(width, height);
     }
 
+    /** The level whose name was painted there, pixels. */
+    Optional<String> levelNamedAt(double x, double y) {
+        return written.flatMap(room -> room.levelAt(new Point(x, y)));
+    }
+
     void paint(
             Desk desk,
             Viewport view,
@@ -74,6 +80,7 @@ final class TableCanvases {
         double width = ground.getWidth();
         double height = ground.getHeight();
         if (!desk.isOpen()) {
+            written = Optional.empty();
             // Nothing was ever drawn above it: what lies on a table once gives way only to something else.
             TablePainter.ground(ground.getGraphicsContext2D(), width, height, view, ink, scene.inches());
             return;
@@ -84,6 +91,7 @@ final class TableCanvases {
                 .toList();
         LabelRoom room = TablePainter.paint(
                 ground.getGraphicsContext2D(), width, height, view, ink, scene, underlay, places.cuts(), beside);
+        written = Optional.of(room);
         name.painted(room.lacking());
         GraphicsContext above = overlay.getGraphicsContext2D();
         List<Segment> glowing = scene.pieces().stream()

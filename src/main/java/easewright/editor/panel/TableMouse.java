@@ -59,7 +59,7 @@ final class TableMouse {
         return table.isMarking() ? -1 : table.holds().at(new Point(x, y), table.view());
     }
 
-    /** The level whose measuring line lies under the pointer. */
+    /** The level whose measuring line, or else whose name, lies under the pointer. */
     private Optional<String> levelAt(double x, double y) {
         Point at = table.view().toTable(x, y);
         for (TableScene.PieceSight piece : table.scene().pieces()) {
@@ -71,7 +71,7 @@ final class TableMouse {
                 }
             }
         }
-        return Optional.empty();
+        return table.levelNamedAt(x, y);
     }
 
     private void pressed(MouseEvent e) {

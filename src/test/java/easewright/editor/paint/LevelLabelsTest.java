@@ -21,6 +21,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
 import javafx.scene.canvas.Canvas;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -53,6 +55,29 @@ class LevelLabelsTest {
                 10_000,
                 () -> TablePainter.paint(
                         new Canvas(wide, high).getGraphicsContext2D(), wide, high, view, Ink.LIGHT, scene));
+    }
+
+    /** Who presses the name of a level means the level, also where it stands beside its line. */
+    @Test
+    void whereALevelIsNamedItIsFound() throws Exception {
+        Session session = sample("bodice");
+        TableScene scene = new TableScenes().of(session.desk());
+        LabelRoom room = painted(scene, 1100, 820);
+        Set<String> told = new TreeSet<>();
+        Set<String> found = new TreeSet<>();
+        scene.pieces()
+                .forEach(p -> p.levels().stream()
+                        .filter(l -> room.told(p.piece().id()).stream()
+                                .anyMatch(rows -> rows.get(0).startsWith(l.level())))
+                        .forEach(l -> told.add(l.level())));
+        for (int x = 0; x < 1100; x += 5) {
+            for (int y = 0; y < 820; y += 5) {
+                room.levelAt(new Point(x, y)).ifPresent(found::add);
+            }
+        }
+        assertThat(told).hasSizeGreaterThan(1);
+        assertThat(found).isEqualTo(told);
+        assertThat(room.levelAt(new Point(0, 0))).isEmpty();
     }
 
     /** In every window, down to what a table has in one of 960 pixels, each piece at work has its label in words. */
