@@ -103,12 +103,21 @@ public final class SeamMatch {
     }
 
     private static boolean secondFirst(GarmentMeasures was, MateWalk walk) {
+        return firstAlone(was, walk).orElse(walk.drift() > 0);
+    }
+
+    /**
+     * Whether of the two sides of a seam the first alone is another than before; empty where both are, or neither.
+     *
+     * @param was measures of the pattern before it was changed
+     */
+    public static Optional<Boolean> firstAlone(GarmentMeasures was, MateWalk walk) {
         Optional<MateWalk> then = was.before(walk);
         boolean first = then.filter(w -> Math.abs(w.first() - walk.first()) > Coupled.ALTERED)
                 .isPresent();
         boolean second = then.filter(w -> Math.abs(w.second() - walk.second()) > Coupled.ALTERED)
                 .isPresent();
-        return first == second ? walk.drift() > 0 : first;
+        return first == second ? Optional.empty() : Optional.of(first);
     }
 
     private Optional<Choice> best(List<EdgeRef> side, double wanted) {
@@ -133,7 +142,9 @@ public final class SeamMatch {
     private static List<EdgeLength.Manner> manners(Edge edge) {
         return switch (edge.role()) {
             case ARMHOLE, CAP -> List.of(EdgeLength.Manner.AT_ENDS);
-            case WAIST, NECK, HEM -> List.of(EdgeLength.Manner.SLASHED);
+            // A bodice cannot be slashed from its waist up to what is protected; its side seams can be let out there.
+            case WAIST -> List.of(EdgeLength.Manner.SLASHED, EdgeLength.Manner.AT_ENDS);
+            case NECK, HEM -> List.of(EdgeLength.Manner.SLASHED);
             default ->
                 List.of(EdgeLength.Manner.AT_LOWER_END, EdgeLength.Manner.AT_UPPER_END, EdgeLength.Manner.SLASHED);
         };

@@ -6,6 +6,7 @@ import easewright.measure.Cutting;
 import easewright.measure.GarmentMeasures;
 import easewright.measure.MateWalk;
 import easewright.measure.Measures;
+import easewright.pattern.EdgeRole;
 import easewright.pattern.Mate;
 import easewright.pattern.MateSides;
 import easewright.pattern.Pattern;
@@ -17,6 +18,7 @@ import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Ways out for seams that do not fit and that nothing better is offered for, such as those that were drawn so: either side
@@ -118,13 +120,15 @@ final class SeamOffers {
         List<SeamMatch.Choice> choices = eased == EasedIn.GATHERED
                 ? List.of()
                 : SeamMatch.of(pattern, was, desk.reading().measures(), walk);
+        boolean onPurpose = fitted(walk, was);
+        List<SeamMatch.Choice> back = choices.stream()
+                .filter(choice -> onPurpose && isBack(choice, walk, was))
+                .toList();
         List<FollowUp.Press> presses = new ArrayList<>();
         List<String> care = new ArrayList<>();
         BandUnderlap.of(pattern, walk).ifPresent(band -> underlap(band, presses, care));
-        for (SeamMatch.Choice choice : choices) {
-            presses.add(length(choice, walk));
-        }
-        choices.stream().map(SeamOffers::where).distinct().map(words::of).forEach(care::add);
+        choices.stream().filter(c -> !back.contains(c)).forEach(c -> presses.add(length(c, walk)));
+        choices.stream().map(this::where).distinct().map(words::of).forEach(care::add);
         for (SeamMatch.Choice choice : choices) {
             if (choice.side() != Side.BOTH) {
                 String piece =
@@ -141,7 +145,8 @@ final class SeamOffers {
         if (choices.isEmpty() && eased != EasedIn.GATHERED) {
             care.add(words.of("editor.follow.none"));
         }
-        ease(walk, eased, presses, care);
+        ease(walk, eased, onPurpose, presses, care);
+        back.forEach(choice -> presses.add(length(choice, walk, "editor.follow.back.")));
         Map<String, Object> values = Map.of(
                 "mate", walk.mate().name(),
                 "one", sides.first(),
@@ -152,8 +157,14 @@ final class SeamOffers {
                 "drift.signed", walk.drift());
         boolean plain = Math.abs(walk.mate().declaredEase()) < NO_EASE;
         String said = words.of(plain ? "editor.follow.off" : "editor.follow.off-ease", values);
-        boolean changed = !presses.isEmpty() && fitted(walk, was);
+        boolean changed = !presses.isEmpty() && onPurpose;
         return new FollowUp(walk.mate().name(), walk.size(), said, String.join(" ", care), presses, changed);
+    }
+
+    /** Whether it takes back at this seam what was changed: it is on the one side that was. */
+    private static boolean isBack(SeamMatch.Choice choice, MateWalk walk, GarmentMeasures was) {
+        boolean first = choice.by() * walk.drift() < 0;
+        return SeamMatch.firstAlone(was, walk).equals(Optional.of(first));
     }
 
     /** Whether the seam fitted before the first change, so that it is the changes that ask for it. */
@@ -165,18 +176,26 @@ final class SeamOffers {
     }
 
     /** Which place of an edge gives way. */
-    private static String where(SeamMatch.Choice choice) {
+    private String where(SeamMatch.Choice choice) {
+        boolean waist = desk.pattern()
+                .edge(choice.edge())
+                .filter(e -> e.role() == EdgeRole.WAIST)
+                .isPresent();
         return choice.atHem()
                 ? "editor.follow.at-hem"
                 : switch (choice.how()) {
                     case SLASHED -> "editor.follow.slashed";
-                    case AT_ENDS -> "editor.follow.at-ends";
+                    case AT_ENDS -> waist ? "editor.follow.at-ends.waist" : "editor.follow.at-ends";
                     case AT_LOWER_END -> "editor.follow.at-lower-end";
                     case AT_UPPER_END -> "editor.follow.at-upper-end";
                 };
     }
 
     private FollowUp.Press length(SeamMatch.Choice choice, MateWalk walk) {
+        return length(choice, walk, "editor.follow.");
+    }
+
+    private FollowUp.Press length(SeamMatch.Choice choice, MateWalk walk, String called) {
         boolean longer = choice.by() > 0;
         boolean once = Math.abs(Math.abs(choice.by()) - Math.abs(walk.drift())) < NO_EASE;
         Map<String, Object> values = Map.of(
@@ -187,7 +206,7 @@ final class SeamOffers {
                 "second", walk.second(),
                 "ease.signed", walk.mate().declaredEase(),
                 "apart", Math.abs(walk.drift()));
-        String key = "editor.follow." + (longer ? "longer" : "shorter");
+        String key = called + (longer ? "longer" : "shorter");
         return new FollowUp.Press(
                 new Said(once ? key : key + ".each", values),
                 new Said("editor.follow.length.tried", values),
@@ -212,12 +231,17 @@ final class SeamOffers {
     }
 
     /** One mark is meant for all sizes: where they do not differ alike, it is left to the page Marks. */
-    private void ease(MateWalk walk, EasedIn eased, List<FollowUp.Press> presses, List<String> care) {
+    private void ease(
+            MateWalk walk, EasedIn eased, boolean onPurpose, List<FollowUp.Press> presses, List<String> care) {
         Mate mate = walk.mate();
         double most = EasedIn.most(desk.pattern(), mate);
         double total = mate.declaredEase() + walk.drift();
         boolean none = Math.abs(total) < NO_EASE;
-        if (eased == EasedIn.TOO_MUCH) {
+        // What somebody has just widened on purpose may be meant to be gathered, also where it is less than most
+        // gathers.
+        boolean fullness = eased == EasedIn.TOO_MUCH && onPurpose;
+        boolean gathered = eased == EasedIn.GATHERED || fullness;
+        if (eased == EasedIn.TOO_MUCH && !fullness) {
             care.add(words.of("editor.follow.ease.too-much", Map.of("most", most)));
         } else if (eased == EasedIn.CAP_SHORT && !none) {
             care.add(words.of("editor.follow.ease.cap-short"));
@@ -233,13 +257,12 @@ final class SeamOffers {
             // As the lengths beside it are shown, which differ by all that is to be eased in.
             Map<String, Object> values = Map.of(
                     "mate", mate.name(), "apart", Math.abs(total), "first", walk.first(), "second", walk.second());
-            String key = "editor.follow.ease." + (none ? "none" : eased == EasedIn.GATHERED ? "gathered" : "mark");
+            String key = "editor.follow.ease." + (none ? "none" : gathered ? "gathered" : "mark");
             presses.add(new FollowUp.Press(
                     new Said(key, values), new Said(key + ".tried", values), result, List.of(), true));
             if (!none) {
-                care.add(words.of(
-                        eased == EasedIn.GATHERED ? "editor.follow.ease.gathered.care" : "editor.follow.ease.care",
-                        Map.of("most", most)));
+                String told = fullness ? "fullness" : gathered ? "gathered.care" : "care";
+                care.add(words.of("editor.follow.ease." + told, Map.of("most", most)));
             }
         }
     }

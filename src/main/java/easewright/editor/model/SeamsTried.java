@@ -10,6 +10,7 @@ import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** What a change that is being tried does to seams that are sewn together, in every size in which it is tried. */
@@ -44,7 +45,7 @@ final class SeamsTried {
                                 then,
                                 now,
                                 MateSides.of(desk.shown(), now.mate()),
-                                both || !partners.isEmpty(),
+                                rest(desk, both, !partners.isEmpty()),
                                 little,
                                 words),
                         both && mayEven && atWork,
@@ -99,8 +100,24 @@ final class SeamsTried {
                 : walk.mate().name();
     }
 
+    /** What is said besides of a seam that drifts: where it is looked for, or that evening does not reach it. */
+    private static Optional<String> rest(Desk desk, boolean both, boolean partners) {
+        boolean even = desk.wanted().map(Wanted::isEvened).orElse(false);
+        if (even && !both) {
+            return Optional.of("editor.effect.even-one-side");
+        }
+        // Where one side alone changed, what could match it is looked for once this one is kept.
+        return both || partners ? Optional.empty() : Optional.of("editor.effect.match");
+    }
+
     private static String drift(
-            String title, MateWalk then, MateWalk now, MateSides sides, boolean remedied, boolean little, Words words) {
+            String title,
+            MateWalk then,
+            MateWalk now,
+            MateSides sides,
+            Optional<String> rest,
+            boolean little,
+            Words words) {
         double first = now.first() - then.first();
         double second = now.second() - then.second();
         boolean firstTells = Math.abs(first) > Math.abs(second);
@@ -120,8 +137,7 @@ final class SeamsTried {
         }
         String said = words.of(
                 now.mate().declaredEase() == 0 ? "editor.effect.drifted." + way : "editor.effect.ease-drifted", values);
-        // Where one side alone changed, what could match it is looked for once this one is kept.
-        return remedied ? said : said + " " + words.of("editor.effect.match");
+        return rest.map(key -> said + " " + words.of(key, values)).orElse(said);
     }
 
     /** The mates that drifted apart by more than a true pattern may. */

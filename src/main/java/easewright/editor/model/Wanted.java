@@ -88,6 +88,11 @@ public record Wanted(
                 : this;
     }
 
+    /** Whether sewn seams are to change alike, in whichever form that is said. */
+    boolean isEvened() {
+        return other.map(o -> o.texts("even").contains("yes")).orElse(even);
+    }
+
     /** Whether the change goes on down to the hem, in whichever way it is made. */
     boolean goesToHem() {
         return other.map(o -> o.texts("carry-to-hem").contains("yes")).orElse(carry);
