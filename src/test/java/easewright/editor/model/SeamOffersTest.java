@@ -313,7 +313,7 @@ class SeamOffersTest {
         session.open(OpenedSample.skirt());
         session.chooseLevel("waist");
         session.want(session.desk().wanted().orElseThrow().withAmount(20).withEven(true));
-        String why = "does nothing for it: Waistband does not change";
+        String why = "Waistband does not change with it";
         assertThat(session.desk().shownTrial()).isPresent();
         assertThat(Effect.of(session.desk()).lines())
                 .anySatisfy(l -> assertThat(l.words()).contains(why));
