@@ -68,6 +68,7 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
      * @param how      from where it is measured, or along which edge it runs
      * @param overlap  what of it lies on the other side of an opening, empty while that is not said; none where it comes
      *                 to no opening
+     * @param drawn    what the drawing shows of that while it is not said
      * @param unlike   whether at other levels of the piece something else is said of that
      */
     public record Place(
@@ -79,6 +80,7 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
             String width,
             boolean counts,
             Optional<String> overlap,
+            Optional<String> drawn,
             boolean unlike) {}
 
     public static LevelsView of(Desk desk) {
@@ -169,6 +171,9 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
                 Overlaps.end(desk.pattern(), piece, mark).isPresent() || mark.overlap() > 0
                         ? Optional.of(mark.overlapSaid() ? words.length(mark.overlap()) : "")
                         : Optional.empty(),
+                Overlaps.drawn(desk.pattern(), piece, mark).stream()
+                        .mapToObj(words::length)
+                        .findFirst(),
                 Overlaps.isUnlike(desk.pattern(), piece, mark));
     }
 

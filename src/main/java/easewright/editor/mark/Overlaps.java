@@ -8,6 +8,7 @@ import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.suggest.ButtonStand;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 
 /** What of a level lies beyond the centre line, where a piece opens: said once, it holds for the whole edge. */
@@ -72,6 +73,24 @@ public final class Overlaps {
         LevelMark said = piece.level(level).orElseThrow(() -> new IllegalArgumentException(level));
         return pattern.withPiece(piece.withLevels(piece.levels().stream()
                 .map(m -> isUnlike(pattern, piece, said, m) ? m.withOverlap(said.overlap()) : m)
+                .toList()));
+    }
+
+    /** What the drawing shows of an overlap of which nothing is said, mm: the width beyond a drawn centre line. */
+    static OptionalDouble drawn(Pattern pattern, Piece piece, LevelMark mark) {
+        LevelMark drawn =
+                mark.overlapSaid() || end(pattern, piece, mark).isEmpty() ? mark : ButtonStand.on(piece, mark);
+        return drawn == mark ? OptionalDouble.empty() : OptionalDouble.of(drawn.overlap());
+    }
+
+    /** Takes what the drawing shows at every level of a piece of which nothing is said. */
+    public static Pattern asDrawn(Pattern pattern, String pieceId) {
+        Piece piece = EdgeEdits.piece(pattern, pieceId);
+        return pattern.withPiece(piece.withLevels(piece.levels().stream()
+                .map(m -> drawn(pattern, piece, m).stream()
+                        .mapToObj(m::withOverlap)
+                        .findFirst()
+                        .orElse(m))
                 .toList()));
     }
 

@@ -22,6 +22,8 @@ final class OverlapLine extends VBox {
     private final Button everywhere = new Button();
     private String level = "";
     private String piece = "";
+    /** Nothing is said yet, and the press takes what the drawing shows. */
+    private boolean drawn;
 
     OverlapLine(Session session) {
         super(3);
@@ -34,8 +36,10 @@ final class OverlapLine extends VBox {
         lead.setMinWidth(USE_PREF_SIZE);
         everywhere.getStyleClass().add("small");
         everywhere.setMinWidth(USE_PREF_SIZE);
-        everywhere.setOnAction(
-                e -> session.edit(Overlaps.atEveryLevel(session.desk().pattern(), piece, level)));
+        everywhere.setOnAction(e -> session.edit(
+                drawn
+                        ? Overlaps.asDrawn(session.desk().pattern(), piece)
+                        : Overlaps.atEveryLevel(session.desk().pattern(), piece, level)));
         HBox row = new HBox(8, lead, field, everywhere);
         row.setAlignment(Pos.CENTER_LEFT);
         row.setPadding(new Insets(0, 0, 0, 10));
@@ -68,9 +72,17 @@ final class OverlapLine extends VBox {
         field.describe(words.of("editor.level.overlap.name", values), words.of("editor.level.overlap.hint"));
         field.showOf(another, at.overlap().orElse(""), desk.unit());
         everywhere.setId(id(level, piece) + "-everywhere");
-        everywhere.setText(words.of("editor.level.overlap.everywhere"));
-        Hints.on(everywhere, words.of("editor.level.overlap.everywhere.hint", values));
+        drawn = at.drawn().isPresent();
+        everywhere.setText(
+                drawn
+                        ? words.of(
+                                "editor.level.overlap.drawn",
+                                Map.of("overlap", at.drawn().get()))
+                        : words.of("editor.level.overlap.everywhere"));
+        Hints.on(
+                everywhere,
+                words.of(drawn ? "editor.level.overlap.drawn.hint" : "editor.level.overlap.everywhere.hint", values));
         Parts.about(everywhere, words.of("editor.level.overlap.name", values));
-        Parts.present(everywhere, at.unlike());
+        Parts.present(everywhere, drawn || at.unlike());
     }
 }

@@ -98,6 +98,23 @@ class OverlapTest {
         assertThat(notes(bare)).isEmpty();
     }
 
+    /** Levels that lay there before the edge was said to open, as in a file of earlier marks. */
+    @Test
+    void whatTheDrawingShowsIsOfferedForLevelsThatLieThereAlready() throws Exception {
+        Bare bare = drawn(CENTRE);
+        for (String level : List.of("bust", "waist")) {
+            placed(bare, level, level.equals("bust") ? 250 : 400);
+            bare.session.edit(Overlaps.unsay(bare.session.desk().pattern(), "front", level));
+        }
+        assertThat(place(bare, "bust").drawn()).contains("1.8\u00a0cm");
+        assertThat(notes(bare)).hasSize(1);
+        bare.session.edit(Overlaps.asDrawn(bare.session.desk().pattern(), "front"));
+        assertThat(place(bare, "bust").drawn()).isEmpty();
+        assertThat(girth(bare, "bust")).isCloseTo(2 * 182, within(1e-6));
+        assertThat(girth(bare, "waist")).isCloseTo(2 * 182, within(1e-6));
+        assertThat(notes(bare)).isEmpty();
+    }
+
     /** The edges of a zip only meet: none is an answer too, and is kept when the level moves. */
     @Test
     void noneMayBeSaid() throws Exception {
