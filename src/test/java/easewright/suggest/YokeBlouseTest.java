@@ -3,6 +3,8 @@ package easewright.suggest;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import easewright.check.Checks;
+import easewright.ease.EaseTables;
 import easewright.measure.Measures;
 import easewright.pattern.Edge;
 import easewright.pattern.EdgeRole;
@@ -92,10 +94,12 @@ class YokeBlouseTest {
                 .filteredOn(w -> w.mate().name().equals("cuff"))
                 .singleElement()
                 .satisfies(w -> assertThat(w.drift()).isCloseTo(0, within(0.1)));
-        assertThat(Measures.of(changed).mates())
-                .filteredOn(w -> w.mate().name().equals("cuff"))
+        assertThat(Checks.of(changed, Measures.of(changed), EaseTables.none()))
+                .filteredOn(f -> f.code().equals("mate-mismatch")
+                        && "cuff".equals(f.values().get("mate")))
                 .singleElement()
-                .satisfies(w -> assertThat(w.drift()).isCloseTo(-20, within(0.1)));
+                .satisfies(
+                        f -> assertThat((Double) f.values().get("drift.signed")).isCloseTo(-20, within(0.1)));
     }
 
     /** The pieces of no garment that is named: the sleeve beside the back, or its fold, says what it is. */
