@@ -221,6 +221,21 @@ class FieldsJourneyTest extends Journey {
                 .isEqualTo("= 50\u00a0cm (19\u00a011/16\u00a0in)");
     }
 
+    /** When what lay above is folded away, a press lands beside the field it was meant for: nothing typed is lost. */
+    @Test
+    void whatIsTypedAfterAPressBesideAFieldIsNotLost(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        robot.interact(() -> app.session().setBody(desk().level().orElseThrow(), OptionalDouble.empty(), "hip"));
+        robot.clickOn("#cloth-details").clickOn("#cloth-details");
+        robot.clickOn("#ease-hip .verdict").write("98");
+        assertThat(text(robot, "#body-hip")).isEqualTo("98");
+        robot.push(KeyCode.ENTER);
+        until(d -> line("hip").body().isPresent());
+        assertThat(line("hip").body().orElseThrow()).isCloseTo(980, within(1e-9));
+        robot.clickOn("#ease-hip .verdict").write("5");
+        assertThat(text(robot, "#wish-hip")).as("the body is known").isEqualTo("5");
+    }
+
     private static String text(FxRobot robot, String field) {
         WaitForAsyncUtils.waitForFxEvents();
         return robot.lookup(field).queryAs(TextField.class).getText();

@@ -5,6 +5,7 @@ import easewright.pattern.EdgeRef;
 import easewright.pattern.Grain;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
+import easewright.pattern.Severity;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -17,7 +18,7 @@ import java.util.function.Function;
 import java.util.stream.IntStream;
 
 /**
- * What a change that is being tried moves, what it leaves, and what no longer fits together: one line each, in words.
+ * What a change that is being tried is warned of, what it moves, what it leaves, and what no longer fits together: one line each, in words.
  *
  * @param lines empty while nothing is tried
  */
@@ -28,8 +29,12 @@ public record Effect(List<Line> lines) {
     /** More names than these are not read. */
     private static final int MOST_NAMES = 6;
 
+    /** So many cautions are read beside the amount; the page Notes has them all. */
+    private static final int MOST_CAUTIONS = 2;
+
     /** What a line is about. */
     public enum Kind {
+        CAUTION,
         MOVED,
         STAYED,
         FITS,
@@ -66,7 +71,7 @@ public record Effect(List<Line> lines) {
         Pattern after = trial.get().altered().pattern();
         List<EdgeFate> fates = trial.get().fates();
         List<String> sizes = trial.get().sizes();
-        List<Line> lines = new ArrayList<>();
+        List<Line> lines = new ArrayList<>(cautions(trial.get(), words));
         String moved = named(fates, EdgeFate.Fate.RESHAPED, sizes, words);
         if (!moved.isEmpty()) {
             lines.add(new Line(Kind.MOVED, words.of("editor.effect.moved", Map.of("edges", moved))));
@@ -88,6 +93,26 @@ public record Effect(List<Line> lines) {
                 && !trial.get().wanted().even();
         lines.addAll(SeamsTried.lines(desk, fates, mayEven));
         return new Effect(lines);
+    }
+
+    /**
+     * What the change itself is warned of, such as a taper that is too steep; of seams that drift the lines below tell.
+     * It is told here, where the amount is still in the hand.
+     */
+    private static List<Line> cautions(Trial.Shown trial, Words words) {
+        List<String> told = trial.altered().findings().stream()
+                .filter(f -> f.severity() != Severity.NOTE && !f.values().containsKey("mate"))
+                .map(words::of)
+                .distinct()
+                .toList();
+        List<Line> lines = new ArrayList<>();
+        told.stream().limit(MOST_CAUTIONS).forEach(said -> lines.add(new Line(Kind.CAUTION, said)));
+        if (told.size() > MOST_CAUTIONS) {
+            lines.add(new Line(
+                    Kind.CAUTION,
+                    words.of("editor.effect.more-cautions", Map.of("count", told.size() - MOST_CAUTIONS))));
+        }
+        return lines;
     }
 
     /** Edges of one fate, gathered by piece; where several sizes change, those together in which they are the same. */

@@ -65,6 +65,7 @@ public final class EasePanel extends ScrollPane {
         setContent(content);
         WholeLines.on(this, content);
         rows.addEventFilter(KeyEvent.KEY_PRESSED, this::upOrDown);
+        addEventHandler(KeyEvent.KEY_TYPED, this::typedBeside);
         viewportBoundsProperty().addListener(o -> Platform.runLater(this::resized));
         session.deskProperty().addListener((o, before, now) -> show(now));
         show(session.desk());
@@ -97,6 +98,18 @@ public final class EasePanel extends ScrollPane {
             if (!rows.isHover()) {
                 Platform.runLater(this::reveal);
             }
+        }
+    }
+
+    /**
+     * A press may miss a field, as when what was folded away above it moved it: what is typed then is not lost, but goes
+     * on in the row that was pressed, or in that of the level at work.
+     */
+    private void typedBeside(KeyEvent e) {
+        EaseRowView row = views.get(seen);
+        if (isFocused() && row != null && TableKeys.beginsAmount(e)) {
+            e.consume();
+            row.begin(e.getCharacter());
         }
     }
 

@@ -217,6 +217,14 @@ final class EaseRowView extends VBox {
         return row.others().map(o -> verdict + stop + o.brief()).orElse(verdict);
     }
 
+    /** A length is begun beside the fields: it goes on in the first of them that is still empty, or else as a wish. */
+    void begin(String typed) {
+        LengthField field = body.getText().isEmpty() ? body : wish;
+        field.requestFocus();
+        field.setText(typed);
+        field.end();
+    }
+
     /** Those of this level, from left to right. */
     List<? extends Node> fields() {
         return List.of(body, wish);

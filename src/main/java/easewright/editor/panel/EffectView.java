@@ -42,7 +42,9 @@ final class EffectView extends VBox {
         shown = effect;
         getChildren().clear();
         for (Effect.Line line : effect.lines()) {
-            String kind = line.kind().name().toLowerCase(Locale.ROOT);
+            // A caution asks for a look, as a seam does that no longer fits.
+            Effect.Kind look = line.kind() == Effect.Kind.CAUTION ? Effect.Kind.DRIFTED : line.kind();
+            String kind = look.name().toLowerCase(Locale.ROOT);
             Label sign = new Label(sign(line.kind()));
             sign.getStyleClass().addAll("effect-sign", kind);
             sign.setAccessibleText(words.of("editor.effect." + kind + ".sign"));
@@ -79,7 +81,7 @@ final class EffectView extends VBox {
             case MOVED -> "\u2194";
             case STAYED -> "=";
             case FITS -> "\u2713";
-            case DRIFTED -> "!";
+            case DRIFTED, CAUTION -> "!";
         };
     }
 }

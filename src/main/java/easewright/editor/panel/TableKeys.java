@@ -113,7 +113,7 @@ final class TableKeys {
     }
 
     /** Whether something is typed that an amount begins with. */
-    private static boolean beginsAmount(KeyEvent typed) {
+    static boolean beginsAmount(KeyEvent typed) {
         return !typed.isShortcutDown()
                 && !typed.isAltDown()
                 && typed.getCharacter().length() == 1

@@ -124,6 +124,19 @@ class EffectTest {
                 .anySatisfy(f -> assertThat(f.code()).isEqualTo("mate-drifted"));
     }
 
+    /** A steep taper is told beside the amount that makes it so, and goes with it. */
+    @Test
+    void aCautionAboutTheChangeItselfStandsFirst() throws Exception {
+        open(0, "hip");
+        session.want(session.desk().wanted().orElseThrow().withCarry(false));
+        Effect effect = tried(200);
+        assertThat(effect.lines().get(0).kind()).isEqualTo(Effect.Kind.CAUTION);
+        List<String> cautions = words(effect, Effect.Kind.CAUTION).toList();
+        assertThat(cautions).hasSizeBetween(1, 3).allMatch(w -> !w.contains("{") && !w.contains("finding."));
+        assertThat(cautions.get(0)).contains("side");
+        assertThat(words(tried(8), Effect.Kind.CAUTION)).isEmpty();
+    }
+
     /** What is off by less than anybody cuts is told with its figure, and is no task. */
     @Test
     void aDriftTooSmallForCuttingStillFits() throws Exception {
