@@ -36,10 +36,14 @@ final class OverlapLine extends VBox {
         lead.setMinWidth(USE_PREF_SIZE);
         everywhere.getStyleClass().add("small");
         everywhere.setMinWidth(USE_PREF_SIZE);
-        everywhere.setOnAction(e -> session.edit(
-                drawn
-                        ? Overlaps.asDrawn(session.desk().pattern(), piece)
-                        : Overlaps.atEveryLevel(session.desk().pattern(), piece, level)));
+        everywhere.setOnAction(e -> {
+            // The press goes away with what it does.
+            field.requestFocus();
+            session.edit(
+                    drawn
+                            ? Overlaps.asDrawn(session.desk().pattern(), piece)
+                            : Overlaps.atEveryLevel(session.desk().pattern(), piece, level));
+        });
         HBox row = new HBox(8, lead, field, everywhere);
         row.setAlignment(Pos.CENTER_LEFT);
         row.setPadding(new Insets(0, 0, 0, 10));
