@@ -114,10 +114,8 @@ class FollowUpTest {
         assertThat(FollowUp.of(session.desk())).isEmpty();
     }
 
-    /** On one side of the garment alone, too: shared there, or the other piece matched there. */
-    @Test
-    void aSeamChangedOnOneSideOfTheGarmentIsOfferedTheOtherThere() throws Exception {
-        openKnit();
+    /** At its seam with the front, which is left out. */
+    private void widenTheBackOnTheLeft() {
         EdgeRef front = session.desk().holds().stream()
                 .map(Hold::edge)
                 .filter(e -> e.piece().contains("front"))
@@ -129,6 +127,13 @@ class FollowUpTest {
                 .withLeftOut(Set.of(front))
                 .withSide(Side.LEFT)
                 .withAmount(40));
+    }
+
+    /** On one side of the garment alone, too: shared there, or the other piece matched there. */
+    @Test
+    void aSeamChangedOnOneSideOfTheGarmentIsOfferedTheOtherThere() throws Exception {
+        openKnit();
+        widenTheBackOnTheLeft();
         assertThat(Effect.of(session.desk()).lines())
                 .as("a seam that is parted by the change itself drifts as any")
                 .anySatisfy(l -> {
@@ -168,17 +173,7 @@ class FollowUpTest {
     @Test
     void aPartedSeamThatWasNamedAnewKeepsItsNameAndItsOffer() throws Exception {
         openKnit();
-        EdgeRef front = session.desk().holds().stream()
-                .map(Hold::edge)
-                .filter(e -> e.piece().contains("front"))
-                .findFirst()
-                .orElseThrow();
-        session.want(session.desk()
-                .wanted()
-                .orElseThrow()
-                .withLeftOut(Set.of(front))
-                .withSide(Side.LEFT)
-                .withAmount(40));
+        widenTheBackOnTheLeft();
         session.keep();
         session.edit(MateEdits.rename(session.desk().pattern(), "side seam left", "near side"));
         FollowUp offer = FollowUp.of(session.desk()).get(0);
