@@ -3,6 +3,7 @@ package easewright.svg;
 import easewright.geom.Segment;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
+import easewright.pattern.Scale;
 import easewright.pattern.Severity;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -77,7 +78,11 @@ final class Rewriting {
                 }
             });
         });
-        page.ifPresent(p -> found.addAll(p.findings()));
+        page.ifPresentOrElse(p -> found.addAll(p.findings()), () -> {
+            if (changed.scale().proof() == Scale.Proof.KNOWN_LINE) {
+                found.add(PageChange.NOT_SIZED);
+            }
+        });
         found.addAll(OldWords.in(drawing, changed));
         spare.pieces().values().forEach(piece -> found.add(Finding.of("copy-taken-out", Severity.NOTE, piece)));
         return found.stream().distinct().toList();
@@ -103,14 +108,21 @@ final class Rewriting {
         }
         edits.addAll(copyEdits());
         edits.addAll(spare.edits(source, drawing));
-        if (page.isPresent() && !page.get().isNone()) {
-            try {
-                return proved(edits);
-            } catch (SvgProblem somethingGoesByThePage) {
-                page = page.map(p -> p.leftAlone(opening, changed));
+        return proved(edits, page);
+    }
+
+    /** With as much of what becomes of the page as moves nothing. */
+    private byte[] proved(List<Edit> edits, Optional<PageChange> wanted) throws SvgProblem {
+        page = wanted;
+        try {
+            return proved(edits);
+        } catch (SvgProblem somethingGoesByThePage) {
+            Optional<PageChange> less = wanted.flatMap(p -> p.less(opening, changed));
+            if (less.isEmpty()) {
+                throw somethingGoesByThePage;
             }
+            return proved(edits, less);
         }
-        return proved(edits);
     }
 
     private byte[] proved(List<Edit> lines) throws SvgProblem {

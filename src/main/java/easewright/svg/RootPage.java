@@ -48,7 +48,7 @@ record RootPage(Optional<String> width, Optional<String> height, Optional<String
                 unheard);
     }
 
-    private Optional<ViewBox> box() {
+    Optional<ViewBox> box() {
         return viewBox.flatMap(ViewBox::parse);
     }
 
@@ -183,19 +183,30 @@ record RootPage(Optional<String> width, Optional<String> height, Optional<String
         return text.substring(0, from) + Decimals.exact(value) + text.substring(in.at());
     }
 
-    /** What has to be written for another page that states the same attributes. */
+    /** What has to be written for another page, which states what this one does and perhaps more. */
     List<Edit> edits(Tag root, RootPage other) {
         List<Edit> edits = new ArrayList<>();
-        edit(root, "width", width, other.width, edits);
-        edit(root, "height", height, other.height, edits);
-        edit(root, "viewBox", viewBox, other.viewBox, edits);
+        StringBuilder more = new StringBuilder();
+        edit(root, "width", width, other.width, edits, more);
+        edit(root, "height", height, other.height, edits, more);
+        edit(root, "viewBox", viewBox, other.viewBox, edits, more);
+        if (!more.isEmpty()) {
+            edits.add(new Edit(root.afterName(), root.afterName(), more.toString()));
+        }
         return edits;
     }
 
-    private static void edit(Tag root, String name, Optional<String> is, Optional<String> other, List<Edit> edits) {
-        if (!is.equals(other)) {
+    private static void edit(
+            Tag root, String name, Optional<String> is, Optional<String> other, List<Edit> edits, StringBuilder more) {
+        if (is.equals(other)) {
+            return;
+        }
+        String value = other.orElseThrow();
+        if (is.isEmpty()) {
+            more.append(' ').append(name).append("=\"").append(value).append('"');
+        } else {
             Tag.Attribute attribute = root.attribute(name).orElseThrow();
-            edits.add(new Edit(attribute.valueFrom(), attribute.valueTo(), other.orElseThrow()));
+            edits.add(new Edit(attribute.valueFrom(), attribute.valueTo(), value));
         }
     }
 

@@ -2,6 +2,7 @@ package easewright.svg;
 
 import easewright.geom.Affine;
 import easewright.geom.Box;
+import easewright.geom.Point;
 import easewright.pattern.Finding;
 import easewright.pattern.Scale;
 import easewright.pattern.Severity;
@@ -14,6 +15,7 @@ import java.util.stream.Stream;
  * How the outermost user units become millimetres.
  *
  * @param toMm   from user units of the root to mm of the page
+ * @param corner the place, in user units, that lies in the upper left corner of a page that the viewBox fills
  * @param page   the page, mm, where the file states its size in any unit
  * @param width  width of the viewport in its own user units, for percentages
  * @param height the same, down
@@ -22,6 +24,7 @@ import java.util.stream.Stream;
  */
 record RootScale(
         Affine toMm,
+        Point corner,
         Scale scale,
         Optional<Box> page,
         double width,
@@ -32,6 +35,12 @@ record RootScale(
 
     /** Two axes further apart than this are told of: the page and the viewBox have different proportions. */
     private static final double AXES_DIFFER = 0.005;
+
+    /** Two axes nearer to each other than this are one scale, written in rounded numbers. */
+    private static final double ROUNDED = 1e-8;
+
+    /** A page that is no farther than this from being filled is, mm. */
+    private static final double SHIFTED = 1e-6;
 
     /**
      * Reads it from the root element.
@@ -92,6 +101,7 @@ record RootScale(
         }
         return new RootScale(
                 toMm,
+                new Point(box.x(), box.y()),
                 new Scale(toMm.a(), toMm.d(), physical ? Scale.Proof.PHYSICAL_SIZE : Scale.Proof.UNPROVED),
                 stated ? Optional.of(new Box(0, 0, w, h)) : Optional.empty(),
                 box.width(),
@@ -113,6 +123,7 @@ record RootScale(
         double h = height.map(Length::mm).orElse(0.0);
         return new RootScale(
                 Affine.scaling(MM_PER_PX, MM_PER_PX),
+                Point.ORIGIN,
                 new Scale(MM_PER_PX, MM_PER_PX, Scale.Proof.UNPROVED),
                 w > 0 && h > 0 ? Optional.of(new Box(0, 0, w, h)) : Optional.empty(),
                 w / MM_PER_PX,
@@ -147,16 +158,35 @@ record RootScale(
                 .findFirst();
     }
 
-    private RootScale calibrated(double mmPerUnit) {
+    /**
+     * At the scale that a line of known length proves. What a page states of its size may be rounded: a difference of
+     * that kind moves nothing, so that the same drawing is the same to the last bit whatever its page says.
+     */
+    RootScale calibrated(double mmPerUnit) {
+        double ratio = toMm.d() / toMm.a();
+        double even = Math.abs(ratio - 1) <= ROUNDED ? 1 : ratio;
+        double down = mmPerUnit * even;
         double factor = mmPerUnit / scale.mmPerUnitX();
         return new RootScale(
-                Affine.scaling(factor, factor).after(toMm),
-                new Scale(mmPerUnit, scale.mmPerUnitY() * factor, Scale.Proof.KNOWN_LINE),
+                new Affine(
+                        mmPerUnit,
+                        0,
+                        0,
+                        down,
+                        shift(toMm.e() / toMm.a(), corner.x(), mmPerUnit),
+                        shift(toMm.f() / toMm.d(), corner.y(), down)),
+                corner,
+                new Scale(mmPerUnit, down, Scale.Proof.KNOWN_LINE),
                 page.map(p -> new Box(0, 0, p.maxX() * factor, p.maxY() * factor)),
                 width,
                 height,
                 statedWidth,
                 statedHeight);
+    }
+
+    private static double shift(double units, double corner, double mmPerUnit) {
+        boolean filled = Math.abs(units + corner) * mmPerUnit <= SHIFTED;
+        return filled ? 0 - corner * mmPerUnit : units * mmPerUnit;
     }
 
     private void tellUnproved(Notes notes) {

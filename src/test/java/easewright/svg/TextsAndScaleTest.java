@@ -17,6 +17,9 @@ import org.junit.jupiter.api.Test;
 
 /** What is written on a drawing, what belongs to no piece, and a drawing brought to another scale. */
 class TextsAndScaleTest {
+    private static final java.util.regex.Pattern SIZE =
+            java.util.regex.Pattern.compile("(?<=<svg[^>]{0,200}(width|height)=\")[^\"]*");
+
     private static SvgFile read(String svg) throws SvgProblem {
         return SvgFile.read(svg.getBytes(StandardCharsets.UTF_8), "test.svg");
     }
@@ -67,7 +70,10 @@ class TextsAndScaleTest {
             }
         }
         String written = new String(svg.write(wide), StandardCharsets.UTF_8);
-        assertThat(withoutMarks(written)).isEqualTo(withoutMarks(text));
+        // The page states its new size; nothing else is touched.
+        assertThat(SIZE.matcher(withoutMarks(written)).replaceAll(""))
+                .isEqualTo(SIZE.matcher(withoutMarks(text)).replaceAll(""));
+        assertThat(written).startsWith(text.substring(0, text.indexOf("<svg")));
         Pattern again = read(written).pattern();
         assertThat(again.scale()).isEqualTo(wide.scale());
         assertThat(again.pieces()).isEqualTo(wide.pieces());
