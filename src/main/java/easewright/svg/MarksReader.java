@@ -13,6 +13,7 @@ import easewright.pattern.Level;
 import easewright.pattern.LevelKind;
 import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
+import easewright.pattern.PatternPart;
 import easewright.pattern.Piece;
 import easewright.pattern.Scale;
 import easewright.pattern.SetAside;
@@ -30,6 +31,9 @@ import java.util.TreeMap;
 final class MarksReader implements MarksNotes.Reading {
     /** Marks with nothing inside. */
     private static final Set<String> EMPTY = Set.of("cloth", "garment", "level", "no-piece", "page", "wish");
+
+    /** Marks of which several may be called alike; of seams that is looked at once their edges are known. */
+    private static final Set<String> MANY = Set.of("change", "set-aside", "mate");
 
     private final Geometry drawn;
     private final MarksNotes notes = new MarksNotes();
@@ -141,7 +145,7 @@ final class MarksReader implements MarksNotes.Reading {
 
     @Override
     public void read(MarkNode child, MarkValues v) throws MarkValues.Damage {
-        boolean many = child.name().equals("change") || child.name().equals("set-aside");
+        boolean many = MANY.contains(child.name());
         if (!many && !seen.add(child.name() + " " + v.called())) {
             throw new MarkValues.Damage("mark-twice", Map.of());
         }
@@ -258,7 +262,21 @@ final class MarksReader implements MarksNotes.Reading {
             allAsked(e);
             (child.name().equals("first") ? first : second).add(edge);
         }
-        mates.add(new Mate(v.needed("name"), first, second, v.length("ease").orElse(0.0)));
+        Mate mate = new Mate(v.needed("name"), first, second, v.length("ease").orElse(0.0));
+        if (isTwice(mate)) {
+            throw new MarkValues.Damage("mark-twice", Map.of());
+        }
+        mates.add(mate);
+    }
+
+    /** In each size a name may come once: where one size was changed on one side only, its seams are others there. */
+    private boolean isTwice(Mate mate) {
+        List<Mate> alike = new ArrayList<>(
+                mates.stream().filter(m -> m.name().equals(mate.name())).toList());
+        alike.add(mate);
+        return alike.size() > 1
+                && PatternPart.garments(Pattern.bare(pieces, drawn.scale()).withMates(alike)).stream()
+                        .anyMatch(g -> g.mates().size() > 1 && g.mates().contains(mate));
     }
 
     private static ChangeNote change(MarkNode node, MarkValues v) throws MarkValues.Damage {
