@@ -88,7 +88,7 @@ record DrawnCopy(String id, int shape, List<List<Segment>> strokes, String piece
         StringBuilder out = new StringBuilder("<" + tag.prefix() + "path id=\"" + XmlText.escape(id) + "\"");
         for (Tag.Attribute attribute : tag.attributes()) {
             String name = attribute.name().toLowerCase(Locale.ROOT);
-            if (!OWN.contains(name) && !name.startsWith("sodipodi:")) {
+            if (!OWN.contains(name) && !name.startsWith("sodipodi:") && !LiveForm.isOf(name)) {
                 // Between its own quotes, whichever they are.
                 out.append(' ').append(attribute.text(), attribute.from(), attribute.to());
             }

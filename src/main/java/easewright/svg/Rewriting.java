@@ -61,6 +61,9 @@ final class Rewriting {
                                 Severity.NOTE,
                                 targets.pieces().get(index))
                         .with("shape", shape.tag()));
+            } else if (LiveForm.isOn(source.tag(shape.element()))) {
+                found.add(Finding.of(
+                        "shape-no-longer-live", Severity.NOTE, targets.pieces().get(index)));
             }
             geometry.forEach((k, wanted) -> {
                 SubPath old = shape.subPaths().get(k);

@@ -1,0 +1,69 @@
+package easewright.svg;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+
+import easewright.geom.Outline;
+import easewright.geom.Point;
+import easewright.pattern.Finding;
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Inkscape draws an element with {@code sodipodi:type} by its parameters and pays no heed to {@code d}, and lays an effect
+ * anew on {@code inkscape:original-d} as soon as the element is touched (tried with Inkscape 1.2: a star whose {@code d}
+ * was a rectangle kept the box of the star).
+ */
+class LiveFormTest {
+    private static final String STAR = "<path id='star' class=\"cut\" sodipodi:type='star'\n   sodipodi:sides='4'"
+            + " inkscape:flatsided='true' d='M10,10 h100 v100 h-100 z'/>";
+    private static final String EFFECT = "<path id='effect' inkscape:path-effect='#e' inkscape:original-d='M0,0 h9 v9'"
+            + " d='M210,10 h100 v100 h-100 z' sodipodi:nodetypes='ccccc'/>";
+
+    private static SvgFile file() throws SvgProblem {
+        String svg = "<svg xmlns='http://www.w3.org/2000/svg' width='400mm' height='400mm' viewBox='0 0 400 400'"
+                + " xmlns:inkscape='http://www.inkscape.org/namespaces/inkscape'"
+                + " xmlns:sodipodi='http://sodipodi.sourceforge.net/DTD/sodipodi-0.dtd'>" + STAR + EFFECT
+                + "</svg>";
+        return SvgFile.read(svg.getBytes(StandardCharsets.UTF_8), "live.svg");
+    }
+
+    private static Pattern widened(Pattern pattern, String id) {
+        Piece piece = pattern.piece(id).orElseThrow();
+        Point from = piece.outline().segments().get(0).start();
+        List<Point> corners = List.of(
+                from, from.plus(new Point(105, 0)), from.plus(new Point(105, 100)), from.plus(new Point(0, 100)));
+        return pattern.withPiece(
+                piece.toBuilder().outline(Outline.polygon(corners)).build());
+    }
+
+    private static String text(byte[] written) {
+        return new String(written, StandardCharsets.UTF_8);
+    }
+
+    @Test
+    void aLineThatIsDrawnAnewIsNoSuchFormAnyMore() throws SvgProblem {
+        SvgFile file = file();
+        SvgFile.Written written = file.writing(widened(widened(file.pattern(), "star"), "effect"));
+        assertThat(text(written.bytes()))
+                .contains(
+                        "<path id='star' class=\"cut\"\n   sodipodi:sides='4' inkscape:flatsided='true' d='M10,10 L115 10")
+                .contains("<path id='effect' d='M210,10 L315 10")
+                .contains("sodipodi:nodetypes='ccccc'/>")
+                .doesNotContain("sodipodi:type", "path-effect", "original-d");
+        assertThat(written.consequences())
+                .extracting(Finding::code, Finding::piece)
+                .containsExactly(tuple("shape-no-longer-live", "star"), tuple("shape-no-longer-live", "effect"));
+    }
+
+    @Test
+    void whereTheLineStaysItStaysOne() throws SvgProblem {
+        SvgFile file = file();
+        String written = text(file.write(widened(file.pattern(), "star").withGarment("skirt")));
+        assertThat(written).contains(EFFECT);
+        assertThat(text(file.write(file.pattern().withGarment("skirt")))).contains(STAR, EFFECT);
+    }
+}
