@@ -217,7 +217,16 @@ public record Desk(
         Optional<Wanted> kept = wanted.filter(
                         w -> changed.present().level(w.level()).isPresent())
                 .map(Wanted::done);
-        return new Desk(file, changed, now, kept, Optional.empty(), Optional.empty(), notice, unit, dark);
+        return new Desk(
+                file.map(f -> f.at(changed, history)),
+                changed,
+                now,
+                kept,
+                Optional.empty(),
+                Optional.empty(),
+                notice,
+                unit,
+                dark);
     }
 
     Desk withWanted(Optional<Wanted> changed) {

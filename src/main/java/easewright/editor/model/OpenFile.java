@@ -1,8 +1,12 @@
 package easewright.editor.model;
 
+import easewright.history.History;
+import easewright.pattern.Pattern;
 import easewright.svg.SvgFile;
 import easewright.svg.disk.Fingerprint;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -14,6 +18,8 @@ import java.util.Optional;
  * @param saved whether it has been saved since it was opened
  * @param bare  whether on the disk it was a drawing as another program made it
  * @param asRead whether its drawing is what the file held when it was opened, and not what was kept from a crash
+ * @param readAs how it was read at each state of the history, oldest first: with which of its layers; states beyond these
+ *               came since, and are as it is read now
  * @param work the same for all states of one opening
  */
 public record OpenFile(
@@ -24,7 +30,12 @@ public record OpenFile(
         boolean saved,
         boolean bare,
         boolean asRead,
+        List<SvgFile> readAs,
         Object work) {
+    public OpenFile {
+        readAs = List.copyOf(readAs);
+    }
+
     /** A file just read. */
     public OpenFile(SvgFile svg, Optional<Path> path, String name) {
         this(svg, path, name, path.map(p -> Fingerprint.of(svg.bytes())));
@@ -38,7 +49,7 @@ public record OpenFile(
     /** Work that was kept from a crash. */
     public OpenFile(
             SvgFile svg, Optional<Path> path, String name, Optional<Fingerprint> seen, boolean bare, boolean asRead) {
-        this(svg, path, name, seen, false, bare, asRead, new Object());
+        this(svg, path, name, seen, false, bare, asRead, List.of(), new Object());
     }
 
     /** The same work, now saved at a path. */
@@ -51,6 +62,7 @@ public record OpenFile(
                 true,
                 false,
                 asRead,
+                readAs,
                 work);
     }
 
@@ -59,9 +71,28 @@ public record OpenFile(
         return path.isPresent() && bare;
     }
 
-    /** The same file, of which other layers were read. */
-    OpenFile reread(SvgFile otherwise) {
-        return new OpenFile(otherwise, path, name, seen, saved, bare, asRead, work);
+    /** The same file, of which other layers are read from the present state of the history on. */
+    OpenFile reread(SvgFile otherwise, History<Pattern> history) {
+        return readAs(otherwise, at(history, history).readAs);
+    }
+
+    /** The same file as it was read at the present state of a history that went on, or back, from another one. */
+    OpenFile at(History<Pattern> now, History<Pattern> before) {
+        List<SvgFile> all = new ArrayList<>();
+        for (int i = 0; i < now.states().size(); i++) {
+            boolean known = i < before.states().size()
+                    && now.states().get(i) == before.states().get(i)
+                    && i < readAs.size();
+            all.add(known ? readAs.get(i) : svg);
+        }
+        if (now == before) {
+            all.set(now.index(), svg);
+        }
+        return readAs(all.get(now.index()), all);
+    }
+
+    private OpenFile readAs(SvgFile present, List<SvgFile> all) {
+        return new OpenFile(present, path, name, seen, saved, bare, asRead, all, work);
     }
 
     /** The user's file, or for work that was never saved the name it would have. */

@@ -190,7 +190,7 @@ public final class Session {
 
     /** The same file with other of its layers read; one step that can be undone. */
     public void reread(SvgFile otherwise, Pattern pattern) {
-        change(d -> d.withFile(d.file().orElseThrow().reread(otherwise)));
+        change(d -> d.withFile(d.file().orElseThrow().reread(otherwise, d.history())));
         edit(pattern);
     }
 

@@ -103,6 +103,40 @@ class RestingMarksTest {
         hasItsNotch(bare, 2);
     }
 
+    /** A layer switched on or off, and that taken back: what is saved then holds the marks that rest again. */
+    @Test
+    void whatIsTakenBackRestsAgain() throws Exception {
+        Bare bare = withNotchAt38();
+        choose(bare, "s40");
+        Bare again = saved(bare);
+        choose(again, "s38");
+        again.marker.tryTo(p -> PieceEdits.rename(p, "front-s38", "Front 38"));
+        again.session.undo();
+        again.session.undo();
+        assertThat(ids(again)).contains("front-s40").doesNotContain("front-s38");
+        Bare third = saved(again);
+        choose(third, "s38");
+        hasItsNotch(third, 1);
+        again.session.redo();
+        assertThat(isShown(again, "front-s38")).isTrue();
+        assertThat(isShown(again, "front-s40")).isFalse();
+        // What comes after that is as it is read there.
+        again.marker.tryTo(p -> PieceEdits.rename(p, "front-s38", "Thirty-eight"));
+        assertThat(isShown(again, "front-s38")).isTrue();
+        Bare fourth = saved(again);
+        hasItsNotch(fourth, 1);
+        assertThat(fourth.piece("front-s38").name()).isEqualTo("Thirty-eight");
+    }
+
+    private static boolean isShown(Bare bare, String id) {
+        SvgFile svg = bare.session.desk().file().orElseThrow().svg();
+        return svg.drawing().shape(id).orElseThrow().shown();
+    }
+
+    private static List<String> ids(Bare bare) {
+        return bare.session.desk().pattern().pieces().stream().map(Piece::id).toList();
+    }
+
     /** Of two forms at different scales the newer one counts, also where the scale is set back to the older one's. */
     @Test
     void theNewestMarksComeBackWhateverTheScaleWas() throws Exception {
