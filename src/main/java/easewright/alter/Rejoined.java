@@ -15,9 +15,11 @@ import easewright.pattern.PieceCopy;
 import easewright.pattern.Side;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The way back from left and right pieces that a change made of one cut alike for both sides: where that change is taken
@@ -43,8 +45,7 @@ final class Rejoined {
     /** A left and a right piece that may have been one. */
     private record Pair(Piece first, Piece second) {
         String name() {
-            String word = " " + Settings.name(first.side());
-            return first.name().substring(0, first.name().length() - word.length());
+            return RejoinedNames.withoutSide(first.name(), first.side());
         }
 
         /** The edges that were the fold, by the seams that hold the halves together there. */
@@ -55,12 +56,23 @@ final class Rejoined {
                     .toList();
         }
 
+        private boolean isBetween(Mate mate, Edge edge) {
+            List<EdgeRef> one = List.of(EdgeRef.of(first.id(), edge.name()));
+            List<EdgeRef> other = List.of(EdgeRef.of(second.id(), edge.name()));
+            return mate.first().equals(one) && mate.second().equals(other)
+                    || mate.first().equals(other) && mate.second().equals(one);
+        }
+
+        /** A fold that was parted is protected and has an allowance of its own, whatever its seam is called since. */
         boolean isFold(Mate mate, Edge edge) {
-            return mate.name().equals(name() + " " + edge.name())
-                    && mate.first().size() == 1
-                    && mate.second().size() == 1
-                    && mate.first().get(0).edge().equals(edge.name())
-                    && mate.second().get(0).edge().equals(edge.name());
+            return isBetween(mate, edge)
+                            && edge.isProtected()
+                            && edge.allowance().isPresent()
+                    || mate.name().equals(name() + " " + edge.name())
+                            && mate.first().size() == 1
+                            && mate.second().size() == 1
+                            && mate.first().get(0).edge().equals(edge.name())
+                            && mate.second().get(0).edge().equals(edge.name());
         }
     }
 
@@ -93,9 +105,13 @@ final class Rejoined {
 
     private boolean leadsToNow(Pattern before) {
         try {
-            Pattern again = laid(MadeAnew.forward(before, later));
+            Pattern made = laid(MadeAnew.forward(before, later));
             MadeAnew wanted = new MadeAnew(now);
-            return wanted.sameIds(again) && wanted.same(again) && sameMates(again);
+            if (!wanted.sameIds(made)) {
+                return false;
+            }
+            Pattern again = RejoinedNames.asNow(made, now);
+            return wanted.same(again) && RejoinedNames.sewnAlike(again, now);
         } catch (Refusal | IllegalArgumentException doesNotLeadThere) {
             return false;
         }
@@ -122,23 +138,6 @@ final class Rejoined {
         return new PieceCopy(move::apply, (Segment s) -> s.transformed(move), false).of(copy);
     }
 
-    private boolean sameMates(Pattern again) {
-        return mates(again).equals(mates(now));
-    }
-
-    /** The seams with their edges by the ids of pieces: in a file they may stand by name. */
-    private static List<Mate> mates(Pattern pattern) {
-        return pattern.mates().stream()
-                .map(m -> new Mate(m.name(), ids(pattern, m.first()), ids(pattern, m.second()), m.declaredEase()))
-                .toList();
-    }
-
-    private static List<EdgeRef> ids(Pattern pattern, List<EdgeRef> edges) {
-        return edges.stream()
-                .map(e -> new EdgeRef(id(pattern, e), e.edge(), e.times()))
-                .toList();
-    }
-
     private static String id(Pattern pattern, EdgeRef edge) {
         return pattern.piece(edge.piece()).map(Piece::id).orElse(edge.piece());
     }
@@ -146,18 +145,10 @@ final class Rejoined {
     private static List<Pair> pairs(Pattern pattern) {
         List<Pair> pairs = new ArrayList<>();
         for (Piece first : pattern.pieces()) {
-            boolean sided = first.side() != Side.BOTH
-                    && first.name().endsWith(" " + Settings.name(first.side()))
-                    && first.name().length() > Settings.name(first.side()).length() + 1;
-            if (sided) {
-                String id =
-                        PieceCopy.id(first.id(), PieceCopy.ending(first.side().other()));
-                pattern.pieces().stream()
-                        .filter(p ->
-                                p.id().equals(id) && p.side() == first.side().other())
-                        .findFirst()
-                        .ifPresent(second -> pairs.add(new Pair(first, second)));
-            }
+            pattern.pieces().stream()
+                    .filter(second -> Renaming.isCopy(first, second))
+                    .findFirst()
+                    .ifPresent(second -> pairs.add(new Pair(first, second)));
         }
         return pairs;
     }
@@ -190,22 +181,21 @@ final class Rejoined {
     }
 
     private static List<Mate> seams(Pattern pattern, Pair pair, List<Edge> folds) {
-        Map<String, Mate> byName = new HashMap<>();
-        pattern.mates().forEach(m -> byName.put(m.name(), m));
+        Map<String, String> otherSide = new HashMap<>();
+        pairs(pattern).forEach(p -> {
+            otherSide.put(p.first().id(), p.second().id());
+            otherSide.put(p.second().id(), p.first().id());
+        });
         List<Mate> seams = new ArrayList<>();
+        Set<Mate> done = new HashSet<>();
         for (Mate mate : pattern.mates()) {
             boolean fold = folds.stream().anyMatch(e -> pair.isFold(mate, e));
-            if (fold
-                    || twin(mate, byName, Side.RIGHT)
-                            .filter(t -> has(pattern, t, pair))
-                            .isPresent()) {
+            if (fold || done.contains(mate)) {
                 continue;
             }
-            boolean left = twin(mate, byName, Side.LEFT)
-                    .filter(t -> has(pattern, t, pair))
-                    .isPresent();
-            String word = " " + Settings.name(Side.LEFT);
-            String name = left ? mate.name().substring(0, mate.name().length() - word.length()) : mate.name();
+            Optional<Mate> twin = has(pattern, mate, pair) ? twin(pattern, mate, otherSide) : Optional.empty();
+            twin.ifPresent(done::add);
+            String name = twin.map(t -> RejoinedNames.ofSeam(mate, t)).orElse(mate.name());
             seams.add(new Mate(
                     name, one(pattern, mate.first(), pair), one(pattern, mate.second(), pair), mate.declaredEase()));
         }
@@ -213,13 +203,23 @@ final class Rejoined {
     }
 
     /** The seam of the other side, for one of this side. */
-    private static Optional<Mate> twin(Mate mate, Map<String, Mate> byName, Side side) {
-        String word = " " + Settings.name(side);
-        if (!mate.name().endsWith(word)) {
-            return Optional.empty();
-        }
-        String name = mate.name().substring(0, mate.name().length() - word.length());
-        return Optional.ofNullable(byName.get(name + " " + Settings.name(side.other())));
+    private static Optional<Mate> twin(Pattern pattern, Mate mate, Map<String, String> otherSide) {
+        List<EdgeRef> first = there(pattern, mate.first(), otherSide);
+        List<EdgeRef> second = there(pattern, mate.second(), otherSide);
+        return pattern.mates().stream()
+                .filter(m -> m != mate)
+                .filter(m -> there(pattern, m.first(), Map.of()).equals(first)
+                        && there(pattern, m.second(), Map.of()).equals(second))
+                .findFirst();
+    }
+
+    private static List<EdgeRef> there(Pattern pattern, List<EdgeRef> edges, Map<String, String> otherSide) {
+        return edges.stream()
+                .map(e -> {
+                    String id = id(pattern, e);
+                    return new EdgeRef(otherSide.getOrDefault(id, id), e.edge(), e.times());
+                })
+                .toList();
     }
 
     private static boolean has(Pattern pattern, Mate mate, Pair pair) {

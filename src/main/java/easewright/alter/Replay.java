@@ -103,13 +103,20 @@ public final class Replay {
         List<Optional<Piece>> exact = new ArrayList<>();
         bare.pieces().forEach(p -> exact.add(Optional.empty()));
         for (int i = known.size() - 1; i >= 0; i--) {
-            boolean same = known.get(i).changes().equals(prefix);
-            if (same && parts(known.get(i), bare, kept)) {
-                return bare.withPieces(known.get(i).pieces())
-                        .withMates(known.get(i).mates())
+            if (known.get(i).changes().size() != kept) {
+                continue;
+            }
+            Pattern then = Renaming.asNow(known.get(i), bare);
+            if (!then.changes().equals(prefix)) {
+                continue;
+            }
+            Optional<Pattern> whole = whole(then, bare, kept);
+            if (whole.isPresent()) {
+                return bare.withPieces(whole.get().pieces())
+                        .withMates(whole.get().mates())
                         .withChanges(prefix);
             }
-            if (same && sameIds(known.get(i), bare) && matches(known.get(i), bare, kept, exact)) {
+            if (sameIds(then, bare) && matches(then, bare, kept, exact)) {
                 return bare.withPieces(exact.stream().flatMap(Optional::stream).toList())
                         .withChanges(prefix);
             }
@@ -124,18 +131,23 @@ public final class Replay {
     }
 
     /**
-     * Whether a later change made left and right pieces, and going forward from then gives exactly what is now: a seam
-     * that was named or eased otherwise since would be lost.
+     * The state then, where a later change made left and right pieces and going forward from then gives exactly what is
+     * now but for names: a seam that was eased otherwise since would be lost.
      */
-    private static boolean parts(Pattern then, Pattern now, int kept) {
+    private static Optional<Pattern> whole(Pattern then, Pattern now, int kept) {
         if (sameIds(then, now)) {
-            return false;
+            return Optional.empty();
         }
         try {
-            Pattern again = forward(then, now.changes(), kept);
-            return again.pieces().equals(now.pieces()) && again.mates().equals(now.mates());
+            Pattern made = forward(then, now.changes(), kept);
+            if (!sameIds(made, now)) {
+                return Optional.empty();
+            }
+            Pattern again = RejoinedNames.asNow(made, now);
+            boolean same = again.pieces().equals(now.pieces()) && RejoinedNames.sewnAlike(again, now);
+            return same ? Optional.of(RejoinedNames.before(then, made, now)) : Optional.empty();
         } catch (Refusal refusal) {
-            return false;
+            return Optional.empty();
         }
     }
 

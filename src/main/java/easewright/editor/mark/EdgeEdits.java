@@ -1,5 +1,6 @@
 package easewright.editor.mark;
 
+import easewright.alter.Renaming;
 import easewright.geom.Outline;
 import easewright.geom.Place;
 import easewright.geom.Point;
@@ -153,7 +154,9 @@ public final class EdgeEdits {
     }
 
     /**
-     * @throws MarkRefused {@code name-empty}, {@code name-taken}, {@code edge-in-changes}
+     * With its name in the record of changes, and on the copy of the piece for the other side, if there is one.
+     *
+     * @throws MarkRefused {@code name-empty}, {@code name-taken}
      */
     public static Pattern rename(Pattern pattern, String pieceId, String name, String newName) throws MarkRefused {
         Piece piece = piece(pattern, pieceId);
@@ -167,17 +170,15 @@ public final class EdgeEdits {
         if (piece.edge(wanted).isPresent()) {
             throw new MarkRefused("name-taken", Map.of("name", wanted));
         }
-        requireUnchanged(pattern, piece, name);
-        Edge old = edge(piece, name);
-        Edge renamed = new Edge(wanted, old.role(), old.from(), old.to(), old.isProtected(), old.allowance());
-        return EdgeRefs.renamed(replaced(pattern, piece, old, renamed), piece, name, wanted);
+        return Renaming.edge(pattern, piece, name, wanted);
     }
 
     /** An edge at which something was changed must stay what it was, or the change could not be repeated. */
     private static void requireUnchanged(Pattern pattern, Piece piece, String edge) throws MarkRefused {
         for (ChangeNote note : pattern.changes()) {
             boolean named = note.settings().values().stream()
-                    .anyMatch(v -> v.startsWith(piece.id() + "/" + edge) || v.startsWith(piece.name() + "/" + edge));
+                    .map(v -> v.replaceFirst("\\*\\d+$", ""))
+                    .anyMatch(v -> v.equals(piece.id() + "/" + edge) || v.equals(piece.name() + "/" + edge));
             if (named) {
                 throw new MarkRefused("edge-in-changes", Map.of("edge", edge));
             }

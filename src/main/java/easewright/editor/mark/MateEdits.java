@@ -1,5 +1,6 @@
 package easewright.editor.mark;
 
+import easewright.alter.Renaming;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
@@ -57,7 +58,7 @@ public final class MateEdits {
                 && pattern.mates().stream().anyMatch(m -> m.name().equals(wanted))) {
             throw new MarkRefused("name-taken", Map.of("name", wanted));
         }
-        return replaced(pattern, name, m -> new Mate(wanted, m.first(), m.second(), m.declaredEase()));
+        return Renaming.seam(pattern, name, wanted);
     }
 
     /** By how much the first side is meant to be longer than the second, mm. */

@@ -1,5 +1,6 @@
 package easewright.editor.mark;
 
+import easewright.alter.Renaming;
 import easewright.geom.Point;
 import easewright.pattern.Dart;
 import easewright.pattern.Edge;
@@ -175,12 +176,7 @@ public final class PieceEdits {
                 && piece.darts().stream().anyMatch(d -> d.name().equals(wanted))) {
             throw new MarkRefused("name-taken", Map.of("name", wanted));
         }
-        List<Dart> darts = piece.darts().stream()
-                .map(d -> d.name().equals(name)
-                        ? new Dart(wanted, d.mouth1(), d.mouth2(), d.point(), d.otherPoint(), d.edge())
-                        : d)
-                .toList();
-        return pattern.withPiece(piece.toBuilder().darts(darts).build());
+        return Renaming.dart(pattern, piece, name, wanted);
     }
 
     public static Pattern removeDart(Pattern pattern, String pieceId, String name) {
@@ -208,6 +204,10 @@ public final class PieceEdits {
             throw new MarkRefused("name-empty", Map.of());
         }
         Piece piece = EdgeEdits.piece(pattern, pieceId);
+        String name = piece.notches().get(number).name();
+        if (piece.notches().stream().filter(n -> n.name().equals(name)).count() == 1) {
+            return Renaming.notch(pattern, piece, name, newName.strip());
+        }
         List<Notch> notches = new ArrayList<>(piece.notches());
         notches.set(number, new Notch(newName.strip(), notches.get(number).at()));
         return pattern.withPiece(piece.toBuilder().notches(notches).build());

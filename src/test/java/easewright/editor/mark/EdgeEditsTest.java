@@ -140,9 +140,11 @@ class EdgeEditsTest {
         assertThatThrownBy(() -> EdgeEdits.rename(pattern, "front", edges.get(0).name(), "  "))
                 .hasMessageStartingWith("name-empty ");
         Pattern changed = pattern.withChange(
-                new ChangeNote("seam", Map.of("edge", "front/" + edges.get(0).name())));
-        assertThatThrownBy(() -> EdgeEdits.rename(changed, "front", edges.get(0).name(), "side"))
+                new ChangeNote("centre", Map.of("edge", "front/" + edges.get(0).name())));
+        assertThatThrownBy(() -> EdgeEdits.remove(changed, "front", edges.get(0).name()))
                 .hasMessageStartingWith("edge-in-changes ");
+        Pattern called = EdgeEdits.rename(changed, "front", edges.get(0).name(), "flank");
+        assertThat(called.changes().get(0).settings()).containsEntry("edge", "front/flank");
     }
 
     @Test
