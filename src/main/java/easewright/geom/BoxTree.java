@@ -121,6 +121,26 @@ public final class BoxTree {
         }
     }
 
+    /** Everything whose box comes as near as {@code slack} to a box, in x and in y, in order. */
+    public void near(double minX, double minY, double maxX, double maxY, double slack, Sink sink) {
+        near(depth() - 1, 0, minX - slack, minY - slack, maxX + slack, maxY + slack, sink);
+    }
+
+    private void near(int level, int index, double minX, double minY, double maxX, double maxY, Sink sink) {
+        int b = 4 * (levels[level] + index);
+        if (boxes[b] > maxX || boxes[b + 2] < minX || boxes[b + 1] > maxY || boxes[b + 3] < minY) {
+            return;
+        }
+        if (level == 0) {
+            sink.take(index);
+            return;
+        }
+        int end = end(level, index);
+        for (int i = begin(index); i < end; i++) {
+            near(level - 1, i, minX, minY, maxX, maxY, sink);
+        }
+    }
+
     /** All pairs whose boxes come as near to one another as {@code slack}, in x and in y. */
     public void pairs(double slack, PairSink sink) {
         pairs(depth() - 1, 0, 0, slack, sink);

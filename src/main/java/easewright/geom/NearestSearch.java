@@ -63,14 +63,7 @@ final class NearestSearch {
             return false;
         }
         if (level == 0) {
-            Segment segment = segments.get(index);
-            if (segment.start().distance(wanted) <= distance) {
-                return true;
-            }
-            // Where its middle comes near enough, the nearest place need not be searched for.
-            return !certainlyBeyond(segment, distance)
-                    && (segment.at(0.5).distance(wanted) <= distance
-                            || segment.at(segment.nearest(wanted)).distance(wanted) <= distance);
+            return comesWithin(segments.get(index), wanted, distance);
         }
         int end = tree.end(level, index);
         for (int i = BoxTree.begin(index); i < end; i++) {
@@ -81,23 +74,10 @@ final class NearestSearch {
         return false;
     }
 
-    /**
-     * Whether the chord lies farther away than the distance and all that the curve can stray from it: most places that a
-     * box does not rule out are ruled out so.
-     */
-    private boolean certainlyBeyond(Segment segment, double distance) {
-        if (!(segment instanceof Cubic c)) {
-            return false;
-        }
-        Point start = c.start();
-        Point end = c.end();
-        // The curve leaves the place on its chord at t by (1−t)²t and (1−t)t² thrice these; together at most 3/4 of the
-        // greater.
-        double one = c.control1().distance(start.towards(end, 1 / 3.0));
-        double two = c.control2().distance(start.towards(end, 2 / 3.0));
-        Line chord = new Line(start, end);
-        double away = chord.at(chord.nearest(wanted)).distance(wanted);
-        return away > (distance + Math.max(one, two)) * (1 + 1e-9);
+    static boolean comesWithin(Segment segment, Point wanted, double distance) {
+        return segment instanceof Cubic cubic
+                ? CubicReach.comesWithin(cubic, wanted, distance)
+                : segment.at(segment.nearest(wanted)).distance(wanted) <= distance;
     }
 
     private int nearestBelow(int level, int index) {

@@ -11,7 +11,7 @@ import java.util.List;
  */
 public final class Outline implements Chain {
     /** A segment this far from a line, or farther, does not meet it, whatever the rounding; mm. */
-    private static final double BESIDE = 1e-6;
+    static final double BESIDE = 1e-6;
 
     private final List<Segment> segments;
 
@@ -68,6 +68,11 @@ public final class Outline implements Chain {
     /** Whether some place of the outline lies no farther from the point, mm: quicker than finding the nearest. */
     public boolean comesWithin(Point p, double distance) {
         return new NearestSearch(segments, boxes(), p).comesWithin(distance);
+    }
+
+    /** The parts of the outline that come within a distance of a segment, mm, for questions about places on it. */
+    public Nearby nearby(Segment segment, double distance) {
+        return new Nearby(this, segment, distance);
     }
 
     /** The marks of a piece are asked for ten times and more while it is changed and checked. */

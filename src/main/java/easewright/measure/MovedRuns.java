@@ -1,5 +1,6 @@
 package easewright.measure;
 
+import easewright.geom.Nearby;
 import easewright.geom.Outline;
 import easewright.geom.Segment;
 import java.util.ArrayList;
@@ -27,23 +28,34 @@ public final class MovedRuns {
      */
     public static List<Segment> between(Outline before, Outline after, double seen) {
         Set<Segment> old = new HashSet<>(before.segments());
+        List<Segment> now = after.segments();
         List<Segment> moved = new ArrayList<>();
-        for (Segment segment : after.segments()) {
-            if (!old.contains(segment)) {
-                addParts(segment, before, seen, moved);
-            }
+        // The end of the one before, which is the start of the next: what the old line has as well lies on it.
+        boolean off = !old.contains(now.get(now.size() - 1))
+                && !before.comesWithin(now.get(0).start(), seen);
+        for (Segment segment : now) {
+            off = !old.contains(segment) && addParts(segment, before.nearby(segment, seen), off, moved);
         }
         return List.copyOf(moved);
     }
 
-    /** Adds the parts that lie off the line: a hem that only became longer has moved at its end alone. */
-    private static void addParts(Segment segment, Outline line, double seen, List<Segment> moved) {
+    /**
+     * Adds the parts that lie off the line: a hem that only became longer has moved at its end alone.
+     *
+     * @param starts whether its start does
+     * @return whether its end does
+     */
+    private static boolean addParts(Segment segment, Nearby line, boolean starts, List<Segment> moved) {
+        if (line.isEmpty()) {
+            moved.add(segment);
+            return true;
+        }
         double reach = segment.start().distance(segment.end());
         int looks = (int) Math.max(1, Math.min(MOST_LOOKS, Math.ceil(reach / STEP)));
         boolean[] off = new boolean[looks + 1];
-        off[0] = off(segment, line, seen, 0);
-        off[looks] = off(segment, line, seen, 1);
-        look(segment, line, seen, off, 0, looks);
+        off[0] = starts;
+        off[looks] = !line.reaches(segment.end());
+        look(segment, line, off, 0, looks);
         double from = -1;
         for (int i = 1; i <= looks; i++) {
             if ((off[i - 1] || off[i]) && from < 0) {
@@ -56,10 +68,11 @@ public final class MovedRuns {
         if (from >= 0) {
             moved.add(segment.between(from, 1));
         }
+        return off[looks];
     }
 
     /** Looks between two places: at every quarter of the segment, and nearer only where it leaves the line. */
-    private static void look(Segment segment, Outline line, double seen, boolean[] off, int from, int to) {
+    private static void look(Segment segment, Nearby line, boolean[] off, int from, int to) {
         int looks = off.length - 1;
         if (to - from < 2) {
             return;
@@ -69,12 +82,8 @@ public final class MovedRuns {
             return;
         }
         int middle = (from + to) / 2;
-        off[middle] = off(segment, line, seen, (double) middle / looks);
-        look(segment, line, seen, off, from, middle);
-        look(segment, line, seen, off, middle, to);
-    }
-
-    private static boolean off(Segment segment, Outline line, double seen, double t) {
-        return !line.comesWithin(segment.at(t), seen);
+        off[middle] = !line.reaches(segment.at((double) middle / looks));
+        look(segment, line, off, from, middle);
+        look(segment, line, off, middle, to);
     }
 }

@@ -192,4 +192,73 @@ class SearchTest {
             }
         }
     }
+
+    /** Also beside curves as nobody draws them, and where the distance is just reached or just not. */
+    @Test
+    void aCubicComesWithinADistanceWhereItsNearestPlaceDoes() {
+        int within = 0;
+        for (int round = 0; round < 20_000; round++) {
+            Cubic cubic = curve(round);
+            Point p = cubic.at(random.nextDouble()).plus(anywhere(round % 3 == 0 ? 40 : 1));
+            double away = cubic.at(cubic.nearest(p)).distance(p);
+            double distance = round % 2 == 0 ? away * (1 + 2e-6 * (random.nextDouble() - 0.5)) : random.nextDouble();
+            // Two stretches that lie between the same places of the search for the nearest are told apart here.
+            if (round % 4 != 0 && Math.abs(away - distance) > 1e-9 * away) {
+                assertThat(CubicReach.comesWithin(cubic, p, distance)).isEqualTo(away <= distance);
+                within += away <= distance ? 1 : 0;
+            }
+        }
+        assertThat(within).isBetween(4000, 11_000);
+    }
+
+    @Test
+    void whatIsNearbyReachesAPlaceWhereTheOutlineComesWithinTheDistance() {
+        int within = 0;
+        int empty = 0;
+        for (int round = 0; round < 300; round++) {
+            Outline outline = Sketch.randomBlob(random, 4 + random.nextInt(90), 200);
+            Segment segment = outline.segments()
+                    .get(random.nextInt(outline.segments().size()))
+                    .transformed(Affine.translation(5 * random.nextGaussian(), random.nextGaussian()));
+            double distance = random.nextDouble();
+            Nearby nearby = outline.nearby(segment, distance);
+            empty += nearby.isEmpty() ? 1 : 0;
+            for (int i = 0; i <= 20; i++) {
+                Point p = segment.at(i / 20.0);
+                boolean expected = outline.nearest(p).distance() <= distance;
+                assertThat(nearby.reaches(p)).isEqualTo(expected);
+                within += expected ? 1 : 0;
+            }
+        }
+        assertThat(within).isBetween(300, 3000);
+        assertThat(empty).isBetween(5, 250);
+    }
+
+    @Test
+    void aStretchHasWhatItsRunHas() {
+        for (int round = 0; round < 3000; round++) {
+            Outline outline = Sketch.randomBlob(random, 3 + random.nextInt(9), 100);
+            Place from = somewhere(outline);
+            Place to = round % 5 == 0 ? from : somewhere(outline);
+            Place asked = somewhere(outline);
+            Stretch stretch = new Stretch(outline, from, to);
+            Curve run = outline.run(from, to);
+            Point at = outline.point(asked);
+            assertThat(stretch.has(asked)).isEqualTo(run.nearest(at).distance() < 1e-6);
+            for (int i = 0; i < outline.segments().size(); i++) {
+                Segment whole = outline.segments().get(i);
+                assertThat(stretch.has(i))
+                        .isEqualTo(run.segments().stream()
+                                .anyMatch(part ->
+                                        whole.at(whole.nearest(part.at(0.5))).distance(part.at(0.5)) < 1e-6));
+            }
+        }
+    }
+
+    /** Mostly within a segment, and often a corner, by one of its two names. */
+    private Place somewhere(Outline outline) {
+        int segment = random.nextInt(outline.segments().size());
+        double t = random.nextInt(3) > 0 ? random.nextDouble() : random.nextInt(2);
+        return new Place(segment, t);
+    }
 }

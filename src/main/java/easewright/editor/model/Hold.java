@@ -1,7 +1,10 @@
 package easewright.editor.model;
 
 import easewright.geom.Line;
+import easewright.geom.Nearest;
+import easewright.geom.Outline;
 import easewright.geom.Point;
+import easewright.geom.Stretch;
 import easewright.measure.Girth;
 import easewright.measure.LevelWidth;
 import easewright.measure.Span;
@@ -28,6 +31,9 @@ import java.util.Optional;
 public record Hold(String pieceId, EdgeRef edge, Point at, Point outward, int count) {
     /** As near to a corner as this the level may belong to either edge, mm. */
     private static final double CORNER = 1;
+
+    /** Of distances that are worked out in two ways, mm. */
+    private static final double ROUNDING = 1e-6;
 
     /** All places at which the level can be made wider or narrower by its seams. */
     public static List<Hold> of(Pattern pattern, Girth girth) {
@@ -69,19 +75,51 @@ public record Hold(String pieceId, EdgeRef edge, Point at, Point outward, int co
     }
 
     /** The seam that may move at the place. At a corner with another edge, such as a hem, the seam is meant. */
-    private static Optional<Edge> seamAt(Piece piece, Point at) {
+    static Optional<Edge> seamAt(Piece piece, Point at) {
+        List<Edge> edges = near(piece, at);
+        if (edges.size() < 2) {
+            return edges.stream().filter(Hold::mayMove).findFirst();
+        }
         Map<Edge, Double> distances = new IdentityHashMap<>();
         double nearest = Double.POSITIVE_INFINITY;
-        for (Edge edge : piece.edges()) {
+        for (Edge edge : edges) {
             double away = edge.on(piece.outline()).nearest(at).distance();
             distances.put(edge, away);
             nearest = Math.min(nearest, away);
         }
         double near = nearest + CORNER;
-        return piece.edges().stream()
-                .filter(e -> e.role() == EdgeRole.SEAM && !e.isProtected())
+        return edges.stream()
+                .filter(Hold::mayMove)
                 .filter(e -> distances.get(e) <= near)
                 .min(Comparator.comparingDouble(distances::get));
+    }
+
+    private static boolean mayMove(Edge edge) {
+        return edge.role() == EdgeRole.SEAM && !edge.isProtected();
+    }
+
+    /**
+     * The edges among which the nearest is, and all that come nearly as near to the place: mostly the one that it lies
+     * on, so that no distance has to be worked out.
+     */
+    private static List<Edge> near(Piece piece, Point at) {
+        Outline outline = piece.outline();
+        Nearest nearest = outline.nearest(at);
+        List<Integer> close = new ArrayList<>();
+        outline.boxes().near(at.x(), at.y(), at.x(), at.y(), nearest.distance() + CORNER + ROUNDING, close::add);
+        List<Edge> near = new ArrayList<>();
+        boolean found = false;
+        for (Edge edge : piece.edges()) {
+            Stretch run = new Stretch(
+                    outline,
+                    outline.nearest(edge.from()).place(),
+                    outline.nearest(edge.to()).place());
+            if (close.stream().anyMatch(run::has)) {
+                near.add(edge);
+            }
+            found |= run.has(nearest.place());
+        }
+        return found ? near : piece.edges();
     }
 
     /** By how much the finished girth grows when each of these seams moves outward by 1 mm. */

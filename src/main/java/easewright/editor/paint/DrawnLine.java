@@ -10,7 +10,7 @@ import java.util.List;
 
 /**
  * A line as it lies on the screen, in straight steps that are near enough for words that are to keep clear of it. Made
- * anew for every picture and asked about often: it is made of bare numbers.
+ * for many lines in a picture and asked about often: it is made of bare numbers. Once made it stays as it is.
  */
 final class DrawnLine {
     /** A curve is followed in steps of about this many pixels. */
@@ -49,7 +49,7 @@ final class DrawnLine {
         Point pen = null;
         for (int i = 0; i < segments.size(); i++) {
             Segment segment = segments.get(i);
-            if (pen == null || !pen.equals(segment.start())) {
+            if (pen == null || !Tracer.isAt(pen, segment.start())) {
                 line = new DrawnLine();
                 lines.add(line);
                 line.add(
@@ -57,8 +57,8 @@ final class DrawnLine {
                         view.screenY(segment.start().y()));
             }
             pen = segment.end();
-            boolean last =
-                    i == segments.size() - 1 || !segments.get(i + 1).start().equals(pen);
+            boolean last = i == segments.size() - 1
+                    || !Tracer.isAt(pen, segments.get(i + 1).start());
             line.follow(segment, view, last);
         }
         return lines;
@@ -123,7 +123,7 @@ final class DrawnLine {
 
     /** Whether the line crosses or enters a rectangle that is turned about its middle, radians. */
     boolean meets(Point middle, double width, double height, double turn) {
-        double reach = turn == 0 ? width / 2 : Math.hypot(width, height) / 2;
+        double reach = turn == 0 ? width / 2 : Math.sqrt(width * width + height * height) / 2;
         double tall = turn == 0 ? height / 2 : reach;
         if (middle.x() + reach < minX
                 || middle.x() - reach > maxX

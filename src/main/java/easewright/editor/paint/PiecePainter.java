@@ -81,12 +81,12 @@ final class PiecePainter {
     }
 
     /** Notes where its lines and signs lie, for words that are to keep clear of them. */
-    void keepClear(LabelRoom room) {
-        DrawnLine.along(piece.outline().segments(), view).forEach(line -> room.putPaper(piece.id(), line));
-        sight.stitch().ifPresent(s -> DrawnLine.along(s.segments(), view).forEach(room::put));
+    void keepClear(LabelRoom room, DrawnLines lines) {
+        lines.along(piece.outline().segments()).forEach(line -> room.putPaper(piece.id(), line));
+        sight.stitch().ifPresent(s -> lines.along(s.segments()).forEach(room::put));
         List<List<Segment>> runs = new ArrayList<>();
         if (bearsSigns()) {
-            sight.riders().forEach(r -> DrawnLine.along(r.segments(), view).forEach(room::putFaint));
+            sight.riders().forEach(r -> lines.along(r.segments()).forEach(room::putFaint));
             for (Dart dart : piece.darts()) {
                 runs.add(List.of(new Line(dart.mouth1(), dart.point()), new Line(dart.point(), dart.mouth2())));
                 dart.otherPoint()

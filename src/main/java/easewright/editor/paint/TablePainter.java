@@ -26,7 +26,7 @@ public final class TablePainter {
     /** Paints the scene over a canvas of the given size in pixels; gives the room that its words have taken. */
     public static LabelRoom paint(
             GraphicsContext gc, double width, double height, Viewport view, Ink ink, TableScene scene) {
-        return paint(gc, width, height, view, ink, scene, Underlay.NONE, List.of(), List.of());
+        return paint(gc, width, height, view, ink, scene, Underlay.NONE, List.of(), List.of(), new DrawnLines());
     }
 
     /**
@@ -34,6 +34,7 @@ public final class TablePainter {
      *
      * @param cuts  where pieces are to be cut: above their lines and below their words
      * @param grips the middles of grips that words are to leave to be seen, pixels
+     * @param kept  lines of the last picture, and then of this one
      */
     public static LabelRoom paint(
             GraphicsContext gc,
@@ -44,7 +45,8 @@ public final class TablePainter {
             TableScene scene,
             Underlay underlay,
             List<Line> cuts,
-            List<Point> grips) {
+            List<Point> grips,
+            DrawnLines kept) {
         ground(gc, width, height, view, ink, scene.inches());
         List<TableScene.PieceSight> seen = scene.pieces().stream()
                 .filter(piece -> inSight(piece, view, width, height))
@@ -65,7 +67,8 @@ public final class TablePainter {
             pieces.forEach(piece -> piece.lines(underlay.drawn().isPresent()));
         }
         LabelRoom room = new LabelRoom(new Box(0, 0, width, height));
-        pieces.forEach(piece -> piece.keepClear(room));
+        kept.begin(view);
+        pieces.forEach(piece -> piece.keepClear(room, kept));
         seen.forEach(piece -> words.boxes(piece).forEach(room::put));
         for (Line cut : cuts) {
             room.put(LabelRoom.around(view.toScreen(cut.start()), PLACE, PLACE));

@@ -20,7 +20,7 @@ final class Tracer {
         for (int i = 0; i < segments.size(); i++) {
             Segment segment = segments.get(i);
             Point start = segment.start();
-            if (i == 0 || !segments.get(i - 1).end().equals(start)) {
+            if (i == 0 || !isAt(segments.get(i - 1).end(), start)) {
                 lastX = view.screenX(start.x());
                 lastY = view.screenY(start.y());
                 gc.moveTo(lastX, lastY);
@@ -51,6 +51,11 @@ final class Tracer {
         if (close) {
             gc.closePath();
         }
+    }
+
+    /** Whether two places are the same: asked of every corner in every picture. */
+    static boolean isAt(Point one, Point other) {
+        return one == other || one.x() == other.x() && one.y() == other.y();
     }
 
     private static boolean isTiny(Segment segment, Viewport view) {

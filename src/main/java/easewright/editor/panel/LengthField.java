@@ -196,7 +196,9 @@ final class LengthField extends CheckedField {
             if (!untouched && isWrong()) {
                 return;
             }
-            if (untouched || !isWaiting()) {
+            // What stands there already is not laid out anew; that it was wrong, or waited, is over all the same.
+            boolean other = !text.equals(getText()) || isWrong() || isWaiting();
+            if ((untouched || !isWaiting()) && other) {
                 setText(text);
             }
         }

@@ -211,21 +211,20 @@ public final class SheetPanel extends VBox {
 
     private void show(Desk desk) {
         Words words = desk.words();
-        tabs.forEach((key, tab) -> {
-            tab.setText(words.of("editor.page." + key));
-            Hints.on(tab, words.of("editor.page." + key + ".hint"));
-        });
         // Until the bench has looked, what the checks have found.
         long untrue = bench.work()
                 .map(w -> (long) w.offers().size() + w.places().size())
                 .orElseGet(() -> Notes.untrue(desk));
-        if (untrue > 0) {
-            tabs.get("true").setText(words.of("editor.page.true.count", Map.of("count", untrue)));
-        }
-        int noted = Notes.count(desk);
-        if (noted > 0) {
-            tabs.get("notes").setText(words.of("editor.page.notes.count", Map.of("count", noted)));
-        }
+        Map<String, Long> counts = Map.of("true", untrue, "notes", (long) Notes.count(desk));
+        tabs.forEach((key, tab) -> {
+            long count = counts.getOrDefault(key, 0L);
+            // Said once: a word that is put there and taken away again is laid out anew in every frame of a pull.
+            tab.setText(
+                    count > 0
+                            ? words.of("editor.page." + key + ".count", Map.of("count", count))
+                            : words.of("editor.page." + key));
+            Hints.on(tab, words.of("editor.page." + key + ".hint"));
+        });
         Parts.present(this, desk.isOpen());
     }
 

@@ -1,6 +1,7 @@
 package easewright.editor.panel;
 
 import easewright.editor.model.Desk;
+import easewright.editor.paint.DrawnLines;
 import easewright.editor.paint.Ink;
 import easewright.editor.paint.LabelRoom;
 import easewright.editor.paint.MarkPainter;
@@ -30,6 +31,7 @@ final class TableCanvases {
     private final Canvas ground = new Canvas();
     private final Canvas overlay = new Canvas();
     private final Region frame = new Region();
+    private final DrawnLines lines = new DrawnLines();
     private Optional<LabelRoom> written = Optional.empty();
 
     TableCanvases() {
@@ -90,7 +92,7 @@ final class TableCanvases {
                 .map(OverlayPainter.Grip::at)
                 .toList();
         LabelRoom room = TablePainter.paint(
-                ground.getGraphicsContext2D(), width, height, view, ink, scene, underlay, places.cuts(), beside);
+                ground.getGraphicsContext2D(), width, height, view, ink, scene, underlay, places.cuts(), beside, lines);
         written = Optional.of(room);
         name.painted(room.lacking());
         GraphicsContext above = overlay.getGraphicsContext2D();

@@ -63,7 +63,8 @@ class CutPictureTest {
                     scene,
                     Underlay.NONE,
                     List.of(cut),
-                    List.of());
+                    List.of(),
+                    new DrawnLines());
             return canvas.snapshot(null, null);
         };
         return new Painted(WaitForAsyncUtils.waitForAsyncFx(10_000, paint), view);

@@ -66,7 +66,8 @@ class DrawnWordsTest {
                         scene,
                         underlay,
                         List.of(),
-                        List.of()));
+                        List.of(),
+                        new DrawnLines()));
     }
 
     @Test
