@@ -15,6 +15,9 @@ record Filling(Words words, Map<String, ?> values) {
     private static final String KEYBOARD = "key.";
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([A-Za-z][A-Za-z0-9_.-]*)\\}");
 
+    /** What stands before the last of a list. */
+    private static final Set<String> JOINED = Set.of("and", "or");
+
     /** Forms in which a seam is told to fit: what was, what is, and what would be. */
     private static final Set<String> STANDING = Set.of("then", "now", "so");
 
@@ -51,10 +54,10 @@ record Filling(Words words, Map<String, ?> values) {
         int dot = name.lastIndexOf('.');
         Object value = dot > 0 ? values.get(name.substring(0, dot)) : null;
         String form = name.substring(dot + 1);
-        if (value instanceof Collection<?> many && form.equals("and")) {
+        if (value instanceof Collection<?> many && JOINED.contains(form)) {
             String each = name.substring(0, dot);
             return Optional.of(
-                    words.listed(many.stream().map(one -> shown(each, one)).toList()));
+                    words.listed(many.stream().map(one -> shown(each, one)).toList(), form));
         }
         if (value != null && form.equals("agreeing")) {
             String key = name.substring(0, dot);

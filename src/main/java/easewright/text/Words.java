@@ -20,7 +20,7 @@ import java.util.TreeMap;
  * {@code .agreeing} so that two lengths and what they differ by do not contradict each other, {@code .then} and
  * {@code .now} that a seam fitted or fits or how much it is off, {@code .eased} the start of a sentence that tells what is
  * to be eased in, if anything,
- * {@code .exact} a plain number to be typed again, {@code .and} a list whose last has an "and" before it.
+ * {@code .exact} a plain number to be typed again, {@code .and} and {@code .or} a list whose last has that word before it.
  *
  * <p>Some lines are worded otherwise for who types commands ({@code <key>.command}) or who sits before a Mac
  * ({@code <key>.mac}); a line by itself is for the window and for paper. The name of a key on the keyboard is a line
@@ -110,10 +110,17 @@ public final class Words {
 
     /** One after the other, the last with an "and". */
     public String listed(List<String> each) {
+        return listed(each, "and");
+    }
+
+    /** @param before the last: "and" or "or" */
+    String listed(List<String> each, String before) {
         int last = each.size() - 1;
         return last < 1
                 ? String.join("", each)
-                : of("list.and", Map.of("others", String.join(", ", each.subList(0, last)), "last", each.get(last)));
+                : of(
+                        "list." + before,
+                        Map.of("others", String.join(", ", each.subList(0, last)), "last", each.get(last)));
     }
 
     /** How a piece is cut, with the side that it is for, if it is for one alone: two such pieces make one garment. */

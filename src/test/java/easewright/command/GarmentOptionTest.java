@@ -46,7 +46,7 @@ class GarmentOptionTest {
         Run run = Run.of("ease", kilt);
         assertThat(run.code()).isZero();
         assertThat(run.out())
-                .contains("no table of ease for \"kilt\"")
+                .contains("no ease table for \"kilt\"")
                 .contains("jacket")
                 .doesNotContain("publishers");
         Path out = folder.resolve("wider.svg");
@@ -63,6 +63,6 @@ class GarmentOptionTest {
                 """);
         assertThat(Run.of("ease", kilt, "--table", table).out())
                 .contains("mine (kilt)")
-                .doesNotContain("no table of ease");
+                .doesNotContain("no ease table");
     }
 }

@@ -94,7 +94,7 @@ class BegunAgainJourneyTest extends BegunAgainJourney {
         bringBack(robot, endedWith("cut.from"));
         assertThat(app.session().picking().askProperty().get().orElseThrow().from())
                 .isEqualTo(from);
-        assertThat(said()).contains("show its other end");
+        assertThat(said()).contains("click where it ends");
         int across = front.outline().segments().size() / 2;
         robot.clickOn(onScreen(robot, front.outline().segments().get(across).at(0.5)));
         until(d -> d.wanted().orElseThrow().other().orElseThrow().texts("slash").size() == 1);

@@ -77,8 +77,7 @@ class CrashTest extends Journey {
         assertThat(desk().notice()
                         .map(n -> desk().words().of(n.key(), n.values()))
                         .orElseThrow())
-                .contains(
-                        "is back as it was", "What was being tried is on the table again", "stands in its field again");
+                .contains("is back as it was", "What was being tried is on the table again", "is back in its field");
         robot.clickOn("#amount").push(KeyCode.ESCAPE);
         assertThat(robot.lookup("#keep").query().isDisabled()).isFalse();
         robot.clickOn("#leave");

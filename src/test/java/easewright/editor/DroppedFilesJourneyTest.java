@@ -27,11 +27,11 @@ class DroppedFilesJourneyTest extends FilesJourney {
         });
         until(d -> d.file().filter(f -> f.name().equals("dropped.svg")).isPresent());
         until(d -> said().contains("note.txt"));
-        assertThat(said()).contains("no list of measurements");
+        assertThat(said()).contains("cannot be read as a drawing, an ease table or a list of measurements");
         Path other = skirt("dropped-too.svg");
         robot.interact(() -> app.files().openOneOf(List.of(file, note, other)));
         until(d -> said().contains("dropped.svg is on the table"));
-        assertThat(said()).contains("after it: 1.", "note.txt");
+        assertThat(said()).contains("Still to open: 1.", "note.txt");
         robot.interact(() -> app.files().openOneOf(List.of(note)));
         until(d -> said().startsWith("note.txt"));
         assertThat(said()).doesNotContain("problem.");
@@ -44,12 +44,12 @@ class DroppedFilesJourneyTest extends FilesJourney {
         Path letter = Files.writeString(folder.resolve("letter.svg"), "Dear all");
         Path good = skirt("good.svg");
         robot.interact(() -> app.files().openOneOf(List.of(torn, letter, good, torn)));
-        until(d -> said().contains("Passed over"));
+        until(d -> said().contains("Left out"));
         assertThat(desk().file().orElseThrow().name()).isEqualTo("good.svg");
-        assertThat(said()).contains("torn.svg", "letter.svg", "after it: 1.");
+        assertThat(said()).contains("torn.svg", "letter.svg", "Still to open: 1.");
 
         robot.interact(() -> app.files().openOneOf(List.of(letter, torn)));
-        until(d -> said().contains("letter.svg") && !said().contains("Passed over"));
+        until(d -> said().contains("letter.svg") && !said().contains("Left out"));
         assertThat(desk().file().orElseThrow().name()).isEqualTo("good.svg");
     }
 
@@ -65,7 +65,7 @@ class DroppedFilesJourneyTest extends FilesJourney {
         Path with = skirt("with.svg");
         robot.interact(() -> app.files().openOneOf(List.of(table, with, body)));
         until(d -> said().contains("The measurements of anna.txt"));
-        assertThat(said()).contains("mine.txt is among your own tables");
+        assertThat(said()).contains("mine.txt is now among your own ease tables");
         assertThat(line("hip").body().orElseThrow()).isEqualTo(995);
         assertThat(line("hip").classes()).anyMatch(c -> c.word().equals("as I like it"));
         robot.interact(() -> app.session().undo());

@@ -124,7 +124,7 @@ class JourneyTest extends Journey {
 
         write(robot, "#change-amount-0", "-3 m");
         assertThat(robot.lookup("#change-0 .complaint").queryAllAs(Label.class))
-                .anySatisfy(l -> assertThat(l.getText()).contains("nothing is different"));
+                .anySatisfy(l -> assertThat(l.getText()).contains("nothing has changed"));
         TextField amount = robot.lookup("#change-amount-0").queryAs(TextField.class);
         assertThat(amount.getText()).isEqualTo("-3 m");
         assertThat(line("hip").finished()).isCloseTo(finished + 24, within(0.01));

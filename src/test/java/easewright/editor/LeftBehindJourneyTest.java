@@ -52,7 +52,7 @@ class LeftBehindJourneyTest extends KeptJourney {
         assertThat(left).hasSize(1);
         robot.clickOn("#left-restore");
         until(Desk::isOpen);
-        assertThat(said()).contains("gone.svg", "not in its place any more");
+        assertThat(said()).contains("gone.svg", "no longer in its place");
         WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> kept().size() == 1 && !kept().equals(left));
         assertThat(desk().isSaved()).isFalse();
 

@@ -121,7 +121,7 @@ class OwnTablesJourneyTest extends Journey {
                         + "band: as I like it | 4 | 6\n"));
         press(robot, "#add-table");
         untilSaid(robot, "classes at hip (skirt)");
-        assertThat(said(robot)).doesNotContain("Nothing of it");
+        assertThat(said(robot)).doesNotContain("Nothing in it");
 
         robot.interact(() -> app.session()
                 .setCloth(new Cloth(
@@ -130,6 +130,6 @@ class OwnTablesJourneyTest extends Journey {
                         OptionalDouble.empty(),
                         OptionalDouble.empty(),
                         OptionalDouble.empty())));
-        assertThat(said(robot)).contains("Nothing of it is for this garment and cloth");
+        assertThat(said(robot)).contains("Nothing in it is for this garment and cloth");
     }
 }

@@ -105,7 +105,7 @@ class PointerJourneyTest extends Journey {
         assertThat(robot.lookup("#hint-bar").query().isVisible()).isFalse();
         for (boolean byEscape : new boolean[] {true, false}) {
             robot.clickOn("#pick-slash");
-            assertThat(asked(robot)).isEqualTo("Click where the slash begins: there it opens.");
+            assertThat(asked(robot)).isEqualTo("Click where the slash begins: it opens there.");
             assertThat(robot.lookup("#pick-slash").query().getStyleClass()).contains("asking");
             assertThat(robot.lookup("#table").query().getCursor()).isEqualTo(Cursor.CROSSHAIR);
             robot.interact(() -> app.session().picking().give(new Point(180, 729)));

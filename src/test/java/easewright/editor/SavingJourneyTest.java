@@ -193,7 +193,7 @@ class SavingJourneyTest extends Journey {
         Files.delete(file);
         robot.interact(() -> app.files().lookAgain());
         until(d -> d.notice().isPresent());
-        assertThat(said()).contains("mine.svg is not in its place any more");
+        assertThat(said()).contains("mine.svg is no longer in its place");
         robot.interact(() -> {
             app.session().hush();
             app.files().lookAgain();
@@ -211,7 +211,7 @@ class SavingJourneyTest extends Journey {
                 file.getParent().resolveSibling("renamed-" + file.getParent().getFileName());
         Files.move(file.getParent(), elsewhere);
         robot.interact(() -> app.files().lookAgain());
-        until(d -> said().contains("not in its place any more"));
+        until(d -> said().contains("no longer in its place"));
         robot.interact(() -> app.files().save());
         until(d -> said().contains("does not exist"));
         assertThat(desk().isSaved()).isFalse();

@@ -23,7 +23,7 @@ import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 
-/** What was half typed when the program ended stands in its field again, and waits. */
+/** What was half typed when the program ended is back in its field, and waits. */
 class TypedAgainJourneyTest extends BegunAgainJourney {
     private static final PseudoClass WAITING = PseudoClass.getPseudoClass("waiting");
 
@@ -48,7 +48,7 @@ class TypedAgainJourneyTest extends BegunAgainJourney {
         bringBack(robot, endedWith("text=10"));
 
         assertThat(desk().isSaved()).as("a sample to which nothing was done").isTrue();
-        assertThat(said()).contains("is open again as it comes", "stands in its field again");
+        assertThat(said()).contains("is open again as it comes", "is back in its field");
         assertThat(field(robot, "#body-hip").getText()).isEqualTo("10");
         assertThat(waits(robot, "#body-hip")).isTrue();
         assertThat(field(robot, "#body-hip").isFocused()).isTrue();

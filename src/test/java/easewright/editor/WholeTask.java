@@ -202,7 +202,7 @@ public final class WholeTask extends Director {
         rest();
         next("saved");
         act(() -> app.session()
-                .say(true, "editor.said.failed", Map.of("file", "blouse.svg", "reason", "it is no drawing")));
+                .say(true, "editor.said.failed", Map.of("file", "blouse.svg", "reason", "the disk does not answer")));
         next("said-bad");
         act(() -> ((ComboBox<?>) find("#way")).show());
         next("list-open");

@@ -122,8 +122,9 @@ class ChangeWordsTest {
         Piece front = skirt.pieces().stream().filter(Piece::onFold).findFirst().orElseThrow();
         Point p = new Point(1, 2);
         assertThat(words.of(new ParallelSlash(front.id(), p, p, 10, p, false).note(), skirt))
-                .isEqualTo(front.name()
-                        + ": slashed right through, with a gap of +1\u00a0cm. Each girth across it: +2\u00a0cm.");
+                .isEqualTo(
+                        front.name()
+                                + ": slashed right through, with a gap of +1\u00a0cm. Every girth that crosses it: +2\u00a0cm.");
         assertThat(words.of(new HingedSlash(front.id(), p, p, 10, p, false).note(), skirt))
                 .isEqualTo(front.name() + ": slashed to a hinge, with a gap of +1\u00a0cm where it opens.");
     }

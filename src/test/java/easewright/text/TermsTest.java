@@ -36,9 +36,14 @@ class TermsTest {
             Map.entry("mouths?", "the open end of a dart, or its legs"),
             Map.entry("units? (of the drawing|to the inch)", "points to the inch, or in millimetres"),
             Map.entry("second-?hand", "quoted"),
-            Map.entry("judged as|judged by (its|the) marks", "garment: ..., as the marks show"),
+            Map.entry("judged as|judged by (its|the) marks", "garment: ..., going by the marks"),
             Map.entry("stands? in (Changes|Marks|Notes|True)", "the page ... lists it"),
-            Map.entry("do that too|make it so|match it", "try it, or make it fit"));
+            Map.entry("do that too|make it so|match it", "try it, or make it fit"),
+            Map.entry("tables? of ease", "ease table"),
+            Map.entry("put the tool away", "stop using it"),
+            Map.entry("for cutting that is the same", "too little to matter in cutting"),
+            Map.entry("by (the|as) (same|much) all along|seams there alike", "equally wide, or in equal shares"),
+            Map.entry("is then listed|by how much is listed", "you are told by how much"));
 
     /** Labels are short, and one of them names a kind of thing where the sentence names the thing. */
     private static final List<String> EXCEPT = List.of("editor.scale.lines.name");

@@ -96,6 +96,7 @@ final class TypicalValues {
         said.put("one.and", List.of("Front side"));
         said.put("two.and", List.of("Back side"));
         said.put("other.and", List.of("Back side"));
+        said.put("garment.or", List.of("dress", "bodice", "top"));
         said.put("levels.and", List.of("waist", "hip"));
         said.put("seams.and", List.of("Back side"));
         said.put("sizes.and", List.of("10", "12"));
@@ -177,7 +178,7 @@ final class TypicalValues {
         if (own != null) {
             values.put(name, own);
         } else if (NAMES.containsKey(name)) {
-            values.put(name.endsWith(".and") ? name.replace(".and", "") : name, NAMES.get(name));
+            values.put(name.replaceFirst("\\.(and|or)$", ""), NAMES.get(name));
         } else if (name.matches(".*\\.(percent|degrees|number)")) {
             values.put(name, LENGTHS.getOrDefault(name, 12.5));
         } else {

@@ -96,10 +96,10 @@ class WhoIsSpokenToTest {
                 .with("second.signed", 0.0)
                 .with("was.signed", 0.0)
                 .with("now.signed", 0.5);
-        assertThat(words.of(little)).endsWith("For cutting that is the same.").doesNotContain("Threads");
+        assertThat(words.of(little)).endsWith("Too little to matter.").doesNotContain("Threads");
         assertThat(words.why(little).orElseThrow()).endsWith("(Threads 200).");
         assertThat(words.forCommands().of(little))
-                .endsWith("For cutting that is the same. "
+                .endsWith("Too little to matter. "
                         + words.forCommands().why(little).orElseThrow());
         // Its wording for commands says all of it by itself.
         Finding apart = Finding.of("levels-apart", Severity.CAUTION, "front").with("level", "hip");

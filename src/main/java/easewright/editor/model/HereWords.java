@@ -75,10 +75,10 @@ public final class HereWords {
                             "unit",
                             words.of("editor.here.unit." + desk.unit().name().toLowerCase(Locale.ROOT))));
         }
-        String still =
-                wanted.get().other().map(o -> WayForm.stillToChoose(o, words)).orElse("");
-        if (!still.isEmpty()) {
-            return still;
+        String next =
+                wanted.get().other().map(o -> WayForm.nextToChoose(o, words)).orElse("");
+        if (!next.isEmpty()) {
+            return next;
         }
         if (!wanted.get().aimsAtGirth()) {
             return desk.shownTrial()

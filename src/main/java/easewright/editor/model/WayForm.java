@@ -6,7 +6,6 @@ import easewright.alter.Ways;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 
 /**
@@ -107,11 +106,11 @@ public record WayForm(String what, String hint, List<Field> fields) {
         return chosen.isEmpty() && !setting.standard().isEmpty() ? List.of(setting.standard()) : chosen;
     }
 
-    /** What has still to be chosen, in words; empty where nothing has. */
-    public static String stillToChoose(OtherWay other, Words words) {
-        List<String> labels = other.missing().stream()
-                .map(s -> words.of("way." + other.method() + ".setting." + s.key()))
-                .toList();
-        return labels.isEmpty() ? "" : words.of("editor.here.still", Map.of("settings", labels));
+    /** What is to be chosen next, in words; empty where nothing has to be any more. */
+    public static String nextToChoose(OtherWay other, Words words) {
+        return other.missing().stream()
+                .findFirst()
+                .map(setting -> words.of("editor.here.next." + other.method() + "." + setting.key()))
+                .orElse("");
     }
 }

@@ -66,7 +66,6 @@ final class ScaleStep extends VBox {
         headline.setWrapText(true);
         size.getStyleClass().add("quiet");
         size.setWrapText(true);
-        measureTitle.getStyleClass().add("section-title");
         measureTitle.setWrapText(true);
         measureLine.setWrapText(true);
         pick.setId("scale-pick");
@@ -178,8 +177,15 @@ final class ScaleStep extends VBox {
             offers.getChildren().add(offer(offer, words, number++));
         }
         Parts.present(offers, !view.offers().isEmpty());
-        measureTitle.setText(view.locked().isEmpty() ? words.of("editor.scale.measure") : view.locked());
         boolean open = view.locked().isEmpty();
+        // A thing to do only while the scale is not proved.
+        boolean asked = open && !view.proved();
+        measureTitle.setText(
+                open ? words.of(asked ? "editor.scale.measure" : "editor.scale.measure-anew") : view.locked());
+        measureTitle.getStyleClass().remove("section-title");
+        if (asked) {
+            measureTitle.getStyleClass().add("section-title");
+        }
         measure.getChildren().stream().skip(1).forEach(n -> n.setDisable(!open));
         filling = true;
         lines.getItems().setAll(view.lines());

@@ -121,7 +121,7 @@ class PieceEditsTest {
         assertThat(OpenPieces.on(bare.session.desk(), bare.marker.sheet())).isEmpty();
         assertThat(notes(bare))
                 .noneMatch(n -> n.open().isPresent())
-                .anyMatch(n -> n.words().contains("closed it by a straight line"));
+                .anyMatch(n -> n.words().contains("closed it with a straight line"));
         SvgFile saved = SvgFile.read(bare.svg.write(bare.session.desk().pattern()), "saved.svg");
         assertThat(saved.pattern().piece("front").orElseThrow().outline()).isEqualTo(front.outline());
         bare.session.undo();

@@ -35,7 +35,7 @@ class ClothWordsTest {
         assertThat(words().now())
                 .startsWith("stretches\u00a050\u00a0%")
                 .contains("20\u00a0% lengthwise", "springs back 95\u00a0%", "shrinks\u00a05\u00a0%")
-                .contains("dress, bodice, top", ", as the marks show")
+                .contains("dress, bodice, top", ", going by the marks")
                 .doesNotContain("{", "editor.");
         session.setGarment("leggings");
         assertThat(words().now()).endsWith("shrinks\u00a05\u00a0%\u00a0\u00b7 leggings");

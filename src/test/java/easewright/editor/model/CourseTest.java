@@ -174,7 +174,7 @@ class CourseTest {
         StepRefused refused = catchThrowableOfType(StepRefused.class, () -> session.recast(wanted));
         assertThat(session.desk()).isSameAs(before);
         assertThat(course.refused(refused, wanted, 0, before))
-                .contains("nothing is different")
+                .contains("nothing has changed")
                 .doesNotContain("problem.")
                 .doesNotContain("{");
         assertThat(course.refused(refused, wanted, 1, before)).contains("later change");

@@ -148,7 +148,7 @@ class EffectTest {
         assertThat(words(effect, Effect.Kind.FITS))
                 .singleElement()
                 .asString()
-                .contains(" became ", " than ", "for cutting that is the same");
+                .contains(" became ", " than ", "too little to matter in cutting");
     }
 
     /** Trouser legs: front and back seams of different slant drift apart unless they are evened out. */

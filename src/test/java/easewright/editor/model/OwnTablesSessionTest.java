@@ -64,7 +64,7 @@ class OwnTablesSessionTest {
         open();
         assertThat(speaks()).as("on the next file too").isTrue();
         session.setGarment("coat");
-        assertThat(said()).contains("Nothing of it is for this garment");
+        assertThat(said()).contains("Nothing in it is for this garment");
         session.undo();
         session.setOwnTables(
                 session.ownTables().without(session.ownTables().files().get(0)));

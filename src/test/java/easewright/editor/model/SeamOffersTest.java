@@ -176,7 +176,7 @@ class SeamOffersTest {
                 "\"394.475 730\"", "\"394.475 738\"",
                 "519.2125000000001 730", "519.2125 734");
         assertThat(labels()).isNotEmpty().noneMatch(l -> l.startsWith("Mark"));
-        assertThat(offer().care()).contains("sizes do not differ alike");
+        assertThat(offer().care()).contains("sizes differ by unequal lengths");
     }
 
     /** A difference of 1 mm is the same for cutting, and one of nothing is offered to nobody. */

@@ -132,7 +132,7 @@ class SizesSessionTest {
         assertThat(sizes("hip")).contains("10, 14: 1\u00a0cm missing").contains("12: as wished");
         EaseRow hip = EasePage.of(session.desk()).rows().get(1);
         assertThat(hip.sizes().orElseThrow().unmet()).containsExactly("10", "14");
-        assertThat(hip.unmet(session.desk().words())).isEqualTo("Sizes 10 and 14 do not meet the wish.");
+        assertThat(hip.unmet(session.desk().words())).isEqualTo("Sizes 10 and 14 are not as wished.");
         session.keep();
         session.edit(session.desk().pattern().withBody("14", Body.UNKNOWN).withBody(Body.UNKNOWN));
         assertThat(sizes("hip")).contains("14: no body known");

@@ -110,8 +110,8 @@ class TrueWorkTest {
             FollowUp still = work.still().get(0);
             String much = unit == LengthUnit.CM ? "0.1" : "1/";
             assertThat(still.words().replace('\u00a0', ' '))
-                    .startsWith("Seam \u201cside seam\u201d is off by " + much)
-                    .contains("Front is the longer side");
+                    .startsWith("Seam \u201cside seam\u201d is " + much)
+                    .contains(" off: the longer side is Front");
             assertThat(still.presses()).isNotEmpty();
             other.edit(still.presses().get(0).result());
             assertThat(other.desk()

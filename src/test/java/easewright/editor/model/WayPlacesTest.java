@@ -44,7 +44,8 @@ class WayPlacesTest extends FormAtWork {
     @Test
     void thePieceIsTakenFromThePlaces() {
         want("parallel-slash", 10);
-        assertThat(HereWords.outcome(session.desk())).startsWith("Still to choose: From, To, Part that moves");
+        assertThat(HereWords.outcome(session.desk()))
+                .startsWith("Now choose the place where the slash meets the outline");
         Desk desk = session.desk();
         Point from = WayPlaces.meant(desk.pattern(), new Point(180, 128), 40);
         Point to = WayPlaces.meant(desk.pattern(), new Point(180, 741), 40);

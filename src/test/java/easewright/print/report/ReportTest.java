@@ -122,7 +122,7 @@ class ReportTest {
                     .contains("toile")
                     .contains("Threads 221")
                     .contains("+5 cm, 2.4 cm too much")
-                    .contains("Garment: skirt, as the marks show.")
+                    .contains("Garment: skirt, going by the marks.")
                     .doesNotContain("report.")
                     .doesNotContain("{");
         }

@@ -98,7 +98,7 @@ class PieceKeyTest {
         }
         assertThat(text(Pattern.bare(many, sewn.scale()), Paper.A4))
                 .contains(CUT)
-                .contains("But on pieces that say that they have no allowance the thick line is where you stitch");
+                .contains("But on pieces that are marked as having no allowance, the thick line is where you stitch");
     }
 
     @Test
