@@ -172,7 +172,7 @@ class BadInputTest {
         refused(Run.of("change", SKIRT, "--list", list, "-o", out), "list.json");
         Map<String, String> texts = Map.of(
                 "[{", "JSON",
-                "[]", "none",
+                "[]", "is empty",
                 "[{\"at\": \"hip\"}]", "\"by\"",
                 "[{\"at\": \"hip\", \"by\": \"1cm\", \"colour\": 1}]", "colour");
         for (Map.Entry<String, String> text : texts.entrySet()) {
