@@ -185,7 +185,9 @@ final class EaseWords {
                 ? ""
                 : words.of(
                         "editor.ease.called",
-                        Map.of("ease", line.ease().orElse(0), "classes", String.join(", ", classed)));
+                        Map.of(
+                                "ease", line.ease().orElse(0),
+                                "classes", String.join(words.of("editor.ease.between"), classed)));
     }
 
     private static List<String> classes(List<Classed> classes, Words words, EaseFoot foot) {

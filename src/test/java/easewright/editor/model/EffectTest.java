@@ -192,7 +192,7 @@ class EffectTest {
         session.chooseLevel("bust");
         List<Hold> before = session.desk().holds();
         tried(40);
-        assertThat(HereWords.outcome(session.desk())).contains("4 sewn seam edges move +1\u00a0cm each");
+        assertThat(HereWords.outcome(session.desk())).contains("4 sewn seam edges move by +1\u00a0cm each");
         session.want(session.desk().wanted().orElseThrow().withEven(true));
         Desk desk = session.desk();
         double[] moves = before.stream()
