@@ -1,7 +1,12 @@
 package easewright.measure;
 
+import easewright.geom.Curve;
+import easewright.geom.Line;
+import easewright.pattern.Edge;
+import easewright.pattern.LevelMark;
 import easewright.pattern.Side;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The width of one piece at a level, mm.
@@ -31,5 +36,20 @@ public record LevelWidth(
     /** What the piece adds to the girth, mm. */
     public double counted() {
         return net * count;
+    }
+
+    /**
+     * The stretches of cloth that are measured, as they lie: along the edge that the level is, else straight.
+     *
+     * @param stitch of the piece
+     */
+    public List<Curve> cloth(StitchOutline stitch) {
+        Optional<Edge> along =
+                stitch.piece().level(level).flatMap(LevelMark::along).flatMap(stitch.piece()::edge);
+        return along.map(stitch::cloth)
+                .orElseGet(() -> spans.stream()
+                        .filter(span -> !span.from().equals(span.to()))
+                        .map(span -> new Curve(List.of(new Line(span.from(), span.to()))))
+                        .toList());
     }
 }

@@ -104,4 +104,19 @@ class ContrastTest {
             assertThat(contrast(ink.ghost(), ink.paper())).isGreaterThanOrEqualTo(SHAPES);
         }
     }
+
+    /** Of a size in which nothing is done the lines are followed, on the table and on its paper or that of a size in hand. */
+    @Test
+    void piecesAsideAreQuieterAndStillLegible() {
+        for (Ink ink : List.of(Ink.LIGHT, Ink.DARK)) {
+            Ink aside = ink.aside();
+            for (Color ground : List.of(ink.table(), ink.paper(), aside.paper())) {
+                for (Color line : List.of(aside.line(), aside.quiet(), aside.level(), aside.moved(), aside.guard())) {
+                    assertThat(contrast(line, ground)).isGreaterThanOrEqualTo(SHAPES);
+                }
+                assertThat(contrast(aside.line(), ground)).isLessThan(contrast(ink.line(), ground) / 1.8);
+                assertThat(contrast(ink.quiet(), ground)).as("their names").isGreaterThanOrEqualTo(WORDS);
+            }
+        }
+    }
 }

@@ -7,6 +7,7 @@ import easewright.geom.Line;
 import easewright.geom.Point;
 import easewright.measure.LevelWidth;
 import easewright.pattern.Caption;
+import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.svg.SvgFile;
 import java.util.Collections;
@@ -65,6 +66,20 @@ final class NamePlaces {
                         around(c, grown),
                         c.height() * grown,
                         !name.isEmpty() && letters(String.join(" ", c.lines())).contains(name)))
+                .toList();
+    }
+
+    /** The words written beside all pieces, where they are to be seen. */
+    List<Caption> wordsBeside(Desk desk, Pattern shown) {
+        if (!heeding || desk.file().isEmpty()) {
+            return List.of();
+        }
+        SvgFile svg = desk.file().get().svg();
+        double grown = shown.scale().mmPerUnitX() / svg.drawing().scale().mmPerUnitX();
+        return svg.texts().stream()
+                .map(c -> new Caption(c.lines(), c.middle().times(grown), c.height() * grown))
+                .filter(c ->
+                        shown.pieces().stream().noneMatch(p -> p.outline().box().contains(c.middle())))
                 .toList();
     }
 

@@ -3,17 +3,13 @@ package easewright.editor.model;
 import easewright.editor.paint.NamePlace;
 import easewright.editor.paint.TableScene;
 import easewright.geom.Box;
-import easewright.geom.Curve;
-import easewright.geom.Line;
 import easewright.geom.Outline;
 import easewright.measure.GarmentMeasures;
 import easewright.measure.Girth;
 import easewright.measure.LevelWidth;
 import easewright.measure.MovedRuns;
 import easewright.measure.PieceMeasures;
-import easewright.measure.Span;
 import easewright.measure.StitchOutline;
-import easewright.pattern.Edge;
 import easewright.pattern.LevelMark;
 import easewright.pattern.LineKind;
 import easewright.pattern.Pattern;
@@ -156,7 +152,10 @@ public final class TableScenes {
         known = now;
         names.forgetAllBut(desk.pattern().pieces());
         return new TableScene(
-                pieces, desk.unit() == LengthUnit.INCH, desk.shownTrial().isPresent());
+                pieces,
+                names.wordsBeside(desk, shown),
+                desk.unit() == LengthUnit.INCH,
+                desk.shownTrial().isPresent());
     }
 
     private Drawn drawn(Look look, Piece piece) {
@@ -180,6 +179,7 @@ public final class TableScenes {
                 piece,
                 title.words(),
                 look.sizes ? size(piece, title, desk.words()) : cut(piece, desk.words()),
+                !look.sizes,
                 name,
                 FoldBracket.without(piece),
                 names.words(desk, piece),
@@ -238,26 +238,18 @@ public final class TableScenes {
                 .orElse(part.level());
         Map<String, Object> values = Map.of("level", name, "times", part.count(), "width", part.net());
         boolean twice = part.count() > 1;
-        Optional<Edge> along =
-                piece.level(part.level()).flatMap(LevelMark::along).flatMap(piece::edge);
+        boolean along = piece.level(part.level())
+                .flatMap(LevelMark::along)
+                .flatMap(piece::edge)
+                .isPresent();
         return new TableScene.LevelSight(
                 part.level(),
                 size,
-                along.map(edge -> stitch(look, piece).cloth(edge)).orElseGet(() -> straight(part)),
-                along.isPresent(),
+                part.cloth(stitch(look, piece)),
+                along,
                 words.of(twice ? "editor.level.width.times" : "editor.level.width", values),
                 twice ? words.of("editor.level.width.figures", values) : words.length(part.net()),
                 look.chosen.filter(part.level()::equals).isPresent(),
                 part.count() > 0);
-    }
-
-    private static List<Curve> straight(LevelWidth part) {
-        List<Curve> runs = new ArrayList<>();
-        for (Span span : part.spans()) {
-            if (!span.from().equals(span.to())) {
-                runs.add(new Curve(List.of(new Line(span.from(), span.to()))));
-            }
-        }
-        return runs;
     }
 }

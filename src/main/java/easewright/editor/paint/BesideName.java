@@ -11,7 +11,10 @@ import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.text.Font;
 import javafx.scene.text.TextAlignment;
 
-/** Writes the name of a piece that is too thin for it beside the piece on the table, with a short line that leads there. */
+/**
+ * Writes the name of a piece that is too thin for it beside the piece on the table, and how often it is cut, with a short
+ * line that leads there.
+ */
 final class BesideName {
     /** A piece shorter than this on the screen is left without a name from afar, pixels. */
     private static final double LEAST = 40;
@@ -26,6 +29,11 @@ final class BesideName {
     private static final int LETTERS = 28;
 
     private static final double HIGH = 14;
+
+    /** From row to row, and between a name and what stands behind it, pixels. */
+    private static final double PITCH = 13;
+
+    private static final double GAP = 7;
 
     private static final double DOT = 2;
 
@@ -44,19 +52,18 @@ final class BesideName {
         if (seen.isEmpty() || !large && !sight.pointed()) {
             return false;
         }
-        List<String> ways = List.of(sight.title(), NameRows.shortened(sight.title(), LETTERS));
-        for (String words : ways) {
-            double wide = Ruler.width(words, FONT) + 4;
-            for (Point middle : places(seen.get(), wide)) {
-                boolean free = room.view().isAboveFoot(middle, HIGH)
-                        && room.isClear(middle, wide, HIGH)
+        for (Way way : ways(sight)) {
+            for (Point middle : places(seen.get(), way.wide(), way.high())) {
+                boolean free = room.view().isAboveFoot(middle, way.high())
+                        && room.isClear(middle, way.wide(), way.high())
                         && room.papers().isOnTable(middle);
-                Line lead = free ? lead(view, sight, middle, wide) : null;
-                if (free && room.isOpen(lead) && room.takeClear(middle, wide, HIGH)) {
-                    write(gc, ink, words, middle, lead);
+                Line lead = free ? lead(view, sight, middle, way) : null;
+                if (free && room.isOpen(lead) && room.takeClear(middle, way.wide(), way.high())) {
+                    write(gc, ink, sight.aside(), way, middle, lead);
                     room.putLeader(lead);
-                    if (!words.equals(sight.title())) {
-                        room.nameLacks(sight.piece().id());
+                    room.told().name(sight.piece().id(), (way.name() + " " + way.below()).strip());
+                    if (!way.whole()) {
+                        room.told().nameLacks(sight.piece().id());
                     }
                     return true;
                 }
@@ -65,14 +72,47 @@ final class BesideName {
         return false;
     }
 
+    /**
+     * A way to set the words.
+     *
+     * @param below how the piece is cut, if it is said
+     * @param two   that stands below the name, and not behind it
+     */
+    private record Way(String name, String below, boolean two, boolean whole) {
+        double wide() {
+            double first = Ruler.width(name, FONT);
+            double second = Ruler.width(below, FONT);
+            return 4 + (two ? Math.max(first, second) : below.isEmpty() ? first : first + GAP + second);
+        }
+
+        double high() {
+            return two ? HIGH + PITCH : HIGH;
+        }
+    }
+
+    private static List<Way> ways(TableScene.PieceSight sight) {
+        String whole = sight.title();
+        String cut = NameRows.shortened(whole, LETTERS);
+        List<Way> ways = new ArrayList<>();
+        for (String name : whole.equals(cut) ? List.of(whole) : List.of(whole, cut)) {
+            if (sight.instructs()) {
+                ways.add(new Way(name, sight.subtitle(), false, name.equals(whole)));
+                ways.add(new Way(name, sight.subtitle(), true, name.equals(whole)));
+            } else {
+                ways.add(new Way(name, "", false, name.equals(whole)));
+            }
+        }
+        return ways;
+    }
+
     /** Where it may stand, the best first: at the ends of the piece and along its sides, pixels. */
-    private static List<Point> places(Box box, double wide) {
+    private static List<Point> places(Box box, double wide, double high) {
         List<Point> ends = new ArrayList<>();
         List<Point> sides = new ArrayList<>();
         boolean lies = box.width() >= box.height();
         for (double away : AWAY) {
             double x = away + wide / 2;
-            double y = away + HIGH / 2;
+            double y = away + high / 2;
             for (double part : lies ? new double[] {0.5} : ALONG) {
                 double at = box.minY() + part * box.height();
                 (lies ? ends : sides).add(new Point(box.maxX() + x, at));
@@ -90,17 +130,17 @@ final class BesideName {
     }
 
     /** From the edge of the piece to the words, pixels. */
-    private static Line lead(Viewport view, TableScene.PieceSight sight, Point middle, double wide) {
+    private static Line lead(Viewport view, TableScene.PieceSight sight, Point middle, Way way) {
         Point foot = view.toScreen(sight.piece()
                 .outline()
                 .nearest(view.toTable(middle.x(), middle.y()))
                 .point());
-        double x = Math.max(middle.x() - wide / 2, Math.min(middle.x() + wide / 2, foot.x()));
-        double y = Math.max(middle.y() - HIGH / 2, Math.min(middle.y() + HIGH / 2, foot.y()));
+        double x = Math.max(middle.x() - way.wide() / 2, Math.min(middle.x() + way.wide() / 2, foot.x()));
+        double y = Math.max(middle.y() - way.high() / 2, Math.min(middle.y() + way.high() / 2, foot.y()));
         return new Line(foot, new Point(x, y));
     }
 
-    private static void write(GraphicsContext gc, Ink ink, String words, Point middle, Line lead) {
+    private static void write(GraphicsContext gc, Ink ink, boolean aside, Way way, Point middle, Line lead) {
         Point foot = lead.start();
         gc.setLineDashes();
         gc.setStroke(ink.quiet());
@@ -109,9 +149,19 @@ final class BesideName {
         gc.setFill(ink.quiet());
         gc.fillOval(foot.x() - DOT, foot.y() - DOT, 2 * DOT, 2 * DOT);
         gc.setFont(FONT);
-        gc.setTextAlign(TextAlignment.CENTER);
         gc.setTextBaseline(VPos.CENTER);
-        gc.setFill(ink.text());
-        gc.fillText(words, middle.x(), middle.y());
+        gc.setFill(aside ? ink.quiet() : ink.text());
+        if (way.two()) {
+            gc.setTextAlign(TextAlignment.CENTER);
+            gc.fillText(way.name(), middle.x(), middle.y() - PITCH / 2);
+            gc.setFill(ink.quiet());
+            gc.fillText(way.below(), middle.x(), middle.y() + PITCH / 2);
+            return;
+        }
+        double left = middle.x() - way.wide() / 2 + 2;
+        gc.setTextAlign(TextAlignment.LEFT);
+        gc.fillText(way.name(), left, middle.y());
+        gc.setFill(ink.quiet());
+        gc.fillText(way.below(), left + Ruler.width(way.name(), FONT) + GAP, middle.y());
     }
 }

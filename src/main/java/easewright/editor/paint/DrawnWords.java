@@ -14,7 +14,10 @@ import javafx.scene.canvas.GraphicsContext;
  */
 record DrawnWords(boolean shown, Viewport view) {
     /** Lower letters are not read on a screen, pixels. */
-    private static final double READABLE = 9;
+    static final double READABLE = 9;
+
+    /** Still lower ones are seen as dots at most, pixels. */
+    static final double SEEN = 2.5;
 
     /** Whether the drawing says the name of a piece there, to be read. */
     boolean say(TableScene.PieceSight piece) {

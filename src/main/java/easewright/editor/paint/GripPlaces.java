@@ -14,8 +14,8 @@ public final class GripPlaces {
     /** Grips whose middles are so far apart can be told apart and pressed, pixels. */
     static final double APART = 2 * OverlayPainter.GRIP + 3;
 
-    /** How far from its end a grip may be drawn along the level, into the piece, pixels. */
-    private static final double[] INWARD = {0, 12, 20};
+    /** How far from its end a grip may be drawn along the level, into the piece, pixels: on it, or so that a stem is seen. */
+    private static final double[] INWARD = {0, 2 * OverlayPainter.GRIP + 2, 2 * OverlayPainter.GRIP + 9};
 
     /** How far beside the level, as parts of what is apart. */
     private static final double[] BESIDE = {0, 1, -1, 2, -2};

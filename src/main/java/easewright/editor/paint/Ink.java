@@ -54,4 +54,47 @@ public record Ink(
             Color.web("#9aa3ff"),
             Color.web("#000000", 0.35),
             Color.web("#d0a183"));
+
+    /**
+     * Pieces by day that lie aside: quieter than those in hand, and still plain enough for lines to be followed on the
+     * table, on their own paper and on that of a piece in hand below them.
+     */
+    private static final Ink LIGHT_ASIDE = new Ink(
+            LIGHT.table,
+            LIGHT.grid,
+            LIGHT.gridStrong,
+            Color.web("#f1eee5"),
+            Color.web("#75726c"),
+            LIGHT.quiet,
+            Color.web("#7d776d"),
+            Color.web("#4d8688"),
+            LIGHT.levelText,
+            Color.web("#bb5f30"),
+            Color.web("#bb5f30", 0.1),
+            Color.web("#857e70"),
+            Color.web("#7076c2"),
+            LIGHT.shadow.deriveColor(0, 1, 1, 0.4),
+            LIGHT.body);
+
+    private static final Ink DARK_ASIDE = new Ink(
+            DARK.table,
+            DARK.grid,
+            DARK.gridStrong,
+            Color.web("#232528"),
+            Color.web("#8a8882"),
+            DARK.quiet,
+            Color.web("#847f77"),
+            Color.web("#50888b"),
+            DARK.levelText,
+            Color.web("#ae7049"),
+            Color.web("#ae7049", 0.1),
+            Color.web("#827e75"),
+            Color.web("#747bbb"),
+            DARK.shadow.deriveColor(0, 1, 1, 0.4),
+            DARK.body);
+
+    /** What pieces are drawn with that lie aside. */
+    public Ink aside() {
+        return this == DARK ? DARK_ASIDE : LIGHT_ASIDE;
+    }
 }

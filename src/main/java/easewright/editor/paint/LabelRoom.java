@@ -4,12 +4,8 @@ import easewright.geom.Box;
 import easewright.geom.Line;
 import easewright.geom.Point;
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Predicate;
 
 /**
@@ -22,13 +18,11 @@ public final class LabelRoom {
 
     private final List<Box> words;
     private final List<Box> signs;
-    private final Set<String> lacking;
     private final LaidLines lines;
     private final LaidLines dear;
     private final LaidLines faint;
     private final LaidLines leaders = new LaidLines();
-    private final Map<String, List<List<String>>> told = new HashMap<>();
-    private final Map<Box, String> standing = new HashMap<>();
+    private final Told told;
     private final Papers papers = new Papers();
     private final SeenTable view;
 
@@ -46,7 +40,7 @@ public final class LabelRoom {
         this.view = new SeenTable(view);
         words = new ArrayList<>();
         signs = new ArrayList<>();
-        lacking = new HashSet<>();
+        told = new Told();
         lines = new LaidLines();
         dear = new LaidLines();
         faint = new LaidLines();
@@ -59,7 +53,7 @@ public final class LabelRoom {
         this.faint = faint;
         words = taken.words;
         signs = taken.signs;
-        lacking = taken.lacking;
+        told = taken.told;
     }
 
     /** The same room, of which only the lines that come into a part are looked at: for words that stay within it. */
@@ -100,37 +94,9 @@ public final class LabelRoom {
         dear.put(line);
     }
 
-    /** Notes the rows in which a level is told on a piece. */
-    void tell(String piece, List<String> rows) {
-        told.computeIfAbsent(piece, id -> new ArrayList<>()).add(rows);
-    }
-
-    /** What levels are told on a piece, each in its rows. */
-    List<List<String>> told(String piece) {
-        return told.getOrDefault(piece, List.of());
-    }
-
-    /** Notes where a level is told. */
-    void stands(String level, Box place) {
-        standing.put(place, level);
-    }
-
-    /** The level that is told at a place, pixels: who presses its name means the level. */
-    public Optional<String> levelAt(Point at) {
-        return standing.entrySet().stream()
-                .filter(e -> e.getKey().contains(at))
-                .map(Map.Entry::getValue)
-                .findFirst();
-    }
-
-    /** Notes a piece whose name is not written, or not all of it. */
-    void nameLacks(String piece) {
-        lacking.add(piece);
-    }
-
-    /** The pieces whose names are not written, or not wholly. */
-    public Set<String> lacking() {
-        return Set.copyOf(lacking);
+    /** What the words tell. */
+    public Told told() {
+        return told;
     }
 
     /** Notes a level, or a line inside a piece that may be one: the labels of levels stand on such lines. */

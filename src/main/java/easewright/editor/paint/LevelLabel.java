@@ -18,7 +18,7 @@ final class LevelLabel {
     private static final double[] PARTS = {0.25, 0.5, 0.75, 1};
 
     /** Along a line beside which it stands. */
-    private static final double[] ALONG = {0.5, 0.39, 0.61, 0.28, 0.72};
+    private static final double[] ALONG = {0.5, 0.39, 0.61, 0.28, 0.72, 0.33, 0.67, 0.44, 0.56, 0.22, 0.78, 0.17, 0.83};
 
     /** Between a label and what it keeps off. */
     private static final double EDGE = 6;
@@ -58,9 +58,11 @@ final class LevelLabel {
 
     private static final Font AT_REST = Font.font(11.5);
     private static final Font AT_WORK = Font.font(Font.getDefault().getFamily(), FontWeight.BOLD, 12.5);
+    private static final Font COMPACT = Font.font(Font.getDefault().getFamily(), FontWeight.BOLD, 11);
 
     private final List<String> rows;
     private final boolean chosen;
+    private final boolean compact;
     private final double length;
     private final Line seen;
     private final Optional<Point> off;
@@ -68,25 +70,31 @@ final class LevelLabel {
     private final double height;
 
     /**
-     * @param chosen of the level at work
+     * @param chosen  of the level at work
+     * @param compact in smaller letters, with less air around them
      * @param length of the whole level
      * @param seen   what is seen of it
      * @param off    the way off the paper, up or down, from a level along the edge of its piece
      */
-    LevelLabel(List<String> rows, boolean chosen, double length, Line seen, Optional<Point> off) {
+    LevelLabel(List<String> rows, boolean chosen, boolean compact, double length, Line seen, Optional<Point> off) {
         this.rows = List.copyOf(rows);
         this.chosen = chosen;
+        this.compact = compact;
         this.length = length;
         this.seen = seen;
         this.off = off;
         double longest =
                 rows.stream().mapToDouble(row -> Ruler.width(row, font())).max().orElse(0);
-        width = longest + 14;
-        height = (chosen ? 22 : 18) + (rows.size() - 1) * PITCH;
+        width = longest + (compact ? 10 : 14);
+        height = (chosen && !compact ? 22 : 18) + (rows.size() - 1) * pitch();
+    }
+
+    private double pitch() {
+        return compact ? PITCH - 1 : PITCH;
     }
 
     private Font font() {
-        return chosen ? AT_WORK : AT_REST;
+        return compact ? COMPACT : chosen ? AT_WORK : AT_REST;
     }
 
     List<String> rows() {
@@ -112,13 +120,17 @@ final class LevelLabel {
 
     /** Just off the paper from a level along its edge, or on its line, the best first. */
     List<Point> onLine() {
-        List<Point> middles = new ArrayList<>();
-        off.ifPresent(out -> middles.addAll(offPaper(out)));
+        List<Point> middles = new ArrayList<>(offPaper());
         double roomy = seen.length() - width - 2 * EDGE;
         if (roomy > 0) {
             middles.addAll(along(roomy / 2));
         }
         return middles;
+    }
+
+    /** Just off the paper from a level along its edge, the nearest first. */
+    List<Point> offPaper() {
+        return off.map(this::offPaper).orElse(List.of());
     }
 
     /** Beyond either end of its line. */
@@ -185,12 +197,20 @@ final class LevelLabel {
         double just = chosen ? (height + LevelPainter.GRIP) / 2 + 1 : height / 2 + 4;
         List<Point> middles = new ArrayList<>();
         for (double away : FARTHER) {
-            for (double part : ALONG) {
-                middles.add(seen.at(part).plus(down.times(just * away)));
-                middles.add(seen.at(part).minus(down.times(just * away)));
-            }
+            addBeside(down.times(just * away), middles);
+        }
+        if (chosen) {
+            // Nearer than grips allow, where none are.
+            addBeside(down.times(height / 2 + 4), middles);
         }
         return middles;
+    }
+
+    private void addBeside(Point off, List<Point> middles) {
+        for (double part : ALONG) {
+            middles.add(seen.at(part).plus(off));
+            middles.add(seen.at(part).minus(off));
+        }
     }
 
     private Point along() {
@@ -251,14 +271,14 @@ final class LevelLabel {
         gc.setTextBaseline(VPos.CENTER);
         gc.setFill(chosen ? ink.levelText() : ink.level());
         for (int i = 0; i < rows.size(); i++) {
-            gc.fillText(rows.get(i), at.x(), at.y() + (i - (rows.size() - 1) / 2.0) * PITCH);
+            gc.fillText(rows.get(i), at.x(), at.y() + (i - (rows.size() - 1) / 2.0) * pitch());
         }
     }
 
     private void plate(GraphicsContext gc, Ink ink, Point middle) {
         double left = middle.x() - width / 2;
         double top = middle.y() - height / 2;
-        double round = height - (rows.size() - 1) * PITCH;
+        double round = height - (rows.size() - 1) * pitch();
         gc.setFill(chosen ? ink.level() : ink.paper());
         gc.fillRoundRect(left, top, width, height, round, round);
         if (!chosen) {

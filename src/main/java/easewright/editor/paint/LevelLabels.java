@@ -30,6 +30,9 @@ final class LevelLabels {
     /** A long name is shortened to so many letters where there is no room for it. */
     private static final int LETTERS = 12;
 
+    /** What stands between how often a width counts and the width. */
+    private static final String TIMES = "\u00d7";
+
     private final GraphicsContext gc;
     private final Viewport view;
     private final Ink ink;
@@ -60,8 +63,12 @@ final class LevelLabels {
     private record Seen(double length, Line line, Optional<Point> off) {}
 
     private Optional<LevelLabel> label(TableScene.LevelSight level, List<String> rows) {
+        return label(level, rows, false);
+    }
+
+    private Optional<LevelLabel> label(TableScene.LevelSight level, List<String> rows, boolean compact) {
         return lines.computeIfAbsent(level.level(), name -> seen(level))
-                .map(s -> new LevelLabel(rows, level.chosen(), s.length(), s.line(), s.off()));
+                .map(s -> new LevelLabel(rows, level.chosen(), compact, s.length(), s.line(), s.off()));
     }
 
     private Optional<Seen> seen(TableScene.LevelSight level) {
@@ -81,6 +88,22 @@ final class LevelLabels {
 
     private Optional<LevelLabel> inTwoRows(TableScene.LevelSight level) {
         return label(level, List.of(level.name(LETTERS), level.figures()));
+    }
+
+    private Optional<LevelLabel> compact(TableScene.LevelSight level) {
+        return label(level, List.of(level.name(LETTERS), level.figures()), true);
+    }
+
+    /** With how often the width counts in a row of its own. */
+    private Optional<LevelLabel> inThreeRows(TableScene.LevelSight level) {
+        int sign = level.figures().indexOf(TIMES);
+        if (sign < 0) {
+            return Optional.empty();
+        }
+        int end = sign + TIMES.length();
+        String times = level.figures().substring(0, end).strip();
+        String width = level.figures().substring(end).strip();
+        return label(level, List.of(level.name(LETTERS), times, width), true);
     }
 
     private Stream<TableScene.LevelSight> atWork() {
@@ -106,8 +129,11 @@ final class LevelLabels {
             Optional<LevelLabel> other = narrow ? inOneRow(level) : inTwoRows(level);
             boolean done = write(level, first, this::clear)
                     || write(level, other, this::clear)
+                    || write(level, compact(level), this::clear)
+                    || write(level, inThreeRows(level), this::clear)
                     || write(level, first, this::led)
                     || write(level, other, this::led)
+                    || write(level, compact(level), this::led)
                     || write(level, inTwoRows(level), this::over);
             if (done) {
                 labelled.add(level.level());
@@ -122,16 +148,18 @@ final class LevelLabels {
             LevelLabel words = label.orElseThrow();
             words.write(gc, ink, middle);
             words.leader(middle).ifPresent(room::putLeader);
-            room.tell(sight.piece().id(), words.rows());
-            room.stands(level.level(), LabelRoom.around(middle, words.width(), words.height()));
+            room.told()
+                    .level(
+                            sight.piece().id(),
+                            level.level(),
+                            words.rows(),
+                            LabelRoom.around(middle, words.width(), words.height()));
         });
         return at.isPresent();
     }
 
     private Optional<Point> clear(LevelLabel l) {
-        return (l.fitsItsLevel() ? take(l, l.onLine()) : Optional.<Point>empty())
-                .or(() -> take(l, l.offEnds()))
-                .or(() -> apart(l, l.besideLine()));
+        return onLine(l).or(() -> take(l, l.offEnds())).or(() -> apart(l, l.besideLine()));
     }
 
     /** On a leader, at last where something may come to lie over the table. */
@@ -155,6 +183,11 @@ final class LevelLabels {
         return room.takeClear(middles, l.width(), l.height(), at -> leads(l, at));
     }
 
+    /** Off the paper it stands clear of the cutting line as well, if it can. */
+    private Optional<Point> onLine(LevelLabel l) {
+        return l.fitsItsLevel() ? apart(l, l.offPaper()).or(() -> take(l, l.onLine())) : Optional.empty();
+    }
+
     private boolean leads(LevelLabel l, Point at) {
         return room.leads(
                 l.leader(at).orElse(new Line(at, at)), l.middle(), sight.piece().id());
@@ -174,8 +207,7 @@ final class LevelLabels {
     void clearOthers() {
         if (sight.piece().outline().box().width() * view.scale() >= MarkPainter.LEAST_ROOM) {
             for (TableScene.LevelSight level : atRest()) {
-                Optional<LevelLabel> label = inOneRow(level).filter(LevelLabel::fitsItsLevel);
-                if (write(level, label, l -> take(l, l.onLine()))) {
+                if (write(level, inOneRow(level), this::onLine)) {
                     labelled.add(level.level());
                 }
             }
@@ -203,8 +235,8 @@ final class LevelLabels {
 
     /** Takes the best place where it hides nothing. */
     private Optional<Point> free(LevelLabel l) {
-        Optional<Point> onLine = l.fitsItsLevel() ? take(l, l.onLine()) : Optional.empty();
-        return onLine.or(() -> apart(l, l.offEnds()))
+        return onLine(l)
+                .or(() -> apart(l, l.offEnds()))
                 .or(() -> l.fitsItsLevel() ? apart(l, l.besideLine()) : Optional.empty());
     }
 

@@ -36,10 +36,6 @@ final class LevelPainter {
         this.sight = sight;
     }
 
-    boolean isAside() {
-        return sight.aside();
-    }
-
     void lines() {
         for (boolean chosen : new boolean[] {false, true}) {
             for (TableScene.LevelSight level : sight.levels()) {

@@ -24,7 +24,13 @@ public final class MarkPainter {
     private static final double READABLE = 11;
 
     /** How far inside its edge a name may stand, the best first, pixels. */
-    private static final double[] DEEP = {13, 22, 30};
+    private static final double[] DEEP = {10.5, 13, 19, 25};
+
+    /** A name farther from its edge is led to it, pixels. */
+    private static final double BESIDE = 14;
+
+    /** From the middle of letters to where a line that leads to them ends, pixels. */
+    private static final double LETTERS = 6;
 
     private final GraphicsContext gc;
     private final Viewport view;
@@ -112,12 +118,26 @@ public final class MarkPainter {
             for (MarkScene.Spot spot : edge.spots()) {
                 Point at = view.toScreen(spot.at()).plus(spot.inward().times(deep));
                 double turn = Math.atan2(spot.inward().x(), -spot.inward().y());
-                if (room.takeClear(at, wide + 6, 11, turn)) {
+                // With more air to what stands within the piece than to the edge.
+                if (room.takeClear(at.plus(spot.inward().times(1.5)), wide + 6, 14, turn)) {
+                    if (deep > BESIDE) {
+                        lead(view.toScreen(spot.at()), spot.inward().times(deep - LETTERS));
+                    }
                     name(edge.words(), font, at, Math.toDegrees(turn));
                     return;
                 }
             }
         }
+    }
+
+    /** From an edge to its name. */
+    private void lead(Point foot, Point way) {
+        gc.setStroke(ink.guard());
+        gc.setFill(ink.guard());
+        gc.setLineWidth(1);
+        gc.setLineDashes();
+        gc.strokeLine(foot.x(), foot.y(), foot.x() + way.x(), foot.y() + way.y());
+        gc.fillOval(foot.x() - 2, foot.y() - 2, 4, 4);
     }
 
     /** Takes away what was laid over words on the table below. */

@@ -86,7 +86,7 @@ final class NamePainter {
     void onPiece() {
         if (sight.title().isEmpty()) {
             written = true;
-            table.nameLacks(sight.piece().id());
+            table.told().nameLacks(sight.piece().id());
             return;
         }
         if (words.say(sight)) {
@@ -114,35 +114,59 @@ final class NamePainter {
                 && (write(settings.whole(), Math.max(first, ELSEWHERE), open, 0, ROOMY)
                         || write(settings.whole(), NameSetting.SMALLEST, open, 0, 0));
         boolean along = !across && upright && write(settings.narrow(), first, open, UP, 0);
-        if (!across && !along && wide >= LEAST) {
+        if (!across && !along && wide >= LEAST && !sight.instructs()) {
             write(settings.cut(), 0, open, 0, 0);
         }
     }
 
-    /** Writes it beside the piece, if it is not on it, or over lines that it may hide; notes where it is not whole. */
+    /**
+     * Writes it beside the piece, if it is not on it, or in short rows, or over lines that it may hide; at last without how
+     * often the piece is cut. Notes where it is not whole.
+     */
     void elsewhereThanOn() {
-        if (!written && !sight.aside() && !overLevels()) {
+        if (!written && !overLevels()) {
             written = BesideName.paint(gc, view, ink, sight, table);
+        }
+        if (!written && wide >= LEAST && high >= LOWEST && sight.instructs()) {
+            NameSettings settings = settings();
+            List<Point> all = elsewhere();
+            written = write(settings.stacked(), 0, all, 0, 0) || write(settings.cut(), 0, all, 0, 0);
         }
         if (!written) {
             overLines();
         }
+        if (!written && wide >= LEAST && high >= LOWEST && write(settings().bare(), 0, elsewhere(), 0, 0)) {
+            table.told().nameLacks(sight.piece().id());
+        }
         if (!written) {
-            table.nameLacks(sight.piece().id());
+            table.told().nameLacks(sight.piece().id());
         }
     }
 
     /** Better over a level or a line inside the piece than beside it. */
     private boolean overLevels() {
-        if (wide < LEAST || high < LOWEST) {
+        if (wide < LEAST || high < LOWEST || sight.aside()) {
             return false;
         }
-        NameSetting last = NameSetting.alone(sight.title(), NameSetting.SMALLEST, true);
-        Point best = view.toScreen(sight.name().at());
-        Optional<Point> at = room.takeClear(List.of(best), last.wide(), last.high())
-                .or(() -> room.takeClear(elsewhere(), last.wide(), last.high()));
-        at.ifPresent(p -> write(last, p, 0));
-        return at.isPresent();
+        List<Point> best = List.of(view.toScreen(sight.name().at()));
+        for (NameSetting last : lowest()) {
+            Optional<Point> at = room.takeClear(best, last.wide(), last.high())
+                    .or(() -> room.takeClear(elsewhere(), last.wide(), last.high()));
+            if (at.isPresent()) {
+                write(last, at.get(), 0);
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** In the lowest letters, with all that belongs to it. */
+    private List<NameSetting> lowest() {
+        return sight.instructs()
+                ? settings().whole().stream()
+                        .filter(s -> s.size() == NameSetting.SMALLEST)
+                        .toList()
+                : List.of(NameSetting.alone(sight.title(), NameSetting.SMALLEST, true));
     }
 
     /** Better over a notch or a stitching line than nowhere, but not over a dart, the grain or the sign of a fold. */
@@ -152,10 +176,10 @@ final class NamePainter {
         }
         DrawnLine outline = outline();
         List<NameSetting> ways = new ArrayList<>();
-        settings().whole().stream()
-                .filter(s -> s.size() == NameSetting.SMALLEST)
-                .forEach(ways::add);
-        ways.addAll(settings().cut());
+        NameSettings settings = settings();
+        settings.whole().stream().filter(s -> s.size() == NameSetting.SMALLEST).forEach(ways::add);
+        ways.addAll(settings.stacked());
+        ways.addAll(settings.cut());
         for (NameSetting way : ways) {
             Optional<Point> at = elsewhere().stream()
                     .filter(p -> !outline.meets(p, way.wide(), way.high(), 0))
@@ -218,8 +242,9 @@ final class NamePainter {
 
     private void write(NameSetting way, Point middle, double turn) {
         written = true;
+        table.told().name(sight.piece().id(), way.words());
         if (!way.whole()) {
-            table.nameLacks(sight.piece().id());
+            table.told().nameLacks(sight.piece().id());
         }
         gc.setTextBaseline(VPos.CENTER);
         gc.setTextAlign(TextAlignment.CENTER);

@@ -2,6 +2,7 @@ package easewright.editor.paint;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import javafx.scene.text.Font;
 import javafx.scene.text.FontWeight;
 
@@ -47,6 +48,11 @@ record NameSetting(List<Row> rows, double wide, double high, int size, boolean w
      */
     record Row(String words, Font font, double x, double y, boolean quiet) {}
 
+    /** All of them in one row. */
+    String words() {
+        return rows.stream().map(Row::words).collect(Collectors.joining(" "));
+    }
+
     /** The largest letters that are no larger than fitting, pixels. */
     static int fitting(double fitting) {
         int size = 0;
@@ -70,7 +76,7 @@ record NameSetting(List<Row> rows, double wide, double high, int size, boolean w
 
     /** In one row with nothing else. */
     static NameSetting alone(String name, int size, boolean whole) {
-        return rows(List.of(name), "", size, whole);
+        return rows(List.of(name), List.of(), size, whole);
     }
 
     /** The name, and below it what goes with it. */
@@ -92,15 +98,15 @@ record NameSetting(List<Row> rows, double wide, double high, int size, boolean w
         return new NameSetting(List.of(left, right), wide, HIGH * SIZES[size], size, true);
     }
 
-    /** A name in several rows, and below it what goes with it unless that is empty. */
-    static NameSetting rows(List<String> names, String below, int size, boolean whole) {
+    /** A name in several rows, and below it what goes with it, in none or several. */
+    static NameSetting rows(List<String> names, List<String> below, int size, boolean whole) {
         double pitch = PITCH * SIZES[size];
-        int many = names.size() + (below.isEmpty() ? 0 : 1);
+        int many = names.size() + below.size();
         List<Row> rows = new ArrayList<>();
         double wide = 0;
         for (int i = 0; i < many; i++) {
-            boolean quiet = i == names.size();
-            String words = quiet ? below : names.get(i);
+            boolean quiet = i >= names.size();
+            String words = quiet ? below.get(i - names.size()) : names.get(i);
             Font font = quiet ? plain(size) : bold(size);
             rows.add(new Row(words, font, 0, (i - (many - 1) / 2.0) * pitch, quiet));
             wide = Math.max(wide, Ruler.width(words, font));

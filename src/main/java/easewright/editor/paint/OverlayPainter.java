@@ -24,6 +24,9 @@ public final class OverlayPainter {
     /** Half the size of one for which there is no more room, pixels. */
     private static final double DOT = 4;
 
+    /** Half the size of the foot of a stem, on the seam, pixels. */
+    private static final double FOOT = 3.5;
+
     /**
      * A place to take hold of.
      *
@@ -81,7 +84,7 @@ public final class OverlayPainter {
         gc.setLineWidth(2);
         gc.strokeLine(grip.end().x(), grip.end().y(), grip.at().x(), grip.at().y());
         gc.setFill(ink.moved());
-        gc.fillOval(grip.end().x() - DOT, grip.end().y() - DOT, 2 * DOT, 2 * DOT);
+        gc.fillOval(grip.end().x() - FOOT, grip.end().y() - FOOT, 2 * FOOT, 2 * FOOT);
     }
 
     /** A round button with two small arrows along the level, or a dot. */

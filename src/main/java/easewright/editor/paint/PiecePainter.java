@@ -20,9 +20,6 @@ final class PiecePainter {
     /** Signs keep their size in pixels: on a piece smaller than this many across and down they would hide it. */
     private static final double LEAST_FOR_SIGNS = 24;
 
-    /** How much is to be seen of a piece that lies aside: enough to know it, too little to take it for the one at work. */
-    static final double FAINT = 0.38;
-
     /** How thick the line is that a change moves while it is tried, pixels. */
     static final double MOVED = 3.2;
 

@@ -3,9 +3,9 @@ package easewright.editor.paint;
 import easewright.geom.Box;
 import easewright.geom.Line;
 import easewright.geom.Point;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.function.Consumer;
-import java.util.function.Predicate;
 import javafx.scene.canvas.GraphicsContext;
 
 /** Draws the whole table: its grid, then piece after piece. */
@@ -53,59 +53,52 @@ public final class TablePainter {
                 .toList();
         DrawnWords words = new DrawnWords(underlay.drawn().isPresent(), view);
         List<PiecePainter> pieces = seen.stream()
-                .map(piece -> new PiecePainter(gc, view, ink, piece, scene.trying(), words))
+                .map(piece ->
+                        new PiecePainter(gc, view, piece.aside() ? ink.aside() : ink, piece, scene.trying(), words))
                 .toList();
-        if (underlay.isEmpty()) {
-            faintly(gc, pieces, PiecePainter::isAside, piece -> {
-                piece.paper();
-                piece.lines(false);
-            });
-        } else {
-            pieces.forEach(PiecePainter::paper);
+        // All papers below all lines, as of sizes that lie over each other each is to be seen; what is aside undermost.
+        List<PiecePainter> asideFirst = new ArrayList<>(pieces);
+        asideFirst.sort(Comparator.comparing(PiecePainter::isAside).reversed());
+        asideFirst.forEach(PiecePainter::paper);
+        if (!underlay.isEmpty()) {
             underlay.paint(gc, view);
             seen.forEach(piece -> words.cover(gc, ink, piece));
-            pieces.forEach(piece -> piece.lines(underlay.drawn().isPresent()));
         }
+        asideFirst.forEach(piece -> piece.lines(underlay.drawn().isPresent()));
         LabelRoom room = new LabelRoom(new Box(0, 0, width, height));
         kept.begin(view);
         pieces.forEach(piece -> piece.keepClear(room, kept));
         seen.forEach(piece -> words.boxes(piece).forEach(room::put));
+        if (underlay.drawn().isPresent()) {
+            new SheetWords(gc, view, ink, room).paint(scene.beside());
+        }
         for (Line cut : cuts) {
             room.put(LabelRoom.around(view.toScreen(cut.start()), PLACE, PLACE));
             room.put(LabelRoom.around(view.toScreen(cut.end()), PLACE, PLACE));
         }
         grips.forEach(grip -> room.put(LabelRoom.around(grip, LevelPainter.GRIP, LevelPainter.GRIP)));
         List<LevelPainter> levels = seen.stream()
-                .map(piece -> new LevelPainter(gc, view, ink, piece, room))
+                .map(piece -> new LevelPainter(gc, view, piece.aside() ? ink.aside() : ink, piece, room))
                 .toList();
-        faintly(gc, levels, LevelPainter::isAside, LevelPainter::lines);
+        levels.forEach(LevelPainter::lines);
         cuts.forEach(cut -> PlacePainter.cut(gc, view, ink, cut));
-        faintly(gc, levels, LevelPainter::isAside, LevelPainter::ends);
+        levels.forEach(LevelPainter::ends);
         levels.forEach(LevelPainter::keepClear);
         List<LevelLabels> labels = seen.stream()
-                .map(piece -> new LevelLabels(gc, view, ink, piece, room))
+                .map(piece -> new LevelLabels(gc, view, piece.aside() ? ink.aside() : ink, piece, room))
                 .toList();
         LabelRoom trial = room.above();
         boolean narrow =
                 labels.stream().filter(piece -> !piece.isAside()).anyMatch(piece -> !piece.hasRoomForAll(trial));
-        faintly(gc, labels, LevelLabels::isAside, label -> label.atWork(narrow));
-        faintly(gc, labels, LevelLabels::isAside, LevelLabels::clearOthers);
+        labels.forEach(label -> label.atWork(narrow));
+        labels.forEach(LevelLabels::clearOthers);
         List<NamePainter> names = seen.stream()
                 .map(piece -> new NamePainter(gc, view, ink, piece, room, words))
                 .toList();
         names.forEach(NamePainter::onPiece);
         names.forEach(NamePainter::elsewhereThanOn);
-        faintly(gc, labels, LevelLabels::isAside, LevelLabels::others);
+        labels.forEach(LevelLabels::others);
         return room;
-    }
-
-    /** Paints all, those aside more faintly. */
-    private static <T> void faintly(GraphicsContext gc, List<T> all, Predicate<T> isAside, Consumer<T> painter) {
-        for (T each : all) {
-            gc.setGlobalAlpha(isAside.test(each) ? PiecePainter.FAINT : 1);
-            painter.accept(each);
-        }
-        gc.setGlobalAlpha(1);
     }
 
     /** Paints the table with nothing on it. */

@@ -4,6 +4,7 @@ import easewright.geom.Box;
 import easewright.geom.Curve;
 import easewright.geom.Outline;
 import easewright.geom.Segment;
+import easewright.pattern.Caption;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
 import java.util.List;
@@ -13,12 +14,16 @@ import java.util.stream.Stream;
 /**
  * All that is to be seen on the table.
  *
+ * @param beside words that are written on the drawing beside the pieces and are to be seen, mm
  * @param inches the grid goes by inches instead of centimetres
  * @param trying a change is being tried: what it moves is drawn more strongly than what was moved before
  */
-public record TableScene(List<PieceSight> pieces, boolean inches, boolean trying) {
+public record TableScene(List<PieceSight> pieces, List<Caption> beside, boolean inches, boolean trying) {
+    public static final TableScene EMPTY = new TableScene(List.of(), List.of(), false, false);
+
     public TableScene {
         pieces = List.copyOf(pieces);
+        beside = List.copyOf(beside);
     }
 
     /**
@@ -26,6 +31,7 @@ public record TableScene(List<PieceSight> pieces, boolean inches, boolean trying
      *
      * @param title    its name; empty where that of another size stands for it
      * @param subtitle what stands under its name, already in words
+     * @param instructs whether that says how the piece is cut, which is never left out as long as there is any room
      * @param name     where its name has room
      * @param riders   drawn lines that belong to it and are not shown by the sign of a mark
      * @param written  words that are written on the drawing and are to be seen
@@ -40,6 +46,7 @@ public record TableScene(List<PieceSight> pieces, boolean inches, boolean trying
             Piece piece,
             String title,
             String subtitle,
+            boolean instructs,
             NamePlace name,
             List<Rider> riders,
             List<Written> written,

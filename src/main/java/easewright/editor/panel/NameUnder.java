@@ -13,7 +13,7 @@ final class NameUnder {
     /** A thin band is pointed at from so far, pixels. */
     private static final double NEAR = 5;
 
-    private Optional<Piece> under = Optional.empty();
+    private Optional<TableScene.PieceSight> under = Optional.empty();
     private Point at = Point.ORIGIN;
     private Set<String> lacking = Set.of();
 
@@ -23,11 +23,10 @@ final class NameUnder {
      * @param pieces the last of which lies uppermost
      */
     boolean moved(Point pixel, Viewport view, List<TableScene.PieceSight> pieces) {
-        Optional<Piece> before = shown();
+        Optional<TableScene.PieceSight> before = shown();
         Point place = view.toTable(pixel.x(), pixel.y());
-        Optional<Piece> now = pieces.stream()
-                .map(TableScene.PieceSight::piece)
-                .filter(piece -> isAt(piece, place, NEAR / view.scale()))
+        Optional<TableScene.PieceSight> now = pieces.stream()
+                .filter(sight -> isAt(sight.piece(), place, NEAR / view.scale()))
                 .reduce((lower, upper) -> upper);
         if (!same(now, under)) {
             under = now;
@@ -49,8 +48,8 @@ final class NameUnder {
     }
 
     /** The piece whose name is to be shown. */
-    Optional<Piece> shown() {
-        return under.filter(piece -> lacking.contains(piece.id()));
+    Optional<TableScene.PieceSight> shown() {
+        return under.filter(sight -> lacking.contains(sight.piece().id()));
     }
 
     /** Where the pointer came to it, pixels. */
@@ -58,8 +57,8 @@ final class NameUnder {
         return at;
     }
 
-    private static boolean same(Optional<Piece> one, Optional<Piece> other) {
-        return one.map(Piece::id).equals(other.map(Piece::id));
+    private static boolean same(Optional<TableScene.PieceSight> one, Optional<TableScene.PieceSight> other) {
+        return one.map(s -> s.piece().id()).equals(other.map(s -> s.piece().id()));
     }
 
     private static boolean isAt(Piece piece, Point place, double near) {

@@ -65,7 +65,7 @@ final class TableCanvases {
 
     /** The level whose name was painted there, pixels. */
     Optional<String> levelNamedAt(double x, double y) {
-        return written.flatMap(room -> room.levelAt(new Point(x, y)));
+        return written.flatMap(room -> room.told().levelAt(new Point(x, y)));
     }
 
     void paint(
@@ -94,7 +94,7 @@ final class TableCanvases {
         LabelRoom room = TablePainter.paint(
                 ground.getGraphicsContext2D(), width, height, view, ink, scene, underlay, places.cuts(), beside, lines);
         written = Optional.of(room);
-        name.painted(room.lacking());
+        name.painted(room.told().lacking());
         GraphicsContext above = overlay.getGraphicsContext2D();
         List<Segment> glowing = scene.pieces().stream()
                 .flatMap(p -> p.levels().stream())
@@ -109,7 +109,14 @@ final class TableCanvases {
             MarkPainter.paint(above, view, ink, marks, room);
         });
         name.shown()
-                .ifPresent(piece -> NamePlate.paint(
-                        above, ink, piece.name(), name.at().x(), name.at().y(), width, height));
+                .ifPresent(sight -> NamePlate.paint(
+                        above,
+                        ink,
+                        sight.piece().name(),
+                        sight.subtitle(),
+                        name.at().x(),
+                        name.at().y(),
+                        width,
+                        height));
     }
 }

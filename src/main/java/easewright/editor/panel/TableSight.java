@@ -7,7 +7,6 @@ import easewright.editor.paint.TableScene;
 import easewright.geom.Box;
 import easewright.geom.Segment;
 import easewright.pattern.Rider;
-import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -22,7 +21,7 @@ final class TableSight {
     /** The meanings of the lines that are drawn. */
     private final ReadOnlyObjectWrapper<Legend> legend = new ReadOnlyObjectWrapper<>(Legend.NONE);
 
-    private TableScene scene = new TableScene(List.of(), false, false);
+    private TableScene scene = TableScene.EMPTY;
 
     void take(Desk desk, Optional<MarkHand> hand) {
         seen.set(seen(desk, hand));

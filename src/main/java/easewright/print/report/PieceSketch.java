@@ -2,13 +2,13 @@ package easewright.print.report;
 
 import easewright.geom.Affine;
 import easewright.geom.Box;
+import easewright.geom.Curve;
 import easewright.geom.Line;
 import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.geom.Segment;
 import easewright.measure.LevelWidth;
 import easewright.measure.PieceMeasures;
-import easewright.measure.Span;
 import easewright.pattern.Dart;
 import easewright.pattern.Piece;
 import easewright.pattern.SidePair;
@@ -101,7 +101,6 @@ final class PieceSketch {
             if (width.spans().isEmpty() || width.count() == 0) {
                 continue;
             }
-            Span span = width.spans().get(0);
             Optional<LevelWidth> old =
                     before.measures().piece(then(measures.pieceId())).flatMap(p -> p.level(width.level()));
             String text = old.filter(o -> Math.abs(o.net() - width.net()) >= 0.05)
@@ -111,7 +110,10 @@ final class PieceSketch {
                     .orElseGet(() ->
                             words.of("report.sketch.level", Map.of("level", width.level(), "width", width.net())));
             said.append("; ").append(text);
-            dimension(pencil, new Line(small.apply(span.from()), small.apply(span.to())), text, lines);
+            List<Curve> runs = width.cloth(measures.stitch()).stream()
+                    .map(run -> run.transformed(small))
+                    .toList();
+            dimension(pencil, runs, text, lines);
         }
     }
 
@@ -124,12 +126,23 @@ final class PieceSketch {
                 .orElse(id);
     }
 
-    /** A thin line from end to end with arrow heads, and its length above it. */
-    private static void dimension(Pencil pencil, Line line, String text, List<Line> others) {
-        Line right = line.start().x() <= line.end().x() ? line : (Line) line.reversed();
+    /** Thin lines over the cloth from end to end with arrow heads, and how long they are together above them. */
+    private static void dimension(Pencil pencil, List<Curve> runs, String text, List<Line> others) {
+        if (runs.isEmpty()) {
+            return;
+        }
+        runs.forEach(run -> pencil.along(run, Pen.MEASURE));
+        Curve first = runs.get(0);
+        Curve last = runs.get(runs.size() - 1);
+        pencil.arrowHead(first.start(), first.segments().get(0).tangent(0).times(-1), 1.8, Tone.DARK)
+                .arrowHead(
+                        last.end(),
+                        last.segments().get(last.segments().size() - 1).tangent(1),
+                        1.8,
+                        Tone.DARK);
+        Line all = new Line(first.start(), last.end());
+        Line right = all.start().x() <= all.end().x() ? all : (Line) all.reversed();
         Point along = right.end().minus(right.start()).unit();
-        pencil.run(List.of(right), Pen.MEASURE);
-        pencil.arrowHead(right.end(), along, 1.8, Tone.DARK).arrowHead(right.start(), along.times(-1), 1.8, Tone.DARK);
         Lettering face = Lettering.of(false);
         double size = LETTERS * Math.max(0.7, Math.min(1, (right.length() - 2) / face.width(text, LETTERS)));
         double wide = face.width(text, size);
@@ -140,7 +153,9 @@ final class PieceSketch {
                 .map(part -> middle + part * reach)
                 .filter(at -> others.stream().noneMatch(o -> crosses(o, right.start(), along, up, at, wide, size)))
                 .findFirst();
-        Point at = right.start().plus(along.times(clear.orElse(middle)));
+        double place = clear.orElse(middle);
+        double bow = bow(runs, right.start(), along, up, place, wide);
+        Point at = right.start().plus(along.times(place)).plus(up.times(bow));
         if (clear.isEmpty()) {
             // On paper of its own, as a line has to pass below it.
             Point half = along.times(wide / 2 + 0.3);
@@ -152,6 +167,18 @@ final class PieceSketch {
         }
         pencil.write(
                 text, at.plus(up.times(1.2)), size, Anchor.MIDDLE, Math.atan2(along.y(), along.x()), false, Tone.BLACK);
+    }
+
+    /** How far lines come up under words above the straight way between their ends, mm. */
+    private static double bow(List<Curve> runs, Point start, Point along, Point up, double at, double wide) {
+        return runs.stream()
+                .flatMap(run -> run.segments().stream())
+                .flatMap(segment -> IntStream.rangeClosed(0, STEPS).mapToObj(i -> segment.at((double) i / STEPS)))
+                .map(p -> p.minus(start))
+                .filter(p -> Math.abs(p.dot(along) - at) < wide / 2)
+                .mapToDouble(p -> p.dot(up))
+                .max()
+                .orElse(0);
     }
 
     /** Whether a line passes through words above another. */

@@ -65,7 +65,8 @@ final class PlanMap {
         double width = grid.joinedWidth(plan.across());
         double height = grid.joinedHeight(plan.down());
         double scale = Math.min(room.width() / width, Math.max(10, room.height()) / height);
-        Affine small = Affine.translation((room.width() - width * scale) / 2, room.minY())
+        double free = Math.max(0, room.height() - height * scale);
+        Affine small = Affine.translation((room.width() - width * scale) / 2, room.minY() + free / 2)
                 .after(Affine.scaling(scale, scale));
         for (Laid laid : plan.laid()) {
             PaperPiece paper = job.pieces().get(laid.shape());

@@ -67,6 +67,26 @@ class GripPlacesTest {
         assertThat(drawn).isGreaterThan(2000);
     }
 
+    /** A grip lies on its end, or so far from it that the stem which leads there is seen between them. */
+    @Test
+    void oneThatIsDrawnBackHasAStem() {
+        Random random = new Random(21);
+        int back = 0;
+        for (int round = 0; round < 400; round++) {
+            List<GripPlaces.End> ends = row(
+                    random.nextDouble(30),
+                    random.doubles(2 + random.nextInt(4), 60, 200).toArray());
+            for (GripPlaces.Place place : GripPlaces.of(ends)) {
+                double off = place.off().norm();
+                assertThat(off == 0 || off > 2 * OverlayPainter.GRIP)
+                        .as("%s", place)
+                        .isTrue();
+                back += off > 0 ? 1 : 0;
+            }
+        }
+        assertThat(back).isGreaterThan(500);
+    }
+
     /** On pieces as narrow as a dot there is room for dots alone. */
     @Test
     void onAWholeNestSeenFromAfarTheyAreDots() {

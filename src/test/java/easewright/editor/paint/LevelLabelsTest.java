@@ -67,17 +67,17 @@ class LevelLabelsTest {
         Set<String> found = new TreeSet<>();
         scene.pieces()
                 .forEach(p -> p.levels().stream()
-                        .filter(l -> room.told(p.piece().id()).stream()
+                        .filter(l -> room.told().levels(p.piece().id()).stream()
                                 .anyMatch(rows -> rows.get(0).startsWith(l.level())))
                         .forEach(l -> told.add(l.level())));
         for (int x = 0; x < 1100; x += 5) {
             for (int y = 0; y < 820; y += 5) {
-                room.levelAt(new Point(x, y)).ifPresent(found::add);
+                room.told().levelAt(new Point(x, y)).ifPresent(found::add);
             }
         }
         assertThat(told).hasSizeGreaterThan(1);
         assertThat(found).isEqualTo(told);
-        assertThat(room.levelAt(new Point(0, 0))).isEmpty();
+        assertThat(room.told().levelAt(new Point(0, 0))).isEmpty();
     }
 
     /** In every window, down to what a table has in one of 960 pixels, each piece at work has its label in words. */
@@ -93,7 +93,7 @@ class LevelLabelsTest {
                     for (TableScene.PieceSight piece : scene.pieces()) {
                         for (TableScene.LevelSight sight : piece.levels()) {
                             if (sight.chosen() && !piece.aside()) {
-                                assertThat(room.told(piece.piece().id()))
+                                assertThat(room.told().levels(piece.piece().id()))
                                         .as(
                                                 "%s, %s on %s, %s wide",
                                                 sample,
@@ -117,8 +117,13 @@ class LevelLabelsTest {
         for (int round = 0; round < 200; round++) {
             Point from = new Point(100 + random.nextDouble(200), 100 + random.nextDouble(200));
             Line seen = new Line(from, from.plus(new Point(60 + random.nextDouble(200), random.nextDouble(40) - 20)));
-            LevelLabel label =
-                    new LevelLabel(List.of("hip", "2 × 24 cm"), random.nextBoolean(), 200, seen, Optional.empty());
+            LevelLabel label = new LevelLabel(
+                    List.of("hip", "2 × 24 cm"),
+                    random.nextBoolean(),
+                    random.nextBoolean(),
+                    200,
+                    seen,
+                    Optional.empty());
             for (List<Point> places : List.of(label.offEnds(), label.besideLine(), label.onLeader())) {
                 for (Point middle : places) {
                     Box plate = LabelRoom.around(middle, label.width(), label.height());

@@ -103,7 +103,7 @@ class NamesOnPiecesTest {
         Viewport view = fitting(scene, WIDE, HIGH);
         LabelRoom room = painted(scene, view, WIDE, HIGH);
         assertThat(room.words()).hasSize(3);
-        assertThat(room.lacking()).isEmpty();
+        assertThat(room.told().lacking()).isEmpty();
         eachOnOnePieceOrNone(room, boxes, view);
     }
 
@@ -113,7 +113,7 @@ class NamesOnPiecesTest {
         TableScene scene = scene(boxes, List.of(LONG, "Skirt"));
         Viewport view = fitting(scene, WIDE, HIGH);
         LabelRoom room = painted(scene, view, WIDE, HIGH);
-        assertThat(room.lacking()).containsExactly("p0");
+        assertThat(room.told().lacking()).containsExactly("p0");
         assertThat(room.words()).hasSize(2);
         eachOnOnePieceOrNone(room, boxes, view);
     }
@@ -130,7 +130,7 @@ class NamesOnPiecesTest {
         Viewport view = fitting(scene, WIDE, HIGH);
         LabelRoom room = painted(scene, view, WIDE, HIGH);
         assertThat(room.words()).hasSize(4);
-        assertThat(room.lacking()).isEmpty();
+        assertThat(room.told().lacking()).isEmpty();
         eachOnOnePieceOrNone(room, boxes, view);
     }
 
