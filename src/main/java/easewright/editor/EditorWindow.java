@@ -20,6 +20,7 @@ import easewright.editor.panel.NoticeBar;
 import easewright.editor.panel.SheetPanel;
 import easewright.editor.panel.SheetPlace;
 import easewright.editor.panel.StartPanel;
+import easewright.editor.panel.TableFoot;
 import easewright.editor.panel.TopBar;
 import easewright.editor.panel.ViewButtons;
 import java.io.File;
@@ -82,21 +83,22 @@ final class EditorWindow {
         HintBar hint = new HintBar(session, marker, byKeys);
         BusyBar busy = new BusyBar(session, files.background());
         StackPane middle = new StackPane();
-        NoticeBar notice = new NoticeBar(session, view, middle, table::requestFocus);
+        NoticeBar notice = new NoticeBar(session, middle, table::requestFocus);
+        TableFoot foot = new TableFoot(hint, notice, view, middle);
         LegendBar legend = new LegendBar(
                 table.legendProperty(),
                 table.seenProperty(),
                 table.widthProperty(),
                 table.widthProperty()
                         .subtract(view.widthProperty())
-                        .subtract(notice.roomProperty())
-                        .subtract(MARGINS));
+                        .subtract(foot.roomProperty())
+                        .subtract(MARGINS),
+                foot.asksProperty());
         StartPanel start = new StartPanel(session, files);
-        middle.getChildren().addAll(table, start, view, legend, hint, busy, notice);
+        middle.getChildren().addAll(table, start, view, legend, busy, foot);
         middle.getStyleClass().add("middle");
         middle.setMinSize(0, 0);
         StackPane.setAlignment(view, Pos.BOTTOM_LEFT);
-        StackPane.setAlignment(hint, Pos.TOP_CENTER);
         StackPane.setAlignment(busy, Pos.BOTTOM_CENTER);
         root.setCenter(middle);
         root.getStyleClass().add("editor");

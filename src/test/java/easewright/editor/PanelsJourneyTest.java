@@ -2,6 +2,8 @@ package easewright.editor;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import easewright.alter.Ways;
+import easewright.editor.model.OtherWay;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import javafx.geometry.Bounds;
@@ -12,6 +14,7 @@ import javafx.scene.control.Menu;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.skin.ComboBoxListViewSkin;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.text.Text;
 import javafx.stage.Stage;
@@ -22,6 +25,9 @@ import org.testfx.util.WaitForAsyncUtils;
 
 /** How pages, lists and the windows over the table lie. */
 class PanelsJourneyTest extends Journey {
+    /** Above and below the letters of a line nothing is seen, pixels. */
+    private static final double BLANK = 3;
+
     @Start
     void start(Stage shown) throws Exception {
         open(shown);
@@ -54,19 +60,33 @@ class PanelsJourneyTest extends Journey {
     private static void noLineIsCut(ScrollPane page, String when) {
         double[] seen = seen(page);
         Node content = page.getContent();
-        assertThat(seen[1] - seen[0]).as("most of the page is seen, %s", when).isGreaterThan(100);
+        assertThat(seen[1] - seen[0])
+                .as("most of the page is seen, %s", when)
+                .isGreaterThan(page.getViewportBounds().getHeight() / 2);
         for (Node node : content.lookupAll(".text")) {
             if (node instanceof Text text && !text.getText().isBlank() && shown(text)) {
                 Bounds at = content.sceneToLocal(text.localToScene(text.getLayoutBounds()));
-                boolean oneLine = at.getHeight() < text.getFont().getSize() * 1.8;
-                for (double edge : seen) {
-                    boolean cut = at.getMinY() < edge - 2 && at.getMaxY() > edge + 2;
-                    assertThat(oneLine && cut)
+                if (at.getHeight() < text.getFont().getSize() * 1.8) {
+                    assertThat(isCut(at, seen, BLANK))
                             .as("%s, %s", text.getText(), when)
                             .isFalse();
                 }
             }
         }
+        for (Node box : content.lookupAll(".box")) {
+            if (shown(box)) {
+                Bounds at = content.sceneToLocal(box.localToScene(box.getLayoutBounds()));
+                assertThat(isCut(at, seen, 0.5)).as("a tick box, %s", when).isFalse();
+            }
+        }
+    }
+
+    private static boolean isCut(Bounds at, double[] seen, double rim) {
+        boolean cut = false;
+        for (double edge : seen) {
+            cut |= at.getMinY() < edge - rim && at.getMaxY() > edge + rim;
+        }
+        return cut;
     }
 
     private static boolean shown(Node node) {
@@ -83,19 +103,83 @@ class PanelsJourneyTest extends Journey {
             settle(robot);
             noLineIsCut(ease, "scrolled to " + at);
         }
-        robot.interact(() -> ease.setVvalue(0));
-        settle(robot);
-        // The page ends with a whole level: nothing of it has to be left out.
-        double[] seen = seen(ease);
-        Node last = robot.lookup(".ease-row").queryAll().stream()
-                .filter(row -> inContent(ease, row).getMaxY() <= seen[1] + 0.5)
-                .reduce((a, b) -> b)
-                .orElseThrow();
-        assertThat(inContent(ease, last).getMaxY()).isBetween(seen[1] - 7, seen[1]);
     }
 
-    private static Bounds inContent(ScrollPane page, Node node) {
-        return page.getContent().sceneToLocal(node.localToScene(node.getLayoutBounds()));
+    /** A form that finds no room is scrolled by whole lines as well, tick boxes among them. */
+    @Test
+    void noTickBoxOfAFormIsCut(FxRobot robot) throws Exception {
+        openSample(robot, "skirt");
+        robot.interact(() -> app.session()
+                .want(desk().wanted()
+                        .orElseThrow()
+                        .withAmount(10)
+                        .withOther(Ways.of("slash")
+                                .map(OtherWay::of)
+                                .map(o -> o.with("slash", List.of("Back/hem@50% > Back/waist@50%"))))));
+        ScrollPane form = robot.lookup(".here-settings").queryAs(ScrollPane.class);
+        int cutShort = 0;
+        for (int high = 820; high >= 560; high -= 20) {
+            double height = high;
+            robot.interact(() -> stage.setHeight(height));
+            settle(robot);
+            cutShort += form.getContent().getClip() == null ? 0 : 1;
+            noLineIsCut(form, "in a window " + high + " high");
+        }
+        assertThat(cutShort).isPositive();
+    }
+
+    private static double bottom(Node node) {
+        return node.localToScene(node.getLayoutBounds()).getMaxY();
+    }
+
+    private static double top(Node node) {
+        return node.localToScene(node.getLayoutBounds()).getMinY();
+    }
+
+    /** The place for an amount is as high as what it holds, on every page, before something is tried and while it is. */
+    @Test
+    void thePlaceForAnAmountLeavesNothingBlankAndNothingCut(FxRobot robot) throws Exception {
+        openSample(robot, "skirt");
+        Node head = robot.lookup("#here-title").query();
+        for (int amount : new int[] {0, 20}) {
+            robot.interact(
+                    () -> app.session().want(desk().wanted().orElseThrow().withAmount(amount)));
+            for (String page : List.of("ease", "rings", "size", "changes", "true", "notes")) {
+                robot.clickOn("#page-" + page);
+                settle(robot);
+                String when = page + ", " + amount + " mm";
+                assertThat(top(robot.lookup("#outcome").query()) - bottom(head))
+                        .as(when)
+                        .isBetween(0.0, 16.0);
+                Node last = amount > 0 || page.equals("ease")
+                        ? robot.lookup("#taper-smooth").query()
+                        : robot.lookup("#outcome").query();
+                assertThat(top(robot.lookup("#amount").query()) - bottom(last))
+                        .as(when)
+                        .isBetween(0.0, 16.0);
+                assertThat(bottom(robot.lookup("#keep").query()))
+                        .as(when)
+                        .isBetween(
+                                bottom(robot.lookup("#sheet").query()) - 16,
+                                bottom(robot.lookup("#sheet").query()));
+            }
+        }
+    }
+
+    /** The list of ways opens above its field, for want of room below, and close to it. */
+    @Test
+    void theListOfWaysHangsOnItsField(FxRobot robot) throws Exception {
+        openSample(robot, "skirt");
+        ComboBox<?> way = robot.lookup("#way").queryAs(ComboBox.class);
+        robot.interact(way::show);
+        settle(robot);
+        Node list = ((ComboBoxListViewSkin<?>) way.getSkin()).getPopupContent();
+        Bounds shown = list.localToScreen(list.getLayoutBounds());
+        Bounds field = way.localToScreen(way.getLayoutBounds());
+        double above = Math.abs(field.getMinY() - shown.getMaxY());
+        double below = Math.abs(shown.getMinY() - field.getMaxY());
+        assertThat(Math.min(above, below)).isLessThan(2);
+        robot.interact(way::hide);
     }
 
     @Test

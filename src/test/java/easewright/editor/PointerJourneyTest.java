@@ -96,7 +96,7 @@ class PointerJourneyTest extends Journey {
         assertThat(app.session().picking().isAsking()).isFalse();
     }
 
-    /** While a slash is asked for, the head of the table, the button and the pointer say so, end after end. */
+    /** While a slash is asked for, the foot of the table, the button and the pointer say so, end after end. */
     @Test
     void aSlashIsAskedForInWords(FxRobot robot) throws Exception {
         openTheSkirt(robot);

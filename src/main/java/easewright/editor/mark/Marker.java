@@ -102,8 +102,14 @@ public final class Marker {
 
     public void go(MarkState.Step step) {
         if (step != state().step()) {
+            goOn();
             change(s -> s.withStep(step));
         }
+    }
+
+    /** What was refused before is not said any more beside what is done now. */
+    public void goOn() {
+        session.goOn();
     }
 
     /** Shows on the table what a list speaks of. */
@@ -158,6 +164,7 @@ public final class Marker {
 
     /** Takes the tool that puts this level on pieces, or puts it away. */
     public void takeLevel(String level) {
+        goOn();
         boolean held = state().tool() == Tool.LEVEL && state().level().equals(Optional.of(level));
         change(s -> s.withTool(held ? Tool.NONE : Tool.LEVEL).withLevel(Optional.of(level)));
     }
@@ -175,6 +182,7 @@ public final class Marker {
 
     /** Takes a tool in hand, or puts it away if it is the one held. */
     public void take(Tool tool) {
+        goOn();
         change(s -> s.withTool(s.tool() == tool ? Tool.NONE : tool));
     }
 
@@ -244,6 +252,7 @@ public final class Marker {
     private void click(Snap snap) {
         Tool tool = state().tool();
         if (tool == Tool.KNOWN_LINE || tool == Tool.TAPE) {
+            goOn();
             change(s -> LineMeasured.after(s, snap));
             return;
         }
@@ -253,6 +262,7 @@ public final class Marker {
         if (wrong.isPresent()) {
             session.say(true, "problem." + wrong.get(), Map.of());
         } else if (picks.size() < tool.clicks()) {
+            goOn();
             change(s -> s.withPicks(picks));
         } else {
             Optional<String> level = state().level();

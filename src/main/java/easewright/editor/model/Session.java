@@ -66,9 +66,27 @@ public final class Session {
 
     private void change(UnaryOperator<Desk> step) {
         Desk before = desk.get();
-        Desk now = step.apply(before);
+        Desk now = goneOn(before, step.apply(before));
         kept = Kept.after(kept, before, now);
         desk.set(now);
+    }
+
+    /** What failed before is not said any more beside something that was done since. */
+    private static Desk goneOn(Desk before, Desk now) {
+        boolean done = now.pattern() != before.pattern()
+                || now.unit() != before.unit()
+                || now.dark() != before.dark()
+                || !now.size().equals(before.size());
+        boolean stale = now.notice().filter(Desk.Notice::bad).isPresent()
+                && now.notice().equals(before.notice());
+        return done && stale ? now.withNotice(Optional.empty()) : now;
+    }
+
+    /** Something was done that leaves the desk as it is, such as turning a page: what failed before is not said any more. */
+    public void goOn() {
+        if (desk().notice().filter(Desk.Notice::bad).isPresent()) {
+            hush();
+        }
     }
 
     /** The change that was just kept, until something new is begun. */

@@ -70,10 +70,15 @@ public record WayForm(String what, String hint, List<Field> fields) {
         fields = List.copyOf(fields);
     }
 
-    /** Every way by its method and its name, the most usual first. */
-    public static List<Option> ways(Words words) {
+    /**
+     * The ways by their method and their name, the most usual first: those that the garment has pieces for, and the one
+     * that is chosen.
+     */
+    public static List<Option> ways(Desk desk, Wanted wanted) {
+        String chosen = wanted.other().map(OtherWay::method).orElse("");
         return Ways.all().stream()
-                .map(w -> new Option(w.method(), words.of("way." + w.method() + ".name")))
+                .filter(w -> w.method().equals(chosen) || WayOptions.allows(desk.garment(), w))
+                .map(w -> new Option(w.method(), desk.words().of("way." + w.method() + ".name")))
                 .toList();
     }
 

@@ -54,6 +54,20 @@ final class WayOptions {
         };
     }
 
+    /** Whether the pieces of a garment have what a way changes, at any level: darts, or sleeves with a cap. */
+    static boolean allows(Pattern garment, Way way) {
+        return way.settings().stream().allMatch(setting -> switch (setting.kind()) {
+            case DARTS -> garment.pieces().stream().anyMatch(p -> !p.darts().isEmpty());
+            case PIECES ->
+                way.aim() == Way.Aim.LENGTH || garment.pieces().stream().anyMatch(WayOptions::isSleeve);
+            default -> true;
+        });
+    }
+
+    private static boolean isSleeve(Piece piece) {
+        return piece.edges().stream().anyMatch(e -> e.role() == EdgeRole.CAP);
+    }
+
     /** What takes part where nothing is chosen: all that can. */
     static List<String> usual(Setting setting, OtherWay other, Desk desk) {
         return switch (setting.kind()) {
@@ -135,7 +149,7 @@ final class WayOptions {
                     .toList();
         }
         return counting().stream()
-                .filter(p -> p.edges().stream().anyMatch(e -> e.role() == EdgeRole.CAP))
+                .filter(WayOptions::isSleeve)
                 .sorted(Comparator.comparing(Piece::name))
                 .toList();
     }

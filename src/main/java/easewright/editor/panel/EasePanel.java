@@ -24,12 +24,6 @@ import javafx.scene.layout.VBox;
 
 /** The ease sheet: how much ease there is at each level, and whether that is what is wanted. */
 public final class EasePanel extends ScrollPane {
-    /** What it may leave to what is below it, pixels. */
-    private static final double SPARED = 60;
-
-    /** Between its last level and what is below it, pixels. */
-    private static final double BELOW = 6;
-
     private final Session session;
     private final VBox rows = new VBox();
     private final HBox heads = new HBox(EaseRowView.GAP);
@@ -45,8 +39,6 @@ public final class EasePanel extends ScrollPane {
     private final LevelTold told = new LevelTold(sources);
     private String seen = "";
     private double room;
-    /** How much lies above the levels while the cloth is folded, pixels. */
-    private double above;
 
     public EasePanel(Session session, FileWork files) {
         this.session = session;
@@ -164,31 +156,6 @@ public final class EasePanel extends ScrollPane {
         } else if (bottom > from + room) {
             setVvalue((bottom - room) / (whole - room));
         }
-    }
-
-    /**
-     * What it can do without to end with a whole level, while what can be folded away above the levels is folded.
-     *
-     * @param room how high it would be, pixels
-     * @return of that at most {@link #SPARED}
-     */
-    double spare(double room) {
-        return views.values().stream()
-                .mapToDouble(row -> room - above - row.getLayoutY() - row.getHeight() - BELOW)
-                .filter(left -> left >= 0 && left < SPARED)
-                .min()
-                .orElse(0);
-    }
-
-    /** Told when the levels come to lie elsewhere. */
-    void onOtherLevels(Runnable told) {
-        rows.boundsInParentProperty().addListener((o, was, is) -> {
-            // Opened for a test, it gives its room back.
-            if (!cloth.isOpen()) {
-                above = rows.getLayoutY();
-                told.run();
-            }
-        });
     }
 
     private void heads(Words words) {

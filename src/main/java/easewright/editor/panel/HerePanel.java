@@ -10,10 +10,10 @@ import easewright.editor.model.Wanted;
 import easewright.text.LengthUnit;
 import easewright.text.Words;
 import java.util.List;
-import java.util.function.DoubleUnaryOperator;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import javafx.css.PseudoClass;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -52,7 +52,7 @@ public final class HerePanel extends VBox {
     private final RefusalView refusal = new RefusalView(this::change);
     private final Button keep = new Button();
     private final Button leave = new Button();
-    /** All that comes and goes: it scrolls in a room of its own, so that what lies around it keeps its place. */
+    /** All that comes and goes: it stands above the amount, which so keeps its place, and scrolls where there is no room. */
     private final VBox said = new VBox(5);
 
     private final HBox how = new HBox(8, wayTitle, way);
@@ -109,31 +109,24 @@ public final class HerePanel extends VBox {
         how.setAlignment(Pos.CENTER_LEFT);
         wayTitle.setMinWidth(SeamSettings.LEAD);
         HBox.setHgrow(way, Priority.ALWAYS);
-        said.getChildren()
-                .setAll(
-                        amount.wrong(),
-                        amount.doubt(),
-                        refusal,
-                        outcome,
-                        where,
-                        followUp,
-                        effect,
-                        how,
-                        seams,
-                        form,
-                        choices);
-        for (Region always : List.of(amount.wrong(), amount.doubt(), refusal, outcome, how)) {
+        said.getChildren().setAll(outcome, where, followUp, effect, how, seams, form, choices);
+        for (Region always : List.of(outcome, how)) {
             always.setMinHeight(USE_PREF_SIZE);
         }
-        ScrollPane room = new FittedScroll(said);
+        // What comes and goes above them moves no setting that is pressed.
+        said.setAlignment(Pos.BOTTOM_LEFT);
+        ScrollPane room = new FittedScroll(said, LEAST_ROOM);
         room.getStyleClass().add("here-settings");
-        room.setMinHeight(LEAST_ROOM);
         VBox.setVgrow(room, Priority.ALWAYS);
+        // Its bar stands in the margin.
+        VBox.setMargin(room, new Insets(0, -FittedScroll.GUTTER, 0, 0));
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
         HBox done = new HBox(8, gap, leave, keep);
-        getChildren().setAll(head, alsoIn, amount, room, done);
-        for (Region always : List.of(head, alsoIn, amount, done)) {
+        VBox.setMargin(amount, new Insets(4, 0, 0, 0));
+        VBox.setMargin(done, new Insets(3, 0, 0, 0));
+        getChildren().setAll(head, alsoIn, room, amount.wrong(), amount.doubt(), refusal, amount, done);
+        for (Region always : List.of(head, alsoIn, amount.wrong(), amount.doubt(), refusal, amount, done)) {
             always.setMinHeight(USE_PREF_SIZE);
         }
     }
@@ -145,7 +138,7 @@ public final class HerePanel extends VBox {
         }
     }
 
-    /** Makes room for a page that is read. How high it is depends on nothing that is tried: the amount keeps its place. */
+    /** Makes room for a page that is read. */
     void fold(boolean small) {
         folds = small;
         head.mayFold(!small);
@@ -157,26 +150,20 @@ public final class HerePanel extends VBox {
         show(session.desk());
     }
 
-    /** Beside a page that is read, or as is wished. */
-    private boolean isFolded() {
-        return folds || head.isFolded();
-    }
-
     /**
      * Takes its share of the height.
      *
      * @param height of the sheet, pixels
-     * @param left   what of a height the page above can do without
+     * @param page   what the page above and its tabs want of it at least
      */
-    void share(double height, DoubleUnaryOperator left) {
-        this.height.share(height, left);
+    void share(double height, double page) {
+        this.height.share(height, page);
         requestLayout();
     }
 
     @Override
     protected double computePrefHeight(double width) {
-        double also = alsoIn.isManaged() ? alsoIn.prefHeight(width) : 0;
-        return height.of(also, isFolded() && !where.isOpen());
+        return height.of(super.computePrefHeight(width));
     }
 
     /** After it there is nothing more to keep or to leave: the keyboard goes to the next amount. */
@@ -256,7 +243,7 @@ public final class HerePanel extends VBox {
         outcome.pseudoClassStateChanged(INVITING, misread || waits || nothing && kept.isEmpty());
         effect.show(Effect.of(desk), desk);
         amount.heard(desk, outcome.getText(), !kept.isEmpty());
-        boolean small = isFolded() && wanted.amount() == 0 && wanted.atSeams();
+        boolean small = wanted.atSeams() && (head.isFolded() || folds && wanted.amount() == 0);
         boolean set = !small && !where.isOpen();
         Parts.present(how, set);
         Parts.present(seams, set && wanted.atSeams());
@@ -272,6 +259,8 @@ public final class HerePanel extends VBox {
         Parts.present(sides, set && wanted.maySided());
         Parts.present(choices, sides.isManaged() || seams.taper().isManaged());
         refused(desk);
+        height.follow(
+                wanted.amount() != 0, List.of(wanted.level(), wanted.other().map(o -> o.method()), set, folds));
         Parts.present(
                 outcome,
                 !outcome.getText().isEmpty() && (misread || waits || !nothing || !kept.isEmpty() || !where.isOpen()));

@@ -10,21 +10,16 @@ import easewright.editor.model.Session;
 import easewright.pattern.Pattern;
 import easewright.text.Words;
 import java.util.Optional;
-import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
-/** At the head of the table, what the next click does, and to whoever works by keyboard how to click. */
+/** At the foot of the table, what the next click does, and to whoever works by keyboard how to click. */
 public final class HintBar extends HBox {
-    /** From the sides of the table, pixels. */
-    private static final double APART = 14;
-
     private final Session session;
     private final Marker marker;
     private final ByKeys byKeys;
@@ -45,8 +40,7 @@ public final class HintBar extends HBox {
         setId("hint-bar");
         getStyleClass().add("hint-bar");
         setAlignment(Pos.CENTER_LEFT);
-        setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
-        StackPane.setMargin(this, new Insets(0, APART, 0, APART));
+        setMaxHeight(Region.USE_PREF_SIZE);
         marker.stateProperty().addListener((o, before, now) -> show());
         byKeys.onProperty().addListener(o -> show());
         session.picking().askProperty().addListener(o -> show());
@@ -81,6 +75,7 @@ public final class HintBar extends HBox {
             keys.visibleProperty().bind(byKeys.onProperty());
             keys.managedProperty().bind(byKeys.onProperty());
             VBox words = new VBox(text, keys);
+            words.setAlignment(Pos.CENTER_LEFT);
             HBox.setHgrow(words, Priority.ALWAYS);
             getChildren().setAll(words, everywhere, stop);
         }

@@ -6,6 +6,7 @@ import easewright.editor.paint.Ink;
 import easewright.text.Words;
 import java.util.Locale;
 import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.value.ObservableBooleanValue;
 import javafx.beans.value.ObservableNumberValue;
 import javafx.geometry.Pos;
 import javafx.scene.Group;
@@ -36,6 +37,7 @@ public final class LegendBar extends FlowPane {
     private final ReadOnlyObjectProperty<Desk> seen;
     private final ObservableNumberValue across;
     private final ObservableNumberValue room;
+    private final ObservableBooleanValue asks;
     private Legend shown = Legend.NONE;
     private boolean dark;
 
@@ -45,16 +47,20 @@ public final class LegendBar extends FlowPane {
      * @param across how wide the table is, pixels
      * @param room   how much there is beside the buttons in the other corner, pixels; with less it stands at the head of
      *               the table, in two rows if it must
+     * @param asks   whether a click on the table is asked for: then what is there is not to be covered, and without room
+     *               it waits
      */
     public LegendBar(
             ReadOnlyObjectProperty<Legend> legend,
             ReadOnlyObjectProperty<Desk> seen,
             ObservableNumberValue across,
-            ObservableNumberValue room) {
+            ObservableNumberValue room,
+            ObservableBooleanValue asks) {
         this.legend = legend;
         this.seen = seen;
         this.across = across;
         this.room = room;
+        this.asks = asks;
         setId("legend");
         getStyleClass().add("legend");
         setAlignment(Pos.CENTER_LEFT);
@@ -63,6 +69,7 @@ public final class LegendBar extends FlowPane {
         setVisible(false);
         across.addListener(o -> place());
         room.addListener(o -> place());
+        asks.addListener(o -> place());
         legend.addListener(o -> show());
         seen.addListener(o -> show());
         show();
@@ -75,6 +82,7 @@ public final class LegendBar extends FlowPane {
         setPrefWrapLength(beside ? inRow : Math.min(inRow, across.doubleValue() - 2 * MARGIN - around));
         StackPane.setAlignment(this, beside ? Pos.BOTTOM_RIGHT : Pos.TOP_RIGHT);
         setTranslateY(beside ? -MARGIN : HEAD);
+        setVisible(!shown.signs().isEmpty() && (beside || !asks.get()));
     }
 
     /** How wide all of it is in one row, pixels. */
@@ -93,7 +101,6 @@ public final class LegendBar extends FlowPane {
         }
         shown = now;
         dark = desk.dark();
-        setVisible(!now.signs().isEmpty());
         getChildren()
                 .setAll(now.signs().stream().map(s -> said(s, desk.words())).toList());
         if (getScene() != null) {

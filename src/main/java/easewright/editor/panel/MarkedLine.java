@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javafx.event.Event;
-import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -96,10 +95,7 @@ final class MarkedLine {
 
     private Node part(String words) {
         if (MARK.matcher(words).matches()) {
-            Button mark = SourceList.mark();
-            // It reaches over the line below, which is not to stand farther away for it.
-            HBox.setMargin(mark, new Insets(0, 0, -9, 0));
-            return mark;
+            return new SourceMark(pane instanceof TextFlow);
         }
         if (pane instanceof TextFlow) {
             return new Text();

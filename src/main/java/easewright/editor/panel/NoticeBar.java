@@ -7,11 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
 import javafx.animation.PauseTransition;
-import javafx.beans.binding.Bindings;
-import javafx.beans.value.ObservableNumberValue;
 import javafx.css.PseudoClass;
 import javafx.event.EventTarget;
-import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -22,20 +19,15 @@ import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.StackPane;
 import javafx.util.Duration;
 
 /**
- * One line at the foot of the table for what has just happened, beside the buttons of the view, where the pieces leave
- * room. Stays until put away or followed by work; that something was saved is no news for long, and stands at the head of
+ * One line at the foot of the table for what has just happened. Stays until put away or followed by work; that something was saved is no news for long, and stands at the head of
  * the window: it goes by itself, or as soon as a hand comes to the table.
  */
 public final class NoticeBar extends HBox {
     private static final PseudoClass BAD = PseudoClass.getPseudoClass("bad");
 
-    private static final double APART = 14;
-    private static final double LEAST = 200;
-    private static final double MOST = 720;
     /** The button that puts the line away, and what is blank around the text. */
     private static final double ROUND_TEXT = 70;
 
@@ -54,20 +46,16 @@ public final class NoticeBar extends HBox {
     private Node before;
 
     /**
-     * @param beside what it stands beside
-     * @param over   what it lies over
+     * @param over    what it lies over
      * @param onwards gives the keys to something else once it is put away, if they came here by themselves
      */
-    public NoticeBar(Session session, Region beside, Region over, Runnable onwards) {
+    public NoticeBar(Session session, Region over, Runnable onwards) {
         this.onwards = onwards;
         this.session = session;
         setId("notice");
         getStyleClass().add("notice");
         setAlignment(Pos.CENTER_LEFT);
         setMaxHeight(Region.USE_PREF_SIZE);
-        over.widthProperty().addListener(o -> fit(beside, over));
-        beside.widthProperty().addListener(o -> fit(beside, over));
-        beside.visibleProperty().addListener(o -> fit(beside, over));
         setMaxWidth(Region.USE_PREF_SIZE);
         over.addEventFilter(MouseEvent.MOUSE_PRESSED, e -> goFor(e.getTarget()));
         over.addEventFilter(ScrollEvent.SCROLL, e -> goFor(e.getTarget()));
@@ -103,16 +91,9 @@ public final class NoticeBar extends HBox {
         }
     }
 
-    /** How much of the foot of the table it takes, pixels; 0 while nothing is said. */
-    public ObservableNumberValue roomProperty() {
-        return Bindings.when(visibleProperty()).then(widthProperty().add(APART)).otherwise(0);
-    }
-
-    private void fit(Region beside, Region over) {
-        double left = beside.isVisible() ? beside.getWidth() + 2 * APART : APART;
-        StackPane.setAlignment(this, beside.isVisible() ? Pos.BOTTOM_LEFT : Pos.BOTTOM_CENTER);
-        StackPane.setMargin(this, new Insets(APART, APART, APART, left));
-        text.setMaxWidth(Math.max(LEAST, Math.min(MOST, over.getWidth() - left - APART - ROUND_TEXT)));
+    /** How wide it may be, pixels. */
+    void widest(double pixels) {
+        text.setMaxWidth(pixels - ROUND_TEXT);
     }
 
     private void show(Desk desk) {

@@ -18,6 +18,7 @@ import javafx.css.PseudoClass;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.geometry.Rectangle2D;
+import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -36,8 +37,15 @@ import javafx.stage.Window;
 
 /** A window over the table in which prints and reports are chosen, looked at and saved. */
 public final class PrintPanel {
-    /** What the frame and title of a window may take of a small screen, pixels. */
+    /** What is seen at the sides of the window that it stands over, and between it and what is above it; pixels. */
     private static final double FRAME = 24;
+
+    private static final double BELOW = 10;
+
+    private static final double LEAST_WIDE = 760;
+    private static final double LEAST_HIGH = 520;
+    /** A page is seen as large as the height allows; more at its sides shows nothing, pixels. */
+    private static final double MOST_WIDE = 1400;
 
     private static final PseudoClass BAD = PseudoClass.getPseudoClass("bad");
 
@@ -117,9 +125,8 @@ public final class PrintPanel {
         root.setLeft(side);
         root.setCenter(preview);
         root.getStyleClass().addAll("editor", "print-window", desk.dark() ? "by-lamp" : "by-day");
-        Rectangle2D screen = Screen.getPrimary().getVisualBounds();
-        Scene scene = new Scene(
-                root, Math.min(1060, screen.getWidth() - FRAME), Math.min(720, screen.getHeight() - 2 * FRAME));
+        Rectangle2D place = place(over);
+        Scene scene = new Scene(root, place.getWidth(), place.getHeight());
         scene.getStylesheets()
                 .add(Objects.requireNonNull(PrintPanel.class.getResource("/easewright/editor/editor.css"))
                         .toExternalForm());
@@ -133,8 +140,10 @@ public final class PrintPanel {
         Behind.step(over, stage);
         stage.initModality(Modality.WINDOW_MODAL);
         stage.setTitle(words.of("editor.print.title", Map.of("name", PaperPages.name(desk))));
-        stage.setMinWidth(760);
-        stage.setMinHeight(520);
+        stage.setMinWidth(LEAST_WIDE);
+        stage.setMinHeight(LEAST_HIGH);
+        stage.setX(place.getMinX());
+        stage.setY(place.getMinY());
         stage.setOnHidden(e -> {
             press.close();
             hand.closed();
@@ -144,6 +153,35 @@ public final class PrintPanel {
         stage.show();
         make(options.choice());
         hand.opened(scene, words.of("editor.field.waiting"));
+    }
+
+    /**
+     * Below the bar at the head of the window it stands over, which it leaves whole, and nearly as large as the rest; on
+     * the screen in any case. What it holds is so large, without a frame of its own, which is taken to be as high as that
+     * of the other window.
+     */
+    private static Rectangle2D place(Window over) {
+        Scene below = over.getScene();
+        Node bar = below.lookup(".top-bar");
+        double head = bar == null ? 0 : bar.localToScene(bar.getLayoutBounds()).getMaxY();
+        double frame = below.getY();
+        Rectangle2D screen = Screen.getScreensForRectangle(
+                        over.getX(), over.getY(), Math.max(1, over.getWidth()), Math.max(1, over.getHeight()))
+                .stream()
+                .findFirst()
+                .orElseGet(Screen::getPrimary)
+                .getVisualBounds();
+        double wide = Math.max(LEAST_WIDE, Math.min(MOST_WIDE, below.getWidth() - 2 * FRAME));
+        double high = Math.max(LEAST_HIGH, below.getHeight() - head - frame - 2 * BELOW);
+        wide = Math.min(wide, screen.getWidth());
+        high = Math.min(high, screen.getHeight() - frame);
+        double x = over.getX() + (over.getWidth() - wide) / 2;
+        double y = over.getY() + frame + head + BELOW;
+        return new Rectangle2D(
+                Math.max(screen.getMinX(), Math.min(x, screen.getMaxX() - wide)),
+                Math.max(screen.getMinY(), Math.min(y, screen.getMaxY() - high - frame)),
+                wide,
+                high);
     }
 
     private void make(PaperChoice choice) {

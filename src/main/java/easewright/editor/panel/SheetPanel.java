@@ -47,8 +47,7 @@ public final class SheetPanel extends VBox {
         StackPane below = new StackPane(here);
         EasePanel ease = new EasePanel(session, files);
         HBox row = new HBox();
-        heightProperty().addListener(o -> here.share(getHeight(), left -> ease.spare(left - row.getHeight())));
-        ease.onOtherLevels(() -> Platform.runLater(here::requestLayout));
+        heightProperty().addListener(o -> here.share(getHeight(), row.prefHeight(-1) + PageStack.LEAST));
         setId("sheet");
         getStyleClass().add("sheet");
         pages.put("marks", new MarksPanel(session, marker, files, table::show, table::show, () -> goTo("ease")));
@@ -97,7 +96,10 @@ public final class SheetPanel extends VBox {
             tab.setId("page-" + key);
             tab.setToggleGroup(group);
             tab.getStyleClass().add("sheet-tab");
-            tab.setOnAction(e -> turnTo(key));
+            tab.setOnAction(e -> {
+                session.goOn();
+                turnTo(key);
+            });
             tab.setMaxWidth(Double.MAX_VALUE);
             HBox.setHgrow(tab, Priority.ALWAYS);
             tabs.put(key, tab);
@@ -173,6 +175,7 @@ public final class SheetPanel extends VBox {
 
     /** Turns to a page by key: whoever works by keyboard goes on in it. */
     public void goTo(String key) {
+        marker.goOn();
         turnTo(key);
         // At once: on a slow machine the next keys come before anything that is left for later. What scrolls has its
         // parts only once it is styled.

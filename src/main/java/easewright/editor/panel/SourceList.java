@@ -27,7 +27,7 @@ final class SourceList extends VBox {
     private static final PseudoClass LED = PseudoClass.getPseudoClass("led");
 
     /** So wide and high that it is not missed, pixels. */
-    private static final double TARGET = 24;
+    static final double TARGET = 24;
 
     private final Label legend = said("");
     private final GridPane list = new GridPane(4, 3);
@@ -48,10 +48,10 @@ final class SourceList extends VBox {
         OneStop.in(list);
     }
 
-    /** A number that can be pressed. */
-    static Button mark() {
+    /** A number of the list itself. */
+    private static Button mark() {
         Button mark = new Button();
-        mark.getStyleClass().addAll("flat", "source-mark");
+        mark.getStyleClass().addAll("flat", "source-mark", "listed");
         mark.setMinSize(TARGET, TARGET);
         return mark;
     }

@@ -15,12 +15,17 @@ import javafx.util.StringConverter;
 
 /** The choice of the way in which a change is made: at the seams, which can be taken hold of, or another. */
 final class WayChoice extends ComboBox<WayForm.Option> {
+    /** All ways are to be seen at once. */
+    private static final int MOST = 16;
+
     private boolean showing;
     private Desk desk;
 
     WayChoice(Consumer<UnaryOperator<Wanted>> changer) {
         setId("way");
         setMaxWidth(Double.MAX_VALUE);
+        setVisibleRowCount(MOST);
+        ListPlace.above(this);
         setConverter(new StringConverter<>() {
             @Override
             public String toString(WayForm.Option option) {
@@ -45,7 +50,7 @@ final class WayChoice extends ComboBox<WayForm.Option> {
         Words words = now.words();
         List<WayForm.Option> options = new ArrayList<>();
         options.add(new WayForm.Option("", words.of("editor.way.seams")));
-        for (WayForm.Option way : WayForm.ways(words)) {
+        for (WayForm.Option way : WayForm.ways(now, wanted)) {
             boolean seams = SeamsInFull.is(way.text());
             options.add(seams ? new WayForm.Option(way.text(), words.of("editor.way.seams-all")) : way);
         }

@@ -6,6 +6,7 @@ import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
+import javafx.scene.control.Control;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Region;
@@ -20,8 +21,14 @@ final class WholeLines {
     /** What is higher is no line, and may be cut; pixels. */
     private static final double LINE = 64;
 
-    /** Less than this of a line is only its blank rim, pixels. */
+    /** How far from an edge lines may be left out, one that stands beside the next included; pixels. */
+    private static final double FAR = 2 * LINE;
+
+    /** So much of a line of words, above and below, is blank; pixels. */
     private static final double RIM = 2;
+
+    /** Less than this is not seen, pixels. */
+    private static final double HAIR = 0.5;
 
     private final ScrollPane page;
     private final Region content;
@@ -61,10 +68,10 @@ final class WholeLines {
         }
         double top = Math.max(0, Math.min(1, page.getVvalue())) * (whole - room);
         double bottom = top + room;
-        List<double[]> cut = new ArrayList<>();
-        gather(content, top, bottom, cut);
-        double from = first(cut, top);
-        double to = last(cut, bottom);
+        List<double[]> lines = new ArrayList<>();
+        gather(content, top, bottom, lines);
+        double from = first(lines, top);
+        double to = last(lines, bottom);
         shown.setX(-LINE);
         shown.setWidth(content.getWidth() + 2 * LINE);
         shown.setY(from);
@@ -79,12 +86,13 @@ final class WholeLines {
         return node == null || node.isVisible() && isSeen(node.getParent());
     }
 
-    private static double first(List<double[]> lines, double top) {
+    /** Where what is shown begins: below each line that the upper edge cuts, and each that this would cut in turn. */
+    static double first(List<double[]> lines, double top) {
         double from = top;
         for (boolean again = true; again; ) {
             again = false;
             for (double[] line : lines) {
-                if (line[0] < from - RIM && line[1] > from + RIM && line[1] < top + LINE) {
+                if (line[0] < from - HAIR && line[1] > from + HAIR && line[1] <= top + FAR) {
                     from = line[1];
                     again = true;
                 }
@@ -93,12 +101,13 @@ final class WholeLines {
         return from;
     }
 
-    private static double last(List<double[]> lines, double bottom) {
+    /** Where it ends: above each line that the lower edge cuts, and each that this would cut in turn. */
+    static double last(List<double[]> lines, double bottom) {
         double to = bottom;
         for (boolean again = true; again; ) {
             again = false;
             for (double[] line : lines) {
-                if (line[0] < to - RIM && line[1] > to + RIM && line[0] > bottom - LINE) {
+                if (line[0] < to - HAIR && line[1] > to + HAIR && line[0] >= bottom - FAR) {
                     to = line[0];
                     again = true;
                 }
@@ -113,9 +122,9 @@ final class WholeLines {
             return;
         }
         Bounds at = content.sceneToLocal(node.localToScene(node.getLayoutBounds()));
-        boolean far = at.getMaxY() < top - LINE
-                || at.getMinY() > bottom + LINE
-                || at.getMinY() > top + LINE && at.getMaxY() < bottom - LINE;
+        boolean far = at.getMaxY() < top - FAR
+                || at.getMinY() > bottom + FAR
+                || at.getMinY() > top + FAR && at.getMaxY() < bottom - FAR;
         if (node != content && far) {
             return;
         }
@@ -124,7 +133,7 @@ final class WholeLines {
                     1, (int) Math.round(at.getHeight() / (text.getFont().getSize() * 1.2)));
             double high = at.getHeight() / count;
             for (int i = 0; i < count; i++) {
-                lines.add(new double[] {at.getMinY() + i * high, at.getMinY() + (i + 1) * high});
+                lines.add(new double[] {at.getMinY() + i * high + RIM, at.getMinY() + (i + 1) * high - RIM});
             }
         } else if (isBox(node) && at.getHeight() <= LINE) {
             lines.add(new double[] {at.getMinY(), at.getMaxY()});
@@ -133,8 +142,15 @@ final class WholeLines {
         }
     }
 
-    /** What is seen by its own outline, and not only by what lies in it. */
+    /** What is seen by its own outline, or is one thing however many parts it has, such as a tick box with its words. */
     private static boolean isBox(Node node) {
+        if (node instanceof SourceMark) {
+            // It reaches beyond its line, but is seen within it.
+            return false;
+        }
+        if (node instanceof Control && !(node instanceof Label) && !(node instanceof ScrollPane)) {
+            return true;
+        }
         boolean drawn = node instanceof Region region
                 && (region.getBorder() != null || region.getBackground() != null)
                 && (!(node instanceof Label) || node.getStyleClass().contains("sign"));

@@ -42,7 +42,8 @@ class OtherWayTest extends FormAtWork {
                     .as(field.key())
                     .isTrue();
         }
-        assertThat(WayForm.ways(words)).anySatisfy(o -> assertThat(o.text()).isEqualTo(way.method()));
+        assertThat(WayForm.ways(session.desk(), session.desk().wanted().orElseThrow()))
+                .anySatisfy(o -> assertThat(o.text()).isEqualTo(way.method()));
         assertThat(HereWords.outcome(session.desk()))
                 .doesNotContain(".setting.")
                 .doesNotContain("editor.");
@@ -100,5 +101,27 @@ class OtherWayTest extends FormAtWork {
 
     private WayForm.Field darts() {
         return field("dart");
+    }
+
+    /** A skirt has darts and no sleeve; without the pieces that have darts, nothing can be taken from them. */
+    @Test
+    void onlyWaysThatThePiecesAllowAreOffered() {
+        assertThat(offered())
+                .contains("dart", "dart-to-seam", "slash", "lengthen")
+                .doesNotContain("sleeve");
+        session.edit(session.desk()
+                .pattern()
+                .withPieces(session.desk().pattern().pieces().stream()
+                        .filter(p -> p.darts().isEmpty())
+                        .toList()));
+        assertThat(offered()).contains("slash").doesNotContain("dart", "dart-to-seam");
+        want("sleeve", 10);
+        assertThat(offered()).as("what is chosen can be seen").contains("sleeve");
+    }
+
+    private List<String> offered() {
+        return WayForm.ways(session.desk(), session.desk().wanted().orElseThrow()).stream()
+                .map(WayForm.Option::text)
+                .toList();
     }
 }

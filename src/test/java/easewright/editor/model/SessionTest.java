@@ -14,6 +14,7 @@ import easewright.text.LengthUnit;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -231,5 +232,30 @@ class SessionTest extends SkirtSession {
         session.setUnit(LengthUnit.CM);
         session.open(page("24in"));
         assertThat(session.desk().unit()).as("now chosen").isEqualTo(LengthUnit.CM);
+    }
+
+    /** What failed is told until something else is done; what went well stays. */
+    @Test
+    void whatFailedIsNotSaidBesideWhatIsDoneSince() throws Exception {
+        session.open(OpenedSample.skirt());
+        session.want(session.desk().wanted().orElseThrow().withAmount(10));
+        List<Runnable> done = List.of(
+                session::keep,
+                session::undo,
+                session::redo,
+                () -> session.setUnit(LengthUnit.INCH),
+                () -> session.setDark(true),
+                session::goOn);
+        for (Runnable step : done) {
+            session.say(true, "editor.said.failed", Map.of("file", "a.svg", "reason", "b"));
+            session.point(Optional.empty());
+            assertThat(session.desk().notice()).as("nothing was done yet").isPresent();
+            step.run();
+            assertThat(session.desk().notice()).isEmpty();
+        }
+        session.say(false, "editor.said.kept-again", Map.of());
+        session.setDark(false);
+        session.goOn();
+        assertThat(session.desk().notice()).isPresent();
     }
 }
