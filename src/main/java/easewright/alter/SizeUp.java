@@ -2,6 +2,7 @@ package easewright.alter;
 
 import easewright.geom.Affine;
 import easewright.geom.Box;
+import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.measure.GarmentMeasures;
 import easewright.measure.Girth;
@@ -42,7 +43,7 @@ public record SizeUp(
         EDGES,
         /** The girth at a level. */
         GIRTH,
-        /** The longest piece along its grain. */
+        /** The longest piece along its grain, from its highest to its lowest point. */
         LENGTH
     }
 
@@ -130,9 +131,10 @@ public record SizeUp(
         Piece longest = longest(before);
         Optional<Piece> like = other.piece(longest.plainName());
         if (like.isPresent()) {
-            double own = along(like.get());
-            double now = local.piece(longest.id()).map(SizeUp::along).orElse(along(longest));
-            lines.add(new Line(Kind.LENGTH, longest.plainName(), along(longest), now, own, own));
+            double own = sewn(like.get(), there);
+            double length = sewn(longest, was);
+            double now = local.piece(longest.id()).map(p -> sewn(p, is)).orElse(length);
+            lines.add(new Line(Kind.LENGTH, longest.plainName(), length, now, own, own));
         }
         for (Level each : before.levels()) {
             boolean both = measured(was, each) && measured(there, each);
@@ -175,9 +177,10 @@ public record SizeUp(
             }
         }
         Piece longest = longest(before);
-        double length = along(longest);
-        double localLength = local.piece(longest.id()).map(SizeUp::along).orElse(length);
-        lines.add(new Line(Kind.LENGTH, longest.name(), length, localLength, length, length * both));
+        double length = sewn(longest, was);
+        double localLength = local.piece(longest.id()).map(p -> sewn(p, is)).orElse(length);
+        lines.add(new Line(
+                Kind.LENGTH, longest.name(), length, localLength, sewn(longest, across), sewn(longest, whole)));
         for (Level other : before.levels()) {
             if (measured(was, other)) {
                 lines.add(new Line(
@@ -240,12 +243,23 @@ public record SizeUp(
         return longest;
     }
 
-    /** Extent along the grain, mm. */
+    /** How long a piece is along its grain from stitching line to stitching line, from its highest to its lowest point, mm. */
+    private static double sewn(Piece piece, GarmentMeasures measures) {
+        return measures.piece(piece.id())
+                .map(m -> along(piece, m.stitch().outline()))
+                .orElseGet(() -> along(piece));
+    }
+
+    /** Extent along the grain as drawn, mm. */
     private static double along(Piece piece) {
+        return along(piece, piece.outline());
+    }
+
+    private static double along(Piece piece, Outline outline) {
         Point grain = piece.grainDirection();
         // Turned so that the grain points down the page, the box is as high as the piece is long.
         Affine upright = new Affine(grain.y(), grain.x(), -grain.x(), grain.y(), 0, 0);
-        Box box = piece.outline().transformed(upright).box();
+        Box box = outline.transformed(upright).box();
         return box.height();
     }
 

@@ -96,20 +96,19 @@ final class MeasureSheet {
         page.line();
         page.text(words.of("sheet.girths"));
         Table table = new Table();
+        EaseText text = new EaseText(words);
         boolean rounded = false;
         for (Girth girth : reading.measures().girths()) {
             List<String> parts = new ArrayList<>();
-            double sum = 0;
             for (LevelWidth part : girth.parts()) {
                 parts.add(reading.pieceName(part.pieceId()) + "\u00a0" + words.figure(part.net()) + "\u00a0\u00d7\u00a0"
                         + part.count());
-                sum += words.shown(part.net()) * part.count();
             }
-            boolean exact = Math.abs(sum - words.shown(girth.finished())) < 1e-6;
+            boolean exact = text.addsUp(girth);
             rounded |= !exact && !parts.isEmpty();
             String sign = exact ? "= " : "\u2248 ";
             table.row(
-                    new EaseText(words).title(girth),
+                    text.title(girth),
                     words.figure(girth.finished()),
                     parts.isEmpty() ? "" : sign + String.join(" + ", parts));
         }

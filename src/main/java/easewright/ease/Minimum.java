@@ -26,4 +26,9 @@ public record Minimum(
     public boolean isMissedBy(double ease) {
         return ease < low - READ_WITHIN - 1e-6;
     }
+
+    /** Whether an ease (mm) is a little less than the figure itself and yet counts as met. */
+    public boolean isNearlyMetBy(double ease) {
+        return ease < low - 1e-6 && !isMissedBy(ease);
+    }
 }

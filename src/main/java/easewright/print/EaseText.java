@@ -8,6 +8,7 @@ import easewright.ease.Garment;
 import easewright.ease.Minimum;
 import easewright.ease.StretchSaid;
 import easewright.measure.Girth;
+import easewright.measure.LevelWidth;
 import easewright.measure.MateWalk;
 import easewright.pattern.Side;
 import easewright.text.LengthUnit;
@@ -52,6 +53,18 @@ public final class EaseText {
         return girth.side() == Side.BOTH && girth.sided() && Math.abs(left - right) >= SHOWN
                 ? Optional.of(words.of("ease.sides", Map.of("left", left, "right", right)))
                 : Optional.empty();
+    }
+
+    /**
+     * Whether who multiplies and adds the widths of the pieces as they are shown finds the girth as it is shown. Where
+     * not, the widths are told with ≈, since each is rounded by itself and the girth is that of the true ones.
+     */
+    public boolean addsUp(Girth girth) {
+        double sum = 0;
+        for (LevelWidth part : girth.parts()) {
+            sum += words.shown(part.net()) * part.count();
+        }
+        return Math.abs(sum - words.shown(girth.finished())) < 1e-6;
     }
 
     /** Body, finished girth and ease in one sentence, with what is left and right where they differ. */
@@ -154,8 +167,7 @@ public final class EaseText {
         return sheet.lines().stream()
                 .filter(line -> line.ease().isPresent())
                 .anyMatch(line -> line.minimums().stream()
-                        .anyMatch(m -> line.ease().getAsDouble() < m.low() - 1e-6
-                                && !m.isMissedBy(line.ease().getAsDouble())));
+                        .anyMatch(m -> m.isNearlyMetBy(line.ease().getAsDouble())));
     }
 
     /** What a table calls an ease, with the table's garment, source and standing. */

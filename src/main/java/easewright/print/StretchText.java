@@ -16,7 +16,7 @@ import java.util.stream.Collectors;
 /** What sources say of a knit, in words. No word or figure stands without the mark of its source. */
 public final class StretchText {
     /** Less than this is shown as none, percent and mm alike. */
-    private static final double SHOWN = 0.05;
+    public static final double SHOWN = 0.05;
 
     /** A garment that stays wider by less than this is not seen to, mm. */
     private static final double SEEN = 1;

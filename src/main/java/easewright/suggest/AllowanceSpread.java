@@ -19,7 +19,7 @@ import java.util.Optional;
  */
 public record AllowanceSpread(String edge, double least, double most) {
     /** Within this both lines are told to be evenly apart, mm: a millimetre either way, common practice. */
-    private static final double EVEN = 2;
+    static final double EVEN = 2;
 
     /** Places are looked at this near to each other, mm. */
     private static final double STEP = 5;

@@ -7,7 +7,10 @@ import easewright.measure.StitchOutline;
 import easewright.pattern.Dart;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * How a line that may be sewn lies inside one that may be cut. Darts cut into the inner line do not count: the outer one
@@ -62,6 +65,31 @@ final class LineInside {
         return spacing.most();
     }
 
+    /** The usual distance of each edge that is long enough to tell, and at which the two are apart, mm. */
+    private DoubleSummaryStatistics byEdge() {
+        return runs().filter(run -> run.length() >= SHORT_RUN)
+                .map(run -> Spacing.of(run.segments(), STEP, outer))
+                .filter(Spacing::isApart)
+                .mapToDouble(Spacing::usual)
+                .summaryStatistics();
+    }
+
+    /** The least and the widest of the distances that edges have; empty where all have about the same. */
+    Optional<Span> spread() {
+        DoubleSummaryStatistics edges = byEdge();
+        return edges.getMax() - edges.getMin() > AllowanceSpread.EVEN
+                ? Optional.of(new Span(Rounding.meant(edges.getMin()), Rounding.meant(edges.getMax())))
+                : Optional.empty();
+    }
+
+    /** From {@code least} to {@code most}, mm. */
+    record Span(double least, double most) {}
+
+    private Stream<Curve> runs() {
+        return Pen.of(new Rider("inner", Rider.Kind.INNER, inner.segments())).stream()
+                .flatMap(pen -> pen.runs().stream());
+    }
+
     /** Whether there is any space between the two to speak of. */
     boolean isApart() {
         return spacing.isApart();
@@ -77,12 +105,10 @@ final class LineInside {
     private boolean isEvenByEdge() {
         double apart = 0;
         double alike = 0;
-        for (Pen pen : Pen.of(new Rider("inner", Rider.Kind.INNER, inner.segments()))) {
-            for (Curve run : pen.runs()) {
-                Spacing own = Spacing.of(run.segments(), STEP, outer);
-                alike += run.length() < SHORT_RUN ? 0 : own.alike();
-                apart += own.apart().size();
-            }
+        for (Curve run : runs().toList()) {
+            Spacing own = Spacing.of(run.segments(), STEP, outer);
+            alike += run.length() < SHORT_RUN ? 0 : own.alike();
+            apart += own.apart().size();
         }
         return alike >= LEAST_ALIKE_BY_EDGE * apart;
     }

@@ -85,8 +85,13 @@ final class StitchingLines {
                 && inner.riders().size() == 1
                 && !line.contains("#")
                 && piece.riders().stream().noneMatch(r -> r.id().startsWith(piece.id() + "#"));
+        Optional<LineInside.Span> spread = lies.spread();
         return Optional.of(new StitchingLine(
-                piece.id(), ownElement ? swapped(piece, inner, allowance) : kept(piece, inner, allowance), reason));
+                piece.id(),
+                ownElement ? swapped(piece, inner, allowance) : kept(piece, inner, allowance),
+                reason,
+                spread.map(s -> OptionalDouble.of(s.least())).orElse(OptionalDouble.empty()),
+                spread.map(s -> OptionalDouble.of(s.most())).orElse(OptionalDouble.empty())));
     }
 
     /** @param graded whether it may as well be a smaller size, which somebody has not taken it for */

@@ -57,6 +57,31 @@ class FieldsJourneyTest extends Journey {
         assertThat(text.getText()).isEqualTo("9y");
     }
 
+    /** Beside a body that is not understood no ease is told that would seem to be of it. */
+    @Test
+    void aBodyThatIsNotUnderstoodHasNoEase(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        robot.interact(() -> app.session().chooseLevel("hip"));
+        Labeled ease = robot.lookup("#ease-hip .ease-number").queryLabeled();
+        Node told = robot.lookup("#level-told").query();
+        String was = ease.getText();
+        assertThat(was).isEqualTo("5");
+        assertThat(told.isVisible()).isTrue();
+        write(robot, "#body-hip", "ninety");
+        assertThat(complains(robot, "#ease-hip")).isTrue();
+        assertThat(ease.getText()).isEqualTo("\u2013");
+        assertThat(told.isVisible()).isFalse();
+        assertThat(robot.lookup("#level-name-hip").query().getAccessibleText())
+                .contains("100\u00a0cm")
+                .doesNotContain("ease 5");
+        assertThat(robot.lookup("#ease-hip .complaint").queryAllAs(Labeled.class))
+                .anyMatch(l -> l.getText().endsWith("Until then 100\u00a0cm is kept."));
+        robot.clickOn("#body-hip").push(KeyCode.ESCAPE);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(ease.getText()).isEqualTo(was);
+        assertThat(told.isVisible()).isTrue();
+    }
+
     @Test
     void aRefusalAndAQuestionGoWhenTheAmountIsChanged(FxRobot robot) throws Exception {
         openTheSkirt(robot);

@@ -67,8 +67,12 @@ class SizesJourneyTest extends Journey {
         keys.fill("2.4 cm");
         until(d -> d.shownTrial().isPresent());
         assertThat(robot.lookup("#outcome").queryLabeled().getText()).contains("The same in each size.");
-        assertThat(robot.lookup("#ease-hip .classes").queryLabeled().getText())
-                .startsWith("Ease 7.4\u00a0cm in sizes 10 and 14.");
+        assertThat(robot.lookup("#ease-hip .classes").queryAllAs(Labeled.class))
+                .extracting(Labeled::getText)
+                .as("the word with its number first, then the other sizes")
+                .satisfies(said -> assertThat(said.get(0)).startsWith("7.4\u00a0cm is \u201c"))
+                .satisfies(said ->
+                        assertThat(said.get(said.size() - 1)).endsWith(" Ease 7.4\u00a0cm in sizes 10 and 14."));
         robot.interact(() -> tick(robot, "#also-14").fire());
         assertThat(desk().shownTrial().orElseThrow().sizes()).containsExactly("10", "12");
         assertThat(tick(robot, "#also-all").isSelected()).isFalse();

@@ -21,10 +21,12 @@ import easewright.topology.CutAround;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import java.util.Set;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -222,8 +224,25 @@ class LineInsideTest {
                     .isCloseTo(drawn, within(half.off()));
         }
         assertThat(piece.edges()).extracting(Edge::role).contains(EdgeRole.WAIST, EdgeRole.HEM, EdgeRole.SEAM);
+        saysBetweenWhat(half, (StitchingLine) lines(suggestions).get(0));
         if (half.off() < 1) {
             assertThat(edges(suggestions).reason().code()).as(half.told()).isEqualTo("corners");
+        }
+    }
+
+    /** One figure is told only where it holds for every edge but a fold, which has none. */
+    private static void saysBetweenWhat(Half half, StitchingLine line) {
+        DoubleSummaryStatistics drawn = DoubleStream.of(half.waist(), half.side(), half.hem(), half.centre())
+                .filter(mm -> mm > 0)
+                .summaryStatistics();
+        assertThat(line.isByEdge()).as(half.told()).isEqualTo(drawn.getMax() - drawn.getMin() > 2);
+        if (line.isByEdge()) {
+            assertThat((double) line.values().get("low")).as(half.told()).isCloseTo(drawn.getMin(), within(half.off()));
+            assertThat((double) line.values().get("high"))
+                    .as(half.told())
+                    .isCloseTo(drawn.getMax(), within(half.off()));
+        } else {
+            assertThat(line.values()).containsOnlyKeys("allowance");
         }
     }
 

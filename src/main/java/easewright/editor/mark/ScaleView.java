@@ -28,7 +28,7 @@ import java.util.Optional;
  * @param proved   whether lengths may be trusted
  * @param headline what holds
  * @param size     how large page and largest piece come out by it; empty where there is no piece
- * @param check    one line that can be checked with a ruler, if there is one
+ * @param checks   lines that can be checked with a ruler, and what that proves
  * @param offers   scales to choose from, the likeliest first
  * @param lines    lines that can be measured, for whoever would rather choose than click
  * @param stated   what is asked about lengths stated in numbers before another scale is set; empty where there are none
@@ -38,7 +38,7 @@ public record ScaleView(
         boolean proved,
         String headline,
         String size,
-        Optional<Choice> check,
+        List<Choice> checks,
         List<Offer> offers,
         List<Choice> lines,
         Optional<Stated> stated,
@@ -72,6 +72,7 @@ public record ScaleView(
     }
 
     public ScaleView {
+        checks = List.copyOf(checks);
         offers = List.copyOf(offers);
         lines = List.copyOf(lines);
     }
@@ -101,7 +102,7 @@ public record ScaleView(
                 proved && !doubted,
                 words.of("editor.scale." + why),
                 size(desk, sheet, words),
-                proved ? check(known, sheet, words) : Optional.empty(),
+                proved ? checks(known, scale.proof(), sheet, words) : List.of(),
                 offers,
                 lines(known, sheet, words),
                 changed ? Optional.empty() : stated(desk, words),
@@ -236,19 +237,34 @@ public record ScaleView(
         return proposed.values().get("unit.number") instanceof Double unit ? unit : 0;
     }
 
-    private static Optional<Choice> check(List<KnownLength> known, Sheet sheet, Words words) {
-        Optional<Choice> square = known.stream()
-                .filter(KnownLength::agrees)
+    /** A length may be the very one from which the scale was set: then it measures what it says, and proves nothing. */
+    private static List<Choice> checks(List<KnownLength> known, Scale.Proof proof, Sheet sheet, Words words) {
+        List<KnownLength> agreeing = known.stream().filter(KnownLength::agrees).toList();
+        boolean set = proof == Scale.Proof.KNOWN_LINE && !agreeing.isEmpty();
+        List<Choice> checks = new ArrayList<>();
+        if (set) {
+            checks.add(check("editor.scale.check.set", agreeing.get(0), words));
+        }
+        agreeing.stream()
+                .skip(set ? 1 : 0)
                 .findFirst()
-                .map(k -> new Choice(
-                        words.of("editor.scale.check.agrees", Map.of("words", k.words(), "drawn", k.drawn())),
-                        k.line()));
-        return square.or(() -> longest(sheet)
-                .map(c -> new Choice(
-                        words.of(
-                                "editor.scale.check.line",
-                                Map.of("piece", c.words(), "drawn", c.line().length())),
-                        c.line())));
+                .map(k -> check("editor.scale.check.agrees", k, words))
+                .or(() -> longest(sheet)
+                        .map(c -> new Choice(
+                                words.of(
+                                        "editor.scale.check.line",
+                                        Map.of(
+                                                "piece",
+                                                c.words(),
+                                                "drawn",
+                                                c.line().length())),
+                                c.line())))
+                .ifPresent(checks::add);
+        return checks;
+    }
+
+    private static Choice check(String key, KnownLength known, Words words) {
+        return new Choice(words.of(key, Map.of("words", known.words(), "drawn", known.drawn())), known.line());
     }
 
     /** The longest straight line on any piece, with the piece's name. */

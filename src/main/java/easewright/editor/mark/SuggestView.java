@@ -138,8 +138,10 @@ public record SuggestView(String intro, List<Group> groups, int taken) {
         if (suggestion instanceof CutCount cut && cut.onFold()) {
             return kind + ".fold";
         }
-        if (suggestion instanceof StitchingLine line && line.after().drawn() == LineKind.CUTTING) {
-            return kind + ".cutting";
+        if (suggestion instanceof StitchingLine line) {
+            return kind
+                    + (line.after().drawn() == LineKind.CUTTING ? ".cutting" : "")
+                    + (line.isByEdge() ? ".by-edge" : "");
         }
         return kind;
     }

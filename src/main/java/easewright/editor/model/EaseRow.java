@@ -18,6 +18,7 @@ import java.util.OptionalDouble;
  * @param called   the classes after the number that they are for; empty likewise
  * @param brief    of all that is said the one line that tells most: what the ease is called, or what it asks of a knit
  * @param minimums likewise, the least ease for wearing
+ * @param near     that the ease is a little less than a figure among those and yet counts as met; empty where not
  * @param stretch  what the ease asks of a knit, a sentence each, likewise
  * @param sizes   how every size stands to the wish, where there is one and the pattern comes in several
  * @param others  how it stands in the sizes in which the same is done
@@ -35,6 +36,7 @@ public record EaseRow(
         String called,
         String brief,
         List<String> minimums,
+        String near,
         List<String> stretch,
         Standing standing,
         String verdict,
@@ -65,8 +67,8 @@ public record EaseRow(
 
     EaseRow withSizes(Optional<SizeWishes.Said> wishes, Optional<OtherSizes> also) {
         return new EaseRow(
-                level, name, body, finished, ease, percent, wish, classes, called, brief, minimums, stretch, standing,
-                verdict, missing, scale, wishes, also);
+                level, name, body, finished, ease, percent, wish, classes, called, brief, minimums, near, stretch,
+                standing, verdict, missing, scale, wishes, also);
     }
 
     /** Says of a girth with which no body is compared yet that it looks like that of one half. */
@@ -82,8 +84,8 @@ public record EaseRow(
 
     private EaseRow saying(String said, Standing stands, OptionalDouble lacks) {
         return new EaseRow(
-                level, name, body, finished, ease, percent, wish, classes, called, brief, minimums, stretch, stands,
-                said, lacks, scale, sizes, others);
+                level, name, body, finished, ease, percent, wish, classes, called, brief, minimums, near, stretch,
+                stands, said, lacks, scale, sizes, others);
     }
 
     /** All that sources say of the ease there is, and how every size stands to the wish: a line each. */
@@ -94,6 +96,7 @@ public record EaseRow(
             if (!minimums.isEmpty()) {
                 String asked = String.join(words.of("editor.ease.between"), minimums);
                 told.add(words.of("editor.ease.minimums", Map.of("asked", asked)));
+                told.add(near);
             }
             told.addAll(stretch);
         }
@@ -113,10 +116,23 @@ public record EaseRow(
                         Map.of("sizes", unmet));
     }
 
-    /** What is to be said of other sizes on one line: those in which the same is done, then those that miss the wish. */
-    public String elsewhere(Words words) {
-        String also = others.map(OtherSizes::brief).orElse("");
-        String unmet = unmet(words);
-        return also.isEmpty() || unmet.isEmpty() ? also + unmet : also + " " + unmet;
+    /** How it stands to the wish, with the sizes that do not meet it while others do. */
+    public String verdict(Words words) {
+        return after(verdict, unmet(words));
+    }
+
+    /** What it is called, with its source, and then how it is in the other sizes in which the same is done. */
+    public String brief(Words words) {
+        return after(brief, others.map(OtherSizes::brief).orElse(""));
+    }
+
+    /** What is heard of it: how it stands, and how it is in the other sizes in which the same is done. */
+    public String heard(Words words) {
+        return after(verdict(words), others.map(OtherSizes::brief).orElse(""));
+    }
+
+    private static String after(String first, String second) {
+        boolean stops = first.isEmpty() || first.endsWith(".") || first.endsWith("?");
+        return second.isEmpty() ? first : first.isEmpty() ? second : first + (stops ? " " : ". ") + second;
     }
 }

@@ -4,15 +4,18 @@ import easewright.ease.Band;
 import easewright.ease.Classed;
 import easewright.ease.EaseLine;
 import easewright.ease.Minimum;
+import easewright.text.LengthUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * What the small bar of a level shows, all in mm of ease on one scale from {@code from} to {@code to}.
+ * What the small bar of a level shows, all in mm of ease on one scale from {@code from} to {@code to}, which are round
+ * figures in the user's unit.
  *
  * @param least   the smallest ease any source calls enough for wearing
  * @param bandFrom where the class of the first table that has a word begins, {@code bandTo} where it ends
+ * @param standing the ease while nothing is tried
  */
 public record EaseScale(
         double from,
@@ -21,12 +24,18 @@ public record EaseScale(
         OptionalDouble bandFrom,
         OptionalDouble bandTo,
         OptionalDouble now,
-        OptionalDouble wish) {
+        OptionalDouble wish,
+        OptionalDouble standing) {
     /** How far a scale may reach, mm: so few that small changes do not move it. */
     private static final double[] REACHES = {60, 90, 120, 180, 240, 360, 480, 720, 960};
 
     /** Likewise below the body. */
     private static final double[] DEPTHS = {0, 20, 40, 60, 90, 120, 180, 240, 360};
+
+    /** The same in inches. */
+    private static final double[] INCHES_UP = {3, 4, 6, 8, 12, 16, 24, 32, 40};
+
+    private static final double[] INCHES_DOWN = {0, 1, 2, 3, 4, 6, 8, 12, 16};
 
     /** Room beyond what has to be shown, and for what may be tried. */
     private static final double BEYOND = 1.25;
@@ -38,7 +47,8 @@ public record EaseScale(
      * @param asked    the least ease for wearing
      * @param standing the ease while nothing is tried: the scale is made for it and holds still under a trial
      */
-    static EaseScale of(EaseLine line, List<Classed> classes, List<Minimum> asked, OptionalDouble standing) {
+    static EaseScale of(
+            EaseLine line, List<Classed> classes, List<Minimum> asked, OptionalDouble standing, LengthUnit unit) {
         OptionalDouble least = asked.stream().mapToDouble(Minimum::low).min();
         Optional<Classed> said =
                 classes.stream().filter(c -> c.band().isPresent()).findFirst();
@@ -48,9 +58,11 @@ public record EaseScale(
             high = Math.max(high, value.orElse(0) * BEYOND);
             low = Math.min(low, value.orElse(0) * BEYOND);
         }
+        boolean inches = unit == LengthUnit.INCH;
+        double step = inches ? LengthUnit.INCH.mm() : 1;
         return new EaseScale(
-                0 - reaching(-low, DEPTHS),
-                reaching(high, REACHES),
+                0 - reaching(-low, step, inches ? INCHES_DOWN : DEPTHS),
+                reaching(high, step, inches ? INCHES_UP : REACHES),
                 least,
                 said.map(c -> OptionalDouble.of(inMm(begin(c), c, line))).orElse(OptionalDouble.empty()),
                 said.flatMap(c -> c.band().orElseThrow().to().stream()
@@ -58,7 +70,8 @@ public record EaseScale(
                                 .findFirst())
                         .orElse(OptionalDouble.empty()),
                 line.ease(),
-                line.wish());
+                line.wish(),
+                standing);
     }
 
     /** What lies between two classes is called by the upper one, which thus begins where the lower one ends. */
@@ -73,13 +86,40 @@ public record EaseScale(
         return classed.table().percent() ? figure / 100 * line.body().orElse(0) : figure;
     }
 
-    private static double reaching(double mm, double... steps) {
+    private static double reaching(double mm, double unit, double... steps) {
         for (double step : steps) {
-            if (mm <= step) {
-                return step;
+            if (mm <= step * unit) {
+                return step * unit;
             }
         }
         return mm;
+    }
+
+    /**
+     * The same on the scale that was there before, as long as that one shows it: where a change is kept, or a wish
+     * typed, the bar does not jump. It grows where it must, and never shrinks.
+     */
+    public EaseScale on(EaseScale before) {
+        return new EaseScale(
+                holds(before, -1) ? before.from : Math.min(from, before.from),
+                holds(before, 1) ? before.to : Math.max(to, before.to),
+                least,
+                bandFrom,
+                bandTo,
+                now,
+                wish,
+                standing);
+    }
+
+    /** Whether nothing that has to be shown lies beyond an end of another scale: −1 the lower one, 1 the upper one. */
+    private boolean holds(EaseScale other, int end) {
+        return List.of(least, wish, standing).stream()
+                .allMatch(value -> value.isEmpty() || other.beyond(value.getAsDouble()) != end);
+    }
+
+    /** Up to where an ease is less than any source calls enough: one that counts as met lies beyond it. */
+    public OptionalDouble shortOf() {
+        return least.isPresent() ? OptionalDouble.of(least.getAsDouble() - Minimum.READ_WITHIN) : least;
     }
 
     /** Where a value lies on the bar, from 0 to 1. */

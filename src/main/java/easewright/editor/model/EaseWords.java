@@ -64,16 +64,39 @@ final class EaseWords {
                 length(line.wish(), words),
                 classed,
                 called,
-                called.isEmpty() ? uses : called,
+                brief(line, called, uses, stretch, words),
                 minimums(asked, words, certain, foot),
+                near(line, asked, words),
                 stretch.map(said -> sentences(new StretchText(words, foot::mark).level(said, line)))
                         .orElse(List.of()),
                 stands,
                 withSides(line, verdict(stands, line, asked, classes, words), words),
                 line.missing(),
-                EaseScale.of(line, classes, asked, standing),
+                EaseScale.of(line, classes, asked, standing, words.unit()),
                 Optional.empty(),
                 Optional.empty());
+    }
+
+    /** What a garment that is smaller than the body asks of its cloth is told beside every word for it. */
+    private static String brief(EaseLine line, String called, String uses, Optional<StretchSaid> stretch, Words words) {
+        double needed = line.stretchNeeded().orElse(0);
+        if (called.isEmpty() || stretch.isEmpty() || needed < StretchText.SHOWN) {
+            return called.isEmpty() ? uses : called;
+        }
+        return words.of("editor.ease.stretched", Map.of("called", called, "needed.percent", needed));
+    }
+
+    /** That the ease is a little less than a figure in the list and yet counts as met, where it is. */
+    private static String near(EaseLine line, List<Minimum> asked, Words words) {
+        double ease = line.ease().orElse(0);
+        return line.ease().isEmpty()
+                ? ""
+                : asked.stream()
+                        .filter(m -> m.isNearlyMetBy(ease))
+                        .filter(m -> !words.length(ease).equals(words.coarse(m.low())))
+                        .findFirst()
+                        .map(m -> words.of("editor.ease.minimums.near", Map.of("ease", ease, "least", m.low())))
+                        .orElse("");
     }
 
     /** With what is left and what right, where they differ: the ease is that of the whole girth. */
@@ -121,11 +144,17 @@ final class EaseWords {
         return !asked.isEmpty() && asked.stream().allMatch(m -> m.isMissedBy(ease));
     }
 
-    /** Whether some source asks for more, or has no word for so little. */
-    private static boolean isShort(EaseLine line, List<Minimum> asked, List<Classed> classes) {
+    /** How a wish is met, by what else is said of that ease: in what the verdict names, the list below names it too. */
+    private static String met(EaseLine line, List<Minimum> asked, List<Classed> classes) {
         double ease = line.ease().orElse(0);
-        return asked.stream().anyMatch(m -> m.isMissedBy(ease))
-                || classes.stream().anyMatch(c -> c.where() == Classed.Where.BELOW);
+        if (isTight(line, asked)) {
+            return "editor.ease.met.tight";
+        }
+        if (asked.stream().anyMatch(m -> m.isMissedBy(ease))) {
+            return "editor.ease.met.short";
+        }
+        boolean unnamed = classes.stream().anyMatch(c -> c.where() == Classed.Where.BELOW);
+        return unnamed ? "editor.ease.met.unnamed" : "editor.ease.met";
     }
 
     private static double least(List<Minimum> asked) {
@@ -142,11 +171,7 @@ final class EaseWords {
             EaseRow.Standing standing, EaseLine line, List<Minimum> asked, List<Classed> classes, Words words) {
         return switch (standing) {
             case UNKNOWN -> words.of(isNowhere(line) ? "editor.ease.nowhere" : "editor.ease.unknown");
-            case MET ->
-                words.of(
-                        isTight(line, asked)
-                                ? "editor.ease.met.tight"
-                                : isShort(line, asked, classes) ? "editor.ease.met.short" : "editor.ease.met");
+            case MET -> words.of(met(line, asked, classes));
             case NO_WISH -> words.of("editor.ease.no-wish");
             case TIGHT -> words.of(line.ease().orElse(0) < 0 ? "editor.ease.smaller" : "editor.ease.tight");
             case DISPUTED -> words.of("editor.ease.disputed", Map.of("least", least(asked)));

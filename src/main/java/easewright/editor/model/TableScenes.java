@@ -14,15 +14,18 @@ import easewright.pattern.LevelMark;
 import easewright.pattern.LineKind;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
+import easewright.print.EaseText;
 import easewright.suggest.FoldBracket;
 import easewright.text.LengthUnit;
 import easewright.text.Words;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Makes pictures of the table from the state of the desk. Remembers the last one: a piece that is the same object, and
@@ -49,6 +52,7 @@ public final class TableScenes {
             NestTitles.Title title,
             NamePlace name,
             List<LevelWidth> widths,
+            List<Boolean> rounded,
             Optional<String> chosen,
             LengthUnit unit,
             boolean sizes,
@@ -66,6 +70,7 @@ public final class TableScenes {
                     && called.equals(title)
                     && at == name
                     && same(widths, parts)
+                    && rounded.equals(look.rounded(parts))
                     && look.chosen.equals(chosen)
                     && look.desk.unit() == unit
                     && look.sizes == sizes
@@ -96,6 +101,9 @@ public final class TableScenes {
 
         private final Map<String, Piece> before = new HashMap<>();
         private final Map<String, List<LevelWidth>> widths = new HashMap<>();
+        /** What is rounded so that the girth as it is shown is not the sum of what is shown of it. */
+        private final Set<LevelWidth> rounded = Collections.newSetFromMap(new IdentityHashMap<>());
+
         private final Map<Piece, StitchOutline> stitches = new IdentityHashMap<>();
 
         /**
@@ -116,18 +124,27 @@ public final class TableScenes {
             GarmentMeasures measures = desk.shownReading().measures();
             GarmentMeasures seen =
                     all ? measures.inEverySize() : taking.size() > 1 ? measures.inSizes(taking) : measures;
+            EaseText text = new EaseText(desk.words());
             for (Girth girth : seen.girths()) {
+                boolean adds = text.addsUp(girth);
                 for (LevelWidth part : girth.parts()) {
                     List<LevelWidth> known = widths.computeIfAbsent(part.pieceId(), id -> new ArrayList<>());
                     // A piece of all sizes is measured in each of them, and is as wide in one as in the other.
                     if (!known.contains(part)) {
                         known.add(part);
                     }
+                    if (part.count() > 0 && !adds) {
+                        rounded.add(part);
+                    }
                 }
             }
             for (PieceMeasures piece : desk.shownReading().measures().pieces()) {
                 stitches.put(piece.stitch().piece(), piece.stitch());
             }
+        }
+
+        List<Boolean> rounded(List<LevelWidth> parts) {
+            return parts.stream().map(rounded::contains).toList();
         }
     }
 
@@ -192,7 +209,17 @@ public final class TableScenes {
                 trial,
                 pointed,
                 aside);
-        return new Drawn(ghost, title, name, widths, look.chosen, desk.unit(), look.sizes, look.several, sight);
+        return new Drawn(
+                ghost,
+                title,
+                name,
+                widths,
+                look.rounded(widths),
+                look.chosen,
+                desk.unit(),
+                look.sizes,
+                look.several,
+                sight);
     }
 
     /** Whether a piece is of a size in which nothing is done. */
@@ -237,7 +264,8 @@ public final class TableScenes {
         String name = size.map(s -> words.of("editor.level.in-size", Map.of("level", part.level(), "size", s)))
                 .orElse(part.level());
         Map<String, Object> values = Map.of("level", name, "times", part.count(), "width", part.net());
-        boolean twice = part.count() > 1;
+        String about = look.rounded.contains(part) ? ".about" : "";
+        String key = "editor.level.width" + (part.count() > 1 ? ".times" : "");
         boolean along = piece.level(part.level())
                 .flatMap(LevelMark::along)
                 .flatMap(piece::edge)
@@ -247,8 +275,8 @@ public final class TableScenes {
                 size,
                 part.cloth(stitch(look, piece)),
                 along,
-                words.of(twice ? "editor.level.width.times" : "editor.level.width", values),
-                twice ? words.of("editor.level.width.figures", values) : words.length(part.net()),
+                words.of(key + about, values),
+                words.of(key + ".figures" + about, values),
                 look.chosen.filter(part.level()::equals).isPresent(),
                 part.count() > 0);
     }

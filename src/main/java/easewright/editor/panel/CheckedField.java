@@ -27,6 +27,7 @@ abstract class CheckedField extends CustomTextField {
     private final Label complaint;
     private String shown = "";
     private String called = "";
+    private String meanwhile = "";
 
     /**
      * @param complaint says what is wrong; hidden while nothing is
@@ -139,9 +140,14 @@ abstract class CheckedField extends CustomTextField {
         return getPseudoClassStates().contains(WRONG);
     }
 
+    /** What holds as long as what was typed is not understood, to be said with the reason; empty for nothing. */
+    final void meanwhile(String words) {
+        meanwhile = words;
+    }
+
     /** Says what is wrong; nothing where nothing is. */
     final void complain(String words) {
-        tell(words, WRONG);
+        tell(words.isEmpty() || meanwhile.isEmpty() ? words : words + " " + meanwhile, WRONG);
     }
 
     private void tell(String words, PseudoClass how) {

@@ -2,33 +2,86 @@ package easewright.editor.panel;
 
 import easewright.editor.model.EaseScale;
 import easewright.editor.paint.Ink;
+import easewright.text.Words;
+import java.util.ArrayList;
+import java.util.List;
+import javafx.geometry.VPos;
+import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.layout.Region;
+import javafx.scene.text.Font;
+import javafx.scene.text.Text;
+import javafx.scene.text.TextAlignment;
 
 /**
- * The small bar of a level: a hatched stretch below the least ease for wearing, a band for the class, a ring for the
- * wish and a solid mark for the ease there is.
+ * The small bar of a level: a tick where the garment is as wide as the body, a hatched stretch below the least ease for
+ * wearing, a band for the class, a ring for the wish and a diamond for the ease there is. Above it stand the figures of
+ * its ends and of the least ease, as far as they have room.
  */
 final class EaseBar extends Region {
+    private static final double HEIGHT = 25;
+
+    /** From the end of the bar to the end of its scale, pixels. */
+    private static final double INSET = 6;
+
+    /** How high the figures are, and how far apart at least, pixels. */
+    private static final double LETTERS = 10;
+
+    private static final double APART = 5;
+
     private final Canvas canvas = new Canvas();
     private EaseScale scale;
+    private Words words;
     private boolean dark;
 
     EaseBar() {
         getStyleClass().add("ease-bar");
         canvas.setManaged(false);
         getChildren().add(canvas);
-        setMinHeight(18);
-        setPrefHeight(18);
+        setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+        setMinHeight(HEIGHT);
+        setPrefHeight(HEIGHT);
         widthProperty().addListener(o -> paint());
         heightProperty().addListener(o -> paint());
     }
 
-    void show(EaseScale shown, boolean lamp) {
+    /**
+     * @param said in whose unit the figures are
+     */
+    void show(EaseScale shown, boolean lamp, Words said) {
         scale = shown;
         dark = lamp;
+        words = said;
         paint();
+    }
+
+    private double at(double mm) {
+        return INSET + (getWidth() - 2 * INSET) * scale.share(mm);
+    }
+
+    /** The figures that have room, the most needed first. */
+    private void figures(GraphicsContext gc, Ink ink) {
+        List<Double> told = new ArrayList<>(List.of(0.0, scale.to()));
+        scale.least().ifPresent(told::add);
+        told.add(scale.from());
+        gc.setFont(Font.font(LETTERS));
+        gc.setFill(ink.quiet());
+        gc.setTextBaseline(VPos.TOP);
+        gc.setTextAlign(TextAlignment.CENTER);
+        List<double[]> taken = new ArrayList<>();
+        for (double mm : told) {
+            String figure = words.bare(words.coarse(mm));
+            Text measured = new Text(figure);
+            measured.setFont(gc.getFont());
+            double half = measured.getLayoutBounds().getWidth() / 2;
+            double x = Math.max(half, Math.min(getWidth() - half, at(mm)));
+            boolean free = taken.stream().allMatch(t -> x + half + APART < t[0] || x - half - APART > t[1]);
+            if (free) {
+                taken.add(new double[] {x - half, x + half});
+                gc.fillText(figure, x, -1);
+            }
+        }
     }
 
     private void paint() {
@@ -42,35 +95,36 @@ final class EaseBar extends Region {
             return;
         }
         Ink ink = dark ? Ink.DARK : Ink.LIGHT;
-        double inset = 6;
-        double room = w - 2 * inset;
-        double y = h / 2;
+        double y = h - 8;
         gc.setFill(ink.quiet().deriveColor(0, 1, 1, 0.35));
         gc.fillRoundRect(0, y - 2, w, 4, 4, 4);
         if (scale.showsBand()) {
-            double a = inset + room * scale.share(scale.bandFrom().getAsDouble());
-            double b = inset + room * scale.share(scale.bandTo().orElse(scale.to()));
+            double a = at(scale.bandFrom().getAsDouble());
+            double b = at(scale.bandTo().orElse(scale.to()));
             gc.setFill(ink.level().deriveColor(0, 1, 1, 0.45));
             gc.fillRoundRect(Math.max(0, Math.min(a, b - 8)), y - 4, Math.max(8, b - a), 8, 8, 8);
         }
+        figures(gc, ink);
+        gc.setStroke(ink.quiet());
+        gc.setLineWidth(1.5);
+        gc.strokeLine(at(0), y - 5, at(0), y + 5);
         if (scale.least().isPresent()) {
-            double x = inset + room * scale.share(scale.least().getAsDouble());
-            gc.setStroke(ink.quiet());
-            gc.setLineWidth(1.5);
-            gc.strokeLine(x, y - 7, x, y + 7);
+            double x = at(scale.least().getAsDouble());
+            gc.strokeLine(x, y - 6, x, y + 7);
             gc.setLineWidth(1);
-            for (double hatch = 0; hatch < x - 3; hatch += 5) {
+            double end = at(scale.shortOf().getAsDouble());
+            for (double hatch = 0; hatch < end - 3; hatch += 5) {
                 gc.strokeLine(hatch, y + 4, hatch + 4, y - 4);
             }
         }
         if (scale.wish().isPresent()) {
-            double x = inset + room * scale.share(scale.wish().getAsDouble());
+            double x = at(scale.wish().getAsDouble());
             gc.setStroke(ink.moved());
             gc.setLineWidth(2);
             gc.strokeOval(x - 5.5, y - 5.5, 11, 11);
         }
         if (scale.now().isPresent()) {
-            double x = inset + room * scale.share(scale.now().getAsDouble());
+            double x = at(scale.now().getAsDouble());
             // Beyond the end of the bar it points there.
             int off = scale.beyond(scale.now().getAsDouble());
             gc.setFill(ink.text());

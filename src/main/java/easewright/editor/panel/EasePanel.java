@@ -58,6 +58,7 @@ public final class EasePanel extends ScrollPane {
         WholeLines.on(this, content);
         rows.addEventFilter(KeyEvent.KEY_PRESSED, this::upOrDown);
         addEventHandler(KeyEvent.KEY_TYPED, this::typedBeside);
+        rows.addEventHandler(CheckedField.JUDGED, e -> unsure());
         viewportBoundsProperty().addListener(o -> Platform.runLater(this::resized));
         session.deskProperty().addListener((o, before, now) -> show(now));
         show(session.desk());
@@ -91,6 +92,13 @@ public final class EasePanel extends ScrollPane {
                 Platform.runLater(this::reveal);
             }
         }
+        unsure();
+    }
+
+    /** Of a level whose body is not understood nothing is told. */
+    private void unsure() {
+        boolean unsure = views.values().stream().anyMatch(v -> v.level().equals(seen) && v.isUnsure());
+        told.setVisible(told.isManaged() && !unsure);
     }
 
     /**

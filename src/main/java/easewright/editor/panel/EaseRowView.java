@@ -2,9 +2,11 @@ package easewright.editor.panel;
 
 import easewright.editor.model.Desk;
 import easewright.editor.model.EaseRow;
+import easewright.editor.model.EaseScale;
 import easewright.editor.model.Session;
 import easewright.text.Unreadable;
 import easewright.text.Words;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -61,6 +63,12 @@ final class EaseRowView extends VBox {
 
     private final Button give = new Button();
     private List<Object> shown = List.of();
+    /** What it shows; none before it shows anything. */
+    private EaseRow row;
+    /** The scale of the bar, and the desk it was for. */
+    private EaseScale held;
+
+    private Desk shownOn;
     /** The size whose body is in the field. */
     private Optional<String> size = Optional.empty();
 
@@ -76,6 +84,7 @@ final class EaseRowView extends VBox {
         body.setId("body-" + level);
         body.getStyleClass().add("body-field");
         wish = new LengthField(wishWrong, mm -> session.setWish(level, mm));
+        body.addEventHandler(CheckedField.JUDGED, e -> unsure());
         wish.setId("wish-" + level);
         wish.takeParts(this::bodyHere, false);
         wished.setId("wished-" + level);
@@ -148,14 +157,15 @@ final class EaseRowView extends VBox {
                         .ifPresent(w -> session.want(w.withAmount(l.missing().getAsDouble()))));
     }
 
-    void show(EaseRow row, Desk desk) {
+    void show(EaseRow is, Desk desk) {
         boolean chosenNow = desk.wanted().map(w -> w.level().equals(level)).orElse(false);
         List<Object> now =
-                List.of(row, chosenNow, desk.unit(), desk.dark(), desk.trial().isEmpty(), desk.size());
+                List.of(is, chosenNow, desk.unit(), desk.dark(), desk.trial().isEmpty(), desk.size());
         if (now.equals(shown)) {
             return;
         }
         shown = now;
+        row = is;
         Words words = desk.words();
         Map<String, String> named = Map.of("level", level);
         name.setText(row.name());
@@ -172,10 +182,11 @@ final class EaseRowView extends VBox {
                 words.of("editor.ease.wish.name", named),
                 words.of(desk.size().isPresent() ? "editor.ease.wish.hint.sizes" : "editor.ease.wish.hint"));
         finished.setText(row.finished().isEmpty() ? "\u2013" : words.bare(row.finished()));
-        ease.setText(row.ease().isEmpty() ? "\u2013" : words.bare(row.ease()));
+        body.meanwhile(row.body().isEmpty() ? "" : words.of("editor.ease.body.kept", Map.of("body", row.body())));
         percent.setText(row.percent());
-        verdict.setText(row.verdict());
-        Hints.on(verdict, row.verdict());
+        String judged = row.verdict(words);
+        verdict.setText(judged);
+        Hints.on(verdict, judged);
         give.setText(words.of(row.missing().orElse(0) < 0 ? "editor.ease.take-in" : "editor.ease.give"));
         give.setAccessibleText(words.of(
                 "editor.ease.give.name",
@@ -189,32 +200,58 @@ final class EaseRowView extends VBox {
                             standing.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-')),
                     standing == row.standing());
         }
-        bar.show(row.scale(), desk.dark());
-        barHint.setText(words.of("editor.ease.bar"));
-        String elsewhere = row.elsewhere(words);
-        String brief = elsewhere.isEmpty() ? row.brief() : elsewhere;
+        scale(row.scale(), desk);
+        String brief = row.brief(words);
         // A long list of sizes is cut short on the one line that there is.
-        classes.say(
-                brief.isEmpty() ? EMPTY : brief,
-                elsewhere.isEmpty() || row.brief().isEmpty() ? brief : elsewhere + " " + row.brief());
+        classes.say(brief.isEmpty() ? EMPTY : brief, brief);
         pseudoClassStateChanged(CHOSEN, chosenNow);
-        // The figures of the row are no fields: they are heard with the name of the level.
+        unsure();
+    }
+
+    /** The figures of the row are no fields: they are heard with the name of the level. */
+    private void heard(EaseRow row, Words words, boolean wrong) {
         name.setAccessibleText(words.of(
                 row.finished().isEmpty()
                         ? "editor.ease.accessible.nowhere"
-                        : row.ease().isEmpty() ? "editor.ease.accessible.bare" : "editor.ease.accessible",
+                        : row.ease().isEmpty() || wrong ? "editor.ease.accessible.bare" : "editor.ease.accessible",
                 Map.of(
                         "level", row.name(),
                         "finished", row.finished(),
                         "ease", row.ease(),
-                        "verdict", told(row))));
+                        "verdict", wrong ? body.getAccessibleHelp() : row.heard(words))));
     }
 
-    /** With how it stands in the other sizes in which the same is done. */
-    private static String told(EaseRow row) {
-        String verdict = row.verdict();
-        String stop = verdict.endsWith(".") || verdict.endsWith("?") ? " " : ". ";
-        return row.others().map(o -> verdict + stop + o.brief()).orElse(verdict);
+    /** On the scale that it had, as long as the same work is seen in the same unit. */
+    private void scale(EaseScale now, Desk desk) {
+        boolean same = held != null && desk.unit() == shownOn.unit() && !desk.isOtherWork(shownOn);
+        held = same ? now.on(held) : now;
+        shownOn = desk;
+        Words words = desk.words();
+        bar.show(held, desk.dark(), words);
+        Map<String, Object> ends = new HashMap<>(Map.of("from", held.from(), "to", held.to()));
+        held.least().ifPresent(mm -> ends.put("least", mm));
+        String said = words.of("editor.ease.bar.scale" + (held.least().isPresent() ? ".least" : ""), ends);
+        barHint.setText(said + " " + words.of("editor.ease.bar"));
+        bar.setAccessibleText(said);
+    }
+
+    /** While what was typed as the body is not understood, there is no ease that it could be told by. */
+    private void unsure() {
+        if (shownOn != null) {
+            Words words = shownOn.words();
+            boolean wrong = isUnsure();
+            ease.setText(wrong || row.ease().isEmpty() ? "\u2013" : words.bare(row.ease()));
+            heard(row, words, wrong);
+        }
+    }
+
+    String level() {
+        return level;
+    }
+
+    /** Whether what stands in the field for the body is not understood. */
+    boolean isUnsure() {
+        return body.isWrong();
     }
 
     /** A length is begun beside the fields: it goes on in the first of them that is still empty, or else as a wish. */

@@ -144,13 +144,16 @@ final class ScaleStep extends VBox {
         Parts.present(size, !view.size().isEmpty());
         size.setText(view.size());
         check.getChildren().clear();
-        view.check().ifPresent(c -> {
+        for (ScaleView.Choice c : view.checks()) {
             Label line = new Label(c.words());
             line.setWrapText(true);
             HBox.setHgrow(line, Priority.ALWAYS);
             line.setMaxWidth(Double.MAX_VALUE);
             Button see = new Button(words.of("editor.notes.show"));
-            see.setId("scale-check");
+            see.setId("scale-check"
+                    + (check.getChildren().isEmpty()
+                            ? ""
+                            : "-" + check.getChildren().size()));
             Parts.about(see, c.words());
             see.getStyleClass().add("small");
             see.setMinWidth(USE_PREF_SIZE);
@@ -162,7 +165,7 @@ final class ScaleStep extends VBox {
             HBox row = new HBox(8, line, see);
             row.setAlignment(Pos.CENTER_LEFT);
             check.getChildren().add(row);
-        });
+        }
         view.stated().ifPresent(s -> {
             statedAsk.setText(s.ask());
             statedKeep.setText(s.keep());

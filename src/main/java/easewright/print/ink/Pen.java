@@ -18,6 +18,7 @@ public enum Pen {
     GRID(Tone.LIGHT, 0.25),
     RULE(Tone.LIGHT, 0.25),
     EDGE(Tone.DARK, 0.35),
+    RING(Tone.BLACK, 0.6),
     GHOST(Tone.MID, 0.35, 2.2, 1.4),
     MOVED(Tone.ACCENT, 0.9),
     MEASURE(Tone.DARK, 0.2);

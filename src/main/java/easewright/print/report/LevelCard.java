@@ -25,10 +25,12 @@ import java.util.OptionalDouble;
  */
 final class LevelCard {
     static final double WIDTH = 176;
-    private static final double HEIGHT = 31;
+    private static final double HEIGHT = 30.5;
     private static final double RING = 13;
     private static final double LEFT = 38;
     private static final double BARS = 56;
+    /** Half the width of the signs for the ease now and for the wish. */
+    private static final double SIGN = 1.5;
 
     private final Words words;
     private final double low;
@@ -108,6 +110,7 @@ final class LevelCard {
         double second = top + (old.isPresent() ? 5.2 : 2);
         pencil.write(words.of("report.card.now"), LEFT, second + 3.2, 2.8, Tone.DARK);
         bar(pencil, now.ease().getAsDouble(), second, Tone.DARK);
+        pencil.fill(diamond(new Point(at(now.ease().getAsDouble()), second + 2)), Tone.BLACK);
         double foot = second + 5.4;
         pencil.line(at(0), top - 1.4, at(0), foot, Pen.EDGE);
         least(now).ifPresent(least -> {
@@ -123,12 +126,7 @@ final class LevelCard {
         });
         now.wish().ifPresent(wish -> {
             double x = at(wish);
-            List<Point> diamond = List.of(
-                    new Point(x, foot - 1.5),
-                    new Point(x + 1.5, foot),
-                    new Point(x, foot + 1.5),
-                    new Point(x - 1.5, foot));
-            pencil.fill(Outline.polygon(diamond), Tone.BLACK);
+            pencil.around(Pencil.circle(new Point(x, foot), SIGN), Pen.RING);
             boolean near = least(now).isPresent() && nearWish(now, least(now).getAsDouble());
             // Beside its sign on the side away from the line of the least.
             boolean toLeft = near && at(least(now).getAsDouble()) > x;
@@ -136,6 +134,15 @@ final class LevelCard {
             Anchor anchor = near ? toLeft ? Anchor.END : Anchor.START : Anchor.MIDDLE;
             pencil.write(words.of("report.card.wish"), place, 2.4, anchor, 0, false, Tone.DARK);
         });
+    }
+
+    /** The sign of the ease there is, as it stands on the bars of the window. */
+    private static Outline diamond(Point middle) {
+        return Outline.polygon(List.of(
+                middle.plus(new Point(0, -1.5 * SIGN)),
+                middle.plus(new Point(SIGN, 0)),
+                middle.plus(new Point(0, 1.5 * SIGN)),
+                middle.plus(new Point(-SIGN, 0))));
     }
 
     /** Whether the words for the two would stand in each other's way. */
@@ -162,17 +169,23 @@ final class LevelCard {
     static Figure key(Words words) {
         Pencil pencil = new Pencil();
         pencil.fill(Pencil.circle(new Point(3, 3), 2), Tone.LIGHT);
-        double x = said(pencil, words.of("report.key.body"), 7);
+        double x = said(pencil, words.of("report.key.body"), 7, 4);
         pencil.around(Pencil.circle(new Point(x, 3), 2.4), Pen.EDGE);
-        x = said(pencil, words.of("report.key.garment"), x + 4);
+        x = said(pencil, words.of("report.key.garment"), x + 4, 4);
         pencil.around(Pencil.circle(new Point(x, 3), 2.4), Pen.GHOST);
-        said(pencil, words.of("report.key.before"), x + 4);
-        return new Figure(pencil.picture(), WIDTH, 6, "", words.of("report.key.words"));
+        said(pencil, words.of("report.key.before"), x + 4, 4);
+        pencil.fill(diamond(new Point(3, 7.4)), Tone.BLACK);
+        x = said(pencil, words.of("report.key.ease"), 7, 8.4);
+        pencil.around(Pencil.circle(new Point(x, 7.4), SIGN), Pen.RING);
+        x = said(pencil, words.of("report.key.wish"), x + 4, 8.4);
+        pencil.line(x, 5.4, x, 9.4, Pen.GHOST);
+        said(pencil, words.of("report.key.least"), x + 4, 8.4);
+        return new Figure(pencil.picture(), WIDTH, 9.6, "", words.of("report.key.words"));
     }
 
     /** Writes what a sign means; gives where the next one stands. */
-    private static double said(Pencil pencil, String text, double x) {
-        pencil.write(text, x, 4, 2.8, Tone.DARK);
+    private static double said(Pencil pencil, String text, double x, double foot) {
+        pencil.write(text, x, foot, 2.8, Tone.DARK);
         return x + Lettering.of(false).width(text, 2.8) + 10;
     }
 }

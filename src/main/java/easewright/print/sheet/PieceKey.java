@@ -60,22 +60,27 @@ final class PieceKey {
                 .map(l -> job.pieces().get(l.shape()).piece().name())
                 .distinct()
                 .toList();
-        String up = turned.isEmpty()
-                ? words.of("print.plan.way")
-                : turned.size() > MOST_NAMED
-                        ? words.of("print.plan.way.turned-many")
-                        : words.of("print.plan.way.turned", Map.of("pieces", turned));
-        return up + grainTurns(job);
+        if (turned.isEmpty()) {
+            return words.of("print.plan.way" + byGrain(job));
+        }
+        String named = turned.size() > MOST_NAMED
+                ? words.of("print.plan.way.turned-many")
+                : words.of("print.plan.way.turned", Map.of("pieces", turned));
+        return named + " " + words.of("print.plan.way.others" + byGrain(job));
     }
 
     /** The same before it is known which pieces are to be turned. */
     static String way(Job job, boolean turning) {
-        return job.words().of(turning ? "print.plan.way.turned-many" : "print.plan.way") + grainTurns(job);
+        Words words = job.words();
+        return turning
+                ? words.of("print.plan.way.turned-many") + " " + words.of("print.plan.way.others" + byGrain(job))
+                : words.of("print.plan.way" + byGrain(job));
     }
 
-    private static String grainTurns(Job job) {
+    /** What the line ends in where some pieces are turned for their grain: then not all lie as they were drawn. */
+    private static String byGrain(Job job) {
         boolean any = job.pieces().stream().anyMatch(paper -> !paper.upright().equals(Affine.IDENTITY));
-        return any ? " " + job.words().of("print.plan.way.grain") : "";
+        return any ? ".grain" : "";
     }
 
     private static String said(Job job, String key, Predicate<PaperPiece> has) {

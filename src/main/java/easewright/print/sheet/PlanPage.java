@@ -69,10 +69,14 @@ final class PlanPage {
         double size = Math.max(TITLE / 2, TITLE * Math.min(1, 0.999 * width / face.width(job.title(), TITLE)));
         pencil.writeBold(face.fitted(job.title(), size, width), 0, 8, size, Tone.BLACK);
         pencil.write(job.byline(), 0, 14.5, 3.8, Tone.DARK);
+        int all = plan.across() * plan.down();
         String what = words.of(
-                isJoined() ? "print.plan.what" : "print.plan.what-one",
+                !isJoined()
+                        ? "print.plan.what-one"
+                        : all == plan.tiles().size() ? "print.plan.what" : "print.plan.what-some",
                 Map.of(
                         "count", plan.tiles().size(),
+                        "all", all,
                         "paper", job.order().paper().label(),
                         "across", plan.across(),
                         "down", plan.down(),

@@ -45,8 +45,29 @@ class ScaleViewTest {
         open("width='600mm' height='600mm' viewBox='0 0 600 600'", BODY);
         assertThat(view().proved()).isTrue();
         assertThat(view().offers()).isEmpty();
-        assertThat(view().check().orElseThrow().line().length()).isCloseTo(400, within(1e-9));
-        assertThat(view().check().orElseThrow().words()).contains("40\u00a0cm").contains("front");
+        assertThat(view().checks()).hasSize(1);
+        assertThat(view().checks().get(0).line().length()).isCloseTo(400, within(1e-9));
+        assertThat(view().checks().get(0).words()).contains("40\u00a0cm").contains("front");
+    }
+
+    /** A file whose size is stated is borne out by a square that was drawn in it; a square that set the scale is not. */
+    @Test
+    void theLineThatSetTheScaleIsNotTakenForAProofOfIt() throws SvgProblem {
+        String square = "<path d='M10 10h40v40h-40z'/><text x='12' y='30' font-size='6'>4 cm</text>";
+        open("width='600mm' height='600mm' viewBox='0 0 600 600'", BODY + square);
+        assertThat(view().checks())
+                .singleElement()
+                .satisfies(c -> assertThat(c.words()).contains("4 cm").endsWith("as it should."));
+        open("viewBox='0 0 600 600'", BODY + square);
+        marker.scale(view().offers().get(0).mmPerUnit(), false);
+        assertThat(wide()).isCloseTo(200, within(1e-6));
+        assertThat(view().checks()).hasSize(2);
+        assertThat(view().checks().get(0).words()).contains("If the scale was set from it, that proves nothing");
+        assertThat(view().checks().get(1).words()).contains("40\u00a0cm").contains("front");
+        String ruler = "<path d='M10 60h30'/><text x='12' y='62' font-size='3'>3 cm</text>";
+        open("viewBox='0 0 600 600'", BODY + square + ruler);
+        marker.scale(view().offers().get(0).mmPerUnit(), false);
+        assertThat(view().checks().get(1).words()).contains("3 cm").endsWith("as it should.");
     }
 
     /** 600 mm and 400 mm: 23.62 in and 15.75 in. */

@@ -30,7 +30,10 @@ class AlsoInToldTest extends NestAtWork {
                                 .map(p -> p.piece().name()))
                 .containsExactly("Back 10", "Front 10", "Back 14", "Front 14");
         EaseRow row = EasePage.of(session.desk()).rows().get(1);
-        assertThat(row.elsewhere(session.desk().words())).startsWith("Ease 7.4\u00a0cm in size 14.");
+        assertThat(row.brief(session.desk().words()))
+                .startsWith(row.brief())
+                .contains("7.4\u00a0cm is ")
+                .endsWith(" Ease 7.4\u00a0cm in size 14.");
         assertThat(row.told(session.desk().words())).contains("Size 14: garment 112.81\u00a0cm, ease 7.4\u00a0cm.");
         assertThat(HereWords.outcome(session.desk())).contains("The same in each size.");
         assertThat(HereWords.title(session.desk())).endsWith("in sizes 10 and 14");
@@ -64,7 +67,7 @@ class AlsoInToldTest extends NestAtWork {
         assertThat(EasePage.of(session.desk())
                         .rows()
                         .get(1)
-                        .elsewhere(session.desk().words()))
+                        .brief(session.desk().words()))
                 .contains("Ease 7\u00a0cm in size 12, 8\u00a0cm in size 14.");
     }
 

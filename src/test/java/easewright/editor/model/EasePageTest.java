@@ -3,12 +3,14 @@ package easewright.editor.model;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import easewright.ease.EaseTables;
+import easewright.ease.Minimum;
 import easewright.editor.mark.LevelEdits;
 import easewright.pattern.Body;
 import easewright.pattern.Cloth;
 import easewright.pattern.LevelKind;
 import easewright.svg.SvgFile;
 import easewright.text.LengthUnit;
+import easewright.text.Words;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -221,6 +223,72 @@ class EasePageTest {
         EaseRow row = row(page(), "hip");
         assertThat(row.standing()).isEqualTo(EaseRow.Standing.MET);
         assertThat(row.verdict()).contains("sources ask for more");
+    }
+
+    /**
+     * Sources are said to ask for more only where the list of what they ask for has such a figure, and the ease lies
+     * in the hatched part of the bar only where every one of them is missed.
+     */
+    @ParameterizedTest
+    @CsvSource({"skirt", "trousers", "bodice"})
+    void verdictBarAndListTellTheSame(String sample) throws Exception {
+        open(sample);
+        for (var level : session.desk().pattern().levels()) {
+            double finished = session.desk()
+                    .reading()
+                    .measures()
+                    .girth(level.name())
+                    .orElseThrow()
+                    .finished();
+            for (int tenths = 0; tenths <= 900; tenths += 4) {
+                double ease = tenths / 10.0;
+                session.setBody(level, OptionalDouble.of(finished - ease), level.name());
+                session.setWish(level.name(), OptionalDouble.of(ease));
+                EaseRow row = row(page(), level.name());
+                List<Minimum> asked = session.desk().reading().sheet().lines().stream()
+                        .filter(l -> l.name().equals(level.name()))
+                        .flatMap(l -> l.minimums().stream())
+                        .toList();
+                String as = level.name() + " " + ease + " " + row.verdict();
+                assertThat(row.verdict().contains("ask for more"))
+                        .as(as)
+                        .isEqualTo(asked.stream().anyMatch(m -> m.isMissedBy(ease)));
+                assertThat(row.scale().shortOf().isPresent()
+                                && ease < row.scale().shortOf().getAsDouble() - 1e-6)
+                        .as(as)
+                        .isEqualTo(!asked.isEmpty() && asked.stream().allMatch(m -> m.isMissedBy(ease)));
+                Words words = session.desk().words();
+                assertThat(row.near().isEmpty())
+                        .as(as)
+                        .isEqualTo(asked.stream()
+                                .filter(m -> m.isNearlyMetBy(ease))
+                                .allMatch(m -> words.coarse(m.low()).equals(words.length(ease))));
+            }
+        }
+    }
+
+    /** The sample skirt: 5 cm at the hip, where each source lists 5.1 cm or a range that begins there. */
+    @Test
+    void aFigureThatCountsAsMetIsSaidToInItsList() throws Exception {
+        open("skirt");
+        assertThat(row(page(), "hip").told(session.desk().words()))
+                .anyMatch(line -> line.startsWith("5\u00a0cm counts as 5.1\u00a0cm"));
+        session.setUnit(LengthUnit.INCH);
+        assertThat(row(page(), "hip").near()).startsWith("1\u00a015/16\u00a0in counts as 2\u00a0in");
+    }
+
+    /** What the cloth has to give is told beside a word for the ease as well as where no source has one. */
+    @Test
+    void everyEaseBelowTheBodySaysHowFarTheClothIsStretched() throws Exception {
+        EasePage page = open("knit-top");
+        assertThat(row(page, "bust").brief())
+                .startsWith(row(page, "bust").called())
+                .contains("stretched by 3.6\u00a0%");
+        for (EaseRow row : page.rows()) {
+            if (row.ease().startsWith("\u2212")) {
+                assertThat(row.brief()).as(row.name()).contains("stretched by");
+            }
+        }
     }
 
     /** A word of a table stands behind the number that it is for. */

@@ -51,6 +51,45 @@ class EaseScaleTest {
                 .isFalse();
     }
 
+    /** Kept, the change is no longer a trial, and the bar stands as it stood; beyond its end it grows, and stays so. */
+    @Test
+    void theScaleDoesNotJumpWhenAChangeIsKept() throws Exception {
+        open("skirt");
+        EaseScale held = scale("hip");
+        double to = held.to();
+        for (double mm : new double[] {10, 20, 15, -30}) {
+            tryAt("hip", mm);
+            held = scale("hip").on(held);
+            assertThat(held.to()).isEqualTo(to);
+            session.keep();
+            held = scale("hip").on(held);
+            assertThat(held.to()).as("kept %s", mm).isEqualTo(to);
+            assertThat(held.from()).isZero();
+        }
+        tryAt("hip", 200);
+        session.keep();
+        held = scale("hip").on(held);
+        assertThat(held.to()).isGreaterThan(scale("hip").now().orElseThrow());
+        double grown = held.to();
+        session.undo();
+        assertThat(scale("hip").on(held).to()).isEqualTo(grown);
+    }
+
+    @Test
+    void theEndsAreRoundFiguresInTheUnit() throws Exception {
+        open("knit-top");
+        for (LengthUnit unit : new LengthUnit[] {LengthUnit.CM, LengthUnit.INCH}) {
+            session.setUnit(unit);
+            for (EaseRow row : EasePage.of(session.desk()).rows()) {
+                for (double end : new double[] {row.scale().from(), row.scale().to()}) {
+                    assertThat(end / unit.mm() - Math.rint(end / unit.mm()))
+                            .as("%s %s", row.name(), end)
+                            .isCloseTo(0, within(1e-9));
+                }
+            }
+        }
+    }
+
     /** Whatever the ease is called, it lies in the band of that class; also where a source gives one figure for each. */
     @ParameterizedTest
     @ValueSource(doubles = {0, 5, 10, 14, 19, 30, 50})
