@@ -51,7 +51,7 @@ final class TrueSheet {
             page.line();
             page.text(label, TruePlace.of(proposal, before));
             page.text(indent, said(proposal));
-            tried.done().ifPresent(done -> page.text(indent, movedWords(done, offered)));
+            tried.done().ifPresent(done -> page.text(indent, movedWords(proposal, done, offered)));
             if (offered && !proposal.protectedEdges().isEmpty()) {
                 String known = String.join(", ", proposal.protectedEdges());
                 page.text(indent, words.of("command.true-protected", Map.of("edges", known)));
@@ -73,7 +73,7 @@ final class TrueSheet {
         return words.of("command.true-refused", Map.of("reason", words.problem(refusal.code(), refusal.values())));
     }
 
-    private String movedWords(Altered done, boolean offered) {
+    private String movedWords(Proposal proposal, Altered done, boolean offered) {
         List<String> sentences = new ArrayList<>();
         for (Map.Entry<String, List<Moved>> each : byPiece(done).entrySet()) {
             double most =
@@ -91,7 +91,10 @@ final class TrueSheet {
                 sentences.add(words.of("command.true-length", withPiece(finding)));
             }
         }
-        return sentences.isEmpty() ? words.of("command.true-line-beside") : String.join(" ", sentences);
+        boolean notch = proposal.finding().code().equals("notches-apart");
+        return sentences.isEmpty()
+                ? words.of(notch ? "command.true-notch" : "command.true-line-beside")
+                : String.join(" ", sentences);
     }
 
     private Map<String, List<Moved>> byPiece(Altered done) {

@@ -53,7 +53,7 @@ class AgreeingTest {
     }
 
     private static final Pattern CHANGED = Pattern.compile(
-            "Seam \"side\": (?:it was (.+) off before|it fitted before)\\. Changed: front by (.+) and back by"
+            "Seam \"side\": (?:it was (.+) off before|it fitted before)\\. front changed by (.+), back by"
                     + " (.+); (?:it is now (.+) off|it fits now)\\. Walk .+");
 
     private static String changed(double first, double second, double was, LengthUnit unit) {
@@ -112,10 +112,10 @@ class AgreeingTest {
     @Test
     void whatAChangeDidIsToldFinelyEnough() {
         assertThat(changed(0.16 * 25.4, 0.09 * 25.4, 0, LengthUnit.INCH).replace('\u00a0', ' '))
-                .contains("front by +5/32 in and back by +3/32 in", "it is now +1/16 in off");
+                .contains("front changed by +5/32 in, back by +3/32 in", "it is now +1/16 in off");
         assertThat(changed(-0.25, 3, 0, LengthUnit.MM).replace('\u00a0', ' '))
                 .as("halves as they are shown")
-                .contains("front by \u22120.3 mm and back by +3 mm", "it is now \u22123.3 mm off");
+                .contains("front changed by \u22120.3 mm, back by +3 mm", "it is now \u22123.3 mm off");
     }
 
     /** Off by 0 cm is said of no seam: it fits; and on an inch tape less than 1/32 in cannot be read. */

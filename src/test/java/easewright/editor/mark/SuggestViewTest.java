@@ -26,7 +26,7 @@ class SuggestViewTest {
         SuggestView view = view(bare);
         assertThat(view.groups())
                 .extracting(SuggestView.Group::title)
-                .containsExactly("Back", "Front", "Waistband", "All together");
+                .containsExactly("Back", "Front", "Waistband", "All pieces together");
         assertThat(view.taken())
                 .isEqualTo(bare.marker.suggesting().ready().orElseThrow().all().size());
         for (SuggestView.Group group : view.groups()) {
