@@ -22,8 +22,9 @@ import java.util.Optional;
  * @param piece  the piece before the changes
  * @param is     what the changes make of it
  * @param wanted what they are to make of it
+ * @param cuts   whether among the changes are such as cut through lines beside the outline
  */
-record Correction(Piece piece, Piece is, Piece wanted) {
+record Correction(Piece piece, Piece is, Piece wanted, boolean cuts) {
     /** A mark that comes to lie this near to a corner of the drawing lies in it, mm. */
     private static final double IN_CORNER = 0.05;
 
@@ -43,7 +44,7 @@ record Correction(Piece piece, Piece is, Piece wanted) {
                 .darts(each(piece.darts(), is.darts(), wanted.darts(), this::dart))
                 .notches(each(piece.notches(), is.notches(), wanted.notches(), this::notch))
                 .levels(each(piece.levels(), is.levels(), wanted.levels(), Correction::level))
-                .riders(each(piece.riders(), is.riders(), wanted.riders(), Correction::rider))
+                .riders(each(piece.riders(), is.riders(), wanted.riders(), this::rider))
                 .grain(each(piece.grain(), is.grain(), wanted.grain(), Correction::grain))
                 .build();
     }
@@ -116,29 +117,43 @@ record Correction(Piece piece, Piece is, Piece wanted) {
         return new Grain(place(grain.from(), is.from(), wanted.from()), place(grain.to(), is.to(), wanted.to()));
     }
 
-    /** Part by part; left as it is where its parts are no more the same. */
-    private static Rider rider(Rider rider, Rider is, Rider wanted) {
-        boolean alike = kinds(rider).equals(kinds(is)) && kinds(rider).equals(kinds(wanted));
-        return alike
-                ? rider.withSegments(each(rider.segments(), is.segments(), wanted.segments(), Correction::segment))
-                : rider;
+    /**
+     * Part by part, in those in which the changes part it; where they cut it, left as it is unless the parts are the same.
+     */
+    private Rider rider(Rider rider, Rider is, Rider wanted) {
+        boolean same = kinds(rider).equals(kinds(is)) && kinds(rider).equals(kinds(wanted));
+        if (cuts && !same) {
+            return rider;
+        }
+        List<Segment> parts = AlikeParts.of(rider.segments(), is.segments());
+        List<Segment> there = AlikeParts.of(wanted.segments(), is.segments());
+        return rider.withSegments(each(parts, is.segments(), there, Correction::segment));
     }
 
     private static List<Class<?>> kinds(Rider rider) {
         return rider.segments().stream().<Class<?>>map(Object::getClass).toList();
     }
 
-    /** All three are of one kind. */
     private static Segment segment(Segment segment, Segment is, Segment wanted) {
+        if (is.equals(wanted)) {
+            return segment;
+        }
         Point start = place(segment.start(), is.start(), wanted.start());
         Point end = place(segment.end(), is.end(), wanted.end());
-        if (segment instanceof Cubic c && is instanceof Cubic a && wanted instanceof Cubic b) {
-            return new Cubic(
-                    start,
-                    place(c.control1(), a.control1(), b.control1()),
-                    place(c.control2(), a.control2(), b.control2()),
-                    end);
+        if (segment instanceof Line && is instanceof Line && wanted instanceof Line) {
+            return new Line(start, end);
         }
-        return new Line(start, end);
+        Cubic one = cubic(segment);
+        return new Cubic(
+                start,
+                place(one.control1(), cubic(is).control1(), cubic(wanted).control1()),
+                place(one.control2(), cubic(is).control2(), cubic(wanted).control2()),
+                end);
+    }
+
+    private static Cubic cubic(Segment segment) {
+        return segment instanceof Cubic cubic
+                ? cubic
+                : new Cubic(segment.start(), segment.at(1 / 3.0), segment.at(2 / 3.0), segment.end());
     }
 }

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The way back by going forward from what was drawn. The outlines from before the first change are kept; the marks on
@@ -26,6 +27,10 @@ final class MadeAnew {
 
     private static final double NEAR_EDGE_END = 20;
     private static final double NEAR_DART = 2;
+
+    /** Ways that cut a piece and what is drawn beside it. */
+    private static final Set<String> CUTS =
+            Set.of(SpreadSlashes.METHOD, HingedSlash.METHOD, ParallelSlash.METHOD, Lengthen.METHOD, EdgeLength.METHOD);
 
     private final Pattern now;
 
@@ -122,13 +127,14 @@ final class MadeAnew {
     }
 
     private Pattern corrected(Pattern drawn, Pattern again) {
+        boolean cuts = now.changes().stream().map(ChangeNote::method).anyMatch(CUTS::contains);
         List<Piece> pieces = new ArrayList<>();
         for (Piece piece : drawn.pieces()) {
             Optional<Piece> is = again.piece(piece.id());
             Optional<Piece> wanted = now.piece(piece.id());
             pieces.add(
                     is.isPresent() && wanted.isPresent()
-                            ? new Correction(piece, is.get(), wanted.get()).made()
+                            ? new Correction(piece, is.get(), wanted.get(), cuts).made()
                             : piece);
         }
         return drawn.withPieces(pieces);

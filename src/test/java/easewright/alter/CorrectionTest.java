@@ -54,35 +54,57 @@ class CorrectionTest {
     @Test
     void everyKindOfMarkIsMovedByWhatItLiesOff() {
         Segment[] lines = {new Line(new Point(30, 30), P), CURVE};
-        Piece made = new Correction(marked(0, lines), marked(3, lines), marked(0, lines)).made();
+        Piece made = new Correction(marked(0, lines), marked(3, lines), marked(0, lines), false).made();
         Piece wanted = marked(-3, lines);
         assertThat(Likeness.same(made, wanted)).isTrue();
         assertThat(Likeness.sameLines(made.riders(), wanted.riders(), 1e-9)).isTrue();
     }
 
+    /** Slashes leave other parts than there were; what comes of which cannot be told. */
     @Test
-    void aLineWhosePartsAreOthersByNowStays() {
+    void aLineThatIsCutIntoOtherPartsStays() {
         Line straight = new Line(P, CURVE.end());
-        Piece made = new Correction(marked(0, CURVE), marked(3, straight), marked(0, CURVE)).made();
+        Piece made = new Correction(marked(0, CURVE), marked(3, straight), marked(0, CURVE), true).made();
         assertThat(made.riders()).isEqualTo(marked(0, CURVE).riders());
         assertThat(made.notches()).isEqualTo(marked(-3).notches());
+    }
+
+    /** A change parts a line where it could not follow in one curve, and makes a curve of a straight one. */
+    @Test
+    void aLineThatIsPartedIsMovedPartByPart() {
+        Line straight = new Line(P, new Point(90, 50));
+        Segment[] parted = {straight.between(0, 0.25), straight.between(0.25, 1), CURVE};
+        Segment[] bent = {straight.between(0, 0.25), curve(straight.between(0.25, 1)), CURVE};
+        Segment[] whole = {straight, CURVE};
+        Piece made = new Correction(marked(0, whole), marked(3, bent), marked(0, whole), false).made();
+        assertThat(made.riders().get(0).segments()).hasSize(3);
+        assertThat(Likeness.sameLines(made.riders(), marked(-3, whole).riders(), 1e-9))
+                .isTrue();
+        Piece still = new Correction(marked(0, parted), marked(3, parted), marked(3, whole), false).made();
+        assertThat(still.riders())
+                .as("nothing is off")
+                .isEqualTo(marked(0, parted).riders());
+    }
+
+    private static Cubic curve(Segment line) {
+        return new Cubic(line.start(), line.at(1 / 3.0), line.at(2 / 3.0), line.end());
     }
 
     @Test
     void marksOfWhichThereAreNotAsManyStay() {
         Piece fewer = marked(3).toBuilder().notches(List.of()).build();
-        Piece made = new Correction(marked(0), fewer, marked(0)).made();
+        Piece made = new Correction(marked(0), fewer, marked(0), false).made();
         assertThat(made.notches()).isEqualTo(marked(0).notches());
         assertThat(made.darts()).isEqualTo(marked(-3).darts());
     }
 
     @Test
     void aMarkOnTheOutlineStaysThereAndGoesIntoACornerThatItComesNear() {
-        Piece made = new Correction(marked(0), marked(49.96), marked(0)).made();
+        Piece made = new Correction(marked(0), marked(49.96), marked(0), false).made();
         assertThat(made.notches().get(0).at()).isEqualTo(new Point(0, 0));
-        made = new Correction(marked(0), marked(49.9), marked(0)).made();
+        made = new Correction(marked(0), marked(49.9), marked(0), false).made();
         assertThat(made.notches().get(0).at().distance(new Point(0.1, 0))).isLessThan(1e-9);
-        made = new Correction(marked(0), marked(55), marked(0)).made();
+        made = new Correction(marked(0), marked(55), marked(0), false).made();
         assertThat(made.notches().get(0).at()).isEqualTo(new Point(0, 0));
     }
 }
