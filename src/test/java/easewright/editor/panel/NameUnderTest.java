@@ -8,7 +8,6 @@ import easewright.editor.model.TableScenes;
 import easewright.editor.paint.TableScene;
 import easewright.editor.paint.Viewport;
 import easewright.geom.Point;
-import easewright.pattern.Piece;
 import easewright.text.LengthUnit;
 import java.util.List;
 import java.util.Set;
@@ -38,7 +37,7 @@ class NameUnderTest {
         assertThat(name.moved(BACK, VIEW, pieces)).as("is written").isFalse();
         assertThat(name.shown()).isEmpty();
         assertThat(name.moved(BELOW_BAND, VIEW, pieces)).isTrue();
-        assertThat(name.shown().map(Piece::name)).contains("Waistband");
+        assertThat(name.shown().map(sight -> sight.piece().name())).contains("Waistband");
         assertThat(name.at()).isEqualTo(BELOW_BAND);
         assertThat(name.moved(BELOW_BAND.plus(new Point(9, 0)), VIEW, pieces)).isFalse();
         assertThat(name.at()).as("stays where it was").isEqualTo(BELOW_BAND);
