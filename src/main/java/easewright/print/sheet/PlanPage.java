@@ -82,9 +82,16 @@ final class PlanPage {
                         "down", plan.down(),
                         "width", plan.grid().joinedWidth(plan.across()),
                         "height", plan.grid().joinedHeight(plan.down())));
-        pencil.write(what, new Point(width, 14.5), 3.8, Anchor.END, 0, false, Tone.DARK);
-        pencil.line(0, 18, width, 18, Pen.RULE);
-        return 24;
+        Lettering plain = Lettering.of(false);
+        double room = width - plain.width(job.byline(), 3.8) - 6;
+        // In a line of its own where it would have to be small to stand beside the other.
+        boolean own = plain.width(what, 3.4) > room;
+        double letters = Math.min(3.8, 3.8 * (own ? width : room) / plain.width(what, 3.8));
+        double foot = own ? 19.5 : 14.5;
+        pencil.write(
+                what, new Point(own ? 0 : width, foot), letters, own ? Anchor.START : Anchor.END, 0, false, Tone.DARK);
+        pencil.line(0, foot + 3.5, width, foot + 3.5, Pen.RULE);
+        return foot + 9.5;
     }
 
     /** What does not fit yet, before anything else: who joins the sheets first has lost the paper. Gives its lower border. */

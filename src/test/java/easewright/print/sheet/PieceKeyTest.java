@@ -12,10 +12,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
+import java.util.regex.Matcher;
 import org.junit.jupiter.api.Test;
 
 /** What a print says of its lines is true of the pieces on it. */
 class PieceKeyTest {
+    private static final java.util.regex.Pattern SOME = java.util.regex.Pattern.compile(
+            "sheets: (\\d+) of (\\d+) \\((\\d+) across, (\\d+) down; empty ones are left out\\)");
+    private static final java.util.regex.Pattern ALL =
+            java.util.regex.Pattern.compile("sheets: (\\d+) \\((\\d+) across, (\\d+) down\\)");
     private static final String CUT = "Thick line: cut. Dashed line: stitch.";
 
     private static Pattern with(Pattern pattern, List<String> ids, UnaryOperator<Piece> change) {
@@ -113,5 +118,45 @@ class PieceKeyTest {
         assertThat(text(with(skirt, List.of("skirt-back"), PieceKeyTest::unmarked), Paper.A4))
                 .contains(arrows)
                 .contains("On Back no grain is marked: it is taken as upright on the page");
+    }
+
+    /** The waistband is drawn with its grain across: what is said of how the pieces lie has room for it. */
+    @Test
+    void whereSomeAreTurnedForTheirGrainNotAllAreSaidToLieAsTheyWereDrawn() throws Exception {
+        String turned = "turned until it runs up the page";
+        for (String sample : List.of("skirt", "bodice", "trousers", "knit-top")) {
+            for (Paper paper : List.of(Paper.A4, Paper.ROLL)) {
+                String said = text(Prints.sample(sample), paper);
+                assertThat(said.contains(turned)
+                                && said.contains("All")
+                                && said.contains("lie as they were drawn, the same way up"))
+                        .as("%s on %s", sample, paper)
+                        .isFalse();
+            }
+        }
+        assertThat(text(Prints.sample("skirt"), Paper.A4)).contains(turned);
+    }
+
+    /** Sheets across times sheets down are told only where so many are printed. */
+    @Test
+    void sheetsThatAreLeftOutAreSaidToBe() throws Exception {
+        for (String sample : List.of("skirt", "bodice", "trousers", "knit-top")) {
+            String said = text(Prints.sample(sample), Paper.A4);
+            Matcher some = SOME.matcher(said);
+            Matcher all = ALL.matcher(said);
+            if (some.find()) {
+                int of = Integer.parseInt(some.group(2));
+                assertThat(Integer.parseInt(some.group(1))).as(sample).isLessThan(of);
+                assertThat(Integer.parseInt(some.group(3)) * Integer.parseInt(some.group(4)))
+                        .as(sample)
+                        .isEqualTo(of);
+            } else {
+                assertThat(all.find()).as(said).isTrue();
+                assertThat(Integer.parseInt(all.group(2)) * Integer.parseInt(all.group(3)))
+                        .as(sample)
+                        .isEqualTo(Integer.parseInt(all.group(1)));
+            }
+        }
+        assertThat(text(Prints.sample("skirt"), Paper.A4)).containsPattern(SOME);
     }
 }
