@@ -22,6 +22,7 @@ import easewright.print.ink.Pencil;
 import easewright.print.ink.Tone;
 import easewright.print.report.Part.Figure;
 import easewright.text.Words;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -37,6 +38,8 @@ final class PieceSketch {
     private static final double BORDER = 5;
     /** Size of the writing, smaller where a width is too short for it, mm. */
     private static final double LETTERS = 2.7;
+    /** How high most letters are, as a part of their size. */
+    private static final double HIGH = 0.75;
     /** How far from the middle of its line a width may stand, as parts of what there is. */
     private static final List<Double> ASIDE = List.of(0.0, -0.25, 0.25, -0.5, 0.5, -0.75, 0.75, -1.0, 1.0);
     /** In which a line is looked at. */
@@ -88,16 +91,24 @@ final class PieceSketch {
             pencil.arrowHead(to, to.minus(from), 2, Tone.DARK).arrowHead(from, from.minus(to), 2, Tone.DARK);
         });
         StringBuilder said = new StringBuilder(now.name());
-        List<Line> grain = now.grain().map(g -> new Line(small.apply(g.from()), small.apply(g.to()))).stream()
-                .toList();
-        after.measures().piece(now.id()).ifPresent(m -> levels(pencil, m, small, grain, said));
+        List<Line> lines = new ArrayList<>();
+        now.grain().ifPresent(g -> lines.add(new Line(small.apply(g.from()), small.apply(g.to()))));
+        for (Dart dart : now.darts()) {
+            lines.add(new Line(small.apply(dart.mouth1()), small.apply(dart.point())));
+            lines.add(new Line(small.apply(dart.mouth2()), small.apply(dart.point())));
+        }
+        after.measures().piece(now.id()).ifPresent(m -> levels(pencil, m, small, lines, outline, said));
         String caption =
                 words.of("report.sketch", Map.of("piece", now.name(), "scale", Math.max(2, Math.round(1 / scale))));
         return Optional.of(new Figure(pencil.picture(), Math.max(width, 60), height, caption, said.toString()));
     }
 
-    /** @param lines that words should leave to be seen */
-    private void levels(Pencil pencil, PieceMeasures measures, Affine small, List<Line> lines, StringBuilder said) {
+    /**
+     * @param lines that words should leave to be seen
+     * @param paper the piece as it is drawn
+     */
+    private void levels(
+            Pencil pencil, PieceMeasures measures, Affine small, List<Line> lines, Outline paper, StringBuilder said) {
         for (LevelWidth width : measures.levels()) {
             if (width.spans().isEmpty() || width.count() == 0) {
                 continue;
@@ -115,7 +126,7 @@ final class PieceSketch {
             List<Curve> runs = width.cloth(measures.stitch()).stream()
                     .map(run -> run.transformed(small))
                     .toList();
-            dimension(pencil, runs, text, lines);
+            dimension(pencil, runs, text, lines, paper);
         }
     }
 
@@ -134,8 +145,11 @@ final class PieceSketch {
                 .orElse(id);
     }
 
-    /** Thin lines over the cloth from end to end with arrow heads, and how long they are together above them. */
-    private static void dimension(Pencil pencil, List<Curve> runs, String text, List<Line> others) {
+    /**
+     * Thin lines over the cloth from end to end with arrow heads, and how long they are together: above them, or off the
+     * paper below them.
+     */
+    private static void dimension(Pencil pencil, List<Curve> runs, String text, List<Line> others, Outline paper) {
         if (runs.isEmpty()) {
             return;
         }
@@ -154,12 +168,15 @@ final class PieceSketch {
         Lettering face = Lettering.of(false);
         double size = LETTERS * Math.max(0.7, Math.min(1, (right.length() - 2) / face.width(text, LETTERS)));
         double wide = face.width(text, size);
-        Point up = along.quarterTurned().times(-1);
+        Point above = along.quarterTurned().times(-1);
+        boolean below = isAtFoot(first.pointAtLength(first.length() / 2), above, paper);
+        Point up = below ? above.times(-1) : above;
         double middle = right.length() / 2;
         double reach = Math.max(0, (right.length() - wide) / 2 - 1);
         Optional<Double> clear = ASIDE.stream()
                 .map(part -> middle + part * reach)
-                .filter(at -> others.stream().noneMatch(o -> crosses(o, right.start(), along, up, at, wide, size)))
+                .filter(at ->
+                        below || others.stream().noneMatch(o -> crosses(o, right.start(), along, up, at, wide, size)))
                 .findFirst();
         double place = clear.orElse(middle);
         double bow = bow(runs, right.start(), along, up, place, wide);
@@ -174,7 +191,18 @@ final class PieceSketch {
                     Tone.PALE);
         }
         pencil.write(
-                text, at.plus(up.times(1.2)), size, Anchor.MIDDLE, Math.atan2(along.y(), along.x()), false, Tone.BLACK);
+                text,
+                at.plus(up.times(below ? 1.2 + HIGH * size : 1.2)),
+                size,
+                Anchor.MIDDLE,
+                Math.atan2(along.y(), along.x()),
+                false,
+                Tone.BLACK);
+    }
+
+    /** Whether there is paper above a place on a level, and none below it. */
+    private static boolean isAtFoot(Point place, Point above, Outline paper) {
+        return paper.contains(place.plus(above)) && !paper.contains(place.minus(above));
     }
 
     /** How far lines come up under words above the straight way between their ends, mm. */

@@ -7,6 +7,7 @@ import easewright.print.ink.Lettering;
 import easewright.print.ink.Mark.Anchor;
 import easewright.print.ink.Pencil;
 import easewright.print.ink.Tone;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -15,6 +16,12 @@ import java.util.stream.Stream;
 final class MapNames {
     /** A whole name so near to the middle of its piece, mm, with nothing in its way, is well placed. */
     private static final double GOOD = 10;
+
+    /** Sizes of letters, mm. */
+    private static final double LARGEST = 3;
+
+    private static final double USUAL = 2.2;
+    private static final double LOWEST = 1.8;
 
     private static final double ON_LETTERS = 1000;
     private static final double ON_BORDER = 10;
@@ -35,44 +42,73 @@ final class MapNames {
     }
 
     /**
-     * Writes the name of a piece, or else as much of it as there is room for.
+     * A piece to be named.
      *
      * @param number  written before the name, and alone where that has no room, if there are numbers
      * @param corners of the piece on the map
-     * @return whether the whole name stands there
      */
-    boolean write(String name, Optional<String> number, List<Point> corners) {
-        String all = number.map(n -> n + " " + name).orElse(name);
-        Name best = best(all, corners);
-        boolean whole = best.text.equals(all) && best.cost < ON_LETTERS;
-        if (!whole && number.isPresent()) {
-            best = best(number.get(), corners);
+    record Named(String name, Optional<String> number, List<Point> corners) {
+        String all() {
+            return number.map(n -> n + " " + name).orElse(name);
         }
+    }
+
+    /**
+     * Writes the names, or else as much of them as there is room for: all in letters of one size, but for those that have
+     * room for the lowest letters alone.
+     *
+     * @return whether every name stands there whole
+     */
+    boolean write(List<Named> pieces) {
+        List<Optional<Name>> whole = new ArrayList<>();
+        double common = LARGEST;
+        for (Named piece : pieces) {
+            Optional<Name> largest = Optional.empty();
+            for (double size : List.of(LARGEST, USUAL, LOWEST)) {
+                largest = largest.or(() -> whole(piece, size));
+            }
+            whole.add(largest);
+            if (largest.isPresent() && largest.get().size > LOWEST) {
+                common = Math.min(common, largest.get().size);
+            }
+        }
+        boolean all = true;
+        for (int i = 0; i < pieces.size(); i++) {
+            Named piece = pieces.get(i);
+            double size = common;
+            Optional<Name> name = whole.get(i).flatMap(n -> n.size > size ? whole(piece, size) : Optional.of(n));
+            all &= name.isPresent();
+            write(name.orElseGet(() -> best(piece.number().orElse(piece.all()), piece.corners(), LOWEST)));
+        }
+        return all;
+    }
+
+    private Optional<Name> whole(Named piece, double size) {
+        return Optional.of(best(piece.all(), piece.corners(), size))
+                .filter(n -> n.text.equals(piece.all()) && n.cost < ON_LETTERS);
+    }
+
+    private void write(Name name) {
         // On paper of its own, so that the lines of the joins do not cross it out.
-        pencil.fill(around(best.at, best.words.width() + 0.8, best.words.height() + 0.6), Tone.PALE);
-        double drop = best.size * 0.35;
-        Point base = best.at.plus(best.upright ? new Point(0, drop) : new Point(drop, 0));
-        double turn = best.upright ? 0 : -Math.PI / 2;
-        pencil.write(best.text, base, best.size, Anchor.MIDDLE, turn, false, Tone.BLACK);
-        return whole;
+        pencil.fill(around(name.at, name.words.width() + 0.8, name.words.height() + 0.6), Tone.PALE);
+        double drop = name.size * 0.35;
+        Point base = name.at.plus(name.upright ? new Point(0, drop) : new Point(drop, 0));
+        double turn = name.upright ? 0 : -Math.PI / 2;
+        pencil.write(name.text, base, name.size, Anchor.MIDDLE, turn, false, Tone.BLACK);
     }
 
     /** The name of a piece on the map, in its middle {@code at}; less cost is better. */
     private record Name(String text, double size, boolean upright, Box words, Point at, double cost) {}
 
-    private Name best(String name, List<Point> corners) {
-        double wide = Box.around(corners).width();
-        double size = Math.min(3, Math.max(2.2, wide / 4));
-        boolean across = wide > Lettering.of(false).width(name, size) + 1;
+    private Name best(String name, List<Point> corners, double size) {
+        boolean across = Box.around(corners).width() > Lettering.of(false).width(name, size) + 1;
         Name best = null;
-        for (double each : new double[] {size, 2.2, 1.8}) {
-            for (boolean upright : new boolean[] {across, !across}) {
-                for (double share : new double[] {1, 0.6, 0.35}) {
-                    Name tried = name(name, corners, each, upright, share);
-                    best = best == null || tried.cost < best.cost - 1 ? tried : best;
-                    if (best.cost < GOOD && best.text.equals(name)) {
-                        return best;
-                    }
+        for (boolean upright : new boolean[] {across, !across}) {
+            for (double share : new double[] {1, 0.6, 0.35}) {
+                Name tried = name(name, corners, size, upright, share);
+                best = best == null || tried.cost < best.cost - 1 ? tried : best;
+                if (best.cost < GOOD && best.text.equals(name)) {
+                    return best;
                 }
             }
         }

@@ -31,7 +31,7 @@ final class PlanMap {
     /** The sides of the sheets on the map. */
     private final List<Box> borders = new ArrayList<>();
 
-    private boolean named = true;
+    private boolean named;
 
     /**
      * @param room     on the page, mm
@@ -97,13 +97,14 @@ final class PlanMap {
                     .ifPresent(j -> sign(j, new Point(area.maxX(), area.centre().y()).plus(drop), letter));
             joins.below(tile).ifPresent(j -> sign(j, new Point(area.centre().x(), area.maxY()).plus(drop), letter));
         }
-        MapNames names = new MapNames(pencil, taken, borders);
+        List<MapNames.Named> pieces = new ArrayList<>();
         for (Laid laid : plan.laid()) {
             String name = job.pieces().get(laid.shape()).piece().name();
             Optional<String> number = numbered ? Optional.of(number(laid.shape(), job.words())) : Optional.empty();
-            named &= names.write(
-                    name, number, laid.corners().stream().map(small::apply).toList());
+            pieces.add(new MapNames.Named(
+                    name, number, laid.corners().stream().map(small::apply).toList()));
         }
+        named = new MapNames(pencil, taken, borders).write(pieces);
     }
 
     private void sign(String letter, Point at, double size) {

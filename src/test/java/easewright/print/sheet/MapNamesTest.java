@@ -22,17 +22,38 @@ class MapNamesTest {
     private static Mark.Writing written(
             String name, Optional<String> number, Box piece, List<Box> taken, List<Box> borders) {
         Pencil pencil = new Pencil();
-        List<Point> corners = List.of(
-                new Point(piece.minX(), piece.minY()),
-                new Point(piece.maxX(), piece.minY()),
-                new Point(piece.maxX(), piece.maxY()),
-                new Point(piece.minX(), piece.maxY()));
-        new MapNames(pencil, taken, borders).write(name, number, corners);
+        new MapNames(pencil, taken, borders).write(List.of(new MapNames.Named(name, number, corners(piece))));
         return pencil.picture().marks().stream()
                 .filter(Mark.Writing.class::isInstance)
                 .map(Mark.Writing.class::cast)
                 .findFirst()
                 .orElseThrow();
+    }
+
+    private static List<Point> corners(Box piece) {
+        return List.of(
+                new Point(piece.minX(), piece.minY()),
+                new Point(piece.maxX(), piece.minY()),
+                new Point(piece.maxX(), piece.maxY()),
+                new Point(piece.minX(), piece.maxY()));
+    }
+
+    /** Names are of one size, whatever room each would have had; only what has room for the lowest letters alone is lower. */
+    @Test
+    void namesAreOfOneSize() {
+        Pencil pencil = new Pencil();
+        List<Box> pieces = List.of(new Box(0, 0, 60, 90), new Box(70, 0, 84, 12), new Box(90, 0, 93, 15));
+        List<MapNames.Named> named = new ArrayList<>();
+        for (String name : List.of("Front", "Side front", "Waistband")) {
+            named.add(new MapNames.Named(name, Optional.empty(), corners(pieces.get(named.size()))));
+        }
+        assertThat(new MapNames(pencil, List.of(), List.of()).write(named)).isTrue();
+        List<Double> sizes = pencil.picture().marks().stream()
+                .filter(Mark.Writing.class::isInstance)
+                .map(m -> ((Mark.Writing) m).size())
+                .toList();
+        assertThat(sizes.get(0)).isEqualTo(sizes.get(1)).isGreaterThan(2);
+        assertThat(sizes.get(2)).isLessThan(2);
     }
 
     /** Law over random numbers of sheets; seed 20261126. */
