@@ -1,17 +1,21 @@
 package easewright.suggest;
 
 import easewright.pattern.EdgeRole;
+import easewright.pattern.Piece;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
 /**
  * Seams of two edges. How much longer one side may be is common practice: a back shoulder is eased in by up to 15 mm, a
- * back inseam stretched by up to 12 mm.
+ * back inseam stretched by up to 12 mm, and a bust dart takes up as much as 90 mm of a side.
  */
 final class EdgeToEdge {
     /** A back shoulder is longer than that of its front by up to this, mm. */
     private static final double SHOULDER_EASE = 15;
+
+    /** A bust dart in the side takes up no more than this, mm. */
+    private static final double BUST_DART = 90;
 
     private EdgeToEdge() {}
 
@@ -49,6 +53,39 @@ final class EdgeToEdge {
                 });
             }
         }
+    }
+
+    /**
+     * The side seams of a front and a back that have an armhole, and are too far apart to say why: a bust dart that is not
+     * marked, or length to ease in. The only ones of a garment belong together all the same.
+     */
+    static void sidesApart(UnsewnEdges unsewn) {
+        List<SeamSide> sides = unsewn.of(EdgeRole.SEAM).stream()
+                .filter(s -> word(s).equals("side") && s.pieceHas(EdgeRole.ARMHOLE))
+                .toList();
+        List<Piece> pieces = sides.stream().map(SeamSide::piece).distinct().toList();
+        if (pieces.size() != 2) {
+            return;
+        }
+        List<SeamSide> some = on(sides, pieces.get(0));
+        List<SeamSide> others = on(sides, pieces.get(1));
+        boolean alike = names(some).equals(names(others))
+                && some.get(0).times() == others.get(0).times()
+                && (some.get(0).onBack() != others.get(0).onBack()
+                        || !some.get(0).onFront() && !some.get(0).onBack());
+        for (int i = 0; alike && i < some.size(); i++) {
+            if (some.get(i).apart(others.get(i)) <= BUST_DART) {
+                unsewn.sewApart("side seam", some.get(i), List.of(others.get(i)), "sides-apart");
+            }
+        }
+    }
+
+    private static List<SeamSide> on(List<SeamSide> sides, Piece piece) {
+        return sides.stream().filter(s -> s.piece() == piece).toList();
+    }
+
+    private static List<String> names(List<SeamSide> sides) {
+        return sides.stream().map(s -> s.edge().name()).toList();
     }
 
     private static String word(SeamSide side) {

@@ -18,6 +18,12 @@ final class OneToSeveral {
     /** A band of rib is cut no shorter than this part of its neck, common practice. */
     private static final double SHORTEST_BAND = 0.7;
 
+    /** The only cap and the only armholes of a garment belong together if it is no shorter than this part of them. */
+    private static final double SHORTEST_CAP = 0.8;
+
+    /** And no longer than a full one that is gathered into them, common practice. */
+    private static final double LONGEST_CAP = 1.7;
+
     private OneToSeveral() {}
 
     /** Every cap goes into the armholes that are together about as long: those of a front, a back and perhaps a yoke. */
@@ -30,13 +36,21 @@ final class OneToSeveral {
             }
         }
         double sum = holes.stream().mapToDouble(SeamSide::mm).sum();
-        Optional<SeamSide> cap = unsewn.of(EdgeRole.CAP).stream()
+        List<SeamSide> caps = unsewn.of(EdgeRole.CAP);
+        Optional<SeamSide> cap = caps.stream()
                 .filter(c -> c.mm() - sum > -15 && c.mm() - sum < 60)
                 .findFirst();
         long besideYokes = holes.stream().filter(h -> !h.onYoke()).count();
-        if (besideYokes == 2 && cap.isPresent()) {
-            holes.sort(Comparator.comparing(s -> !s.onBack()));
+        if (besideYokes != 2) {
+            return;
+        }
+        holes.sort(Comparator.comparing(s -> !s.onBack()));
+        if (cap.isPresent()) {
             unsewn.sew("sleeve in armhole", cap.get(), holes, 0.85);
+        } else if (caps.size() == 1
+                && caps.get(0).mm() > SHORTEST_CAP * sum
+                && caps.get(0).mm() < LONGEST_CAP * sum) {
+            unsewn.sewApart("sleeve in armhole", caps.get(0), holes, "cap-apart");
         }
     }
 

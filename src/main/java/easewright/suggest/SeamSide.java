@@ -51,6 +51,10 @@ record SeamSide(Piece piece, Edge edge, double mm) {
         return Vocabulary.has(piece.name(), "back");
     }
 
+    boolean onFront() {
+        return Vocabulary.has(piece.name(), "front");
+    }
+
     boolean onYoke() {
         return pieceHas(EdgeRole.ARMHOLE) && Vocabulary.has(piece.name(), "yoke") && !pieceHas(EdgeRole.HEM);
     }

@@ -23,6 +23,9 @@ final class UnsewnEdges {
     /** A difference smaller than this is no ease but drawing, mm. */
     private static final double DRAWING = 2.5;
 
+    /** How sure it is that edges of different length belong together. */
+    private static final double APART = 0.45;
+
     private final Pattern pattern;
     private final GarmentMeasures measures;
     private final List<MateSuggestion> seams = new ArrayList<>();
@@ -72,6 +75,19 @@ final class UnsewnEdges {
         double sum = others.stream().mapToDouble(SeamSide::mm).sum();
         List<EdgeRef> refs = others.stream().map(SeamSide::ref).toList();
         add(name, List.of(one.ref()), refs, all, one.mm(), sum, sure);
+    }
+
+    /**
+     * Sews one edge to others that are as long as nobody would expect. No ease is taken for meant, and it is no more than a
+     * guess: the person says what the difference is.
+     */
+    void sewApart(String name, SeamSide one, List<SeamSide> others, String code) {
+        List<SeamSide> all = new ArrayList<>(others);
+        all.add(0, one);
+        double sum = others.stream().mapToDouble(SeamSide::mm).sum();
+        List<EdgeRef> refs = others.stream().map(SeamSide::ref).toList();
+        Map<String, Object> values = Map.of("first", one.mm(), "second", sum, "apart", Math.abs(one.mm() - sum));
+        add(new Mate(name, List.of(one.ref()), refs, 0), all, one.mm(), sum, new Reason(code, values, APART));
     }
 
     /** The same with a band that is longer by its underlap, which is no ease. */

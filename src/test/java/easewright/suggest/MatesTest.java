@@ -1,6 +1,7 @@
 package easewright.suggest;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import easewright.draft.Draft;
 import easewright.draft.Samples;
@@ -29,11 +30,14 @@ class MatesTest {
     private static final int WAISTBANDS = 6;
     private static final int NECK_BANDS = 7;
     private static final int WAIST_SEAMS = 8;
-    private static final int LEFT_OVER = 9;
+    private static final int SIDES_APART = 9;
+    private static final int LEFT_OVER = 10;
 
     private static final int[][] FIRST_THINGS_FIRST = {
         {WAISTBANDS, WAIST_SEAMS},
         {SAME_NAMES, LEFT_OVER},
+        {SAME_NAMES, SIDES_APART},
+        {SIDES_APART, LEFT_OVER},
         {NECK_BANDS, LEFT_OVER},
         {YOKES, LEFT_OVER},
         {CUFFS, LEFT_OVER}
@@ -150,6 +154,60 @@ class MatesTest {
                         372));
         assertThat(names(tee, Mates.RULES)).containsExactly("shoulder", "neck band");
         assertThat(names(tee, exchanged(NECK_BANDS, LEFT_OVER))).containsExactly("shoulder", "yoke and outer");
+    }
+
+    private Piece bodice(String name, double side, double armhole) {
+        return piece(name, true, "armhole", EdgeRole.ARMHOLE, armhole, "side", EdgeRole.SEAM, side, "hem", EdgeRole.HEM, 240);
+    }
+
+    /** Sides that no tape would call alike belong together all the same, and the difference is asked about. */
+    @Test
+    void sidesThatAreFarApartAreAskedAbout() {
+        Sheet far = sheet(bodice("Bodice front", 235, 200), bodice("Bodice back", 210, 210));
+        assertThat(Mates.find(far, Mates.RULES)).singleElement().satisfies(found -> {
+            MateSuggestion seam = (MateSuggestion) found;
+            assertThat(seam.mate().name()).isEqualTo("side seam");
+            assertThat(seam.mate().declaredEase()).isZero();
+            assertThat(seam.reason().code()).isEqualTo("sides-apart");
+            assertThat((double) seam.reason().values().get("apart")).isCloseTo(25, within(1e-9));
+            assertThat(seam.reason().isLikely()).isFalse();
+        });
+        assertThat(names(sheet(bodice("Bodice front", 330, 200), bodice("Bodice back", 210, 210)), Mates.RULES))
+                .as("more than a bust dart")
+                .isEmpty();
+        assertThat(names(sheet(bodice("Bodice front", 235, 200), bodice("Side front", 210, 210)), Mates.RULES))
+                .as("two fronts")
+                .isEmpty();
+        assertThat(names(
+                        sheet(bodice("Front", 235, 200), bodice("Back", 210, 210), bodice("Lining back", 260, 210)),
+                        Mates.RULES))
+                .as("which of two")
+                .isEmpty();
+        assertThat(Mates.find(sheet(bodice("Front", 212, 200), bodice("Back", 210, 210)), Mates.RULES))
+                .singleElement()
+                .matches(found -> found.reason().isLikely());
+    }
+
+    /** What the only cap and the only armholes of a garment are apart is told. */
+    @Test
+    void aCapThatIsMuchLongerThanItsArmholeIsAskedAbout() {
+        Piece sleeve = piece("Sleeve", false, "cap", EdgeRole.CAP, 510, "end", EdgeRole.OTHER, 300, "hem", EdgeRole.HEM, 300);
+        Sheet full = sheet(bodice("Bodice front", 210, 200), bodice("Bodice back", 210, 210), sleeve);
+        assertThat(Mates.find(full, Mates.RULES))
+                .filteredOn(s -> ((MateSuggestion) s).mate().name().equals("sleeve in armhole"))
+                .singleElement()
+                .satisfies(found -> {
+                    assertThat(found.reason().code()).isEqualTo("cap-apart");
+                    assertThat((double) found.reason().values().get("apart")).isCloseTo(100, within(1e-9));
+                    assertThat(((MateSuggestion) found).mate().declaredEase()).isZero();
+                });
+        assertThat(names(
+                        sheet(
+                                bodice("Bodice front", 210, 100),
+                                bodice("Bodice back", 210, 110),
+                                sleeve),
+                        Mates.RULES))
+                .containsExactly("side seam");
     }
 
     /** Any other order finds the same seams, in whole garments. */
