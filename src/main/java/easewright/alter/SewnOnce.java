@@ -3,6 +3,7 @@ package easewright.alter;
 import easewright.measure.BothSides;
 import easewright.measure.EdgeLength;
 import easewright.measure.GarmentMeasures;
+import easewright.measure.PastCentre;
 import easewright.measure.PieceMeasures;
 import easewright.pattern.EdgeRole;
 import easewright.pattern.Pattern;
@@ -52,8 +53,17 @@ final class SewnOnce {
     private double sewn(Piece piece) {
         return measures.piece(piece.id()).map(PieceMeasures::edges).orElse(List.of()).stream()
                 .filter(e -> e.role() == role)
-                .mapToDouble(EdgeLength::mm)
+                .mapToDouble(e -> e.mm() - past(e))
                 .sum();
+    }
+
+    /** What of a neck lies on a button stand is on the other side's as well. */
+    private double past(EdgeLength edge) {
+        return role == EdgeRole.NECK
+                ? measures.piece(edge.pieceId())
+                        .map(m -> PastCentre.mm(m, edge.edge()))
+                        .orElse(0.0)
+                : 0;
     }
 
     /** How often what is drawn lies on one side of the body, or on one sleeve. */

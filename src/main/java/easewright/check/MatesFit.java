@@ -2,6 +2,8 @@ package easewright.check;
 
 import easewright.measure.Cutting;
 import easewright.measure.MateWalk;
+import easewright.measure.PastCentre;
+import easewright.pattern.EdgeRef;
 import easewright.pattern.Finding;
 import easewright.pattern.MateSides;
 import easewright.pattern.Severity;
@@ -19,9 +21,13 @@ final class MatesFit implements Rule {
     public List<Finding> look(Sight sight) {
         List<Finding> findings = new ArrayList<>();
         for (MateWalk walk : sight.measures().mates()) {
-            Severity severity = severity(walk.drift());
+            double stands =
+                    past(sight, walk.mate().first()) - past(sight, walk.mate().second());
+            boolean centred = stands != 0 && Cutting.same(walk.drift() - stands);
+            Severity severity = centred ? Severity.NOTE : severity(walk.drift());
             if (!Cutting.same(walk.drift())) {
-                String code = severity == Severity.FAULT ? "mate-mismatch" : "mate-drift";
+                String code =
+                        centred ? "mate-fits-centre" : severity == Severity.FAULT ? "mate-mismatch" : "mate-drift";
                 MateSides sides = MateSides.of(sight.pattern(), walk.mate());
                 findings.add(walk.named(Finding.of(code, severity, ""))
                         .with("one", sides.first())
@@ -33,5 +39,19 @@ final class MatesFit implements Rule {
             }
         }
         return findings;
+    }
+
+    /** What of one side lies on button stands, mm. */
+    private static double past(Sight sight, List<EdgeRef> edges) {
+        double past = 0;
+        for (EdgeRef edge : edges) {
+            past += edge.times()
+                    * sight.pattern()
+                            .piece(edge.piece())
+                            .flatMap(p -> sight.measures().piece(p.id()))
+                            .map(m -> PastCentre.mm(m, edge.edge()))
+                            .orElse(0.0);
+        }
+        return past;
     }
 }

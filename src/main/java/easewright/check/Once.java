@@ -7,7 +7,7 @@ import java.util.Objects;
 
 /** One message about one thing: of findings of which one says all that another says, only the fuller. */
 public final class Once {
-    private static final List<String> MATE_NOW = List.of("mate-mismatch", "mate-drift");
+    private static final List<String> MATE_NOW = List.of("mate-mismatch", "mate-drift", "mate-fits-centre");
     private static final List<String> MATE_CHANGED = List.of("mate-drifted", "mate-drifted-little", "mate-nearer");
 
     /** Advice on width and cloth, which is beside the point where the girth is not whole. */

@@ -6,6 +6,7 @@ import easewright.measure.EdgeLength;
 import easewright.measure.Girth;
 import easewright.measure.LevelWidth;
 import easewright.measure.MateWalk;
+import easewright.measure.PastCentre;
 import easewright.measure.PieceMeasures;
 import easewright.pattern.ChangeNote;
 import easewright.pattern.Finding;
@@ -105,11 +106,15 @@ final class Json {
         }
         Node.Rows edges = node.putArray("edges");
         for (EdgeLength edge : measured.edges()) {
-            edges.addObject()
+            Node each = edges.addObject()
                     .put("name", edge.edge())
                     .put("role", edge.role().name().toLowerCase(Locale.ROOT))
                     .put("length_mm", edge.mm())
                     .put("dart_mm", edge.dartMm());
+            double past = PastCentre.mm(measured, edge.edge());
+            if (past > 0) {
+                each.put("to_centre_mm", edge.mm() - past);
+            }
         }
         Node.Rows levels = node.putArray("levels");
         for (LevelWidth width : measured.levels()) {

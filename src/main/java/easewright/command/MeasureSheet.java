@@ -4,6 +4,7 @@ import easewright.measure.EdgeLength;
 import easewright.measure.Girth;
 import easewright.measure.LevelWidth;
 import easewright.measure.MateWalk;
+import easewright.measure.PastCentre;
 import easewright.measure.PieceMeasures;
 import easewright.pattern.Piece;
 import easewright.pattern.SidePair;
@@ -62,6 +63,10 @@ final class MeasureSheet {
             String role = words.name("role", edge.role());
             String use = role.equals(edge.edge()) ? "" : role;
             table.row(edge.edge(), use, words.figure(edge.mm()), figure(edge.dartMm()));
+            double past = PastCentre.mm(measured, edge.edge());
+            if (past > 0) {
+                table.row(words.of("sheet.to-centre"), "", words.figure(edge.mm() - past), "");
+            }
         }
         for (LevelWidth width : measured.levels()) {
             table.row(

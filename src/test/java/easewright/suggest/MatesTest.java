@@ -157,7 +157,18 @@ class MatesTest {
     }
 
     private Piece bodice(String name, double side, double armhole) {
-        return piece(name, true, "armhole", EdgeRole.ARMHOLE, armhole, "side", EdgeRole.SEAM, side, "hem", EdgeRole.HEM, 240);
+        return piece(
+                name,
+                true,
+                "armhole",
+                EdgeRole.ARMHOLE,
+                armhole,
+                "side",
+                EdgeRole.SEAM,
+                side,
+                "hem",
+                EdgeRole.HEM,
+                240);
     }
 
     /** Sides that no tape would call alike belong together all the same, and the difference is asked about. */
@@ -191,7 +202,8 @@ class MatesTest {
     /** What the only cap and the only armholes of a garment are apart is told. */
     @Test
     void aCapThatIsMuchLongerThanItsArmholeIsAskedAbout() {
-        Piece sleeve = piece("Sleeve", false, "cap", EdgeRole.CAP, 510, "end", EdgeRole.OTHER, 300, "hem", EdgeRole.HEM, 300);
+        Piece sleeve =
+                piece("Sleeve", false, "cap", EdgeRole.CAP, 510, "end", EdgeRole.OTHER, 300, "hem", EdgeRole.HEM, 300);
         Sheet full = sheet(bodice("Bodice front", 210, 200), bodice("Bodice back", 210, 210), sleeve);
         assertThat(Mates.find(full, Mates.RULES))
                 .filteredOn(s -> ((MateSuggestion) s).mate().name().equals("sleeve in armhole"))
@@ -201,12 +213,7 @@ class MatesTest {
                     assertThat((double) found.reason().values().get("apart")).isCloseTo(100, within(1e-9));
                     assertThat(((MateSuggestion) found).mate().declaredEase()).isZero();
                 });
-        assertThat(names(
-                        sheet(
-                                bodice("Bodice front", 210, 100),
-                                bodice("Bodice back", 210, 110),
-                                sleeve),
-                        Mates.RULES))
+        assertThat(names(sheet(bodice("Bodice front", 210, 100), bodice("Bodice back", 210, 110), sleeve), Mates.RULES))
                 .containsExactly("side seam");
     }
 

@@ -4,6 +4,7 @@ import easewright.editor.model.Desk;
 import easewright.geom.Line;
 import easewright.geom.Point;
 import easewright.geom.Segment;
+import easewright.measure.PastCentre;
 import easewright.measure.PieceMeasures;
 import easewright.pattern.Dart;
 import easewright.pattern.Edge;
@@ -67,11 +68,18 @@ public record PieceView(
      * One edge.
      *
      * @param allowance empty where it is the piece's own
+     * @param toCentre  its length without what lies on a button stand, where some does
      * @param kept      whether it is protected
      * @param run       to be shown on the table
      */
     public record EdgeRow(
-            String name, EdgeRole role, String allowance, String length, boolean kept, List<Segment> run) {
+            String name,
+            EdgeRole role,
+            String allowance,
+            String length,
+            Optional<String> toCentre,
+            boolean kept,
+            List<Segment> run) {
         public EdgeRow {
             run = List.copyOf(run);
         }
@@ -136,11 +144,13 @@ public record PieceView(
             double mm = measures.flatMap(m -> m.edge(edge.name()))
                     .map(e -> e.mm())
                     .orElseGet(() -> edge.on(piece.outline()).length());
+            double past = measures.map(m -> PastCentre.mm(m, edge.name())).orElse(0.0);
             rows.add(new EdgeRow(
                     edge.name(),
                     edge.role(),
                     edge.allowance().isPresent() ? words.length(edge.allowance().getAsDouble()) : "",
                     words.length(mm),
+                    past > 0 ? Optional.of(words.length(mm - past)) : Optional.empty(),
                     edge.isProtected(),
                     edge.on(piece.outline()).segments()));
         }

@@ -108,7 +108,11 @@ final class EdgeRowView extends VBox {
         allowance.setPromptText(ownAllowance);
         allowance.show(now.allowance(), unit);
         length.setText(now.length());
-        Hints.on(length, words.of("editor.edge.length.hint"));
+        Hints.on(
+                length,
+                now.toCentre()
+                        .map(to -> words.of("editor.edge.length.centre.hint", Map.of("length", to)))
+                        .orElseGet(() -> words.of("editor.edge.length.hint")));
         kept.setSelected(now.kept());
         Parts.name(more, words.of("editor.edge.more", edge));
     }
