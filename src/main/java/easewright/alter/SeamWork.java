@@ -13,6 +13,7 @@ import easewright.pattern.Notch;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -113,7 +114,12 @@ final class SeamWork {
         Map<String, Double> wanted = new LinkedHashMap<>();
         List<Moved> moved = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
-        for (Part part : parts) {
+        List<Part> ordered = new ArrayList<>(parts);
+        if (amount < 0) {
+            // Last in, first out: along a slanted hem what one seam does hangs on what the other has done.
+            Collections.reverse(ordered);
+        }
+        for (Part part : ordered) {
             Piece piece = now.getOrDefault(part.piece().id(), part.piece());
             double own = amount * part.weight() / whole;
             SewnPiece seen = piece == part.piece() ? sewn(piece) : new SewnPiece(lines.of(piece), pattern.levels());

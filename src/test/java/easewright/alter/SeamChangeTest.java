@@ -30,6 +30,8 @@ import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class SeamChangeTest {
     private static double edge(Piece piece, String name) {
@@ -73,6 +75,18 @@ class SeamChangeTest {
 
     private static List<Segment> segmentsOf(Pattern pattern) {
         return pattern.pieces().get(0).outline().segments();
+    }
+
+    /** The hem of a sleeve is slanted between its two seams: what one moves along it hangs on what the other has moved. */
+    @ParameterizedTest
+    @ValueSource(doubles = {5, 20, -12.71})
+    void twoSeamsAtASlantedHemComeBack(double amount) throws Exception {
+        Pattern before = TruingTest.sample("bodice");
+        Pattern after = SeamChange.at("wrist", amount).apply(before).pattern();
+        Pattern back = SeamChange.at("wrist", -amount).apply(after).pattern();
+        Outline sleeve = before.piece("bodice-sleeve").orElseThrow().outline();
+        assertThat(Worst.apart(back.piece("bodice-sleeve").orElseThrow().outline(), sleeve))
+                .isLessThan(1e-6);
     }
 
     @Test
