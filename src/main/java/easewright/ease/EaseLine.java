@@ -16,7 +16,7 @@ import java.util.OptionalDouble;
  * @param classes       what each table that applies says
  * @param minimums      the least wearing ease that each source gives here; none for knits
  * @param stretchNeeded by how much the cloth must stretch at rest: body/finished − 1 in percent, never below 0; given
- *                      for knits and wherever the garment is smaller than the body
+ *                      for knits and wherever the garment is smaller than the body by what is shown
  * @param wish          wanted ease
  * @param missing       wish − ease: what must still be added (taken away if negative)
  */

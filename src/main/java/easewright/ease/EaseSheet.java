@@ -22,6 +22,9 @@ public final class EaseSheet {
      */
     private static final double PRESSES_BELOW = -15;
 
+    /** So little is none, mm: half of the tenth to which lengths are shown, and more than a change misses its girth by. */
+    private static final double NONE = 0.05;
+
     private final Garment garment;
     private final List<EaseLine> lines;
     private final List<Finding> findings;
@@ -109,7 +112,7 @@ public final class EaseSheet {
 
     /** Whether a garment leans on the stretch of its cloth, so that tables for wovens do not hold. */
     private static boolean stretches(Cloth cloth, OptionalDouble ease) {
-        return cloth.knit() || cloth.across().orElse(0) > 0 && ease.isPresent() && ease.getAsDouble() < 0;
+        return cloth.knit() || cloth.across().orElse(0) > 0 && ease.isPresent() && ease.getAsDouble() < -NONE;
     }
 
     private static EaseLine line(Pattern pattern, Body wearer, Girth girth, EaseTables tables) {
@@ -128,7 +131,7 @@ public final class EaseSheet {
         double ease = finished - body.getAsDouble();
         boolean wovenTables = !stretches(pattern.cloth(), OptionalDouble.of(ease));
         double percent = 100 * ease / body.getAsDouble();
-        boolean stretches = (knit || ease < 0) && finished > 0;
+        boolean stretches = (knit || ease < -NONE) && finished > 0;
         return new EaseLine(
                 girth,
                 body,
@@ -168,8 +171,7 @@ public final class EaseSheet {
 
     private static void judge(EaseLine line, Garment garment, Cloth cloth, EaseTables tables, List<Finding> findings) {
         double ease = line.ease().orElseThrow();
-        boolean relies =
-                line.stretchNeeded().isPresent() && line.stretchNeeded().getAsDouble() > 0;
+        boolean relies = line.stretchNeeded().isPresent() && ease < -NONE;
         if (relies) {
             judgeStretch(line, cloth, tables, findings);
         }
