@@ -32,15 +32,22 @@ final class WearerEdits {
                 level.name(),
                 v,
                 old.map(BodyMeasure::takenAt).orElse(""))));
-        Body now = new Body(body.name(), measures);
+        // Its last measurement taken away, it still has a wearer of its own, and not that of all sizes again.
+        Body now = measures.isEmpty() && ownSize.isPresent()
+                ? named(ownSize.get(), body)
+                : new Body(body.name(), measures);
         return ownSize.map(s -> pattern.withBody(s, now)).orElseGet(() -> pattern.withBody(now));
     }
 
     /** The size with or without a wearer of its own, at first with the measurements that count for all sizes. */
     static Pattern own(Pattern pattern, String size, boolean own) {
-        // Somebody of whom nothing is known yet is told from nobody by a name.
-        Body shared = pattern.body().equals(Body.UNKNOWN) ? new Body(size, List.of()) : pattern.body();
+        Body shared = pattern.body().equals(Body.UNKNOWN) ? named(size, Body.UNKNOWN) : pattern.body();
         return pattern.withBody(size, own ? shared : Body.UNKNOWN);
+    }
+
+    /** Somebody of whom nothing is known is told from nobody by a name. */
+    private static Body named(String size, Body body) {
+        return new Body(body.name().isEmpty() ? size : body.name(), List.of());
     }
 
     /** The wished ease at a level, mm, or with empty none. */

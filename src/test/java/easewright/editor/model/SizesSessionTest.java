@@ -92,6 +92,21 @@ class SizesSessionTest {
         assertThat(lines().get(1).body()).isEmpty();
     }
 
+    /** A field is emptied and typed anew: what is typed then is not the measurement of all sizes. */
+    @Test
+    void aWearerOfWhomNothingIsMeasuredAnyMoreIsOneStill() {
+        session.edit(session.desk().pattern().withBodies(Map.of()).withBody(Body.UNKNOWN));
+        type(940);
+        session.chooseSize("12");
+        session.setOwnWearer(true);
+        session.setBody(session.desk().pattern().level("hip").orElseThrow(), OptionalDouble.empty(), "Hip girth");
+        assertThat(lines().get(1).body()).isEmpty();
+        type(1000);
+        assertThat(lines().get(1).body()).hasValue(1000);
+        session.chooseSize("10");
+        assertThat(lines().get(1).body()).hasValue(940);
+    }
+
     private void type(double hip) {
         session.setBody(session.desk().pattern().level("hip").orElseThrow(), OptionalDouble.of(hip), "Hip girth");
     }
