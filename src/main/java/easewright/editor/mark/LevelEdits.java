@@ -91,10 +91,20 @@ public final class LevelEdits {
         LevelMark old = piece.level(level).orElse(null);
         Point reference =
                 old != null && old.reference().isPresent() ? old.reference().get() : Reference.of(piece);
-        LevelMark mark = old != null && old.along().isEmpty()
-                ? old.placed(Optional.of(at), Optional.empty(), old.turn(), Optional.of(reference))
-                : Overlaps.taken(pattern, piece, LevelMark.through(level, at).withReference(reference));
-        return pattern.withPiece(EdgeEdits.withLevel(piece, mark));
+        double turn = old == null ? 0 : old.turn();
+        LevelMark mark =
+                LevelMark.through(level, at).placed(Optional.of(at), Optional.empty(), turn, Optional.of(reference));
+        return pattern.withPiece(EdgeEdits.withLevel(piece, asBefore(pattern, piece, mark)));
+    }
+
+    /** A level that comes to lie otherwise on a piece counts there as it did, and with the overlap that was said of it. */
+    private static LevelMark asBefore(Pattern pattern, Piece piece, LevelMark mark) {
+        Optional<LevelMark> old = piece.level(mark.level());
+        LevelMark now = old.map(o -> o.placed(mark.through(), mark.along(), mark.turn(), mark.reference()))
+                .orElse(mark);
+        boolean moved =
+                old.flatMap(LevelMark::through).isPresent() && now.through().isPresent();
+        return moved || now.overlapSaid() ? now : Overlaps.taken(pattern, piece, now);
     }
 
     /** The place itself on a piece, or else beside it the middle of the piece; empty where the piece does not reach. */
@@ -120,8 +130,7 @@ public final class LevelEdits {
     /** Measures a level along an edge, such as a shaped waist. */
     public static Pattern along(Pattern pattern, String pieceId, String level, String edge) {
         Piece piece = EdgeEdits.piece(pattern, pieceId);
-        return pattern.withPiece(
-                EdgeEdits.withLevel(piece, Overlaps.taken(pattern, piece, LevelMark.along(level, edge))));
+        return pattern.withPiece(EdgeEdits.withLevel(piece, asBefore(pattern, piece, LevelMark.along(level, edge))));
     }
 
     /** How far down the grain from its reference a straight level lies on a piece, mm. */
@@ -176,8 +185,7 @@ public final class LevelEdits {
                 ? pattern
                 : pattern.withPiece(EdgeEdits.withLevel(
                         piece,
-                        Overlaps.taken(
-                                pattern, piece, LevelMark.through(level, at).withReference(lie.reference()))));
+                        asBefore(pattern, piece, LevelMark.through(level, at).withReference(lie.reference()))));
     }
 
     /**

@@ -12,6 +12,7 @@ import easewright.measure.Measures;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Level;
 import easewright.pattern.LevelKind;
+import easewright.pattern.LevelMark;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.suggest.WaistedDress;
@@ -78,6 +79,32 @@ class LevelEditsTest {
         Pattern waist = LevelEdits.add(LevelEdits.add(sewn, "waist", LevelKind.WAIST), "hip", LevelKind.HIP);
         Pattern front = LevelEdits.along(waist, "front", "waist", Bare.top(waist, "front", 175));
         return LevelEdits.along(front, "back", "waist", Bare.top(front, "back", 500));
+    }
+
+    /** A facing that does not count at a level would else be in the girth twice as soon as the level is laid otherwise. */
+    @Test
+    void aLevelLaidOtherwiseCountsAsItDid() throws Exception {
+        Pattern slanted = slanted();
+        String top = Bare.top(slanted, "front", 175);
+        Pattern off = LevelEdits.counts(slanted, "front", "waist", false);
+        Pattern straight = LevelEdits.place(off, "front", "waist", new Point(180, 110));
+        LevelMark mark = mark(straight, "waist");
+        assertThat(mark.through()).isPresent();
+        assertThat(mark.counts()).isFalse();
+        assertThat(mark(LevelEdits.along(straight, "front", "waist", top), "waist")
+                        .counts())
+                .isFalse();
+        Pattern overlap =
+                Overlaps.say(LevelEdits.place(slanted, "front", "hip", new Point(180, 250)), "front", "hip", 15);
+        assertThat(mark(LevelEdits.along(overlap, "front", "hip", top), "hip").overlap())
+                .isEqualTo(15);
+        Pattern below = LevelEdits.below(LevelEdits.counts(overlap, "front", "hip", false), "hip", "waist", 100);
+        assertThat(mark(below, "hip").counts()).isFalse();
+        assertThat(mark(below, "hip").overlap()).isEqualTo(15);
+    }
+
+    private static LevelMark mark(Pattern pattern, String level) {
+        return pattern.piece("front").orElseThrow().level(level).orElseThrow();
     }
 
     private static String side(Pattern pattern, String piece, double x) {
