@@ -75,7 +75,7 @@ class FollowUpTest {
                 .findFirst()
                 .orElseThrow();
         assertThat(drifted.partners()).hasSize(1);
-        assertThat(drifted.words()).doesNotContain("once you keep");
+        assertThat(drifted.words()).doesNotContain("Once you keep");
         assertThat(Partners.words(session.desk(), drifted.partners())).isEqualTo("Choose Front, side too");
         Wanted alone = session.desk().wanted().orElseThrow();
         session.want(Partners.taking(alone, drifted.partners()));

@@ -54,7 +54,7 @@ class OtherWayTest extends FormAtWork {
         double before = hip();
         want("centre", 12);
         assertThat(session.desk().trial()).isEmpty();
-        assertThat(HereWords.outcome(session.desk())).contains("Centre line");
+        assertThat(HereWords.outcome(session.desk())).contains("choose the centre line");
         set("edge", "skirt-back/centre back");
         assertThat(hip()).isCloseTo(before + 12, within(0.01));
         assertThat(session.desk().holds()).isEmpty();
