@@ -138,12 +138,15 @@ public record Effect(List<Line> lines) {
     }
 
     private static String named(List<EdgeFate> fates, EdgeFate.Fate fate, Function<Piece, String> called, Words words) {
+        return gathered(fates.stream().filter(f -> f.fate() == fate).toList(), called, words);
+    }
+
+    /** Edges by name, gathered by piece. */
+    static String gathered(List<EdgeFate> fates, Function<Piece, String> called, Words words) {
         Map<String, List<String>> byPiece = new LinkedHashMap<>();
         for (EdgeFate each : fates) {
-            if (each.fate() == fate) {
-                byPiece.computeIfAbsent(called.apply(each.piece()), k -> new ArrayList<>())
-                        .add(each.edge().name());
-            }
+            byPiece.computeIfAbsent(called.apply(each.piece()), k -> new ArrayList<>())
+                    .add(each.edge().name());
         }
         List<String> parts = new ArrayList<>();
         byPiece.forEach(

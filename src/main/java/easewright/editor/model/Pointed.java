@@ -5,20 +5,28 @@ import easewright.geom.Point;
 import easewright.geom.Segment;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What a list beside the table points at.
  *
  * @param piece its id
  * @param at    the place on it; empty where the whole piece is meant
+ * @param also  places on other pieces at which the same is to be seen
  * @param lines as they would be drawn there
  */
-public record Pointed(String piece, Optional<Point> at, List<Segment> lines) {
+public record Pointed(String piece, Optional<Point> at, List<Point> also, List<Segment> lines) {
     /** So much is shown about a place at least, mm: less has nothing in it to tell where one is. */
     private static final double AROUND = 30;
 
     public Pointed {
+        also = List.copyOf(also);
         lines = List.copyOf(lines);
+    }
+
+    /** One place. */
+    public Pointed(String piece, Optional<Point> at, List<Segment> lines) {
+        this(piece, at, List.of(), lines);
     }
 
     /** A whole piece. */
@@ -26,9 +34,17 @@ public record Pointed(String piece, Optional<Point> at, List<Segment> lines) {
         return new Pointed(piece, Optional.empty(), List.of());
     }
 
+    /** All places at which something is to be seen; none for a whole piece. */
+    public List<Point> places() {
+        return Stream.concat(at.stream(), also.stream()).toList();
+    }
+
     /** What has to be in view to see it well; empty for a whole piece. */
     public Optional<Box> around() {
-        return at.map(p -> lines.stream().map(Segment::box).reduce(round(p, AROUND), Box::union))
+        return at.map(p -> Stream.concat(
+                                also.stream().map(other -> round(other, AROUND)),
+                                lines.stream().map(Segment::box))
+                        .reduce(round(p, AROUND), Box::union))
                 .map(Pointed::withRim);
     }
 

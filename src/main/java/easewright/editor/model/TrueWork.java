@@ -10,10 +10,7 @@ import easewright.geom.Line;
 import easewright.geom.Point;
 import easewright.geom.Segment;
 import easewright.pattern.Finding;
-import easewright.pattern.Notch;
 import easewright.pattern.Pattern;
-import easewright.pattern.Piece;
-import easewright.pattern.Rider;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -117,70 +114,45 @@ public record TrueWork(
         String what = Truing.isLittle(proposal.finding()) ? said + " " + words.of("true.little") : said;
         try {
             Altered altered = proposal.apply(before);
+            TrueDrawn drawn = TrueDrawn.of(altered, before);
             return new Place(
                     what,
-                    brings(altered, before, words),
+                    brings(altered, drawn, words),
                     redraws(proposal, words),
                     Optional.of(altered.pattern()).filter(p -> !p.equals(before)),
-                    pointed(before, proposal.finding(), drawn(altered, before)));
+                    pointed(before, proposal.finding(), Optional.of(drawn)));
         } catch (Refusal refusal) {
             return new Place(
                     what,
                     words.problem(refusal.code(), refusal.values()),
                     "",
                     Optional.empty(),
-                    pointed(before, proposal.finding(), List.of()));
+                    pointed(before, proposal.finding(), Optional.empty()));
         }
     }
 
-    private static Optional<Pointed> pointed(Pattern pattern, Finding finding, List<Segment> lines) {
+    private static Optional<Pointed> pointed(Pattern pattern, Finding finding, Optional<TrueDrawn> drawn) {
+        List<Segment> lines = drawn.map(TrueDrawn::lines).orElse(List.of());
         Optional<Point> at = finding.values().get("x") instanceof Double x
                         && finding.values().get("y") instanceof Double y
                 ? Optional.of(new Point(x, y))
                 : lines.stream().findFirst().map(Segment::start);
-        return pattern.piece(finding.piece()).map(p -> new Pointed(p.id(), at, lines));
+        return pattern.piece(finding.piece())
+                .map(p -> new Pointed(
+                        p.id(), at, drawn.map(d -> d.onOthers(p.id())).orElse(List.of()), lines));
     }
 
-    /** The lines as they would lie; for a notch the way it moves. */
-    private static List<Segment> drawn(Altered altered, Pattern before) {
-        List<Segment> lines = new ArrayList<>();
-        altered.moved().forEach(m -> lines.addAll(m.after().segments()));
-        lines.addAll(notchWays(altered, before));
-        for (Piece now : altered.pattern().pieces()) {
-            List<Rider> was = before.piece(now.id()).map(Piece::riders).orElse(List.of());
-            if (lines.isEmpty()) {
-                now.riders().stream().filter(r -> !was.contains(r)).forEach(r -> lines.addAll(r.segments()));
-            }
-        }
-        return lines;
-    }
-
-    private static List<Line> notchWays(Altered altered, Pattern before) {
-        List<Line> ways = new ArrayList<>();
-        for (Piece now : altered.pattern().pieces()) {
-            List<Notch> was = before.piece(now.id()).map(Piece::notches).orElse(List.of());
-            for (int i = 0; i < Math.min(was.size(), now.notches().size()); i++) {
-                Point from = was.get(i).at();
-                Point to = now.notches().get(i).at();
-                if (from.distance(to) > NOTICED) {
-                    ways.add(new Line(from, to));
-                }
-            }
-        }
-        return ways;
-    }
-
-    private static String brings(Altered altered, Pattern before, Words words) {
+    private static String brings(Altered altered, TrueDrawn drawn, Words words) {
         List<String> said = new ArrayList<>();
         if (altered.findings().stream().anyMatch(f -> f.code().equals("trued-in-one-curve"))) {
             said.add(words.of("editor.true.in-one-curve"));
         }
         double most =
                 altered.moved().stream().mapToDouble(TrueWork::farthest).max().orElse(0);
-        double notch = notchWays(altered, before).stream()
-                .mapToDouble(Line::length)
-                .max()
-                .orElse(0);
+        double notch = drawn.ways().stream().mapToDouble(Line::length).max().orElse(0);
+        if (!drawn.edges().isEmpty()) {
+            said.add(words.of("editor.true.redrawn", Map.of("edges", drawn.named(words))));
+        }
         if (most > NOTICED) {
             said.add(words.of("editor.true.moves", Map.of("most", most)));
         } else if (notch > NOTICED) {

@@ -6,14 +6,14 @@ import java.util.List;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.shape.StrokeLineCap;
 
-/** Draws what a list beside the table points at: a ring about the place, and the line as it would be drawn there. */
+/** Draws what a list beside the table points at: a ring about each place, and the lines as it would be drawn there. */
 public final class PointPainter {
     private static final double RING = 15;
 
     private PointPainter() {}
 
     /** Draws over what lies there. */
-    public static void paint(GraphicsContext gc, Viewport view, Ink ink, Point place, List<Segment> lines) {
+    public static void paint(GraphicsContext gc, Viewport view, Ink ink, List<Point> places, List<Segment> lines) {
         gc.setLineDashes();
         gc.setLineCap(StrokeLineCap.ROUND);
         Pen pen = new Pen(gc, view);
@@ -22,9 +22,11 @@ public final class PointPainter {
         pen.set(ink.moved(), 2.4);
         pen.stroke(lines);
         gc.setLineCap(StrokeLineCap.BUTT);
-        Point at = view.toScreen(place);
-        ring(gc, at, RING, ink.paper(), 5);
-        ring(gc, at, RING, ink.moved(), 2);
+        for (Point place : places) {
+            Point at = view.toScreen(place);
+            ring(gc, at, RING, ink.paper(), 5);
+            ring(gc, at, RING, ink.moved(), 2);
+        }
     }
 
     private static void ring(

@@ -102,7 +102,9 @@ final class TableCanvases {
                 .flatMap(TableScene.LevelSight::lines)
                 .toList();
         OverlayPainter.paint(above, width, height, view, ink, grips, glowing, CuttingTableWords.amount(desk));
-        desk.pointed().ifPresent(p -> p.at().ifPresent(at -> PointPainter.paint(above, view, ink, at, p.lines())));
+        desk.pointed()
+                .filter(p -> p.at().isPresent())
+                .ifPresent(p -> PointPainter.paint(above, view, ink, p.places(), p.lines()));
         places.paint(above, view, ink, room);
         hand.ifPresent(h -> {
             MarkScene marks = underlay.drawn().isPresent() ? h.scene().withoutCaptions() : h.scene();
