@@ -204,6 +204,8 @@ final class EditorWindow {
     private SheetPanel sheet() {
         if (sheet.isEmpty()) {
             sheet = Optional.of(new SheetPanel(session, table, marker, files));
+            sheet.get().share(root.getWidth());
+            root.widthProperty().addListener(o -> sheet.get().share(root.getWidth()));
             root.setRight(sheet.get());
             place = Optional.of(new SheetPlace(scene, sheet.get()));
         }

@@ -91,6 +91,31 @@ class ContrastTest {
         }
     }
 
+    /** What cannot be pressed is exempt there, and is to be read all the same: as plain as a line, and never faded. */
+    @ParameterizedTest
+    @CsvSource({"by-day", "by-lamp"})
+    void whatCannotBePressedIsStillLegible(String light) throws IOException {
+        Map<String, Color> colours = colours(light);
+        for (String ground : List.of(
+                "-color-bg-default",
+                "-color-bg-subtle",
+                "-color-bg-overlay",
+                "-color-accent-subtle",
+                "-ease-change-wash")) {
+            assertThat(contrast(colours.get("-ease-off"), colours.get(ground)))
+                    .as(ground)
+                    .isGreaterThanOrEqualTo(SHAPES);
+        }
+        String css = Files.readString(Path.of("src/main/resources/easewright/editor/editor.css"));
+        for (String control : List.of(".button", ".toggle-button", ".label", ".check-box", ".radio-button")) {
+            Matcher rule = Pattern.compile(
+                            "(?m)^[^{}]*" + Pattern.quote(control) + ":disabled[,\\s][^{}]*\\{([^}]*)\\}")
+                    .matcher(css);
+            assertThat(rule.find()).as(control).isTrue();
+            assertThat(rule.group(1)).as(control).contains("-fx-opacity: 1;").contains("-fx-text-fill: -ease-off;");
+        }
+    }
+
     @Test
     void wordsOnTheTableStandOut() {
         for (Ink ink : List.of(Ink.LIGHT, Ink.DARK)) {

@@ -26,7 +26,7 @@ import org.testfx.util.WaitForAsyncUtils;
 /** How pages, lists and the windows over the table lie. */
 class PanelsJourneyTest extends Journey {
     /** Above and below the letters of a line nothing is seen, pixels. */
-    private static final double BLANK = 3;
+    private static final double BLANK = 2;
 
     @Start
     void start(Stage shown) throws Exception {

@@ -15,6 +15,7 @@ import java.util.function.BiFunction;
 import java.util.function.DoubleFunction;
 import java.util.stream.Collectors;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
@@ -34,6 +35,7 @@ final class ClothPanel extends VBox {
     private final Label now = new Label();
     private final Label untested = new Label();
     private final VBox fold;
+    private final Node below;
     private final HandTest across = new HandTest("cloth-stretched", this::stretched);
     private final HandTest along = new HandTest("cloth-along", this::stretchedAlong);
     private final HandTest recovery = new HandTest("cloth-rested", this::rested);
@@ -41,9 +43,13 @@ final class ClothPanel extends VBox {
     private final Label said = new Label();
     private List<Object> shown = List.of();
 
-    ClothPanel(Session session, JudgedAs judged, OwnTablesView tables) {
+    /**
+     * @param below keeps its place, as far as there is room for it, when what is above it is folded away
+     */
+    ClothPanel(Session session, JudgedAs judged, OwnTablesView tables, Node below) {
         this.session = session;
         this.judged = judged;
+        this.below = below;
         getStyleClass().add("cloth");
         woven.setToggleGroup(new OneOf());
         knit.setToggleGroup(woven.getToggleGroup());
@@ -79,14 +85,11 @@ final class ClothPanel extends VBox {
 
     private void fold(boolean open) {
         details.setSelected(open);
-        Parts.present(fold, open);
-        // What it says in short stands below in full.
-        Parts.present(now, !open);
-    }
-
-    /** Whether what is tested, chosen and added can be seen. */
-    boolean isOpen() {
-        return fold.isVisible();
+        HeldStill.during(open ? null : below, () -> {
+            Parts.present(fold, open);
+            // What it says in short stands below in full.
+            Parts.present(now, !open);
+        });
     }
 
     private Cloth cloth() {

@@ -247,6 +247,11 @@ public final class CuttingTable extends Region {
         return canvases.levelNamedAt(x, y);
     }
 
+    /** Whether a hand pulls a seam just now. */
+    boolean isPulling() {
+        return mouse.isPulling();
+    }
+
     boolean isMarking() {
         return hand.map(MarkHand::isMarking).orElse(false);
     }

@@ -19,6 +19,7 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
@@ -52,7 +53,7 @@ public final class EasePanel extends ScrollPane {
         rows.getStyleClass().add("ease-rows");
         wearer = new WearerChoice(session);
         sizes = new SizeChoice(session, wearer);
-        cloth = new ClothPanel(session, new JudgedAs(session), new OwnTablesView(session, files));
+        cloth = new ClothPanel(session, new JudgedAs(session), new OwnTablesView(session, files), rows);
         VBox content = new VBox(sizes, cloth, heads, none, rows, told, sources);
         setContent(content);
         WholeLines.on(this, content);
@@ -182,6 +183,11 @@ public final class EasePanel extends ScrollPane {
         Hints.on(label, words.of("editor.ease.head." + key + ".hint"));
         label.setMinWidth(Region.USE_PREF_SIZE);
         label.setPrefWidth(width);
+        if (side == Pos.CENTER_LEFT) {
+            // As the names of the levels below it.
+            label.setMaxWidth(Double.MAX_VALUE);
+            HBox.setHgrow(label, Priority.ALWAYS);
+        }
         label.getStyleClass().add(key + "-head");
         label.setAlignment(side);
         return label;

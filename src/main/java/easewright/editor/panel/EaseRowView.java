@@ -39,7 +39,7 @@ final class EaseRowView extends VBox {
     static final double EASE = 66;
     private static final double PERCENT = 58;
     /** As high as the button that gives what is missing: while it is not seen, it has no height of its own. */
-    private static final double JUDGED = 26;
+    private static final double JUDGED = 32;
 
     /** A line without words that is as high as one with some. */
     private static final String EMPTY = "\u00a0";
@@ -103,7 +103,7 @@ final class EaseRowView extends VBox {
         fix(ease, EASE);
         HBox columns = new HBox(GAP, body, finished, ease, wish);
         columns.setAlignment(Pos.CENTER_LEFT);
-        LeadLine numbers = new LeadLine(name, columns, NAME);
+        LeadLine numbers = LeadLine.growing(name, columns, NAME);
 
         percent.getStyleClass().add("quiet");
         verdict.getStyleClass().add("verdict");
@@ -115,13 +115,14 @@ final class EaseRowView extends VBox {
         give.setMinWidth(USE_PREF_SIZE);
         give.getStyleClass().addAll("small", "give");
         give.setOnAction(e -> giveIt());
-        Region gap = new Region();
-        HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox judged = new HBox(8, verdict, gap, wished, give);
+        VBox words = new VBox(1, verdict, classes.pane());
+        words.setAlignment(Pos.CENTER_LEFT);
+        HBox.setHgrow(words, Priority.ALWAYS);
+        HBox judged = new HBox(8, words, wished, give);
         judged.setMinHeight(JUDGED);
         judged.setAlignment(Pos.CENTER_LEFT);
         Tooltip.install(bar, barHint);
-        VBox said = new VBox(3, scale, judged, classes.pane());
+        VBox said = new VBox(2, scale, judged);
         VBox wrong = new VBox(3, bodyWrong, wishWrong);
         wrong.mouseTransparentProperty().bind(said.visibleProperty());
         said.visibleProperty()

@@ -2,8 +2,7 @@ package easewright.editor.panel;
 
 /**
  * How high the place to say "this much, here" stands on its sheet, pixels: as high as what is said in it, and the page
- * above has the rest. While something is tried it may grow and does not shrink, so that a seam that is pulled does not
- * make it go up and down.
+ * above has the rest. While a seam is pulled it may grow and does not shrink, so that it does not go up and down.
  */
 final class HereHeight {
     /** Its share of the sheet's height, at most; what finds no room then is scrolled. */
@@ -13,8 +12,7 @@ final class HereHeight {
     private static final double LEAST = 220;
 
     private double most = LEAST;
-    private Object about = "";
-    private boolean tried;
+    private boolean pulled;
     private double stands;
 
     /**
@@ -27,17 +25,9 @@ final class HereHeight {
         most = Math.max(LEAST, Math.min(SHARE * sheet, sheet - page));
     }
 
-    /**
-     * What stands in it now.
-     *
-     * @param state is tried the same as long as this is equal
-     */
-    void follow(boolean isTried, Object state) {
-        if (!isTried || !state.equals(about)) {
-            stands = 0;
-        }
-        tried = isTried;
-        about = state;
+    /** Whether a seam is being pulled. */
+    void pulled(boolean is) {
+        pulled = is;
     }
 
     /**
@@ -46,7 +36,7 @@ final class HereHeight {
      * @param content height of all that is said in it
      */
     double of(double content) {
-        stands = tried ? Math.max(stands, content) : content;
+        stands = pulled ? Math.max(stands, content) : content;
         return Math.min(most, stands);
     }
 }

@@ -33,6 +33,7 @@ public final class HerePanel extends VBox {
     private static final double LEAST_ROOM = 72;
 
     private final Session session;
+    private final CuttingTable table;
     private final HereHead head = new HereHead(this::ask, this::refold);
     private final WayChoice way = new WayChoice(this::change);
     private final AlsoInChoice alsoIn = new AlsoInChoice(this::change);
@@ -68,6 +69,7 @@ public final class HerePanel extends VBox {
      */
     public HerePanel(Session session, CuttingTable table, TrueBench bench, Runnable leader) {
         this.session = session;
+        this.table = table;
         this.followUp = new FollowUpView(session, bench, leader);
         this.form = new WayFormView(session, this::change);
         this.where = new WhereView(session, this::toAmount);
@@ -259,8 +261,7 @@ public final class HerePanel extends VBox {
         Parts.present(sides, set && wanted.maySided());
         Parts.present(choices, sides.isManaged() || seams.taper().isManaged());
         refused(desk);
-        height.follow(
-                wanted.amount() != 0, List.of(wanted.level(), wanted.other().map(o -> o.method()), set, folds));
+        height.pulled(table.isPulling());
         Parts.present(
                 outcome,
                 !outcome.getText().isEmpty() && (misread || waits || !nothing || !kept.isEmpty() || !where.isOpen()));

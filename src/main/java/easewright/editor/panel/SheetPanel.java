@@ -30,6 +30,12 @@ public final class SheetPanel extends VBox {
     private final Map<String, Node> pages = new LinkedHashMap<>();
     private final Map<String, ToggleButton> tabs = new LinkedHashMap<>();
 
+    /** Of the window's width, and in pixels: in a wide window names and lines find more room. */
+    private static final double SHARE = 0.29;
+
+    private static final double NARROWEST = 452;
+    private static final double WIDEST = 560;
+
     private final Marker marker;
     private final TrueBench bench;
     /** The place for "this much, here", which makes room while marks are made. */
@@ -50,6 +56,8 @@ public final class SheetPanel extends VBox {
         heightProperty().addListener(o -> here.share(getHeight(), row.prefHeight(-1) + PageStack.LEAST));
         setId("sheet");
         getStyleClass().add("sheet");
+        setMinWidth(USE_PREF_SIZE);
+        setMaxWidth(USE_PREF_SIZE);
         pages.put("marks", new MarksPanel(session, marker, files, table::show, table::show, () -> goTo("ease")));
         pages.put("ease", ease);
         pages.put("rings", new RingsPanel(session));
@@ -125,6 +133,11 @@ public final class SheetPanel extends VBox {
         if (bare) {
             marker.begin();
         }
+    }
+
+    /** Takes its share of a window so wide, pixels. */
+    public void share(double window) {
+        setPrefWidth(Math.rint(Math.max(NARROWEST, Math.min(WIDEST, SHARE * window))));
     }
 
     /** The page that is open. */

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.WeakHashMap;
 import javafx.application.Platform;
 import javafx.css.PseudoClass;
+import javafx.geometry.Insets;
 import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -29,8 +30,11 @@ final class SourceList extends VBox {
     /** So wide and high that it is not missed, pixels. */
     static final double TARGET = 24;
 
+    /** One source from the next, pixels. */
+    private static final double BETWEEN = 8;
+
     private final Label legend = said("");
-    private final GridPane list = new GridPane(4, 3);
+    private final GridPane list = new GridPane(4, BETWEEN);
     private final Label nearly = said("");
     private final Map<String, Label> sources = new LinkedHashMap<>();
     /** The numbers elsewhere in the sheet: as they stand there, they may come to mean another source. */
@@ -96,6 +100,8 @@ final class SourceList extends VBox {
         mark.focusedProperty().addListener((o, was, is) -> said.pseudoClassStateChanged(LED, is));
         GridPane.setHgrow(said, Priority.ALWAYS);
         GridPane.setValignment(mark, VPos.TOP);
+        // What can be pressed of a number reaches into the room below, so that all lines stand evenly.
+        GridPane.setMargin(mark, new Insets(0, 0, -BETWEEN - 1, 0));
         GridPane.setValignment(said, VPos.TOP);
         list.addRow(sources.size(), mark, said);
         sources.put(number, said);

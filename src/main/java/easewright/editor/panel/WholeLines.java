@@ -25,7 +25,7 @@ final class WholeLines {
     private static final double FAR = 2 * LINE;
 
     /** So much of a line of words, above and below, is blank; pixels. */
-    private static final double RIM = 2;
+    private static final double RIM = 1;
 
     /** Less than this is not seen, pixels. */
     private static final double HAIR = 0.5;

@@ -15,7 +15,6 @@ class HereHeightTest {
     @Test
     void itIsAsHighAsWhatItHoldsAndLeavesThePageItsShare() {
         HereHeight height = of(750, 230);
-        height.follow(false, "hip");
         assertThat(height.of(160)).isEqualTo(160);
         assertThat(height.of(300)).isEqualTo(300);
         assertThat(height.of(160)).isEqualTo(160);
@@ -25,19 +24,18 @@ class HereHeightTest {
 
     /** Seeded random heights, as they come while a seam is pulled. */
     @Test
-    void whileSomethingIsTriedItNeverShrinks() {
+    void whileASeamIsPulledItNeverShrinks() {
         HereHeight height = of(1000, 230);
+        height.pulled(true);
         Random random = new Random(7);
         double before = 0;
         for (int i = 0; i < 200; i++) {
-            height.follow(true, "hip");
             double now = height.of(250 + random.nextInt(120));
             assertThat(now).isGreaterThanOrEqualTo(before);
             before = now;
         }
-        height.follow(true, "waist");
-        assertThat(height.of(251)).as("something else is tried").isEqualTo(251);
-        height.follow(false, "waist");
-        assertThat(height.of(200)).as("kept or taken back").isEqualTo(200);
+        assertThat(before).isGreaterThan(340);
+        height.pulled(false);
+        assertThat(height.of(251)).as("let go").isEqualTo(251);
     }
 }
