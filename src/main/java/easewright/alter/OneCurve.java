@@ -84,8 +84,10 @@ record OneCurve(List<Choice> choices) {
     }
 
     private static Optional<Choice> choice(Choice place, Curve was, Curve is) {
-        boolean meant =
-                is.length() >= SHORTEST && is.length() <= LONGEST && isWithoutCorner(was) && apart(was, is) > UNTOUCHED;
+        boolean meant = is.length() >= SHORTEST
+                && is.length() <= LONGEST
+                && isWithoutCorner(was)
+                && isApart(was, is, UNTOUCHED);
         return meant
                 ? HANDLES.stream()
                         .flatMap(handles -> nearest(place, was, is, handles).stream())
@@ -112,7 +114,7 @@ record OneCurve(List<Choice> choices) {
             for (double second : handles) {
                 Choice choice = new Choice(place.edge(), place.stretch(), place.of(), first, second);
                 Curve drawn = drawn(is, choice);
-                double off = apart(was, drawn);
+                double off = apart(was, drawn, least);
                 if (off < least && isCalm(was, is, drawn)) {
                     least = off;
                     best = Optional.of(choice);
@@ -177,7 +179,7 @@ record OneCurve(List<Choice> choices) {
             List<Curve> before = stretches(was, i);
             List<Curve> after = stretches(is, i);
             for (int k = 0; before.size() == after.size() && k < after.size(); k++) {
-                if (after.get(k).segments().size() == 1 && apart(before.get(k), after.get(k)) > NEAR) {
+                if (after.get(k).segments().size() == 1 && isApart(before.get(k), after.get(k), NEAR)) {
                     return true;
                 }
             }
@@ -192,7 +194,7 @@ record OneCurve(List<Choice> choices) {
         List<Curve> after = stretches(is, number);
         for (int k = 0; before.size() == after.size() && k < after.size(); k++) {
             Curve run = after.get(k);
-            if (run.segments().size() == 1 && apart(before.get(k), run) > UNTOUCHED) {
+            if (run.segments().size() == 1 && isApart(before.get(k), run, UNTOUCHED)) {
                 if (run.start().distance(place) <= Shift.ON_OUTLINE) {
                     return Optional.of(run.end());
                 }
@@ -268,14 +270,28 @@ record OneCurve(List<Choice> choices) {
 
     /** The farthest that either line lies from the other, mm. */
     static double apart(Curve one, Curve other) {
-        return Math.max(off(one, other), off(other, one));
+        return apart(one, other, Double.POSITIVE_INFINITY);
     }
 
-    private static double off(Curve from, Curve to) {
+    /** The same, or as much of it as is known by then once it is enough. */
+    static double apart(Curve one, Curve other, double enough) {
+        double there = off(one, other, enough);
+        return there >= enough ? there : Math.max(there, off(other, one, enough));
+    }
+
+    /** Whether one of them somewhere lies farther from the other than so much, mm. */
+    private static boolean isApart(Curve one, Curve other, double by) {
+        return apart(one, other, Math.nextUp(by)) > by;
+    }
+
+    private static double off(Curve from, Curve to, double enough) {
         double most = 0;
         for (Segment segment : from.segments()) {
             for (double t = 0; t <= 1; t += 0.0625) {
                 most = Math.max(most, to.nearest(segment.at(t)).distance());
+                if (most >= enough) {
+                    return most;
+                }
             }
         }
         return most;

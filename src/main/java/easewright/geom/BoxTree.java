@@ -156,17 +156,21 @@ public final class BoxTree {
         int endOne = end(level, one);
         int endTwo = end(level, two);
         for (int i = begin(one); i < endOne; i++) {
+            // Of two runs that follow one another mostly only the last thing of one is near any of the other.
+            if (one != two && !near(level - 1, i, level, two, slack)) {
+                continue;
+            }
             for (int j = one == two ? i : begin(two); j < endTwo; j++) {
-                if (i == j ? level > 1 : near(level - 1, i, j, slack)) {
+                if (i == j ? level > 1 : near(level - 1, i, level - 1, j, slack)) {
                     pairs(level - 1, i, j, slack, sink);
                 }
             }
         }
     }
 
-    private boolean near(int level, int one, int two, double slack) {
-        int a = 4 * (levels[level] + one);
-        int b = 4 * (levels[level] + two);
+    private boolean near(int levelOne, int one, int levelTwo, int two, double slack) {
+        int a = 4 * (levels[levelOne] + one);
+        int b = 4 * (levels[levelTwo] + two);
         return boxes[a] <= boxes[b + 2] + slack
                 && boxes[b] <= boxes[a + 2] + slack
                 && boxes[a + 1] <= boxes[b + 3] + slack

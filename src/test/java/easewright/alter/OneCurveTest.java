@@ -224,4 +224,36 @@ class OneCurveTest {
         assertThat(altered.pattern().changes()).hasSize(1);
         TruingTest.assertGone(altered.pattern(), proposal);
     }
+
+    @Test
+    void howFarTwoLinesLieApartIsLookedForOnlyUntilItIsEnough() {
+        Random random = new Random(41);
+        int enoughBefore = 0;
+        for (int round = 0; round < 300; round++) {
+            Curve one = wavy(random);
+            Curve other = wavy(random);
+            double whole = OneCurve.apart(one, other);
+            double enough = whole * 2 * random.nextDouble();
+            double told = OneCurve.apart(one, other, enough);
+            if (whole < enough) {
+                assertThat(told).isEqualTo(whole);
+            } else {
+                assertThat(told).isBetween(enough, whole);
+                enoughBefore++;
+            }
+        }
+        assertThat(enoughBefore).isBetween(100, 200);
+    }
+
+    private static Curve wavy(Random random) {
+        List<Segment> segments = new ArrayList<>();
+        Point at = new Point(0, random.nextGaussian());
+        for (int i = 1; i < 5; i++) {
+            Point next = new Point(30 * i, random.nextGaussian());
+            Point way = new Point(10, 0);
+            segments.add(new Cubic(at, at.plus(way), next.minus(way), next));
+            at = next;
+        }
+        return new Curve(segments);
+    }
 }

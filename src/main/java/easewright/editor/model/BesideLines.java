@@ -50,6 +50,9 @@ final class BesideLines {
 
     /** A line that was said to be something since the file was opened, or that more is told of, is not told as unmarked. */
     static List<Finding> once(List<Finding> findings, Pattern pattern) {
+        if (findings.stream().noneMatch(f -> f.code().equals(UNMARKED))) {
+            return findings;
+        }
         Set<Object> told = findings.stream()
                 .filter(f -> !f.code().equals(UNMARKED) && f.values().containsKey("line"))
                 .map(f -> f.values().get("line"))

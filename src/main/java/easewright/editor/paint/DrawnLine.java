@@ -49,7 +49,7 @@ final class DrawnLine {
         Point pen = null;
         for (int i = 0; i < segments.size(); i++) {
             Segment segment = segments.get(i);
-            if (pen == null || !Tracer.isAt(pen, segment.start())) {
+            if (pen == null || !ScreenPath.isAt(pen, segment.start())) {
                 line = new DrawnLine();
                 lines.add(line);
                 line.add(
@@ -58,7 +58,7 @@ final class DrawnLine {
             }
             pen = segment.end();
             boolean last = i == segments.size() - 1
-                    || !Tracer.isAt(pen, segments.get(i + 1).start());
+                    || !ScreenPath.isAt(pen, segments.get(i + 1).start());
             line.follow(segment, view, last);
         }
         return lines;

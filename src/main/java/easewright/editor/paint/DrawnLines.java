@@ -11,8 +11,14 @@ import java.util.Map;
  */
 public final class DrawnLines {
     private Viewport view;
-    private Map<List<Segment>, List<DrawnLine>> last = Map.of();
-    private Map<List<Segment>, List<DrawnLine>> now = new IdentityHashMap<>();
+    private Map<List<Segment>, Drawn> last = Map.of();
+    private Map<List<Segment>, Drawn> now = new IdentityHashMap<>();
+
+    /** One run of segments, each of its two forms made when first asked for. */
+    private static final class Drawn {
+        private List<DrawnLine> lines;
+        private ScreenPath path;
+    }
 
     /** Another picture begins; what the last one did not ask for is forgotten. */
     void begin(Viewport from) {
@@ -21,13 +27,28 @@ public final class DrawnLines {
         view = from;
     }
 
-    /** The lines along joined segments. */
+    /** The lines along joined segments, for words that keep clear of them. */
     List<DrawnLine> along(List<Segment> segments) {
-        List<DrawnLine> lines = last.get(segments);
-        if (lines == null) {
-            lines = DrawnLine.along(segments, view);
+        Drawn drawn = drawn(segments);
+        if (drawn.lines == null) {
+            drawn.lines = DrawnLine.along(segments, view);
         }
-        now.put(segments, lines);
-        return lines;
+        return drawn.lines;
+    }
+
+    /** The path along joined segments, to be drawn. */
+    ScreenPath path(List<Segment> segments) {
+        Drawn drawn = drawn(segments);
+        if (drawn.path == null) {
+            drawn.path = ScreenPath.of(segments, view);
+        }
+        return drawn.path;
+    }
+
+    private Drawn drawn(List<Segment> segments) {
+        return now.computeIfAbsent(segments, s -> {
+            Drawn known = last.get(s);
+            return known == null ? new Drawn() : known;
+        });
     }
 }

@@ -14,12 +14,6 @@ record Pen(GraphicsContext gc, Viewport view) {
         gc.setLineDashes(dashes);
     }
 
-    /** Lays a closed outline into the canvas's path. */
-    void closed(List<Segment> outline) {
-        gc.beginPath();
-        Tracer.trace(gc, view, outline, true);
-    }
-
     /** Strokes an open line. */
     void stroke(List<Segment> line) {
         gc.beginPath();

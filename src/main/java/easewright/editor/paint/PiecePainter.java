@@ -34,14 +34,23 @@ final class PiecePainter {
     private final Pen pen;
     private final boolean trying;
     private final DrawnWords words;
+    private final DrawnLines kept;
 
     /**
      * @param trying a change is being tried
      * @param words  of the drawing itself that are to be seen
+     * @param kept   lines as they lie on the screen
      */
     PiecePainter(
-            GraphicsContext gc, Viewport view, Ink ink, TableScene.PieceSight sight, boolean trying, DrawnWords words) {
+            GraphicsContext gc,
+            Viewport view,
+            Ink ink,
+            TableScene.PieceSight sight,
+            boolean trying,
+            DrawnWords words,
+            DrawnLines kept) {
         this.words = words;
+        this.kept = kept;
         this.trying = trying;
         this.gc = gc;
         this.view = view;
@@ -78,12 +87,12 @@ final class PiecePainter {
     }
 
     /** Notes where its lines and signs lie, for words that are to keep clear of them. */
-    void keepClear(LabelRoom room, DrawnLines lines) {
-        lines.along(piece.outline().segments()).forEach(line -> room.putPaper(piece.id(), line));
-        sight.stitch().ifPresent(s -> lines.along(s.segments()).forEach(room::put));
+    void keepClear(LabelRoom room) {
+        kept.along(piece.outline().segments()).forEach(line -> room.putPaper(piece.id(), line));
+        sight.stitch().ifPresent(s -> kept.along(s.segments()).forEach(room::put));
         List<List<Segment>> runs = new ArrayList<>();
         if (bearsSigns()) {
-            sight.riders().forEach(r -> lines.along(r.segments()).forEach(room::putFaint));
+            sight.riders().forEach(r -> kept.along(r.segments()).forEach(room::putFaint));
             for (Dart dart : piece.darts()) {
                 runs.add(List.of(new Line(dart.mouth1(), dart.point()), new Line(dart.point(), dart.mouth2())));
                 dart.otherPoint()
@@ -105,12 +114,13 @@ final class PiecePainter {
 
     void paper() {
         gc.setLineDashes();
-        List<Segment> outline = piece.outline().segments();
+        ScreenPath outline = kept.path(piece.outline().segments());
         gc.setFill(ink.shadow());
-        new Pen(gc, new Viewport(view.scale(), view.x() + 2.5, view.y() + 3.5)).closed(outline);
+        gc.beginPath();
+        outline.lay(gc, 2.5, 3.5, true);
         gc.fill();
         gc.setFill(ink.paper());
-        pen.closed(outline);
+        closed(outline);
         gc.fill();
         if (sight.pointed()) {
             gc.setStroke(ink.movedWash());
@@ -128,12 +138,12 @@ final class PiecePainter {
         gc.setFill(ink.movedWash());
         gc.setFillRule(FillRule.EVEN_ODD);
         gc.beginPath();
-        Tracer.trace(gc, view, piece.outline().segments(), true);
-        Tracer.trace(gc, view, before.segments(), true);
+        kept.path(piece.outline().segments()).lay(gc, 0, 0, true);
+        kept.path(before.segments()).lay(gc, 0, 0, true);
         gc.fill();
         gc.setFillRule(FillRule.NON_ZERO);
         pen.set(ink.ghost(), 1.2, 5, 4);
-        pen.closed(before.segments());
+        closed(kept.path(before.segments()));
         gc.stroke();
     }
 
@@ -142,7 +152,11 @@ final class PiecePainter {
      */
     private void riders(boolean drawn) {
         pen.set(drawn ? ink.quiet().deriveColor(0, 1, 1, 0.4) : ink.quiet(), 1);
-        sight.riders().forEach(r -> pen.stroke(r.segments()));
+        sight.riders().forEach(r -> {
+            gc.beginPath();
+            kept.path(r.segments()).lay(gc, 0, 0, false);
+            gc.stroke();
+        });
     }
 
     private void darts() {
@@ -164,13 +178,18 @@ final class PiecePainter {
 
     private void outlines() {
         pen.set(ink.line(), piece.drawn() == LineKind.CUTTING ? 1.2 : 1.8);
-        pen.closed(piece.outline().segments());
+        closed(kept.path(piece.outline().segments()));
         gc.stroke();
         sight.stitch().ifPresent(line -> {
             pen.set(ink.line(), 1.3, 7, 4);
-            pen.closed(line.segments());
+            closed(kept.path(line.segments()));
             gc.stroke();
         });
+    }
+
+    private void closed(ScreenPath outline) {
+        gc.beginPath();
+        outline.lay(gc, 0, 0, true);
     }
 
     /** What was moved and kept is the line of the piece by now, and no thicker than the rest of it. */

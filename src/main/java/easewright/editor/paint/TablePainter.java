@@ -52,9 +52,10 @@ public final class TablePainter {
                 .filter(piece -> inSight(piece, view, width, height))
                 .toList();
         DrawnWords words = new DrawnWords(underlay.drawn().isPresent(), view);
+        kept.begin(view);
         List<PiecePainter> pieces = seen.stream()
-                .map(piece ->
-                        new PiecePainter(gc, view, piece.aside() ? ink.aside() : ink, piece, scene.trying(), words))
+                .map(piece -> new PiecePainter(
+                        gc, view, piece.aside() ? ink.aside() : ink, piece, scene.trying(), words, kept))
                 .toList();
         // All papers below all lines, as of sizes that lie over each other each is to be seen; what is aside undermost.
         List<PiecePainter> asideFirst = new ArrayList<>(pieces);
@@ -66,8 +67,7 @@ public final class TablePainter {
         }
         asideFirst.forEach(piece -> piece.lines(underlay.drawn().isPresent()));
         LabelRoom room = new LabelRoom(new Box(0, 0, width, height));
-        kept.begin(view);
-        pieces.forEach(piece -> piece.keepClear(room, kept));
+        pieces.forEach(piece -> piece.keepClear(room));
         seen.forEach(piece -> words.boxes(piece).forEach(room::put));
         if (underlay.drawn().isPresent()) {
             new SheetWords(gc, view, ink, room).paint(scene.beside());

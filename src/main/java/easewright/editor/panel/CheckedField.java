@@ -1,7 +1,7 @@
 package easewright.editor.panel;
 
 import atlantafx.base.controls.CustomTextField;
-import java.util.stream.Stream;
+import java.util.function.Predicate;
 import javafx.css.PseudoClass;
 import javafx.event.Event;
 import javafx.event.EventType;
@@ -73,15 +73,22 @@ abstract class CheckedField extends CustomTextField {
                 });
     }
 
-    /** The fields in a part of the window; where it is asked often, a look-up by style would match each part of each control. */
-    static Stream<CheckedField> within(Node part) {
+    /**
+     * Whether there is such a field in a part of the window; where it is asked often, a look-up by style would match each
+     * part of each control.
+     */
+    static boolean anyWithin(Node part, Predicate<CheckedField> which) {
         if (part instanceof CheckedField field) {
-            return Stream.of(field);
+            return which.test(field);
         }
-        boolean holds = part instanceof Parent && !(part instanceof Control);
-        return holds
-                ? ((Parent) part).getChildrenUnmodifiable().stream().flatMap(CheckedField::within)
-                : Stream.empty();
+        if (part instanceof Parent parent && !(part instanceof Control)) {
+            for (Node child : parent.getChildrenUnmodifiable()) {
+                if (anyWithin(child, which)) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     /** Names the field for screen readers and for the pointer. */

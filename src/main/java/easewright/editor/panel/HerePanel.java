@@ -10,8 +10,8 @@ import easewright.editor.model.Wanted;
 import easewright.text.LengthUnit;
 import easewright.text.Words;
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
-import java.util.stream.Stream;
 import javafx.css.PseudoClass;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
@@ -195,8 +195,7 @@ public final class HerePanel extends VBox {
         if (isMisread()) {
             session.untry();
             show(session.desk());
-        } else if (isUntried(session.desk())
-                && fields().allMatch(f -> f.getText().equals(f.shown()))) {
+        } else if (isUntried(session.desk()) && !anyField(f -> !f.getText().equals(f.shown()))) {
             change(w -> w);
         } else if (waits != isWaiting()) {
             show(session.desk());
@@ -208,16 +207,16 @@ public final class HerePanel extends VBox {
                 && desk.wanted().filter(w -> w.amount() != 0).isPresent();
     }
 
-    private Stream<CheckedField> fields() {
-        return Stream.of(amount, said).flatMap(CheckedField::within);
+    private boolean anyField(Predicate<CheckedField> which) {
+        return CheckedField.anyWithin(amount, which) || CheckedField.anyWithin(said, which);
     }
 
     private boolean isMisread() {
-        return fields().anyMatch(CheckedField::isWrong);
+        return anyField(CheckedField::isWrong);
     }
 
     private boolean isWaiting() {
-        return fields().anyMatch(CheckedField::isWaiting);
+        return anyField(CheckedField::isWaiting);
     }
 
     private void show(Desk desk) {

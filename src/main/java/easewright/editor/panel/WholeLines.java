@@ -2,7 +2,6 @@ package easewright.editor.panel;
 
 import java.util.ArrayList;
 import java.util.List;
-import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
@@ -69,7 +68,7 @@ final class WholeLines {
         double top = Math.max(0, Math.min(1, page.getVvalue())) * (whole - room);
         double bottom = top + room;
         List<double[]> lines = new ArrayList<>();
-        gather(content, top, bottom, lines);
+        gather(content, 0, top, bottom, lines);
         double from = first(lines, top);
         double to = last(lines, bottom);
         shown.setX(-LINE);
@@ -116,29 +115,35 @@ final class WholeLines {
         return to;
     }
 
-    /** The lines near the two edges: what is no higher than one, and of text its single lines. */
-    private void gather(Node node, double top, double bottom, List<double[]> lines) {
+    /**
+     * The lines near the two edges: what is no higher than one, and of text its single lines. On a page nothing is turned
+     * or scaled, so that where a part lies is known from where the part lies that holds it.
+     *
+     * @param above how far below the top of the page the part has the origin of its own measures
+     */
+    private void gather(Node node, double above, double top, double bottom, List<double[]> lines) {
         if (!node.isVisible()) {
             return;
         }
-        Bounds at = content.sceneToLocal(node.localToScene(node.getLayoutBounds()));
-        boolean far = at.getMaxY() < top - FAR
-                || at.getMinY() > bottom + FAR
-                || at.getMinY() > top + FAR && at.getMaxY() < bottom - FAR;
+        double from = above + node.getLayoutBounds().getMinY();
+        double to = above + node.getLayoutBounds().getMaxY();
+        boolean far = to < top - FAR || from > bottom + FAR || from > top + FAR && to < bottom - FAR;
         if (node != content && far) {
             return;
         }
         if (node instanceof Text text) {
-            int count = Math.max(
-                    1, (int) Math.round(at.getHeight() / (text.getFont().getSize() * 1.2)));
-            double high = at.getHeight() / count;
+            int count =
+                    Math.max(1, (int) Math.round((to - from) / (text.getFont().getSize() * 1.2)));
+            double high = (to - from) / count;
             for (int i = 0; i < count; i++) {
-                lines.add(new double[] {at.getMinY() + i * high + RIM, at.getMinY() + (i + 1) * high - RIM});
+                lines.add(new double[] {from + i * high + RIM, from + (i + 1) * high - RIM});
             }
-        } else if (isBox(node) && at.getHeight() <= LINE) {
-            lines.add(new double[] {at.getMinY(), at.getMaxY()});
+        } else if (isBox(node) && to - from <= LINE) {
+            lines.add(new double[] {from, to});
         } else if (node instanceof Parent parent) {
-            parent.getChildrenUnmodifiable().forEach(n -> gather(n, top, bottom, lines));
+            for (Node part : parent.getChildrenUnmodifiable()) {
+                gather(part, above + part.getLayoutY() + part.getTranslateY(), top, bottom, lines);
+            }
         }
     }
 
