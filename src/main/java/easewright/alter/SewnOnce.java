@@ -3,6 +3,7 @@ package easewright.alter;
 import easewright.measure.BothSides;
 import easewright.measure.EdgeLength;
 import easewright.measure.GarmentMeasures;
+import easewright.measure.LayerCounted;
 import easewright.measure.PastCentre;
 import easewright.measure.PieceMeasures;
 import easewright.pattern.EdgeRole;
@@ -18,10 +19,6 @@ import java.util.Locale;
  * itself, and facings and linings lie on the piece they finish).
  */
 final class SewnOnce {
-    /** What lies on a piece of the garment; not a front that is cut with its facing. */
-    private static final java.util.regex.Pattern ON_OTHERS = java.util.regex.Pattern.compile(
-            "(?<!\\b(with|and|plus)\\b[^,]{0,20})\\b(facing|lining|interfacing|interlining)s?\\b");
-
     /** Cut in two layers. */
     private static final java.util.regex.Pattern DOUBLE = java.util.regex.Pattern.compile("\\byokes?\\b");
 
@@ -33,7 +30,7 @@ final class SewnOnce {
         this.measures = measures;
         this.role = role;
         List<Piece> all = pattern.pieces().stream().filter(p -> sewn(p) > 0).toList();
-        List<Piece> outer = all.stream().filter(p -> !called(p, ON_OTHERS)).toList();
+        List<Piece> outer = all.stream().filter(p -> !LayerCounted.isLayer(p)).toList();
         pieces = outer.isEmpty() ? all : outer;
     }
 

@@ -32,8 +32,8 @@ public final class Checks {
             new FullerSide());
 
     /** What concerns how pieces were drawn and counted: no change of their shape brings it about, and it takes long. */
-    private static final List<Rule> RULES_OF_DRAWING =
-            List.of(new HalvesCountedOnce(), new LinesSaid(), new LevelGoesRound(), new OverlapSaid());
+    private static final List<Rule> RULES_OF_DRAWING = List.of(
+            new HalvesCountedOnce(), new LinesSaid(), new LevelGoesRound(), new OverlapSaid(), new LayersCountedOnce());
 
     private static final List<ChangeRule> CHANGE_RULES = List.of(
             new ProtectedUnmoved(),

@@ -3,6 +3,7 @@ package easewright.suggest;
 import easewright.geom.Curve;
 import easewright.geom.Line;
 import easewright.geom.Point;
+import easewright.measure.LayerCounted;
 import easewright.pattern.Caption;
 import easewright.pattern.Edge;
 import easewright.pattern.EdgeRole;
@@ -69,7 +70,9 @@ final class LevelLines {
         levels.putIfAbsent(level.name(), level);
         reasons.putIfAbsent(level.name(), reason);
         marks.computeIfAbsent(level.name(), n -> new LinkedHashMap<>())
-                .putIfAbsent(piece.id(), ButtonStand.on(piece, mark, words.on(piece)));
+                .putIfAbsent(
+                        piece.id(),
+                        ButtonStand.on(piece, isOverOthers(piece) ? mark.notCounted() : mark, words.on(piece)));
     }
 
     /**
@@ -91,6 +94,13 @@ final class LevelLines {
                         Reason.of("waist-edge", 0.85));
             }
         }
+    }
+
+    /** A facing or a lining lies on another piece of its size, which counts. */
+    private boolean isOverOthers(Piece piece) {
+        return LayerCounted.isLayer(piece)
+                && sheet.pattern().pieces().stream()
+                        .anyMatch(p -> p.size().equals(piece.size()) && !LayerCounted.isLayer(p));
     }
 
     private static List<Edge> waists(Piece piece) {

@@ -310,6 +310,18 @@ public final class LevelEdits {
                 .toList());
     }
 
+    /** Leaves a piece, and those called alike of other sizes, out of the girths at some levels. */
+    public static Pattern leftOut(Pattern pattern, String pieceId, List<String> levels) {
+        Piece piece = EdgeEdits.piece(pattern, pieceId);
+        return pattern.withPieces(pattern.pieces().stream()
+                .map(p -> p.plainName().equals(piece.plainName())
+                        ? p.withLevels(p.levels().stream()
+                                .map(m -> levels.contains(m.level()) ? m.notCounted() : m)
+                                .toList())
+                        : p)
+                .toList());
+    }
+
     /** Whether a piece is part of the girth at a level. */
     public static Pattern counts(Pattern pattern, String pieceId, String level, boolean counts) {
         Piece piece = EdgeEdits.piece(pattern, pieceId);

@@ -31,6 +31,9 @@ public final class Notes {
     /** What tells by how much a seam does not fit. */
     private static final Set<String> MISFITS = Set.of("mate-mismatch", "mate-drift");
 
+    /** What tells of a piece that lies over others of the same girth. */
+    private static final Set<String> LAYERS = Set.of("layer-counted", "layer-above-counted");
+
     private Notes() {}
 
     /**
@@ -42,6 +45,7 @@ public final class Notes {
      * @param seam  name of the seam it speaks of, if any
      * @param level name of the level that the piece lacks, if it says so
      * @param overlapAt name of the first level whose overlap on the piece it asks for, if it does
+     * @param layerAt the levels out of whose girths it offers to leave the piece, if it does
      * @param line  id of the closed line of which nobody said what it is, if it speaks of one
      */
     public record Note(
@@ -53,6 +57,7 @@ public final class Notes {
             Optional<String> seam,
             Optional<String> level,
             Optional<String> overlapAt,
+            List<String> layerAt,
             Optional<String> line) {}
 
     public static List<Note> of(Desk desk) {
@@ -69,6 +74,7 @@ public final class Notes {
                     seam(finding),
                     level(finding, desk),
                     overlapAt(finding),
+                    layerAt(finding),
                     closedLine(finding)));
         }
         return List.copyOf(notes);
@@ -97,6 +103,12 @@ public final class Notes {
         return finding.code().equals("overlap-unsaid") && finding.values().get("levels") instanceof List<?> levels
                 ? levels.stream().map(String.class::cast).findFirst()
                 : Optional.empty();
+    }
+
+    private static List<String> layerAt(Finding finding) {
+        return LAYERS.contains(finding.code()) && finding.values().get("levels") instanceof List<?> levels
+                ? levels.stream().map(String.class::cast).toList()
+                : List.of();
     }
 
     private static Optional<String> closedLine(Finding finding) {

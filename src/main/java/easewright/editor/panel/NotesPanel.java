@@ -1,5 +1,6 @@
 package easewright.editor.panel;
 
+import easewright.editor.mark.LevelEdits;
 import easewright.editor.mark.LevelLeftOut;
 import easewright.editor.model.Desk;
 import easewright.editor.model.Notes;
@@ -135,6 +136,14 @@ public final class NotesPanel extends SheetPage {
                             "editor.notes.overlap.hint",
                             words,
                             () -> levels.accept(id, level))));
+            if (!note.layerAt().isEmpty()) {
+                acts.add(press(
+                        note,
+                        "editor.notes.leave-out",
+                        "editor.notes.leave-out.hint",
+                        words,
+                        () -> session.edit(LevelEdits.leftOut(session.desk().pattern(), id, note.layerAt()))));
+            }
             note.level()
                     .ifPresent(level -> acts.add(press(
                             note,
