@@ -196,14 +196,14 @@ public final class LevelEdits {
         return meet(pattern, level, Set.of());
     }
 
-    /** The same where some pieces keep it as it lies, by their ids. */
-    static Pattern meet(Pattern pattern, String level, Set<String> kept) {
+    /** The same where some pieces keep it as it lies, by their ids: the others follow them. */
+    public static Pattern meet(Pattern pattern, String level, Set<String> kept) {
         Set<String> settled = new HashSet<>(kept);
         Pattern now = pattern;
         Optional<LevelSeams.Meeting> next = next(now, level, settled);
         while (next.isPresent()) {
             LevelSeams.Meeting meeting = next.get();
-            boolean second = settled.isEmpty() || settled.contains(meeting.first());
+            boolean second = !settled.contains(meeting.second());
             if (!Cutting.same(meeting.off())) {
                 now = second
                         ? place(now, meeting.second(), level, meeting.onSecond())

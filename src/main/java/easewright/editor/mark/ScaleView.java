@@ -81,6 +81,9 @@ public record ScaleView(
         // Pieces without marks are spoken of by the words written on them.
         Sheet sheet = new Sheet(Suggestions.named(drawn), drawn.loose(), drawn.captions());
         Words words = desk.words();
+        if (sheet.pattern().pieces().isEmpty() && sheet.loose().isEmpty()) {
+            return nothing(words);
+        }
         Scale scale = desk.pattern().scale();
         boolean proved = scale.proof() != Scale.Proof.UNPROVED;
         List<KnownLength> known = KnownLength.on(sheet);
@@ -107,6 +110,19 @@ public record ScaleView(
                 lines(known, sheet, words),
                 changed ? Optional.empty() : stated(desk, words),
                 changed ? words.of("editor.scale.locked") : "");
+    }
+
+    /** Where nothing is drawn, there is no line to ask for. */
+    private static ScaleView nothing(Words words) {
+        return new ScaleView(
+                false,
+                words.of("editor.scale.empty"),
+                "",
+                List.of(),
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                words.of("editor.scale.empty.remedy"));
     }
 
     private static String size(Desk desk, Sheet sheet, Words words) {

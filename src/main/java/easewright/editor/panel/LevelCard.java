@@ -1,5 +1,6 @@
 package easewright.editor.panel;
 
+import easewright.editor.mark.LastPlaced;
 import easewright.editor.mark.LevelEdits;
 import easewright.editor.mark.LevelElsewhere;
 import easewright.editor.mark.LevelsView;
@@ -15,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -112,7 +114,7 @@ final class LevelCard extends VBox {
         getChildren().setAll(top, new HBox(6, place, along, round), offer, belowRow, places, foot);
         meet.getStyleClass().add("small");
         meet.setMinWidth(USE_PREF_SIZE);
-        meet.setOnAction(e -> session.edit(LevelEdits.meet(session.desk().pattern(), row.name())));
+        meet.setOnAction(e -> letMeet());
         apart.setWrapText(true);
         apart.setMinHeight(USE_PREF_SIZE);
     }
@@ -120,6 +122,12 @@ final class LevelCard extends VBox {
     /** The keys go to where the level is placed: by its distance from another one where there is one. */
     void takeKeys() {
         (belowRow.isManaged() ? below : place).requestFocus();
+    }
+
+    /** What was put last stays where it was put: the other pieces follow it. */
+    private void letMeet() {
+        Set<String> last = LastPlaced.on(session.desk().history().upToPresent(), row.name());
+        session.edit(LevelEdits.meet(session.desk().pattern(), row.name(), last));
     }
 
     private void goRound(boolean limb) {

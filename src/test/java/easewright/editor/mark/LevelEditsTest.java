@@ -59,7 +59,7 @@ class LevelEditsTest {
     }
 
     /** Trousers whose waist is level in front and rises by half an inch to the centre at the back. */
-    private static Pattern slanted() throws Exception {
+    static Pattern slanted() throws Exception {
         Bare bare =
                 Bare.of("<svg xmlns='http://www.w3.org/2000/svg' width='800mm' height='600mm' viewBox='0 0 800 600'>"
                         + "<path id='back' d='M400,87.3 L600,100 C610,180 606,230 605,300 L600,500 H400 Z'/>"

@@ -50,6 +50,14 @@ class ScaleViewTest {
         assertThat(view().checks().get(0).words()).contains("40\u00a0cm").contains("front");
     }
 
+    @Test
+    void whereNothingIsDrawnNoLineIsAskedFor() throws SvgProblem {
+        open("viewBox='0 0 600 600'", "");
+        assertThat(view().headline()).isEqualTo("The drawing shows no outline");
+        assertThat(view().offers()).isEmpty();
+        assertThat(view().locked()).startsWith("Draw the pieces as paths or shapes");
+    }
+
     /** A file whose size is stated is borne out by a square that was drawn in it; a square that set the scale is not. */
     @Test
     void theLineThatSetTheScaleIsNotTakenForAProofOfIt() throws SvgProblem {
