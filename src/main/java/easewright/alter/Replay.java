@@ -3,6 +3,7 @@ package easewright.alter;
 import easewright.pattern.ChangeNote;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
+import easewright.pattern.Side;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -121,6 +122,33 @@ public final class Replay {
                         .withChanges(prefix);
             }
         }
+        return retraced(bare, kept, exact);
+    }
+
+    private Pattern retraced(Pattern bare, int kept, List<Optional<Piece>> exact) throws StepRefused {
+        try {
+            return joined(bare, kept, exact);
+        } catch (StepRefused refused) {
+            // What was changed on both sides before they were parted can be taken back once they are one again.
+            int parting = lastOnOneSide(bare);
+            Pattern whole = parting > kept ? new Replay(bare, known).before(parting) : bare;
+            if (sameIds(whole, bare)) {
+                throw refused;
+            }
+            return new Replay(whole, known).before(kept);
+        }
+    }
+
+    /** The number of the last change on one side only; −1 where there is none. */
+    private static int lastOnOneSide(Pattern pattern) {
+        int last = pattern.changes().size() - 1;
+        while (last >= 0 && Scope.of(pattern.changes().get(last)).side() == Side.BOTH) {
+            last--;
+        }
+        return last;
+    }
+
+    private static Pattern joined(Pattern bare, int kept, List<Optional<Piece>> exact) throws StepRefused {
         Pattern back = retraced(bare, kept);
         List<Piece> pieces = new ArrayList<>();
         for (int i = 0; i < back.pieces().size(); i++) {
@@ -193,7 +221,7 @@ public final class Replay {
     }
 
     /** Back along the changes, and forward again to prove that this was the way it came. */
-    private Pattern retraced(Pattern now, int kept) throws StepRefused {
+    private static Pattern retraced(Pattern now, int kept) throws StepRefused {
         try {
             Pattern back = Retrace.to(now, kept);
             Pattern again = forward(back, now.changes(), kept);
