@@ -23,6 +23,8 @@ public final class SizeNames {
             Pattern.compile("(?:size[\\s_]*)?" + SIZE + "[\\s,:_\u2013-]+(?<stem>\\p{L}.*)", Pattern.CASE_INSENSITIVE);
     private static final Pattern ALONE = Pattern.compile("(?:size[\\s,:_\u2013-]*)?" + SIZE, Pattern.CASE_INSENSITIVE);
 
+    private static final Pattern SAID = Pattern.compile("size[\\s,:_\u2013-]*" + SIZE, Pattern.CASE_INSENSITIVE);
+
     /** Two sizes or more, as a nest says which are in it: "10-12-14", "sizes S to XL", "38/40". */
     private static final String RUN = "\\(?\\s*(?:sizes?[\\s:]*)?" + ONE
             + "(?:(?:\\s*[-\u2010-\u2015/,;&+|]\\s*|\\s+(?:to|and)\\s+)" + ONE + ")+\\s*\\)?";
@@ -96,6 +98,11 @@ public final class SizeNames {
             }
         }
         return sizes.size() > 1 ? sizes : inNames(names);
+    }
+
+    /** Whether a name is nothing but a size and says so: "Size 12", "size_M". */
+    public static boolean saysSize(String name) {
+        return SAID.matcher(name.strip()).matches();
     }
 
     /** The sizes of the run in a text, in their order there; empty where there is none. */

@@ -14,7 +14,7 @@ import java.util.Set;
 /**
  * The smaller sizes of a nest without layers lie inside the largest, as its stitching line would. Two outlines, one in the
  * other, are a cutting and a stitching line; three or more in the same place are sizes, and so are just as many as the
- * words on them name. Where each size has both lines, the one that runs evenly inside another is that one's stitching line.
+ * words on them name, and two of which each lies in a group called "size" so and so. Where each size has both lines, the one that runs evenly inside another is that one's stitching line.
  * Lines that all run evenly inside each other are the cutting, stitching and topstitching lines of one piece, unless words
  * or their groups name as many sizes or they reach further in than such lines do.
  */
@@ -68,7 +68,9 @@ final class SizesInside {
                         .count();
                 List<PieceOutline> cut =
                         withoutStitching(nest, named(largest) == nest.size() + beside || groupsName(nest));
-                if (cut.size() + beside >= LEAST_SIZES || named(largest) == cut.size() + beside) {
+                if (groupsSaySizes(nest)) {
+                    sizes.addAll(nest.subList(1, nest.size()));
+                } else if (cut.size() + beside >= LEAST_SIZES || named(largest) == cut.size() + beside) {
                     sizes.addAll(cut.subList(1, cut.size()));
                 }
             }
@@ -126,11 +128,19 @@ final class SizesInside {
 
     /** Whether each of some outlines is drawn in a group of its own that is called by a size. */
     private boolean groupsName(List<PieceOutline> nest) {
-        List<String> innermost = nest.stream()
+        return Set.copyOf(SizeNames.ofLayers(innermost(nest)).values()).size() == nest.size();
+    }
+
+    /** The same where all of the groups are called so in words: then even two are sizes. */
+    private boolean groupsSaySizes(List<PieceOutline> nest) {
+        return groupsName(nest) && innermost(nest).stream().allMatch(SizeNames::saysSize);
+    }
+
+    private List<String> innermost(List<PieceOutline> nest) {
+        return nest.stream()
                 .map(one -> drawing.all().get(one.order()).layers())
                 .map(groups -> groups.isEmpty() ? "" : groups.get(groups.size() - 1))
                 .toList();
-        return Set.copyOf(SizeNames.ofLayers(innermost).values()).size() == nest.size();
     }
 
     /** How many sizes the words on an outline name; 0 if they name none. */

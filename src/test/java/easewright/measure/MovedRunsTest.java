@@ -76,14 +76,46 @@ class MovedRunsTest {
         double from = -1;
         for (int i = 1; i <= looks; i++) {
             if ((off[i - 1] || off[i]) && from < 0) {
-                from = (i - 1) / (double) looks;
+                from = off[i - 1] ? (i - 1) / (double) looks : edge(segment, line, i - 1, i, looks);
             } else if (!off[i - 1] && !off[i] && from >= 0) {
-                moved.add(segment.between(from, (i - 1) / (double) looks));
+                moved.add(segment.between(from, edge(segment, line, i - 1, i - 2, looks)));
                 from = -1;
             }
         }
         if (from >= 0) {
-            moved.add(segment.between(from, 1));
+            moved.add(segment.between(from, off[looks] ? 1 : edge(segment, line, looks, looks - 1, looks)));
+        }
+    }
+
+    private static double edge(Segment segment, Outline line, int on, int off, int looks) {
+        double lies = on / (double) looks;
+        double leaves = off / (double) looks;
+        for (double apart = segment.at(lies).distance(segment.at(leaves)); apart > 0.5; apart /= 2) {
+            double middle = (lies + leaves) / 2;
+            if (line.nearest(segment.at(middle)).distance() > SEEN) {
+                leaves = middle;
+            } else {
+                lies = middle;
+            }
+        }
+        return lies;
+    }
+
+    /** However long a hem is, what was added at its end has moved, and no more of it. */
+    @Test
+    void aLengthenedHemHasMovedWhereItIsNew() {
+        for (double hem : new double[] {40, 120, 280, 900}) {
+            for (double by : new double[] {2, 7.5, 30}) {
+                Outline before = Outline.polygon(
+                        List.of(new Point(0, 0), new Point(hem, 0), new Point(hem, 600), new Point(0, 600)));
+                Outline after = Outline.polygon(
+                        List.of(new Point(0, 0), new Point(hem, 0), new Point(hem + by, 600), new Point(0, 600)));
+                double moved = MovedRuns.between(before, after, SEEN).stream()
+                        .filter(s -> s.start().y() == 600 && s.end().y() == 600)
+                        .mapToDouble(Segment::length)
+                        .sum();
+                assertThat(moved).as("%s by %s", hem, by).isBetween(by - SEEN, by + 0.5);
+            }
         }
     }
 

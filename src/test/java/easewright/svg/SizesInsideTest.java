@@ -197,4 +197,22 @@ class SizesInsideTest {
         List<String> deep = List.of(rectangle("large", 0), rectangle("middle", 16), rectangle("small", 32), other);
         assertThat(of(deep).pattern().pieces()).hasSize(4);
     }
+
+    /** Two outlines evenly in each other are two sizes where their groups say so, and else one piece. */
+    @Test
+    void twoAreSizesWhereTheirGroupsSaySo() {
+        for (String[] names : new String[][] {{"size-40", "size-38"}, {"Size_M", "Size_S"}}) {
+            List<String> said = List.of(
+                    "<g id='" + names[0] + "'>" + rectangle("large", 0) + "</g>",
+                    "<g id='" + names[1] + "'>" + rectangle("small", 10) + "</g>");
+            assertThat(of(said).pattern().pieces()).as(names[0]).hasSize(2);
+        }
+        for (String[] names :
+                new String[][] {{"layer-1", "layer-2"}, {"cut", "sewn"}, {"size-40", "sewn"}, {"15", "10"}}) {
+            List<String> unsaid = List.of(
+                    "<g id='" + names[0] + "'>" + rectangle("cut", 0) + "</g>",
+                    "<g id='" + names[1] + "'>" + rectangle("sewn", 10) + "</g>");
+            assertThat(of(unsaid).pattern().pieces()).as(names[0]).hasSize(1);
+        }
+    }
 }
