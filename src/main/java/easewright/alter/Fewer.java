@@ -29,6 +29,11 @@ final class Fewer {
     private Fewer() {}
 
     static List<Segment> of(List<Segment> segments) {
+        return of(segments, CLOSE);
+    }
+
+    /** The same where the curves may lie so far from them, mm. */
+    static List<Segment> of(List<Segment> segments, double close) {
         List<Segment> kept = joined(withoutCrumbs(segments));
         List<Segment> all = new ArrayList<>();
         int i = 0;
@@ -41,7 +46,7 @@ final class Fewer {
             Segment one = kept.get(i);
             int last = i;
             for (int most = smooth; most > i && last == i; most = i + (most - i) / 2) {
-                Cubic fitted = fit(kept.subList(i, most + 1));
+                Cubic fitted = fit(kept.subList(i, most + 1), close);
                 if (fitted != null) {
                     one = fitted;
                     last = most;
@@ -92,12 +97,12 @@ final class Fewer {
     }
 
     /** The curve with the ends and end directions of several that lies closest to them; null if not close enough. */
-    private static Cubic fit(List<Segment> parts) {
+    private static Cubic fit(List<Segment> parts, double close) {
         Curve curve = new Curve(parts);
         double length = curve.length();
         Point first = parts.get(0).tangent(0);
         Point last = parts.get(parts.size() - 1).tangent(1);
-        return fit(curve.start(), first, curve.end(), last, places(curve, length), CLOSE);
+        return fit(curve.start(), first, curve.end(), last, places(curve, length), close);
     }
 
     private static List<Point> places(Curve curve, double length) {

@@ -1,9 +1,11 @@
 package easewright.alter;
 
 import easewright.geom.Curve;
+import easewright.geom.Line;
 import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.geom.Segment;
+import easewright.measure.Cutting;
 import easewright.measure.StitchOutline;
 import easewright.pattern.Dart;
 import easewright.pattern.LineKind;
@@ -11,6 +13,7 @@ import easewright.pattern.Piece;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Draws a piece anew after its stitching line was trued: the outline, where that is the stitching line itself; else the
@@ -132,26 +135,50 @@ final class Redraw {
 
     /** A stitching line drawn inside the cutting line is the trued one. */
     private Optional<List<Segment>> followed(List<Segment> line) {
-        return Spliced.along(line, closedWas, closedIs, Stretch.changed(closedWas, closedIs, 0));
+        return new Spliced(closedWas, closedIs, Spliced.LIES_ON, p -> false)
+                .along(line, Stretch.changed(closedWas, closedIs, 0));
     }
 
-    /** A cutting line drawn around the outline is led around the trued one. */
+    /**
+     * A cutting line drawn around the outline is led around the trued one: where it lay at its allowance to the last
+     * hair with nothing else touched, and where somebody drew it nearly so.
+     */
     private Optional<List<Segment>> ledAround(List<Segment> line) {
         Outline own = new Outline(line);
-        for (boolean turnedUp : new boolean[] {true, false}) {
-            Optional<Outline> old = Around.of(was.withOutline(closedWas), turnedUp);
-            Optional<Outline> now = Around.of(is.withOutline(closedIs), turnedUp);
-            if (old.isPresent() && now.isPresent()) {
-                boolean same = old.get().signedArea() * own.signedArea() > 0;
-                Outline from = same ? old.get() : old.get().reversed();
-                Outline to = same ? now.get() : now.get().reversed();
-                Optional<List<Segment>> led = Spliced.along(line, from, to, Stretch.changed(from, to, 1));
-                if (led.isPresent()) {
-                    return led;
+        Piece foldedWas = was.withOutline(Crumbs.swept(FoldedOver.outline(was)));
+        Piece foldedIs = is.withOutline(Crumbs.swept(FoldedOver.outline(is)));
+        for (double close : new double[] {Spliced.LIES_ON, Cutting.SAME}) {
+            for (boolean turnedUp : new boolean[] {true, false}) {
+                Optional<Outline> old = Around.of(foldedWas, turnedUp);
+                Optional<Outline> now = Around.of(foldedIs, turnedUp);
+                if (old.isPresent() && now.isPresent()) {
+                    boolean same = old.get().signedArea() * own.signedArea() > 0;
+                    Outline from = same ? old.get() : old.get().reversed();
+                    Outline to = same ? now.get() : now.get().reversed();
+                    Spliced spliced = new Spliced(from, to, close, this::isOverMouth);
+                    Optional<List<Segment>> led = spliced.along(line, Stretch.changed(from, to, 1));
+                    if (led.isPresent()) {
+                        return led;
+                    }
                 }
             }
         }
         return Optional.empty();
+    }
+
+    /** What lies over the mouth of a dart is drawn in many ways: straight, in a cap, or pointed. */
+    private boolean isOverMouth(Point p) {
+        return was.darts().stream()
+                .anyMatch(d -> d.edge().isPresent()
+                        && inMouth(was, closedWas.nearest(p).point()));
+    }
+
+    /** Whether a segment is a part of the leg of a dart that is cut out. */
+    static boolean isLeg(Dart dart, Segment segment) {
+        Point middle = segment.at(0.5);
+        return Stream.of(dart.mouth1(), dart.mouth2())
+                .map(mouth -> new Line(mouth, dart.point()))
+                .anyMatch(leg -> leg.at(leg.nearest(middle)).distance(middle) <= Shift.ON_OUTLINE);
     }
 
     static Curve run(Outline outline, Stretch stretch) {

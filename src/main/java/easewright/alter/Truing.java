@@ -247,7 +247,9 @@ public final class Truing {
                                 Severity.NOTE,
                                 beside.piece().name())
                         .with("edge", beside.edge().name())
-                        .with("off", beside.off());
+                        .with("off", beside.off())
+                        .with("x", beside.at().x())
+                        .with("y", beside.at().y());
                 add(all, finding, Trued.cut(beside.piece().id()), List.of());
             }
         }

@@ -21,8 +21,8 @@
  *       {@code Exact}, {@code Root} and {@code Bisect}; seams by {@code SeamWork}, both seams alike by {@code Evening}
  *   <li>cutting a piece and moving or turning a part: {@code Parting}, {@code PartMove}, {@code Slashed}, {@code Turned},
  *       {@code SlashWork}
- *   <li>darts: {@code DartWork}, {@code IntakeChange}, {@code DartMouth}, {@code DartSlide}, {@code LedOn}; sleeves:
- *       {@code Sleeve}, {@code SleeveShape}
+ *   <li>darts: {@code DartWork}, {@code IntakeChange}, {@code DartMouth}, {@code DartSlide}, {@code LedOn}, {@code FoldedOver};
+ *       sleeves: {@code Sleeve}, {@code SleeveShape}
  *   <li>truing: {@link easewright.alter.Truing} is the door, one {@code …Truer} a matter gives strokes ({@code Stroke}),
  *       worked out on {@code SewnCopy} and drawn by {@code Redraw}
  *   <li>the record: {@link easewright.alter.Settings}, {@link easewright.alter.Replay}, {@code Retrace}; sizes and sides:

@@ -71,6 +71,9 @@ public final class CutAround {
         Point meeting = line.point(corner);
         // From the corner of both lines back up the side's line to the hem line, then down again as in a mirror.
         double back = cross(at.minus(meeting), along) / cross(up, along);
+        if (!Double.isFinite(back)) {
+            return Optional.empty();
+        }
         Point turn = meeting.plus(up.times(back));
         Point mirrored = up.minus(along.times(2 * up.dot(along)));
         // The edge of the hem begins straight across from the corner of the piece.

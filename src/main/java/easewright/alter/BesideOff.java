@@ -1,0 +1,104 @@
+package easewright.alter;
+
+import easewright.geom.Cubic;
+import easewright.geom.Curve;
+import easewright.geom.Outline;
+import easewright.geom.Point;
+import easewright.geom.Segment;
+import easewright.pattern.Dart;
+import easewright.pattern.Edge;
+import easewright.pattern.Piece;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * By how much a line beside a changed piece misses its allowance. It is held against the line as it should be, so that
+ * corners, folds and hems are judged like the rest; the legs of darts have no allowance.
+ */
+final class BesideOff {
+    /** How often an edge is looked at. */
+    private static final int LOOKS = 33;
+
+    private final Piece piece;
+    private final Outline beside;
+    private final Optional<Outline> wanted;
+
+    /**
+     * @param piece  one that was changed
+     * @param beside the line beside its outline
+     */
+    BesideOff(Piece piece, Outline beside) {
+        this.piece = piece;
+        this.beside = beside;
+        this.wanted = CutTruer.around(piece, beside);
+    }
+
+    /**
+     * How much it is at most, mm: along what was changed, and along what is as it was drawn.
+     *
+     * @param at where it is most along what was changed
+     */
+    record Off(double changed, double asDrawn, Point at) {
+        static final Off NONE = new Off(0, 0, Point.ORIGIN);
+    }
+
+    Off along(Edge edge) {
+        Curve run = edge.on(piece.outline());
+        Outline original = piece.original().orElseThrow();
+        Off most = Off.NONE;
+        double length = run.length();
+        for (int i = 0; i < LOOKS; i++) {
+            Point p = run.pointAtLength(length * (i + 0.5) / LOOKS);
+            double off = isOnLeg(run, p) ? 0 : off(p);
+            if (off > Math.min(most.changed(), most.asDrawn())) {
+                if (isAsDrawn(original, run, p)) {
+                    most = new Off(most.changed(), Math.max(most.asDrawn(), off), most.at());
+                } else if (off > most.changed()) {
+                    most = new Off(off, most.asDrawn(), p);
+                }
+            }
+        }
+        return most;
+    }
+
+    private double off(Point p) {
+        double wide = beside.nearest(p).distance();
+        return wanted.map(line -> Math.abs(wide - line.nearest(p).distance())).orElse(0.0);
+    }
+
+    private boolean isOnLeg(Curve run, Point p) {
+        Segment here = run.segments().get(run.nearest(p).place().segment());
+        for (Dart dart : piece.darts()) {
+            boolean cutOut = dart.otherPoint().isEmpty() && Redraw.isLeg(dart, here);
+            if (cutOut) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Whether the outline lies there where it was drawn, or goes along whole with a part of the piece. */
+    private static boolean isAsDrawn(Outline original, Curve run, Point p) {
+        if (original.nearest(p).distance() <= Likeness.CLOSE) {
+            return true;
+        }
+        Segment here = run.segments().get(run.nearest(p).place().segment());
+        return here instanceof Cubic now
+                && original.segments().stream().anyMatch(s -> s instanceof Cubic was && isCongruent(was, now));
+    }
+
+    /** Whether one curve is the other, moved, turned or mirrored. */
+    private static boolean isCongruent(Cubic was, Cubic now) {
+        List<Point> one = List.of(was.start(), was.control1(), was.control2(), was.end());
+        List<Point> two = List.of(now.start(), now.control1(), now.control2(), now.end());
+        for (int i = 0; i < one.size(); i++) {
+            for (int k = i + 1; k < one.size(); k++) {
+                double apart = one.get(i).distance(one.get(k)) - two.get(i).distance(two.get(k));
+                if (Math.abs(apart) > Likeness.CLOSE) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+}
