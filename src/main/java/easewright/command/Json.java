@@ -161,6 +161,7 @@ final class Json {
         put(node, "ease_percent", line.percent());
         put(node, "stretch_needed_percent", line.stretchNeeded());
         put(node, "wished_ease_mm", line.wish());
+        line.wishPercent().ifPresent(percent -> node.put("wished_ease_percent", percent));
         put(node, "missing_mm", line.missing());
         EaseText text = new EaseText(words);
         Node.Rows classes = node.putArray("classes");

@@ -35,6 +35,7 @@ import java.util.stream.Collectors;
  * @param worn   people to compare with in place of those in the pattern
  * @param size   the one size to look at, where the pattern comes in several
  * @param garment what the garment is said to be; otherwise the file says so, or its marks show it
+ * @param wished  eases that are wished for in place of those in the file
  * @param known   the ease tables that came with the program, and the user's own
  */
 record Source(
@@ -46,6 +47,7 @@ record Source(
         List<String> layers,
         Optional<String> size,
         Optional<Garment> garment,
+        Wished wished,
         EaseTables known) {
     static Grammar grammar(String command) {
         return Grammar.of(command)
@@ -57,6 +59,7 @@ record Source(
                 .values("--layer", "LAYER", "option.layer")
                 .value("--size", "SIZE", "option.size")
                 .value("--garment", "WORD", "option.garment-is")
+                .values("--wish", "LEVEL=EASE", "option.wish")
                 .values("--table", "TABLEFILE", "option.table");
     }
 
@@ -73,6 +76,7 @@ record Source(
                 given.texts("--layer"),
                 given.text("--size").map(String::strip),
                 garment(given, tables),
+                new Wished(given.texts("--wish")),
                 tables);
     }
 
@@ -164,7 +168,7 @@ record Source(
     private Opened opened(SvgFile svg) throws Trouble {
         List<Finding> findings = new ArrayList<>(svg.findings());
         findings.addAll(svg.oldWords(svg.pattern()));
-        Pattern read = svg.pattern();
+        Pattern read = wished.on(svg.pattern(), typed, worn.isPresent());
         Pattern pattern =
                 garment.map(g -> read.withGarment(String.join(", ", g.words()))).orElse(read);
         if (!svg.marked()) {

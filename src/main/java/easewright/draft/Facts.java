@@ -3,6 +3,7 @@ package easewright.draft;
 import easewright.pattern.Body;
 import easewright.pattern.BodyMeasure;
 import easewright.pattern.Pattern;
+import easewright.pattern.Wish;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -14,10 +15,10 @@ final class Facts {
     static List<String> of(Body body, Pattern pattern) {
         List<String> girths = new ArrayList<>();
         for (BodyMeasure measure : body.measures()) {
-            Double ease = pattern.wishes().get(measure.level());
+            Wish ease = pattern.wishes().get(measure.level());
             if (ease != null) {
-                girths.add(
-                        String.format(Locale.ROOT, "%s %s cm, ease %s cm", measure.name(), cm(measure.mm()), cm(ease)));
+                girths.add(String.format(
+                        Locale.ROOT, "%s %s cm, ease %s cm", measure.name(), cm(measure.mm()), cm(ease.mm())));
             }
         }
         return List.of(

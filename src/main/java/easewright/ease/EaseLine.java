@@ -18,6 +18,7 @@ import java.util.OptionalDouble;
  * @param stretchNeeded by how much the cloth must stretch at rest: body/finished − 1 in percent, never below 0; given
  *                      for knits and wherever the garment is smaller than the body by what is shown
  * @param wish          wanted ease
+ * @param wishPercent   the same in percent of the body girth, where it was said so
  * @param missing       wish − ease: what must still be added (taken away if negative)
  */
 public record EaseLine(
@@ -29,6 +30,7 @@ public record EaseLine(
         List<Minimum> minimums,
         OptionalDouble stretchNeeded,
         OptionalDouble wish,
+        OptionalDouble wishPercent,
         OptionalDouble missing) {
     public EaseLine {
         classes = List.copyOf(classes);

@@ -9,6 +9,7 @@ import easewright.pattern.Level;
 import easewright.pattern.LevelKind;
 import easewright.pattern.Pattern;
 import easewright.pattern.Severity;
+import easewright.pattern.Wish;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -121,12 +122,13 @@ public final class EaseSheet {
         double finished = girth.finished();
         OptionalDouble own = wearer.girth(girth.name());
         OptionalDouble body = own.isPresent() ? own : wearer.girth(level.name());
-        Double wished = pattern.wishes().get(level.name());
-        OptionalDouble wish = wished == null ? OptionalDouble.empty() : OptionalDouble.of(wished);
+        Wish wished = pattern.wishes().get(level.name());
+        OptionalDouble wish = wished == null ? OptionalDouble.empty() : wished.on(body);
+        OptionalDouble part = wished == null ? OptionalDouble.empty() : wished.percent();
         List<Minimum> minimums = knit ? List.of() : tables.minimumsAt(level);
         if (body.isEmpty() || girth.parts().isEmpty()) {
             OptionalDouble none = OptionalDouble.empty();
-            return new EaseLine(girth, body, none, none, List.of(), minimums, none, wish, none);
+            return new EaseLine(girth, body, none, none, List.of(), minimums, none, wish, part, none);
         }
         double ease = finished - body.getAsDouble();
         boolean wovenTables = !stretches(pattern.cloth(), OptionalDouble.of(ease));
@@ -143,6 +145,7 @@ public final class EaseSheet {
                         ? OptionalDouble.of(Math.max(0, 100 * (body.getAsDouble() / finished - 1)))
                         : OptionalDouble.empty(),
                 wish,
+                part,
                 wish.isPresent() ? OptionalDouble.of(wish.getAsDouble() - ease) : OptionalDouble.empty());
     }
 

@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 /**
  * A whole paper pattern: pieces and what is known of them.
  *
- * @param wishes  wanted ease by level name, mm
+ * @param wishes  wanted ease by level name; a part of the body makes the length that it is of {@code body}
  * @param changes the changes already made, oldest first
  * @param aside   changes that were made once and are switched off, in the order in which they would stand
  * @param bodies  whom each size is made for, by size; where none is given, the one body counts
@@ -28,7 +28,7 @@ public record Pattern(
         List<Mate> mates,
         Body body,
         Cloth cloth,
-        Map<String, Double> wishes,
+        Map<String, Wish> wishes,
         Scale scale,
         List<ChangeNote> changes,
         List<SetAside> aside,
@@ -43,7 +43,7 @@ public record Pattern(
         pieces = List.copyOf(pieces);
         levels = List.copyOf(levels);
         mates = List.copyOf(mates);
-        wishes = Map.copyOf(wishes);
+        wishes = made(wishes, body);
         changes = List.copyOf(changes);
         bodies = Map.copyOf(bodies);
         aside = aside.stream().sorted(Comparator.comparingInt(SetAside::before)).toList();
@@ -67,7 +67,30 @@ public record Pattern(
         }
     }
 
-    /** A pattern with no change set aside, no size with a body of its own, and nothing said of what it is. */
+    private static Map<String, Wish> made(Map<String, Wish> wishes, Body body) {
+        boolean lengths = true;
+        for (Wish wish : wishes.values()) {
+            lengths &= wish.percent().isEmpty();
+        }
+        if (lengths) {
+            return Map.copyOf(wishes);
+        }
+        Map<String, Wish> made = new TreeMap<>();
+        wishes.forEach((level, wish) -> made.put(level, wish.made(body.girth(level))));
+        return Map.copyOf(made);
+    }
+
+    private static Map<String, Wish> lengths(Map<String, Double> mm) {
+        Map<String, Wish> wishes = new TreeMap<>();
+        mm.forEach((level, ease) -> wishes.put(level, Wish.of(ease)));
+        return wishes;
+    }
+
+    /**
+     * A pattern with no change set aside, no size with a body of its own, and nothing said of what it is.
+     *
+     * @param wishes wanted ease by level name, mm
+     */
     public Pattern(
             List<Piece> pieces,
             List<Level> levels,
@@ -77,7 +100,7 @@ public record Pattern(
             Map<String, Double> wishes,
             Scale scale,
             List<ChangeNote> changes) {
-        this(pieces, levels, mates, body, cloth, wishes, scale, changes, List.of(), Map.of(), "", Set.of());
+        this(pieces, levels, mates, body, cloth, lengths(wishes), scale, changes, List.of(), Map.of(), "", Set.of());
     }
 
     /** Pieces and a scale, and nothing else known. */
@@ -215,9 +238,13 @@ public record Pattern(
     }
 
     public Pattern withWish(String level, double easeMm) {
-        Map<String, Double> more = new TreeMap<>(wishes);
-        more.put(level, easeMm);
-        return new Pattern(pieces, levels, mates, body, cloth, more, scale, changes, aside, bodies, garment, noPieces);
+        return withWish(level, Wish.of(easeMm));
+    }
+
+    public Pattern withWish(String level, Wish wish) {
+        Map<String, Wish> more = new TreeMap<>(wishes);
+        more.put(level, wish);
+        return withWishes(more);
     }
 
     /** With other changes made; what is set aside behind the end of a shorter list comes to stand at its end. */
@@ -232,7 +259,7 @@ public record Pattern(
         return new Pattern(pieces, levels, mates, body, cloth, wishes, scale, changes, off, bodies, garment, noPieces);
     }
 
-    public Pattern withWishes(Map<String, Double> changed) {
+    public Pattern withWishes(Map<String, Wish> changed) {
         return new Pattern(
                 pieces, levels, mates, body, cloth, changed, scale, changes, aside, bodies, garment, noPieces);
     }

@@ -13,6 +13,7 @@ import easewright.measure.MateWalk;
 import easewright.pattern.Side;
 import easewright.text.LengthUnit;
 import easewright.text.Lengths;
+import easewright.text.PerCent;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -142,8 +143,18 @@ public final class EaseText {
         return new StretchText(words, (source, standing) -> notes.mark(source, standing, level));
     }
 
-    /** How the ease stands to the wish; empty where there is none. */
+    /** How the ease stands to the wish, with the part of the body that was wished where that was said; empty for none. */
     public String wish(EaseLine line) {
+        String how = standing(line);
+        if (line.wishPercent().isEmpty()) {
+            return how;
+        }
+        Map<String, String> part =
+                Map.of("part", PerCent.shown(line.wishPercent().getAsDouble()), "how", how);
+        return words.of(how.isEmpty() ? "ease.wish-part" : "ease.wish-part.how", part);
+    }
+
+    private String standing(EaseLine line) {
         if (line.wish().isEmpty() || line.missing().isEmpty()) {
             return "";
         }

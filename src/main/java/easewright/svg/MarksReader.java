@@ -18,6 +18,7 @@ import easewright.pattern.Piece;
 import easewright.pattern.Scale;
 import easewright.pattern.SetAside;
 import easewright.pattern.Severity;
+import easewright.pattern.Wish;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -41,7 +42,7 @@ final class MarksReader implements MarksNotes.Reading {
     private final List<Piece> pieces = new ArrayList<>();
     private final List<Level> levels = new ArrayList<>();
     private final List<Mate> mates = new ArrayList<>();
-    private final Map<String, Double> wishes = new TreeMap<>();
+    private final Map<String, Wish> wishes = new TreeMap<>();
     private final List<ChangeNote> changes = new ArrayList<>();
     private final List<SetAside> aside = new ArrayList<>();
     private final Set<String> noPieces = new HashSet<>();
@@ -162,7 +163,7 @@ final class MarksReader implements MarksNotes.Reading {
             case "cloth" -> cloth(v);
             case "garment" -> garment = garment(v);
             case "level" -> level(v);
-            case "wish" -> wishes.put(v.needed("level"), v.neededLength("ease"));
+            case "wish" -> wishes.put(v.needed("level"), new Wish(v.neededLength("ease"), v.percent("percent")));
             case "piece" -> piece(child, v);
             case "no-piece" -> noPieces.add(v.needed("ref"));
             case "mate" -> mate(child, v);

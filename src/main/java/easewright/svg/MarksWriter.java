@@ -10,6 +10,7 @@ import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.SetAside;
+import easewright.pattern.Wish;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -107,11 +108,14 @@ final class MarksWriter {
         for (Level level : pattern.levels()) {
             level(level);
         }
-        for (Map.Entry<String, Double> wish : new TreeMap<>(pattern.wishes()).entrySet()) {
+        for (Map.Entry<String, Wish> wish : new TreeMap<>(pattern.wishes()).entrySet()) {
             out.open("wish")
                     .text("level", wish.getKey())
-                    .number("ease", wish.getValue())
-                    .close();
+                    .number("ease", wish.getValue().mm());
+            if (wish.getValue().percent().isPresent()) {
+                out.number("percent", wish.getValue().percent().getAsDouble());
+            }
+            out.close();
         }
         for (Piece piece : pattern.pieces()) {
             piece(piece);

@@ -11,6 +11,7 @@ import easewright.pattern.EdgeRef;
 import easewright.pattern.LevelMark;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
+import easewright.pattern.Wish;
 import easewright.svg.SvgFile;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -102,7 +103,7 @@ class ReplayTest {
         levels.add(LevelMark.through("knee", low));
         Pattern marked = one.withPiece(back.withLevels(levels)).withWish("hip", 44);
         Pattern off = new Replay(marked, List.of(skirt, one, marked)).to(without(marked, 0));
-        assertThat(off.wishes()).containsEntry("hip", 44.0);
+        assertThat(off.wishes()).containsEntry("hip", Wish.of(44.0));
         assertThat(off.pieces().get(0).level("knee")).isPresent();
         assertThat(off.pieces().get(0).outline())
                 .isEqualTo(skirt.pieces().get(0).outline());

@@ -1,6 +1,7 @@
 package easewright.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -62,5 +63,34 @@ class KnitEaseTest {
         Path thin = folder.resolve("body.txt");
         Files.writeString(thin, "Upper-arm girth @upper arm: 40 cm\n");
         assertThat(flowing(Run.of("ease", TOP, "--body", thin))).contains("not for medical compression");
+    }
+
+    /** What was wished for in per cent stays so, on whatever body, in a file as on the command line. */
+    @Test
+    void aWishMayBeAPartOfTheBody() throws Exception {
+        Run run = Run.of("ease", TOP, "--wish", "bust=-8%", "--wish", "hip=-2cm");
+        assertThat(flowing(run)).contains("\u22126.96 \u22128\u00a0%: 3.96\u00a0cm too much");
+        var girths = Run.of("ease", TOP, "--wish", "bust=-8 %", "--json").json().get("girths");
+        assertThat(girths.get(0).get("wished_ease_percent").asDouble()).isEqualTo(-8);
+        assertThat(girths.get(0).get("wished_ease_mm").asDouble()).isCloseTo(-0.08 * 870, within(1e-9));
+        assertThat(girths.get(1).has("wished_ease_percent")).isFalse();
+
+        Path out = folder.resolve("out.svg");
+        assertThat(Run.of("change", TOP, "--wish", "bust=-8%", "--at", "bust", "--by", "5mm", "-o", out)
+                        .code())
+                .isZero();
+        assertThat(Files.readString(out)).contains("<wish level=\"bust\" ease=\"-69.6\" percent=\"-8\"/>");
+        Path body = Files.writeString(folder.resolve("b.txt"), "Name: Ann\nBust girth @bust: 100 cm\n");
+        Run other = Run.of("ease", out, "--body", body);
+        assertThat(flowing(other)).contains("\u22128.0 \u22128\u00a0%: ");
+    }
+
+    @Test
+    void aWishThatIsNotUnderstoodIsRefusedWithTheWayOut() throws Exception {
+        assertThat(Run.of("ease", TOP, "--wish", "knee=3cm").err()).contains("Levels marked here: bust, waist, hip");
+        Path bare = Files.writeString(
+                folder.resolve("bare.svg"), Files.readString(TOP).replaceAll("(?s)<body name.*?</body>", ""));
+        assertThat(Run.of("ease", bare, "--wish", "bust=-8%").err()).contains("Give it with --body");
+        assertThat(Run.of("ease", bare, "--wish", "bust=-3cm").err()).isEmpty();
     }
 }

@@ -122,7 +122,7 @@ class SizesCommandTest {
 
     @Test
     void aWishIsToldToBeForAllSizes() {
-        assertThat(Run.of("ease", NEST).out()).contains("one ease for all sizes");
+        assertThat(Run.of("ease", NEST).out()).contains("A wish counts for all sizes, each on its own body.");
         assertThat(Run.of("ease", NEST, "--size", "12").out()).doesNotContain("for all sizes");
         assertThat(Run.of("ease", "sample-pieces/skirt.svg").out()).doesNotContain("for all sizes");
     }

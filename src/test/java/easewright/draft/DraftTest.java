@@ -80,7 +80,7 @@ class DraftTest {
         pattern.wishes()
                 .forEach((level, ease) -> assertThat(Sewn.girth(pattern, level))
                         .as(level)
-                        .isCloseTo(draft.body().girth(level).orElseThrow() + ease, within(0.005)));
+                        .isCloseTo(draft.body().girth(level).orElseThrow() + ease.mm(), within(0.005)));
     }
 
     @ParameterizedTest

@@ -30,7 +30,7 @@ class SampleMeasuresTest {
                 .forEach((level, ease) -> assertThat(
                                 measures.girth(level).orElseThrow().finished())
                         .as(level)
-                        .isCloseTo(pattern.body().girth(level).orElseThrow() + ease, within(0.01)));
+                        .isCloseTo(pattern.body().girth(level).orElseThrow() + ease.mm(), within(0.01)));
         assertThat(measures.mates()).hasSameSizeAs(pattern.mates());
         measures.mates()
                 .forEach(walk -> assertThat(walk.drift()).as(walk.mate().name()).isCloseTo(0, within(0.01)));

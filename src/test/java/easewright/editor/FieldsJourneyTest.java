@@ -277,7 +277,7 @@ class FieldsJourneyTest extends Journey {
         write(robot, "#body-hip", "94 cm");
         write(robot, "#wish-hip", "-8 %");
         assertThat(complains(robot, "#ease-hip")).isFalse();
-        assertThat(desk().pattern().wishes().get("hip")).isCloseTo(-75.2, within(1e-9));
+        assertThat(desk().pattern().wishes().get("hip").mm()).isCloseTo(-75.2, within(1e-9));
         assertThat(text(robot, "#wish-hip")).isEqualTo("\u22128\u00a0%");
         assertThat(robot.lookup("#wished-hip").queryLabeled().getText())
                 .isEqualTo("= \u22127.52 cm".replace(' ', '\u00a0'));
@@ -286,11 +286,12 @@ class FieldsJourneyTest extends Journey {
         assertThat(robot.lookup("#wished-hip").queryLabeled().getText()).endsWith("in");
         robot.clickOn("#unit-cm");
         write(robot, "#body-hip", "95 cm");
-        assertThat(text(robot, "#wish-hip"))
-                .as("of another body it is another part")
-                .isEqualTo("\u22127.52\u00a0cm");
+        assertThat(text(robot, "#wish-hip")).as("what was said stays said").isEqualTo("\u22128\u00a0%");
+        assertThat(robot.lookup("#wished-hip").queryLabeled().getText())
+                .as("of another body it is another length")
+                .isEqualTo("= \u22127.6 cm".replace(' ', '\u00a0'));
         write(robot, "#wish-hip", "5");
-        assertThat(desk().pattern().wishes().get("hip")).isCloseTo(50, within(1e-9));
+        assertThat(desk().pattern().wishes().get("hip").mm()).isCloseTo(50, within(1e-9));
     }
 
     @Test

@@ -77,10 +77,11 @@ class AnsurTest extends Topic {
             double body = pattern.body().girth(wish.getKey()).orElseThrow();
             double got = Measures.of(pattern).girth(wish.getKey()).orElseThrow().finished();
             checks.add(Check.number(
-                    who + ", " + wish.getKey() + " with " + Math.round(wish.getValue()) + " mm",
+                    who + ", " + wish.getKey() + " with "
+                            + Math.round(wish.getValue().mm()) + " mm",
                     SURVEY,
                     "mm",
-                    body + wish.getValue(),
+                    body + wish.getValue().mm(),
                     got,
                     0.005));
         });

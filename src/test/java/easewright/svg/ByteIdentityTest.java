@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import easewright.geom.Point;
 import easewright.pattern.Pattern;
+import easewright.pattern.Wish;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.Charset;
@@ -63,7 +64,7 @@ class ByteIdentityTest {
         SvgFile file = SvgFile.read(bytes, name);
         byte[] written = file.write(file.pattern().withWish("hip", 40));
         SvgFile again = SvgFile.read(written, name);
-        assertThat(again.pattern().wishes()).containsEntry("hip", 40.0);
+        assertThat(again.pattern().wishes()).containsEntry("hip", Wish.of(40.0));
         assertThat(again.pattern().pieces()).hasSameSizeAs(file.pattern().pieces());
         SourceText before = SourceText.of(PlainBytes.of(bytes, name), name);
         SourceText after = SourceText.of(PlainBytes.of(written, name), name);

@@ -7,6 +7,7 @@ import easewright.geom.Point;
 import easewright.geom.Segment;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
+import easewright.pattern.Wish;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -109,7 +110,7 @@ final class FuzzChecks {
                 .newSAXParser()
                 .parse(new ByteArrayInputStream(written), new org.xml.sax.helpers.DefaultHandler());
         SvgFile again = SvgFile.read(written, "fuzz.svg");
-        assertThat(again.pattern().wishes()).containsEntry("hip", 12.5);
+        assertThat(again.pattern().wishes()).containsEntry("hip", Wish.of(12.5));
         assertThat(again.pattern().pieces())
                 .extracting(Piece::outline)
                 .isEqualTo(pattern.pieces().stream().map(Piece::outline).toList());

@@ -27,6 +27,7 @@ import easewright.pattern.Rider;
 import easewright.pattern.Scale;
 import easewright.pattern.SetAside;
 import easewright.pattern.Side;
+import easewright.pattern.Wish;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -131,7 +132,7 @@ class MarksTest {
                         OptionalDouble.of(0.1),
                         OptionalDouble.empty(),
                         OptionalDouble.of(3)),
-                Map.of("hip", 60.0, "arm", -5.0),
+                Map.of("hip", Wish.of(60), "arm", new Wish(-5, OptionalDouble.of(-8))),
                 bare.scale(),
                 List.of(new ChangeNote("seam", settings), new ChangeNote("seam", Map.of())),
                 List.of(

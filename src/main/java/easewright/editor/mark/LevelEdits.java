@@ -13,6 +13,7 @@ import easewright.pattern.LevelWords;
 import easewright.pattern.Pattern;
 import easewright.pattern.PatternPart;
 import easewright.pattern.Piece;
+import easewright.pattern.Wish;
 import easewright.suggest.Reference;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -69,7 +70,7 @@ public final class LevelEdits {
         List<Piece> pieces = pattern.pieces().stream()
                 .map(p -> p.level(name).isEmpty() ? p : without(p, name))
                 .toList();
-        Map<String, Double> wishes = new TreeMap<>(pattern.wishes());
+        Map<String, Wish> wishes = new TreeMap<>(pattern.wishes());
         wishes.remove(name);
         return pattern.withPieces(pieces).withLevels(levels).withWishes(wishes);
     }

@@ -6,6 +6,7 @@ import easewright.alter.StepRefused;
 import easewright.pattern.Cloth;
 import easewright.pattern.Level;
 import easewright.pattern.Pattern;
+import easewright.pattern.Wish;
 import easewright.svg.SvgFile;
 import easewright.svg.disk.Fingerprint;
 import easewright.text.LengthUnit;
@@ -260,7 +261,18 @@ public final class Session {
 
     /** Enters, or with empty takes away, the wished ease at a level. */
     public void setWish(String level, OptionalDouble mm) {
-        edit(WearerEdits.wish(desk().pattern(), level, mm));
+        setWish(level, mm, OptionalDouble.empty());
+    }
+
+    /**
+     * @param mm      the wanted ease; empty for none
+     * @param percent of the girth of the body, where it was said so
+     */
+    public void setWish(String level, OptionalDouble mm, OptionalDouble percent) {
+        edit(WearerEdits.wish(
+                desk().pattern(),
+                level,
+                mm.stream().mapToObj(v -> new Wish(v, percent)).findFirst()));
     }
 
     public void setCloth(Cloth cloth) {

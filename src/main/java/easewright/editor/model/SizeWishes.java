@@ -4,6 +4,7 @@ import easewright.measure.GarmentMeasures;
 import easewright.measure.Girth;
 import easewright.pattern.Body;
 import easewright.pattern.Pattern;
+import easewright.pattern.Wish;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -53,7 +54,7 @@ public record SizeWishes(List<OfSize> all) {
     static SizeWishes of(Pattern pattern, GarmentMeasures measures) {
         List<OfSize> all = new ArrayList<>();
         for (Girth girth : measures.girths()) {
-            Double wish = pattern.wishes().get(girth.level().name());
+            Wish wish = pattern.wishes().get(girth.level().name());
             if (wish == null || girth.size().isEmpty() || girth.parts().isEmpty()) {
                 continue;
             }
@@ -62,7 +63,7 @@ public record SizeWishes(List<OfSize> all) {
             OptionalDouble body =
                     own.isPresent() ? own : wearer.girth(girth.level().name());
             OptionalDouble missing = body.isPresent()
-                    ? OptionalDouble.of(wish - (girth.finished() - body.getAsDouble()))
+                    ? OptionalDouble.of(wish.on(body).orElseThrow() - (girth.finished() - body.getAsDouble()))
                     : OptionalDouble.empty();
             all.add(new OfSize(girth, missing));
         }

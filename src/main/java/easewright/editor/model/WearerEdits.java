@@ -4,6 +4,7 @@ import easewright.pattern.Body;
 import easewright.pattern.BodyMeasure;
 import easewright.pattern.Level;
 import easewright.pattern.Pattern;
+import easewright.pattern.Wish;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -50,11 +51,11 @@ final class WearerEdits {
         return new Body(body.name().isEmpty() ? size : body.name(), List.of());
     }
 
-    /** The wished ease at a level, mm, or with empty none. */
-    static Pattern wish(Pattern pattern, String level, OptionalDouble mm) {
-        Map<String, Double> wishes = new TreeMap<>(pattern.wishes());
+    /** The wished ease at a level, or with empty none. */
+    static Pattern wish(Pattern pattern, String level, Optional<Wish> wish) {
+        Map<String, Wish> wishes = new TreeMap<>(pattern.wishes());
         wishes.remove(level);
-        mm.ifPresent(v -> wishes.put(level, v));
+        wish.ifPresent(w -> wishes.put(level, w));
         return pattern.withWishes(wishes);
     }
 }

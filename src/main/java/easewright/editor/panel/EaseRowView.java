@@ -4,6 +4,8 @@ import easewright.editor.model.Desk;
 import easewright.editor.model.EaseRow;
 import easewright.editor.model.EaseScale;
 import easewright.editor.model.Session;
+import easewright.pattern.Wish;
+import easewright.text.PerCent;
 import easewright.text.Unreadable;
 import easewright.text.Words;
 import java.util.HashMap;
@@ -83,7 +85,7 @@ final class EaseRowView extends VBox {
         body = new LengthField(bodyWrong, mm -> session.setBody(row.level(), mm, girthName(row)));
         body.setId("body-" + level);
         body.getStyleClass().add("body-field");
-        wish = new LengthField(wishWrong, mm -> session.setWish(level, mm));
+        wish = new LengthField(wishWrong, this::wish);
         body.addEventHandler(CheckedField.JUDGED, e -> unsure());
         wish.setId("wish-" + level);
         wish.takeParts(this::bodyHere, false);
@@ -139,6 +141,11 @@ final class EaseRowView extends VBox {
         });
     }
 
+    /** Takes a wish as it was said: in per cent it stays so, whatever the body comes to be. */
+    private void wish(OptionalDouble mm) {
+        session.setWish(level, mm, PerCent.of(wish.getText()));
+    }
+
     private OptionalDouble bodyHere(String typed) throws Unreadable {
         return OptionalDouble.of(session.desk().bodyAt(level, typed));
     }
@@ -176,8 +183,9 @@ final class EaseRowView extends VBox {
         size = desk.size();
         body.setPromptText(words.of("editor.ease.body.prompt"));
         body.describe(words.of("editor.ease.body.name", named), words.of("editor.ease.body.hint"));
-        Double wishes = desk.pattern().wishes().get(level);
-        wish.show(wishes == null ? row.wish() : wish.asTyped(wishes, row.wish()), desk.unit());
+        Wish said = desk.pattern().wishes().get(level);
+        boolean part = said != null && said.percent().isPresent();
+        wish.show(part ? PerCent.shown(said.percent().getAsDouble()) : row.wish(), desk.unit());
         wish.setPromptText(words.of("editor.ease.wish.prompt"));
         wish.describe(
                 words.of("editor.ease.wish.name", named),

@@ -45,6 +45,31 @@ class SizesSessionTest {
         assertThat(session.desk().size()).contains("14");
     }
 
+    /** Typed as a part of the body it is that part of each body, and comes back so from the file. */
+    @Test
+    void aWishInPerCentIsOneOfEachBodyAndComesBackFromTheFile() throws Exception {
+        session.setWish("hip", OptionalDouble.of(1), OptionalDouble.of(6));
+        for (String size : List.of("10", "12", "14")) {
+            session.chooseSize(size);
+            double body = lines().get(1).body().orElseThrow();
+            assertThat(lines().get(1).wish().orElseThrow()).as(size).isCloseTo(0.06 * body, within(1e-9));
+            assertThat(lines().get(1).wishPercent()).hasValue(6);
+        }
+        byte[] written =
+                session.desk().file().orElseThrow().svg().write(session.desk().pattern());
+        Pattern again = SvgFile.read(written, "again.svg").pattern();
+        assertThat(again.wishes()).isEqualTo(session.desk().pattern().wishes());
+        assertThat(again.wishes().get("hip").percent()).hasValue(6);
+        // As it was written before a part was kept: a length.
+        String old = new String(written, StandardCharsets.UTF_8).replaceAll(" percent=\"6\"", "");
+        assertThat(SvgFile.read(old.getBytes(StandardCharsets.UTF_8), "old.svg")
+                        .pattern()
+                        .wishes()
+                        .get("hip")
+                        .percent())
+                .isEmpty();
+    }
+
     @Test
     void aChangeIsMadeInTheSizeAtWork() {
         session.chooseSize("12");
