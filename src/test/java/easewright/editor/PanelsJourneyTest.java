@@ -15,6 +15,7 @@ import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.skin.ComboBoxListViewSkin;
+import javafx.scene.layout.Region;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.text.Text;
 import javafx.stage.Stage;
@@ -118,7 +119,7 @@ class PanelsJourneyTest extends Journey {
                                 .map(o -> o.with("slash", List.of("Back/hem@50% > Back/waist@50%"))))));
         ScrollPane form = robot.lookup(".here-settings").queryAs(ScrollPane.class);
         int cutShort = 0;
-        for (int high = 820; high >= 560; high -= 20) {
+        for (int high = 800; high >= 560; high -= 20) {
             double height = high;
             robot.interact(() -> stage.setHeight(height));
             settle(robot);
@@ -164,6 +165,24 @@ class PanelsJourneyTest extends Journey {
                                 bottom(robot.lookup("#sheet").query()));
             }
         }
+    }
+
+    /** In a wide window the sheet has more room, and what is entered stays at its right edge. */
+    @Test
+    void theSheetGrowsWithTheWindow(FxRobot robot) throws Exception {
+        openSample(robot, "skirt");
+        Region sheet = robot.lookup("#sheet").queryAs(Region.class);
+        Region wish = robot.lookup("#wish-hip").queryAs(Region.class);
+        double margin = sheet.getWidth() - (right(wish) - sheet.getLayoutX());
+        assertThat(sheet.getWidth()).isEqualTo(452);
+        robot.interact(() -> stage.setWidth(1900));
+        settle(robot);
+        assertThat(sheet.getWidth()).isEqualTo(551);
+        assertThat(sheet.getWidth() - (right(wish) - sheet.getLayoutX())).isEqualTo(margin);
+    }
+
+    private static double right(Node node) {
+        return node.localToScene(node.getLayoutBounds()).getMaxX();
     }
 
     /** The list of ways opens above its field, for want of room below, and close to it. */
@@ -226,7 +245,14 @@ class PanelsJourneyTest extends Journey {
         CheckBox piece = robot.lookup("#print-piece-skirt-back").queryAs(CheckBox.class);
         assertThat(child.localToScene(0, 0).getY())
                 .isLessThan(piece.localToScene(0, 0).getY());
-        robot.interact(() -> ((Stage) child.getScene().getWindow()).close());
+        Stage prints = (Stage) child.getScene().getWindow();
+        double bar = stage.getY()
+                + stage.getScene().getY()
+                + bottom(robot.lookup(".top-bar").query());
+        assertThat(prints.getY()).as("the bar at the head is left whole").isGreaterThanOrEqualTo(bar);
+        assertThat(prints.getY() + prints.getHeight())
+                .isBetween(stage.getY() + stage.getHeight() - 60, stage.getY() + stage.getHeight());
+        robot.interact(prints::close);
         settle(robot);
         assertThat(root.getOpacity()).isEqualTo(1);
     }

@@ -1,15 +1,19 @@
 package easewright.editor;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import easewright.alter.Ways;
 import easewright.editor.model.OtherWay;
+import easewright.editor.paint.Viewport;
 import easewright.editor.panel.CuttingTable;
 import easewright.geom.Line;
 import easewright.geom.Point;
 import java.util.Optional;
+import javafx.geometry.Bounds;
 import javafx.geometry.Point2D;
 import javafx.scene.Cursor;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
@@ -103,8 +107,17 @@ class PointerJourneyTest extends Journey {
         robot.interact(() -> app.session()
                 .want(desk().wanted().orElseThrow().withOther(Ways.of("slash").map(OtherWay::of))));
         assertThat(robot.lookup("#hint-bar").query().isVisible()).isFalse();
+        CuttingTable table = robot.lookup("#table").queryAs(CuttingTable.class);
+        Viewport before = table.view();
         for (boolean byEscape : new boolean[] {true, false}) {
             robot.clickOn("#pick-slash");
+            assertThat(inScene(robot.lookup("#hint-bar").query()).getMinY())
+                    .as("below the pieces, as they lie")
+                    .isGreaterThan(inScene(table).getMaxY() - 60);
+            assertThat(inScene(robot.lookup("#hint-bar .label").query()).getCenterY())
+                    .as("as high as its button")
+                    .isCloseTo(inScene(robot.lookup("#tool-stop").query()).getCenterY(), within(1.0));
+            assertThat(table.view()).isEqualTo(before);
             assertThat(asked(robot)).isEqualTo("Click where the slash begins: it opens there.");
             assertThat(robot.lookup("#pick-slash").query().getStyleClass()).contains("asking");
             assertThat(robot.lookup("#table").query().getCursor()).isEqualTo(Cursor.CROSSHAIR);
@@ -126,6 +139,10 @@ class PointerJourneyTest extends Journey {
         assertThat(robot.lookup("#hint-bar").query().isVisible()).isFalse();
         assertThat(desk().wanted().orElseThrow().other().orElseThrow().texts("slash"))
                 .hasSize(1);
+    }
+
+    private static Bounds inScene(Node node) {
+        return node.localToScene(node.getLayoutBounds());
     }
 
     private static String asked(FxRobot robot) {

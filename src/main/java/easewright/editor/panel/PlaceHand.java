@@ -29,6 +29,8 @@ final class PlaceHand {
 
     PlaceHand(Session session) {
         this.session = session;
+        // However the question ends, nothing is pointed at for it any more.
+        session.picking().askProperty().addListener(o -> over = Optional.empty());
     }
 
     boolean isAsked() {
