@@ -110,35 +110,66 @@ final class LevelLabels {
         return sight.levels().stream().filter(TableScene.LevelSight::chosen);
     }
 
-    /** Whether the label of the level at work would have room in one row; takes it there. */
-    boolean hasRoomForAll(LabelRoom trial) {
-        return atWork().allMatch(level -> inOneRow(level)
+    /** How the label of a level at work may be set, the best first. */
+    enum Form {
+        ONE_ROW,
+        TWO_ROWS,
+        COMPACT
+    }
+
+    /** The best form in which all labels of levels at work have room on their lines; two rows where there is none. */
+    static Form common(List<LevelLabels> pieces, LabelRoom room) {
+        for (Form form : Form.values()) {
+            LabelRoom trial = room.above();
+            if (pieces.stream().allMatch(piece -> piece.isAside() || piece.hasRoom(form, trial))) {
+                return form;
+            }
+        }
+        return Form.TWO_ROWS;
+    }
+
+    private boolean hasRoom(Form form, LabelRoom trial) {
+        return atWork().allMatch(level -> label(level, form)
                 .map(l -> l.fitsItsLevel()
                         && trial.takeClear(l.onLine(), l.width(), l.height()).isPresent())
                 .orElse(true));
     }
 
+    private Optional<LevelLabel> label(TableScene.LevelSight level, Form form) {
+        return switch (form) {
+            case ONE_ROW -> inOneRow(level);
+            case TWO_ROWS -> inTwoRows(level);
+            case COMPACT -> compact(level);
+        };
+    }
+
     /**
      * The label of the level at work, always with its name and how often the width counts.
      *
-     * @param narrow in two rows, alike on all pieces
+     * @param common in which it is set if there is room, alike on all pieces
      */
-    void atWork(boolean narrow) {
+    void atWork(Form common) {
+        List<Form> forms = new ArrayList<>(List.of(Form.values()));
+        forms.remove(common);
+        forms.add(0, common);
+        List<Form> large = forms.stream().filter(form -> form != Form.COMPACT).toList();
         atWork().forEach(level -> {
-            Optional<LevelLabel> first = narrow ? inTwoRows(level) : inOneRow(level);
-            Optional<LevelLabel> other = narrow ? inOneRow(level) : inTwoRows(level);
-            boolean done = write(level, first, this::clear)
-                    || write(level, other, this::clear)
-                    || write(level, compact(level), this::clear)
-                    || write(level, inThreeRows(level), this::clear)
-                    || write(level, first, this::led)
-                    || write(level, other, this::led)
+            boolean done = write(level, forms, this::onLine)
+                    || write(level, forms, this::aboveOrBelow)
+                    || write(level, large, this::beyond)
+                    || write(level, inThreeRows(level), this::onLine)
+                    || write(level, inThreeRows(level), this::aboveOrBelow)
+                    || write(level, large, this::led)
                     || write(level, compact(level), this::led)
                     || write(level, inTwoRows(level), this::over);
             if (done) {
                 labelled.add(level.level());
             }
         });
+    }
+
+    private boolean write(TableScene.LevelSight level, List<Form> forms, Function<LevelLabel, Optional<Point>> place) {
+        return forms.stream().anyMatch(form -> write(level, label(level, form), place));
     }
 
     private boolean write(
@@ -158,8 +189,12 @@ final class LevelLabels {
         return at.isPresent();
     }
 
-    private Optional<Point> clear(LevelLabel l) {
-        return onLine(l).or(() -> take(l, l.offEnds())).or(() -> apart(l, l.besideLine()));
+    private Optional<Point> aboveOrBelow(LevelLabel l) {
+        return apart(l, l.besideLine());
+    }
+
+    private Optional<Point> beyond(LevelLabel l) {
+        return take(l, l.offEnds());
     }
 
     /** On a leader, at last where something may come to lie over the table. */

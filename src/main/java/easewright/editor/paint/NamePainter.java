@@ -197,7 +197,7 @@ final class NamePainter {
         for (NameSetting way : ways) {
             if (way.size() >= first) {
                 for (Point place : places) {
-                    if (room.takeClear(place, way.wide() + 2 * beside, way.high(), turn)) {
+                    if (room.takeClear(place, way.wide() + 2 * beside, way.high() + beside / 4, turn)) {
                         write(way, place, turn);
                         return true;
                     }

@@ -87,10 +87,8 @@ public final class TablePainter {
         List<LevelLabels> labels = seen.stream()
                 .map(piece -> new LevelLabels(gc, view, piece.aside() ? ink.aside() : ink, piece, room))
                 .toList();
-        LabelRoom trial = room.above();
-        boolean narrow =
-                labels.stream().filter(piece -> !piece.isAside()).anyMatch(piece -> !piece.hasRoomForAll(trial));
-        labels.forEach(label -> label.atWork(narrow));
+        LevelLabels.Form common = LevelLabels.common(labels, room);
+        labels.forEach(label -> label.atWork(common));
         labels.forEach(LevelLabels::clearOthers);
         List<NamePainter> names = seen.stream()
                 .map(piece -> new NamePainter(gc, view, ink, piece, room, words))
