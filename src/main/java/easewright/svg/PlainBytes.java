@@ -26,9 +26,13 @@ final class PlainBytes {
     }
 
     /**
-     * @throws SvgProblem {@code too-large}, {@code gzip-broken}, or {@code not-svg} if this is nothing like XML
+     * @throws SvgProblem {@code too-large}, {@code gzip-broken}, {@code file-empty}, or {@code not-svg} if this is nothing
+     *     like XML
      */
     static byte[] of(byte[] bytes, String name) throws SvgProblem {
+        if (bytes.length == 0) {
+            throw new SvgProblem("file-empty", Map.of("file", name));
+        }
         if (bytes.length > MOST) {
             throw tooLarge(name);
         }

@@ -137,7 +137,7 @@ class BadInputTest {
     @ParameterizedTest
     @ValueSource(strings = {"-1200mm", "-99 m"})
     void amountTooLargeForThePiece(String amount) {
-        refused(Run.of("change", SKIRT, "--at", "hip", "--by", amount, "-o", out), "Back", "largest");
+        refused(Run.of("change", SKIRT, "--at", "hip", "--by", amount, "-o", out), "Piece", "hip", "largest");
     }
 
     @Test

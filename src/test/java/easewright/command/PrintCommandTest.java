@@ -27,7 +27,7 @@ class PrintCommandTest {
         assertThat(run.json().path("pages").asInt())
                 .isEqualTo(run.json().path("sheets_at").size() + 1);
         assertThat(run.json().path("control_lines_mm").path(1).asDouble()).isGreaterThan(500);
-        assertThat(run.err()).contains("skirt.pdf").contains("100 %");
+        assertThat(run.err()).contains("skirt.pdf").contains("100\u00a0%");
 
         assertThat(Run.of("print", SKIRT, "-o", out).code()).isEqualTo(Commands.REFUSED);
     }

@@ -193,6 +193,13 @@ class HostileFilesTest {
     }
 
     @Test
+    void aFileWithNothingInItIsSaidToBeEmpty() {
+        assertThatThrownBy(() -> DrawingReader.read(new byte[0], "a.svg"))
+                .isInstanceOfSatisfying(
+                        SvgProblem.class, p -> assertThat(p.code()).isEqualTo("file-empty"));
+    }
+
+    @Test
     void oneLayerOfPackingIsOpenedAndNoMore() throws Exception {
         byte[] plain = bytes("63-arc-oddities.svg");
         assertThat(DrawingReader.read(packed(plain), "a.svgz").shapes())

@@ -34,6 +34,11 @@ public final class Dialogs implements Asking {
     @Override
     public Optional<Path> whichToOpen(Path folder) {
         FileChooser chooser = chooser("editor.open.title", "editor.file-kind", "*.svg", "*.svgz");
+        // Measurements and ease tables are opened in the same way as drawings.
+        chooser.getExtensionFilters()
+                .addAll(
+                        new FileChooser.ExtensionFilter(words.get().of("editor.file-kind.text"), "*.txt"),
+                        new FileChooser.ExtensionFilter(words.get().of("editor.file-kind.any"), "*.*"));
         beginIn(chooser, folder);
         return Optional.ofNullable(chooser.showOpenDialog(window)).map(File::toPath);
     }

@@ -64,10 +64,14 @@ final class PagePreview extends BorderPane {
         button.setOnAction(e -> show(page + by));
     }
 
-    /** Shows other pages, from the same one on if there is one. */
-    void give(List<Leaf> pages) {
+    /**
+     * Shows other pages.
+     *
+     * @param anew from the first one on; otherwise the same one, if there is one
+     */
+    void give(List<Leaf> pages, boolean anew) {
         leaves = List.copyOf(pages);
-        show(Math.min(page, Math.max(0, leaves.size() - 1)));
+        show(anew ? 0 : Math.min(page, Math.max(0, leaves.size() - 1)));
     }
 
     private void show(int wanted) {

@@ -60,6 +60,7 @@ public final class PrintPanel {
     private final Label said = new Label();
     private final Button pdf = new Button();
     private final Button page = new Button();
+    private boolean reportShown;
     private final Button cancel = new Button();
     private final Button close = new Button();
     private final ProgressBar bar = new ProgressBar();
@@ -194,14 +195,16 @@ public final class PrintPanel {
 
     private void made(PaperPages made) {
         pages = Optional.of(made);
-        preview.give(made.leaves());
+        boolean report = options.choice().report();
+        preview.give(made.leaves(), report != reportShown);
+        reportShown = report;
         say(made.said(), false);
         busy();
     }
 
     private void failed(Throwable problem) {
         if (problem instanceof PrintProblem print) {
-            preview.give(List.of());
+            preview.give(List.of(), true);
             say(words.problem(print.code(), print.values()), true);
         } else if (problem instanceof SvgProblem svg) {
             say(words.problem(svg.code(), svg.values()), true);

@@ -156,6 +156,9 @@ public final class TopBar extends HBox {
         named(save, words, "editor.save");
         named(export, words, "editor.save-as");
         named(print, words, "editor.print");
+        save.setText(words.of("editor.save"));
+        export.setText(words.of("editor.save-as.short"));
+        print.setText(words.of("editor.print.short"));
         named(undo, words, "editor.undo");
         named(redo, words, "editor.redo");
         save.setDisable(!desk.isOpen());
