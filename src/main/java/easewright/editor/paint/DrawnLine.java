@@ -116,45 +116,94 @@ final class DrawnLine {
         reaches[at + 3] = first ? bottom : Math.max(reaches[at + 3], bottom);
     }
 
+    /** Around it. */
+    Box box() {
+        return new Box(minX, minY, maxX, maxY);
+    }
+
     /** Whether a part of the line may lie in a box. */
     boolean comesInto(Box box) {
         return minX <= box.maxX() && maxX >= box.minX() && minY <= box.maxY() && maxY >= box.minY();
     }
 
+    /**
+     * A rectangle that may be turned.
+     *
+     * @param wide  from its middle along it, pixels
+     * @param high  from its middle across it
+     * @param reach how far it reaches from its middle to the sides at most
+     * @param tall  the same up and down
+     */
+    record Place(double x, double y, double wide, double high, double reach, double tall, double cos, double sin) {
+        /**
+         * @param turn about its middle, radians
+         */
+        static Place of(Point middle, double width, double height, double turn) {
+            double wide = width / 2;
+            double high = height / 2;
+            if (turn == 0) {
+                return new Place(middle.x(), middle.y(), wide, high, wide, high, 1, 0);
+            }
+            double reach = Math.sqrt(width * width + height * height) / 2;
+            return new Place(middle.x(), middle.y(), wide, high, reach, reach, Math.cos(turn), Math.sin(turn));
+        }
+    }
+
     /** Whether the line crosses or enters a rectangle that is turned about its middle, radians. */
     boolean meets(Point middle, double width, double height, double turn) {
-        double reach = turn == 0 ? width / 2 : Math.sqrt(width * width + height * height) / 2;
-        double tall = turn == 0 ? height / 2 : reach;
-        if (middle.x() + reach < minX
-                || middle.x() - reach > maxX
-                || middle.y() + tall < minY
-                || middle.y() - tall > maxY) {
+        Place place = Place.of(middle, width, height, turn);
+        if (place.x + place.reach < minX
+                || place.x - place.reach > maxX
+                || place.y + place.tall < minY
+                || place.y - place.tall > maxY) {
             return false;
         }
-        double cos = turn == 0 ? 1 : Math.cos(turn);
-        double sin = turn == 0 ? 0 : Math.sin(turn);
-        for (int from = 0, at = 0; from < count - 1; from += STRETCH, at += 4) {
-            boolean far = middle.x() + reach < reaches[at]
-                    || middle.x() - reach > reaches[at + 2]
-                    || middle.y() + tall < reaches[at + 1]
-                    || middle.y() - tall > reaches[at + 3];
-            if (!far && meets(from, middle, width / 2, height / 2, cos, sin)) {
+        for (int stretch = 0; stretch < stretches(); stretch++) {
+            if (meets(stretch, place)) {
                 return true;
             }
         }
         return false;
     }
 
+    /** Into how many stretches it is parted. */
+    int stretches() {
+        return (count - 1 + STRETCH - 1) / STRETCH;
+    }
+
+    double left(int stretch) {
+        return reaches[4 * stretch];
+    }
+
+    double top(int stretch) {
+        return reaches[4 * stretch + 1];
+    }
+
+    double right(int stretch) {
+        return reaches[4 * stretch + 2];
+    }
+
+    double bottom(int stretch) {
+        return reaches[4 * stretch + 3];
+    }
+
     /** Whether one of the steps of a stretch does so. */
-    private boolean meets(int from, Point middle, double wide, double high, double cos, double sin) {
+    boolean meets(int stretch, Place place) {
+        if (place.x + place.reach < left(stretch)
+                || place.x - place.reach > right(stretch)
+                || place.y + place.tall < top(stretch)
+                || place.y - place.tall > bottom(stretch)) {
+            return false;
+        }
         double lastX = 0;
         double lastY = 0;
+        int from = stretch * STRETCH;
         for (int i = from; i < Math.min(count, from + STRETCH + 1); i++) {
-            double dx = xs[i] - middle.x();
-            double dy = ys[i] - middle.y();
-            double x = dx * cos + dy * sin;
-            double y = dy * cos - dx * sin;
-            if (i > from && enters(lastX, lastY, x, y, wide, high)) {
+            double dx = xs[i] - place.x;
+            double dy = ys[i] - place.y;
+            double x = dx * place.cos + dy * place.sin;
+            double y = dy * place.cos - dx * place.sin;
+            if (i > from && enters(lastX, lastY, x, y, place.wide, place.high)) {
                 return true;
             }
             lastX = x;

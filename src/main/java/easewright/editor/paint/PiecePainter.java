@@ -103,6 +103,10 @@ final class PiecePainter {
         runs.forEach(run -> DrawnLine.along(run, view).forEach(room::putDear));
     }
 
+    TableScene.PieceSight sight() {
+        return sight;
+    }
+
     boolean isAside() {
         return sight.aside();
     }

@@ -26,20 +26,33 @@ public final class TablePainter {
     /** Paints the scene over a canvas of the given size in pixels; gives the room that its words have taken. */
     public static LabelRoom paint(
             GraphicsContext gc, double width, double height, Viewport view, Ink ink, TableScene scene) {
-        return paint(gc, width, height, view, ink, scene, Underlay.NONE, List.of(), List.of(), new DrawnLines());
+        return paint(
+                TableLayers.one(gc),
+                width,
+                height,
+                1,
+                view,
+                ink,
+                scene,
+                Underlay.NONE,
+                List.of(),
+                List.of(),
+                new DrawnLines());
     }
 
     /**
      * The same with the drawing itself faintly on the paper of the pieces.
      *
+     * @param pixels of the screen to one of the picture
      * @param cuts  where pieces are to be cut: above their lines and below their words
      * @param grips the middles of grips that words are to leave to be seen, pixels
      * @param kept  lines of the last picture, and then of this one
      */
     public static LabelRoom paint(
-            GraphicsContext gc,
+            TableLayers layers,
             double width,
             double height,
+            double pixels,
             Viewport view,
             Ink ink,
             TableScene scene,
@@ -47,18 +60,33 @@ public final class TablePainter {
             List<Line> cuts,
             List<Point> grips,
             DrawnLines kept) {
-        ground(gc, width, height, view, ink, scene.inches());
         List<TableScene.PieceSight> seen = scene.pieces().stream()
                 .filter(piece -> inSight(piece, view, width, height))
                 .toList();
         DrawnWords words = new DrawnWords(underlay.drawn().isPresent(), view);
         kept.begin(view);
+        layers.begin(
+                new TableLayers.Sheet(width, height, pixels, view, ink, scene.trying(), scene.inches()),
+                seen,
+                underlay.isEmpty(),
+                kept);
+        GraphicsContext gc = layers.above();
         List<PiecePainter> pieces = seen.stream()
                 .map(piece -> new PiecePainter(
-                        gc, view, piece.aside() ? ink.aside() : ink, piece, scene.trying(), words, kept))
+                        layers.isStill(piece) ? layers.below() : gc,
+                        view,
+                        piece.aside() ? ink.aside() : ink,
+                        piece,
+                        scene.trying(),
+                        words,
+                        kept))
                 .toList();
+        if (layers.isFresh()) {
+            ground(layers.below(), width, height, view, ink, scene.inches());
+        }
         // All papers below all lines, as of sizes that lie over each other each is to be seen; what is aside undermost.
         List<PiecePainter> asideFirst = new ArrayList<>(pieces);
+        asideFirst.removeIf(piece -> !layers.isFresh() && layers.isStill(piece.sight()));
         asideFirst.sort(Comparator.comparing(PiecePainter::isAside).reversed());
         asideFirst.forEach(PiecePainter::paper);
         if (!underlay.isEmpty()) {

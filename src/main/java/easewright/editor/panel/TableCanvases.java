@@ -9,6 +9,7 @@ import easewright.editor.paint.MarkScene;
 import easewright.editor.paint.NamePlate;
 import easewright.editor.paint.OverlayPainter;
 import easewright.editor.paint.PointPainter;
+import easewright.editor.paint.TableLayers;
 import easewright.editor.paint.TablePainter;
 import easewright.editor.paint.TableScene;
 import easewright.editor.paint.Underlay;
@@ -24,13 +25,15 @@ import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.layout.Region;
 
 /**
- * Two canvases the size of the view: one for what lies on the table, one for what comes and goes with the pointer. Over
- * them, as they are opaque, a frame that shows that the keys are here.
+ * Canvases the size of the view: one for what lies on the table, one for what of it is pulled while the rest lies still,
+ * one for what comes and goes with the pointer. Over them, as they are opaque, a frame that shows that the keys are here.
  */
 final class TableCanvases {
     private final Canvas ground = new Canvas();
+    private final Canvas pulled = new Canvas();
     private final Canvas overlay = new Canvas();
     private final Region frame = new Region();
+    private final TableLayers layers = new TableLayers(ground, pulled);
     private final DrawnLines lines = new DrawnLines();
     private Optional<LabelRoom> written = Optional.empty();
 
@@ -44,7 +47,7 @@ final class TableCanvases {
 
     /** From the lowest to the uppermost. */
     List<Node> layers() {
-        return List.of(ground, overlay, frame);
+        return List.of(ground, pulled, overlay, frame);
     }
 
     /** Of the screen to one of the view. */
@@ -56,7 +59,7 @@ final class TableCanvases {
     }
 
     void resize(double width, double height) {
-        for (Canvas canvas : List.of(ground, overlay)) {
+        for (Canvas canvas : List.of(ground, pulled, overlay)) {
             canvas.setWidth(width);
             canvas.setHeight(height);
         }
@@ -83,6 +86,7 @@ final class TableCanvases {
         double height = ground.getHeight();
         if (!desk.isOpen()) {
             written = Optional.empty();
+            layers.forget();
             // Nothing was ever drawn above it: what lies on a table once gives way only to something else.
             TablePainter.ground(ground.getGraphicsContext2D(), width, height, view, ink, scene.inches());
             return;
@@ -92,7 +96,7 @@ final class TableCanvases {
                 .map(OverlayPainter.Grip::at)
                 .toList();
         LabelRoom room = TablePainter.paint(
-                ground.getGraphicsContext2D(), width, height, view, ink, scene, underlay, places.cuts(), beside, lines);
+                layers, width, height, pixels(), view, ink, scene, underlay, places.cuts(), beside, lines);
         written = Optional.of(room);
         name.painted(room.told().lacking());
         GraphicsContext above = overlay.getGraphicsContext2D();

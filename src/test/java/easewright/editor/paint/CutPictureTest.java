@@ -55,9 +55,10 @@ class CutPictureTest {
         Callable<WritableImage> paint = () -> {
             Canvas canvas = new Canvas(WIDE, HIGH);
             TablePainter.paint(
-                    canvas.getGraphicsContext2D(),
+                    TableLayers.one(canvas.getGraphicsContext2D()),
                     WIDE,
                     HIGH,
+                    1,
                     view,
                     Ink.LIGHT,
                     scene,

@@ -31,6 +31,34 @@ class DrawnLineTest {
         assertThat(met).isBetween(40, 360);
     }
 
+    /** Also lines far longer than a square of the grid, and squares that share a bucket. */
+    @Test
+    void wordsAreClearOfLinesInAGridWhereTheyAreClearOfEachLine() {
+        Random random = new Random(SEED);
+        int clear = 0;
+        for (int round = 0; round < 400; round++) {
+            LaidLines laid = new LaidLines();
+            List<DrawnLine> all = new ArrayList<>();
+            for (int i = 0; i < 1 + round % 20; i++) {
+                double size = round % 7 == 0 ? 40 : 1;
+                List<Point> corners = walk(random, 1 + random.nextInt(40)).stream()
+                        .map(p -> p.times(size))
+                        .toList();
+                all.add(DrawnLine.through(corners));
+                laid.put(all.get(i));
+                for (int k = 0; k < 5; k++) {
+                    Point middle = place(random);
+                    double turn = random.nextBoolean() ? 0 : random.nextDouble() * Math.PI;
+                    double width = 100 * random.nextDouble();
+                    boolean expected = all.stream().noneMatch(line -> line.meets(middle, width + 3, 15, turn));
+                    assertThat(laid.isClear(middle, width, 12, turn)).isEqualTo(expected);
+                    clear += expected ? 1 : 0;
+                }
+            }
+        }
+        assertThat(clear).isBetween(1000, 19_000);
+    }
+
     @Test
     void aClosedLineSurroundsWhatLiesInIt() {
         Random random = new Random(SEED);

@@ -56,9 +56,10 @@ class DrawnLinesPictureTest {
         return WaitForAsyncUtils.waitForAsyncFx(10_000, () -> {
             Canvas canvas = new Canvas(SIDE, SIDE);
             TablePainter.paint(
-                    canvas.getGraphicsContext2D(),
+                    TableLayers.one(canvas.getGraphicsContext2D()),
                     SIDE,
                     SIDE,
+                    1,
                     view,
                     Ink.LIGHT,
                     scene,

@@ -58,9 +58,10 @@ class DrawnWordsTest {
         return WaitForAsyncUtils.waitForAsyncFx(
                 10_000,
                 () -> TablePainter.paint(
-                        new Canvas(SIDE, SIDE).getGraphicsContext2D(),
+                        TableLayers.one(new Canvas(SIDE, SIDE).getGraphicsContext2D()),
                         SIDE,
                         SIDE,
+                        1,
                         new Viewport(scale, 0, 0),
                         Ink.LIGHT,
                         scene,
