@@ -3,8 +3,10 @@ package easewright.editor.model;
 import easewright.alter.Truing;
 import easewright.check.Once;
 import easewright.ease.EaseLine;
-import easewright.geom.Segment;
+import easewright.geom.Curve;
+import easewright.geom.Point;
 import easewright.measure.MateWalk;
+import easewright.pattern.EdgeRef;
 import easewright.pattern.Finding;
 import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
@@ -132,15 +134,29 @@ public final class Notes {
                 .orElse(desk.shown());
         Optional<Mate> mate =
                 pattern.mates().stream().filter(m -> m.name().equals(seam)).findFirst();
-        List<Segment> lines = mate.stream()
+        List<EdgeRef> edges = mate.stream()
                 .flatMap(m -> Stream.concat(m.first().stream(), m.second().stream()))
-                .flatMap(ref -> pattern.piece(ref.piece()).stream()
-                        .flatMap(p -> p.edge(ref.edge()).stream().flatMap(e -> e.on(p.outline()).segments().stream())))
+                .filter(ref -> pattern.edge(ref).isPresent())
                 .toList();
-        return lines.isEmpty()
+        // All of them are meant, whichever piece they are on.
+        List<Curve> runs = edges.stream().map(ref -> run(pattern, ref)).toList();
+        List<Point> middles =
+                runs.stream().map(run -> run.pointAtLength(run.length() / 2)).toList();
+        return edges.isEmpty()
                 ? Optional.empty()
-                : mate.flatMap(m -> pattern.piece(m.first().get(0).piece()))
-                        .map(p -> new Pointed(p.id(), Optional.of(lines.get(0).at(0.5)), lines));
+                : pattern.piece(edges.get(0).piece())
+                        .map(p -> new Pointed(
+                                p.id(),
+                                Optional.of(middles.get(0)),
+                                middles.subList(1, middles.size()),
+                                runs.stream()
+                                        .flatMap(run -> run.segments().stream())
+                                        .toList()));
+    }
+
+    private static Curve run(Pattern pattern, EdgeRef ref) {
+        Piece piece = pattern.piece(ref.piece()).orElseThrow();
+        return piece.edge(ref.edge()).orElseThrow().on(piece.outline());
     }
 
     /** The id of the line that a finding says does not close, if that is what it says. */

@@ -31,6 +31,11 @@ class NotesTest {
                             .orElseThrow()
                             .size())
                     .contains(size);
+            assertThat(seam.places())
+                    .as("a ring on every piece that it is on")
+                    .allSatisfy(at -> assertThat(seam.lines())
+                            .anyMatch(l -> l.at(l.nearest(at)).distance(at) < 1e-6))
+                    .hasSize(2);
             for (var line : seam.lines()) {
                 assertThat(session.desk().pattern().pieces())
                         .filteredOn(p -> p.outline().nearest(line.at(0.5)).distance() < 1e-6)

@@ -1,10 +1,13 @@
 package easewright.print.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import easewright.alter.Refusal;
 import easewright.alter.SeamChange;
+import easewright.ease.EaseLine;
 import easewright.ease.EaseTables;
+import easewright.geom.Segment;
 import easewright.pattern.Body;
 import easewright.pattern.Cloth;
 import easewright.pattern.Level;
@@ -17,6 +20,8 @@ import easewright.print.Use;
 import easewright.print.ink.Leaf;
 import easewright.print.ink.Lettering;
 import easewright.print.ink.Mark;
+import easewright.print.ink.Pen;
+import easewright.print.ink.Tone;
 import easewright.svg.SvgFile;
 import easewright.svg.SvgProblem;
 import easewright.text.LengthUnit;
@@ -220,5 +225,49 @@ class ReportTest {
     void aBarePatternWithoutLevelsIsReported() {
         Pattern bare = Pattern.bare(sample("skirt").pieces(), sample("skirt").scale());
         assertThat(HtmlReport.of(content(bare.withLevels(List.<Level>of())))).contains("No level is marked");
+    }
+
+    /** A diamond is the ease now and a ring the wish, as on the bars of the window; both stand where their figures are. */
+    @Test
+    void oneSignMeansOneThing() {
+        // 5 cm at the hip, as wished, and 4 cm more.
+        Reading after = Reading.of(wider(sample("skirt"), 40), EaseTables.standard());
+        List<EaseLine> lines = after.sheet().lines();
+        Part.Figure card =
+                LevelCard.of(List.of(), lines, Words.english(LengthUnit.CM)).get(lines.size() - 1);
+        List<Mark> marks = card.picture().marks();
+        double zero = marks.stream()
+                .filter(m -> m instanceof Mark.Stroke s
+                        && s.pen() == Pen.EDGE
+                        && s.run().size() == 1)
+                .mapToDouble(m -> ((Mark.Stroke) m).run().get(0).start().x())
+                .min()
+                .orElseThrow();
+        double diamond = marks.stream()
+                .filter(m -> m instanceof Mark.Fill f && f.tone() == Tone.BLACK)
+                .mapToDouble(m -> middle(((Mark.Fill) m).loop()))
+                .findFirst()
+                .orElseThrow();
+        double ring = marks.stream()
+                .filter(m -> m instanceof Mark.Stroke s && s.pen() == Pen.RING)
+                .mapToDouble(m -> middle(((Mark.Stroke) m).run()))
+                .findFirst()
+                .orElseThrow();
+        assertThat((ring - zero) / (diamond - zero)).isCloseTo(5.0 / 9, within(1e-4));
+        assertThat(LevelCard.key(Words.english(LengthUnit.CM)).words()).contains("diamond at the ease now");
+    }
+
+    private static double middle(List<Segment> around) {
+        return around.stream().mapToDouble(s -> s.start().x()).average().orElseThrow();
+    }
+
+    /** In inches a sixteenth is coarse: the widths of this skirt do not add up, and what the sign means is told. */
+    @Test
+    void whatIsRoundedIsExplainedWhereThereIsAny() {
+        Words inches = Words.english(LengthUnit.INCH);
+        String told = inches.of("report.drawings-rounded");
+        assertThat(HtmlReport.of(content(wider(sample("skirt"), 40), inches, ReportOrder.of("Skirt", DAY))))
+                .contains(told, "\u2248\u00a011\u00a0in");
+        assertThat(HtmlReport.of(content(wider(sample("skirt"), 40)))).doesNotContain(told, "\u2248");
     }
 }
