@@ -34,6 +34,8 @@ final class NamePainter {
     /** Before and behind words where there is room, pixels. */
     private static final double ROOMY = 8;
 
+    private static final double CLOSE = 2;
+
     /** On a piece at least this wide and high a name stands over lines rather than nowhere, pixels. */
     private static final double LARGE = 40;
 
@@ -65,12 +67,22 @@ final class NamePainter {
 
     private boolean written;
 
+    private final SizesAlike alike;
+
     /**
      * @param words of the drawing itself that are to be seen
+     * @param alike how the other sizes of the piece are named
      */
     NamePainter(
-            GraphicsContext gc, Viewport view, Ink ink, TableScene.PieceSight sight, LabelRoom room, DrawnWords words) {
+            GraphicsContext gc,
+            Viewport view,
+            Ink ink,
+            TableScene.PieceSight sight,
+            LabelRoom room,
+            DrawnWords words,
+            SizesAlike alike) {
         this.words = words;
+        this.alike = alike;
         this.gc = gc;
         this.view = view;
         this.ink = ink;
@@ -101,6 +113,9 @@ final class NamePainter {
         room = table.within(Box.around(List.of(
                 view.toScreen(new Point(box.minX(), box.minY())), view.toScreen(new Point(box.maxX(), box.maxY())))));
         NameSettings settings = settings();
+        if (asOtherSizes(settings)) {
+            return;
+        }
         int first = NameSetting.fitting(Math.sqrt(wide * high) / LETTERS);
         List<Point> best = List.of(view.toScreen(sight.name().at()));
         if (wide >= LEAST && write(settings.whole(), first, best, 0, ROOMY)) {
@@ -112,6 +127,7 @@ final class NamePainter {
                 .toList();
         boolean across = wide >= LEAST
                 && (write(settings.whole(), Math.max(first, ELSEWHERE), open, 0, ROOMY)
+                        || write(settings.whole(), NameSetting.SMALLEST, open, 0, CLOSE)
                         || write(settings.whole(), NameSetting.SMALLEST, open, 0, 0));
         boolean along = !across && upright && write(settings.narrow(), first, open, UP, 0);
         if (!across && !along && wide >= LEAST && !sight.instructs()) {
@@ -119,13 +135,26 @@ final class NamePainter {
         }
     }
 
+    /** As the last size of the same piece was named, where that leaves this one clear as well. */
+    private boolean asOtherSizes(NameSettings settings) {
+        return alike.of(sight, settings, view)
+                .filter(like ->
+                        room.takeClear(like.at(), like.way().wide(), like.way().high(), like.turn()))
+                .map(like -> {
+                    write(like.way(), like.at(), like.turn());
+                    return true;
+                })
+                .orElse(false);
+    }
+
     /**
      * Writes it beside the piece, if it is not on it, or in short rows, or over lines that it may hide; at last without how
      * often the piece is cut. Notes where it is not whole.
      */
     void elsewhereThanOn() {
-        if (!written && !overLevels()) {
-            written = BesideName.paint(gc, view, ink, sight, table);
+        boolean slim = Math.min(wide, high) < LARGE;
+        if (!written && (slim || !overLevels())) {
+            written = BesideName.paint(gc, view, ink, sight, table) || slim && overLevels();
         }
         if (!written && wide >= LEAST && high >= LOWEST && sight.instructs()) {
             NameSettings settings = settings();
@@ -243,6 +272,7 @@ final class NamePainter {
     private void write(NameSetting way, Point middle, double turn) {
         written = true;
         table.told().name(sight.piece().id(), way.words());
+        alike.put(sight, settings(), way, middle, turn, view);
         if (!way.whole()) {
             table.told().nameLacks(sight.piece().id());
         }

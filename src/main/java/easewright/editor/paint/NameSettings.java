@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * All ways to set the name of a piece, the best first. They are the same in frame after frame: those of lately seen
@@ -60,6 +61,13 @@ record NameSettings(
         Optional<String> size = sight.title().equals(piece.name()) ? piece.size() : Optional.empty();
         Key key = new Key(sight.title(), piece.plainName(), size, sight.subtitle(), sight.instructs());
         return KNOWN.computeIfAbsent(key, NameSettings::of);
+    }
+
+    /** All of them; names that are as long and of as many words have the same ways in the same order. */
+    List<NameSetting> all() {
+        return Stream.of(whole, narrow, stacked, cut, bare)
+                .flatMap(List::stream)
+                .toList();
     }
 
     private static NameSettings of(Key key) {

@@ -118,8 +118,9 @@ public final class TablePainter {
         LevelLabels.Form common = LevelLabels.common(labels, room);
         labels.forEach(label -> label.atWork(common));
         labels.forEach(LevelLabels::clearOthers);
+        SizesAlike alike = new SizesAlike();
         List<NamePainter> names = seen.stream()
-                .map(piece -> new NamePainter(gc, view, ink, piece, room, words))
+                .map(piece -> new NamePainter(gc, view, ink, piece, room, words, alike))
                 .toList();
         names.forEach(NamePainter::onPiece);
         names.forEach(NamePainter::elsewhereThanOn);

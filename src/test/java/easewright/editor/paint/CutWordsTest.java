@@ -104,6 +104,32 @@ class CutWordsTest {
         }
     }
 
+    /** The sizes of a piece are named at the same place on it. */
+    @Test
+    void sizesAreNamedAlike() throws Exception {
+        Session session = sample("skirt-sizes");
+        session.chooseLevel("hip");
+        TableScene scene = new TableScenes().of(session.desk());
+        Viewport view = fitting(scene, 1363, 1027);
+        LabelRoom room = painted(scene, view, 1363, 1027);
+        for (String name : List.of("Back", "Front")) {
+            List<Point> places = new ArrayList<>();
+            for (TableScene.PieceSight sight : scene.pieces()) {
+                if (sight.piece().plainName().equals(name)) {
+                    Box box = sight.piece().outline().box();
+                    Point from = view.toScreen(new Point(box.minX(), box.minY()));
+                    Box paper = Box.around(List.of(from, view.toScreen(new Point(box.maxX(), box.maxY()))));
+                    room.words().stream()
+                            .filter(paper::contains)
+                            .map(Box::centre)
+                            .forEach(at -> places.add(new Point(
+                                    (at.x() - from.x()) / paper.width(), (at.y() - from.y()) / paper.height())));
+                }
+            }
+            assertThat(places).as(name).hasSize(3).allMatch(p -> p.distance(places.get(0)) < 1e-6);
+        }
+    }
+
     /** No label of a level at work, and no name, lies over a seam, a dart, the grain or a fold of any piece. */
     @Test
     void nothingIsWrittenOverASeam() throws Exception {
