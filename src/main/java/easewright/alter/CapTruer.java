@@ -15,16 +15,21 @@ import java.util.Optional;
 
 /**
  * Draws the seam over a dart as if the dart were folded: first the seam on either side is bent so that it goes straight
- * on over the closed legs, then the cap is drawn, which is that seam mirrored in the legs (docs/sources.md 4.5, W8).
+ * on over the closed legs, which may be made equal at the same time, then the cap is drawn, which is that seam mirrored in
+ * the legs (docs/sources.md 4.5, W8).
  */
 final class CapTruer implements Trued.Truer {
     private final boolean inOneCurve;
+    private final boolean equalLegs;
 
     /**
      * @param inOneCurve whether waist and hem are drawn in one curve from the dart to what stays, where that may be
+     * @param equalLegs  whether the mouth is moved along its legs until both are equally long, the seam staying as long as
+     *                   it is
      */
-    CapTruer(boolean inOneCurve) {
+    CapTruer(boolean inOneCurve, boolean equalLegs) {
         this.inOneCurve = inOneCurve;
+        this.equalLegs = equalLegs;
     }
 
     /** The seam is bent over this much at most, mm. */
@@ -40,7 +45,12 @@ final class CapTruer implements Trued.Truer {
     private static final double KEPT = 1e-4;
 
     /** How a dart's mouth looks when it is folded: where its cap belongs and by how much the seam bends, radians. */
-    record Folded(Piece piece, Dart dart, DartMouth mouth, double bends, Optional<Point> peak, double off) {}
+    record Folded(Piece piece, Dart dart, DartMouth mouth, double bends, Optional<Point> peak, double off) {
+        /** By how much the leg that comes first in the drawn direction is longer than the other, mm. */
+        double longer() {
+            return mouth.first().distance(dart.point()) - mouth.second().distance(dart.point());
+        }
+    }
 
     /** The darts that have their mouths on the outline. */
     static List<Folded> folded(List<Piece> pieces) {
@@ -112,7 +122,9 @@ final class CapTruer implements Trued.Truer {
                 .orElseThrow(() -> Refusal.of("dart-off-outline")
                         .with("piece", piece.name())
                         .with("dart", dartName));
-        List<Stroke> strokes = Math.abs(folded.bends()) > 1e-6 ? bent(folded) : new ArrayList<>();
+        boolean unequal = equalLegs && Math.abs(folded.longer()) > 1e-6;
+        List<Stroke> strokes =
+                unequal ? equal(folded) : Math.abs(folded.bends()) > 1e-6 ? bent(folded) : new ArrayList<>();
         Piece now = on(piece, strokes);
         Folded again = folded(now, dart(now, dartName)).orElseThrow(() -> Refusal.of("truing-not-exact"));
         if (again.peak().isPresent() && again.off() > 1e-6) {
@@ -127,6 +139,25 @@ final class CapTruer implements Trued.Truer {
         return strokes;
     }
 
+    /** Where the seam cannot both be bent so and keep its length, the legs alone are made equal. */
+    private List<Stroke> equal(Folded folded) throws Refusal {
+        try {
+            return bent(folded);
+        } catch (Refusal notBoth) {
+            return legsAlone(folded);
+        }
+    }
+
+    private List<Stroke> legsAlone(Folded folded) throws Refusal {
+        try {
+            return bent(new Folded(folded.piece(), folded.dart(), folded.mouth(), 0, folded.peak(), folded.off()));
+        } catch (Refusal notEither) {
+            throw Refusal.of("dart-legs-stay-apart")
+                    .with("piece", folded.piece().name())
+                    .with("dart", folded.dart().name());
+        }
+    }
+
     private static Dart dart(Piece piece, String name) throws Refusal {
         return piece.darts().stream()
                 .filter(d -> d.name().equals(name))
@@ -135,7 +166,10 @@ final class CapTruer implements Trued.Truer {
                         Refusal.of("dart-unknown").with("piece", piece.name()).with("dart", name));
     }
 
-    /** The seam bent on both sides of the dart, its legs shortened or lengthened alike so that the seam keeps its length. */
+    /**
+     * The seam bent on both sides of the dart, its legs shortened or lengthened alike so that the seam keeps its length; where
+     * they are to be equal, the one more than the other.
+     */
     private List<Stroke> bent(Folded folded) throws Refusal {
         Refusal notMet = Refusal.of("edge-length-not-met")
                 .with("piece", folded.piece().name())
@@ -149,7 +183,7 @@ final class CapTruer implements Trued.Truer {
         return bent(folded, curve, slide);
     }
 
-    private static double gained(Folded folded, OneCurve curve, double slide, double length) throws Refusal {
+    private double gained(Folded folded, OneCurve curve, double slide, double length) throws Refusal {
         return sewn(on(folded.piece(), bent(folded, curve, slide)), folded.dart()) - length;
     }
 
@@ -168,18 +202,20 @@ final class CapTruer implements Trued.Truer {
                 .mm();
     }
 
-    private static List<Stroke> bent(Folded folded, OneCurve curve, double slide) throws Refusal {
+    private List<Stroke> bent(Folded folded, OneCurve curve, double slide) throws Refusal {
         List<Stroke> strokes = bends(folded, slide);
         strokes.addAll(curve.strokes(on(folded.piece(), strokes)));
         return strokes;
     }
 
-    private static List<Stroke> bends(Folded folded, double slide) throws Refusal {
+    private List<Stroke> bends(Folded folded, double slide) throws Refusal {
         List<Stroke> strokes = new ArrayList<>();
         Piece now = folded.piece();
+        double shorter = equalLegs ? folded.longer() / 2 : 0;
         for (boolean ahead : new boolean[] {false, true}) {
             Dart dart = dart(now, folded.dart().name());
-            Stroke bend = bend(now, DartMouth.of(now, dart), dart, ahead, folded.bends() / 2, slide);
+            double along = ahead ? slide - shorter : slide + shorter;
+            Stroke bend = bend(now, DartMouth.of(now, dart), dart, ahead, folded.bends() / 2, along);
             strokes.add(bend);
             now = bend.on(now);
         }

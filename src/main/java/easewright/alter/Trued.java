@@ -42,6 +42,8 @@ public record Trued(Matter matter, Map<String, String> target, boolean acceptPro
         SQUARE_CORNER,
         /** A dart whose cap does not meet the seam when the dart is folded. */
         DART_CAP,
+        /** A dart whose legs, which are sewn to one another, are not equally long. */
+        DART_LEGS,
         /** A corner that a change left within an edge. */
         BLENDED_CORNER,
         /** A notch that does not meet the one it is sewn to. */
@@ -80,6 +82,10 @@ public record Trued(Matter matter, Map<String, String> target, boolean acceptPro
 
     static Trued cap(String piece, String dart) {
         return of(Matter.DART_CAP, ordered(PIECE, piece, DART, dart));
+    }
+
+    static Trued legs(String piece, String dart) {
+        return of(Matter.DART_LEGS, ordered(PIECE, piece, DART, dart));
     }
 
     static Trued blend(EdgeRef edge, Point at) {
@@ -206,7 +212,7 @@ public record Trued(Matter matter, Map<String, String> target, boolean acceptPro
     /** Whether it is worked out on stitching lines, and then drawn by whatever line a piece is drawn. */
     private boolean isOnStitching() {
         return switch (matter) {
-            case JOINED_LINE, SQUARE_CORNER, DART_CAP -> true;
+            case JOINED_LINE, SQUARE_CORNER, DART_CAP, DART_LEGS -> true;
             case BLENDED_CORNER, NOTCHES, CUTTING_LINE -> false;
         };
     }
@@ -267,7 +273,8 @@ public record Trued(Matter matter, Map<String, String> target, boolean acceptPro
         return switch (matter) {
             case JOINED_LINE -> new JoinTruer(inOneCurve);
             case SQUARE_CORNER -> new SquareTruer(inOneCurve);
-            case DART_CAP -> new CapTruer(inOneCurve);
+            case DART_CAP -> new CapTruer(inOneCurve, false);
+            case DART_LEGS -> new CapTruer(inOneCurve, true);
             case BLENDED_CORNER -> new BlendTruer();
             case NOTCHES -> new NotchTruer();
             case CUTTING_LINE -> new CutTruer();

@@ -1,5 +1,6 @@
 package easewright.alter;
 
+import easewright.geom.Point;
 import easewright.measure.Cutting;
 import easewright.measure.GarmentMeasures;
 import easewright.measure.Measures;
@@ -37,17 +38,24 @@ public final class Truing {
     /** An allowance is cut as exactly as this, mm; common practice. */
     static final double ALLOWANCE_WITHIN = 0.5;
 
+    /** The legs of a dart are drawn as exactly as this, mm; common practice. */
+    private static final double LEGS_WITHIN = 0.5;
+
+    /** Legs that differ by more are meant to: what is sewn there is no plain dart. Common practice. */
+    private static final double LEGS_MEANT = 20;
+
     private static final Set<String> CODES = Set.of(
             "joined-line-bends",
             "corner-not-square",
             "dart-seam-bends",
             "dart-cap-off",
+            "dart-legs-differ",
             "corner-within-edge",
             "notches-apart",
             "allowance-uneven");
 
     /** Values of findings that say by how far, mm, something lies off its place. */
-    private static final List<String> DISTANCES = List.of("off", "apart");
+    private static final List<String> DISTANCES = List.of("off", "apart", "difference");
 
     private Truing() {}
 
@@ -182,21 +190,29 @@ public final class Truing {
     private static void darts(List<Piece> pieces, List<Proposal> all) {
         for (CapTruer.Folded folded : CapTruer.folded(pieces)) {
             double bends = Math.toDegrees(folded.bends());
+            double difference = Math.abs(folded.longer());
+            boolean unequal = difference > LEGS_WITHIN && difference <= LEGS_MEANT && Math.abs(bends) <= MEANT;
             boolean bent = Math.abs(bends) > TRUE_DEGREES && Math.abs(bends) <= MEANT;
-            if (!bent && !(folded.off() > CAP_WITHIN && Math.abs(bends) <= MEANT)) {
+            if (!unequal && !bent && !(folded.off() > CAP_WITHIN && Math.abs(bends) <= MEANT)) {
                 continue;
             }
             Piece piece = folded.piece();
             Dart dart = folded.dart();
-            Finding finding = Finding.of(bent ? "dart-seam-bends" : "dart-cap-off", Severity.NOTE, piece.name())
+            Point middle = dart.mouth1().towards(dart.mouth2(), 0.5);
+            Finding finding = (unequal
+                            ? Finding.of("dart-legs-differ", Severity.NOTE, piece.name())
+                                    .with("difference", difference)
+                            : Finding.of(bent ? "dart-seam-bends" : "dart-cap-off", Severity.NOTE, piece.name())
+                                    .with("degrees.degrees", Math.abs(bends))
+                                    .with("off", folded.off()))
                     .with("dart", dart.name())
-                    .with("degrees.degrees", Math.abs(bends))
-                    .with("off", folded.off())
-                    .with("x", dart.mouth1().towards(dart.mouth2(), 0.5).x())
-                    .with("y", dart.mouth1().towards(dart.mouth2(), 0.5).y());
+                    .with("x", middle.x())
+                    .with("y", middle.y());
+            // Legs that are made equal have the seam over them redrawn at the same time.
+            Trued truing = unequal ? Trued.legs(piece.id(), dart.name()) : Trued.cap(piece.id(), dart.name());
             List<String> kept = new ArrayList<>();
             dart.edge().flatMap(piece::edge).ifPresent(e -> kept(piece, e, kept));
-            add(all, finding, Trued.cap(piece.id(), dart.name()), kept);
+            add(all, finding, truing, kept);
         }
     }
 

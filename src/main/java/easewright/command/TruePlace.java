@@ -19,6 +19,7 @@ final class TruePlace {
             case JOINED_LINE -> target.get("mate") + "/" + target.get("end");
             case SQUARE_CORNER -> edge(target.get("edge"), pattern) + "/" + target.get("end");
             case DART_CAP -> piece(target.get("piece"), pattern) + "/" + target.get("dart");
+            case DART_LEGS -> piece(target.get("piece"), pattern) + "/" + target.get("dart") + "/legs";
             case BLENDED_CORNER -> edge(target.get("edge"), pattern) + "/" + rounded(proposal);
             case NOTCHES -> target.get("mate") + "/" + target.get("notch");
             case CUTTING_LINE -> piece(target.get("piece"), pattern) + "/" + "allowance";

@@ -21,6 +21,32 @@ record Filling(Words words, Map<String, ?> values) {
     /** Forms in which a seam is told to fit: what was, what is, and what would be. */
     private static final Set<String> STANDING = Set.of("then", "now", "so");
 
+    /** Between two sentences: a full stop, a gap, and what begins the next. */
+    private static final Pattern SENTENCES = Pattern.compile("(?<=[.?!]) (?=[\\p{Lu}\"\u201c{])");
+
+    /** What stands for a value that nobody gave, where there is no sentence without it. */
+    private static final String UNSAID = "\u2026";
+
+    /**
+     * The line with its values, without the sentences for which a value was not given: what is told of a fault, such as the
+     * largest amount that works, is not known everywhere that the fault is met.
+     */
+    String sayable(String line) {
+        if (isWhole(line)) {
+            return of(line);
+        }
+        String some = SENTENCES.splitAsStream(line).filter(this::isWhole).collect(Collectors.joining(" "));
+        return some.isEmpty() ? PLACEHOLDER.matcher(of(line)).replaceAll(UNSAID) : of(some);
+    }
+
+    private boolean isWhole(String line) {
+        return PLACEHOLDER
+                .matcher(line)
+                .results()
+                .map(place -> place.group(1))
+                .allMatch(name -> values.get(name) != null || asked(name).isPresent());
+    }
+
     /** The line with its values; what has none stays as it is. */
     String of(String line) {
         Matcher place = PLACEHOLDER.matcher(line);

@@ -83,7 +83,11 @@ public final class Words {
         if (line == null) {
             return values.isEmpty() ? key : key + " " + new Filling(this, values).listed();
         }
-        return line.indexOf('{') < 0 ? line : new Filling(this, values).of(line);
+        if (line.indexOf('{') < 0) {
+            return line;
+        }
+        Filling filling = new Filling(this, values);
+        return key.startsWith("problem.") || key.startsWith("finding.") ? filling.sayable(line) : filling.of(line);
     }
 
     /** The line of a key in the listener's own wording, if it has one; null without any. */

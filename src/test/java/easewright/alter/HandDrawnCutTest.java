@@ -93,7 +93,7 @@ class HandDrawnCutTest {
             Proposal found = Panels.only(Cloths.pattern(List.of(), left), "allowance-uneven");
             assertThat(found.finding().piece()).isEqualTo(piece.name());
             assertThat((Double) found.finding().values().get("off"))
-                    .isCloseTo(Math.max(wide[1] - HandDrawn.ALLOWANCE, HandDrawn.ALLOWANCE - wide[0]), within(0.3));
+                    .isCloseTo(Math.max(wide[1] - HandDrawn.ALLOWANCE, HandDrawn.ALLOWANCE - wide[0]), within(1.0));
             Point at = new Point((Double) found.finding().values().get("x"), (Double)
                     found.finding().values().get("y"));
             assertThat(Math.abs(HandDrawn.cut(left).nearest(at).distance() - HandDrawn.ALLOWANCE))

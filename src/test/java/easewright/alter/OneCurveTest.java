@@ -175,7 +175,8 @@ class OneCurveTest {
     void whatWasDrawnOtherwiseOnceIsDrawnSoAgain() throws Exception {
         Pattern before = Cloths.pattern(List.of(), front(new Random(5)));
         Trued cap = Trued.cap("front", "d");
-        List<Stroke> strokes = SewnDrawing.of(before, cap, new CapTruer(false)).strokes(before);
+        List<Stroke> strokes =
+                SewnDrawing.of(before, cap, new CapTruer(false, false)).strokes(before);
         Trued once = new Trued(
                 cap.matter(),
                 cap.target(),

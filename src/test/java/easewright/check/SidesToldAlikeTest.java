@@ -69,6 +69,8 @@ class SidesToldAlikeTest {
     private static String said(Finding finding) {
         Map<String, String> values = new TreeMap<>();
         finding.values().forEach((key, value) -> values.put(key, said(value)));
+        // The place that is pointed at lies on the side that is meant.
+        values.keySet().removeAll(Set.of("x", "y"));
         return finding.severity() + " " + finding.code() + " " + finding.piece() + " " + values;
     }
 

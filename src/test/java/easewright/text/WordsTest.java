@@ -74,6 +74,34 @@ class WordsTest {
         }
     }
 
+    /** Whatever a fault is told with, nobody is shown the name of a value in braces. */
+    @Test
+    void noFaultShowsAPlaceholder() throws IOException {
+        Properties lines = new Properties();
+        try (Reader reader = Files.newBufferedReader(BUNDLE)) {
+            lines.load(reader);
+        }
+        Words words = Words.english(LengthUnit.CM);
+        for (String key : lines.stringPropertyNames()) {
+            if (key.startsWith("problem.") || key.startsWith("finding.")) {
+                for (Map<String, Object> given : List.<Map<String, Object>>of(
+                        Map.of(),
+                        Map.of("piece", "Back"),
+                        Map.of("piece", "Back", "edge", "side", "dart", "d", "level", "hip"))) {
+                    assertThat(words.of(key, given))
+                            .as(key)
+                            .doesNotContainPattern("\\{[a-z][a-z.-]*\\}")
+                            .isNotBlank();
+                }
+            }
+        }
+        assertThat(words.problem("dart-point-left-out", Map.of("piece", "Back", "dart", "d")))
+                .startsWith("The point of dart")
+                .endsWith("or take the width out of the dart.");
+        assertThat(words.problem("dart-point-left-out", Map.of("piece", "Back", "dart", "d", "largest", 10.0)))
+                .endsWith("The largest amount that works here is 1\u00a0cm.");
+    }
+
     /** The second of two would be shown in both places, without a word. */
     @Test
     void noKeyStandsTwice() throws IOException {

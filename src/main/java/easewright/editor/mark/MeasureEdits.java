@@ -18,6 +18,9 @@ import java.util.Optional;
 public final class MeasureEdits {
     private static final double SMALLEST_DART = 1;
 
+    /** A dart with its point this near to the outline is cut out of it, mm. */
+    private static final double ON_LINE = 0.1;
+
     /** Halvings of a dart's width that end below a millionth of a millimetre. */
     private static final int HALVINGS = 50;
 
@@ -54,7 +57,8 @@ public final class MeasureEdits {
     /**
      * Makes a dart's mouth this wide, straight across, by as much on both sides; its point stays.
      *
-     * @throws MarkRefused {@code dart-too-small}, {@code dart-too-wide}
+     * @throws MarkRefused {@code dart-too-small}, {@code dart-too-wide}, {@code dart-drawn} where its legs are lines of the
+     *                     piece
      */
     public static Pattern dartWidth(Pattern pattern, String pieceId, String name, double mm) throws MarkRefused {
         if (mm < SMALLEST_DART) {
@@ -62,6 +66,7 @@ public final class MeasureEdits {
         }
         Piece piece = EdgeEdits.piece(pattern, pieceId);
         Dart dart = dart(piece, name);
+        requireOnlyMarked(piece, dart);
         Optional<Edge> edge = dart.edge().flatMap(piece::edge);
         if (edge.isEmpty()) {
             Point middle = dart.mouth1().towards(dart.mouth2(), 0.5);
@@ -98,7 +103,7 @@ public final class MeasureEdits {
     /**
      * Makes a dart this long from the middle of its mouth to its point, in the direction it has.
      *
-     * @throws MarkRefused {@code dart-too-small}
+     * @throws MarkRefused {@code dart-too-small}, {@code dart-drawn} where its legs are lines of the piece
      */
     public static Pattern dartLength(Pattern pattern, String pieceId, String name, double mm) throws MarkRefused {
         if (mm < SMALLEST_DART) {
@@ -106,6 +111,7 @@ public final class MeasureEdits {
         }
         Piece piece = EdgeEdits.piece(pattern, pieceId);
         Dart dart = dart(piece, name);
+        requireOnlyMarked(piece, dart);
         Point middle = dart.mouth1().towards(dart.mouth2(), 0.5);
         Point tip = middle.plus(dart.point().minus(middle).unit().times(mm));
         return with(pattern, piece, dart, dart.mouth1(), dart.mouth2(), tip);
@@ -128,6 +134,13 @@ public final class MeasureEdits {
         Point tip = middle.plus(other.minus(middle).unit().times(mm));
         Dart moved = new Dart(name, dart.mouth1(), dart.mouth2(), dart.point(), Optional.of(tip), dart.edge());
         return with(pattern, piece, dart, moved);
+    }
+
+    /** The legs of a dart that is cut out are lines of the drawing: a mark that moved alone would part from them. */
+    private static void requireOnlyMarked(Piece piece, Dart dart) throws MarkRefused {
+        if (dart.otherPoint().isEmpty() && piece.outline().comesWithin(dart.point(), ON_LINE)) {
+            throw new MarkRefused("dart-drawn", Map.of("dart", dart.name()));
+        }
     }
 
     private static Dart dart(Piece piece, String name) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.pattern.Dart;
 import easewright.pattern.Edge;
@@ -59,6 +60,31 @@ class MarkEditsTest {
             assertThatThrownBy(() -> MeasureEdits.notchAt(pattern, back.id(), number, -1))
                     .hasMessageStartingWith("notch-off-edge ");
         }
+    }
+
+    /** Its legs are lines of the drawing, from which its marks would part. */
+    @Test
+    void aDartThatIsCutOutIsLeftToTheDrawing() {
+        Point tip = new Point(100, 90);
+        Piece piece = Piece.bare(
+                        "front",
+                        Outline.polygon(List.of(
+                                new Point(0, 0),
+                                new Point(90, 0),
+                                tip,
+                                new Point(110, 0),
+                                new Point(200, 0),
+                                new Point(200, 600),
+                                new Point(0, 600))))
+                .toBuilder()
+                .darts(List.of(new Dart(
+                        "d", new Point(90, 0), new Point(110, 0), tip, Optional.empty(), Optional.empty())))
+                .build();
+        Pattern pattern = Bare.marked().withPieces(List.of(piece));
+        assertThatThrownBy(() -> MeasureEdits.dartLength(pattern, "front", "d", 80))
+                .hasMessageStartingWith("dart-drawn ");
+        assertThatThrownBy(() -> MeasureEdits.dartWidth(pattern, "front", "d", 25))
+                .hasMessageStartingWith("dart-drawn ");
     }
 
     /** Whatever is typed, the dart measures it, its mouth stays on the edge, and back is back. */
