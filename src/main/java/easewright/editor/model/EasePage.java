@@ -41,10 +41,13 @@ public record EasePage(List<EaseRow> rows, EaseFoot foot, boolean nearlyMet) {
                             reading.wishes().said(line.level().name(), desk.words()),
                             OtherSizes.of(line, all, others, desk.words()));
             List<String> without = leftOut(line, desk);
+            List<String> layers = layers(line, desk);
             rows.add(
                     !without.isEmpty()
                             ? row.without(without, desk.words())
-                            : isHalf(line, reading) ? row.asHalf(desk.words()) : row);
+                            : isHalf(line, reading)
+                                    ? row.asHalf(desk.words())
+                                    : layers.isEmpty() ? row : row.withLayers(layers, desk.words()));
         }
         return new EasePage(rows, foot, EaseText.nearlyMet(sheet));
     }
@@ -62,6 +65,16 @@ public record EasePage(List<EaseRow> rows, EaseFoot foot, boolean nearlyMet) {
         return reading.findings().stream()
                 .anyMatch(f -> f.code().equals("halves-counted-once")
                         && line.girth().title().equals(f.values().get("level")));
+    }
+
+    /** The pieces that may lie over others of the same girth, by name. */
+    private static List<String> layers(EaseLine line, Desk desk) {
+        return desk.reading().findings().stream()
+                .filter(f -> f.code().startsWith("layer-")
+                        && f.values().get("levels") instanceof List<?> levels
+                        && levels.contains(line.level().name()))
+                .map(Finding::piece)
+                .toList();
     }
 
     /** The pieces that a girth leaves out, by name; where a level lies is the same before a trial and in it. */

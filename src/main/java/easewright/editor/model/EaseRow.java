@@ -82,6 +82,11 @@ public record EaseRow(
                 words.of("editor.ease.left-out", Map.of("pieces", pieces)), Standing.UNKNOWN, OptionalDouble.empty());
     }
 
+    /** Asks of a girth whether pieces count in it that lie over others; until then nothing is to be taken in. */
+    EaseRow withLayers(List<String> pieces, Words words) {
+        return saying(words.of("editor.ease.layers", Map.of("pieces", pieces)), standing, OptionalDouble.empty());
+    }
+
     private EaseRow saying(String said, Standing stands, OptionalDouble lacks) {
         return new EaseRow(
                 level, name, body, finished, ease, percent, wish, classes, called, brief, minimums, near, stretch,

@@ -3,6 +3,7 @@ package easewright.editor.model;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import easewright.ease.EaseTables;
+import easewright.editor.mark.LevelEdits;
 import easewright.ease.Minimum;
 import easewright.editor.mark.LevelEdits;
 import easewright.pattern.Body;
@@ -57,6 +58,25 @@ class EasePageTest {
                 .filter(r -> r.level().name().equals(level))
                 .findFirst()
                 .orElseThrow();
+    }
+
+    /** A band that counts with the skirt it is sewn on is asked about beside its girth, and among the notes with a press. */
+    @Test
+    void aBandThatCountsAsWellIsAskedAboutBesideItsGirth() throws Exception {
+        open("skirt");
+        assertThat(row(page(), "waist").verdict()).doesNotContain("sewn over");
+        session.edit(LevelEdits.counts(session.desk().pattern(), "skirt-band", "waist", true));
+        assertThat(row(page(), "waist").verdict()).isEqualTo("Is Waistband sewn over others? See Notes.");
+        assertThat(row(page(), "hip").verdict()).doesNotContain("sewn over");
+        Notes.Note note = Notes.of(session.desk()).stream()
+                .filter(n -> !n.layerAt().isEmpty())
+                .findFirst()
+                .orElseThrow();
+        assertThat(note.piece()).contains("skirt-band");
+        assertThat(note.layerAt()).containsExactly("waist");
+        session.edit(LevelEdits.leftOut(session.desk().pattern(), "skirt-band", note.layerAt()));
+        assertThat(row(page(), "waist").verdict()).doesNotContain("sewn over");
+        assertThat(Notes.of(session.desk())).noneMatch(n -> !n.layerAt().isEmpty());
     }
 
     /** Beside the girth itself, before anybody has typed a body girth. */
