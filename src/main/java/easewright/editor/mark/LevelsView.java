@@ -101,7 +101,7 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
                             .map(g -> girth(g, words))
                             .orElse("");
             List<String> others = levels.stream()
-                    .filter(other -> !other.equals(level) && LevelEdits.isReferenceOf(level, other))
+                    .filter(other -> !other.equals(level) && LevelOrder.isReferenceOf(level, other))
                     .map(Level::name)
                     .filter(n -> desk.pattern().pieces().stream()
                             .filter(p ->

@@ -270,23 +270,6 @@ public record Desk(
         return PatternPart.ofSize(pattern(), size).alone();
     }
 
-    /** With what was tried before, as far as the pattern still has what it speaks of. */
-    Desk withHand(Unfinished hand) {
-        Desk sized = hand.size()
-                .filter(s -> size().isPresent() && !size().get().equals(s))
-                .map(this::withSize)
-                .orElse(this);
-        boolean known = hand.wanted()
-                .filter(w -> pattern().level(w.level()).isPresent())
-                .filter(w -> w.leftOut().stream().allMatch(this::has))
-                .isPresent();
-        return known ? sized.withWanted(hand.wanted()) : sized;
-    }
-
-    private boolean has(EdgeRef ref) {
-        return pattern().piece(ref.piece()).flatMap(p -> p.edge(ref.edge())).isPresent();
-    }
-
     /** Judged by other ease tables; a wish is tried anew, and so is what was offered. */
     Desk withTables(EaseTables tables) {
         if (tables == reading.tables()) {

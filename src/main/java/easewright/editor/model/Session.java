@@ -128,7 +128,7 @@ public final class Session {
         change(d -> {
             Desk back = Desk.of(opened, unitFor(opened), d.dark())
                     .withTables(ownTables().all());
-            return (saved ? back : back.withUnsaved()).withHand(hand);
+            return hand.laidOn(saved ? back : back.withUnsaved());
         });
     }
 

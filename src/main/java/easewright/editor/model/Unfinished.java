@@ -1,5 +1,7 @@
 package easewright.editor.model;
 
+import easewright.pattern.EdgeRef;
+import easewright.pattern.Pattern;
 import java.util.Optional;
 
 /**
@@ -24,6 +26,22 @@ public record Unfinished(Optional<Wanted> wanted, Optional<String> size, Begun b
         return none && wanted.isEmpty()
                 ? NOTHING
                 : new Unfinished(wanted, desk.size(), none ? Begun.NOTHING : begun, desk.isSaved());
+    }
+
+    /** A desk with this in hand again, as far as its pattern still has what it speaks of. */
+    Desk laidOn(Desk desk) {
+        Desk sized = size.filter(
+                        s -> desk.size().isPresent() && !desk.size().get().equals(s))
+                .map(desk::withSize)
+                .orElse(desk);
+        boolean known = wanted.filter(w -> desk.pattern().level(w.level()).isPresent())
+                .filter(w -> w.leftOut().stream().allMatch(e -> isOn(desk.pattern(), e)))
+                .isPresent();
+        return known ? sized.withWanted(wanted) : sized;
+    }
+
+    private static boolean isOn(Pattern pattern, EdgeRef ref) {
+        return pattern.piece(ref.piece()).flatMap(p -> p.edge(ref.edge())).isPresent();
     }
 
     public boolean isNothing() {

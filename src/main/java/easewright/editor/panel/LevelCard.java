@@ -3,6 +3,7 @@ package easewright.editor.panel;
 import easewright.editor.mark.LastPlaced;
 import easewright.editor.mark.LevelEdits;
 import easewright.editor.mark.LevelElsewhere;
+import easewright.editor.mark.LevelOrder;
 import easewright.editor.mark.LevelsView;
 import easewright.editor.mark.MarkState;
 import easewright.editor.mark.Marker;
@@ -139,7 +140,7 @@ final class LevelCard extends VBox {
     }
 
     private String wayTo(String base, Desk desk) {
-        return base != null && LevelEdits.isAbove(desk.pattern(), row.name(), base)
+        return base != null && LevelOrder.isAbove(desk.pattern(), row.name(), base)
                 ? "editor.level.above.what"
                 : "editor.level.below.what";
     }
@@ -151,7 +152,7 @@ final class LevelCard extends VBox {
                     p,
                     row.name(),
                     base,
-                    LevelEdits.isAbove(p, row.name(), base) ? -mm.getAsDouble() : mm.getAsDouble()));
+                    LevelOrder.isAbove(p, row.name(), base) ? -mm.getAsDouble() : mm.getAsDouble()));
         }
     }
 

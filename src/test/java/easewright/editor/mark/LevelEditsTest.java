@@ -28,8 +28,8 @@ class LevelEditsTest {
         bare.marker.suggesting().accept();
         Pattern added = LevelEdits.add(bare.session.desk().pattern(), "bust", LevelKind.BUST);
         assertThat(added.levels()).extracting(Level::name).containsExactly("bust", "waist", "hip");
-        assertThat(LevelEdits.isAbove(added, "bust", "waist")).isTrue();
-        assertThat(LevelEdits.isAbove(added, "hip", "waist")).isFalse();
+        assertThat(LevelOrder.isAbove(added, "bust", "waist")).isTrue();
+        assertThat(LevelOrder.isAbove(added, "hip", "waist")).isFalse();
         Pattern placed = LevelEdits.below(LevelEdits.below(added, "hip", "waist", 200), "bust", "waist", -170);
         assertThat(having(placed, "hip")).containsExactlyInAnyOrder("Skirt front", "Skirt back");
         assertThat(having(placed, "bust")).containsExactlyInAnyOrder("Bodice front", "Bodice back");

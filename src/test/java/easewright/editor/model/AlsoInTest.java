@@ -206,8 +206,7 @@ class AlsoInTest extends NestAtWork {
         also("12");
         want(w -> w.withAmount(20));
         Desk trying = session.desk();
-        Desk again = opened.withHand(
-                Unfinished.of(Unfinished.on(trying, Begun.NOTHING).text()));
+        Desk again = Unfinished.of(Unfinished.on(trying, Begun.NOTHING).text()).laidOn(opened);
         assertThat(again.sizesTaking()).containsExactly("10", "12");
         assertThat(again.shown()).isEqualTo(trying.shown());
         want(w -> w.withAmount(0));
@@ -217,7 +216,7 @@ class AlsoInTest extends NestAtWork {
                 Optional.empty(),
                 Optional.empty());
         Unfinished half = Unfinished.of(Unfinished.on(session.desk(), typed).text());
-        assertThat(opened.withHand(half).sizesTaking())
+        assertThat(half.laidOn(opened).sizesTaking())
                 .as("while the amount is still typed")
                 .containsExactly("10", "12");
     }

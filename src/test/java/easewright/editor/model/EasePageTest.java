@@ -3,7 +3,6 @@ package easewright.editor.model;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import easewright.ease.EaseTables;
-import easewright.editor.mark.LevelEdits;
 import easewright.ease.Minimum;
 import easewright.editor.mark.LevelEdits;
 import easewright.pattern.Body;

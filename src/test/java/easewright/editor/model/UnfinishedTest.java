@@ -105,14 +105,13 @@ class UnfinishedTest {
         Desk desk = skirt();
         Wanted tried = Wanted.at("hip", LevelKind.HIP).withAmount(20);
         Desk trying = desk.withWanted(Optional.of(tried));
-        Desk again =
-                desk.withHand(Unfinished.of(Unfinished.on(trying, Begun.NOTHING).text()));
+        Desk again = Unfinished.of(Unfinished.on(trying, Begun.NOTHING).text()).laidOn(desk);
         assertThat(again.shown().pieces()).isEqualTo(trying.shown().pieces());
         for (Wanted gone : List.of(
                 Wanted.at("elbow", LevelKind.HIP).withAmount(20),
                 tried.withLeftOut(Set.of(EdgeRef.of("no piece", "side"))))) {
             Unfinished hand = new Unfinished(Optional.of(gone), Optional.empty(), Begun.NOTHING, true);
-            assertThat(desk.withHand(hand).trial()).isEmpty();
+            assertThat(hand.laidOn(desk).trial()).isEmpty();
         }
     }
 }
