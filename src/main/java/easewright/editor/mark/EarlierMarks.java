@@ -71,6 +71,11 @@ record EarlierMarks(List<Pattern> newestFirst, Set<String> spokenOf) {
 
     /** Pieces of which nothing else changed; with the layers that are read, the name in the drawing may be another. */
     private static List<String> renamed(Pattern before, Pattern after) {
+        List<String> there = before.pieces().stream().map(Piece::id).toList();
+        if (!there.equals(after.pieces().stream().map(Piece::id).toList())) {
+            // Other layers were read, and words that stood on one piece may stand on another now.
+            return List.of();
+        }
         return after.pieces().stream()
                 .filter(p -> withId(before, p.id())
                         .filter(b -> isRenamed(b, p) && p.withName(b.name()).equals(b))

@@ -23,12 +23,15 @@ class LayerChoiceTest {
     static final String NEST = "<svg xmlns='http://www.w3.org/2000/svg' "
             + "xmlns:inkscape='http://www.inkscape.org/namespaces/inkscape' width='800mm' height='600mm' "
             + "viewBox='0 0 800 600'>"
-            + size("s36", "Size 36", "", 200)
-            + size("s38", "Size 38", "", 208)
-            + size("s40", "Size 40", " style='display:none'", 216)
+            + size("s36", "36", "", 200)
+            + size("s38", "38", "", 208)
+            + size("s40", "40", " style='display:none'", 216)
             + "<g id='words' inkscape:groupmode='layer' inkscape:label='Words'>"
             + "<text x='150' y='200' font-size='14'>Front</text></g>"
             + "<path id='square' d='M700,20 h50 v50 h-50z'/></svg>";
+
+    /** The same in layers that say in words that they are sizes: of two, neither is a line of the other. */
+    static final String SIZES = NEST.replaceAll("label='(\\d\\d)'", "label='Size $1'");
 
     private static String size(String id, String name, String style, int wide) {
         return "<g id='" + id + "' inkscape:groupmode='layer' inkscape:label='" + name + "'" + style
@@ -52,7 +55,7 @@ class LayerChoiceTest {
     void theSizesAreOfferedAndWordsAreNot() throws Exception {
         Bare bare = Bare.of(NEST);
         LayerChoice choice = LayerChoice.of(bare.session.desk(), bare.marker.sheet());
-        assertThat(choice.rows()).extracting(LayerChoice.Row::name).containsExactly("Size 36", "Size 38", "Size 40");
+        assertThat(choice.rows()).extracting(LayerChoice.Row::name).containsExactly("36", "38", "40");
         assertThat(choice.read()).containsExactlyInAnyOrder("s36", "s38");
         Bare two = Bare.twoPieces();
         assertThat(LayerChoice.of(two.session.desk(), two.marker.sheet()).rows())

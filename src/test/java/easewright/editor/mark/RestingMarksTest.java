@@ -180,13 +180,15 @@ class RestingMarksTest {
     /** What nobody gave is not kept: names and pieces as they are drawn, in whatever course the layers are looked at. */
     @Test
     void lookingThroughTheLayersLeavesNoTrace() throws Exception {
-        Bare bare = Bare.of(LayerChoiceTest.NEST);
-        for (String key : List.of("s38", "s40", "s36", "s38", "s40")) {
-            assertThat(choose(bare, key).gone()).isEmpty();
+        for (String nest : List.of(LayerChoiceTest.NEST, LayerChoiceTest.SIZES)) {
+            Bare bare = Bare.of(nest);
+            for (String key : List.of("s38", "s40", "s36", "s38", "s40")) {
+                assertThat(choose(bare, key).gone()).as(key).isEmpty();
+            }
+            bare.marker.scale(2, false);
+            choose(bare, "s36");
+            assertThat(written(bare)).doesNotContain("resting");
         }
-        bare.marker.scale(2, false);
-        choose(bare, "s36");
-        assertThat(written(bare)).doesNotContain("resting");
     }
 
     /** Also where the step that brought it back to the table is taken back. */
