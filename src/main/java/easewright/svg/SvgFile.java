@@ -9,8 +9,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -31,6 +29,7 @@ public final class SvgFile {
     private final Opening opening;
 
     private final FreeLines free;
+    private final AtScales scales = new AtScales(this);
 
     private SvgFile(String name, byte[] bytes, ReadOptions options, Opening opening) {
         this.name = name;
@@ -206,12 +205,18 @@ public final class SvgFile {
      * @throws SvgProblem {@code scale-not-writable}
      */
     public Pattern atScale(Pattern present, double mmPerUnit, boolean statedToo) throws SvgProblem {
-        SvgFile now = opened(bytes, name, options.withScale(mmPerUnit));
-        Pattern rescaled = new Rescaling(at(present.scale()).opening.drawn(), now.opening.drawn()).of(present);
-        Scale before = present.scale();
-        Scale after = rescaled.scale();
-        double factor = Math.sqrt(after.mmPerUnitX() / before.mmPerUnitX() * after.mmPerUnitY() / before.mmPerUnitY());
-        return statedToo ? StatedLengths.scaled(rescaled, factor) : rescaled;
+        return scales.pattern(present, mmPerUnit, statedToo);
+    }
+
+    /**
+     * The same file with what rests brought to another scale, lengths stated in numbers too; itself where nothing rests.
+     *
+     * @param mmPerUnit mm per user unit of the root element
+     * @throws SvgProblem {@code scale-not-writable}
+     */
+    public SvgFile withStatedAtScale(double mmPerUnit) throws SvgProblem {
+        Optional<Pattern> resting = resting();
+        return resting.isEmpty() ? this : withResting(scales.pattern(resting.get(), mmPerUnit, true));
     }
 
     /**
@@ -220,19 +225,7 @@ public final class SvgFile {
      * @throws SvgProblem {@code scale-not-writable}
      */
     public List<Pattern> allAt(Scale scale, List<Pattern> patterns) throws SvgProblem {
-        Map<Scale, Rescaling> ways = new HashMap<>();
-        List<Pattern> all = new ArrayList<>();
-        for (Pattern pattern : patterns) {
-            Scale from = pattern.scale();
-            if (!from.equals(scale) && !ways.containsKey(from)) {
-                ways.put(
-                        from,
-                        new Rescaling(
-                                at(from).opening.drawn(), at(scale).opening.drawn()));
-            }
-            all.add(from.equals(scale) ? pattern : ways.get(from).of(pattern));
-        }
-        return all;
+        return scales.all(scale, patterns);
     }
 
     /**
@@ -303,28 +296,8 @@ public final class SvgFile {
         if (asFiled && changed.equals(opening.pattern())) {
             return new Written(bytes(), List.of(), List.of());
         }
-        SvgFile base = recalibrated(changed);
+        SvgFile base = scales.of(changed);
         Rewriting rewriting = new Rewriting(name, bytes, base.opening, changed);
         return new Written(rewriting.bytes(), rewriting.redrawn(), rewriting.consequences());
-    }
-
-    /** At the scale of a pattern, and with it what rests. */
-    private SvgFile recalibrated(Pattern changed) throws SvgProblem {
-        SvgFile now = at(changed.scale());
-        Optional<Pattern> resting = now.resting();
-        return resting.isEmpty() || resting.get().scale().equals(changed.scale())
-                ? now
-                : now.withResting(allAt(changed.scale(), List.of(resting.get())).get(0));
-    }
-
-    private SvgFile at(Scale wanted) throws SvgProblem {
-        if (wanted.equals(opening.pattern().scale())) {
-            return this;
-        }
-        SvgFile other = opened(bytes, name, options.withScale(wanted.mmPerUnitX()));
-        if (!other.opening.pattern().scale().equals(wanted)) {
-            throw new SvgProblem("scale-not-writable", Map.of("file", name));
-        }
-        return other;
     }
 }

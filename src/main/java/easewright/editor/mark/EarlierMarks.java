@@ -38,8 +38,9 @@ record EarlierMarks(List<Pattern> newestFirst, Set<String> spokenOf) {
     private static final double SAME = 1e-6;
 
     /**
-     * At the scale of the last state, so that marks made before the scale was set count as well. What rests in the file
-     * is what was marked earliest.
+     * At the scale of the last state, so that marks made before the scale was set count as well. What rests is newer than
+     * any state: it was gathered from all of them when its layers were left out, and lengths stated in it may have been
+     * brought to another scale since.
      *
      * @param states oldest first
      * @param drawn  the pieces as the drawing alone gives them, by their ids
@@ -49,7 +50,7 @@ record EarlierMarks(List<Pattern> newestFirst, Set<String> spokenOf) {
         List<Pattern> all = new ArrayList<>(states);
         Set<String> spokenOf = new HashSet<>();
         svg.resting().ifPresent(resting -> {
-            all.add(0, resting);
+            all.add(resting);
             resting.pieces().forEach(p -> spokenOf.add(p.id()));
         });
         if (svg.marked()) {

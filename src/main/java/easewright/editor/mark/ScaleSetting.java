@@ -24,7 +24,12 @@ final class ScaleSetting {
         session.desk().file().ifPresent(file -> {
             try {
                 Pattern present = session.desk().pattern();
-                session.edit(file.svg().atScale(present, mmPerUnit, statedToo));
+                Pattern scaled = file.svg().atScale(present, mmPerUnit, statedToo);
+                if (statedToo && file.svg().resting().isPresent()) {
+                    session.reread(file.svg().withStatedAtScale(mmPerUnit), scaled);
+                } else {
+                    session.edit(scaled);
+                }
             } catch (SvgProblem e) {
                 session.say(true, "problem." + e.code(), e.values());
             }

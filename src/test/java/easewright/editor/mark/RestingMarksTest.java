@@ -137,6 +137,26 @@ class RestingMarksTest {
         return bare.session.desk().pattern().pieces().stream().map(Piece::id).toList();
     }
 
+    /** Lengths stated in numbers that were taken from the drawing go along with its scale where they rest, and back again. */
+    @Test
+    void lengthsStatedOfWhatRestsGoAlongWhereTheyAreAskedTo() throws Exception {
+        for (boolean reopened : new boolean[] {false, true}) {
+            Bare bare = withNotchAt38();
+            choose(bare, "s40");
+            Bare work = reopened ? saved(bare) : bare;
+            work.marker.scale(2, true);
+            Bare third = saved(work);
+            choose(third, "s38");
+            assertThat(third.piece("front-s38").allowance()).isEqualTo(30);
+            choose(work, "s38");
+            assertThat(work.piece("front-s38").allowance()).isEqualTo(30);
+            work.session.undo();
+            work.session.undo();
+            choose(work, "s38");
+            assertThat(work.piece("front-s38").allowance()).isEqualTo(15);
+        }
+    }
+
     /** Of two forms at different scales the newer one counts, also where the scale is set back to the older one's. */
     @Test
     void theNewestMarksComeBackWhateverTheScaleWas() throws Exception {
