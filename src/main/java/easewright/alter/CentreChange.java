@@ -156,7 +156,7 @@ public record CentreChange(
                 }
             }
         }
-        Point down = Downwards.of(piece);
+        Point down = piece.downGrain();
         return down.dot(run.start()) < down.dot(run.end());
     }
 

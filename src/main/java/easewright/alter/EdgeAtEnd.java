@@ -27,7 +27,7 @@ final class EdgeAtEnd implements EdgeLength.Stretch {
     private static SeamEnd end(Piece piece, Edge edge, boolean lower) throws Refusal {
         EdgeRun run = new EdgeRun(piece, edge);
         Point way = run.end().minus(run.start());
-        Point down = Downwards.of(piece);
+        Point down = piece.downGrain();
         if (Math.abs(way.dot(down)) <= Math.abs(way.cross(down))) {
             throw Refusal.of("edge-runs-across").with("piece", piece.name()).with("edge", edge.name());
         }

@@ -170,7 +170,7 @@ final class EdgeShift {
         if (ahead != isHem(false)) {
             return ahead;
         }
-        Point down = Downwards.of(piece);
+        Point down = piece.downGrain();
         return down.dot(sewn.run(edge).end()) > down.dot(sewn.run(edge).start());
     }
 

@@ -140,7 +140,7 @@ public record Lengthen(String level, double below, double amount, List<String> p
                 .orElseThrow(() ->
                         Refusal.of("level-lost").with("piece", piece.name()).with("level", level));
         Span span = width.spans().get(0);
-        Point down = Downwards.of(piece);
+        Point down = piece.downGrain();
         Point middle = span.from().towards(span.to(), 0.5).plus(down.times(below));
         Point across = down.quarterTurned();
         // The two meetings on either side of the middle of the level's stretch.

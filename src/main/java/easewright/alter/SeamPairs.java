@@ -118,7 +118,7 @@ record SeamPairs(Pattern before, GarmentMeasures was, StitchLines lines) {
         boolean end = !now.to().equals(old.to());
         boolean start = !now.from().equals(old.from());
         if (end && start) {
-            var down = Downwards.of(after.piece(ref.piece()).orElseThrow());
+            var down = after.piece(ref.piece()).orElseThrow().downGrain();
             return Optional.of(down.dot(now.to()) > down.dot(now.from()));
         }
         return end || start ? Optional.of(end) : Optional.empty();

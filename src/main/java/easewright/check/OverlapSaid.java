@@ -45,7 +45,7 @@ final class OverlapSaid implements Rule {
         for (LevelMark mark : piece.levels()) {
             boolean around =
                     sight.pattern().level(mark.level()).filter(l -> !l.limb()).isPresent();
-            if (around && mark.counts() && !mark.overlapSaid()) {
+            if (around && mark.counts() && mark.overlapSaid().isEmpty()) {
                 OpenEnd.of(measured, mark.level())
                         .map(Edge::name)
                         .ifPresent(edge -> unsaid.computeIfAbsent(edge, e -> new ArrayList<>())

@@ -61,7 +61,7 @@ public final class PastCentre {
     private static Optional<Double> overlap(PieceMeasures measured, Edge opening, Point corner) {
         Piece piece = measured.stitch().piece();
         return piece.levels().stream()
-                .filter(LevelMark::overlapSaid)
+                .filter(m -> m.overlapSaid().isPresent())
                 .filter(m -> OpenEnd.of(measured, m.level()).map(Edge::name).equals(Optional.of(opening.name())))
                 .min(Comparator.comparingDouble(m -> away(piece, m, corner)))
                 .map(LevelMark::overlap)

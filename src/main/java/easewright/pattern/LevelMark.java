@@ -2,6 +2,7 @@ package easewright.pattern;
 
 import easewright.geom.Point;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 
 /**
@@ -15,8 +16,8 @@ import java.util.function.UnaryOperator;
  * @param level     name of the {@link Level}
  * @param turn      degrees clockwise from square to the grain
  * @param counts    whether this piece counts in the girth (a facing or lining does not)
- * @param overlap   width here beyond the centre line (button extension), not part of the girth, mm
- * @param overlapSaid whether that was said: an overlap of 0 may be meant, or not have been thought of
+ * @param overlapSaid width here beyond the centre line (button extension), not part of the girth, mm; empty where nothing
+ *                  was said of it: an overlap of 0 may be meant, or not have been thought of
  * @param reference point from which the level's distance is stated, measured along the grain
  */
 public record LevelMark(
@@ -25,8 +26,7 @@ public record LevelMark(
         Optional<String> along,
         double turn,
         boolean counts,
-        double overlap,
-        boolean overlapSaid,
+        OptionalDouble overlapSaid,
         Span span,
         Optional<Point> reference) {
     /** Which stretches of cloth a straight level takes. */
@@ -43,10 +43,10 @@ public record LevelMark(
         if (through.isPresent() == along.isPresent()) {
             throw new IllegalArgumentException("Level " + level + " needs a place or an edge, and not both");
         }
+        double overlap = overlapSaid.orElse(0);
         if (!Double.isFinite(turn) || !(overlap >= 0 && Double.isFinite(overlap))) {
             throw new IllegalArgumentException("Level " + level + " has a turn or overlap that is no number");
         }
-        overlapSaid |= overlap > 0;
     }
 
     /** A mark of which nothing is said of an overlap of 0. */
@@ -59,7 +59,20 @@ public record LevelMark(
             double overlap,
             Span span,
             Optional<Point> reference) {
-        this(level, through, along, turn, counts, overlap, false, span, reference);
+        this(
+                level,
+                through,
+                along,
+                turn,
+                counts,
+                overlap == 0 ? OptionalDouble.empty() : OptionalDouble.of(overlap),
+                span,
+                reference);
+    }
+
+    /** What was said of it, or else 0, mm. */
+    public double overlap() {
+        return overlapSaid.orElse(0);
     }
 
     public static LevelMark through(String level, Point point) {
@@ -80,7 +93,7 @@ public record LevelMark(
 
     /** The same mark elsewhere; whether it counts, its overlap and its stretches stay. */
     public LevelMark placed(Optional<Point> at, Optional<String> edge, double degrees, Optional<Point> from) {
-        return new LevelMark(level, at, edge, degrees, counts, overlap, overlapSaid, span, from);
+        return new LevelMark(level, at, edge, degrees, counts, overlapSaid, span, from);
     }
 
     /** The same mark with both its places moved; its turn and overlap stay. */
@@ -90,16 +103,16 @@ public record LevelMark(
 
     /** The same mark with an overlap said, mm; 0 where the edges only meet. */
     public LevelMark withOverlap(double mm) {
-        return new LevelMark(level, through, along, turn, counts, mm, true, span, reference);
+        return new LevelMark(level, through, along, turn, counts, OptionalDouble.of(mm), span, reference);
     }
 
     /** The same mark of which no overlap is said. */
     public LevelMark withoutOverlap() {
-        return new LevelMark(level, through, along, turn, counts, 0, false, span, reference);
+        return new LevelMark(level, through, along, turn, counts, OptionalDouble.empty(), span, reference);
     }
 
     public LevelMark counted(boolean counted) {
-        return new LevelMark(level, through, along, turn, counted, overlap, overlapSaid, span, reference);
+        return new LevelMark(level, through, along, turn, counted, overlapSaid, span, reference);
     }
 
     public LevelMark notCounted() {

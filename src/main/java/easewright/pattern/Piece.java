@@ -35,6 +35,9 @@ public record Piece(
         Optional<Outline> original,
         Optional<String> size,
         Side side) {
+    /** The sine up to which a direction lies across another. */
+    private static final double LYING = 0.1;
+
     /**
      * @throws IllegalArgumentException if a name is blank, the allowance negative or {@code times} below 1
      */
@@ -79,6 +82,26 @@ public record Piece(
     /** Unit direction of the grain, pointing down the page where no grainline is marked. */
     public Point grainDirection() {
         return grain.map(Grain::direction).orElse(new Point(0, 1));
+    }
+
+    /**
+     * Unit direction along the grain to where the wearer's feet are: towards a hem if one is marked there, else down the page,
+     * or to its right where the grain lies across it.
+     */
+    public Point downGrain() {
+        Point along = grainDirection();
+        for (Edge edge : edges) {
+            if (edge.role() == EdgeRole.HEM) {
+                Point hem =
+                        edge.from().towards(edge.to(), 0.5).minus(outline.box().centre());
+                // A hem beside the middle, as of a sleeve cut across, says nothing.
+                if (Math.abs(along.dot(hem)) > LYING * hem.norm()) {
+                    return along.dot(hem) < 0 ? along.times(-1) : along;
+                }
+            }
+        }
+        boolean flip = Math.abs(along.y()) > LYING ? along.y() < 0 : along.x() < 0;
+        return flip ? along.times(-1) : along;
     }
 
     /** How often a width on this piece counts in the girth of a level: twice on a fold, one of a pair on a limb. */

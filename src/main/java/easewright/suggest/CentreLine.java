@@ -123,8 +123,7 @@ record CentreLine(Line line, Curve edge) {
     }
 
     private Point upperEnd(Piece piece) {
-        Point grain = piece.grainDirection();
-        Point down = grain.y() < 0 ? grain.times(-1) : grain;
+        Point down = piece.downGrain();
         return line.start().dot(down) <= line.end().dot(down) ? line.start() : line.end();
     }
 }

@@ -205,8 +205,7 @@ final class PieceMarksReader implements MarksNotes.Reading {
                 along,
                 v.number("turn").orElse(0.0),
                 v.yesNo("counts", true),
-                v.length("overlap").orElse(0.0),
-                v.length("overlap").isPresent(),
+                v.length("overlap").map(OptionalDouble::of).orElseGet(OptionalDouble::empty),
                 v.word("span", LevelMark.Span.class, LevelMark.Span.NEAREST),
                 free(v.place("reference"))));
     }

@@ -118,7 +118,7 @@ final class PieceMarksWriter {
         if (!mark.counts()) {
             out.yesNo("counts", false);
         }
-        if (mark.overlapSaid()) {
+        if (mark.overlapSaid().isPresent()) {
             out.number("overlap", mark.overlap());
         }
         if (mark.span() != LevelMark.Span.NEAREST) {

@@ -105,7 +105,7 @@ public final class LevelEdits {
                 .orElse(mark);
         boolean moved =
                 old.flatMap(LevelMark::through).isPresent() && now.through().isPresent();
-        return moved || now.overlapSaid() ? now : Overlaps.taken(pattern, piece, now);
+        return moved || now.overlapSaid().isPresent() ? now : Overlaps.taken(pattern, piece, now);
     }
 
     /** The place itself on a piece, or else beside it the middle of the piece; empty where the piece does not reach. */
@@ -116,7 +116,7 @@ public final class LevelEdits {
 
     /** The stretch of the piece across the grain through a place, as a level laid there would show it. */
     static Optional<Line> across(Piece piece, Point at) {
-        Point along = down(piece).quarterTurned();
+        Point along = piece.downGrain().quarterTurned();
         var crossings = piece.outline().crossings(at, along);
         for (int i = 0; i + 1 < crossings.size(); i++) {
             Line line = new Line(crossings.get(i).point(), crossings.get(i + 1).point());
@@ -141,7 +141,7 @@ public final class LevelEdits {
                 .map(m -> OptionalDouble.of(m.through()
                         .get()
                         .minus(m.reference().orElseGet(() -> Reference.of(piece)))
-                        .dot(down(piece))))
+                        .dot(piece.downGrain())))
                 .orElse(OptionalDouble.empty());
     }
 
@@ -151,7 +151,7 @@ public final class LevelEdits {
         double now = distance(piece, level).orElse(0);
         Point through =
                 piece.level(level).flatMap(LevelMark::through).orElseThrow(() -> new IllegalArgumentException(level));
-        return place(pattern, pieceId, level, through.plus(down(piece).times(mm - now)));
+        return place(pattern, pieceId, level, through.plus(piece.downGrain().times(mm - now)));
     }
 
     /**
@@ -201,7 +201,9 @@ public final class LevelEdits {
     public static Pattern meet(Pattern pattern, String level, Set<String> kept) {
         Set<String> settled = new HashSet<>(kept);
         Pattern now = pattern;
-        Optional<LevelSeams.Meeting> next = next(now, level, settled);
+        Pattern alone = alone(now, level);
+        GarmentMeasures measured = Measures.of(alone);
+        Optional<LevelSeams.Meeting> next = next(alone, measured, level, settled);
         while (next.isPresent()) {
             LevelSeams.Meeting meeting = next.get();
             boolean second = !settled.contains(meeting.second());
@@ -212,15 +214,18 @@ public final class LevelEdits {
             }
             settled.add(meeting.first());
             settled.add(meeting.second());
-            next = next(now, level, settled);
+            Pattern before = alone;
+            alone = alone(now, level);
+            measured = Measures.again(alone, before, measured);
+            next = next(alone, measured, level, settled);
         }
         return now;
     }
 
     /** A seam of which one piece is settled and the other is not, or at first any. */
-    private static Optional<LevelSeams.Meeting> next(Pattern pattern, String level, Set<String> settled) {
-        Pattern alone = alone(pattern, level);
-        List<LevelSeams.Meeting> open = meetings(alone, Measures.of(alone), level).stream()
+    private static Optional<LevelSeams.Meeting> next(
+            Pattern alone, GarmentMeasures measured, String level, Set<String> settled) {
+        List<LevelSeams.Meeting> open = meetings(alone, measured, level).stream()
                 .filter(m -> !settled.contains(m.first()) || !settled.contains(m.second()))
                 .toList();
         return open.stream()
@@ -248,7 +253,7 @@ public final class LevelEdits {
 
     /** The middle of the widest stretch of the piece on the line across the grain through a place, or null. */
     private static Point inside(Piece piece, Point at) {
-        var crossings = piece.outline().crossings(at, down(piece).quarterTurned());
+        var crossings = piece.outline().crossings(at, piece.downGrain().quarterTurned());
         Point best = null;
         double widest = 0;
         for (int i = 0; i + 1 < crossings.size(); i++) {
@@ -261,13 +266,6 @@ public final class LevelEdits {
             }
         }
         return best;
-    }
-
-    /** Down the grain, the page showing which way that is. */
-    static Point down(Piece piece) {
-        Point grain = piece.grainDirection();
-        boolean flip = Math.abs(grain.y()) > 0.1 ? grain.y() < 0 : grain.x() < 0;
-        return flip ? grain.times(-1) : grain;
     }
 
     /** Says whether a level goes round one arm or leg, of which there are two alike, or round the body. */

@@ -75,7 +75,7 @@ public final class LevelInSizes {
         if (one.through().isEmpty() || two.through().isEmpty()) {
             return one.along().equals(two.along());
         }
-        return Math.abs(one.through().get().minus(two.through().get()).dot(LevelEdits.down(is))) <= ALIKE;
+        return Math.abs(one.through().get().minus(two.through().get()).dot(is.downGrain())) <= ALIKE;
     }
 
     private static List<String> inOrder(Pattern pattern, Set<String> sizes) {
@@ -170,9 +170,9 @@ public final class LevelInSizes {
         Optional<Point> from = same(source, level, reference, piece);
         Point zero = from.isPresent() ? reference : Reference.of(source);
         Point other = from.orElseGet(() -> Reference.of(piece));
-        Point down = LevelEdits.down(source);
+        Point down = source.downGrain();
         Point away = through.minus(zero);
-        Point below = LevelEdits.down(piece);
+        Point below = piece.downGrain();
         double mm = anchor.map(a -> a.minus(other).dot(below)).orElseGet(() -> away.dot(down));
         Point wanted = other.plus(below.times(mm)).plus(below.quarterTurned().times(away.dot(down.quarterTurned())));
         return LevelEdits.on(piece, wanted)
@@ -181,7 +181,7 @@ public final class LevelInSizes {
 
     /** On another piece the notch, corner or point of a dart to whose height a level was drawn on its own. */
     private static Optional<Point> drawnTo(Piece source, Point through, Piece piece) {
-        Point down = LevelEdits.down(source);
+        Point down = source.downGrain();
         Stream<Point[]> pairs = Stream.concat(
                 Stream.concat(
                         source.notches().stream()

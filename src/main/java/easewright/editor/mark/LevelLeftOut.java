@@ -1,6 +1,7 @@
 package easewright.editor.mark;
 
 import easewright.editor.model.Desk;
+import easewright.measure.GarmentMeasures;
 import easewright.measure.LevelGap;
 import easewright.measure.Measures;
 import easewright.pattern.Pattern;
@@ -65,7 +66,9 @@ public record LevelLeftOut(List<String> pieces, Set<String> sizes) {
     public static Pattern filled(Pattern pattern, String level) {
         Pattern now = pattern;
         Set<String> tried = new HashSet<>();
-        Optional<LevelGap> next = next(now, level, tried);
+        Pattern alone = LevelEdits.alone(now, level);
+        GarmentMeasures measured = Measures.of(alone);
+        Optional<LevelGap> next = next(alone, measured, level, tried);
         while (next.isPresent()) {
             LevelGap gap = next.get();
             tried.add(gap.lacks());
@@ -73,13 +76,21 @@ public record LevelLeftOut(List<String> pieces, Set<String> sizes) {
             now = gap.at().isPresent()
                     ? LevelEdits.place(now, piece.id(), level, gap.at().get())
                     : LevelInSizes.onto(now, level, EdgeEdits.piece(now, gap.has()), piece);
-            next = next(now, level, tried);
+            Pattern before = alone;
+            alone = LevelEdits.alone(now, level);
+            measured = Measures.again(alone, before, measured);
+            next = next(alone, measured, level, tried);
         }
         return now;
     }
 
-    private static Optional<LevelGap> next(Pattern pattern, String level, Set<String> tried) {
-        return LevelGap.of(pattern, Measures.of(pattern)).stream()
+    /**
+     * A gap that was not tried yet.
+     *
+     * @param alone the pattern as if it had only the level
+     */
+    private static Optional<LevelGap> next(Pattern alone, GarmentMeasures measured, String level, Set<String> tried) {
+        return LevelGap.of(alone, measured).stream()
                 .filter(g -> g.level().equals(level) && !tried.contains(g.lacks()))
                 .findFirst();
     }

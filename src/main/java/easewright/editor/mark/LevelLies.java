@@ -38,7 +38,7 @@ final class LevelLies {
      */
     record Lie(Point reference, double mm) {
         Point at(Piece piece) {
-            return reference.plus(LevelEdits.down(piece).times(mm));
+            return reference.plus(piece.downGrain().times(mm));
         }
     }
 
@@ -73,7 +73,8 @@ final class LevelLies {
 
     /** How much the level rises or falls on a piece from its centre to the seam, mm. */
     private static double rise(Shared corner, String level) {
-        return Math.abs(corner.onOne().minus(from(corner.one(), level)).dot(LevelEdits.down(corner.one())));
+        return Math.abs(
+                corner.onOne().minus(from(corner.one(), level)).dot(corner.one().downGrain()));
     }
 
     /** From a piece that is settled to those sewn to it, and on. */
@@ -86,8 +87,8 @@ final class LevelLies {
                 if (corner.one().id().equals(piece.id())
                         && !lies.containsKey(corner.other().id())) {
                     Piece other = corner.other();
-                    Point down = LevelEdits.down(other);
-                    double below = at.minus(corner.onOne()).dot(LevelEdits.down(piece));
+                    Point down = other.downGrain();
+                    double below = at.minus(corner.onOne()).dot(piece.downGrain());
                     Point reference = from(other, level);
                     double mm = corner.onOther().minus(reference).dot(down) + below;
                     lies.put(other.id(), new Lie(reference, mm));

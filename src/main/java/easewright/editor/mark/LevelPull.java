@@ -39,7 +39,7 @@ record LevelPull(String piece, String level) {
     /** The pattern with the level at the height of the hand, or of a corner or notch beside it. */
     Pattern to(Pattern pattern, Snaps snaps, Point at, double reach) {
         Piece on = EdgeEdits.piece(pattern, piece);
-        Point down = LevelEdits.down(on);
+        Point down = on.downGrain();
         double height = snaps.atHeight(on, at, reach).map(Snap::at).orElse(at).dot(down);
         Point through = on.level(level).flatMap(m -> m.through()).orElse(at);
         return LevelEdits.place(pattern, piece, level, through.plus(down.times(height - through.dot(down))));

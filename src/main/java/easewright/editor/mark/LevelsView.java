@@ -169,7 +169,7 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
                 width.map(w -> words.length(w.net())).orElse(""),
                 mark.counts(),
                 Overlaps.end(desk.pattern(), piece, mark).isPresent() || mark.overlap() > 0
-                        ? Optional.of(mark.overlapSaid() ? words.length(mark.overlap()) : "")
+                        ? Optional.of(mark.overlapSaid().isPresent() ? words.length(mark.overlap()) : "")
                         : Optional.empty(),
                 Overlaps.drawn(desk.pattern(), piece, mark).stream()
                         .mapToObj(words::length)
@@ -196,7 +196,7 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
     /** Whether a level goes through a place, or runs along an edge that ends there. */
     private static boolean passes(Piece piece, LevelMark level, Point at) {
         boolean straight = level.through()
-                .map(p -> Math.abs(p.minus(at).dot(LevelEdits.down(piece))) < NEAR)
+                .map(p -> Math.abs(p.minus(at).dot(piece.downGrain())) < NEAR)
                 .orElse(false);
         return straight
                 || level.along().flatMap(piece::edge).map(e -> isEnd(e, at)).orElse(false);

@@ -159,13 +159,13 @@ public final class MarkScenes {
                     .flatMap(p::level)
                     .flatMap(LevelMark::reference)
                     .orElseGet(() -> Reference.of(p));
-            double mm = state.over().orElseThrow().at().minus(from).dot(LevelEdits.down(p));
+            double mm = state.over().orElseThrow().at().minus(from).dot(p.downGrain());
             return down(desk, p, from, mm);
         });
     }
 
     private static MarkScene.Tape down(Desk desk, Piece piece, Point from, double mm) {
-        Point foot = from.plus(LevelEdits.down(piece).times(mm));
+        Point foot = from.plus(piece.downGrain().times(mm));
         return new MarkScene.Tape(from, foot, desk.words().length(mm));
     }
 

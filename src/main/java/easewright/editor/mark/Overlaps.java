@@ -22,10 +22,10 @@ public final class Overlaps {
             return mark;
         }
         LevelMark drawn = ButtonStand.on(piece, mark);
-        return drawn.overlapSaid()
+        return drawn.overlapSaid().isPresent()
                 ? drawn
                 : piece.levels().stream()
-                        .filter(LevelMark::overlapSaid)
+                        .filter(m -> m.overlapSaid().isPresent())
                         .filter(m -> !m.level().equals(mark.level()))
                         .filter(m -> end(pattern, piece, m).equals(end))
                         .findFirst()
@@ -79,7 +79,9 @@ public final class Overlaps {
     /** What the drawing shows of an overlap of which nothing is said, mm: the width beyond a drawn centre line. */
     static OptionalDouble drawn(Pattern pattern, Piece piece, LevelMark mark) {
         LevelMark drawn =
-                mark.overlapSaid() || end(pattern, piece, mark).isEmpty() ? mark : ButtonStand.on(piece, mark);
+                mark.overlapSaid().isPresent() || end(pattern, piece, mark).isEmpty()
+                        ? mark
+                        : ButtonStand.on(piece, mark);
         return drawn == mark ? OptionalDouble.empty() : OptionalDouble.of(drawn.overlap());
     }
 
@@ -96,11 +98,12 @@ public final class Overlaps {
 
     /** Whether of another level of the piece something else is said than of this one, or nothing. */
     static boolean isUnlike(Pattern pattern, Piece piece, LevelMark said) {
-        return said.overlapSaid() && piece.levels().stream().anyMatch(m -> isUnlike(pattern, piece, said, m));
+        return said.overlapSaid().isPresent()
+                && piece.levels().stream().anyMatch(m -> isUnlike(pattern, piece, said, m));
     }
 
     private static boolean isUnlike(Pattern pattern, Piece piece, LevelMark said, LevelMark other) {
-        boolean alike = other.overlapSaid() && other.overlap() == said.overlap();
+        boolean alike = other.overlapSaid().isPresent() && other.overlap() == said.overlap();
         Optional<Edge> end = alike ? Optional.empty() : end(pattern, piece, said);
         return end.isPresent() && end.equals(end(pattern, piece, other));
     }

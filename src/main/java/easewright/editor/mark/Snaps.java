@@ -47,7 +47,7 @@ public final class Snaps {
      * @param reach how far up or down the pointer is drawn, mm
      */
     Optional<Snap> atHeight(Piece piece, Point at, double reach) {
-        Point down = LevelEdits.down(piece);
+        Point down = piece.downGrain();
         Snap best = null;
         double nearest = reach;
         for (Snap snap : points()) {

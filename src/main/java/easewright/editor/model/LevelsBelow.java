@@ -1,6 +1,5 @@
 package easewright.editor.model;
 
-import easewright.alter.Downwards;
 import easewright.geom.Point;
 import easewright.pattern.Edge;
 import easewright.pattern.EdgeRole;
@@ -36,7 +35,7 @@ final class LevelsBelow {
     }
 
     private static boolean hasBelow(Piece piece, LevelMark mark) {
-        Point down = Downwards.of(piece);
+        Point down = piece.downGrain();
         double at = down(piece, mark, down);
         double hem = hem(piece, down);
         return piece.levels().stream()

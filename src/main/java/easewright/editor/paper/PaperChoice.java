@@ -84,13 +84,7 @@ public record PaperChoice(
     }
 
     public PaperChoice withSize(String size, boolean wanted) {
-        Set<String> others = new TreeSet<>(sizes);
-        if (wanted) {
-            others.add(size);
-        } else {
-            others.remove(size);
-        }
-        return withSizes(others);
+        return withSizes(with(sizes, size, wanted));
     }
 
     /** Who joins sheets of one paper has it in the printer for a report too. */
@@ -113,13 +107,18 @@ public record PaperChoice(
     }
 
     public PaperChoice withPiece(String id, boolean wanted) {
-        Set<String> others = new TreeSet<>(without);
-        if (wanted) {
-            others.remove(id);
-        } else {
-            others.add(id);
-        }
+        Set<String> others = with(without, id, !wanted);
         return new PaperChoice(report, sizes, surface, margin, overlap, others, uses, reportOn, clothWidth, oneWay);
+    }
+
+    private static Set<String> with(Set<String> all, String one, boolean in) {
+        Set<String> others = new TreeSet<>(all);
+        if (in) {
+            others.add(one);
+        } else {
+            others.remove(one);
+        }
+        return others;
     }
 
     public PaperChoice withUse(Use use, boolean is) {

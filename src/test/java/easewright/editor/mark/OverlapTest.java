@@ -123,7 +123,7 @@ class OverlapTest {
         bare.session.edit(Overlaps.say(bare.session.desk().pattern(), "front", "bust", 0));
         assertThat(notes(bare)).isEmpty();
         placed(bare, "bust", 260);
-        assertThat(mark(bare, "bust").overlapSaid()).isTrue();
+        assertThat(mark(bare, "bust").overlapSaid()).isPresent();
         assertThat(notes(bare)).isEmpty();
         bare.session.edit(Overlaps.unsay(bare.session.desk().pattern(), "front", "bust"));
         assertThat(notes(bare)).hasSize(1);
