@@ -64,7 +64,7 @@ class MarkEditsTest {
 
     /** Its legs are lines of the drawing, from which its marks would part. */
     @Test
-    void aDartThatIsCutOutIsLeftToTheDrawing() {
+    void aDartThatIsCutOutIsLeftToTheDrawing() throws Exception {
         Point tip = new Point(100, 90);
         Piece piece = Piece.bare(
                         "front",
