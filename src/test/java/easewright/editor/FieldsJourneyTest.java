@@ -75,7 +75,7 @@ class FieldsJourneyTest extends Journey {
                 .contains("100\u00a0cm")
                 .doesNotContain("ease 5");
         assertThat(robot.lookup("#ease-hip .complaint").queryAllAs(Labeled.class))
-                .anyMatch(l -> l.getText().endsWith("Until then 100\u00a0cm is kept."));
+                .anyMatch(l -> l.getText().endsWith("Until then 100\u00a0cm is kept, and no ease is shown here."));
         robot.clickOn("#body-hip").push(KeyCode.ESCAPE);
         WaitForAsyncUtils.waitForFxEvents();
         assertThat(ease.getText()).isEqualTo(was);

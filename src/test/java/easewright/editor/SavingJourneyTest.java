@@ -200,7 +200,7 @@ class SavingJourneyTest extends Journey {
         });
         robot.interact(() -> app.files().save());
         until(Desk::isSaved);
-        assertThat(said()).startsWith("Saved as mine.svg.").contains("Redrawn: Back and Front, and no other line.");
+        assertThat(said()).startsWith("Saved as mine.svg.").contains("Redrawn: Back and Front. All else is as it was.");
         assertThat(answers.asked).isEmpty();
         assertThat(SvgFile.read(file).pattern().changes()).hasSize(1);
     }

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javafx.beans.binding.Bindings;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -91,8 +92,24 @@ public final class TopBar extends HBox {
         for (Region each : List.of(cm, inch, lamp)) {
             each.setMinWidth(USE_PREF_SIZE);
         }
-        // As wide as what is on the left, where there is room, so that the name stands in the middle of the window.
-        right.prefWidthProperty().bind(left.widthProperty());
+        // As wide as what is on the left, where there is room, so that the name stands in the middle of the window;
+        // what
+        // the middle says in whole comes first.
+        right.prefWidthProperty()
+                .bind(Bindings.createDoubleBinding(
+                        () -> {
+                            double room = getWidth()
+                                    - snappedLeftInset()
+                                    - snappedRightInset()
+                                    - left.getWidth()
+                                    - 2 * getSpacing()
+                                    - middle.prefWidth(-1);
+                            return Math.max(right.minWidth(-1), Math.min(left.getWidth(), room));
+                        },
+                        widthProperty(),
+                        left.widthProperty(),
+                        name.textProperty(),
+                        state.textProperty()));
         getChildren().setAll(left, middle, right);
         session.deskProperty().addListener((o, before, now) -> show(now));
         files.unsafeProperty().addListener(o -> show(session.desk()));
