@@ -31,13 +31,20 @@ class CutWordsTest {
     /** What is left to the table in windows of 1280 × 800 and 1920 × 1080 pixels. */
     private static final int[][] TABLES = {{828, 747}, {1468, 1027}};
 
+    /** The same, and in one of 960 × 640. */
+    private static final int[][] ALL_TABLES = {{508, 560}, {828, 747}, {1468, 1027}};
+
     @BeforeAll
     static void toolkit() throws Exception {
         FxToolkit.registerPrimaryStage();
     }
 
     private static Session sample(String name) throws Exception {
-        Session session = new Session(LengthUnit.CM, false);
+        return sample(name, LengthUnit.CM);
+    }
+
+    private static Session sample(String name, LengthUnit unit) throws Exception {
+        Session session = new Session(unit, false);
         byte[] svg = Samples.files().get(name + ".svg").getBytes(StandardCharsets.UTF_8);
         session.open(Opened.of(new OpenFile(SvgFile.read(svg, name), Optional.empty(), name)));
         return session;
@@ -79,14 +86,14 @@ class CutWordsTest {
             for (Level level : session.desk().pattern().levels()) {
                 session.chooseLevel(level.name());
                 TableScene scene = new TableScenes().of(session.desk());
-                for (int[] size : TABLES) {
+                for (int[] size : ALL_TABLES) {
                     Viewport view = fitting(scene, size[0], size[1]);
                     tellAll(scene, painted(scene, view, size[0], size[1]), name + ", " + level.name() + ", " + size[0]);
                     looked++;
                 }
             }
         }
-        assertThat(looked).isEqualTo(32);
+        assertThat(looked).isEqualTo(48);
     }
 
     /** In one size or in several at once, all sizes are named, and alike. */
@@ -133,16 +140,19 @@ class CutWordsTest {
     /** No label of a level at work, and no name, lies over a seam, a dart, the grain or a fold of any piece. */
     @Test
     void nothingIsWrittenOverASeam() throws Exception {
-        for (String name : SAMPLES) {
-            Session session = sample(name);
-            for (Level level : session.desk().pattern().levels()) {
-                session.chooseLevel(level.name());
-                TableScene scene = new TableScenes().of(session.desk());
-                for (int[] size : TABLES) {
-                    LabelRoom room = painted(scene, fitting(scene, size[0], size[1]), size[0], size[1]);
-                    assertThat(room.crossed())
-                            .as("%s, %s, %s", name, level.name(), size[0])
-                            .isEmpty();
+        for (LengthUnit unit : List.of(LengthUnit.CM, LengthUnit.INCH)) {
+            for (String name : SAMPLES) {
+                Session session = sample(name, unit);
+                for (Level level : session.desk().pattern().levels()) {
+                    session.chooseLevel(level.name());
+                    TableScene scene = new TableScenes().of(session.desk());
+                    for (int[] size : TABLES) {
+                        LabelRoom room = painted(scene, fitting(scene, size[0], size[1]), size[0], size[1]);
+                        assertThat(room.crossed())
+                                .as("%s, %s, %s, %s", name, level.name(), size[0], unit)
+                                .isEmpty();
+                        tellAll(scene, room, name + unit);
+                    }
                 }
             }
         }
