@@ -15,6 +15,7 @@ final class FittedScroll extends ScrollPane {
 
     private final Region content;
     private final double least;
+    private final MeasuredOnce measured = new MeasuredOnce();
 
     /**
      * @param least how much of it is to be seen in any case, or all where that is less; pixels
@@ -49,6 +50,19 @@ final class FittedScroll extends ScrollPane {
 
     @Override
     protected double computePrefHeight(double width) {
+        return measured.at(width, this::measure);
+    }
+
+    @Override
+    public void requestLayout() {
+        // Called before it has any fields as well.
+        if (measured != null) {
+            measured.forget();
+        }
+        super.requestLayout();
+    }
+
+    private double measure(double width) {
         double around = snappedLeftInset() + snappedRightInset();
         double room = width - around - GUTTER + content.getPadding().getRight();
         return content.prefHeight(room > 0 ? room : -1) + snappedTopInset() + snappedBottomInset();

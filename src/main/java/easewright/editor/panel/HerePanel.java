@@ -62,6 +62,8 @@ public final class HerePanel extends VBox {
     private boolean waits;
     private boolean folds;
     private final HereHeight height = new HereHeight();
+    private final MeasuredOnce content = new MeasuredOnce();
+    private final MeasuredOnce least = new MeasuredOnce();
 
     /**
      * @param table  where an amount may be begun as well
@@ -112,9 +114,8 @@ public final class HerePanel extends VBox {
         wayTitle.setMinWidth(SeamSettings.LEAD);
         HBox.setHgrow(way, Priority.ALWAYS);
         said.getChildren().setAll(outcome, where, followUp, effect, how, seams, form, choices);
-        for (Region always : List.of(outcome, how)) {
-            always.setMinHeight(USE_PREF_SIZE);
-        }
+        outcome.setMinHeight(USE_PREF_SIZE);
+        how.setMinHeight(USE_PREF_SIZE);
         // What comes and goes above them moves no setting that is pressed.
         said.setAlignment(Pos.BOTTOM_LEFT);
         ScrollPane room = new FittedScroll(said, LEAST_ROOM);
@@ -165,7 +166,22 @@ public final class HerePanel extends VBox {
 
     @Override
     protected double computePrefHeight(double width) {
-        return height.of(super.computePrefHeight(width));
+        return height.of(content.at(width, super::computePrefHeight));
+    }
+
+    @Override
+    protected double computeMinHeight(double width) {
+        return least.at(width, super::computeMinHeight);
+    }
+
+    @Override
+    public void requestLayout() {
+        // Called before it has any fields as well.
+        if (content != null) {
+            content.forget();
+            least.forget();
+        }
+        super.requestLayout();
     }
 
     /** After it there is nothing more to keep or to leave: the keyboard goes to the next amount. */

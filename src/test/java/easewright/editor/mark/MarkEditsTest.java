@@ -77,8 +77,8 @@ class MarkEditsTest {
                                 new Point(200, 600),
                                 new Point(0, 600))))
                 .toBuilder()
-                .darts(List.of(new Dart(
-                        "d", new Point(90, 0), new Point(110, 0), tip, Optional.empty(), Optional.empty())))
+                .darts(List.of(
+                        new Dart("d", new Point(90, 0), new Point(110, 0), tip, Optional.empty(), Optional.empty())))
                 .build();
         Pattern pattern = Bare.marked().withPieces(List.of(piece));
         assertThatThrownBy(() -> MeasureEdits.dartLength(pattern, "front", "d", 80))
