@@ -16,7 +16,30 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 
 class WayWordsTest {
+    private static final String ASKED = "editor.here.next.";
     private static final Path BUNDLE = Path.of("src/main/resources/easewright/text/messages.properties");
+
+    /** What the window asks for next is a sentence of its own for each thing without which there is no change. */
+    @Test
+    void whatIsToBeChosenIsAskedForInASentence() {
+        Words words = Words.english(LengthUnit.CM);
+        Set<String> wanted = new TreeSet<>();
+        for (Way way : Ways.all()) {
+            for (Setting setting : way.settings()) {
+                // Level and amount have their places above the form; the piece is that of the places.
+                boolean elsewhere = setting.key().equals(way.amount())
+                        || setting.kind() == Setting.Kind.LEVEL
+                        || setting.kind() == Setting.Kind.PIECE;
+                if (setting.required() && !elsewhere) {
+                    wanted.add(ASKED + way.method() + "." + setting.key());
+                }
+            }
+        }
+        assertThat(words.bundle().keySet().stream().filter(k -> k.startsWith(ASKED)))
+                .containsExactlyInAnyOrderElementsOf(wanted)
+                .hasSizeGreaterThan(5)
+                .allSatisfy(key -> assertThat(words.of(key)).startsWith("Now ").endsWith("."));
+    }
 
     @Test
     void everyWayAndSettingHasItsWordsAndNoOther() throws IOException {
