@@ -280,7 +280,7 @@ class FieldsJourneyTest extends Journey {
         assertThat(desk().pattern().wishes().get("hip").mm()).isCloseTo(-75.2, within(1e-9));
         assertThat(text(robot, "#wish-hip")).isEqualTo("\u22128\u00a0%");
         assertThat(robot.lookup("#wished-hip").queryLabeled().getText())
-                .isEqualTo("= \u22127.52 cm".replace(' ', '\u00a0'));
+                .isEqualTo("\u22128\u00a0% =\u00a0\u22127.52\u00a0cm");
         robot.clickOn("#unit-inch");
         assertThat(text(robot, "#wish-hip")).isEqualTo("\u22128\u00a0%");
         assertThat(robot.lookup("#wished-hip").queryLabeled().getText()).endsWith("in");
@@ -289,7 +289,7 @@ class FieldsJourneyTest extends Journey {
         assertThat(text(robot, "#wish-hip")).as("what was said stays said").isEqualTo("\u22128\u00a0%");
         assertThat(robot.lookup("#wished-hip").queryLabeled().getText())
                 .as("of another body it is another length")
-                .isEqualTo("= \u22127.6 cm".replace(' ', '\u00a0'));
+                .isEqualTo("\u22128\u00a0% =\u00a0\u22127.6\u00a0cm");
         write(robot, "#wish-hip", "5");
         assertThat(desk().pattern().wishes().get("hip").mm()).isCloseTo(50, within(1e-9));
     }

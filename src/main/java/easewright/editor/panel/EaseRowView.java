@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import javafx.beans.binding.Bindings;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -92,7 +93,14 @@ final class EaseRowView extends VBox {
         wished.setId("wished-" + level);
         wished.getStyleClass().add("quiet");
         wished.setMinWidth(USE_PREF_SIZE);
-        wished.textProperty().bind(wish.partProperty());
+        wished.textProperty()
+                .bind(Bindings.createStringBinding(
+                        () -> wish.partProperty().get().isEmpty()
+                                ? ""
+                                : wish.getText().strip() + " "
+                                        + wish.partProperty().get(),
+                        wish.partProperty(),
+                        wish.textProperty()));
         name.setId("level-name-" + level);
         name.getStyleClass().addAll("flat", "level-name");
         name.setOnAction(e -> session.chooseLevel(level));
@@ -117,10 +125,12 @@ final class EaseRowView extends VBox {
         give.setMinWidth(USE_PREF_SIZE);
         give.getStyleClass().addAll("small", "give");
         give.setOnAction(e -> giveIt());
-        VBox words = new VBox(1, verdict, classes.pane());
+        HBox stands = new HBox(8, verdict, wished);
+        stands.setAlignment(Pos.BASELINE_LEFT);
+        VBox words = new VBox(1, stands, classes.pane());
         words.setAlignment(Pos.CENTER_LEFT);
         HBox.setHgrow(words, Priority.ALWAYS);
-        HBox judged = new HBox(8, words, wished, give);
+        HBox judged = new HBox(8, words, give);
         judged.setMinHeight(JUDGED);
         judged.setAlignment(Pos.CENTER_LEFT);
         Tooltip.install(bar, barHint);

@@ -11,12 +11,16 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Pane;
+import javafx.scene.layout.Region;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
 
 /** A line whose numbers in brackets lead to their sources. All numbers of a line are one stop of the Tab key. */
 final class MarkedLine {
     private static final Pattern MARK = Pattern.compile("\\[\\d+]");
+
+    /** So many letters have room beside all that may stand in a row. */
+    private static final int ROOM = 48;
 
     private final Pane pane;
     private final SourceList sources;
@@ -58,6 +62,21 @@ final class MarkedLine {
                 Hints.on(label, hint);
             }
         });
+        shortenTheEnd();
+    }
+
+    /** What stands behind the last number is cut short before the words that the numbers are for. */
+    private void shortenTheEnd() {
+        int last = said.size() - 1;
+        boolean tail = last > 0 && !MARK.matcher(said.get(last)).matches();
+        int letters =
+                said.stream().limit(Math.max(0, last)).mapToInt(String::length).sum();
+        for (int i = 0; i <= last; i++) {
+            if (pane.getChildren().get(i) instanceof Label label) {
+                boolean whole = tail && i < last && letters <= ROOM;
+                label.setMinWidth(whole ? Region.USE_PREF_SIZE : Region.USE_COMPUTED_SIZE);
+            }
+        }
     }
 
     /** While a seam is pulled, only the figures change: parts are made anew only where others come. */
