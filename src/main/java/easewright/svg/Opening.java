@@ -22,6 +22,9 @@ record Opening(
         Pattern pattern,
         Opening.MarksState marks,
         List<Finding> findings) {
+    /** A page whose scale is off the proved one by more than this part is told of. */
+    private static final double PAGE_DIFFERS = 0.001;
+
     Opening {
         findings = List.copyOf(findings);
     }
@@ -58,6 +61,7 @@ record Opening(
         Optional<Scale> stated = block.flatMap(MarksReader::scale);
         boolean knownLine = stated.isPresent() && stated.get().proof() == Scale.Proof.KNOWN_LINE;
         if (mmPerUnit.isEmpty() && knownLine) {
+            tellPage(drawing.scale(), stated.get(), findings);
             drawing = DrawingReader.read(
                     markup.tree(), name, options.withScale(stated.get().mmPerUnitX()));
         }
@@ -126,6 +130,14 @@ record Opening(
         return Affine.scaling(
                 now.mmPerUnitX() / stated.get().mmPerUnitX(),
                 now.mmPerUnitY() / stated.get().mmPerUnitY());
+    }
+
+    /** A page that says otherwise was made larger or smaller since, or by whoever never read the marks. */
+    private static void tellPage(Scale page, Scale proved, List<Finding> findings) {
+        double of = page.mmPerUnitX() / proved.mmPerUnitX();
+        if (page.proof() == Scale.Proof.PHYSICAL_SIZE && Math.abs(of - 1) > PAGE_DIFFERS) {
+            findings.add(Finding.of("scale-page-differs", Severity.CAUTION, "").with("of.percent", 100 * of));
+        }
     }
 
     /** Several layers with outlines are often the sizes of a nest, of which one is wanted. */

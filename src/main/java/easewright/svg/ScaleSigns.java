@@ -15,7 +15,12 @@ final class ScaleSigns {
     private static final double OFF = 0.005;
 
     private static final Set<String> ABOUT_PROOF = Set.of(
-            "scale-unproved", "scale-by-test-square", "scale-proposed-mm", "scale-proposed", "test-square-differs");
+            "scale-unproved",
+            "scale-by-test-square",
+            "scale-proposed-mm",
+            "scale-proposed",
+            "test-square-differs",
+            "scale-page-differs");
 
     private ScaleSigns() {}
 

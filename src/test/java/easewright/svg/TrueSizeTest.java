@@ -200,6 +200,29 @@ class TrueSizeTest {
         assertThat(codes(text.writing(proved(text, 2)))).containsExactly("page-not-sized");
     }
 
+    /** Somebody scaled the page since: the line that was measured is believed, and the difference told. */
+    @Test
+    void aPageThatSaysOtherwiseIsTold() throws Exception {
+        SvgFile file = file("viewBox='0 0 100 80'", SHAPES);
+        Pattern proved = proved(file, 2);
+        String written = new String(file.write(proved), StandardCharsets.UTF_8);
+        SvgFile scaled = read(written.replace("width=\"200mm\" height=\"160mm\"", "width=\"100mm\" height=\"80mm\"")
+                .getBytes(StandardCharsets.UTF_8));
+        assertThat(scaled.findings())
+                .filteredOn(f -> f.code().equals("scale-page-differs"))
+                .singleElement()
+                .satisfies(
+                        f -> assertThat((double) f.values().get("of.percent")).isCloseTo(50, within(1e-6)));
+        assertThat(scaled.pattern().pieces()).isEqualTo(proved.pieces());
+        // Measured again it is as it is now, and what was said of it is settled.
+        Pattern anew = scaled.atScale(scaled.pattern(), 1, false);
+        assertThat(scaled.findings(anew)).extracting(Finding::code).doesNotContain("scale-page-differs");
+        // Saved with the old line, the page is put right.
+        byte[] right = scaled.write(scaled.pattern().withGarment("skirt"));
+        assertThat(read(right).findings()).extracting(Finding::code).doesNotContain("scale-page-differs");
+        assertThat(root(right)).contains("width=\"200mm\"");
+    }
+
     @Test
     void anUnprovedScaleStatesNothing() throws Exception {
         SvgFile file = file("viewBox='0 0 100 80'", SHAPES);
