@@ -7,6 +7,7 @@ import easewright.pattern.Side;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -49,14 +50,15 @@ public final class Replay {
         }
         boolean same = kept == wanted.size() && kept == pattern.changes().size();
         Pattern now = same ? pattern : before(kept);
+        Map<String, String> given = given(now, kept);
         List<Step> anew = wanted.subList(kept, wanted.size()).stream()
                 .map(note -> new Step(note, true))
                 .toList();
         List<Boolean> does = new ArrayList<>(Collections.nCopies(kept, true));
         for (OneChange change : OneChange.course(anew)) {
-            now = applied(now, change, does);
+            now = RejoinedNames.called(RejoinedNames.asNow(applied(now, change, does), pattern), given, false);
         }
-        return now.withAside(Step.aside(without(course, does)));
+        return RejoinedNames.called(now, given, true).withAside(Step.aside(without(course, does)));
     }
 
     /** What does nothing any more is not in the list of what was made: it stays in the course, set aside. */
@@ -92,6 +94,19 @@ public final class Replay {
             throw refused.get();
         }
         return now;
+    }
+
+    /** What seams that later changes parted are called now, by the names that those changes give. */
+    private Map<String, String> given(Pattern before, int kept) {
+        if (before.pieces().size() == pattern.pieces().size()) {
+            return Map.of();
+        }
+        try {
+            Pattern made = forward(before, pattern.changes(), kept);
+            return RejoinedNames.sewnAlike(made, pattern) ? RejoinedNames.given(made, pattern) : Map.of();
+        } catch (Refusal cannotBeMadeAgain) {
+            return Map.of();
+        }
     }
 
     /** The present pattern with only its first changes made. */
