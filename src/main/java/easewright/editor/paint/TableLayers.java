@@ -33,6 +33,9 @@ public final class TableLayers {
 
     private Set<TableScene.PieceSight> last = Set.of();
     private Set<TableScene.PieceSight> still = Set.of();
+    /** What the pieces of the last picture reach to, as far as it was asked for. */
+    private Map<TableScene.PieceSight, Box> reach = Map.of();
+
     private boolean fresh;
 
     /**
@@ -63,6 +66,7 @@ public final class TableLayers {
         sheet = Optional.empty();
         last = Set.of();
         still = Set.of();
+        reach = Map.of();
         above.ifPresent(canvas -> canvas.setVisible(false));
     }
 
@@ -76,11 +80,18 @@ public final class TableLayers {
         Set<TableScene.PieceSight> alike = set(same ? seen : List.of());
         alike.retainAll(last);
         Set<TableScene.PieceSight> before = still;
+        if (!same) {
+            reach = Map.of();
+        }
         if (alike.size() < LEAST) {
             still = Set.of();
         } else {
-            Map<TableScene.PieceSight, Box> reach = new IdentityHashMap<>();
-            seen.forEach(piece -> reach.put(piece, reach(piece, lines)));
+            Map<TableScene.PieceSight, Box> known = reach;
+            reach = new IdentityHashMap<>();
+            for (TableScene.PieceSight piece : seen) {
+                Box box = known.get(piece);
+                reach.put(piece, box == null ? reach(piece, lines) : box);
+            }
             boolean enough = 2 * before.size() >= alike.size();
             boolean holds = same && enough && alike.containsAll(before) && lieClear(before, seen, reach);
             still = holds ? before : clear(alike, seen, reach);

@@ -49,9 +49,8 @@ final class EffectView extends VBox {
             sign.getStyleClass().addAll("effect-sign", kind);
             sign.setAccessibleText(words.of("editor.effect." + kind + ".sign"));
             Hints.on(sign, words.of("editor.effect." + kind + ".sign"));
-            Label said = new Label(line.words());
+            Label said = new WrappedLabel(line.words());
             said.getStyleClass().add("effect-words");
-            said.setWrapText(true);
             said.setMinHeight(USE_PREF_SIZE);
             HBox.setHgrow(said, Priority.ALWAYS);
             HBox row = new HBox(7, sign, said);

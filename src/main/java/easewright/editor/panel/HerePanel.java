@@ -39,7 +39,7 @@ public final class HerePanel extends VBox {
     private final AlsoInChoice alsoIn = new AlsoInChoice(this::change);
     private final AmountRow amount;
     private final Label wayTitle = new Label();
-    private final Label outcome = new Label();
+    private final Label outcome = new WrappedLabel("");
     private final EffectView effect =
             new EffectView(() -> change(w -> w.withEven(true)), edges -> change(w -> Partners.taking(w, edges)));
     private final SeamSettings seams = new SeamSettings(this::change);
@@ -103,7 +103,6 @@ public final class HerePanel extends VBox {
         });
         outcome.setId("outcome");
         outcome.getStyleClass().add("outcome");
-        outcome.setWrapText(true);
         lay();
         session.deskProperty().addListener((o, before, now) -> show(now));
         show(session.desk());
