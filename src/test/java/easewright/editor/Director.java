@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 import javafx.animation.PauseTransition;
 import javafx.application.Application;
@@ -109,15 +110,26 @@ abstract class Director extends Application {
 
     /** The same in another window. */
     static void until(Stage window, String id) throws InterruptedException {
+        until(
+                "something to press at " + id,
+                () -> window.getScene().lookup(id) instanceof ButtonBase button
+                        && isSeen(button)
+                        && !button.isDisabled());
+    }
+
+    private static boolean isSeen(Node node) {
+        return node == null || node.isVisible() && isSeen(node.getParent());
+    }
+
+    /** Until something has come about, which is looked at on the window's own thread. */
+    static void until(String what, BooleanSupplier come) throws InterruptedException {
         AtomicBoolean there = new AtomicBoolean();
         for (int i = 0; i < MOST_RESTS && !there.get(); i++) {
             rest();
-            act(() -> there.set(window.getScene().lookup(id) instanceof ButtonBase button
-                    && button.isVisible()
-                    && !button.isDisabled()));
+            act(() -> there.set(come.getAsBoolean()));
         }
         if (!there.get()) {
-            throw new IllegalStateException("Nothing came to press at " + id);
+            throw new IllegalStateException("It did not come: " + what);
         }
     }
 

@@ -266,6 +266,20 @@ class FieldsJourneyTest extends Journey {
         return robot.lookup(field).queryAs(TextField.class).getText();
     }
 
+    /** What is wished is worked at next, unless an amount is tried elsewhere. */
+    @Test
+    void aWishPutsItsLevelToWork(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        robot.clickOn("#ease-waist .level-name");
+        write(robot, "#wish-hip", "8 cm");
+        assertThat(desk().wanted().orElseThrow().level()).isEqualTo("hip");
+        write(robot, "#amount", "1 cm");
+        write(robot, "#wish-waist", "3 cm");
+        assertThat(desk().wanted().orElseThrow().level())
+                .as("while something is tried")
+                .isEqualTo("hip");
+    }
+
     /** A knit is wished in per cent of the body: it stays as typed, with its length beside, while it is that part. */
     @Test
     void aWishMayBeAPartOfTheBody(FxRobot robot) throws Exception {

@@ -68,8 +68,10 @@ public final class WholeTask extends Director {
         until("#suggest-accept");
         next("suggested");
         press("#suggest-accept");
+        until("marks", () -> !app.session().desk().pattern().levels().isEmpty());
         next("accepted");
         press("#step-pieces");
+        until("#tool-dart");
         next("pieces");
         scroll("#marks", 1);
         next("pieces-below");
@@ -88,6 +90,7 @@ public final class WholeTask extends Director {
         press("#step-seams");
         next("seams");
         press("#step-levels");
+        until("#level-add");
         next("levels");
         type("#level-below-hip", "20 cm");
         next("hip");
@@ -197,13 +200,15 @@ public final class WholeTask extends Director {
 
     private void said() throws Exception {
         press("#page-ease");
-        Path saved = Files.createTempDirectory("task").resolve("four-pieces-with-room.svg");
+        String name = "four-pieces-with-room.svg";
+        Path saved = Files.createTempDirectory("task").resolve(name);
         act(() -> app.files().save(saved));
         rest();
         next("saved");
         act(() -> app.session()
-                .say(true, "editor.said.failed", Map.of("file", "blouse.svg", "reason", "the disk does not answer")));
+                .say(true, "editor.said.failed", Map.of("file", name, "reason", "the disk does not answer")));
         next("said-bad");
+        act(() -> app.session().hush());
         act(() -> ((ComboBox<?>) find("#way")).show());
         next("list-open");
         act(() -> ((ComboBox<?>) find("#way")).hide());
@@ -218,10 +223,10 @@ public final class WholeTask extends Director {
         act(() -> find("#page-rings").requestFocus());
         act(() -> new Robot().keyType(KeyCode.TAB));
         next("keyboard-page");
-        asked(dialogs -> dialogs.leaving("skirt.svg"));
+        asked(dialogs -> dialogs.leaving(name));
         next("leaving");
         act(() -> other().close());
-        asked(dialogs -> dialogs.throwAway("blouse.svg"));
+        asked(dialogs -> dialogs.throwAway(name));
         next("throw-away");
         act(() -> other().close());
     }

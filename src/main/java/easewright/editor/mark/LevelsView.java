@@ -1,6 +1,7 @@
 package easewright.editor.mark;
 
 import easewright.editor.model.Desk;
+import easewright.editor.model.LevelFigures;
 import easewright.geom.Point;
 import easewright.measure.Girth;
 import easewright.measure.LevelSeams;
@@ -18,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * The levels of the garment and where they lie, in words.
@@ -87,10 +89,11 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
         Words words = desk.words();
         List<Row> rows = new ArrayList<>();
         List<Level> levels = desk.pattern().levels();
+        Set<LevelWidth> rounded = LevelFigures.rounded(desk.reading().measures(), words);
         for (Level level : levels) {
             List<Place> places = new ArrayList<>();
             for (Piece piece : desk.pattern().pieces()) {
-                piece.level(level.name()).ifPresent(m -> places.add(place(desk, piece, m)));
+                piece.level(level.name()).ifPresent(m -> places.add(place(desk, piece, m, rounded)));
             }
             String girth = places.isEmpty()
                     ? ""
@@ -149,7 +152,7 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
         return kinds;
     }
 
-    private static Place place(Desk desk, Piece piece, LevelMark mark) {
+    private static Place place(Desk desk, Piece piece, LevelMark mark, Set<LevelWidth> rounded) {
         Words words = desk.words();
         OptionalDouble distance = LevelEdits.distance(piece, mark.level());
         // What would be told as 0 lies neither above nor below.
@@ -166,7 +169,7 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
                 distance.isPresent() ? words.length(above ? -distance.getAsDouble() : distance.getAsDouble()) : "",
                 above,
                 how,
-                width.map(w -> words.length(w.net())).orElse(""),
+                width.map(w -> LevelFigures.of(w, rounded.contains(w), words)).orElse(""),
                 mark.counts(),
                 Overlaps.end(desk.pattern(), piece, mark).isPresent() || mark.overlap() > 0
                         ? Optional.of(mark.overlapSaid().isPresent() ? words.length(mark.overlap()) : "")

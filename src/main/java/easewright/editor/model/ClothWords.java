@@ -76,10 +76,13 @@ public record ClothWords(String untested, String now, Test across, Test along, T
         cloth.along().ifPresent(p -> known.add(percent("editor.cloth.now.along", cloth.along(), words)));
         cloth.recovery().ifPresent(p -> known.add(percent("editor.cloth.now.recovery", cloth.recovery(), words)));
         cloth.shrinkage().ifPresent(p -> known.add(percent("editor.cloth.now.wash", cloth.shrinkage(), words)));
-        if (garments.any()) {
-            known.add(judged(garments, words));
+        String cloths = String.join(words.of("editor.ease.between"), known);
+        if (!garments.any()) {
+            return cloths;
         }
-        return String.join(words.of("editor.ease.between"), known);
+        // The cloth and the garment on a line each.
+        String judged = judged(garments, words);
+        return cloths.isEmpty() ? judged : cloths + "\n" + judged;
     }
 
     private static String judged(Garments garments, Words words) {

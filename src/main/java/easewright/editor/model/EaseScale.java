@@ -8,6 +8,7 @@ import easewright.text.LengthUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * What the small bar of a level shows, all in mm of ease on one scale from {@code from} to {@code to}, which are round
@@ -42,6 +43,8 @@ public record EaseScale(
 
     private static final double TRIED = 2;
 
+    private static final double WISHED = 1.5;
+
     /**
      * @param classes  what is said of it
      * @param asked    the least ease for wearing
@@ -52,11 +55,19 @@ public record EaseScale(
         OptionalDouble least = asked.stream().mapToDouble(Minimum::low).min();
         Optional<Classed> said =
                 classes.stream().filter(c -> c.band().isPresent()).findFirst();
-        double high = standing.orElse(0) * TRIED;
-        double low = high;
-        for (OptionalDouble value : List.of(least, line.wish())) {
-            high = Math.max(high, value.orElse(0) * BEYOND);
-            low = Math.min(low, value.orElse(0) * BEYOND);
+        // Where something is wished it is that which is tried, and the bar stays when it is reached.
+        double tried = line.wish().isPresent() ? WISHED : TRIED;
+        double high = least.orElse(0) * BEYOND;
+        double low = Math.min(0, high);
+        for (OptionalDouble value : List.of(standing, line.wish())) {
+            high = Math.max(high, value.orElse(0) * tried);
+            low = Math.min(low, value.orElse(0) * tried);
+        }
+        for (OptionalDouble value : List.of(standing, line.wish())) {
+            for (OptionalDouble end : band(value, classes, line)) {
+                high = Math.max(high, end.orElse(0));
+                low = Math.min(low, end.orElse(0));
+            }
         }
         boolean inches = unit == LengthUnit.INCH;
         double step = inches ? LengthUnit.INCH.mm() : 1;
@@ -72,6 +83,27 @@ public record EaseScale(
                 line.ease(),
                 line.wish(),
                 standing);
+    }
+
+    /** Both ends of the class that an ease falls in, in the first table that has a word for it; none for none. */
+    private static List<OptionalDouble> band(OptionalDouble ease, List<Classed> classes, EaseLine line) {
+        if (line.body().isEmpty()) {
+            return List.of();
+        }
+        double body = line.body().getAsDouble();
+        return ease.stream()
+                .boxed()
+                .flatMap(mm -> classes.stream()
+                        .map(c -> c.table().classify(mm, mm / body * 100))
+                        .filter(c -> c.band().isPresent())
+                        .limit(1))
+                .flatMap(c -> Stream.of(
+                        OptionalDouble.of(inMm(begin(c), c, line)),
+                        c.band().orElseThrow().to().stream()
+                                .mapToObj(to -> OptionalDouble.of(inMm(to, c, line)))
+                                .findFirst()
+                                .orElse(OptionalDouble.empty())))
+                .toList();
     }
 
     /** What lies between two classes is called by the upper one, which thus begins where the lower one ends. */
@@ -93,28 +125,6 @@ public record EaseScale(
             }
         }
         return mm;
-    }
-
-    /**
-     * The same on the scale that was there before, as long as that one shows it: where a change is kept, or a wish
-     * typed, the bar does not jump. It grows where it must, and never shrinks.
-     */
-    public EaseScale on(EaseScale before) {
-        return new EaseScale(
-                holds(before, -1) ? before.from : Math.min(from, before.from),
-                holds(before, 1) ? before.to : Math.max(to, before.to),
-                least,
-                bandFrom,
-                bandTo,
-                now,
-                wish,
-                standing);
-    }
-
-    /** Whether nothing that has to be shown lies beyond an end of another scale: −1 the lower one, 1 the upper one. */
-    private boolean holds(EaseScale other, int end) {
-        return List.of(least, wish, standing).stream()
-                .allMatch(value -> value.isEmpty() || other.beyond(value.getAsDouble()) != end);
     }
 
     /** Up to where an ease is less than any source calls enough: one that counts as met lies beyond it. */

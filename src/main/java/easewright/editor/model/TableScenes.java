@@ -14,12 +14,10 @@ import easewright.pattern.LevelMark;
 import easewright.pattern.LineKind;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
-import easewright.print.EaseText;
 import easewright.suggest.FoldBracket;
 import easewright.text.LengthUnit;
 import easewright.text.Words;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -102,7 +100,7 @@ public final class TableScenes {
         private final Map<String, Piece> before = new HashMap<>();
         private final Map<String, List<LevelWidth>> widths = new HashMap<>();
         /** What is rounded so that the girth as it is shown is not the sum of what is shown of it. */
-        private final Set<LevelWidth> rounded = Collections.newSetFromMap(new IdentityHashMap<>());
+        private final Set<LevelWidth> rounded;
 
         private final Map<Piece, StitchOutline> stitches = new IdentityHashMap<>();
 
@@ -124,17 +122,13 @@ public final class TableScenes {
             GarmentMeasures measures = desk.shownReading().measures();
             GarmentMeasures seen =
                     all ? measures.inEverySize() : taking.size() > 1 ? measures.inSizes(taking) : measures;
-            EaseText text = new EaseText(desk.words());
+            rounded = LevelFigures.rounded(seen, desk.words());
             for (Girth girth : seen.girths()) {
-                boolean adds = text.addsUp(girth);
                 for (LevelWidth part : girth.parts()) {
                     List<LevelWidth> known = widths.computeIfAbsent(part.pieceId(), id -> new ArrayList<>());
                     // A piece of all sizes is measured in each of them, and is as wide in one as in the other.
                     if (!known.contains(part)) {
                         known.add(part);
-                    }
-                    if (part.count() > 0 && !adds) {
-                        rounded.add(part);
                     }
                 }
             }
@@ -263,9 +257,7 @@ public final class TableScenes {
         Optional<String> size = piece.size().filter(s -> look.several);
         String name = size.map(s -> words.of("editor.level.in-size", Map.of("level", part.level(), "size", s)))
                 .orElse(part.level());
-        Map<String, Object> values = Map.of("level", name, "times", part.count(), "width", part.net());
-        String about = look.rounded.contains(part) ? ".about" : "";
-        String key = "editor.level.width" + (part.count() > 1 ? ".times" : "");
+        boolean about = look.rounded.contains(part);
         boolean along = piece.level(part.level())
                 .flatMap(LevelMark::along)
                 .flatMap(piece::edge)
@@ -275,8 +267,8 @@ public final class TableScenes {
                 size,
                 part.cloth(stitch(look, piece)),
                 along,
-                words.of(key + about, values),
-                words.of(key + ".figures" + about, values),
+                LevelFigures.named(name, part, about, words),
+                LevelFigures.of(part, about, words),
                 look.chosen.filter(part.level()::equals).isPresent(),
                 part.count() > 0);
     }

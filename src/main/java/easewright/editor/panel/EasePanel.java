@@ -25,6 +25,9 @@ import javafx.scene.layout.VBox;
 
 /** The ease sheet: how much ease there is at each level, and whether that is what is wanted. */
 public final class EasePanel extends ScrollPane {
+    /** So little is no scrolling, pixels. */
+    private static final double NEAR = 2;
+
     private final Session session;
     private final VBox rows = new VBox();
     private final HBox heads = new HBox(EaseRowView.GAP);
@@ -38,8 +41,11 @@ public final class EasePanel extends ScrollPane {
     private final Map<String, EaseRowView> views = new LinkedHashMap<>();
     private final SourceList sources = new SourceList();
     private final LevelTold told = new LevelTold(sources);
+    private final WholeLines lines;
     private String seen = "";
     private double room;
+    /** Where it was last scrolled to without a hand, from its top, pixels. */
+    private double led;
 
     public EasePanel(Session session, FileWork files) {
         this.session = session;
@@ -56,12 +62,17 @@ public final class EasePanel extends ScrollPane {
         cloth = new ClothPanel(session, new JudgedAs(session), new OwnTablesView(session, files), rows);
         VBox content = new VBox(sizes, cloth, heads, none, rows, told, sources);
         setContent(content);
-        WholeLines.on(this, content);
+        lines = WholeLines.on(this, content);
         rows.addEventFilter(KeyEvent.KEY_PRESSED, this::upOrDown);
         addEventHandler(KeyEvent.KEY_TYPED, this::typedBeside);
         rows.addEventHandler(CheckedField.JUDGED, e -> unsure());
         viewportBoundsProperty().addListener(o -> Platform.runLater(this::resized));
-        session.deskProperty().addListener((o, before, now) -> show(now));
+        session.deskProperty().addListener((o, before, now) -> {
+            if (now.isOtherWork(before)) {
+                scrollTo(0);
+            }
+            show(now);
+        });
         show(session.desk());
     }
 
@@ -134,7 +145,10 @@ public final class EasePanel extends ScrollPane {
         }
     }
 
-    /** What is in sight stays where it is when the room below it changes, as far as there is room for it. */
+    /**
+     * What is in sight stays where it is when the room below it changes, as far as there is room for it; what no hand has
+     * scrolled begins at its top as soon as it can.
+     */
     private void resized() {
         double now = getViewportBounds().getHeight();
         double whole = getContent().getLayoutBounds().getHeight();
@@ -142,8 +156,15 @@ public final class EasePanel extends ScrollPane {
             return;
         }
         double top = getVvalue() * Math.max(0, whole - room);
+        boolean byHand = Math.abs(top - led) > NEAR;
         room = now;
-        setVvalue(whole > now ? Math.min(1, top / (whole - now)) : 0);
+        if (byHand) {
+            setVvalue(whole > now ? Math.min(1, top / (whole - now)) : 0);
+        } else if (!rows.isFocusWithin()) {
+            scrollTo(0);
+        } else {
+            scrollTo(top);
+        }
         if (!rows.isFocusWithin()) {
             reveal();
         }
@@ -161,10 +182,19 @@ public final class EasePanel extends ScrollPane {
         double bottom = rows.getLayoutY() + row.getBoundsInParent().getMaxY();
         double from = getVvalue() * (whole - room);
         if (top < from) {
-            setVvalue(top / (whole - room));
+            scrollTo(top);
         } else if (bottom > from + room) {
-            setVvalue((bottom - room) / (whole - room));
+            // A line that this would cut would leave its room blank.
+            scrollTo(Math.min(top, lines.wholeBelow(bottom - room)));
         }
+    }
+
+    /** As far down as it goes, from its top, pixels. */
+    private void scrollTo(double top) {
+        double rest =
+                getContent().getLayoutBounds().getHeight() - getViewportBounds().getHeight();
+        setVvalue(rest > 0 ? Math.min(1, top / rest) : 0);
+        led = getVvalue() * Math.max(0, rest);
     }
 
     private void heads(Words words) {

@@ -40,7 +40,7 @@ final class EaseRowView extends VBox {
 
     static final double NUMBER = 86;
     static final double EASE = 66;
-    private static final double PERCENT = 58;
+    private static final double PERCENT = 104;
     /** As high as the button that gives what is missing: while it is not seen, it has no height of its own. */
     private static final double JUDGED = 32;
 
@@ -68,9 +68,7 @@ final class EaseRowView extends VBox {
     private List<Object> shown = List.of();
     /** What it shows; none before it shows anything. */
     private EaseRow row;
-    /** The scale of the bar, and the desk it was for. */
-    private EaseScale held;
-
+    /** The desk it was for. */
     private Desk shownOn;
     /** The size whose body is in the field. */
     private Optional<String> size = Optional.empty();
@@ -117,6 +115,9 @@ final class EaseRowView extends VBox {
 
         percent.getStyleClass().add("quiet");
         verdict.getStyleClass().add("verdict");
+        // Of several sizes more may be said than there is room for on one line.
+        verdict.setWrapText(true);
+        verdict.setMinHeight(USE_PREF_SIZE);
         fix(percent, PERCENT);
         percent.setAlignment(Pos.CENTER_RIGHT);
         HBox.setHgrow(bar, Priority.ALWAYS);
@@ -151,9 +152,17 @@ final class EaseRowView extends VBox {
         });
     }
 
-    /** Takes a wish as it was said: in per cent it stays so, whatever the body comes to be. */
+    /**
+     * Takes a wish as it was said: in per cent it stays so, whatever the body comes to be. Unless something is tried
+     * elsewhere, what is wished is what is worked at next.
+     */
     private void wish(OptionalDouble mm) {
         session.setWish(level, mm, PerCent.of(wish.getText()));
+        boolean free = session.desk().trial().isEmpty()
+                && session.desk().wanted().filter(w -> w.amount() != 0).isEmpty();
+        if (mm.isPresent() && free) {
+            session.chooseLevel(level);
+        }
     }
 
     private OptionalDouble bodyHere(String typed) throws Unreadable {
@@ -240,16 +249,13 @@ final class EaseRowView extends VBox {
                         "verdict", wrong ? body.getAccessibleHelp() : row.heard(words))));
     }
 
-    /** On the scale that it had, as long as the same work is seen in the same unit. */
     private void scale(EaseScale now, Desk desk) {
-        boolean same = held != null && desk.unit() == shownOn.unit() && !desk.isOtherWork(shownOn);
-        held = same ? now.on(held) : now;
         shownOn = desk;
         Words words = desk.words();
-        bar.show(held, desk.dark(), words);
-        Map<String, Object> ends = new HashMap<>(Map.of("from", held.from(), "to", held.to()));
-        held.least().ifPresent(mm -> ends.put("least", mm));
-        String said = words.of("editor.ease.bar.scale" + (held.least().isPresent() ? ".least" : ""), ends);
+        bar.show(now, desk.dark(), words);
+        Map<String, Object> ends = new HashMap<>(Map.of("from", now.from(), "to", now.to()));
+        now.least().ifPresent(mm -> ends.put("least", mm));
+        String said = words.of("editor.ease.bar.scale" + (now.least().isPresent() ? ".least" : ""), ends);
         barHint.setText(said + " " + words.of("editor.ease.bar"));
         bar.setAccessibleText(said);
     }

@@ -2,10 +2,11 @@ package easewright.editor.panel;
 
 import easewright.editor.model.Desk;
 import easewright.editor.model.FollowUp;
+import easewright.editor.model.NoLongerFits;
 import easewright.editor.model.Session;
 import easewright.editor.model.TrueBench;
 import easewright.text.Words;
-import java.util.Map;
+import java.util.List;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -18,6 +19,7 @@ final class FollowUpView extends HBox {
     private final TrueBench bench;
     private final Label said = new Label();
     private final Button look = new Button();
+    private boolean aside;
 
     FollowUpView(Session session, TrueBench bench, Runnable leader) {
         super(8);
@@ -40,15 +42,21 @@ final class FollowUpView extends HBox {
         show(session.desk());
     }
 
+    /** Where the page above says the same it is not said twice. */
+    void stand(boolean off) {
+        aside = off;
+        show(session.desk());
+    }
+
     private void show(Desk desk) {
-        long offers = bench.work().stream()
+        List<FollowUp> offers = bench.work().stream()
                 .flatMap(w -> w.offers().stream())
                 .filter(FollowUp::changed)
-                .count();
-        boolean is = offers > 0 && desk.trial().isEmpty();
+                .toList();
+        boolean is = !offers.isEmpty() && desk.trial().isEmpty() && !aside;
         Parts.present(this, is);
         Words words = session.desk().words();
-        said.setText(words.of(offers == 1 ? "editor.follow.one" : "editor.follow.some", Map.of("count", offers)));
+        said.setText(offers.isEmpty() ? "" : NoLongerFits.words(desk, offers));
         look.setText(words.of("editor.follow.look"));
         Parts.about(look, said.getText());
         Hints.on(look, words.of("editor.follow.look.hint"));

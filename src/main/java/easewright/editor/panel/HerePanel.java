@@ -105,6 +105,7 @@ public final class HerePanel extends VBox {
         outcome.getStyleClass().add("outcome");
         lay();
         session.deskProperty().addListener((o, before, now) -> show(now));
+        session.picking().askProperty().addListener(o -> show(session.desk()));
         show(session.desk());
     }
 
@@ -145,6 +146,11 @@ public final class HerePanel extends VBox {
         folds = small;
         head.mayFold(!small);
         refold();
+    }
+
+    /** Where the page above says which seams no longer fit, this does not. */
+    void leaveSeamsTo(boolean page) {
+        followUp.stand(page);
     }
 
     private void refold() {
@@ -253,7 +259,12 @@ public final class HerePanel extends VBox {
         way.show(desk, wanted);
         boolean misread = isMisread();
         String kept = session.kept().map(k -> k.words(desk)).orElse("");
-        String said = kept.isEmpty() ? HereWords.outcome(desk) : kept;
+        // One instruction at a time: while a place is asked for, the one that stands at the table.
+        String said = session.picking()
+                .askProperty()
+                .get()
+                .map(ask -> CuttingTableWords.asked(desk, ask))
+                .orElseGet(() -> kept.isEmpty() ? HereWords.outcome(desk) : kept);
         outcome.setText(misread ? words.of("editor.here.misread") : waits ? words.of("editor.here.waiting") : said);
         boolean nothing = wanted.amount() == 0 && desk.trial().isEmpty();
         outcome.pseudoClassStateChanged(INVITING, misread || waits || nothing && kept.isEmpty());

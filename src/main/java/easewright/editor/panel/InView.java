@@ -42,6 +42,22 @@ final class InView {
         }
     }
 
+    /** Scrolls what is around the part so that it begins with it, as far as there is enough below. */
+    static void first(Node node) {
+        for (Parent around = node.getParent(); around != null; around = around.getParent()) {
+            if (around instanceof ScrollPane pane && pane.getContent() != null) {
+                pane.applyCss();
+                pane.layout();
+                double top = pane.getContent()
+                        .sceneToLocal(node.localToScene(node.getBoundsInLocal()))
+                        .getMinY();
+                double rest = pane.getContent().getLayoutBounds().getHeight()
+                        - pane.getViewportBounds().getHeight();
+                pane.setVvalue(rest > 0 ? Math.min(1, top / rest) * pane.getVmax() : 0);
+            }
+        }
+    }
+
     private static void show(Node node, ScrollPane pane) {
         pane.applyCss();
         pane.layout();

@@ -18,6 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -40,6 +41,9 @@ final class LevelCard extends VBox {
     /** As high as two lines, or as the button beside them: room for what comes to be said while distances are typed. */
     private static final double SAID = 34;
 
+    /** At the right of their heading, so that it stands over them; pixels. */
+    private static final double BESIDE_TICKS = 29;
+
     private final Session session;
     private final Marker marker;
     private final Label title = new Label();
@@ -57,6 +61,10 @@ final class LevelCard extends VBox {
     private final ComboBox<String> other = new ComboBox<>();
     private final LengthField below;
     private final Label notBelow = new Label();
+    private final Label countsHead = new Label();
+    /** Over the ticks at the right of the places. */
+    private final HBox heads = new HBox(Parts.gap(), countsHead);
+
     private final VBox places = new VBox(2);
     private final Label apart = new Label();
     private final Button meet = new Button();
@@ -112,7 +120,9 @@ final class LevelCard extends VBox {
         foot.setAlignment(Pos.TOP_LEFT);
         addEventHandler(CheckedField.JUDGED, e -> judged());
         offer = new LevelOffer(marker);
-        getChildren().setAll(top, new HBox(6, place, along, round), offer, belowRow, places, foot);
+        getChildren().setAll(top, new HBox(6, place, along, round), offer, belowRow, new VBox(heads, places), foot);
+        countsHead.getStyleClass().add("quiet");
+        heads.setPadding(new Insets(0, BESIDE_TICKS, 0, 0));
         meet.getStyleClass().add("small");
         meet.setMinWidth(USE_PREF_SIZE);
         meet.setOnAction(e -> letMeet());
@@ -231,6 +241,9 @@ final class LevelCard extends VBox {
             rows.forEach(r -> wrong.getChildren().add(r.wrong));
             judged();
         }
+        Parts.present(heads, !rows.isEmpty());
+        countsHead.setText(words.of("editor.level.counts.head"));
+        Hints.on(countsHead, words.of("editor.level.counts.hint"));
         boolean misses = !now.misses().isEmpty();
         apart.setText(misses ? now.misses() : words.of("editor.level.apart"));
         apart.getStyleClass().setAll("label", misses ? "complaint" : "quiet");

@@ -170,6 +170,7 @@ public final class SheetPanel extends VBox {
         boolean marking = key.equals("marks");
         Parts.present(here.getParent(), !marking);
         here.fold(!key.equals("ease"));
+        here.leaveSeamsTo(key.equals("true") || key.equals("notes"));
         marker.open(marking);
     }
 

@@ -42,7 +42,8 @@ public final class SizePanel extends SheetPage {
         name.setHgrow(Priority.ALWAYS);
         grid.getColumnConstraints().add(name);
         for (int i = 0; i < 3; i++) {
-            ColumnConstraints number = new ColumnConstraints(96);
+            // As wide as what stands in it: the name takes the rest.
+            ColumnConstraints number = new ColumnConstraints();
             number.setHalignment(HPos.RIGHT);
             grid.getColumnConstraints().add(number);
         }
@@ -81,6 +82,7 @@ public final class SizePanel extends SheetPage {
             Label head = new Label(words.of("editor.size.head." + heads.get(i), own));
             Hints.on(head, words.of("editor.size.head." + heads.get(i) + ".hint", own));
             head.getStyleClass().add("size-head");
+            head.setMinWidth(USE_PREF_SIZE);
             grid.add(head, i, 0);
         }
         for (int row = 0; row < shown.lines().size(); row++) {
@@ -89,7 +91,9 @@ public final class SizePanel extends SheetPage {
             name.setWrapText(true);
             name.setAccessibleText(line.said());
             grid.add(name, 0, row + 1);
-            grid.add(new Label(line.before()), 1, row + 1);
+            Label before = new Label(line.before());
+            before.setMinWidth(USE_PREF_SIZE);
+            grid.add(before, 1, row + 1);
             grid.add(cell(line, line.here()), 2, row + 1);
             grid.add(cell(line, line.size()), 3, row + 1);
         }
@@ -126,6 +130,7 @@ public final class SizePanel extends SheetPage {
 
     private static Label cell(SizeWords.Line line, SizeWords.Cell cell) {
         Label label = new Label(cell.words());
+        label.setMinWidth(USE_PREF_SIZE);
         label.getStyleClass().add(line.asked() ? "size-asked" : cell.same() ? "size-kept" : "size-grown");
         return label;
     }

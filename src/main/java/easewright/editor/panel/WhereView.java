@@ -57,6 +57,7 @@ final class WhereView extends VBox {
     /** The keys go to the first question. */
     void takeKeys() {
         feels.getChildren().get(0).requestFocus();
+        Platform.runLater(() -> InView.first(question));
     }
 
     boolean isOpen() {
@@ -94,6 +95,7 @@ final class WhereView extends VBox {
                 advise(each);
                 // The answer has no place yet, and may lie below what is to be seen; the keys stay on the question.
                 Platform.runLater(() -> {
+                    InView.first(question);
                     InView.show(advice);
                     InView.show(chip);
                 });

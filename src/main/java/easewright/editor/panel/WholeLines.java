@@ -23,7 +23,7 @@ final class WholeLines {
     /** How far from an edge lines may be left out, one that stands beside the next included; pixels. */
     private static final double FAR = 2 * LINE;
 
-    /** So much of a line of words, above and below, is blank; pixels. */
+    /** So much of a line of words, above, is blank; pixels. */
     private static final double RIM = 1;
 
     /** Less than this is not seen, pixels. */
@@ -41,8 +41,15 @@ final class WholeLines {
         follow(null, page.getScene());
     }
 
-    static void on(ScrollPane page, Region content) {
-        new WholeLines(page, content);
+    static WholeLines on(ScrollPane page, Region content) {
+        return new WholeLines(page, content);
+    }
+
+    /** The first place no higher than this that can stand at the top of the page without a line being cut, pixels. */
+    double wholeBelow(double top) {
+        List<double[]> lines = new ArrayList<>();
+        gather(content, 0, top, top + page.getViewportBounds().getHeight(), lines);
+        return first(lines, top);
     }
 
     private void follow(Scene was, Scene is) {
@@ -136,7 +143,8 @@ final class WholeLines {
                     Math.max(1, (int) Math.round((to - from) / (text.getFont().getSize() * 1.2)));
             double high = (to - from) / count;
             for (int i = 0; i < count; i++) {
-                lines.add(new double[] {from + i * high + RIM, from + (i + 1) * high - RIM});
+                // The tails of its letters reach to its very end.
+                lines.add(new double[] {from + i * high + RIM, from + (i + 1) * high});
             }
         } else if (isBox(node) && to - from <= LINE) {
             lines.add(new double[] {from, to});
@@ -149,7 +157,7 @@ final class WholeLines {
 
     /** What is seen by its own outline, or is one thing however many parts it has, such as a tick box with its words. */
     private static boolean isBox(Node node) {
-        if (node instanceof SourceMark) {
+        if (node.getStyleClass().contains("source-mark")) {
             // It reaches beyond its line, but is seen within it.
             return false;
         }

@@ -2,6 +2,8 @@ package easewright.editor.mark;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import easewright.editor.model.TableScenes;
+import easewright.editor.paint.TableScene;
 import easewright.geom.Point;
 import easewright.pattern.LevelKind;
 import easewright.pattern.Pattern;
@@ -51,5 +53,30 @@ class LevelsViewTest {
         Pattern now = bare.session.desk().pattern();
         bare.session.edit(LevelEdits.below(now, "knee", "waist", 500));
         assertThat(others(bare, "hip")).containsExactly("waist");
+    }
+
+    /** A piece is as wide here as its label on the table says, and as often. */
+    @Test
+    void widthsAreToldAsOnTheTable() throws Exception {
+        Bare bare = Bare.skirt();
+        bare.marker.suggesting().accept();
+        TableScene scene = new TableScenes().of(bare.session.desk());
+        int compared = 0;
+        for (LevelsView.Row row : LevelsView.of(bare.session.desk()).levels()) {
+            for (LevelsView.Place place : row.places()) {
+                TableScene.PieceSight piece = scene.pieces().stream()
+                        .filter(p -> p.piece().id().equals(place.piece()))
+                        .findFirst()
+                        .orElseThrow();
+                TableScene.LevelSight level = piece.levels().stream()
+                        .filter(l -> l.level().equals(row.name()))
+                        .findFirst()
+                        .orElseThrow();
+                assertThat(level.figures()).isEqualTo(place.width());
+                assertThat(place.width()).contains("2 \u00d7");
+                compared++;
+            }
+        }
+        assertThat(compared).isGreaterThan(3);
     }
 }
