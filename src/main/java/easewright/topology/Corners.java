@@ -19,6 +19,12 @@ final class Corners {
 
     private static final double JOINED = 1e-7;
 
+    /**
+     * Sides part by no more where one goes on in the direction of the other but for rounding, mm: they nearly lie on one
+     * another then, and where they would meet could be looked for at thousands of places.
+     */
+    private static final double SMOOTH = 1e-5;
+
     private final Outline drawn;
     private final double[] distances;
     private final double side;
@@ -83,7 +89,7 @@ final class Corners {
         Point end = one.get(one.size() - 2).end();
         Point start = two.get(1).start();
         corners[next] = start;
-        if (end.distance(start) <= JOINED) {
+        if (end.distance(start) <= SMOOTH) {
             return;
         }
         if (!drawnOut(i, next, end, start)) {
@@ -178,7 +184,7 @@ final class Corners {
     private static void bridge(List<Part> all, Point to, int source) {
         if (!all.isEmpty()) {
             Point from = all.get(all.size() - 1).segment().end();
-            if (from.distance(to) > JOINED) {
+            if (from.distance(to) > SMOOTH) {
                 all.add(new Part(new Line(from, to), source));
             }
         }

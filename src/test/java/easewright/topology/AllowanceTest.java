@@ -64,6 +64,32 @@ class AllowanceTest {
         }
     }
 
+    /** A curve that sets out in the direction of the line before it but for the last digits has no corner there. */
+    @Test
+    void aJoinThatIsSmoothButForRoundingIsNoCorner() {
+        Random random = new Random(97);
+        for (int round = 0; round < 60; round++) {
+            double lean = random.nextGaussian() * 5e-8;
+            Point join = new Point(100 * lean, 100);
+            double bend = 10 * random.nextDouble();
+            Outline outline = new Outline(List.of(
+                    new easewright.geom.Line(Point.ORIGIN, join),
+                    new Cubic(
+                            join, new Point(join.x(), 130), new Point(join.x() + bend / 3, 160), new Point(bend, 190)),
+                    new easewright.geom.Line(new Point(bend, 190), new Point(-80, 190)),
+                    new easewright.geom.Line(new Point(-80, 190), new Point(-80, 0)),
+                    new easewright.geom.Line(new Point(-80, 0), Point.ORIGIN)));
+            for (double distance : new double[] {10, -10}) {
+                Outline parallel = inside(outline, distance).outline();
+                for (Segment segment : parallel.segments()) {
+                    assertThat(segment.length()).isGreaterThan(0.01);
+                }
+                Point beside = parallel.nearest(join).point();
+                assertThat(beside.distance(join)).isCloseTo(10, within(1e-5));
+            }
+        }
+    }
+
     @Test
     void directionOfDrawingDoesNotMatter() {
         Outline one = Sketch.outline("0,0 100,0 (140,30 120,80) 90,120 0,120");
