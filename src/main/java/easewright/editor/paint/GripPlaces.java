@@ -2,13 +2,16 @@ package easewright.editor.paint;
 
 import easewright.geom.Point;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
  * Where the grips are drawn by which the ends of a level are taken hold of: at the ends, and where those of pieces that
- * lie close would touch each other, beside them on their own piece. On pieces too small for that they are dots.
+ * lie close would touch each other, beside them on their own piece. One whose end is a corner or bears a notch lies off
+ * the piece beside it, as that is what the change is judged by. On pieces too small for all that they are dots.
  */
 public final class GripPlaces {
     /** Grips whose middles are so far apart can be told apart and pressed, pixels. */
@@ -20,6 +23,15 @@ public final class GripPlaces {
     /** How far beside the level, as parts of what is apart. */
     private static final double[] BESIDE = {0, 1, -1, 2, -2};
 
+    /** So far into the piece from a marked end, where it must be there: a stem is seen beyond a notch. */
+    private static final double[] PAST_NOTCH = {2 * OverlayPainter.GRIP + 9, 2 * OverlayPainter.GRIP + 2};
+
+    /** How far off its piece the grip of a marked end may be drawn, and then how far up, pixels: clear of the seam. */
+    private static final double[][] OUTWARD = {{2 * OverlayPainter.GRIP + 2, 0}, {OverlayPainter.GRIP + 3, 17}};
+
+    /** A grip off its piece keeps so far from the ends of others, pixels. */
+    private static final double KEPT_OFF = OverlayPainter.GRIP + 3;
+
     /** On a piece narrower than this a grip would cover all there is to be seen of it, pixels. */
     private static final double NARROW = 10;
 
@@ -30,16 +42,18 @@ public final class GripPlaces {
      *
      * @param piece   which piece it is an end on
      * @param outward unit direction away from the cloth
+     * @param marked  whether it is a corner or bears a notch, to be seen beside the grip
      */
-    public record End(String piece, Point at, Point outward) {}
+    public record End(String piece, Point at, Point outward, boolean marked) {}
 
     /**
      * Where one is drawn.
      *
      * @param off   from the end of the level, pixels
-     * @param small a dot: there is no room for more
+     * @param small  a dot: there is no room for more
+     * @param marked whether a corner or a notch at the end is to be seen
      */
-    public record Place(Point off, boolean small) {}
+    public record Place(Point off, boolean small, boolean marked) {}
 
     /** A place for each of the ends, in their order. */
     public static List<Place> of(List<End> ends) {
@@ -57,8 +71,9 @@ public final class GripPlaces {
         }
         List<Place> places = new ArrayList<>();
         for (int i = 0; i < ends.size(); i++) {
+            boolean marked = ends.get(i).marked();
             boolean small = full.contains(ends.get(i).piece());
-            places.add(small ? new Place(Point.ORIGIN, true) : new Place(offs.get(i), false));
+            places.add(small ? new Place(Point.ORIGIN, true, marked) : new Place(offs.get(i), false, marked));
         }
         return places;
     }
@@ -70,10 +85,16 @@ public final class GripPlaces {
         if (2 * most < NARROW) {
             return null;
         }
-        boolean crowded = isCrowded(ends, i);
+        boolean crowded = isCrowded(ends, i, APART);
+        if (end.marked() && !crowded) {
+            Optional<Point> off = outside(ends, i, taken);
+            if (off.isPresent()) {
+                return off.get();
+            }
+        }
         Point along = end.outward().times(-1);
         for (double beside : BESIDE) {
-            for (double inward : INWARD) {
+            for (double inward : end.marked() ? PAST_NOTCH : INWARD) {
                 // Both of two neighbours draw back a little, so that neither lies on the other's piece.
                 boolean onTheEdge = crowded && inward == 0;
                 if (!onTheEdge) {
@@ -89,9 +110,26 @@ public final class GripPlaces {
         return null;
     }
 
-    private static boolean isCrowded(List<End> ends, int i) {
+    /** The first place off the piece that is apart from those taken and from all ends, those to come as well. */
+    private static Optional<Point> outside(List<End> ends, int i, List<Point> taken) {
+        End end = ends.get(i);
+        Point across = end.outward().quarterTurned();
+        Point up = across.y() > 0 ? across.times(-1) : across;
+        return Arrays.stream(OUTWARD)
+                // Both of two neighbours go the same way, and do not touch.
+                .filter(way -> !isCrowded(ends, i, 2 * way[0] + APART))
+                .map(way -> end.outward().times(way[0]).plus(up.times(way[1])))
+                .filter(off -> {
+                    Point at = end.at().plus(off);
+                    return taken.stream().allMatch(t -> t.distance(at) >= APART)
+                            && ends.stream().allMatch(e -> e.at().distance(at) >= KEPT_OFF);
+                })
+                .findFirst();
+    }
+
+    private static boolean isCrowded(List<End> ends, int i, double apart) {
         for (int k = 0; k < ends.size(); k++) {
-            if (k != i && ends.get(k).at().distance(ends.get(i).at()) < APART) {
+            if (k != i && ends.get(k).at().distance(ends.get(i).at()) < apart) {
                 return true;
             }
         }

@@ -18,7 +18,9 @@ final class LevelLabel {
     private static final double[] PARTS = {0.25, 0.5, 0.75, 1};
 
     /** Along a line beside which it stands. */
-    private static final double[] ALONG = {0.5, 0.39, 0.61, 0.28, 0.72, 0.33, 0.67, 0.44, 0.56, 0.22, 0.78, 0.17, 0.83};
+    private static final double[] ALONG = {
+        0.5, 0.39, 0.61, 0.28, 0.72, 0.33, 0.67, 0.305, 0.695, 0.44, 0.56, 0.22, 0.78, 0.17, 0.83
+    };
 
     /** Between a label and what it keeps off. */
     private static final double EDGE = 6;
@@ -39,9 +41,9 @@ final class LevelLabel {
 
     /**
      * How far beyond the end of its line the middle of a label may lie that stands well above or below it, as parts of its
-     * width: a leader straight down from the end would run along the seam.
+     * width: a leader straight down from the end would run along the seam; so it may only in a hollow such as an armhole.
      */
-    private static final double[] UNDER = {0.5, 0.8, -0.5, -0.8};
+    private static final double[] UNDER = {0.5, 0.8, -0.5, -0.8, 0.2};
 
     /** A longer leader is not followed by the eye. */
     private static final double LONGEST = 120;
@@ -58,7 +60,7 @@ final class LevelLabel {
 
     private static final Font AT_REST = Font.font(11.5);
     private static final Font AT_WORK = Font.font(Font.getDefault().getFamily(), FontWeight.BOLD, 12.5);
-    private static final Font COMPACT = Font.font(Font.getDefault().getFamily(), FontWeight.BOLD, 11);
+    private static final Font COMPACT = AT_REST;
 
     private final List<String> rows;
     private final boolean chosen;
@@ -85,7 +87,7 @@ final class LevelLabel {
         this.off = off;
         double longest =
                 rows.stream().mapToDouble(row -> Ruler.width(row, font())).max().orElse(0);
-        width = longest + (compact ? 10 : 14);
+        width = longest + (compact ? 8 : 14);
         height = (chosen && !compact ? 22 : 18) + (rows.size() - 1) * pitch();
     }
 
@@ -104,6 +106,19 @@ final class LevelLabel {
     /** Of what is seen of its level. */
     Point middle() {
         return seen.at(0.5);
+    }
+
+    boolean isAtWork() {
+        return chosen;
+    }
+
+    boolean isCompact() {
+        return compact;
+    }
+
+    /** The same words in smaller letters, which fit wherever this stands. */
+    LevelLabel inSmallLetters() {
+        return new LevelLabel(rows, chosen, true, length, seen, off);
     }
 
     double width() {

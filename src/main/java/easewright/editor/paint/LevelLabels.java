@@ -30,14 +30,12 @@ final class LevelLabels {
     /** A long name is shortened to so many letters where there is no room for it. */
     private static final int LETTERS = 12;
 
-    /** What stands between how often a width counts and the width. */
-    private static final String TIMES = "\u00d7";
-
     private final GraphicsContext gc;
     private final Viewport view;
     private final Ink ink;
     private final TableScene.PieceSight sight;
     private final LabelRoom room;
+    private final List<Placed> placed = new ArrayList<>();
     private final Set<String> labelled = new HashSet<>();
     private final Map<String, Optional<Seen>> lines = new HashMap<>();
 
@@ -87,23 +85,11 @@ final class LevelLabels {
     }
 
     private Optional<LevelLabel> inTwoRows(TableScene.LevelSight level) {
-        return label(level, List.of(level.name(LETTERS), level.figures()));
+        return label(level, List.of(level.head(LETTERS), level.figures()));
     }
 
     private Optional<LevelLabel> compact(TableScene.LevelSight level) {
-        return label(level, List.of(level.name(LETTERS), level.figures()), true);
-    }
-
-    /** With how often the width counts in a row of its own. */
-    private Optional<LevelLabel> inThreeRows(TableScene.LevelSight level) {
-        int sign = level.figures().indexOf(TIMES);
-        if (sign < 0) {
-            return Optional.empty();
-        }
-        int end = sign + TIMES.length();
-        String times = level.figures().substring(0, end).strip();
-        String width = level.figures().substring(end).strip();
-        return label(level, List.of(level.name(LETTERS), times, width), true);
+        return label(level, List.of(level.head(LETTERS), level.figures()), true);
     }
 
     private Stream<TableScene.LevelSight> atWork() {
@@ -115,6 +101,29 @@ final class LevelLabels {
         ONE_ROW,
         TWO_ROWS,
         COMPACT
+    }
+
+    /** A label that has found its place. */
+    private record Placed(LevelLabel label, Point at) {}
+
+    /** Whether a label of a level at work had room in small letters alone. */
+    boolean isCompact() {
+        return placed.stream().anyMatch(p -> p.label().isCompact());
+    }
+
+    /**
+     * Writes what has found its place.
+     *
+     * @param compact in small letters, as another piece has to: those of one level are read together
+     */
+    void write(boolean compact) {
+        placed.forEach(p -> {
+            LevelLabel label = compact && !p.label().isCompact() && p.label().isAtWork()
+                    ? p.label().inSmallLetters()
+                    : p.label();
+            label.write(gc, ink, p.at());
+        });
+        placed.clear();
     }
 
     /** The best form in which all labels of levels at work have room on their lines; two rows where there is none. */
@@ -157,8 +166,6 @@ final class LevelLabels {
             boolean done = write(level, forms, this::onLine)
                     || write(level, forms, this::aboveOrBelow)
                     || write(level, large, this::beyond)
-                    || write(level, inThreeRows(level), this::onLine)
-                    || write(level, inThreeRows(level), this::aboveOrBelow)
                     || write(level, large, this::led)
                     || write(level, compact(level), this::led)
                     || write(level, inTwoRows(level), this::over);
@@ -177,7 +184,7 @@ final class LevelLabels {
         Optional<Point> at = label.flatMap(place);
         at.ifPresent(middle -> {
             LevelLabel words = label.orElseThrow();
-            words.write(gc, ink, middle);
+            placed.add(new Placed(words, middle));
             words.leader(middle).ifPresent(room::putLeader);
             room.told()
                     .level(
@@ -194,7 +201,20 @@ final class LevelLabels {
     }
 
     private Optional<Point> beyond(LevelLabel l) {
-        return take(l, l.offEnds());
+        return take(l, onOwnSide(l)).or(() -> take(l, l.offEnds()));
+    }
+
+    /** Off the ends of its line, where no other piece lies close by: beside that one it would seem to be of it. */
+    private List<Point> onOwnSide(LevelLabel l) {
+        return l.offEnds().stream()
+                .filter(at -> !room.papers()
+                        .isCloseToOther(
+                                at,
+                                l.width(),
+                                l.height(),
+                                l.middle(),
+                                sight.piece().id()))
+                .toList();
     }
 
     /** On a leader, at last where something may come to lie over the table. */
@@ -209,18 +229,22 @@ final class LevelLabels {
     /** The same apart from all levels: on the line of another one it would seem to be of that. */
     private Optional<Point> apart(LevelLabel l, List<Point> middles) {
         return middles.stream()
-                .filter(at -> room.isClear(at, l.width(), l.height()) && leads(l, at))
+                .filter(at -> isClearOfRim(l, at) && room.isClear(at, l.width(), l.height()) && leads(l, at))
                 .filter(at -> room.takeClear(at, l.width(), l.height()))
                 .findFirst();
     }
 
     private Optional<Point> take(LevelLabel l, List<Point> middles) {
-        return room.takeClear(middles, l.width(), l.height(), at -> leads(l, at));
+        return room.takeClear(middles, l.width(), l.height(), at -> isClearOfRim(l, at) && leads(l, at));
     }
 
     /** Off the paper it stands clear of the cutting line as well, if it can. */
     private Optional<Point> onLine(LevelLabel l) {
         return l.fitsItsLevel() ? apart(l, l.offPaper()).or(() -> take(l, l.onLine())) : Optional.empty();
+    }
+
+    private boolean isClearOfRim(LevelLabel l, Point at) {
+        return room.view().isClearOfRim(at, l.width(), l.height());
     }
 
     private boolean leads(LevelLabel l, Point at) {
@@ -235,6 +259,7 @@ final class LevelLabels {
         }
         List<Point> middles = new ArrayList<>(l.onLine());
         middles.addAll(l.besideLine());
+        middles.removeIf(at -> !isClearOfRim(l, at));
         return room.take(middles, l.width(), l.height());
     }
 
@@ -271,8 +296,9 @@ final class LevelLabels {
     /** Takes the best place where it hides nothing. */
     private Optional<Point> free(LevelLabel l) {
         return onLine(l)
-                .or(() -> apart(l, l.offEnds()))
-                .or(() -> l.fitsItsLevel() ? apart(l, l.besideLine()) : Optional.empty());
+                .or(() -> apart(l, onOwnSide(l)))
+                .or(() -> l.fitsItsLevel() ? apart(l, l.besideLine()) : Optional.empty())
+                .or(() -> apart(l, l.offEnds()));
     }
 
     /** The way off the paper, up or down, from a level along the edge of its piece: there its label hides no dart. */

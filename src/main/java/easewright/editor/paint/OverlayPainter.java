@@ -27,6 +27,11 @@ public final class OverlayPainter {
     /** Half the size of the foot of a stem, on the seam, pixels. */
     private static final double FOOT = 3.5;
 
+    /** How far from a marked end its stem begins, off the piece and on it, pixels. */
+    private static final double PAST_LINE = 3.5;
+
+    private static final double PAST_NOTCH = 10.5;
+
     /**
      * A place to take hold of.
      *
@@ -34,9 +39,10 @@ public final class OverlayPainter {
      * @param off     from there to where it is drawn, pixels
      * @param outward unit direction in which it is pulled
      * @param small   there is room for a dot alone
+     * @param marked  there is a corner or a notch at the end, which the stem leaves to be seen
      * @param active  under the pointer, in the hand, or with the keyboard's focus
      */
-    public record Grip(Point end, Point off, Point outward, boolean small, boolean active) {
+    public record Grip(Point end, Point off, Point outward, boolean small, boolean marked, boolean active) {
         /** The middle of what is drawn, pixels. */
         public Point at() {
             return end.plus(off);
@@ -82,6 +88,12 @@ public final class OverlayPainter {
     private static void stem(GraphicsContext gc, Ink ink, Grip grip) {
         gc.setStroke(ink.moved());
         gc.setLineWidth(2);
+        if (grip.marked()) {
+            double past = grip.off().dot(grip.outward()) > 0 ? PAST_LINE : PAST_NOTCH;
+            Point from = grip.end().plus(grip.off().unit().times(past));
+            gc.strokeLine(from.x(), from.y(), grip.at().x(), grip.at().y());
+            return;
+        }
         gc.strokeLine(grip.end().x(), grip.end().y(), grip.at().x(), grip.at().y());
         gc.setFill(ink.moved());
         gc.fillOval(grip.end().x() - FOOT, grip.end().y() - FOOT, 2 * FOOT, 2 * FOOT);

@@ -9,6 +9,9 @@ import java.util.Map;
 
 /** The outlines of the pieces as they lie on the screen, pixels: what is paper and what is bare table. */
 final class Papers {
+    /** Words nearer to a piece than this seem to be about it, pixels. */
+    private static final double CLOSE = 28;
+
     private final List<Paper> all = new ArrayList<>();
 
     /** By their pieces. */
@@ -34,6 +37,18 @@ final class Papers {
     /** Whether a pixel lies on no piece. */
     boolean isOnTable(Point pixel) {
         return all.stream().noneMatch(paper -> paper.outline().surrounds(pixel));
+    }
+
+    /**
+     * Whether a plate lies so close to another piece that it would seem to be about that one.
+     *
+     * @param place on the piece that it is about
+     */
+    boolean isCloseToOther(Point middle, double width, double height, Point place, String piece) {
+        return all.stream()
+                .filter(paper -> !paper.piece().equals(piece))
+                .anyMatch(paper -> paper.outline().meets(middle, width + 2 * CLOSE, height, 0)
+                        && !paper.outline().surrounds(place));
     }
 
     /**

@@ -26,6 +26,9 @@ final class PiecePainter {
     /** The same once it is kept. */
     static final double DONE = 2;
 
+    /** So much of the colour of a line is laid over the line as it was drawn: its own colour shows, and it is plain enough. */
+    static final double OVER_DRAWN = 0.8;
+
     private final GraphicsContext gc;
     private final Viewport view;
     private final Ink ink;
@@ -155,7 +158,7 @@ final class PiecePainter {
      * @param drawn whether the lines lie on the paper as they were drawn, with the colours they have there
      */
     private void riders(boolean drawn) {
-        pen.set(drawn ? ink.quiet().deriveColor(0, 1, 1, 0.4) : ink.quiet(), 1);
+        pen.set(drawn ? ink.quiet().deriveColor(0, 1, 1, OVER_DRAWN) : ink.quiet(), 1);
         sight.riders().forEach(r -> {
             gc.beginPath();
             kept.path(r.segments()).lay(gc, 0, 0, false);

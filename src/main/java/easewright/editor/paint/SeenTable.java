@@ -14,6 +14,9 @@ import java.util.Optional;
  * @param box pixels
  */
 record SeenTable(Box box) {
+    /** A plate keeps so far from the rim, where the keys' focus is shown, pixels. */
+    private static final double RIM = 5;
+
     /** How much of the view buttons and messages take at its foot, pixels. */
     static final double FOOT = 56;
 
@@ -22,6 +25,11 @@ record SeenTable(Box box) {
 
     boolean isSeen(Box place) {
         return box.contains(place);
+    }
+
+    /** Whether a plate stands clear of the rim. */
+    boolean isClearOfRim(Point middle, double width, double height) {
+        return box.contains(LabelRoom.around(middle, width + 2 * RIM, height + 2 * RIM));
     }
 
     /** Whether words stand above the foot of the view, where buttons and messages lie over the table. */

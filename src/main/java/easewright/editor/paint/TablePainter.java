@@ -117,7 +117,10 @@ public final class TablePainter {
                 .toList();
         LevelLabels.Form common = LevelLabels.common(labels, room);
         labels.forEach(label -> label.atWork(common));
+        boolean compact = labels.stream().anyMatch(LevelLabels::isCompact);
+        labels.forEach(label -> label.write(compact));
         labels.forEach(LevelLabels::clearOthers);
+        labels.forEach(label -> label.write(false));
         SizesAlike alike = new SizesAlike();
         List<NamePainter> names = seen.stream()
                 .map(piece -> new NamePainter(gc, view, ink, piece, room, words, alike))
@@ -125,6 +128,7 @@ public final class TablePainter {
         names.forEach(NamePainter::onPiece);
         names.forEach(NamePainter::elsewhereThanOn);
         labels.forEach(LevelLabels::others);
+        labels.forEach(label -> label.write(false));
         return room;
     }
 

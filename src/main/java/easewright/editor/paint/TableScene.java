@@ -123,6 +123,14 @@ public record TableScene(List<PieceSight> pieces, List<Caption> beside, boolean 
             return runs.stream().flatMap(run -> run.segments().stream());
         }
 
+        /** What stands before the figures, with the name of the level shortened to so many letters. */
+        String head(int letters) {
+            String head = label.endsWith(figures)
+                    ? label.substring(0, label.length() - figures.length()).strip()
+                    : name();
+            return head.startsWith(level) ? NameRows.shortened(level, letters) + head.substring(level.length()) : head;
+        }
+
         /** What it is called where its width has no room: with its size, where it has one. */
         String name() {
             return name(Integer.MAX_VALUE);

@@ -3,9 +3,11 @@ package easewright.editor.panel;
 import easewright.editor.model.Hold;
 import easewright.editor.paint.GripPlaces;
 import easewright.editor.paint.OverlayPainter;
+import easewright.editor.paint.SeenUnder;
 import easewright.editor.paint.Viewport;
 import easewright.geom.Point;
 import easewright.pattern.EdgeRef;
+import easewright.pattern.Piece;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,6 +22,7 @@ final class TableHolds {
     /** Where they are drawn, from the holds; what that was worked out for. */
     private List<GripPlaces.Place> places = List.of();
 
+    private List<Piece> pieces = List.of();
     private Runnable heard = () -> {};
     private double scale;
     private boolean settled;
@@ -44,6 +47,11 @@ final class TableHolds {
     private void take(List<Hold> now) {
         pointed = isPointed() ? next(holds.get(pointed).edge(), pointed, now) : -1;
         holds = now;
+    }
+
+    /** The pieces on which the holds are: their notches and corners are to be seen beside the grips. */
+    void onPieces(List<Piece> now) {
+        pieces = now;
     }
 
     /** A hand has let go. */
@@ -71,7 +79,8 @@ final class TableHolds {
     List<OverlayPainter.Grip> grips(Viewport view) {
         if (!settled || view.scale() != scale) {
             places = GripPlaces.of(holds.stream()
-                    .map(h -> new GripPlaces.End(h.pieceId(), view.toScreen(h.at()), h.outward()))
+                    .map(h -> new GripPlaces.End(
+                            h.pieceId(), view.toScreen(h.at()), h.outward(), isMarked(h, view.scale())))
                     .toList());
             scale = view.scale();
             settled = true;
@@ -84,9 +93,16 @@ final class TableHolds {
                     place.off(),
                     holds.get(i).outward(),
                     place.small(),
+                    place.marked(),
                     i == pointed));
         }
         return grips;
+    }
+
+    private boolean isMarked(Hold hold, double scale) {
+        return pieces.stream()
+                .filter(piece -> piece.id().equals(hold.pieceId()))
+                .anyMatch(piece -> SeenUnder.isThere(piece, hold.at(), scale));
     }
 
     /** The one that a press at a pixel means, or −1: the nearest, within a circle no smaller than a fingertip asks for. */

@@ -18,8 +18,8 @@ class GripPlacesTest {
         List<GripPlaces.End> ends = new ArrayList<>();
         double x = 100;
         for (int i = 0; i < widths.length; i++) {
-            ends.add(new GripPlaces.End("piece " + i, new Point(x, 300), LEFT));
-            ends.add(new GripPlaces.End("piece " + i, new Point(x + widths[i], 300), RIGHT));
+            ends.add(new GripPlaces.End("piece " + i, new Point(x, 300), LEFT, false));
+            ends.add(new GripPlaces.End("piece " + i, new Point(x + widths[i], 300), RIGHT, false));
             x += widths[i] + gap;
         }
         return ends;
@@ -85,6 +85,34 @@ class GripPlacesTest {
             }
         }
         assertThat(back).isGreaterThan(500);
+    }
+
+    /** Beside a notch or a corner a grip lies off its piece with a stem, of two neighbours both alike. */
+    @Test
+    void whatLiesUnderAnEndIsSeenBesideItsGrip() {
+        int outside = 0;
+        for (double gap = 22; gap < 120; gap += 1) {
+            List<GripPlaces.End> ends = row(gap, 200, 150).stream()
+                    .map(e -> new GripPlaces.End(e.piece(), e.at(), e.outward(), true))
+                    .toList();
+            List<GripPlaces.Place> places = GripPlaces.of(ends);
+            for (int i = 0; i < ends.size(); i++) {
+                Point at = ends.get(i).at().plus(places.get(i).off());
+                assertThat(places.get(i).off().norm()).as("gap %s", gap).isGreaterThan(2 * OverlayPainter.GRIP);
+                for (GripPlaces.End end : ends) {
+                    assertThat(at.distance(end.at())).as("gap %s", gap).isGreaterThan(OverlayPainter.GRIP + 2);
+                }
+                outside += places.get(i).off().dot(ends.get(i).outward()) > 0 ? 1 : 0;
+            }
+            if (gap > 46) {
+                assertThat(places.get(1).off().x()).isPositive();
+                assertThat(places.get(1).off().y())
+                        .isEqualTo(places.get(2).off().y());
+                assertThat(places.get(1).off().x())
+                        .isEqualTo(-places.get(2).off().x());
+            }
+        }
+        assertThat(outside).isGreaterThan(250);
     }
 
     /** On pieces as narrow as a dot there is room for dots alone. */

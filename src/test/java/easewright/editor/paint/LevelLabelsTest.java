@@ -110,6 +110,63 @@ class LevelLabelsTest {
         }
     }
 
+    /** How often a width counts and the width stand in one row, and words keep off the rim of the table. */
+    @Test
+    void figuresAreNotTorn() throws Exception {
+        int told = 0;
+        for (String sample : SAMPLES) {
+            Session session = sample(sample);
+            for (Level level : session.desk().pattern().levels()) {
+                session.chooseLevel(level.name());
+                TableScene scene = new TableScenes().of(session.desk());
+                LabelRoom room = painted(scene, 828, 747);
+                for (int x = 0; x < 828; x += 4) {
+                    assertThat(room.told().levelAt(new Point(x, 4)))
+                            .as("%s, %s at the rim", sample, level.name())
+                            .isEmpty();
+                }
+                for (TableScene.PieceSight piece : scene.pieces()) {
+                    for (List<String> rows : room.told().levels(piece.piece().id())) {
+                        assertThat(rows).as("%s, %s", sample, level.name()).hasSizeLessThanOrEqualTo(2);
+                        assertThat(rows.get(rows.size() - 1)).doesNotEndWith("×");
+                        told++;
+                    }
+                }
+            }
+        }
+        assertThat(told).isGreaterThan(60);
+    }
+
+    /** Between two pieces a label would seem to be of the next one: it stands on the free side of its own. */
+    @Test
+    void wordsBetweenPiecesAreCloseToTheOther() {
+        LabelRoom room = new LabelRoom();
+        room.putPaper("own", DrawnLine.through(square(100, 0, 100)));
+        room.putPaper("other", DrawnLine.through(square(280, 0, 100)));
+        Point level = new Point(150, 50);
+        assertThat(room.papers().isCloseToOther(new Point(240, 50), 60, 18, level, "own"))
+                .isTrue();
+        assertThat(room.papers().isCloseToOther(new Point(60, 50), 60, 18, level, "own"))
+                .isFalse();
+        assertThat(room.papers().isCloseToOther(new Point(240, 50), 20, 18, level, "own"))
+                .isFalse();
+    }
+
+    @Test
+    void theHeadOfALabelIsTheSameInOneRowAndInTwo() {
+        TableScene.LevelSight sized = new TableScene.LevelSight(
+                "thigh of the leg",
+                Optional.of("14"),
+                List.of(),
+                false,
+                "thigh of the leg 14: 2 × 20 cm",
+                "2 × 20 cm",
+                true,
+                true);
+        assertThat(sized.head(99)).isEqualTo("thigh of the leg 14:");
+        assertThat(sized.head(8)).endsWith(" 14:").hasSizeLessThan(14);
+    }
+
     /** Wherever a label stands off its line there is a leader from the line to its plate. */
     @Test
     void aLabelOffItsLineHasALeader() {
