@@ -23,7 +23,9 @@ final class DartsFold implements Rule {
                 if (!Cutting.same(difference)) {
                     findings.add(Finding.of("dart-legs-unequal", Severity.CAUTION, piece.name())
                             .with("dart", dart.name())
-                            .with("difference", difference));
+                            .with("difference", difference)
+                            .with("x", dart.mouth1().towards(dart.mouth2(), 0.5).x())
+                            .with("y", dart.mouth1().towards(dart.mouth2(), 0.5).y()));
                 }
             }
         }

@@ -16,7 +16,9 @@ final class PlacesTrue implements Rule {
     public List<Finding> look(Sight sight) {
         Set<Finding> findings = new LinkedHashSet<>();
         for (Proposal proposal : Truing.proposals(sight.pattern(), sight.measures(), sight.pieces())) {
-            if (!Truing.isLittle(proposal.finding())) {
+            // Of legs that differ, the rule about darts speaks.
+            boolean legs = proposal.finding().code().equals("dart-legs-differ");
+            if (!legs && !Truing.isLittle(proposal.finding())) {
                 findings.add(proposal.finding());
             }
         }

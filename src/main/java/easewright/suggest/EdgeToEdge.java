@@ -49,7 +49,7 @@ final class EdgeToEdge {
                 nearest(namesakes, one, Math.max(12, 0.03 * one.mm())).ifPresent(two -> {
                     sides.remove(two);
                     String name = one.edge().name().replaceAll(" \\d$", "");
-                    unsewn.sew(name.equals("side") ? "side seam" : name, one, two, 0.9);
+                    unsewn.sewAlike(name.equals("side") ? "side seam" : name, one, two, 0.9);
                 });
             }
         }

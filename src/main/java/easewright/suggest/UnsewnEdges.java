@@ -23,6 +23,9 @@ final class UnsewnEdges {
     /** A difference smaller than this is no ease but drawing, mm. */
     private static final double DRAWING = 2.5;
 
+    /** Parts of a millimetre to which a length to ease in is kept. */
+    private static final double EXACT = 1e4;
+
     /** How sure it is that edges of different length belong together. */
     private static final double APART = 0.45;
 
@@ -62,10 +65,31 @@ final class UnsewnEdges {
 
     /** Sews one edge to one other. The back, being the one that is eased or stretched, goes first. */
     void sew(String name, SeamSide one, SeamSide two, double sure) {
-        boolean swap = two.onBack() && !one.onBack() && one.apart(two) > DRAWING;
+        boolean swap = isSwapped(one, two);
         SeamSide first = swap ? two : one;
         SeamSide second = swap ? one : two;
         add(name, List.of(first.ref()), List.of(second.ref()), List.of(first, second), first.mm(), second.mm(), sure);
+    }
+
+    /**
+     * The same with edges that are sewn as they lie, such as sides: where they differ, whether that is eased in or they are
+     * to be made equal is a question. Nothing is taken for ease.
+     */
+    void sewAlike(String name, SeamSide one, SeamSide two, double sure) {
+        if (one.apart(two) <= DRAWING) {
+            sew(name, one, two, sure);
+            return;
+        }
+        boolean swap = isSwapped(one, two);
+        SeamSide first = swap ? two : one;
+        SeamSide second = swap ? one : two;
+        Map<String, Object> values = Map.of("first", first.mm(), "second", second.mm(), "apart", one.apart(two));
+        Mate mate = new Mate(name, List.of(first.ref()), List.of(second.ref()), 0);
+        add(mate, List.of(first, second), first.mm(), second.mm(), new Reason("seam-apart", values, sure));
+    }
+
+    private static boolean isSwapped(SeamSide one, SeamSide two) {
+        return two.onBack() && !one.onBack() && one.apart(two) > DRAWING;
     }
 
     /** Sews one edge, counted once, to several. */
@@ -118,10 +142,15 @@ final class UnsewnEdges {
             double two,
             double sure) {
         double apart = Math.abs(one - two);
-        double ease = apart <= DRAWING ? 0 : Math.round(one - two);
+        double ease = apart <= DRAWING ? 0 : exact(one - two);
         String code = apart < ALIKE ? "same-length" : ease == 0 ? "about-length" : "near-length";
         Reason reason = new Reason(code, Map.of("first", one, "second", two, "apart", apart), sure);
         add(new Mate(name, first, second, ease), sides, one, two, reason);
+    }
+
+    /** A length to ease in is all that the sides differ by, not what is told of it: else the rest would be off. */
+    private static double exact(double mm) {
+        return Math.round(mm * EXACT) / EXACT;
     }
 
     private void add(Mate mate, List<SeamSide> sides, double one, double two, Reason reason) {

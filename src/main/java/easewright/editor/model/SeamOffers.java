@@ -86,12 +86,16 @@ final class SeamOffers {
                     choice.altered().findings(),
                     false));
         }
+        double longer = walk.first() - walk.second();
+        boolean plain = Math.abs(walk.mate().declaredEase()) < NO_EASE;
         String said = words.of(
-                "editor.follow.still",
+                plain ? "editor.follow.still" : "editor.follow.still-ease",
                 Map.of(
                         "mate", walk.mate().name(),
                         "apart", Math.abs(walk.drift()),
-                        "longer", walk.drift() > 0 ? sides.first() : sides.second()));
+                        "more", Math.abs(longer),
+                        "ease", Math.abs(walk.mate().declaredEase()),
+                        "longer", longer > 0 ? sides.first() : sides.second()));
         return new FollowUp(walk.mate().name(), walk.size(), said, "", presses, false);
     }
 

@@ -52,10 +52,23 @@ final class SeamsTried {
                         atWork ? partners : List.of()));
             });
         }
-        boolean any = !after.mates().isEmpty();
-        return lines.isEmpty() && any
-                ? List.of(new Effect.Line(Effect.Kind.FITS, words.of("editor.effect.fits")))
-                : lines;
+        return lines.isEmpty() ? asBefore(desk, after, words) : lines;
+    }
+
+    /** That nothing changed at any seam is good news only where they fitted. */
+    private static List<Effect.Line> asBefore(Desk desk, GarmentMeasures after, Words words) {
+        List<String> off = after.mates().stream()
+                .filter(walk -> !Cutting.same(walk.drift()))
+                .map(walk -> title(desk, walk))
+                .distinct()
+                .toList();
+        if (!off.isEmpty()) {
+            return List.of(new Effect.Line(
+                    Effect.Kind.DRIFTED, words.of("editor.effect.off-as-before", Map.of("mates", off))));
+        }
+        return after.mates().isEmpty()
+                ? List.of()
+                : List.of(new Effect.Line(Effect.Kind.FITS, words.of("editor.effect.fits")));
     }
 
     /** With the seams of all sizes in which it is tried. */

@@ -4,15 +4,19 @@ import easewright.alter.Altered;
 import easewright.alter.Moved;
 import easewright.alter.Proposal;
 import easewright.alter.Refusal;
+import easewright.alter.TrueUp;
 import easewright.alter.Truing;
 import easewright.geom.Curve;
 import easewright.geom.Line;
 import easewright.geom.Point;
 import easewright.geom.Segment;
+import easewright.pattern.Dart;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
 import easewright.text.Words;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -90,21 +94,32 @@ public record TrueWork(
     }
 
     /**
-     * The pattern with every place put right that can be, each a change of its own.
+     * The pattern with every place put right that can be, each a change of its own, also those that become untrue on the way.
      *
      * @param sizes in which to do so; every other stays the same objects. None where the pattern comes in one
      */
     public static Pattern all(Pattern pattern, List<String> sizes) {
         Pattern now = pattern;
-        for (Proposal proposal : Truing.proposals(pattern)) {
-            try {
-                now = isIn(proposal, sizes) ? proposal.apply(now).pattern() : now;
-            } catch (Refusal refusal) {
-                // It stays in the list, with the reason.
-                continue;
-            }
+        Set<List<Object>> tried = new HashSet<>();
+        Optional<Proposal> next = next(now, sizes, tried);
+        while (next.isPresent()) {
+            // What is refused stays in the list, with the reason.
+            now = TrueUp.one(now, next.get(), true).done().map(Altered::pattern).orElse(now);
+            next = next(now, sizes, tried);
         }
         return now;
+    }
+
+    /** The first that was not tried; each is, once. */
+    private static Optional<Proposal> next(Pattern now, List<String> sizes, Set<List<Object>> tried) {
+        return Truing.proposals(now).stream()
+                .filter(proposal -> isIn(proposal, sizes) && tried.add(place(proposal)))
+                .findFirst();
+    }
+
+    private static List<Object> place(Proposal proposal) {
+        return List.of(
+                proposal.size(), proposal.truing().matter(), proposal.truing().target());
     }
 
     private static Place place(Desk desk, Proposal proposal) {
@@ -117,7 +132,7 @@ public record TrueWork(
             TrueDrawn drawn = TrueDrawn.of(altered, before);
             return new Place(
                     what,
-                    brings(altered, drawn, words),
+                    brings(altered, before, drawn, words),
                     redraws(proposal, words),
                     Optional.of(altered.pattern()).filter(p -> !p.equals(before)),
                     pointed(before, proposal.finding(), Optional.of(drawn)));
@@ -142,7 +157,7 @@ public record TrueWork(
                         p.id(), at, drawn.map(d -> d.onOthers(p.id())).orElse(List.of()), lines));
     }
 
-    private static String brings(Altered altered, TrueDrawn drawn, Words words) {
+    private static String brings(Altered altered, Pattern before, TrueDrawn drawn, Words words) {
         List<String> said = new ArrayList<>();
         if (altered.findings().stream().anyMatch(f -> f.code().equals("trued-in-one-curve"))) {
             said.add(words.of("editor.true.in-one-curve"));
@@ -160,6 +175,7 @@ public record TrueWork(
         } else if (altered.moved().isEmpty()) {
             said.add(words.of("editor.true.moves-beside"));
         }
+        said.addAll(darts(altered, before, words));
         List<String> lengths = new ArrayList<>();
         for (Finding finding : altered.findings()) {
             if (finding.values().get("by.signed") instanceof Double by
@@ -174,6 +190,32 @@ public record TrueWork(
                         ? words.of("editor.true.lengths-kept")
                         : words.of("editor.true.lengths", Map.of("lengths", String.join("; ", lengths))));
         return String.join(" ", said);
+    }
+
+    /** What becomes of the darts: their legs are no edges. */
+    private static List<String> darts(Altered altered, Pattern before, Words words) {
+        List<String> said = new ArrayList<>();
+        for (Piece now : altered.pattern().pieces()) {
+            List<Dart> was = before.piece(now.id()).map(Piece::darts).orElse(List.of());
+            for (int i = 0; i < Math.min(was.size(), now.darts().size()); i++) {
+                Dart is = now.darts().get(i);
+                double wider = is.intake() - was.get(i).intake();
+                double leg = is.mouth1().distance(is.point())
+                        - was.get(i).mouth1().distance(was.get(i).point());
+                double other = is.mouth2().distance(is.point())
+                        - was.get(i).mouth2().distance(was.get(i).point());
+                if (Math.max(Math.abs(wider), Math.max(Math.abs(leg), Math.abs(other))) > NOTICED) {
+                    said.add(words.of(
+                            "editor.true.dart",
+                            Map.of(
+                                    "dart", is.name(),
+                                    "wider.signed", wider,
+                                    "one.signed", leg,
+                                    "other.signed", other)));
+                }
+            }
+        }
+        return said;
     }
 
     private static String redraws(Proposal proposal, Words words) {
