@@ -19,6 +19,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
+import javafx.scene.shape.Rectangle;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
 import javafx.stage.Stage;
@@ -95,6 +96,30 @@ class EaseStaysJourneyTest extends Journey {
                 .anyMatch(t -> t.contains("sources ask for at least"));
         robot.clickOn("#ease-waist .level-name");
         stay(before, places(robot), "another level chosen");
+    }
+
+    /** What no hand has scrolled goes back to its top once there is room, and never stands with a line cut at it. */
+    @Test
+    void theSheetBeginsAtItsTop(FxRobot robot) throws Exception {
+        robot.clickOn("#sample-skirt");
+        until(d -> d.isOpen() && d.pattern().level("hip").isPresent());
+        robot.interact(() -> robot.window(0).setHeight(640));
+        settle(robot);
+        ScrollPane sheet = robot.lookup("#ease-sheet").queryAs(ScrollPane.class);
+        robot.interact(() -> app.session().chooseLevel("hip"));
+        robot.clickOn("#ask-where").clickOn("#feels-pulls").clickOn("#sign-tight-all-round");
+        settle(robot);
+        double rest = sheet.getContent().getLayoutBounds().getHeight()
+                - sheet.getViewportBounds().getHeight();
+        assertThat(sheet.getVvalue() * rest).as("the level at work is in sight").isGreaterThan(5);
+        if (sheet.getContent().getClip() instanceof Rectangle shown) {
+            assertThat(shown.getY()).as("no blank strip").isCloseTo(sheet.getVvalue() * rest, within(1.0));
+        }
+        robot.clickOn("#ask-where");
+        robot.interact(() -> robot.window(0).setHeight(900));
+        settle(robot);
+        settle(robot);
+        assertThat(sheet.getVvalue()).isZero();
     }
 
     /** The number of a source leads to it, and back; the level at work stays, and so does what is known of the keys. */

@@ -213,6 +213,9 @@ class JourneyTest extends Journey {
         assertThat(line("hip").finished()).isCloseTo(finished + 12, within(0.01));
         robot.clickOn("#pick-slash");
         assertThat(app.session().picking().isAsking()).isTrue();
+        assertThat(robot.lookup("#outcome").queryLabeled().getText())
+                .as("one instruction at a time")
+                .startsWith("Click where the slash begins");
         robot.clickOn("#keep");
         until(d -> d.pattern().changes().size() == 1);
         // What is done asks for no place more: a press on the table means what lies there, as ever.

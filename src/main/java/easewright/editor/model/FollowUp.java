@@ -10,11 +10,12 @@ import easewright.alter.Ways;
 import easewright.measure.Cutting;
 import easewright.measure.MateWalk;
 import easewright.pattern.Finding;
+import easewright.pattern.MateSides;
 import easewright.pattern.Pattern;
 import easewright.print.ChangeWords;
-import easewright.print.Misfit;
 import easewright.text.Words;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -80,12 +81,7 @@ public record FollowUp(
                     .map(note -> new ChangeWords(words).brief(note, desk.pattern()))
                     .toList();
             String seam = offer.mate().name();
-            String text = words.of(
-                    "editor.follow.text",
-                    Map.of(
-                            "mate", seam,
-                            "drift.signed", drift(offer, desk),
-                            "changes", String.join(" ", changes)));
+            String text = text(offer, String.join(" ", changes), desk);
             Press match = new Press(
                     new Said("editor.follow.take", Map.of()),
                     new Said("editor.follow.take.tried", Map.of("mate", seam)),
@@ -103,15 +99,31 @@ public record FollowUp(
         return List.copyOf(all);
     }
 
-    /** The figure that is told of the seam elsewhere, where the offer is about the seam as it is sewn now. */
-    private static Object drift(Coupled.Offer offer, Desk desk) {
-        return desk.reading().measures().mates().stream()
+    /** Which side is too long and by how much, as it is told of the seam elsewhere where that is about it as it is now. */
+    private static String text(Coupled.Offer offer, String changes, Desk desk) {
+        MateSides sides = MateSides.of(desk.pattern(), offer.mate());
+        Map<String, Object> values = new HashMap<>(Map.of(
+                "mate",
+                offer.mate().name(),
+                "longer",
+                offer.drift() > 0 ? sides.first() : sides.second(),
+                "apart",
+                Math.abs(offer.drift()),
+                "changes",
+                changes));
+        Optional<MateWalk> now = desk.reading().measures().mates().stream()
                 .filter(w -> w.mate().name().equals(offer.mate().name())
                         && w.size().equals(offer.size())
                         && Math.abs(w.drift() - offer.drift()) < SAME)
-                .findFirst()
-                .<Object>map(w -> Misfit.of(w, desk.words()))
-                .orElse(offer.drift());
+                .findFirst();
+        now.ifPresent(w -> values.putAll(Map.of(
+                "first",
+                w.first(),
+                "second",
+                w.second(),
+                "ease.signed",
+                w.mate().declaredEase())));
+        return desk.words().of(now.isPresent() ? "editor.follow.text" : "editor.follow.text.once", values);
     }
 
     /** Whether it is about this seam, in the size in which it is sewn. */

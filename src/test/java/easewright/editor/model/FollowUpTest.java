@@ -28,6 +28,8 @@ class FollowUpTest {
         List<FollowUp> offers = FollowUp.of(session.desk());
         assertThat(offers).isNotEmpty();
         assertThat(offers.get(0).words()).doesNotContain("editor.").doesNotContain("{");
+        assertThat(offers.get(0).words())
+                .startsWith("Seam \u201cwaistband\u201d is now 2\u00a0cm too long on Front and Back.");
         assertThat(NoLongerFits.words(session.desk(), offers.subList(0, 1)))
                 .isEqualTo("Waistband no longer fits: 2\u00a0cm too short.");
         double drifted = worstDrift();
