@@ -43,6 +43,6 @@ class MateReasonTest {
                 .as("both the same to 1/16 in, so they are told more finely")
                 .containsPattern("1/(32|64)\u00a0in apart")
                 .doesNotContain("both sides");
-        assertThat(reason(6)).contains("taken as length to ease in");
+        assertThat(reason(6)).contains("To ease in, or to make equal?");
     }
 }
