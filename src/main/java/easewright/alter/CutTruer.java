@@ -6,14 +6,17 @@ import easewright.geom.Segment;
 import easewright.measure.Cutting;
 import easewright.measure.StitchOutline;
 import easewright.pattern.Edge;
+import easewright.pattern.EdgeRole;
 import easewright.pattern.LineKind;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -45,15 +48,27 @@ final class CutTruer implements Trued.Truer {
                 continue;
             }
             BesideOff look = new BesideOff(piece, new Outline(line.get().segments()));
+            Set<Segment> original = new HashSet<>(piece.original().get().segments());
+            List<Edge> untouched = new ArrayList<>();
             Edge worst = piece.edges().get(0);
             BesideOff.Off most = BesideOff.Off.NONE;
             double drawn = 0;
             for (Edge edge : piece.edges()) {
+                if (original.containsAll(edge.on(piece.outline()).segments())) {
+                    untouched.add(edge);
+                    continue;
+                }
                 BesideOff.Off own = look.along(edge);
                 drawn = Math.max(drawn, own.asDrawn());
                 if (own.changed() > most.changed()) {
                     worst = edge;
                     most = own;
+                }
+            }
+            if (most.changed() > Truing.ALLOWANCE_WITHIN) {
+                // How exactly the rest was drawn matters only where something strays.
+                for (Edge edge : untouched) {
+                    drawn = Math.max(drawn, look.along(edge).asDrawn());
                 }
             }
             double hand = drawn > DRAWN ? Math.min(drawn, Cutting.WORKS) : 0;
@@ -102,7 +117,9 @@ final class CutTruer implements Trued.Truer {
             return Optional.of(StitchOutline.of(piece).outline());
         }
         Piece folded = piece.withOutline(Crumbs.swept(FoldedOver.outline(piece)));
+        boolean hems = piece.edges().stream().anyMatch(e -> e.role() == EdgeRole.HEM);
         return Stream.of(true, false)
+                .filter(turnedUp -> hems || !turnedUp)
                 .flatMap(turnedUp -> Around.of(folded, turnedUp).stream())
                 .min(Comparator.comparingDouble(line -> apart(line, old)));
     }

@@ -105,6 +105,8 @@ class InSizesTest {
     void aSeamOfOneSizeIsToldWithIt() {
         Finding seam = Finding.of("mate-mismatch", Severity.FAULT, "")
                 .with("mate", "side seam")
+                .with("one", List.of("Front"))
+                .with("other", List.of("Back"))
                 .with("first", 620.0)
                 .with("second", 610.0)
                 .with("ease.signed", 0.0)
