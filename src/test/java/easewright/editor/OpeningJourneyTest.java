@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.stream.IntStream;
 import javafx.application.Platform;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
@@ -59,7 +60,11 @@ class OpeningJourneyTest extends Journey {
         WaitForAsyncUtils.waitForFxEvents(10);
         AtomicReference<int[]> later = new AtomicReference<>();
         robot.interact(() -> later.set(picture(table)));
-        assertThat(first.get()).isEqualTo(later.get());
+        int[] was = first.get();
+        int[] is = later.get();
+        assertThat(IntStream.range(0, is.length).filter(i -> was[i] != is[i]).count())
+                .as("points that changed")
+                .isZero();
     }
 
     @Test

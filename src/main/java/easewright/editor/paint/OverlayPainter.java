@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.shape.StrokeLineCap;
 import javafx.scene.text.Font;
 import javafx.scene.text.FontWeight;
 import javafx.scene.text.Text;
@@ -88,6 +89,8 @@ public final class OverlayPainter {
     private static void stem(GraphicsContext gc, Ink ink, Grip grip) {
         gc.setStroke(ink.moved());
         gc.setLineWidth(2);
+        // Whatever was painted before: a canvas keeps how its lines end.
+        gc.setLineCap(StrokeLineCap.BUTT);
         if (grip.marked()) {
             double past = grip.off().dot(grip.outward()) > 0 ? PAST_LINE : PAST_NOTCH;
             Point from = grip.end().plus(grip.off().unit().times(past));
