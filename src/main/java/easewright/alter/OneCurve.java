@@ -34,6 +34,9 @@ record OneCurve(List<Choice> choices) {
     /** It lies as near to the line that was there, mm: as exactly as many sewers work (docs/sources.md 3). */
     static final double NEAR = Cutting.WORKS;
 
+    /** So many times as far as an end was moved it may lie off, since it goes on in the direction that it has there. */
+    private static final double BEGUN = 1.25;
+
     /** Shorter stretches are one bend as they are, mm. */
     private static final double SHORTEST = 24;
 
@@ -109,7 +112,7 @@ record OneCurve(List<Choice> choices) {
 
     private static Optional<Choice> nearest(Choice place, Curve was, Curve is, double[] handles) {
         Optional<Choice> best = Optional.empty();
-        double least = NEAR;
+        double least = reach(was, is);
         for (double first : handles) {
             for (double second : handles) {
                 Choice choice = new Choice(place.edge(), place.stretch(), place.of(), first, second);
@@ -122,6 +125,15 @@ record OneCurve(List<Choice> choices) {
             }
         }
         return best;
+    }
+
+    /**
+     * How far it may lie from the line that was there, mm: by little, or by a little more than its ends were moved, since
+     * it begins there.
+     */
+    private static double reach(Curve was, Curve is) {
+        double moved = Math.max(was.start().distance(is.start()), was.end().distance(is.end()));
+        return Math.max(NEAR, BEGUN * moved);
     }
 
     /**
@@ -179,7 +191,8 @@ record OneCurve(List<Choice> choices) {
             List<Curve> before = stretches(was, i);
             List<Curve> after = stretches(is, i);
             for (int k = 0; before.size() == after.size() && k < after.size(); k++) {
-                if (after.get(k).segments().size() == 1 && isApart(before.get(k), after.get(k), NEAR)) {
+                if (after.get(k).segments().size() == 1
+                        && isApart(before.get(k), after.get(k), reach(before.get(k), after.get(k)))) {
                     return true;
                 }
             }

@@ -43,8 +43,6 @@ public record EaseScale(
 
     private static final double TRIED = 2;
 
-    private static final double WISHED = 1.5;
-
     /**
      * @param classes  what is said of it
      * @param asked    the least ease for wearing
@@ -55,13 +53,13 @@ public record EaseScale(
         OptionalDouble least = asked.stream().mapToDouble(Minimum::low).min();
         Optional<Classed> said =
                 classes.stream().filter(c -> c.band().isPresent()).findFirst();
-        // Where something is wished it is that which is tried, and the bar stays when it is reached.
-        double tried = line.wish().isPresent() ? WISHED : TRIED;
-        double high = least.orElse(0) * BEYOND;
+        // What sources ask for, and what is wished, is mostly what is tried: the bar stays when it is reached and kept.
+        boolean known = least.isPresent() || line.wish().isPresent();
+        double high = least.orElse(0) * TRIED;
         double low = Math.min(0, high);
         for (OptionalDouble value : List.of(standing, line.wish())) {
-            high = Math.max(high, value.orElse(0) * tried);
-            low = Math.min(low, value.orElse(0) * tried);
+            high = Math.max(high, value.orElse(0) * (known ? BEYOND : TRIED));
+            low = Math.min(low, value.orElse(0) * (known ? BEYOND : TRIED));
         }
         for (OptionalDouble value : List.of(standing, line.wish())) {
             for (OptionalDouble end : band(value, classes, line)) {
