@@ -60,7 +60,7 @@ public record LayerCounted(String piece, String level, List<String> others, bool
             String level = girth.level().name();
             if (!outer.isEmpty()) {
                 parts.stream()
-                        .filter(p -> !outer.contains(p))
+                        .filter(p -> isLayer(p.piece()))
                         .forEach(p -> all.add(new LayerCounted(p.id(), level, ids(outer), false)));
             }
             for (Part part : outer) {
