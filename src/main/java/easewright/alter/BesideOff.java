@@ -5,7 +5,6 @@ import easewright.geom.Curve;
 import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.geom.Segment;
-import easewright.pattern.Dart;
 import easewright.pattern.Edge;
 import easewright.pattern.Piece;
 import java.util.List;
@@ -49,9 +48,13 @@ final class BesideOff {
         double length = run.length();
         for (int i = 0; i < LOOKS; i++) {
             Point p = run.pointAtLength(length * (i + 0.5) / LOOKS);
-            double off = isOnLeg(run, p) ? 0 : off(p);
+            double off = off(p);
             if (off > Math.min(most.changed(), most.asDrawn())) {
-                if (isAsDrawn(original, run, p)) {
+                Segment here = run.segments().get(run.nearest(p).place().segment());
+                if (isOnLeg(here)) {
+                    continue;
+                }
+                if (isAsDrawn(original, here, p)) {
                     most = new Off(most.changed(), Math.max(most.asDrawn(), off), most.at());
                 } else if (off > most.changed()) {
                     most = new Off(off, most.asDrawn(), p);
@@ -66,23 +69,15 @@ final class BesideOff {
         return wanted.map(line -> Math.abs(wide - line.nearest(p).distance())).orElse(0.0);
     }
 
-    private boolean isOnLeg(Curve run, Point p) {
-        Segment here = run.segments().get(run.nearest(p).place().segment());
-        for (Dart dart : piece.darts()) {
-            boolean cutOut = dart.otherPoint().isEmpty() && Redraw.isLeg(dart, here);
-            if (cutOut) {
-                return true;
-            }
-        }
-        return false;
+    private boolean isOnLeg(Segment here) {
+        return piece.darts().stream().anyMatch(d -> d.otherPoint().isEmpty() && Redraw.isLeg(d, here));
     }
 
     /** Whether the outline lies there where it was drawn, or goes along whole with a part of the piece. */
-    private static boolean isAsDrawn(Outline original, Curve run, Point p) {
+    private static boolean isAsDrawn(Outline original, Segment here, Point p) {
         if (original.nearest(p).distance() <= Likeness.CLOSE) {
             return true;
         }
-        Segment here = run.segments().get(run.nearest(p).place().segment());
         return here instanceof Cubic now
                 && original.segments().stream().anyMatch(s -> s instanceof Cubic was && isCongruent(was, now));
     }
