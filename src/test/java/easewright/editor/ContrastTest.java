@@ -22,6 +22,10 @@ import org.junit.jupiter.params.provider.CsvSource;
  * ratio" (from memory).
  */
 class ContrastTest {
+    /** What words of the sheet stand on. */
+    private static final List<String> GROUNDS = List.of(
+            "-color-bg-default", "-color-bg-subtle", "-color-bg-overlay", "-color-accent-subtle", "-ease-change-wash");
+
     private static final double WORDS = 4.5;
     private static final double SHAPES = 3;
 
@@ -61,12 +65,7 @@ class ContrastTest {
     @CsvSource({"by-day", "by-lamp"})
     void wordsOfTheSheetStandOut(String light) throws IOException {
         Map<String, Color> colours = colours(light);
-        for (String ground : List.of(
-                "-color-bg-default",
-                "-color-bg-subtle",
-                "-color-bg-overlay",
-                "-color-accent-subtle",
-                "-ease-change-wash")) {
+        for (String ground : GROUNDS) {
             for (String words : List.of(
                     "-color-fg-default", "-color-fg-muted", "-color-accent-fg", "-color-danger-fg", "-ease-change")) {
                 assertThat(contrast(colours.get(words), colours.get(ground)))
@@ -96,12 +95,7 @@ class ContrastTest {
     @CsvSource({"by-day", "by-lamp"})
     void whatCannotBePressedIsStillLegible(String light) throws IOException {
         Map<String, Color> colours = colours(light);
-        for (String ground : List.of(
-                "-color-bg-default",
-                "-color-bg-subtle",
-                "-color-bg-overlay",
-                "-color-accent-subtle",
-                "-ease-change-wash")) {
+        for (String ground : GROUNDS) {
             assertThat(contrast(colours.get("-ease-off"), colours.get(ground)))
                     .as(ground)
                     .isGreaterThanOrEqualTo(SHAPES);

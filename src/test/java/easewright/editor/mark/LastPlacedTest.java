@@ -22,7 +22,7 @@ class LastPlacedTest {
         assertThat(put).containsExactly(last);
 
         Pattern met = LevelEdits.meet(dragged, "hip", put);
-        assertThat(height(met, last)).isCloseTo(280, within(1e-9));
+        assertThat(LevelEditsTest.height(met, last)).isCloseTo(280, within(1e-9));
         assertThat(LevelEdits.meetings(met, Measures.of(met), "hip"))
                 .allSatisfy(m -> assertThat(m.isApart()).isFalse());
     }
@@ -33,15 +33,5 @@ class LastPlacedTest {
         Pattern laid = LevelEdits.below(LevelEditsTest.slanted(), "hip", "waist", 127);
         assertThat(LastPlaced.on(List.of(LevelEditsTest.slanted(), laid).subList(0, states), "hip"))
                 .isEmpty();
-    }
-
-    private static double height(Pattern pattern, String piece) {
-        return pattern.piece(piece)
-                .orElseThrow()
-                .level("hip")
-                .orElseThrow()
-                .through()
-                .orElseThrow()
-                .y();
     }
 }

@@ -113,7 +113,7 @@ class LevelEditsTest {
                 .name();
     }
 
-    private static double height(Pattern pattern, String piece) {
+    static double height(Pattern pattern, String piece) {
         return pattern.piece(piece)
                 .orElseThrow()
                 .level("hip")
