@@ -1,10 +1,8 @@
 package easewright.editor.mark;
 
 import easewright.editor.model.Desk;
-import easewright.geom.Box;
 import easewright.geom.Line;
 import easewright.geom.Segment;
-import easewright.pattern.Finding;
 import easewright.pattern.Piece;
 import easewright.pattern.Scale;
 import easewright.suggest.KnownLength;
@@ -43,14 +41,6 @@ public record ScaleView(
         List<Choice> lines,
         Optional<Stated> stated,
         String locked) {
-    private static final int[] UNITS_PER_INCH = {72, 90, 96};
-    private static final double ASSUMED_PER_INCH = 96;
-
-    /** The largest piece of a garment is so long, mm, if a unit may be a millimetre. */
-    private static final double SHORTEST = 100;
-
-    private static final double LONGEST = 2500;
-
     /** A scale to choose. */
     public record Offer(String words, String take, double mmPerUnit) {}
 
@@ -98,7 +88,7 @@ public record ScaleView(
         if (!changed) {
             known.forEach(k -> offer(k, scale, words).ifPresent(offers::add));
             if (!proved) {
-                offers.addAll(usual(desk, sheet, words));
+                offers.addAll(UsualScales.of(desk, sheet));
             }
         }
         return new ScaleView(
@@ -127,7 +117,7 @@ public record ScaleView(
 
     private static String size(Desk desk, Sheet sheet, Words words) {
         Scale scale = desk.pattern().scale();
-        Optional<Piece> largest = largest(sheet);
+        Optional<Piece> largest = UsualScales.largest(sheet);
         if (largest.isEmpty()) {
             return "";
         }
@@ -143,11 +133,6 @@ public record ScaleView(
         return page.isPresent()
                 ? words.of("editor.scale.size.page", Map.of("page", page.get(), "piece", piece, "tall", tall))
                 : words.of("editor.scale.size", Map.of("piece", piece, "tall", tall));
-    }
-
-    private static Optional<Piece> largest(Sheet sheet) {
-        return sheet.pattern().pieces().stream()
-                .max(Comparator.comparingDouble(p -> Math.abs(p.outline().signedArea())));
     }
 
     /** A square or ruler with words beside it proves the scale; one that agrees already needs no offer. */
@@ -181,54 +166,6 @@ public record ScaleView(
         return Lengths.saysItsUnit(known.words()) ? Lengths.together(known.words()) : stated;
     }
 
-    /** What drawing programs usually write, the likely one first, each with what it would make of the largest piece. */
-    private static List<Offer> usual(Desk desk, Sheet sheet, Words words) {
-        Optional<Piece> largest = largest(sheet);
-        List<Offer> usual = new ArrayList<>();
-        if (largest.isEmpty()) {
-            return usual;
-        }
-        double present = sheet.pattern().scale().mmPerUnitX();
-        Box box = largest.get().outline().box();
-        Optional<Finding> likely = proposed(desk);
-        double likelyUnit = likely.map(ScaleView::unit).orElse(0.0);
-        for (int perInch : UNITS_PER_INCH) {
-            // Without a proof the reader assumes a pixel of 1/96 inch.
-            double unit = present * ASSUMED_PER_INCH / perInch;
-            if (!isSame(unit, 1) && !isSame(unit, likelyUnit)) {
-                usual.add(usual("editor.scale.usual", perInch, unit, largest.get(), present, words));
-            }
-        }
-        double tall = Math.max(box.width(), box.height()) / present;
-        if (!isSame(1, likelyUnit) && tall >= SHORTEST && tall <= LONGEST) {
-            usual.add(usual("editor.scale.usual.mm", 0, 1, largest.get(), present, words));
-        }
-        likely.ifPresent(finding -> usual.add(
-                0,
-                finding.values().get("perInch") instanceof Integer count && !isSame(likelyUnit, 1)
-                        ? usual("editor.scale.usual.likely", count, likelyUnit, largest.get(), present, words)
-                        : usual("editor.scale.usual.mm.likely", 0, likelyUnit, largest.get(), present, words)));
-        return usual;
-    }
-
-    private static boolean isSame(double unit, double other) {
-        return Math.abs(unit - other) < 1e-6 * unit;
-    }
-
-    private static Offer usual(String key, int count, double unit, Piece largest, double present, Words words) {
-        Box box = largest.outline().box();
-        Map<String, Object> values = Map.of(
-                "count",
-                count,
-                "piece",
-                largest.name(),
-                "wide",
-                box.width() * unit / present,
-                "tall",
-                box.height() * unit / present);
-        return new Offer(words.of(key, values), words.of("editor.scale.usual.take"), unit);
-    }
-
     /** What another scale means for allowances and the like cannot be known, only asked. */
     private static Optional<Stated> stated(Desk desk, Words words) {
         List<Double> lengths = StatedLengths.of(desk.pattern());
@@ -240,17 +177,6 @@ public record ScaleView(
                 words.of("editor.scale.stated", values),
                 words.of("editor.scale.stated.keep"),
                 words.of("editor.scale.stated.move")));
-    }
-
-    private static Optional<Finding> proposed(Desk desk) {
-        return desk.file().stream()
-                .flatMap(f -> f.svg().findings().stream())
-                .filter(f -> f.code().startsWith("scale-proposed"))
-                .findFirst();
-    }
-
-    private static double unit(Finding proposed) {
-        return proposed.values().get("unit.number") instanceof Double unit ? unit : 0;
     }
 
     /** A length may be the very one from which the scale was set: then it measures what it says, and proves nothing. */

@@ -6,9 +6,7 @@ import easewright.ease.EaseLine;
 import easewright.ease.Minimum;
 import easewright.text.LengthUnit;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
 
 /**
  * What the small bar of a level shows, all in mm of ease on one scale from {@code from} to {@code to}, which are round
@@ -51,8 +49,7 @@ public record EaseScale(
     static EaseScale of(
             EaseLine line, List<Classed> classes, List<Minimum> asked, OptionalDouble standing, LengthUnit unit) {
         OptionalDouble least = asked.stream().mapToDouble(Minimum::low).min();
-        Optional<Classed> said =
-                classes.stream().filter(c -> c.band().isPresent()).findFirst();
+        Ends said = band(line.ease(), classes, line);
         // What sources ask for, and what is wished, is mostly what is tried: the bar stays when it is reached and kept.
         boolean known = least.isPresent() || line.wish().isPresent();
         double high = least.orElse(0) * TRIED;
@@ -62,7 +59,8 @@ public record EaseScale(
             low = Math.min(low, value.orElse(0) * (known ? BEYOND : TRIED));
         }
         for (OptionalDouble value : List.of(standing, line.wish())) {
-            for (OptionalDouble end : band(value, classes, line)) {
+            Ends ends = band(value, classes, line);
+            for (OptionalDouble end : List.of(ends.from(), ends.to())) {
                 high = Math.max(high, end.orElse(0));
                 low = Math.min(low, end.orElse(0));
             }
@@ -73,35 +71,38 @@ public record EaseScale(
                 0 - reaching(-low, step, inches ? INCHES_DOWN : DEPTHS),
                 reaching(high, step, inches ? INCHES_UP : REACHES),
                 least,
-                said.map(c -> OptionalDouble.of(inMm(begin(c), c, line))).orElse(OptionalDouble.empty()),
-                said.flatMap(c -> c.band().orElseThrow().to().stream()
-                                .mapToObj(to -> OptionalDouble.of(inMm(to, c, line)))
-                                .findFirst())
-                        .orElse(OptionalDouble.empty()),
+                said.from(),
+                said.to(),
                 line.ease(),
                 line.wish(),
                 standing);
     }
 
-    /** Both ends of the class that an ease falls in, in the first table that has a word for it; none for none. */
-    private static List<OptionalDouble> band(OptionalDouble ease, List<Classed> classes, EaseLine line) {
-        if (line.body().isEmpty()) {
-            return List.of();
+    /** Where a class begins and where it ends, mm of ease; "over …" has no end, and none has neither. */
+    private record Ends(OptionalDouble from, OptionalDouble to) {
+        static final Ends NONE = new Ends(OptionalDouble.empty(), OptionalDouble.empty());
+    }
+
+    /** The class that an ease falls in, in the first table that has a word for it. */
+    private static Ends band(OptionalDouble ease, List<Classed> classes, EaseLine line) {
+        if (ease.isEmpty() || line.body().isEmpty()) {
+            return Ends.NONE;
         }
-        double body = line.body().getAsDouble();
-        return ease.stream()
-                .boxed()
-                .flatMap(mm -> classes.stream()
-                        .map(c -> c.table().classify(mm, mm / body * 100))
-                        .filter(c -> c.band().isPresent())
-                        .limit(1))
-                .flatMap(c -> Stream.of(
-                        OptionalDouble.of(inMm(begin(c), c, line)),
-                        c.band().orElseThrow().to().stream()
-                                .mapToObj(to -> OptionalDouble.of(inMm(to, c, line)))
-                                .findFirst()
-                                .orElse(OptionalDouble.empty())))
-                .toList();
+        double mm = ease.getAsDouble();
+        double percent = mm / line.body().getAsDouble() * 100;
+        return classes.stream()
+                .map(c -> c.table().classify(mm, percent))
+                .filter(c -> c.band().isPresent())
+                .findFirst()
+                .map(c -> ends(c, line))
+                .orElse(Ends.NONE);
+    }
+
+    private static Ends ends(Classed classed, EaseLine line) {
+        OptionalDouble to = classed.band().orElseThrow().to();
+        return new Ends(
+                OptionalDouble.of(inMm(begin(classed), classed, line)),
+                to.isPresent() ? OptionalDouble.of(inMm(to.getAsDouble(), classed, line)) : to);
     }
 
     /** What lies between two classes is called by the upper one, which thus begins where the lower one ends. */

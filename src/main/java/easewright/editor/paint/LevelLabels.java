@@ -3,10 +3,8 @@ package easewright.editor.paint;
 import easewright.geom.Line;
 import easewright.geom.Point;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -19,25 +17,14 @@ import javafx.scene.canvas.GraphicsContext;
  * last. A dart, the grain and a fold are hidden by none as long as there is any other place.
  */
 final class LevelLabels {
-    /** A level shorter than this goes without a label, pixels; and one that is worked at. */
-    private static final double SHORT = 40;
-
-    private static final double SHORTEST = 24;
-
-    /** What lies so far from a level is on the paper beside it, or off it, pixels. */
-    private static final double EDGE = 6;
-
-    /** A long name is shortened to so many letters where there is no room for it. */
-    private static final int LETTERS = 12;
-
     private final GraphicsContext gc;
     private final Viewport view;
     private final Ink ink;
     private final TableScene.PieceSight sight;
     private final LabelRoom room;
+    private final LevelForms forms;
     private final List<Placed> placed = new ArrayList<>();
     private final Set<String> labelled = new HashSet<>();
-    private final Map<String, Optional<Seen>> lines = new HashMap<>();
 
     LevelLabels(GraphicsContext gc, Viewport view, Ink ink, TableScene.PieceSight sight, LabelRoom room) {
         this.gc = gc;
@@ -45,62 +32,15 @@ final class LevelLabels {
         this.ink = ink;
         this.sight = sight;
         this.room = room;
+        forms = new LevelForms(view, sight, room.view());
     }
 
     boolean isAside() {
         return sight.aside();
     }
 
-    /**
-     * Where words about a level find their place, whatever they are.
-     *
-     * @param length of the level, pixels
-     * @param line   what is seen of it, pixels
-     * @param off    the way off the paper
-     */
-    private record Seen(double length, Line line, Optional<Point> off) {}
-
-    private Optional<LevelLabel> label(TableScene.LevelSight level, List<String> rows) {
-        return label(level, rows, false);
-    }
-
-    private Optional<LevelLabel> label(TableScene.LevelSight level, List<String> rows, boolean compact) {
-        return lines.computeIfAbsent(level.level(), name -> seen(level))
-                .map(s -> new LevelLabel(rows, level.chosen(), compact, s.length(), s.line(), s.off()));
-    }
-
-    private Optional<Seen> seen(TableScene.LevelSight level) {
-        Optional<Line> line = LevelPainter.middle(level)
-                .filter(widest -> widest.length() * view.scale() > SHORT)
-                .or(() -> LevelPainter.extent(level)
-                        .filter(all -> all.length() * view.scale() > (level.chosen() ? SHORTEST : SHORT)));
-        return line.flatMap(l -> room.view()
-                .seen(view.toScreen(l.start()), view.toScreen(l.end()))
-                .filter(seen -> seen.length() > 0)
-                .map(seen -> new Seen(l.length() * view.scale(), seen, offPaper(l))));
-    }
-
-    private Optional<LevelLabel> inOneRow(TableScene.LevelSight level) {
-        return label(level, List.of(level.label()));
-    }
-
-    private Optional<LevelLabel> inTwoRows(TableScene.LevelSight level) {
-        return label(level, List.of(level.head(LETTERS), level.figures()));
-    }
-
-    private Optional<LevelLabel> compact(TableScene.LevelSight level) {
-        return label(level, List.of(level.head(LETTERS), level.figures()), true);
-    }
-
     private Stream<TableScene.LevelSight> atWork() {
         return sight.levels().stream().filter(TableScene.LevelSight::chosen);
-    }
-
-    /** How the label of a level at work may be set, the best first. */
-    enum Form {
-        ONE_ROW,
-        TWO_ROWS,
-        COMPACT
     }
 
     /** A label that has found its place. */
@@ -127,29 +67,22 @@ final class LevelLabels {
     }
 
     /** The best form in which all labels of levels at work have room on their lines; two rows where there is none. */
-    static Form common(List<LevelLabels> pieces, LabelRoom room) {
-        for (Form form : Form.values()) {
+    static LevelForms.Form common(List<LevelLabels> pieces, LabelRoom room) {
+        for (LevelForms.Form form : LevelForms.Form.values()) {
             LabelRoom trial = room.above();
             if (pieces.stream().allMatch(piece -> piece.isAside() || piece.hasRoom(form, trial))) {
                 return form;
             }
         }
-        return Form.TWO_ROWS;
+        return LevelForms.Form.TWO_ROWS;
     }
 
-    private boolean hasRoom(Form form, LabelRoom trial) {
-        return atWork().allMatch(level -> label(level, form)
+    private boolean hasRoom(LevelForms.Form form, LabelRoom trial) {
+        return atWork().allMatch(level -> forms.of(level, form)
                 .map(l -> l.fitsItsLevel()
-                        && trial.takeClear(l.onLine(), l.width(), l.height()).isPresent())
+                        && trial.takeClear(l.places().onLine(), l.width(), l.height())
+                                .isPresent())
                 .orElse(true));
-    }
-
-    private Optional<LevelLabel> label(TableScene.LevelSight level, Form form) {
-        return switch (form) {
-            case ONE_ROW -> inOneRow(level);
-            case TWO_ROWS -> inTwoRows(level);
-            case COMPACT -> compact(level);
-        };
     }
 
     /**
@@ -157,26 +90,28 @@ final class LevelLabels {
      *
      * @param common in which it is set if there is room, alike on all pieces
      */
-    void atWork(Form common) {
-        List<Form> forms = new ArrayList<>(List.of(Form.values()));
-        forms.remove(common);
-        forms.add(0, common);
-        List<Form> large = forms.stream().filter(form -> form != Form.COMPACT).toList();
+    void atWork(LevelForms.Form common) {
+        List<LevelForms.Form> ways = new ArrayList<>(List.of(LevelForms.Form.values()));
+        ways.remove(common);
+        ways.add(0, common);
+        List<LevelForms.Form> large =
+                ways.stream().filter(form -> form != LevelForms.Form.COMPACT).toList();
         atWork().forEach(level -> {
-            boolean done = write(level, forms, this::onLine)
-                    || write(level, forms, this::aboveOrBelow)
+            boolean done = write(level, ways, this::onLine)
+                    || write(level, ways, this::aboveOrBelow)
                     || write(level, large, this::beyond)
                     || write(level, large, this::led)
-                    || write(level, compact(level), this::led)
-                    || write(level, inTwoRows(level), this::over);
+                    || write(level, forms.of(level, LevelForms.Form.COMPACT), this::led)
+                    || write(level, forms.of(level, LevelForms.Form.TWO_ROWS), this::over);
             if (done) {
                 labelled.add(level.level());
             }
         });
     }
 
-    private boolean write(TableScene.LevelSight level, List<Form> forms, Function<LevelLabel, Optional<Point>> place) {
-        return forms.stream().anyMatch(form -> write(level, label(level, form), place));
+    private boolean write(
+            TableScene.LevelSight level, List<LevelForms.Form> ways, Function<LevelLabel, Optional<Point>> place) {
+        return ways.stream().anyMatch(form -> write(level, forms.of(level, form), place));
     }
 
     private boolean write(
@@ -197,16 +132,16 @@ final class LevelLabels {
     }
 
     private Optional<Point> aboveOrBelow(LevelLabel l) {
-        return apart(l, l.besideLine());
+        return apart(l, l.places().besideLine());
     }
 
     private Optional<Point> beyond(LevelLabel l) {
-        return take(l, onOwnSide(l)).or(() -> take(l, l.offEnds()));
+        return take(l, onOwnSide(l)).or(() -> take(l, l.places().offEnds()));
     }
 
     /** Off the ends of its line, where no other piece lies close by: beside that one it would seem to be of it. */
     private List<Point> onOwnSide(LevelLabel l) {
-        return l.offEnds().stream()
+        return l.places().offEnds().stream()
                 .filter(at -> !room.papers()
                         .isCloseToOther(
                                 at,
@@ -219,7 +154,7 @@ final class LevelLabels {
 
     /** On a leader, at last where something may come to lie over the table. */
     private Optional<Point> led(LevelLabel l) {
-        List<Point> middles = l.onLeader();
+        List<Point> middles = l.places().onLeader();
         List<Point> open = middles.stream()
                 .filter(at -> room.view().isOpenlySeen(at, l.height()))
                 .toList();
@@ -240,7 +175,9 @@ final class LevelLabels {
 
     /** Off the paper it stands clear of the cutting line as well, if it can. */
     private Optional<Point> onLine(LevelLabel l) {
-        return l.fitsItsLevel() ? apart(l, l.offPaper()).or(() -> take(l, l.onLine())) : Optional.empty();
+        return l.fitsItsLevel()
+                ? apart(l, l.places().offPaper()).or(() -> take(l, l.places().onLine()))
+                : Optional.empty();
     }
 
     private boolean isClearOfRim(LevelLabel l, Point at) {
@@ -257,8 +194,8 @@ final class LevelLabels {
         if (!l.fitsItsLevel()) {
             return Optional.empty();
         }
-        List<Point> middles = new ArrayList<>(l.onLine());
-        middles.addAll(l.besideLine());
+        List<Point> middles = new ArrayList<>(l.places().onLine());
+        middles.addAll(l.places().besideLine());
         middles.removeIf(at -> !isClearOfRim(l, at));
         return room.take(middles, l.width(), l.height());
     }
@@ -267,7 +204,7 @@ final class LevelLabels {
     void clearOthers() {
         if (sight.piece().outline().box().width() * view.scale() >= MarkPainter.LEAST_ROOM) {
             for (TableScene.LevelSight level : atRest()) {
-                if (write(level, inOneRow(level), this::onLine)) {
+                if (write(level, forms.of(level, LevelForms.Form.ONE_ROW), this::onLine)) {
                     labelled.add(level.level());
                 }
             }
@@ -277,10 +214,10 @@ final class LevelLabels {
     /** The names and widths of the other levels, or their names alone, where they have room; nearer there is more. */
     void others() {
         for (TableScene.LevelSight level : atRest()) {
-            boolean done = write(level, inOneRow(level), this::free)
-                    || write(level, inTwoRows(level), this::free)
-                    || write(level, label(level, List.of(level.name())), this::free)
-                    || write(level, label(level, List.of(level.name(LETTERS))), this::free);
+            boolean done = write(level, forms.of(level, LevelForms.Form.ONE_ROW), this::free)
+                    || write(level, forms.of(level, LevelForms.Form.TWO_ROWS), this::free)
+                    || write(level, forms.named(level), this::free)
+                    || write(level, forms.shortened(level), this::free);
             if (done) {
                 labelled.add(level.level());
             }
@@ -297,20 +234,7 @@ final class LevelLabels {
     private Optional<Point> free(LevelLabel l) {
         return onLine(l)
                 .or(() -> apart(l, onOwnSide(l)))
-                .or(() -> l.fitsItsLevel() ? apart(l, l.besideLine()) : Optional.empty())
-                .or(() -> apart(l, l.offEnds()));
-    }
-
-    /** The way off the paper, up or down, from a level along the edge of its piece: there its label hides no dart. */
-    private Optional<Point> offPaper(Line span) {
-        Point middle = view.toScreen(span.at(0.5));
-        List<Point> ways = List.of(new Point(0, -1), new Point(0, 1));
-        List<Point> off = ways.stream()
-                .filter(way -> {
-                    Point there = middle.plus(way.times(EDGE));
-                    return !sight.piece().outline().contains(view.toTable(there.x(), there.y()));
-                })
-                .toList();
-        return off.size() == 1 ? Optional.of(off.get(0)) : Optional.empty();
+                .or(() -> l.fitsItsLevel() ? apart(l, l.places().besideLine()) : Optional.empty())
+                .or(() -> apart(l, l.places().offEnds()));
     }
 }

@@ -115,7 +115,7 @@ public final class TablePainter {
         List<LevelLabels> labels = seen.stream()
                 .map(piece -> new LevelLabels(gc, view, piece.aside() ? ink.aside() : ink, piece, room))
                 .toList();
-        LevelLabels.Form common = LevelLabels.common(labels, room);
+        LevelForms.Form common = LevelLabels.common(labels, room);
         labels.forEach(label -> label.atWork(common));
         boolean compact = labels.stream().anyMatch(LevelLabels::isCompact);
         labels.forEach(label -> label.write(compact));

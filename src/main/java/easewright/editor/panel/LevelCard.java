@@ -22,7 +22,6 @@ import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
@@ -30,14 +29,11 @@ import javafx.scene.control.MenuItem;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
 /** One level: put it on all pieces by its distance from another one, or piece by piece. */
 final class LevelCard extends VBox {
-    /** How wide the name of a piece may be to stand before its distance, pixels. */
-    private static final double PIECE = 98;
     /** As high as two lines, or as the button beside them: room for what comes to be said while distances are typed. */
     private static final double SAID = 34;
 
@@ -75,7 +71,7 @@ final class LevelCard extends VBox {
     private final HBox said;
 
     private final StackPane foot;
-    private final List<PlaceRow> rows = new ArrayList<>();
+    private final List<LevelPlaceRow> rows = new ArrayList<>();
     private LevelsView.Row row;
     private List<SeamsView.EdgeChoice> offered = List.of();
     private Optional<String> inHand = Optional.empty();
@@ -235,10 +231,10 @@ final class LevelCard extends VBox {
         Parts.present(belowRow, can);
         if (another || rows.size() != now.places().size()) {
             rows.clear();
-            now.places().forEach(p -> rows.add(new PlaceRow()));
+            now.places().forEach(p -> rows.add(new LevelPlaceRow(session)));
             places.getChildren().setAll(rows);
             wrong.getChildren().setAll(notBelow);
-            rows.forEach(r -> wrong.getChildren().add(r.wrong));
+            rows.forEach(r -> wrong.getChildren().add(r.wrong()));
             judged();
         }
         Parts.present(heads, !rows.isEmpty());
@@ -256,67 +252,7 @@ final class LevelCard extends VBox {
         foot.setMinHeight(typed ? SAID : 0);
         Parts.present(foot, typed || apart.isManaged());
         for (int i = 0; i < rows.size(); i++) {
-            rows.get(i).show(now.places().get(i), desk);
-        }
-    }
-
-    /** The level on one piece. */
-    private final class PlaceRow extends VBox {
-        private final Label piece = new Label();
-        private final LengthField distance;
-        private final Label how = new Label();
-        private final Label width = new Label();
-        private final CheckBox counts = new CheckBox();
-        private final Button off = Parts.cross("", this::takeOff);
-        private final Label wrong = new Label();
-        private final OverlapLine overlap = new OverlapLine(session);
-        private LevelsView.Place at;
-
-        PlaceRow() {
-            distance = new LengthField(
-                    wrong,
-                    mm -> mm.ifPresent(d -> session.edit(LevelEdits.distance(
-                            session.desk().pattern(), at.piece(), row.name(), at.above() ? -d : d))));
-            distance.setPrefWidth(86);
-            distance.setMinWidth(86);
-            how.getStyleClass().add("quiet");
-            how.setWrapText(true);
-            how.setMinHeight(Region.USE_PREF_SIZE);
-            how.setMaxWidth(Double.MAX_VALUE);
-            HBox.setHgrow(how, Priority.ALWAYS);
-            width.setMinWidth(Region.USE_PREF_SIZE);
-            counts.setOnAction(e -> session.edit(
-                    LevelEdits.counts(session.desk().pattern(), at.piece(), row.name(), counts.isSelected())));
-            HBox line = new HBox(6, distance, how, width, counts, off);
-            line.setAlignment(Pos.CENTER_LEFT);
-            getChildren().setAll(new LeadLine(piece, line, PIECE), overlap);
-            setSpacing(4);
-            getStyleClass().add("mark-row");
-        }
-
-        private void takeOff() {
-            session.edit(LevelEdits.takeOff(session.desk().pattern(), at.piece(), row.name()));
-        }
-
-        void show(LevelsView.Place now, Desk desk) {
-            Words words = desk.words();
-            boolean elsewhere = at != null && !at.piece().equals(now.piece());
-            at = now;
-            Map<String, Object> values = Map.of("level", row.name(), "piece", now.name());
-            piece.setText(now.name());
-            Parts.name(off, words.of("editor.level.take-off", values));
-            distance.setId("level-" + row.name().replace(' ', '-') + "-on-" + now.piece());
-            distance.describe(words.of("editor.level.distance", values), words.of("editor.level.distance.hint"));
-            distance.showOf(elsewhere, now.distance(), desk.unit());
-            boolean straight = !now.distance().isEmpty();
-            Parts.present(distance, straight);
-            how.setText(now.how());
-            width.setText(now.width());
-            Hints.on(width, words.of("editor.level.width.hint"));
-            counts.setSelected(now.counts());
-            counts.setAccessibleText(words.of("editor.level.counts", values));
-            Hints.on(counts, words.of("editor.level.counts.hint"));
-            overlap.show(row.name(), now, elsewhere, desk);
+            rows.get(i).show(now.name(), now.places().get(i), desk);
         }
     }
 }

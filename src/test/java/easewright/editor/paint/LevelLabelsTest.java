@@ -181,7 +181,10 @@ class LevelLabelsTest {
                     200,
                     seen,
                     Optional.empty());
-            for (List<Point> places : List.of(label.offEnds(), label.besideLine(), label.onLeader())) {
+            for (List<Point> places : List.of(
+                    label.places().offEnds(),
+                    label.places().besideLine(),
+                    label.places().onLeader())) {
                 for (Point middle : places) {
                     Box plate = LabelRoom.around(middle, label.width(), label.height());
                     double away = plate.distance(seen.at(seen.nearest(middle)));
@@ -195,7 +198,7 @@ class LevelLabelsTest {
                     });
                 }
             }
-            for (Point middle : label.onLine()) {
+            for (Point middle : label.places().onLine()) {
                 assertThat(label.leader(middle)).as("on its line").isEmpty();
             }
         }
