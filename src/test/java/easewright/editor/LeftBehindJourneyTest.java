@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import easewright.editor.file.Asking;
 import easewright.editor.model.Desk;
 import easewright.editor.model.Sample;
+import easewright.svg.disk.EarlierStates;
 import easewright.svg.disk.Fingerprint;
 import easewright.svg.disk.Recovery;
 import java.nio.file.Files;
@@ -37,9 +38,9 @@ class LeftBehindJourneyTest extends KeptJourney {
         byte[] skirt = Sample.all().get(0).read().bytes();
         Files.write(gone, skirt);
         try (Recovery window = new Recovery(state)) {
-            window.keep(Path.of("torn.svg"), Optional.empty(), skirt, "");
+            window.keep(Path.of("torn.svg"), Optional.empty(), skirt, "", EarlierStates.NONE);
             Path torn = kept().get(0);
-            window.keep(gone, Optional.of(Fingerprint.of(skirt)), skirt, "");
+            window.keep(gone, Optional.of(Fingerprint.of(skirt)), skirt, "", EarlierStates.NONE);
             Files.write(torn, Arrays.copyOf(Files.readAllBytes(torn), 3000));
         }
         Files.delete(gone);

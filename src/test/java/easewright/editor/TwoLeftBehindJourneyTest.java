@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import easewright.editor.model.Desk;
 import easewright.editor.model.Sample;
+import easewright.svg.disk.EarlierStates;
 import easewright.svg.disk.Fingerprint;
 import easewright.svg.disk.Recovery;
 import java.nio.file.Files;
@@ -33,7 +34,7 @@ class TwoLeftBehindJourneyTest extends Journey {
             var svg = Sample.all().get(0).read();
             byte[] work = svg.write(svg.pattern().withGarment(garment + " of one window"));
             try (Recovery window = new Recovery(state)) {
-                window.keep(file, Optional.of(Fingerprint.of(skirt)), work, "");
+                window.keep(file, Optional.of(Fingerprint.of(skirt)), work, "", EarlierStates.NONE);
             }
         }
         return state;

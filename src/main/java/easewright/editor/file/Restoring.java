@@ -58,19 +58,40 @@ final class Restoring {
     /**
      * What was kept, read again.
      *
-     * @param saved whether its file holds it just so, or it is a sample to which nothing was done
+     * @param asSaved whether its file holds it just so, or it is a sample to which nothing was done
+     * @param savedAt which of its states the file holds, −1 for none
      */
-    private record Back(Opened opened, boolean saved) {}
+    record Back(Opened opened, boolean asSaved, int savedAt) {}
 
-    private static Back kept(KeptWork work, String name, EaseTables tables) throws SvgProblem {
+    static Back kept(KeptWork work, String name, EaseTables tables) throws SvgProblem {
         // Where the file was changed since, its place is not taken for granted: the user says where to save.
         boolean itsPlace = work.original().isAbsolute() && !work.originalChanged();
         Optional<Path> path = itsPlace ? Optional.of(work.original()) : Optional.empty();
-        SvgFile svg = SvgFile.read(work.bytes(), name);
+        List<SvgFile> states = states(work, name);
         Optional<Fingerprint> onDisk = path.flatMap(Fingerprint::onDisk);
         boolean asSaved = LeftBehind.isAsSaved(work);
-        OpenFile file = new OpenFile(svg, path, name, onDisk, path.isPresent() && isBare(path.get()), asSaved);
-        return new Back(Opened.of(file, tables), asSaved);
+        OpenFile file = OpenFile.kept(states, path, name, onDisk, path.isPresent() && isBare(path.get()), asSaved);
+        int last = states.size() - 1;
+        boolean known = itsPlace || !work.original().isAbsolute();
+        int saved = asSaved ? last : known ? work.earlier().saved() : -1;
+        int lost = work.earlier().states().size() - last;
+        return new Back(Opened.of(file, tables), asSaved, Math.max(saved - lost, -1));
+    }
+
+    /** All that can be undone to, oldest first, and then what was kept. */
+    private static List<SvgFile> states(KeptWork work, String name) throws SvgProblem {
+        List<SvgFile> states = new ArrayList<>();
+        states.add(SvgFile.read(work.bytes(), name));
+        List<byte[]> earlier = work.earlier().states();
+        for (int i = earlier.size() - 1; i >= 0; i--) {
+            try {
+                states.add(0, SvgFile.read(earlier.get(i), name));
+            } catch (SvgProblem unreadable) {
+                // What comes before it cannot be reached by undoing.
+                break;
+            }
+        }
+        return states;
     }
 
     /** What was kept has marks: whether the user's own drawing has them, it alone can say. */
@@ -86,7 +107,7 @@ final class Restoring {
         OpenFile file = back.opened().file();
         Unfinished hand = Unfinished.of(work.unfinished());
         safe.settled();
-        session.restore(back.opened(), back.saved(), hand);
+        session.restore(back.opened(), back.savedAt(), hand);
         done.run();
         Begun lost = safe.window().again(hand.begun());
         outside.seen(file.seen());
@@ -102,7 +123,7 @@ final class Restoring {
     }
 
     private static String how(KeptWork work, Back back) {
-        if (back.saved()) {
+        if (back.asSaved()) {
             return work.original().isAbsolute() ? "-as-saved" : "-sample";
         }
         boolean changed =

@@ -146,7 +146,7 @@ final class SafeKeeping {
         if (desk.file().isEmpty()) {
             return;
         }
-        ToKeep state = new ToKeep(desk.file().get(), desk.pattern(), Unfinished.on(desk, window.begun()));
+        ToKeep state = new ToKeep(desk.file().get(), desk.history(), Unfinished.on(desk, window.begun()));
         if (desk.isSaved() && state.hand().isNothing()) {
             settled();
             return;

@@ -61,10 +61,9 @@ public record Desk(
 
     /** A file as it was opened. */
     static Desk of(Opened opened, LengthUnit unit, boolean dark) {
-        Pattern pattern = opened.file().svg().pattern();
         return new Desk(
                         Optional.of(opened.file()),
-                        History.of(pattern),
+                        opened.file().history(),
                         opened.reading(),
                         Optional.empty(),
                         Optional.empty(),
@@ -72,7 +71,7 @@ public record Desk(
                         Optional.empty(),
                         unit,
                         dark)
-                .withWanted(Wanted.first(pattern));
+                .withWanted(Wanted.first(opened.file().svg().pattern()));
     }
 
     public Pattern pattern() {
@@ -200,14 +199,12 @@ public record Desk(
         for (int i = 0; i < history.states().size(); i++) {
             at = history.states().get(i) == written ? i : at;
         }
-        History<Pattern> saved = history.withSavedAt(at);
-        return new Desk(file, saved, reading, wanted, trial, pointed, notice, unit, dark);
+        return withSavedAt(at);
     }
 
-    /** The same with no state counted as saved. */
-    Desk withUnsaved() {
-        History<Pattern> unsaved = history.withSavedAt(-1);
-        return new Desk(file, unsaved, reading, wanted, trial, pointed, notice, unit, dark);
+    /** The same with another state, or with −1 none, counted as saved. */
+    Desk withSavedAt(int state) {
+        return new Desk(file, history.withSavedAt(state), reading, wanted, trial, pointed, notice, unit, dark);
     }
 
     /** Another state of the pattern; the trial is dropped. */

@@ -18,8 +18,8 @@ import java.util.Optional;
  * @param saved whether it has been saved since it was opened
  * @param bare  whether on the disk it was a drawing as another program made it
  * @param asRead whether its drawing is what the file held when it was opened, and not what was kept from a crash
- * @param readAs how it was read at each state of the history, oldest first: with which of its layers; states beyond these
- *               came since, and are as it is read now
+ * @param readAs how it was read at each state of the history, oldest first: with which of its layers, or from what was
+ *               kept of that state from a crash; states beyond these came since, and are as it is read now
  * @param work the same for all states of one opening
  */
 public record OpenFile(
@@ -46,10 +46,39 @@ public record OpenFile(
         this(svg, path, name, seen, !svg.marked(), true);
     }
 
-    /** Work that was kept from a crash. */
-    public OpenFile(
+    /** A file that was never saved. */
+    private OpenFile(
             SvgFile svg, Optional<Path> path, String name, Optional<Fingerprint> seen, boolean bare, boolean asRead) {
         this(svg, path, name, seen, false, bare, asRead, List.of(), new Object());
+    }
+
+    /**
+     * Work that was kept from a crash.
+     *
+     * @param states what the file would have been after each step, oldest first, the last one as it was kept
+     */
+    public static OpenFile kept(
+            List<SvgFile> states,
+            Optional<Path> path,
+            String name,
+            Optional<Fingerprint> seen,
+            boolean bare,
+            boolean asRead) {
+        SvgFile present = states.get(states.size() - 1);
+        return new OpenFile(present, path, name, seen, false, bare, asRead, states, new Object());
+    }
+
+    /** The file that the state of this number in the history is a pattern of. */
+    public SvgFile readAt(int state) {
+        return state < readAs.size() ? readAs.get(state) : svg;
+    }
+
+    /** The history as the work on it begins. */
+    History<Pattern> history() {
+        List<Pattern> states = readAs.stream().map(SvgFile::pattern).toList();
+        return states.isEmpty()
+                ? History.of(svg.pattern())
+                : new History<>(states, states.size() - 1, states.size() - 1);
     }
 
     /** The same work, now saved at a path. */

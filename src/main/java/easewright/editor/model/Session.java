@@ -121,15 +121,14 @@ public final class Session {
     /**
      * Puts what a crash left behind on the table.
      *
-     * @param saved whether its file holds it just so
+     * @param saved the number of the state, of those to which can be undone and then the present one, that its file
+     *              holds just so; −1 for none
      * @param hand  what was tried then, and is tried again
      */
-    public void restore(Opened opened, boolean saved, Unfinished hand) {
-        change(d -> {
-            Desk back = Desk.of(opened, unitFor(opened), d.dark())
-                    .withTables(ownTables().all());
-            return hand.laidOn(saved ? back : back.withUnsaved());
-        });
+    public void restore(Opened opened, int saved, Unfinished hand) {
+        change(d -> hand.laidOn(Desk.of(opened, unitFor(opened), d.dark())
+                .withTables(ownTables().all())
+                .withSavedAt(saved)));
     }
 
     /** Puts the level to work: highlighted on the table and ready in "this much, here". */

@@ -11,14 +11,18 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 
 /** The state of a file that was being worked on, as {@link Recovery} keeps it. */
 public final class KeptWork {
-    private static final String MAGIC = "easewright-kept-2";
+    private static final String MAGIC = "easewright-kept-3";
 
-    /** Without what was unfinished. */
-    private static final String FORMER = "easewright-kept-1";
+    /** Without earlier states. */
+    private static final String FORMER = "easewright-kept-2";
+
+    /** Without what was unfinished, too. */
+    private static final String FIRST = "easewright-kept-1";
 
     private final Path file;
     private final Path original;
@@ -26,14 +30,23 @@ public final class KeptWork {
     private final Instant at;
     private final byte[] bytes;
     private final String unfinished;
+    private final EarlierStates earlier;
 
-    KeptWork(Path file, Path original, Optional<Fingerprint> base, Instant at, byte[] bytes, String unfinished) {
+    KeptWork(
+            Path file,
+            Path original,
+            Optional<Fingerprint> base,
+            Instant at,
+            byte[] bytes,
+            String unfinished,
+            EarlierStates earlier) {
         this.file = file;
         this.original = original;
         this.base = base;
         this.at = at;
         this.bytes = bytes.clone();
         this.unfinished = unfinished;
+        this.earlier = earlier;
     }
 
     /** Where it is kept. */
@@ -59,6 +72,11 @@ public final class KeptWork {
     /** What was at hand and not done yet, as the one who kept it wrote it down; empty for nothing. */
     public String unfinished() {
         return unfinished;
+    }
+
+    /** What the file was before, as far as there was room to keep it. */
+    public EarlierStates earlier() {
+        return earlier;
     }
 
     /**
@@ -103,6 +121,10 @@ public final class KeptWork {
             byte[] hand = unfinished.getBytes(StandardCharsets.UTF_8);
             data.writeInt(hand.length);
             data.write(hand);
+            byte[] before = earlier.packed();
+            data.writeInt(before.length);
+            data.write(before);
+            data.writeInt(earlier.saved());
             data.flush();
             data.writeUTF(Fingerprint.of(out.toByteArray()).sha256());
         } catch (IOException e) {
@@ -115,7 +137,7 @@ public final class KeptWork {
     static Optional<KeptWork> of(Path file, byte[] stored) {
         try (DataInputStream in = new DataInputStream(new ByteArrayInputStream(stored))) {
             String magic = in.readUTF();
-            if (!magic.equals(MAGIC) && !magic.equals(FORMER)) {
+            if (!List.of(MAGIC, FORMER, FIRST).contains(magic)) {
                 return Optional.empty();
             }
             Path original = Path.of(in.readUTF());
@@ -123,13 +145,19 @@ public final class KeptWork {
             long size = in.readLong();
             String sha256 = in.readUTF();
             byte[] bytes = in.readNBytes(in.readInt());
-            byte[] hand = magic.equals(FORMER) ? new byte[0] : in.readNBytes(in.readInt());
+            byte[] hand = magic.equals(FIRST) ? new byte[0] : in.readNBytes(in.readInt());
             String unfinished = new String(hand, StandardCharsets.UTF_8);
+            byte[] before = magic.equals(MAGIC) ? in.readNBytes(in.readInt()) : EarlierStates.NONE.packed();
+            int saved = magic.equals(MAGIC) ? in.readInt() : -1;
             int covered = stored.length - in.available();
             boolean whole = in.readUTF()
                     .equals(Fingerprint.of(Arrays.copyOf(stored, covered)).sha256());
             Optional<Fingerprint> base = size < 0 ? Optional.empty() : Optional.of(new Fingerprint(size, sha256));
-            return whole ? Optional.of(new KeptWork(file, original, base, at, bytes, unfinished)) : Optional.empty();
+            // What is not whole is not even looked into: it might ask for any amount of memory.
+            return whole
+                    ? Optional.of(new KeptWork(
+                            file, original, base, at, bytes, unfinished, EarlierStates.unpacked(before, saved)))
+                    : Optional.empty();
         } catch (IOException | IllegalArgumentException damaged) {
             return Optional.empty();
         }

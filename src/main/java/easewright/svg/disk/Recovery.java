@@ -74,16 +74,18 @@ public final class Recovery implements AutoCloseable {
      * @param seen       what the file held when it was last read or written by who works on it; empty where it was not
      * @param bytes      the whole file as it would be saved now
      * @param unfinished what is at hand and not done yet, in the words of who will read it again; empty for nothing
+     * @param earlier    what the file was before
      * @throws SvgProblem {@code recovery-not-kept}: the state kept before is still there
      */
-    public synchronized void keep(Path original, Optional<Fingerprint> seen, byte[] bytes, String unfinished)
+    public synchronized void keep(
+            Path original, Optional<Fingerprint> seen, byte[] bytes, String unfinished, EarlierStates earlier)
             throws SvgProblem {
         if (closed) {
             return;
         }
         Path place = place(original);
         Path fresh = place.resolveSibling(place.getFileName() + UNFINISHED);
-        KeptWork work = new KeptWork(place, original, seen, clock.instant(), bytes, unfinished);
+        KeptWork work = new KeptWork(place, original, seen, clock.instant(), bytes, unfinished, earlier);
         try {
             if (!Files.isDirectory(folder)) {
                 // Somebody has cleared it away.

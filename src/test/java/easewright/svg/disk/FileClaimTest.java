@@ -72,7 +72,8 @@ class FileClaimTest {
             if (FileClaim.take(file, Path.of(args[1])).isEmpty()) {
                 throw new IllegalStateException("somebody else has it");
             }
-            new Recovery(Path.of(args[1])).keep(file, Optional.empty(), "two".getBytes(StandardCharsets.UTF_8), "");
+            new Recovery(Path.of(args[1]))
+                    .keep(file, Optional.empty(), "two".getBytes(StandardCharsets.UTF_8), "", EarlierStates.NONE);
             System.out.println("taken");
             System.in.read();
         }

@@ -143,7 +143,7 @@ final class KillLoop {
             Recovery window = new Recovery(Path.of(args[1]));
             for (int number = Integer.parseInt(args[2]); ; number++) {
                 byte[] content = content(number);
-                window.keep(file, Optional.empty(), content, "");
+                window.keep(file, Optional.empty(), content, "", EarlierStates.NONE);
                 AtomicSave.save(file, content, Fingerprint.of(Files.readAllBytes(file)));
                 window.done(file);
                 if (number == Integer.parseInt(args[2])) {

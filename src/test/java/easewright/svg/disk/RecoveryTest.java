@@ -46,9 +46,9 @@ class RecoveryTest {
         Path file = folder.resolve("skirt.svg");
         Files.write(file, bytes("as saved"));
         Recovery window = new Recovery(folder);
-        window.keep(file, seen(file), bytes("one"), "");
-        window.keep(file, seen(file), bytes("two"), "");
-        window.keep(Path.of("untitled.svg"), Optional.empty(), bytes("three"), "");
+        window.keep(file, seen(file), bytes("one"), "", EarlierStates.NONE);
+        window.keep(file, seen(file), bytes("two"), "", EarlierStates.NONE);
+        window.keep(Path.of("untitled.svg"), Optional.empty(), bytes("three"), "", EarlierStates.NONE);
         assertThat(window.leftBehind()).isEmpty();
         assertThat(foundByANewWindow()).isEmpty();
         window.close();
@@ -70,8 +70,8 @@ class RecoveryTest {
     @Test
     void whatIsNotWholeIsToldOnceAndStays() throws Exception {
         try (Recovery window = new Recovery(folder)) {
-            window.keep(Path.of("whole.svg"), Optional.empty(), bytes("whole"), "");
-            window.keep(Path.of("torn.svg"), Optional.empty(), bytes("torn ".repeat(1000)), "");
+            window.keep(Path.of("whole.svg"), Optional.empty(), bytes("whole"), "", EarlierStates.NONE);
+            window.keep(Path.of("torn.svg"), Optional.empty(), bytes("torn ".repeat(1000)), "", EarlierStates.NONE);
         }
         try (Recovery next = new Recovery(folder)) {
             Path torn = next.leftBehind().stream()
@@ -96,8 +96,8 @@ class RecoveryTest {
         Path file = Files.write(folder.resolve("skirt.svg"), bytes("before"));
         Path other = Files.write(folder.resolve("other.svg"), bytes("before"));
         try (Recovery window = new Recovery(folder)) {
-            window.keep(file, seen(file), bytes("after"), "");
-            window.keep(other, seen(other), bytes("after"), "what is tried");
+            window.keep(file, seen(file), bytes("after"), "", EarlierStates.NONE);
+            window.keep(other, seen(other), bytes("after"), "what is tried", EarlierStates.NONE);
         }
         Files.write(file, bytes("after"));
         Files.write(other, bytes("after"));
@@ -115,7 +115,7 @@ class RecoveryTest {
         Optional<Fingerprint> opened = seen(file);
         Files.write(file, bytes("by somebody else"));
         try (Recovery window = new Recovery(folder)) {
-            window.keep(file, opened, bytes("my work"), "");
+            window.keep(file, opened, bytes("my work"), "", EarlierStates.NONE);
         }
         assertThat(foundByANewWindow().get(0).originalChanged()).isTrue();
     }
@@ -125,7 +125,7 @@ class RecoveryTest {
         try (Recovery window = new Recovery(folder)) {
             Files.delete(folder.resolve("recovery/claims.lock"));
             Files.delete(folder.resolve("recovery"));
-            window.keep(Path.of("a.svg"), Optional.empty(), bytes("one"), "");
+            window.keep(Path.of("a.svg"), Optional.empty(), bytes("one"), "", EarlierStates.NONE);
         }
         assertThat(foundByANewWindow()).hasSize(1);
         assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(folder.resolve("recovery"))))
@@ -148,6 +148,7 @@ class RecoveryTest {
         KeptWork work = KeptWork.of(Path.of("k"), out.toByteArray()).orElseThrow();
         assertThat(work.bytes()).isEqualTo(bytes("one"));
         assertThat(work.unfinished()).isEmpty();
+        assertThat(work.earlier().states()).isEmpty();
     }
 
     /** Clocks are set back by hand, by the network and in autumn: the state kept last is what stays all the same. */
@@ -157,8 +158,8 @@ class RecoveryTest {
         InstantSource backwards = () -> Instant.ofEpochSecond(86_400 * day.getAndDecrement());
         try (Recovery window = new Recovery(folder, Disk.REAL, backwards)) {
             for (String state : List.of("one", "two", "three")) {
-                window.keep(Path.of("a.svg"), Optional.empty(), bytes(state), "");
-                window.keep(Path.of("b.svg"), Optional.empty(), bytes(state), "");
+                window.keep(Path.of("a.svg"), Optional.empty(), bytes(state), "", EarlierStates.NONE);
+                window.keep(Path.of("b.svg"), Optional.empty(), bytes(state), "", EarlierStates.NONE);
             }
         }
         List<KeptWork> left = foundByANewWindow();
@@ -170,7 +171,7 @@ class RecoveryTest {
     void nothingIsKeptAfterTheEnd() throws Exception {
         Recovery window = new Recovery(folder);
         window.close();
-        window.keep(Path.of("late.svg"), Optional.empty(), bytes("late"), "");
+        window.keep(Path.of("late.svg"), Optional.empty(), bytes("late"), "", EarlierStates.NONE);
         assertThat(foundByANewWindow()).isEmpty();
     }
 
@@ -178,8 +179,8 @@ class RecoveryTest {
     void whatIsDoneIsNotLeftBehind() throws Exception {
         Path file = folder.resolve("skirt.svg");
         try (Recovery window = new Recovery(folder)) {
-            window.keep(file, seen(file), bytes("one"), "");
-            window.keep(folder.resolve("other.svg"), Optional.empty(), bytes("two"), "");
+            window.keep(file, seen(file), bytes("one"), "", EarlierStates.NONE);
+            window.keep(folder.resolve("other.svg"), Optional.empty(), bytes("two"), "", EarlierStates.NONE);
             window.done(file);
         }
         assertThat(foundByANewWindow()).extracting(KeptWork::original).containsExactly(folder.resolve("other.svg"));
@@ -188,7 +189,7 @@ class RecoveryTest {
     @Test
     void keptWorkIsForThisUserOnly() throws Exception {
         try (Recovery window = new Recovery(folder)) {
-            window.keep(folder.resolve("a.svg"), Optional.empty(), bytes("one"), "");
+            window.keep(folder.resolve("a.svg"), Optional.empty(), bytes("one"), "", EarlierStates.NONE);
         }
         assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(folder.resolve("recovery"))))
                 .isEqualTo("rwx------");
@@ -204,10 +205,14 @@ class RecoveryTest {
                         Optional.empty(),
                         java.time.Instant.EPOCH,
                         content,
-                        "what is tried")
+                        "what is tried",
+                        new EarlierStates(List.of(bytes("<svg><g/></svg>"), bytes("<svg></svg>")), 1))
                 .stored();
         assertThat(KeptWork.of(Path.of("k"), stored).orElseThrow().bytes()).isEqualTo(content);
         assertThat(KeptWork.of(Path.of("k"), stored).orElseThrow().unfinished()).isEqualTo("what is tried");
+        EarlierStates earlier = KeptWork.of(Path.of("k"), stored).orElseThrow().earlier();
+        assertThat(earlier.states()).containsExactly(bytes("<svg><g/></svg>"), bytes("<svg></svg>"));
+        assertThat(earlier.saved()).isEqualTo(1);
         for (int length = 0; length < stored.length; length++) {
             assertThat(KeptWork.of(Path.of("k"), Arrays.copyOf(stored, length))).isEmpty();
             byte[] flipped = stored.clone();
@@ -223,8 +228,8 @@ class RecoveryTest {
                 List.of(FaultyDisk.Fault.DIE_BEFORE, FaultyDisk.Fault.DIE_HALF, FaultyDisk.Fault.DIE_AFTER)) {
             for (int step = 4; step < 8; step++) {
                 Recovery window = new Recovery(folder, new FaultyDisk(step, fault), InstantSource.system());
-                window.keep(file, seen(file), bytes("one"), "");
-                assertThatThrownBy(() -> window.keep(file, seen(file), bytes("two"), ""))
+                window.keep(file, seen(file), bytes("one"), "", EarlierStates.NONE);
+                assertThatThrownBy(() -> window.keep(file, seen(file), bytes("two"), "", EarlierStates.NONE))
                         .isInstanceOf(FaultyDisk.Died.class);
                 endsWithoutTidying(window);
                 try (Recovery next = new Recovery(folder)) {
@@ -251,8 +256,8 @@ class RecoveryTest {
     void keepingThatFailsSaysSoAndKeepsTheStateBefore() throws Exception {
         Path file = folder.resolve("skirt.svg");
         Recovery window = new Recovery(folder, new FaultyDisk(5, FaultyDisk.Fault.HALF), InstantSource.system());
-        window.keep(file, seen(file), bytes("one"), "");
-        assertThatThrownBy(() -> window.keep(file, seen(file), bytes("two"), ""))
+        window.keep(file, seen(file), bytes("one"), "", EarlierStates.NONE);
+        assertThatThrownBy(() -> window.keep(file, seen(file), bytes("two"), "", EarlierStates.NONE))
                 .isInstanceOfSatisfying(
                         SvgProblem.class, e -> assertThat(e.code()).isEqualTo("recovery-not-kept"));
         window.close();

@@ -89,8 +89,8 @@ class SmallDiskTest {
         Path file = folder.resolve("a.svg");
         byte[] one = content(1, 600_000);
         Recovery window = new Recovery(disk);
-        window.keep(file, Optional.empty(), one, "");
-        assertThatThrownBy(() -> window.keep(file, Optional.empty(), content(2, 600_000), ""))
+        window.keep(file, Optional.empty(), one, "", EarlierStates.NONE);
+        assertThatThrownBy(() -> window.keep(file, Optional.empty(), content(2, 600_000), "", EarlierStates.NONE))
                 .isInstanceOfSatisfying(
                         SvgProblem.class, e -> assertThat(e.code()).isEqualTo("recovery-not-kept"));
         window.close();

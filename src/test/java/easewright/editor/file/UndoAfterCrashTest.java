@@ -1,0 +1,208 @@
+package easewright.editor.file;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import easewright.ease.EaseTables;
+import easewright.editor.model.Begun;
+import easewright.editor.model.Desk;
+import easewright.editor.model.OpenFile;
+import easewright.editor.model.Opened;
+import easewright.editor.model.Sample;
+import easewright.editor.model.Session;
+import easewright.editor.model.Unfinished;
+import easewright.pattern.Level;
+import easewright.svg.SvgFile;
+import easewright.svg.SvgProblem;
+import easewright.svg.disk.Fingerprint;
+import easewright.svg.disk.KeptWork;
+import easewright.svg.disk.Recovery;
+import easewright.text.LengthUnit;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Work that comes back after a crash can be undone as it could before. */
+class UndoAfterCrashTest {
+    @TempDir
+    private Path folder;
+
+    private final Background background = new Background();
+
+    private static Session at(OpenFile file) {
+        Session session = new Session(LengthUnit.CM, false);
+        session.open(Opened.of(file));
+        return session;
+    }
+
+    private static OpenFile sample(int number) throws Exception {
+        Sample sample = Sample.all().get(number);
+        return new OpenFile(sample.read(), Optional.empty(), sample.fileName());
+    }
+
+    private static byte[] saved(Session session) throws SvgProblem {
+        return session.desk().file().orElseThrow().svg().write(session.desk().pattern());
+    }
+
+    private static void change(Session session, String level, double mm) {
+        session.chooseLevel(level);
+        session.want(session.desk().wanted().orElseThrow().withAmount(mm));
+        session.keep();
+    }
+
+    private KeepingPlace window() {
+        return new KeepingPlace(background, folder);
+    }
+
+    private static void keep(KeepingPlace window, Session session) throws SvgProblem {
+        Desk desk = session.desk();
+        window.keep(
+                new ToKeep(desk.file().orElseThrow(), desk.history(), Unfinished.on(desk, Begun.NOTHING)),
+                Optional.empty());
+    }
+
+    private List<Path> kept() throws IOException {
+        try (DirectoryStream<Path> all = Files.newDirectoryStream(folder.resolve("recovery"), "*.kept")) {
+            List<Path> kept = new ArrayList<>();
+            all.forEach(kept::add);
+            return kept;
+        }
+    }
+
+    private void forget() throws IOException {
+        for (Path file : kept()) {
+            Files.delete(file);
+        }
+    }
+
+    /** What the next window brings back of what was kept last. */
+    private Session afterTheCrash() throws Exception {
+        Path other = Files.createTempDirectory(folder, "next");
+        Path recovery = Files.createDirectories(other.resolve("recovery"));
+        for (Path file : kept()) {
+            Files.copy(file, recovery.resolve(file.getFileName()));
+        }
+        try (Recovery next = new Recovery(other)) {
+            KeptWork work = next.leftBehind().get(0);
+            Restoring.Back back =
+                    Restoring.kept(work, work.original().getFileName().toString(), EaseTables.standard());
+            Session session = new Session(LengthUnit.CM, false);
+            session.restore(back.opened(), back.savedAt(), Unfinished.of(work.unfinished()));
+            return session;
+        }
+    }
+
+    private static List<byte[]> undoneToTheStart(Session session) throws SvgProblem {
+        List<byte[]> states = new ArrayList<>();
+        states.add(saved(session));
+        while (session.desk().canUndo()) {
+            session.undo();
+            states.add(saved(session));
+        }
+        return states;
+    }
+
+    /** Of changes, wishes and steps that were undone before others were made: each state is the same file. */
+    @Test
+    void itGoesBackThroughEveryStepToTheStart() throws Exception {
+        Random random = new Random(21);
+        for (int number = 0; number < 3; number++) {
+            Session session = at(sample(number));
+            KeepingPlace window = window();
+            List<String> levels =
+                    session.desk().pattern().levels().stream().map(Level::name).toList();
+            for (int step = 0; step < 6; step++) {
+                String level = levels.get(random.nextInt(levels.size()));
+                if (random.nextInt(3) == 0) {
+                    session.setWish(level, OptionalDouble.of(random.nextInt(90)));
+                } else {
+                    change(session, level, 4 + random.nextInt(9));
+                }
+                if (random.nextInt(4) == 0) {
+                    session.undo();
+                }
+                if (random.nextBoolean()) {
+                    keep(window, session);
+                }
+            }
+            keep(window, session);
+            Session back = afterTheCrash();
+            assertThat(back.desk().isSaved()).isFalse();
+            assertThat(undoneToTheStart(back))
+                    .hasSizeGreaterThan(2)
+                    .containsExactlyElementsOf(undoneToTheStart(session));
+            assertThat(saved(back)).isEqualTo(sample(number).svg().bytes());
+            assertThat(back.desk().isSaved()).as("as it comes with the program").isTrue();
+            forget();
+        }
+    }
+
+    @Test
+    void whatItsFileHoldsIsKnownAmongTheSteps() throws Exception {
+        Path path = Files.write(folder.resolve("skirt.svg"), sample(0).svg().bytes());
+        Session session = at(new OpenFile(SvgFile.read(path), Optional.of(path), "skirt.svg"));
+        change(session, "hip", 20);
+        Files.write(path, saved(session));
+        session.placed(path, Fingerprint.onDisk(path).orElseThrow());
+        session.saved(session.desk().pattern());
+        change(session, "hip", 10);
+        change(session, "waist", 8);
+        keep(window(), session);
+
+        Session back = afterTheCrash();
+        List<Boolean> saved = new ArrayList<>();
+        saved.add(back.desk().isSaved());
+        while (back.desk().canUndo()) {
+            back.undo();
+            saved.add(back.desk().isSaved());
+        }
+        assertThat(saved).containsExactly(false, false, true, false);
+
+        Files.write(path, sample(1).svg().bytes());
+        Session changed = afterTheCrash();
+        while (changed.desk().canUndo()) {
+            assertThat(changed.desk().isSaved()).isFalse();
+            changed.undo();
+        }
+    }
+
+    /** Steps go on from one that was undone to, and a second crash keeps them all. */
+    @Test
+    void workGoesOnFromAnyStep() throws Exception {
+        Session first = at(sample(0));
+        change(first, "hip", 20);
+        change(first, "hip", 10);
+        keep(window(), first);
+        Session second = afterTheCrash();
+        second.undo();
+        byte[] between = saved(second);
+        change(second, "waist", 6);
+        byte[] last = saved(second);
+        forget();
+        keep(window(), second);
+        assertThat(undoneToTheStart(afterTheCrash()))
+                .containsExactly(last, between, sample(0).svg().bytes());
+    }
+
+    @Test
+    void stepsThatNoLongerHaveRoomAreGivenUpOldestFirst() throws Exception {
+        String large = "<!-- " + "x".repeat(3 << 20) + " -->";
+        String skirt = new String(sample(0).svg().bytes(), StandardCharsets.UTF_8);
+        byte[] bytes = skirt.replace("</svg>", large + "</svg>").getBytes(StandardCharsets.UTF_8);
+        Session session = at(new OpenFile(SvgFile.read(bytes, "large.svg"), Optional.empty(), "large.svg"));
+        for (int step = 0; step < 6; step++) {
+            change(session, "hip", 5 + step);
+        }
+        keep(window(), session);
+        List<byte[]> all = undoneToTheStart(session);
+        assertThat(undoneToTheStart(afterTheCrash())).containsExactlyElementsOf(all.subList(0, 4));
+    }
+}
