@@ -11,7 +11,6 @@ import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Draws the seam over a dart as if the dart were folded: first the seam on either side is bent so that it goes straight
@@ -44,67 +43,6 @@ final class CapTruer implements Trued.Truer {
     /** The seam keeps its length within this, mm. */
     private static final double KEPT = 1e-4;
 
-    /** How a dart's mouth looks when it is folded: where its cap belongs and by how much the seam bends, radians. */
-    record Folded(Piece piece, Dart dart, DartMouth mouth, double bends, Optional<Point> peak, double off) {
-        /** By how much the leg that comes first in the drawn direction is longer than the other, mm. */
-        double longer() {
-            return mouth.first().distance(dart.point()) - mouth.second().distance(dart.point());
-        }
-    }
-
-    /** The darts that have their mouths on the outline. */
-    static List<Folded> folded(List<Piece> pieces) {
-        List<Folded> all = new ArrayList<>();
-        for (Piece piece : pieces) {
-            for (Dart dart : piece.darts()) {
-                folded(piece, dart).ifPresent(all::add);
-            }
-        }
-        return all;
-    }
-
-    static Optional<Folded> folded(Piece piece, Dart dart) {
-        if (dart.otherPoint().isPresent() || dart.edge().isEmpty()) {
-            return Optional.empty();
-        }
-        DartMouth mouth;
-        try {
-            mouth = DartMouth.of(piece, dart);
-        } catch (Refusal offOutline) {
-            return Optional.empty();
-        }
-        if (mouth.first().distance(dart.point()) < 1 || mouth.second().distance(dart.point()) < 1) {
-            return Optional.empty();
-        }
-        double bends = bends(mouth, dart.point());
-        if (mouth.kind() == DartMouth.Kind.CUT_OUT) {
-            return Optional.of(new Folded(piece, dart, mouth, bends, Optional.empty(), 0));
-        }
-        DartCap cap = new DartCap(mouth, dart.point(), mouth.before(), mouth.after());
-        Point peak = cap.folded(mouth.first(), mouth.second(), mouth.before(), mouth.after());
-        Curve drawn = new Curve(mouth.inner());
-        // A cap that fits the dart pressed to either side is true.
-        double off = drawn.nearest(peak).distance();
-        for (Point pressed : cap.pressed()) {
-            off = Math.min(off, drawn.nearest(pressed).distance());
-        }
-        return Optional.of(new Folded(piece, dart, mouth, bends, Optional.of(peak), off));
-    }
-
-    /** By how much the seam turns where the closed legs meet it, radians. */
-    private static double bends(DartMouth mouth, Point point) {
-        Point on = mouth.before().tangent(1);
-        Point off = closing(mouth, point, mouth.after().tangent(0));
-        return Math.atan2(on.cross(off), on.dot(off));
-    }
-
-    /** A direction beyond the dart as it lies when the second leg is folded onto the first. */
-    private static Point closing(DartMouth mouth, Point point, Point direction) {
-        Point one = mouth.first().minus(point);
-        Point two = mouth.second().minus(point);
-        return direction.turned(Math.atan2(two.cross(one), two.dot(one)));
-    }
-
     @Override
     public List<Stroke> strokes(Pattern pattern, Trued what) throws Refusal {
         String pieceName = what.target(Trued.PIECE);
@@ -118,7 +56,7 @@ final class CapTruer implements Trued.Truer {
                     .with("piece", piece.name())
                     .with("edge", dart.edge().orElseThrow());
         }
-        Folded folded = folded(piece, dart)
+        ClosedDart folded = ClosedDart.of(piece, dart)
                 .orElseThrow(() -> Refusal.of("dart-off-outline")
                         .with("piece", piece.name())
                         .with("dart", dartName));
@@ -126,7 +64,7 @@ final class CapTruer implements Trued.Truer {
         List<Stroke> strokes =
                 unequal ? equal(folded) : Math.abs(folded.bends()) > 1e-6 ? bent(folded) : new ArrayList<>();
         Piece now = on(piece, strokes);
-        Folded again = folded(now, dart(now, dartName)).orElseThrow(() -> Refusal.of("truing-not-exact"));
+        ClosedDart again = ClosedDart.of(now, dart(now, dartName)).orElseThrow(() -> Refusal.of("truing-not-exact"));
         if (again.peak().isPresent() && again.off() > 1e-6) {
             DartMouth mouth = again.mouth();
             Point peak = again.peak().get();
@@ -140,7 +78,7 @@ final class CapTruer implements Trued.Truer {
     }
 
     /** Where the seam cannot both be bent so and keep its length, the legs alone are made equal. */
-    private List<Stroke> equal(Folded folded) throws Refusal {
+    private List<Stroke> equal(ClosedDart folded) throws Refusal {
         try {
             return bent(folded);
         } catch (Refusal notBoth) {
@@ -148,9 +86,9 @@ final class CapTruer implements Trued.Truer {
         }
     }
 
-    private List<Stroke> legsAlone(Folded folded) throws Refusal {
+    private List<Stroke> legsAlone(ClosedDart folded) throws Refusal {
         try {
-            return bent(new Folded(folded.piece(), folded.dart(), folded.mouth(), 0, folded.peak(), folded.off()));
+            return bent(folded.unbent());
         } catch (Refusal notEither) {
             throw Refusal.of("dart-legs-stay-apart")
                     .with("piece", folded.piece().name())
@@ -170,7 +108,7 @@ final class CapTruer implements Trued.Truer {
      * The seam bent on both sides of the dart, its legs shortened or lengthened alike so that the seam keeps its length; where
      * they are to be equal, the one more than the other.
      */
-    private List<Stroke> bent(Folded folded) throws Refusal {
+    private List<Stroke> bent(ClosedDart folded) throws Refusal {
         Refusal notMet = Refusal.of("edge-length-not-met")
                 .with("piece", folded.piece().name())
                 .with("edge", folded.dart().edge().orElseThrow());
@@ -183,7 +121,7 @@ final class CapTruer implements Trued.Truer {
         return bent(folded, curve, slide);
     }
 
-    private double gained(Folded folded, OneCurve curve, double slide, double length) throws Refusal {
+    private double gained(ClosedDart folded, OneCurve curve, double slide, double length) throws Refusal {
         return sewn(on(folded.piece(), bent(folded, curve, slide)), folded.dart()) - length;
     }
 
@@ -202,13 +140,13 @@ final class CapTruer implements Trued.Truer {
                 .mm();
     }
 
-    private List<Stroke> bent(Folded folded, OneCurve curve, double slide) throws Refusal {
+    private List<Stroke> bent(ClosedDart folded, OneCurve curve, double slide) throws Refusal {
         List<Stroke> strokes = bends(folded, slide);
         strokes.addAll(curve.strokes(on(folded.piece(), strokes)));
         return strokes;
     }
 
-    private List<Stroke> bends(Folded folded, double slide) throws Refusal {
+    private List<Stroke> bends(ClosedDart folded, double slide) throws Refusal {
         List<Stroke> strokes = new ArrayList<>();
         Piece now = folded.piece();
         double shorter = equalLegs ? folded.longer() / 2 : 0;

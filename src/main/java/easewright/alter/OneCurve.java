@@ -4,21 +4,14 @@ import easewright.geom.Cubic;
 import easewright.geom.Curve;
 import easewright.geom.Place;
 import easewright.geom.Point;
-import easewright.geom.Segment;
 import easewright.measure.Cutting;
-import easewright.pattern.Dart;
 import easewright.pattern.Edge;
-import easewright.pattern.EdgeRole;
 import easewright.pattern.Notch;
 import easewright.pattern.Piece;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
-import java.util.function.ToDoubleFunction;
 
 /**
  * The waist or hem between two places that stay, such as a dart and a side seam, drawn in one smooth curve, as a hand
@@ -42,11 +35,6 @@ record OneCurve(List<Choice> choices) {
 
     /** Longer ones keep their line farther on: so far a curved ruler reaches (common practice). */
     private static final double LONGEST = 150;
-
-    private static final Set<EdgeRole> ROLES = EnumSet.of(EdgeRole.WAIST, EdgeRole.HEM);
-
-    /** A run that lies off what was there by no more was not trued, mm. */
-    private static final double UNTOUCHED = 1e-6;
 
     /**
      * The handles of the curve as shares of the way from end to end. With thirds it bends the least for its ends, and
@@ -75,25 +63,16 @@ record OneCurve(List<Choice> choices) {
      */
     static OneCurve of(Piece was, Piece is) {
         List<Choice> choices = new ArrayList<>();
-        for (int i = 0; i < is.edges().size(); i++) {
-            List<Curve> before = stretches(was, i);
-            List<Curve> after = stretches(is, i);
-            for (int k = 0; before.size() == after.size() && k < after.size(); k++) {
-                choice(new Choice(i, k, after.size(), 0, 0), before.get(k), after.get(k))
-                        .ifPresent(choices::add);
-            }
-        }
+        TruedRun.all(was, is).forEach(run -> choice(run).ifPresent(choices::add));
         return new OneCurve(choices);
     }
 
-    private static Optional<Choice> choice(Choice place, Curve was, Curve is) {
-        boolean meant = is.length() >= SHORTEST
-                && is.length() <= LONGEST
-                && isWithoutCorner(was)
-                && isApart(was, is, UNTOUCHED);
+    private static Optional<Choice> choice(TruedRun run) {
+        double length = run.is().length();
+        boolean meant = length >= SHORTEST && length <= LONGEST && isWithoutCorner(run.was()) && run.isTouched();
         return meant
                 ? HANDLES.stream()
-                        .flatMap(handles -> nearest(place, was, is, handles).stream())
+                        .flatMap(handles -> nearest(run, handles).stream())
                         .findFirst()
                 : Optional.empty();
     }
@@ -110,15 +89,15 @@ record OneCurve(List<Choice> choices) {
         return true;
     }
 
-    private static Optional<Choice> nearest(Choice place, Curve was, Curve is, double[] handles) {
+    private static Optional<Choice> nearest(TruedRun run, double[] handles) {
         Optional<Choice> best = Optional.empty();
-        double least = reach(was, is);
+        double least = reach(run);
         for (double first : handles) {
             for (double second : handles) {
-                Choice choice = new Choice(place.edge(), place.stretch(), place.of(), first, second);
-                Curve drawn = drawn(is, choice);
-                double off = apart(was, drawn, least);
-                if (off < least && isCalm(was, is, drawn)) {
+                Choice choice = new Choice(run.edge(), run.number(), run.of(), first, second);
+                Curve drawn = drawn(run.is(), choice);
+                double off = Apart.farthest(run.was(), drawn, least);
+                if (off < least && isCalm(run, drawn)) {
                     least = off;
                     best = Optional.of(choice);
                 }
@@ -131,8 +110,10 @@ record OneCurve(List<Choice> choices) {
      * How far it may lie from the line that was there, mm: by little, or by a little more than its ends were moved, since
      * it begins there.
      */
-    private static double reach(Curve was, Curve is) {
-        double moved = Math.max(was.start().distance(is.start()), was.end().distance(is.end()));
+    private static double reach(TruedRun run) {
+        double moved = Math.max(
+                run.was().start().distance(run.is().start()),
+                run.was().end().distance(run.is().end()));
         return Math.max(NEAR, BEGUN * moved);
     }
 
@@ -140,8 +121,8 @@ record OneCurve(List<Choice> choices) {
      * Whether a curve goes from hollow to round no oftener than what was there; where its ends ask for more, once, and no
      * oftener than what bends near one end only.
      */
-    private static boolean isCalm(Curve was, Curve bent, Curve drawn) {
-        return turns(drawn) <= Math.max(turns(was), Math.min(1, turns(bent)));
+    private static boolean isCalm(TruedRun run, Curve drawn) {
+        return turns(drawn) <= Math.max(turns(run.was()), Math.min(1, turns(run.is())));
     }
 
     private static Curve drawn(Curve is, Choice choice) {
@@ -156,7 +137,7 @@ record OneCurve(List<Choice> choices) {
     List<Stroke> strokes(Piece is) {
         List<Stroke> strokes = new ArrayList<>();
         for (Choice choice : choices) {
-            List<Curve> runs = stretches(is, choice.edge());
+            List<Curve> runs = TruedRun.stretches(is, choice.edge());
             if (runs.size() == choice.of()) {
                 Curve run = runs.get(choice.stretch());
                 strokes.add(stroke(is, run, drawn(run, choice)));
@@ -171,91 +152,36 @@ record OneCurve(List<Choice> choices) {
      */
     static OptionalDouble farthest(Piece was, Piece is) {
         double most = 0;
-        for (int i = 0; i < is.edges().size(); i++) {
-            List<Curve> before = stretches(was, i);
-            List<Curve> after = stretches(is, i);
-            for (int k = 0; before.size() == after.size() && k < after.size(); k++) {
-                double off = apart(before.get(k), after.get(k));
-                if (off > UNTOUCHED && after.get(k).segments().size() > 1) {
-                    return OptionalDouble.empty();
-                }
-                most = Math.max(most, off);
+        for (TruedRun run : TruedRun.all(was, is)) {
+            double off = Apart.farthest(run.was(), run.is());
+            if (off > TruedRun.UNTOUCHED && !run.isOneCurve()) {
+                return OptionalDouble.empty();
             }
+            most = Math.max(most, off);
         }
-        return most > UNTOUCHED ? OptionalDouble.of(most) : OptionalDouble.empty();
+        return most > TruedRun.UNTOUCHED ? OptionalDouble.of(most) : OptionalDouble.empty();
     }
 
     /** Whether what was drawn in one curve came to lie too far from the line that was there. */
     static boolean strays(Piece was, Piece is) {
-        for (int i = 0; i < is.edges().size(); i++) {
-            List<Curve> before = stretches(was, i);
-            List<Curve> after = stretches(is, i);
-            for (int k = 0; before.size() == after.size() && k < after.size(); k++) {
-                if (after.get(k).segments().size() == 1
-                        && isApart(before.get(k), after.get(k), reach(before.get(k), after.get(k)))) {
-                    return true;
-                }
-            }
-        }
-        return false;
+        return TruedRun.all(was, is).stream()
+                .anyMatch(run -> run.isOneCurve() && Apart.isMoreThan(reach(run), run.was(), run.is()));
     }
 
     /** The other end of what was drawn in one curve from a place; empty where nothing was. */
     static Optional<Point> beside(Piece was, Piece is, Edge edge, Point place) {
-        int number = is.edges().indexOf(edge);
-        List<Curve> before = stretches(was, number);
-        List<Curve> after = stretches(is, number);
-        for (int k = 0; before.size() == after.size() && k < after.size(); k++) {
-            Curve run = after.get(k);
-            if (run.segments().size() == 1 && isApart(before.get(k), run, UNTOUCHED)) {
-                if (run.start().distance(place) <= Shift.ON_OUTLINE) {
-                    return Optional.of(run.end());
+        for (TruedRun run : TruedRun.of(was, is, is.edges().indexOf(edge))) {
+            if (run.isOneCurve() && run.isTouched()) {
+                Curve drawn = run.is();
+                if (drawn.start().distance(place) <= Shift.ON_OUTLINE) {
+                    return Optional.of(drawn.end());
                 }
-                if (run.end().distance(place) <= Shift.ON_OUTLINE) {
-                    return Optional.of(run.start());
+                if (drawn.end().distance(place) <= Shift.ON_OUTLINE) {
+                    return Optional.of(drawn.start());
                 }
             }
         }
         return Optional.empty();
-    }
-
-    /**
-     * What lies between the ends of a waist or hem and the mouths of its darts; nothing of another edge. Where a dart
-     * begins at the end of the edge or at another dart, nothing lies between.
-     */
-    static List<Curve> stretches(Piece piece, int number) {
-        Edge edge = piece.edges().get(number);
-        if (!ROLES.contains(edge.role())) {
-            return List.of();
-        }
-        Curve line = edge.on(piece.outline());
-        List<Point> ends = new ArrayList<>(List.of(line.start(), line.end()));
-        for (Dart dart : piece.darts()) {
-            if (lies(line, dart.mouth1()) && lies(line, dart.mouth2())) {
-                ends.add(dart.mouth1());
-                ends.add(dart.mouth2());
-            }
-        }
-        ToDoubleFunction<Point> along = p -> p.equals(line.end())
-                ? line.length()
-                : line.lengthTo(line.nearest(p).place());
-        ends.sort(Comparator.comparingDouble(along));
-        List<Curve> all = new ArrayList<>();
-        for (int i = 0; i < ends.size(); i += 2) {
-            // From a place to itself the run of an outline is all of it.
-            if (along.applyAsDouble(ends.get(i + 1)) - along.applyAsDouble(ends.get(i)) > Fewer.CRUMB) {
-                Curve run = Redraw.run(piece.outline(), new Stretch(ends.get(i), ends.get(i + 1)));
-                List<Segment> segments = Fewer.withoutCrumbs(run.segments());
-                if (!segments.isEmpty()) {
-                    all.add(new Curve(segments));
-                }
-            }
-        }
-        return all;
-    }
-
-    private static boolean lies(Curve line, Point p) {
-        return line.nearest(p).distance() <= Shift.ON_OUTLINE;
     }
 
     /** How often a line goes from hollow to round or back, but for what nobody sees. */
@@ -281,39 +207,10 @@ record OneCurve(List<Choice> choices) {
         return turns;
     }
 
-    /** The farthest that either line lies from the other, mm. */
-    static double apart(Curve one, Curve other) {
-        return apart(one, other, Double.POSITIVE_INFINITY);
-    }
-
-    /** The same, or as much of it as is known by then once it is enough. */
-    static double apart(Curve one, Curve other, double enough) {
-        double there = off(one, other, enough);
-        return there >= enough ? there : Math.max(there, off(other, one, enough));
-    }
-
-    /** Whether one of them somewhere lies farther from the other than so much, mm. */
-    private static boolean isApart(Curve one, Curve other, double by) {
-        return apart(one, other, Math.nextUp(by)) > by;
-    }
-
-    private static double off(Curve from, Curve to, double enough) {
-        double most = 0;
-        for (Segment segment : from.segments()) {
-            for (double t = 0; t <= 1; t += 0.0625) {
-                most = Math.max(most, to.nearest(segment.at(t)).distance());
-                if (most >= enough) {
-                    return most;
-                }
-            }
-        }
-        return most;
-    }
-
     private static Stroke stroke(Piece is, Curve run, Curve drawn) {
         List<RunStroke.Mark> marks = new ArrayList<>();
         for (Notch notch : is.notches()) {
-            if (lies(run, notch.at())) {
+            if (TruedRun.lies(run, notch.at())) {
                 Place place = run.nearest(notch.at()).place();
                 Redraw.add(
                         marks,

@@ -42,7 +42,7 @@ final class RejoinedNames {
 
     /** A state with the pieces of what is now, with the names that are there now. */
     static Pattern asNow(Pattern made, Pattern now) {
-        Pattern called = Renaming.asNow(made, now);
+        Pattern called = NamesNow.of(made, now);
         return called.withPieces(called.pieces().stream()
                 .map(p -> withId(now, p.id())
                         .filter(n -> n.side() == p.side())
@@ -58,7 +58,7 @@ final class RejoinedNames {
             Mate mate = one.mates().get(i);
             Mate otherMate = other.mates().get(i);
             alike = mate.declaredEase() == otherMate.declaredEase()
-                    && Renaming.sewsTheSame(one, mate, other, otherMate);
+                    && NamesNow.sewsTheSame(one, mate, other, otherMate);
         }
         return alike;
     }

@@ -122,7 +122,7 @@ public final class Replay {
             if (known.get(i).changes().size() != kept) {
                 continue;
             }
-            Pattern then = Renaming.asNow(known.get(i), bare);
+            Pattern then = NamesNow.of(known.get(i), bare);
             if (!then.changes().equals(prefix)) {
                 continue;
             }

@@ -73,7 +73,7 @@ record RunStroke(String piece, List<Segment> before, List<Segment> after, List<M
                         on.outline().nearest(end()).place());
         return is.start().distance(start()) <= SAME_MARK
                 && is.end().distance(end()) <= SAME_MARK
-                && OneCurve.apart(was, is) <= SAME_MARK;
+                && Apart.farthest(was, is) <= SAME_MARK;
     }
 
     private Piece marked(Piece on) {

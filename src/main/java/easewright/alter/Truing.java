@@ -188,7 +188,7 @@ public final class Truing {
     }
 
     private static void darts(List<Piece> pieces, List<Proposal> all) {
-        for (CapTruer.Folded folded : CapTruer.folded(pieces)) {
+        for (ClosedDart folded : ClosedDart.all(pieces)) {
             double bends = Math.toDegrees(folded.bends());
             double difference = Math.abs(folded.longer());
             boolean unequal = difference > LEGS_WITHIN && difference <= LEGS_MEANT && Math.abs(bends) <= MEANT;

@@ -80,35 +80,6 @@ final class MarksReader implements MarksNotes.Reading {
         return new MarksReader(drawn).read(block);
     }
 
-    /** The scale that the block states, if it states one that can be read. */
-    static Optional<Scale> scale(MarkNode block) {
-        for (MarkNode child : block.children()) {
-            if (child.namespace().equals(MarkNode.NAMESPACE) && child.name().equals("scale")) {
-                try {
-                    return Optional.of(scale(new MarkValues(child)));
-                } catch (MarkValues.Damage damage) {
-                    return Optional.empty();
-                }
-            }
-        }
-        return Optional.empty();
-    }
-
-    private static Scale scale(MarkValues v) throws MarkValues.Damage {
-        double across = v.neededNumber("across");
-        double down = v.neededNumber("down");
-        if (!(across > 0 && down > 0)) {
-            throw new MarkValues.Damage(
-                    "mark-value-bad",
-                    Map.of(
-                            "attribute",
-                            across > 0 ? "down" : "across",
-                            "text",
-                            Decimals.exact(Math.min(across, down))));
-        }
-        return new Scale(across, down, v.neededWord("proof", Scale.Proof.class));
-    }
-
     private Marks read(MarkNode block) {
         MarkValues own = new MarkValues(block);
         for (String unknown : own.unknown()) {
@@ -156,7 +127,7 @@ final class MarksReader implements MarksNotes.Reading {
         switch (child.name()) {
             case "scale" -> {
                 child.children().forEach(notes::insideScale);
-                checkScale(v);
+                ScaleMark.differing(v, drawn).ifPresent(notes::add);
             }
             case "page" -> page = Optional.of(PageMark.read(v));
             case "body" -> body(child, v);
@@ -170,21 +141,6 @@ final class MarksReader implements MarksNotes.Reading {
             case "resting" -> rest(child);
             case "change" -> changes.add(change(child, v));
             default -> aside.add(new SetAside(changes.size(), change(child, v)));
-        }
-    }
-
-    private void checkScale(MarkValues v) throws MarkValues.Damage {
-        Scale stated = scale(v);
-        if (!drawn.rescaled().equals(Affine.IDENTITY)) {
-            return;
-        }
-        Scale used = drawn.scale();
-        double across = stated.mmPerUnitX() / used.mmPerUnitX();
-        double down = stated.mmPerUnitY() / used.mmPerUnitY();
-        if (Math.abs(across - 1) > 1e-6 || Math.abs(down - 1) > 1e-6) {
-            // Mostly both are off alike; else the one that is off by more is told.
-            double now = Math.abs(across - 1) >= Math.abs(down - 1) ? 1 / across : 1 / down;
-            notes.add(Finding.of("scale-differs", Severity.FAULT, "").with("of.percent", 100 * now));
         }
     }
 

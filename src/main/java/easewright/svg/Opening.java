@@ -58,7 +58,7 @@ record Opening(
             state = new MarksState(
                     block.map(b -> blocks.get(0)), block.isPresent(), List.of(), Optional.empty(), state.resting());
         }
-        Optional<Scale> stated = block.flatMap(MarksReader::scale);
+        Optional<Scale> stated = block.flatMap(ScaleMark::in);
         boolean knownLine = stated.isPresent() && stated.get().proof() == Scale.Proof.KNOWN_LINE;
         if (mmPerUnit.isEmpty() && knownLine) {
             tellPage(drawing.scale(), stated.get(), findings);

@@ -66,10 +66,10 @@ class OneCurveTest {
     private static void assertLaws(Piece was, Piece is) {
         assertThat(Validity.isSimple(is.outline())).isTrue();
         for (int i = 0; i < is.edges().size(); i++) {
-            List<Curve> before = OneCurve.stretches(was, i);
-            List<Curve> after = OneCurve.stretches(is, i);
+            List<Curve> before = TruedRun.stretches(was, i);
+            List<Curve> after = TruedRun.stretches(is, i);
             for (int k = 0; k < after.size(); k++) {
-                assertThat(OneCurve.apart(before.get(k), after.get(k))).isLessThanOrEqualTo(OneCurve.NEAR);
+                assertThat(Apart.farthest(before.get(k), after.get(k))).isLessThanOrEqualTo(OneCurve.NEAR);
                 assertThat(OneCurve.turns(after.get(k)))
                         .as("from hollow to round")
                         .isLessThanOrEqualTo(Math.max(1, OneCurve.turns(before.get(k))));
@@ -135,7 +135,7 @@ class OneCurveTest {
                 continue;
             }
             smooth++;
-            assertThat(OneCurve.stretches(is, 0))
+            assertThat(TruedRun.stretches(is, 0))
                     .as("but for a crumb at the mouth, which may slide by a hair")
                     .allMatch(s -> s.segments().stream()
                                     .filter(each -> each.length() > 0.02)
@@ -213,7 +213,7 @@ class OneCurveTest {
         Point corner = new Point(beside, 0);
         Dart dart = new Dart("d", corner, new Point(20, 0), new Point(10, 120), Optional.empty(), Optional.of("waist"));
         Pattern before = bent.withPiece(drawn.toBuilder().darts(List.of(dart)).build());
-        assertThat(OneCurve.stretches(before.piece("front").orElseThrow(), 0).stream()
+        assertThat(TruedRun.stretches(before.piece("front").orElseThrow(), 0).stream()
                         .filter(s -> s.length() > 1e-4))
                 .singleElement()
                 .satisfies(s -> assertThat(s.start().distance(new Point(20, 0))).isLessThan(1e-6));
@@ -224,37 +224,5 @@ class OneCurveTest {
         Altered altered = proposal.apply(before);
         assertThat(altered.pattern().changes()).hasSize(1);
         TruingTest.assertGone(altered.pattern(), proposal);
-    }
-
-    @Test
-    void howFarTwoLinesLieApartIsLookedForOnlyUntilItIsEnough() {
-        Random random = new Random(41);
-        int enoughBefore = 0;
-        for (int round = 0; round < 300; round++) {
-            Curve one = wavy(random);
-            Curve other = wavy(random);
-            double whole = OneCurve.apart(one, other);
-            double enough = whole * 2 * random.nextDouble();
-            double told = OneCurve.apart(one, other, enough);
-            if (whole < enough) {
-                assertThat(told).isEqualTo(whole);
-            } else {
-                assertThat(told).isBetween(enough, whole);
-                enoughBefore++;
-            }
-        }
-        assertThat(enoughBefore).isBetween(100, 200);
-    }
-
-    private static Curve wavy(Random random) {
-        List<Segment> segments = new ArrayList<>();
-        Point at = new Point(0, random.nextGaussian());
-        for (int i = 1; i < 5; i++) {
-            Point next = new Point(30 * i, random.nextGaussian());
-            Point way = new Point(10, 0);
-            segments.add(new Cubic(at, at.plus(way), next.minus(way), next));
-            at = next;
-        }
-        return new Curve(segments);
     }
 }

@@ -177,16 +177,16 @@ class TruingRefusedTest {
         Point one = DART.mouth1();
         Point two = DART.mouth2();
         Point point = DART.point();
-        assertThat(CapTruer.folded(List.of(darted(DART)))).hasSize(1);
+        assertThat(ClosedDart.all(List.of(darted(DART)))).hasSize(1);
         Dart without = new Dart("d", one, two, point, Optional.empty(), Optional.empty());
-        assertThat(CapTruer.folded(List.of(darted(without)))).isEmpty();
+        assertThat(ClosedDart.all(List.of(darted(without)))).isEmpty();
         for (Dart dart : List.of(
                 new Dart("d", one, two, point, Optional.of(new Point(100, -9)), Optional.of("waist")),
                 dart(new Point(90, 5), new Point(110, 5), point),
                 dart(one, two, new Point(90, 0.9)),
                 dart(one, two, new Point(110, 0.9)))) {
             Piece piece = darted(dart);
-            assertThat(CapTruer.folded(List.of(piece))).isEmpty();
+            assertThat(ClosedDart.all(List.of(piece))).isEmpty();
             assertRefused(
                     Trued.cap("front", "d"),
                     Cloths.pattern(List.of(), piece),
