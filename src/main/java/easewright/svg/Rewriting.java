@@ -65,6 +65,7 @@ final class Rewriting {
                 found.add(Finding.of(
                         "shape-no-longer-live", Severity.NOTE, targets.pieces().get(index)));
             }
+            groupNoLongerLive(index, targets.pieces().get(index)).ifPresent(found::add);
             geometry.forEach((k, wanted) -> {
                 SubPath old = shape.subPaths().get(k);
                 if (!old.closed() && SubPathRewriter.closed(wanted)) {
@@ -81,6 +82,9 @@ final class Rewriting {
                 }
             });
         });
+        targets.copies()
+                .values()
+                .forEach(copy -> groupNoLongerLive(copy.shape(), copy.piece()).ifPresent(found::add));
         page.ifPresentOrElse(p -> found.addAll(p.findings()), () -> {
             if (changed.scale().proof() == Scale.Proof.KNOWN_LINE) {
                 found.add(PageChange.NOT_SIZED);
@@ -89,6 +93,11 @@ final class Rewriting {
         found.addAll(OldWords.in(drawing, changed));
         spare.pieces().values().forEach(piece -> found.add(Finding.of("copy-taken-out", Severity.NOTE, piece)));
         return found.stream().distinct().toList();
+    }
+
+    private Optional<Finding> groupNoLongerLive(int shape, String piece) {
+        return LiveForm.groupAround(source, drawing.all().get(shape).element())
+                .map(group -> Finding.of("group-no-longer-live", Severity.NOTE, piece));
     }
 
     /** The new content of the file, proved. */
@@ -110,8 +119,24 @@ final class Rewriting {
             }
         }
         edits.addAll(copyEdits());
-        edits.addAll(spare.edits(source, drawing));
+        List<Edit> gone = spare.edits(source, drawing);
+        edits.addAll(gone);
+        edits.addAll(LiveForm.madePlain(source, drawnAnew(), gone));
         return proved(edits, page);
+    }
+
+    /** The elements of which a line is drawn anew, or another one beside them. */
+    private Set<Integer> drawnAnew() {
+        Set<Integer> elements = new HashSet<>();
+        targets.geometry()
+                .keySet()
+                .forEach(index -> elements.add(drawing.all().get(index).element()));
+        // Where a copy is laid beside a line, that stays the form that it is unless it is drawn anew itself.
+        targets.copies().values().forEach(copy -> {
+            int base = drawing.all().get(copy.shape()).element();
+            LiveForm.groupAround(source, base).ifPresent(group -> elements.add(base));
+        });
+        return elements;
     }
 
     /** With as much of what becomes of the page as moves nothing. */

@@ -47,9 +47,7 @@ final class ShapeRewriter {
      * @throws ArithmeticException      if its transform cannot be undone
      */
     List<Edit> edits(Map<Integer, List<Segment>> targets) {
-        List<Edit> edits = new ArrayList<>(becomesPath(shape, targets) ? asPath(targets.get(0)) : asItIs(targets));
-        tag.attributes().stream().filter(a -> LiveForm.isOf(a.name())).forEach(a -> edits.add(without(a)));
-        return edits;
+        return becomesPath(shape, targets) ? asPath(targets.get(0)) : asItIs(targets);
     }
 
     private List<Edit> asItIs(Map<Integer, List<Segment>> targets) {
@@ -117,22 +115,13 @@ final class ShapeRewriter {
             // A stray d meant nothing on the old element, and would be a second one on the new.
             if (GEOMETRY.get(shape.tag()).contains(attribute.name())
                     || attribute.name().equals("d")) {
-                edits.add(without(attribute));
+                edits.add(attribute.takenOut());
             }
         }
         if (!tag.selfClosed()) {
             edits.add(new Edit(tag.endFrom() + 2, tag.endFrom() + 2 + tag.name().length(), name));
         }
         return edits;
-    }
-
-    /** Takes an attribute out, with the white space before it. */
-    private Edit without(Tag.Attribute attribute) {
-        int from = attribute.from();
-        while (Character.isWhitespace(source.text().charAt(from - 1))) {
-            from--;
-        }
-        return new Edit(from, attribute.to(), "");
     }
 
     private String data(List<Segment> target) {

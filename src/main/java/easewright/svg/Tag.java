@@ -53,6 +53,15 @@ record Tag(
         int to() {
             return valueTo + 1;
         }
+
+        /** Takes it out, with the white space before it. */
+        Edit takenOut() {
+            int start = from;
+            while (Character.isWhitespace(text.charAt(start - 1))) {
+                start--;
+            }
+            return new Edit(start, to(), "");
+        }
     }
 
     Tag {
