@@ -10,7 +10,6 @@ import easewright.pattern.Piece;
 import easewright.pattern.Severity;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** Removing must not take a piece past its own centre line (docs/sources.md 4.3, common practice). */
 final class CentreNotCrossed implements ChangeRule {
@@ -19,14 +18,11 @@ final class CentreNotCrossed implements ChangeRule {
     @Override
     public List<Finding> look(Sight before, Sight after) {
         List<Finding> findings = new ArrayList<>();
-        for (Piece piece : after.pieces()) {
-            Optional<Piece> then = before.before(piece, after);
-            if (then.isEmpty() || then.get() == piece) {
-                continue;
-            }
+        for (Sight.Remade remade : before.remade(after)) {
+            Piece piece = remade.now();
             for (Edge edge : piece.edges()) {
                 boolean centre = edge.role() == EdgeRole.FOLD || edge.role() == EdgeRole.CENTRE;
-                if (centre && beyond(piece, edge) > ROUNDING + wasBeyond(then.get(), edge.name())) {
+                if (centre && beyond(piece, edge) > ROUNDING + wasBeyond(remade.then(), edge.name())) {
                     findings.add(Finding.of("piece-past-centre", Severity.FAULT, piece.name())
                             .with("edge", edge.name())
                             .with("beyond", beyond(piece, edge)));

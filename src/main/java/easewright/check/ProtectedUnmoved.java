@@ -25,15 +25,12 @@ final class ProtectedUnmoved implements ChangeRule {
     @Override
     public List<Finding> look(Sight before, Sight after) {
         List<Finding> findings = new ArrayList<>();
-        for (Piece now : after.pieces()) {
-            Optional<Piece> then = before.before(now, after);
-            if (then.isEmpty() || then.get() == now) {
-                continue;
-            }
-            for (Edge edge : then.get().edges()) {
+        for (Sight.Remade remade : before.remade(after)) {
+            Piece now = remade.now();
+            for (Edge edge : remade.then().edges()) {
                 Optional<Edge> same = now.edge(edge.name());
                 if (edge.isProtected() && same.isPresent()) {
-                    compare(before, after, then.get(), now, edge, same.get()).ifPresent(findings::add);
+                    compare(before, after, remade.then(), now, edge, same.get()).ifPresent(findings::add);
                 }
             }
         }

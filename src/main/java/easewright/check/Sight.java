@@ -34,6 +34,18 @@ record Sight(Pattern pattern, GarmentMeasures measures, EaseSheet sheet, List<Pi
         return SidePair.before(pattern, after.pattern, now);
     }
 
+    /** A piece that a change made anew, as it was and as it is. */
+    record Remade(Piece then, Piece now) {}
+
+    /** The pieces after a change that were others in this pattern; one that was not there before is none of them. */
+    List<Remade> remade(Sight after) {
+        List<Remade> remade = new ArrayList<>();
+        for (Piece now : after.pieces) {
+            before(now, after).filter(then -> then != now).ifPresent(then -> remade.add(new Remade(then, now)));
+        }
+        return remade;
+    }
+
     /** The same without the pieces that were there before, as they are measured. */
     Sight unlike(Sight before) {
         if (!pattern.levels().equals(before.pattern.levels())) {

@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import easewright.geom.Point;
 import easewright.pattern.Dart;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -16,13 +15,7 @@ class ClosedDartTest {
     private static final double DEEP = 90;
 
     private static ClosedDart closed(double half, double aside) {
-        Dart dart = new Dart(
-                "d",
-                new Point(100 - half, 0),
-                new Point(100 + half, 0),
-                new Point(100 + aside, DEEP),
-                Optional.empty(),
-                Optional.of("waist"));
+        Dart dart = Panels.dart(new Point(100 - half, 0), new Point(100 + half, 0), new Point(100 + aside, DEEP));
         return ClosedDart.of(panel("front", 600), dart).orElseThrow();
     }
 

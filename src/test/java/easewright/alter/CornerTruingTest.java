@@ -12,7 +12,6 @@ import static org.assertj.core.api.Assertions.within;
 import easewright.geom.Point;
 import easewright.geom.Segment;
 import easewright.measure.Measures;
-import easewright.pattern.Dart;
 import easewright.pattern.Edge;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.EdgeRole;
@@ -24,7 +23,6 @@ import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Severity;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -238,13 +236,7 @@ class CornerTruingTest {
         Piece cut = panel("front", 600).toBuilder()
                 .drawn(LineKind.CUTTING, 10)
                 .notches(List.of(new Notch("n", new Point(200, 300))))
-                .darts(List.of(new Dart(
-                        "d",
-                        new Point(90, 0),
-                        new Point(110, 0),
-                        new Point(100, 90),
-                        Optional.empty(),
-                        Optional.of("waist"))))
+                .darts(List.of(Panels.DART))
                 .build();
         Piece other = cut.toBuilder().id("b").name("The back").build();
         Piece stitched = panel("sleeve", 600);

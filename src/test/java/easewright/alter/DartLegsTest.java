@@ -99,13 +99,7 @@ class DartLegsTest {
     @Test
     void equalLegsAreLeftAlone() {
         Piece piece = Panels.slanted("front", 600, 90, 90).toBuilder()
-                .darts(List.of(new Dart(
-                        "d",
-                        new Point(90, 0),
-                        new Point(110, 0),
-                        new Point(100, 90),
-                        Optional.empty(),
-                        Optional.of("waist"))))
+                .darts(List.of(Panels.DART))
                 .build();
         assertThat(Panels.proposals(Cloths.pattern(List.of(), piece), "dart-legs-differ"))
                 .isEmpty();

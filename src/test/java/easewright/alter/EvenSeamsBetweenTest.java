@@ -88,6 +88,19 @@ class EvenSeamsBetweenTest {
                 .orElseThrow();
     }
 
+    /** Two random pieces sewn at their sides, and a change of both that is not evened. */
+    private record Drawn(Pattern before, SeamChange plain) {
+        static Drawn of(long seed) {
+            RandomCloth random = new RandomCloth(seed);
+            Piece one = random.piece("front");
+            Piece two = RandomCloth.mapped(random.piece("back"), Affine.translation(1000, 0));
+            Pattern before = sewnAtTheSides(one, two);
+            SeamChange plain = SeamChange.at("level", random.between(-50, 60))
+                    .withTaper(random.chance(0.5) ? Taper.SMOOTH : Taper.STRAIGHT);
+            return new Drawn(before, plain);
+        }
+    }
+
     /** Between fixed points no end can give way: shares or a bow do it, without a new bend, or the largest amount is said. */
     @Test
     void betweenFixedPointsItIsExactOrRefusedWithTheLargestAmount() throws Refusal {
@@ -97,12 +110,9 @@ class EvenSeamsBetweenTest {
         int cases = RandomCloth.cases(30);
         int made = 0;
         for (long seed = 1; seed <= cases; seed++) {
-            RandomCloth random = new RandomCloth(seed);
-            Piece one = random.piece("front");
-            Piece two = RandomCloth.mapped(random.piece("back"), Affine.translation(1000, 0));
-            Pattern before = sewnAtTheSides(one, two);
-            SeamChange plain = SeamChange.at("level", random.between(-50, 60))
-                    .withTaper(random.chance(0.5) ? Taper.SMOOTH : Taper.STRAIGHT);
+            Drawn drawn = Drawn.of(seed);
+            Pattern before = drawn.before();
+            SeamChange plain = drawn.plain();
             Pattern drifted = plain.apply(before).pattern();
             Pattern after;
             try {
@@ -139,12 +149,9 @@ class EvenSeamsBetweenTest {
         int choices = 0;
         int shorter = 0;
         for (long seed = 1; seed <= 60; seed++) {
-            RandomCloth random = new RandomCloth(seed);
-            Piece one = random.piece("front");
-            Piece two = RandomCloth.mapped(random.piece("back"), Affine.translation(1000, 0));
-            Pattern before = sewnAtTheSides(one, two);
-            SeamChange plain = SeamChange.at("level", random.between(-50, 60))
-                    .withTaper(random.chance(0.5) ? Taper.SMOOTH : Taper.STRAIGHT);
+            Drawn drawn = Drawn.of(seed);
+            Pattern before = drawn.before();
+            SeamChange plain = drawn.plain();
             OptionalDouble made = bow(() -> plain.evened().apply(before));
             if (made.isEmpty() || made.getAsDouble() == 0) {
                 continue;

@@ -1,6 +1,7 @@
 package easewright.alter;
 
 import easewright.geom.Point;
+import easewright.pattern.Dart;
 import easewright.pattern.Edge;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Mate;
@@ -8,11 +9,20 @@ import easewright.pattern.Notch;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 
 /** Rectangles 200 mm wide for the tests of truing: waist above, side at the right, hem below, fold at the left. */
 final class Panels {
+    /** In the middle of the waist, 20 mm wide, its legs equal. */
+    static final Dart DART = dart(new Point(90, 0), new Point(110, 0), new Point(100, 90));
+
     private Panels() {}
+
+    /** One in the waist. */
+    static Dart dart(Point mouth1, Point mouth2, Point point) {
+        return new Dart("d", mouth1, mouth2, point, Optional.empty(), Optional.of("waist"));
+    }
 
     static Piece panel(String id, double length) {
         return slanted(id, length, 90, 90);

@@ -41,7 +41,7 @@ class RenamingTest {
     }
 
     /** Every edge of a pattern under another name, in one go. */
-    private static Pattern allOtherwise(Pattern pattern) {
+    static Pattern allOtherwise(Pattern pattern) {
         Pattern now = pattern;
         for (Piece piece : pattern.pieces()) {
             for (var edge : piece.edges()) {

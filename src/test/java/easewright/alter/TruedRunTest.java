@@ -9,19 +9,12 @@ import easewright.pattern.Dart;
 import easewright.pattern.Piece;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class TruedRunTest {
     private static Piece darted(double... middles) {
         List<Dart> darts = Arrays.stream(middles)
-                .mapToObj(x -> new Dart(
-                        "at " + x,
-                        new Point(x - 8, 0),
-                        new Point(x + 8, 0),
-                        new Point(x, 90),
-                        Optional.empty(),
-                        Optional.of("waist")))
+                .mapToObj(x -> Panels.dart(new Point(x - 8, 0), new Point(x + 8, 0), new Point(x, 90)))
                 .toList();
         return panel("front", 600).toBuilder().darts(darts).build();
     }

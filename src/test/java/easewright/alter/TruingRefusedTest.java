@@ -1,5 +1,7 @@
 package easewright.alter;
 
+import static easewright.alter.Panels.DART;
+import static easewright.alter.Panels.dart;
 import static easewright.alter.Panels.kept;
 import static easewright.alter.Panels.only;
 import static easewright.alter.Panels.panel;
@@ -160,12 +162,6 @@ class TruingRefusedTest {
                         new Point(200, 600),
                         new Point(0, 600))))
                 .build();
-    }
-
-    private static final Dart DART = dart(new Point(90, 0), new Point(110, 0), new Point(100, 90));
-
-    private static Dart dart(Point mouth1, Point mouth2, Point point) {
-        return new Dart("d", mouth1, mouth2, point, Optional.empty(), Optional.of("waist"));
     }
 
     private static Piece darted(Dart dart) {

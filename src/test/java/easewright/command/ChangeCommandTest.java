@@ -33,10 +33,6 @@ class ChangeCommandTest {
         throw new AssertionError("No " + name + " in " + array);
     }
 
-    private static double girth(JsonNode reading, String level) {
-        return named(reading.path("girths"), "level", level).path("finished_mm").asDouble();
-    }
-
     @Test
     void addsExactlyWhatWasAskedAndNothingElsewhere() throws IOException {
         byte[] input = Files.readAllBytes(SKIRT);
@@ -44,12 +40,12 @@ class ChangeCommandTest {
         assertThat(run.code()).as(run.err()).isLessThanOrEqualTo(Commands.FAULTS);
         JsonNode before = run.json().path("before");
         JsonNode after = run.json().path("after");
-        assertThat(girth(after, "hip") - girth(before, "hip")).isCloseTo(24, within(0.01));
-        assertThat(girth(after, "waist")).isCloseTo(girth(before, "waist"), within(1e-9));
+        assertThat(Run.girth(after, "hip") - Run.girth(before, "hip")).isCloseTo(24, within(0.01));
+        assertThat(Run.girth(after, "waist")).isCloseTo(Run.girth(before, "waist"), within(1e-9));
         assertThat(run.json().path("mates").path(0).has("drift_mm")).isTrue();
         assertThat(Files.readAllBytes(SKIRT)).isEqualTo(input);
         JsonNode again = Run.of("measure", out, "--json").json();
-        assertThat(girth(again, "hip")).isCloseTo(girth(after, "hip"), within(0.01));
+        assertThat(Run.girth(again, "hip")).isCloseTo(Run.girth(after, "hip"), within(0.01));
     }
 
     /** The ending of the output says whether it is packed; the drawing is the same. */
@@ -141,8 +137,8 @@ class ChangeCommandTest {
         Run run = Run.of("change", SKIRT, "--list", list, "-o", out, "--json");
         assertThat(run.code()).as(run.err()).isLessThanOrEqualTo(Commands.FAULTS);
         assertThat(run.json().path("changes")).hasSize(2);
-        assertThat(girth(run.json().path("after"), "hip"))
-                .isCloseTo(girth(run.json().path("before"), "hip"), within(0.01));
+        assertThat(Run.girth(run.json().path("after"), "hip"))
+                .isCloseTo(Run.girth(run.json().path("before"), "hip"), within(0.01));
     }
 
     @Test

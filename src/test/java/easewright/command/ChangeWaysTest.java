@@ -82,21 +82,13 @@ class ChangeWaysTest {
         JsonNode made = run.json().path("changes").path(0);
         assertThat(made.path("method").asText()).isEqualTo(way.method());
         String level = options.contains("--at") ? options.get(options.indexOf("--at") + 1) : "hip";
-        double grown = girth(run.json().path("after"), level) - girth(run.json().path("before"), level);
+        double grown = Run.girth(run.json().path("after"), level)
+                - Run.girth(run.json().path("before"), level);
         if (way.aim() == Way.Aim.GIRTH) {
             assertThat(grown).isCloseTo(12, within(0.01));
         } else if (way.method().equals("parallel-slash")) {
             assertThat(grown).isCloseTo(2 * 6, within(0.01));
         }
-    }
-
-    private static double girth(JsonNode reading, String level) {
-        for (JsonNode girth : reading.path("girths")) {
-            if (girth.path("level").asText().equals(level)) {
-                return girth.path("finished_mm").asDouble();
-            }
-        }
-        throw new AssertionError("No " + level + " in " + reading);
     }
 
     @ParameterizedTest
@@ -135,7 +127,8 @@ class ChangeWaysTest {
         Run run = Run.of("change", SKIRT, "--list", list, "--try", "--json");
         assertThat(run.code()).as(run.err()).isLessThanOrEqualTo(Commands.FAULTS);
         assertThat(run.json().path("changes").findValuesAsText("method")).containsExactly("lengthen", "seam", "slash");
-        assertThat(girth(run.json().path("after"), "hip") - girth(run.json().path("before"), "hip"))
+        assertThat(Run.girth(run.json().path("after"), "hip")
+                        - Run.girth(run.json().path("before"), "hip"))
                 .isCloseTo(6, within(0.01));
     }
 

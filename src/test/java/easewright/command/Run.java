@@ -27,4 +27,14 @@ record Run(int code, String out, String err) {
             throw new UncheckedIOException(e);
         }
     }
+
+    /** The finished girth at a level, mm, as a reading has it: what a command says, or what it says of before and after. */
+    static double girth(JsonNode reading, String level) {
+        for (JsonNode girth : reading.path("girths")) {
+            if (girth.path("level").asText().equals(level)) {
+                return girth.path("finished_mm").asDouble();
+            }
+        }
+        throw new AssertionError("No " + level + " in " + reading);
+    }
 }

@@ -21,19 +21,7 @@ class SlipsTest {
     }
 
     private static double grown(Run run) {
-        double before = run.json()
-                .path("before")
-                .path("girths")
-                .path(1)
-                .path("finished_mm")
-                .asDouble();
-        return run.json()
-                        .path("after")
-                        .path("girths")
-                        .path(1)
-                        .path("finished_mm")
-                        .asDouble()
-                - before;
+        return Run.girth(run.json().path("after"), "hip") - Run.girth(run.json().path("before"), "hip");
     }
 
     @ParameterizedTest

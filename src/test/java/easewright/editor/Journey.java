@@ -14,6 +14,7 @@ import java.util.concurrent.TimeoutException;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import javafx.geometry.Point2D;
+import javafx.scene.control.Labeled;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
@@ -140,6 +141,15 @@ abstract class Journey {
         robot.clickOn(field);
         robot.push(KeyCode.SHORTCUT, KeyCode.A).write(text).push(KeyCode.ENTER);
         WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    /** Whether anything there is told to be wrong. */
+    static boolean complains(FxRobot robot, String around) {
+        WaitForAsyncUtils.waitForFxEvents();
+        return !robot.lookup(around + " .complaint")
+                .match(n -> n.isVisible() && !((Labeled) n).getText().isEmpty())
+                .queryAll()
+                .isEmpty();
     }
 
     /** Where a place of the table lies on the screen. */

@@ -212,17 +212,7 @@ class LineInsideTest {
         assertThat(piece.id()).isEqualTo("inner");
         assertThat(piece.darts()).as(half.told()).hasSize(half.darts());
         assertThat(piece.edges()).as(half.told()).hasSize(4);
-        for (Edge edge : piece.edges()) {
-            double drawn = switch (edge.role()) {
-                case WAIST -> half.waist();
-                case HEM -> half.hem();
-                case SEAM -> half.side();
-                default -> half.centre();
-            };
-            assertThat(edge.allowance().orElse(piece.allowance()))
-                    .as(half.told() + " " + edge.name())
-                    .isCloseTo(drawn, within(half.off()));
-        }
+        allowancesAreAsDrawn(piece, half);
         assertThat(piece.edges()).extracting(Edge::role).contains(EdgeRole.WAIST, EdgeRole.HEM, EdgeRole.SEAM);
         saysBetweenWhat(half, (StitchingLine) lines(suggestions).get(0));
         if (half.off() < 1) {
@@ -243,6 +233,20 @@ class LineInsideTest {
                     .isCloseTo(drawn.getMax(), within(half.off()));
         } else {
             assertThat(line.values()).containsOnlyKeys("allowance");
+        }
+    }
+
+    private static void allowancesAreAsDrawn(Piece piece, Half half) {
+        for (Edge edge : piece.edges()) {
+            double drawn = switch (edge.role()) {
+                case WAIST -> half.waist();
+                case HEM -> half.hem();
+                case SEAM -> half.side();
+                default -> half.centre();
+            };
+            assertThat(edge.allowance().orElse(piece.allowance()))
+                    .as(half.told() + " " + edge.name())
+                    .isCloseTo(drawn, within(half.off()));
         }
     }
 
@@ -271,17 +275,7 @@ class LineInsideTest {
                 .filteredOn(r -> r.kind() == Rider.Kind.PARALLEL)
                 .extracting(Rider::id)
                 .containsExactly("inner");
-        for (Edge edge : piece.edges()) {
-            double drawn = switch (edge.role()) {
-                case WAIST -> half.waist();
-                case HEM -> half.hem();
-                case SEAM -> half.side();
-                default -> half.centre();
-            };
-            assertThat(edge.allowance().orElse(piece.allowance()))
-                    .as(half.told() + " " + edge.name())
-                    .isCloseTo(drawn, within(half.off()));
-        }
+        allowancesAreAsDrawn(piece, half);
     }
 
     /** What lies inside at no even distance is no stitching line: a lining drawn askew, a facing that follows one edge. */

@@ -20,11 +20,8 @@ import easewright.pattern.Piece;
 import easewright.pattern.Rider;
 import easewright.pattern.Side;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -115,31 +112,9 @@ class DrawnCopyTest {
         assertThat(held.spare(now)).isEmpty();
         assertThat(held.spare(back)).containsExactly("p-left");
         assertThat(held.loose(back)).isEmpty();
-        assertThat(seen(held, held.spare(now))).contains("p", "p-left");
-        assertThat(seen(held, held.spare(back))).contains("p").doesNotContain("p-left");
+        assertThat(ShownIds.of(held, "", held.spare(now))).contains("p", "p-left");
+        assertThat(ShownIds.of(held, "", held.spare(back))).contains("p").doesNotContain("p-left");
         assertThat(new String(held.write(back), StandardCharsets.UTF_8)).doesNotContain("p-left");
-    }
-
-    private static List<String> seen(SvgFile file, Set<String> without) throws SvgProblem {
-        List<String> ids = new ArrayList<>();
-        file.show(
-                new Scenery() {
-                    @Override
-                    public void start(String name, Map<String, String> attributes) {
-                        ids.add(attributes.getOrDefault("id", ""));
-                    }
-
-                    @Override
-                    public void words(String words) {}
-
-                    @Override
-                    public void end() {}
-
-                    @Override
-                    public void rules(String css) {}
-                },
-                without);
-        return ids;
     }
 
     @Test

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -13,28 +12,7 @@ import org.junit.jupiter.api.Test;
 class SceneryTest {
     /** Ids of the rectangles that are shown. */
     private static List<String> shown(String svg) throws SvgProblem {
-        List<String> ids = new ArrayList<>();
-        SvgFile.read(svg.getBytes(StandardCharsets.UTF_8), "drawing.svg")
-                .show(
-                        new Scenery() {
-                            @Override
-                            public void start(String name, Map<String, String> attributes) {
-                                if (name.equals("rect")) {
-                                    ids.add(attributes.get("id"));
-                                }
-                            }
-
-                            @Override
-                            public void words(String words) {}
-
-                            @Override
-                            public void end() {}
-
-                            @Override
-                            public void rules(String css) {}
-                        },
-                        Set.of());
-        return ids;
+        return ShownIds.of(SvgFile.read(svg.getBytes(StandardCharsets.UTF_8), "drawing.svg"), "rect", Set.of());
     }
 
     @Test

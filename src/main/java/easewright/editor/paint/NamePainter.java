@@ -5,9 +5,7 @@ import easewright.geom.Point;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
-import javafx.scene.text.TextAlignment;
 
 /**
  * Writes the name of a piece, and with it how often the piece is cut, where there is room on it: one below the other,
@@ -42,12 +40,6 @@ final class NamePainter {
     /** So many times as high as wide a piece has its name along it where it has no room across. */
     private static final double UPRIGHT = 2;
 
-    /** The rim of paper round letters, pixels. */
-    private static final double RIM = 5;
-
-    /** On a piece as thin as this the whole rim would lie over its lines, pixels. */
-    private static final double SLIM = 22;
-
     /** A quarter turn to the left: read from below. */
     private static final double UP = -Math.PI / 2;
 
@@ -59,6 +51,8 @@ final class NamePainter {
     private final DrawnWords words;
     private final double wide;
     private final double high;
+    private final NameLetters letters;
+
     /** The part of the room in which the piece lies. */
     private LabelRoom room;
 
@@ -92,6 +86,7 @@ final class NamePainter {
         Box box = sight.piece().outline().box();
         wide = box.width() * view.scale();
         high = box.height() * view.scale();
+        letters = new NameLetters(gc, ink, sight.aside(), Math.min(wide, high));
     }
 
     /** Writes it on the piece, if there is room clear of all lines. */
@@ -276,31 +271,6 @@ final class NamePainter {
         if (!way.whole()) {
             table.told().nameLacks(sight.piece().id());
         }
-        gc.setTextBaseline(VPos.CENTER);
-        gc.setTextAlign(TextAlignment.CENTER);
-        if (turn == 0) {
-            way.rows().forEach(row -> write(row, middle));
-        } else {
-            gc.save();
-            gc.translate(middle.x(), middle.y());
-            gc.rotate(Math.toDegrees(turn));
-            way.rows().forEach(row -> write(row, Point.ORIGIN));
-            gc.restore();
-        }
-    }
-
-    /** Words with a rim of paper, so that what is faintly drawn below does not stand between the letters. */
-    private void write(NameSetting.Row row, Point middle) {
-        double x = middle.x() + row.x();
-        double y = middle.y() + row.y();
-        gc.setFont(row.font());
-        if (!sight.aside()) {
-            gc.setStroke(ink.paper());
-            gc.setLineWidth(Math.min(wide, high) < SLIM ? RIM / 3 : RIM);
-            gc.setLineDashes();
-            gc.strokeText(row.words(), x, y);
-        }
-        gc.setFill(row.quiet() || sight.aside() ? ink.quiet() : ink.text());
-        gc.fillText(row.words(), x, y);
+        letters.write(way, middle, turn);
     }
 }

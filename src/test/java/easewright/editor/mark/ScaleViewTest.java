@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import easewright.editor.model.Course;
 import easewright.editor.model.OpenFile;
 import easewright.editor.model.Opened;
+import easewright.editor.model.OpenedSample;
 import easewright.editor.model.Sample;
 import easewright.editor.model.Session;
 import easewright.geom.Point;
@@ -15,7 +16,6 @@ import easewright.pattern.Scale;
 import easewright.svg.SvgFile;
 import easewright.svg.SvgProblem;
 import easewright.text.LengthUnit;
-import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -27,8 +27,7 @@ class ScaleViewTest {
 
     private void open(String root, String body) throws SvgProblem {
         String text = "<svg xmlns='http://www.w3.org/2000/svg' " + root + ">" + body + "</svg>";
-        session.open(Opened.of(new OpenFile(
-                SvgFile.read(text.getBytes(StandardCharsets.UTF_8), "bare.svg"), Optional.empty(), "bare.svg")));
+        session.open(OpenedSample.drawn(text, "bare.svg"));
         marker.open(true);
     }
 

@@ -3,15 +3,11 @@ package easewright.editor.mark;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import easewright.draft.Samples;
-import easewright.editor.model.OpenFile;
-import easewright.editor.model.Opened;
+import easewright.editor.model.OpenedSample;
 import easewright.editor.model.Session;
-import easewright.svg.SvgFile;
 import easewright.text.LengthUnit;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
 import java.util.Deque;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.BeforeEach;
@@ -36,8 +32,7 @@ class SuggestingTest {
     }
 
     private void open(String svg) throws Exception {
-        session.open(Opened.of(new OpenFile(
-                SvgFile.read(svg.getBytes(StandardCharsets.UTF_8), "bare.svg"), Optional.empty(), "bare.svg")));
+        session.open(OpenedSample.drawn(svg, "bare.svg"));
         marker.begin();
         marker.go(MarkState.Step.SUGGESTED);
     }

@@ -2,15 +2,11 @@ package easewright.editor.mark;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import easewright.editor.model.OpenFile;
-import easewright.editor.model.Opened;
+import easewright.editor.model.OpenedSample;
 import easewright.editor.model.Session;
-import easewright.svg.SvgFile;
 import easewright.svg.SvgProblem;
 import easewright.text.LengthUnit;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class UsualScalesTest {
@@ -19,8 +15,7 @@ class UsualScalesTest {
 
     private List<ScaleView.Offer> offers(String drawn) throws SvgProblem {
         String text = "<svg xmlns='http://www.w3.org/2000/svg' viewBox='0 0 3100 3100'>" + drawn + "</svg>";
-        session.open(Opened.of(new OpenFile(
-                SvgFile.read(text.getBytes(StandardCharsets.UTF_8), "bare.svg"), Optional.empty(), "bare.svg")));
+        session.open(OpenedSample.drawn(text, "bare.svg"));
         marker.open(true);
         return UsualScales.of(session.desk(), marker.sheet());
     }

@@ -11,8 +11,6 @@ import easewright.editor.mark.EdgeEdits;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
-import easewright.svg.SvgFile;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -191,8 +189,7 @@ class AlsoInTest extends NestAtWork {
         String nest = Samples.files().get("skirt-sizes.svg");
         String named = nest.replaceAll("name=\"(Back|Front|Waistband) (10|12|14)\"", "name=\"$2 $1\"");
         assertThat(named).isNotEqualTo(nest);
-        SvgFile file = SvgFile.read(named.getBytes(StandardCharsets.UTF_8), "nest.svg");
-        session.open(Opened.of(new OpenFile(file, Optional.empty(), "nest.svg")));
+        session.open(OpenedSample.drawn(named, "nest.svg"));
         session.chooseLevel("hip");
         assertThat(AlsoIn.offered(session.desk())).containsExactly("12", "14");
         also("14");

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import easewright.pattern.Cloth;
 import easewright.text.LengthUnit;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.BeforeEach;
@@ -17,11 +16,7 @@ class ClothWordsTest {
 
     @BeforeEach
     void open() throws Exception {
-        Sample top = Sample.all().stream()
-                .filter(s -> s.id().equals("knit-top"))
-                .findFirst()
-                .orElseThrow();
-        session.open(Opened.of(new OpenFile(top.read(), Optional.empty(), top.fileName())));
+        session.open(OpenedSample.of("knit-top"));
     }
 
     private ClothWords words() {

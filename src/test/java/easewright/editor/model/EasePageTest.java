@@ -3,14 +3,12 @@ package easewright.editor.model;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import easewright.ease.EaseTables;
-import easewright.ease.Minimum;
 import easewright.editor.mark.LevelEdits;
 import easewright.pattern.Body;
 import easewright.pattern.Cloth;
 import easewright.pattern.LevelKind;
 import easewright.svg.SvgFile;
 import easewright.text.LengthUnit;
-import easewright.text.Words;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -27,11 +25,7 @@ class EasePageTest {
     private final Session session = new Session(LengthUnit.CM, false);
 
     private EasePage open(String garment) throws Exception {
-        Sample sample = Sample.all().stream()
-                .filter(s -> s.id().equals(garment))
-                .findFirst()
-                .orElseThrow();
-        session.open(Opened.of(new OpenFile(sample.read(), Optional.empty(), sample.fileName())));
+        session.open(OpenedSample.of(garment));
         return page();
     }
 
@@ -187,38 +181,6 @@ class EasePageTest {
         assertThat(row.standing()).isEqualTo(EaseRow.Standing.UNLIKELY);
     }
 
-    /** Whatever the ease: "less than any source" never stands above a source's word for just that ease. */
-    @ParameterizedTest
-    @CsvSource({"skirt", "trousers", "bodice", "knit-top"})
-    void theVerdictAgreesWithTheClassBelowIt(String sample) throws Exception {
-        open(sample);
-        String less = session.desk().words().of("editor.ease.tight");
-        String smaller = session.desk().words().of("editor.ease.smaller");
-        for (var level : session.desk().pattern().levels()) {
-            session.setWish(level.name(), OptionalDouble.empty());
-            for (int ease = -60; ease <= 160; ease += 4) {
-                double finished = session.desk()
-                        .reading()
-                        .measures()
-                        .girth(level.name())
-                        .orElseThrow()
-                        .finished();
-                session.setBody(level, OptionalDouble.of(finished - ease), level.name());
-                EaseRow row = row(page(), level.name());
-                boolean classed = row.classes().stream().anyMatch(c -> !c.startsWith("less than"));
-                assertThat(row.standing() == EaseRow.Standing.TIGHT)
-                        .as("%s %s %s", level.name(), ease, row)
-                        .isEqualTo(row.verdict().equals(ease < 0 ? smaller : less));
-                assertThat(classed && row.verdict().equals(less))
-                        .as("%s %s %s", level.name(), ease, row)
-                        .isFalse();
-                assertThat(row.standing() == EaseRow.Standing.DISPUTED && !classed)
-                        .as("%s %s %s", level.name(), ease, row)
-                        .isFalse();
-            }
-        }
-    }
-
     @Test
     void whereSourcesDifferBothAreHeard() throws Exception {
         open("skirt");
@@ -242,48 +204,6 @@ class EasePageTest {
         EaseRow row = row(page(), "hip");
         assertThat(row.standing()).isEqualTo(EaseRow.Standing.MET);
         assertThat(row.verdict()).contains("sources ask for more");
-    }
-
-    /**
-     * Sources are said to ask for more only where the list of what they ask for has such a figure, and the ease lies
-     * in the hatched part of the bar only where every one of them is missed.
-     */
-    @ParameterizedTest
-    @CsvSource({"skirt", "trousers", "bodice"})
-    void verdictBarAndListTellTheSame(String sample) throws Exception {
-        open(sample);
-        for (var level : session.desk().pattern().levels()) {
-            double finished = session.desk()
-                    .reading()
-                    .measures()
-                    .girth(level.name())
-                    .orElseThrow()
-                    .finished();
-            for (int tenths = 0; tenths <= 900; tenths += 4) {
-                double ease = tenths / 10.0;
-                session.setBody(level, OptionalDouble.of(finished - ease), level.name());
-                session.setWish(level.name(), OptionalDouble.of(ease));
-                EaseRow row = row(page(), level.name());
-                List<Minimum> asked = session.desk().reading().sheet().lines().stream()
-                        .filter(l -> l.name().equals(level.name()))
-                        .flatMap(l -> l.minimums().stream())
-                        .toList();
-                String as = level.name() + " " + ease + " " + row.verdict();
-                assertThat(row.verdict().contains("ask for more"))
-                        .as(as)
-                        .isEqualTo(asked.stream().anyMatch(m -> m.isMissedBy(ease)));
-                assertThat(row.scale().shortOf().isPresent()
-                                && ease < row.scale().shortOf().getAsDouble() - 1e-6)
-                        .as(as)
-                        .isEqualTo(!asked.isEmpty() && asked.stream().allMatch(m -> m.isMissedBy(ease)));
-                Words words = session.desk().words();
-                assertThat(row.near().isEmpty())
-                        .as(as)
-                        .isEqualTo(asked.stream()
-                                .filter(m -> m.isNearlyMetBy(ease))
-                                .allMatch(m -> words.coarse(m.low()).equals(words.length(ease))));
-            }
-        }
     }
 
     /** The sample skirt: 5 cm at the hip, where each source lists 5.1 cm or a range that begins there. */

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import easewright.text.LengthUnit;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,11 +21,7 @@ class EaseScaleTest {
     }
 
     private void open(String garment) throws Exception {
-        Sample sample = Sample.all().stream()
-                .filter(s -> s.id().equals(garment))
-                .findFirst()
-                .orElseThrow();
-        session.open(Opened.of(new OpenFile(sample.read(), Optional.empty(), sample.fileName())));
+        session.open(OpenedSample.of(garment));
     }
 
     private void tryAt(String level, double mm) {

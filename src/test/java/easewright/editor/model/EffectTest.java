@@ -187,8 +187,7 @@ class EffectTest {
                 + "<at level='bust' through='500 30'/></piece>"
                 + "<mate name='side seam'><first piece='a' edge='side'/><second piece='b' edge='side'/></mate>"
                 + "</marks></metadata></svg>";
-        SvgFile file = SvgFile.read(drawn.getBytes(StandardCharsets.UTF_8), "sides.svg");
-        session.open(Opened.of(new OpenFile(file, Optional.empty(), "sides.svg")));
+        session.open(OpenedSample.drawn(drawn, "sides.svg"));
         session.chooseLevel("bust");
         List<Hold> before = session.desk().holds();
         tried(40);

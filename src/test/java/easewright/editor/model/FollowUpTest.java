@@ -41,11 +41,7 @@ class FollowUpTest {
     }
 
     private void openKnit() throws Exception {
-        Sample knit = Sample.all().stream()
-                .filter(s -> s.fileName().contains("knit"))
-                .findFirst()
-                .orElseThrow();
-        session.open(Opened.of(new OpenFile(knit.read(), Optional.empty(), knit.fileName())));
+        session.open(OpenedSample.of("knit-top"));
         session.chooseLevel("hip");
     }
 

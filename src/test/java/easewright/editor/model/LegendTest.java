@@ -21,9 +21,7 @@ class LegendTest {
     private final Session session = new Session(LengthUnit.CM, false);
 
     private void open(String id) throws Exception {
-        Sample sample =
-                Sample.all().stream().filter(s -> s.id().equals(id)).findFirst().orElseThrow();
-        session.open(Opened.of(new OpenFile(sample.read(), Optional.empty(), sample.fileName())));
+        session.open(OpenedSample.of(id));
     }
 
     private void agreesWithTheTable() {

@@ -96,12 +96,8 @@ class NotesTest {
     /** A seam that a change on one side makes into a left and a right one is off as before, where it was off. */
     @Test
     void aSeamThatIsTriedOnOneSideIsToldAsLongAsItIsOff() throws Exception {
-        Sample knit = Sample.all().stream()
-                .filter(s -> s.fileName().contains("knit"))
-                .findFirst()
-                .orElseThrow();
         Session session = new Session(LengthUnit.CM, false);
-        session.open(Opened.of(new OpenFile(knit.read(), Optional.empty(), knit.fileName())));
+        session.open(OpenedSample.of("knit-top"));
         Pattern pattern = session.desk().pattern();
         session.edit(pattern.withMates(pattern.mates().stream()
                 .map(m -> m.name().equals("side seam") ? new Mate(m.name(), m.first(), m.second(), 20) : m)

@@ -8,10 +8,8 @@ import easewright.editor.paint.TableScene;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Level;
 import easewright.print.ChangeWords;
-import easewright.svg.SvgFile;
 import easewright.svg.disk.Fingerprint;
 import easewright.text.LengthUnit;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -213,8 +211,7 @@ class SessionTest extends SkirtSession {
     private static Opened page(String width) throws Exception {
         String svg = "<svg xmlns='http://www.w3.org/2000/svg' width='" + width
                 + "' viewBox='0 0 800 600'><path d='M100,100 H300 V400 H100 Z'/></svg>";
-        SvgFile file = SvgFile.read(svg.getBytes(StandardCharsets.UTF_8), "page.svg");
-        return Opened.of(new OpenFile(file, Optional.empty(), "page.svg"));
+        return OpenedSample.drawn(svg, "page.svg");
     }
 
     /** A file is shown in the unit of its page until a unit is chosen; pixels say nothing. */

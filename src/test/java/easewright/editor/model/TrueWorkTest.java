@@ -62,11 +62,7 @@ class TrueWorkTest {
     /** A waist that bends across the side seam is redrawn on both pieces; what of the side seam follows by less than can be seen is neither told nor drawn. */
     @Test
     void wordsAndDrawingNameTheSameEdgesAndPieces() throws Exception {
-        Sample skirt = Sample.all().stream()
-                .filter(s -> s.id().equals("skirt"))
-                .findFirst()
-                .orElseThrow();
-        session.open(Opened.of(new OpenFile(skirt.read(), Optional.empty(), skirt.fileName())));
+        session.open(OpenedSample.of("skirt"));
         session.chooseLevel("waist");
         session.want(session.desk().wanted().orElseThrow().withAmount(30));
         session.keep();
@@ -95,11 +91,7 @@ class TrueWorkTest {
     /** Of the line beside an edge only what is drawn otherwise is shown. */
     @Test
     void onlyTheChangedPartOfALineBesideIsDrawn() throws Exception {
-        Sample bodice = Sample.all().stream()
-                .filter(s -> s.id().equals("bodice"))
-                .findFirst()
-                .orElseThrow();
-        session.open(Opened.of(new OpenFile(bodice.read(), Optional.empty(), bodice.fileName())));
+        session.open(OpenedSample.of("bodice"));
         session.chooseLevel("bust");
         session.want(session.desk().wanted().orElseThrow().withAmount(60));
         session.keep();

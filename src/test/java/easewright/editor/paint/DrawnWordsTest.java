@@ -3,15 +3,12 @@ package easewright.editor.paint;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import easewright.editor.model.OpenFile;
-import easewright.editor.model.Opened;
+import easewright.editor.model.OpenedSample;
 import easewright.editor.model.Session;
 import easewright.editor.model.TableScenes;
 import easewright.geom.Box;
 import easewright.geom.Point;
-import easewright.svg.SvgFile;
 import easewright.text.LengthUnit;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -38,8 +35,7 @@ class DrawnWordsTest {
                 + "<path id='skirt-back' d='M50,50 h300 v300 h-300 z'/>"
                 + "<text x='100' y='200' font-size='6'>" + words + "</text></svg>";
         Session session = new Session(LengthUnit.CM, false);
-        SvgFile file = SvgFile.read(svg.getBytes(StandardCharsets.UTF_8), "s.svg");
-        session.open(Opened.of(new OpenFile(file, Optional.empty(), "s.svg")));
+        session.open(OpenedSample.drawn(svg, "s.svg"));
         TableScenes scenes = new TableScenes();
         scenes.forMarks(true);
         return scenes.of(session.desk()
