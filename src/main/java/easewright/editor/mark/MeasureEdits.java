@@ -18,9 +18,6 @@ import java.util.Optional;
 public final class MeasureEdits {
     private static final double SMALLEST_DART = 1;
 
-    /** A dart with its point this near to the outline is cut out of it, mm. */
-    private static final double ON_LINE = 0.1;
-
     /** Halvings of a dart's width that end below a millionth of a millimetre. */
     private static final int HALVINGS = 50;
 
@@ -57,8 +54,8 @@ public final class MeasureEdits {
     /**
      * Makes a dart's mouth this wide, straight across, by as much on both sides; its point stays.
      *
-     * @throws MarkRefused {@code dart-too-small}, {@code dart-too-wide}, {@code dart-drawn} where its legs are lines of the
-     *                     piece
+     * @throws MarkRefused {@code dart-too-small}, {@code dart-too-wide}, {@code dart-cut-out} where its legs are lines
+     *                     of the outline
      */
     public static Pattern dartWidth(Pattern pattern, String pieceId, String name, double mm) throws MarkRefused {
         if (mm < SMALLEST_DART) {
@@ -66,7 +63,9 @@ public final class MeasureEdits {
         }
         Piece piece = EdgeEdits.piece(pattern, pieceId);
         Dart dart = dart(piece, name);
-        requireOnlyMarked(piece, dart);
+        if (DartLegs.areOutline(piece, dart)) {
+            throw new MarkRefused("dart-cut-out", Map.of("dart", dart.name()));
+        }
         Optional<Edge> edge = dart.edge().flatMap(piece::edge);
         if (edge.isEmpty()) {
             Point middle = dart.mouth1().towards(dart.mouth2(), 0.5);
@@ -101,9 +100,10 @@ public final class MeasureEdits {
     }
 
     /**
-     * Makes a dart this long from the middle of its mouth to its point, in the direction it has.
+     * Makes a dart this long from the middle of its mouth to its point, in the direction it has. Legs that are drawn
+     * go along, in the outline as well.
      *
-     * @throws MarkRefused {@code dart-too-small}, {@code dart-drawn} where its legs are lines of the piece
+     * @throws MarkRefused {@code dart-too-small}, {@code dart-point-outside}, {@code dart-drawn}, {@code dart-changed}
      */
     public static Pattern dartLength(Pattern pattern, String pieceId, String name, double mm) throws MarkRefused {
         if (mm < SMALLEST_DART) {
@@ -111,16 +111,27 @@ public final class MeasureEdits {
         }
         Piece piece = EdgeEdits.piece(pattern, pieceId);
         Dart dart = dart(piece, name);
-        requireOnlyMarked(piece, dart);
         Point middle = dart.mouth1().towards(dart.mouth2(), 0.5);
         Point tip = middle.plus(dart.point().minus(middle).unit().times(mm));
-        return with(pattern, piece, dart, dart.mouth1(), dart.mouth2(), tip);
+        Dart moved = new Dart(name, dart.mouth1(), dart.mouth2(), tip, dart.otherPoint(), dart.edge());
+        if (DartLegs.areOutline(piece, dart)) {
+            return with(pattern, DartLegs.cutAnew(piece, dart, moved), dart, moved);
+        }
+        requireInside(piece, dart, dart.point(), tip);
+        return with(pattern, piece, dart, moved);
+    }
+
+    /** A pleat has its point beyond the piece, and keeps it there. */
+    private static void requireInside(Piece piece, Dart dart, Point was, Point is) throws MarkRefused {
+        if (piece.outline().contains(was) && !piece.outline().contains(is)) {
+            throw new MarkRefused("dart-point-outside", Map.of("dart", dart.name()));
+        }
     }
 
     /**
      * Makes a dart that is closed at both ends this long from the middle of its mouth to its other point.
      *
-     * @throws MarkRefused {@code dart-too-small}
+     * @throws MarkRefused {@code dart-too-small}, {@code dart-point-outside}
      * @throws IllegalArgumentException if the dart has no other point
      */
     public static Pattern dartOtherLength(Pattern pattern, String pieceId, String name, double mm) throws MarkRefused {
@@ -132,15 +143,9 @@ public final class MeasureEdits {
         Point other = dart.otherPoint().orElseThrow(() -> new IllegalArgumentException("No other point: " + name));
         Point middle = dart.mouth1().towards(dart.mouth2(), 0.5);
         Point tip = middle.plus(other.minus(middle).unit().times(mm));
+        requireInside(piece, dart, other, tip);
         Dart moved = new Dart(name, dart.mouth1(), dart.mouth2(), dart.point(), Optional.of(tip), dart.edge());
         return with(pattern, piece, dart, moved);
-    }
-
-    /** The legs of a dart that is cut out are lines of the drawing: a mark that moved alone would part from them. */
-    private static void requireOnlyMarked(Piece piece, Dart dart) throws MarkRefused {
-        if (dart.otherPoint().isEmpty() && piece.outline().comesWithin(dart.point(), ON_LINE)) {
-            throw new MarkRefused("dart-drawn", Map.of("dart", dart.name()));
-        }
     }
 
     private static Dart dart(Piece piece, String name) {
@@ -154,9 +159,11 @@ public final class MeasureEdits {
         return with(pattern, piece, dart, new Dart(dart.name(), one, two, tip, dart.otherPoint(), dart.edge()));
     }
 
+    /** Lines of the drawing that are the dart's own go along: a mark that moved alone would part from them. */
     private static Pattern with(Pattern pattern, Piece piece, Dart dart, Dart moved) {
         List<Dart> darts =
                 piece.darts().stream().map(d -> d == dart ? moved : d).toList();
-        return pattern.withPiece(piece.toBuilder().darts(darts).build());
+        return pattern.withPiece(
+                DartLegs.following(piece, dart, moved).toBuilder().darts(darts).build());
     }
 }
