@@ -19,13 +19,23 @@ public final class OpenEnd {
 
     private OpenEnd() {}
 
-    /** The first of them; empty where the level comes to none, or cannot be measured. */
-    public static Optional<Edge> of(Piece piece, LevelMark mark, Level level) {
+    /**
+     * Where a level comes to an opening.
+     *
+     * @param edge  the edge, the first where it comes to several
+     * @param cloth how wide the piece is there, darts folded, mm: what reaches over is less
+     */
+    public record End(Edge edge, double cloth) {}
+
+    /** Empty where the level comes to none, or cannot be measured. */
+    public static Optional<End> of(Piece piece, LevelMark mark, Level level) {
         if (piece.edges().stream().noneMatch(e -> e.role() == EdgeRole.OPENING)) {
             return Optional.empty();
         }
         StitchOutline stitch = StitchOutline.of(piece);
-        return new PieceTape(stitch).width(mark, level).flatMap(width -> of(stitch, width));
+        return new PieceTape(stitch)
+                .width(mark, level)
+                .flatMap(width -> of(stitch, width).map(edge -> new End(edge, width.width() - width.dartIntake())));
     }
 
     /** The same of what has been measured. */

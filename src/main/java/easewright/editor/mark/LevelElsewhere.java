@@ -20,16 +20,35 @@ public final class LevelElsewhere {
     private final boolean every;
     private final LevelLeftOut leftOut;
 
-    private LevelElsewhere(Desk desk, String level, LevelLeftOut leftOut, boolean placed) {
+    private LevelElsewhere(
+            String level,
+            Optional<String> size,
+            List<String> lacking,
+            List<String> unlike,
+            boolean every,
+            LevelLeftOut leftOut) {
         this.level = level;
-        size = desk.size();
+        this.size = size;
+        this.lacking = lacking;
+        this.unlike = unlike;
+        this.every = every;
         this.leftOut = leftOut;
+    }
+
+    private static LevelElsewhere of(Desk desk, String level, LevelLeftOut leftOut, boolean placed) {
         // A size with some of its pieces only is told by what its girth leaves out.
-        lacking = LevelInSizes.lacking(desk.pattern(), level).stream()
-                .filter(s -> placed || !leftOut.sizes().contains(s))
+        List<String> lacking = LevelInSizes.lacking(desk.pattern(), level).stream()
+                .filter(s -> !leftOut.sizes().contains(s))
                 .toList();
-        unlike = placed || leftOut.isAny() ? List.of() : LevelInSizes.unlike(desk.pattern(), level, size);
-        every = lacking.size() + 1 >= PatternPart.sizes(desk.pattern()).size() && lacking.size() > 1;
+        List<String> unlike =
+                placed || leftOut.isAny() ? List.of() : LevelInSizes.unlike(desk.pattern(), level, desk.size());
+        boolean every = lacking.size() + 1 >= PatternPart.sizes(desk.pattern()).size() && lacking.size() > 1;
+        return new LevelElsewhere(level, desk.size(), lacking, unlike, every, leftOut);
+    }
+
+    /** Where nothing is offered. */
+    static LevelElsewhere nothing(String level) {
+        return new LevelElsewhere(level, Optional.empty(), List.of(), List.of(), false, LevelLeftOut.NOTHING);
     }
 
     /** Of all levels of the pattern, by their names: what they leave out is looked for once. */
@@ -39,14 +58,14 @@ public final class LevelElsewhere {
         Map<String, LevelElsewhere> all = new HashMap<>();
         for (Level level : pattern.levels()) {
             LevelLeftOut leftOut = LevelLeftOut.of(pattern, gaps, level.name());
-            all.put(level.name(), new LevelElsewhere(desk, level.name(), leftOut, false));
+            all.put(level.name(), of(desk, level.name(), leftOut, false));
         }
         return all;
     }
 
-    /** Of one that is being put on pieces: nothing is said of sizes that have it. */
+    /** Of one that is being put on pieces: nothing is said of sizes that have it, nor of pieces left out. */
     public static LevelElsewhere ofPlaced(Desk desk, String level) {
-        return new LevelElsewhere(desk, level, LevelLeftOut.of(desk, level), true);
+        return of(desk, level, LevelLeftOut.NOTHING, true);
     }
 
     /** The pieces that the girth leaves out. */

@@ -1,6 +1,5 @@
 package easewright.editor.mark;
 
-import easewright.editor.model.Desk;
 import easewright.measure.GarmentMeasures;
 import easewright.measure.LevelGap;
 import easewright.measure.Measures;
@@ -21,20 +20,17 @@ import java.util.stream.Collectors;
  * @param sizes  in which there are such, where the pattern comes in several
  */
 public record LevelLeftOut(List<String> pieces, Set<String> sizes) {
+    static final LevelLeftOut NOTHING = new LevelLeftOut(List.of(), Set.of());
+
     public LevelLeftOut {
         pieces = List.copyOf(pieces);
         sizes = Set.copyOf(sizes);
     }
 
-    /** Of all sizes. */
-    public static LevelLeftOut of(Desk desk, String level) {
-        return of(desk.pattern(), LevelGap.of(desk.pattern(), desk.reading().measures()), level);
-    }
-
     /**
-     * The same where it is known what all girths leave out.
+     * Of a level, in all sizes.
      *
-     * @param all of the pattern
+     * @param all what all girths of the pattern leave out
      */
     static LevelLeftOut of(Pattern pattern, List<LevelGap> all, String level) {
         List<LevelGap> gaps = all.stream().filter(g -> g.level().equals(level)).toList();

@@ -17,7 +17,7 @@ public final class Overlaps {
 
     /** A mark that comes onto a piece, with the overlap that is drawn there, or else was said of another level there. */
     static LevelMark taken(Pattern pattern, Piece piece, LevelMark mark) {
-        Optional<Edge> end = end(pattern, piece, mark);
+        Optional<OpenEnd.End> end = end(pattern, piece, mark);
         if (end.isEmpty()) {
             return mark;
         }
@@ -27,15 +27,20 @@ public final class Overlaps {
                 : piece.levels().stream()
                         .filter(m -> m.overlapSaid().isPresent())
                         .filter(m -> !m.level().equals(mark.level()))
-                        .filter(m -> end(pattern, piece, m).equals(end))
+                        .filter(m -> edge(pattern, piece, m).equals(end.map(OpenEnd.End::edge)))
                         .findFirst()
+                        .filter(m -> m.overlap() < end.get().cloth())
                         .map(m -> mark.withOverlap(m.overlap()))
                         .orElse(mark);
     }
 
-    /** The opening edge to which a level comes. */
-    static Optional<Edge> end(Pattern pattern, Piece piece, LevelMark mark) {
+    /** Where a level comes to an opening edge. */
+    static Optional<OpenEnd.End> end(Pattern pattern, Piece piece, LevelMark mark) {
         return pattern.level(mark.level()).flatMap(level -> OpenEnd.of(piece, mark, level));
+    }
+
+    private static Optional<Edge> edge(Pattern pattern, Piece piece, LevelMark mark) {
+        return end(pattern, piece, mark).map(OpenEnd.End::edge);
     }
 
     /**
@@ -67,7 +72,10 @@ public final class Overlaps {
         return pattern.withPiece(EdgeEdits.withLevel(piece, how.apply(mark)));
     }
 
-    /** What is said of one level, for every level of the piece that comes to the same opening edge. */
+    /**
+     * What is said of one level, for every level of the piece that comes to the same opening edge and is wider there than
+     * what reaches over.
+     */
     public static Pattern atEveryLevel(Pattern pattern, String pieceId, String level) {
         Piece piece = EdgeEdits.piece(pattern, pieceId);
         LevelMark said = piece.level(level).orElseThrow(() -> new IllegalArgumentException(level));
@@ -103,8 +111,13 @@ public final class Overlaps {
     }
 
     private static boolean isUnlike(Pattern pattern, Piece piece, LevelMark said, LevelMark other) {
-        boolean alike = other.overlapSaid().isPresent() && other.overlap() == said.overlap();
-        Optional<Edge> end = alike ? Optional.empty() : end(pattern, piece, said);
-        return end.isPresent() && end.equals(end(pattern, piece, other));
+        if (other.overlapSaid().isPresent() && other.overlap() == said.overlap()) {
+            return false;
+        }
+        Optional<Edge> edge = edge(pattern, piece, said);
+        return edge.isPresent()
+                && end(pattern, piece, other)
+                        .filter(end -> end.edge().equals(edge.get()) && said.overlap() < end.cloth())
+                        .isPresent();
     }
 }

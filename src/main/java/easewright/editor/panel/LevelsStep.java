@@ -1,7 +1,7 @@
 package easewright.editor.panel;
 
 import easewright.editor.mark.LevelEdits;
-import easewright.editor.mark.LevelElsewhere;
+import easewright.editor.mark.LevelsElsewhere;
 import easewright.editor.mark.LevelsView;
 import easewright.editor.mark.MarkState;
 import easewright.editor.mark.Marker;
@@ -12,7 +12,6 @@ import easewright.pattern.LevelKind;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import javafx.application.Platform;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
@@ -31,10 +30,8 @@ final class LevelsStep extends StepPage {
     /** The names of the levels in the cards. */
     private List<String> shown = List.of();
 
-    /** What is offered for other sizes, and of which desk: asked for by every move of the mouse. */
-    private Map<String, LevelElsewhere> elsewhere = Map.of();
-
-    private Desk offered;
+    /** What is offered for other sizes. */
+    private final LevelsElsewhere elsewhere = new LevelsElsewhere(this::showAgain);
 
     LevelsStep(Session session, Marker marker) {
         super(session, marker, MarkState.Step.LEVELS);
@@ -79,6 +76,13 @@ final class LevelsStep extends StepPage {
         own.describe(words.of("editor.level.own"), words.of("editor.level.own.hint"));
     }
 
+    private void showAgain() {
+        MarkState state = marker.state();
+        if (state.on() && state.step() == MarkState.Step.LEVELS) {
+            show(session.desk(), state);
+        }
+    }
+
     @Override
     void show(Desk desk, MarkState state) {
         LevelsView view = LevelsView.of(desk);
@@ -100,15 +104,10 @@ final class LevelsStep extends StepPage {
             list.getChildren().setAll(cards);
         }
         List<SeamsView.EdgeChoice> edges = SeamsView.of(desk).edges();
-        if (offered == null
-                || offered.pattern() != desk.pattern()
-                || !offered.size().equals(desk.size())) {
-            offered = desk;
-            elsewhere = LevelElsewhere.of(desk);
-        }
+        elsewhere.look(desk);
         for (int i = 0; i < cards.size(); i++) {
             LevelsView.Row row = view.levels().get(i);
-            cards.get(i).show(row, elsewhere.get(row.name()), edges, desk, state);
+            cards.get(i).show(row, elsewhere.of(row.name()), edges, desk, state);
         }
         if (added) {
             // It has no place yet. Who added it by name goes on in it.

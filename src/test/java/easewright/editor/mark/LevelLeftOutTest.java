@@ -77,10 +77,14 @@ class LevelLeftOutTest {
         assertThat(note.piece()).contains("skirt-back-10");
         session.edit(LevelLeftOut.filled(session.desk().pattern(), "hip"));
         assertThat(hip().verdict()).doesNotContain("Without");
-        assertThat(LevelLeftOut.of(session.desk(), "hip").isAny()).isFalse();
+        assertThat(leftOut().isAny()).isFalse();
         // The draft has it there, 205 mm below the side of the waist on both.
         assertThat(height(session.desk().pattern(), "skirt-back-10"))
                 .isCloseTo(height(drafted, "skirt-back-10"), within(1.5));
+    }
+
+    private LevelLeftOut leftOut() {
+        return LevelElsewhere.of(session.desk()).get("hip").leftOut();
     }
 
     @Test
@@ -88,12 +92,7 @@ class LevelLeftOutTest {
         session.edit(drafted.withMates(List.of()));
         drafted = session.desk().pattern();
         without("skirt-back-12", "skirt-front-14", "skirt-back-14");
-        assertThat(LevelLeftOut.of(session.desk(), "hip").pieces()).containsExactly("Back 12");
-        assertThat(LevelElsewhere.of(session.desk()))
-                .allSatisfy((level, all) ->
-                        assertThat(all.leftOut()).as(level).isEqualTo(LevelLeftOut.of(session.desk(), level)));
-        assertThat(LevelElsewhere.of(session.desk()).get("hip").leftOut().isAny())
-                .isTrue();
+        assertThat(leftOut().pieces()).containsExactly("Back 12");
         assertThat(hip().verdict()).as("of size 10").doesNotContain("Without");
         session.chooseSize("12");
         assertThat(hip().verdict()).contains("Without Back 12");
