@@ -54,7 +54,7 @@ final class LeftRight {
 
     /** Whether the piece is cut alike for both sides. */
     static boolean symmetric(Piece piece) {
-        return piece.side() == Side.BOTH && (piece.onFold() || piece.times() > 1);
+        return piece.side() == Side.BOTH && (piece.onFold() || piece.shapes() > 1);
     }
 
     /**
@@ -81,9 +81,9 @@ final class LeftRight {
         boolean limb = levels.stream()
                 .anyMatch(l ->
                         l.limb() && piece.level(l.name()).map(LevelMark::counts).orElse(false));
-        boolean halves = piece.onFold() && (!limb || piece.times() == 1);
-        if (!halves && piece.times() % 2 != 0) {
-            throw Refusal.of("one-side-odd").with("piece", piece.name()).with("count", piece.times());
+        boolean halves = piece.onFold() && (!limb || piece.shapes() == 1);
+        if (!halves && piece.shapes() % 2 != 0) {
+            throw Refusal.of("one-side-odd").with("piece", piece.name()).with("count", piece.shapes());
         }
         SideSeen seen = SideSeen.of(piece);
         Side drawn = seen.side();

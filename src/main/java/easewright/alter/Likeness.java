@@ -113,6 +113,7 @@ final class Likeness {
                 piece.drawn(),
                 piece.allowance(),
                 piece.times(),
+                piece.layers(),
                 piece.onFold(),
                 piece.size(),
                 piece.side()));

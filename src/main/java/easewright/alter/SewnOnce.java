@@ -77,7 +77,7 @@ final class SewnOnce {
 
     /** How many such pieces lie beside each other, as where front and back are cut alike. */
     private double repeats(Piece piece, boolean whole) {
-        int halves = piece.times() * (piece.onFold() || whole ? 2 : 1);
+        int halves = piece.shapes() * (piece.onFold() || whole ? 2 : 1);
         return called(piece, DOUBLE) ? 1 : Math.max(1, halves / 2.0);
     }
 

@@ -1,6 +1,7 @@
 package easewright.check;
 
 import easewright.measure.LayerCounted;
+import easewright.measure.LinedWithItself;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
@@ -13,12 +14,13 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * A facing, a lining or a band that counts in a girth together with what it lies on, or is sewn above: whether it does is
- * asked, since a panel may be called so as well. Of sizes alike one is asked.
+ * A facing, a lining or a band that counts in a girth together with what it lies on, or is sewn above, and a piece that
+ * counts in it with both its layers: whether it does is asked, since a panel may be called so as well. Of sizes alike one
+ * is asked.
  */
 final class LayersCountedOnce implements Rule {
     /** One question. */
-    private record Asked(String piece, boolean above) {}
+    private record Asked(String piece, String code) {}
 
     private static final class Where {
         private final Set<String> levels = new LinkedHashSet<>();
@@ -35,18 +37,30 @@ final class LayersCountedOnce implements Rule {
         Map<Asked, Where> asked = new LinkedHashMap<>();
         for (LayerCounted each : LayerCounted.of(sight.pattern(), sight.measures())) {
             Piece piece = piece(sight.pattern(), each.piece());
-            Where where =
-                    asked.computeIfAbsent(new Asked(piece.plainName(), each.above()), k -> new Where(piece.name()));
+            Where where = where(asked, piece, each.above() ? "layer-above-counted" : "layer-counted");
             where.levels.add(each.level());
             each.others()
                     .forEach(id -> where.others.add(piece(sight.pattern(), id).plainName()));
         }
+        for (LinedWithItself each : LinedWithItself.of(sight.pattern(), sight.measures())) {
+            Piece piece = piece(sight.pattern(), each.piece());
+            // Left out as what it is sewn above or below, it is not counted at all.
+            Where above = asked.get(new Asked(piece.plainName(), "layer-above-counted"));
+            if (above == null || !above.levels.contains(each.level())) {
+                where(asked, piece, "layer-on-itself").levels.add(each.level());
+            }
+        }
         List<Finding> findings = new ArrayList<>();
-        asked.forEach((question, where) -> findings.add(
-                Finding.of(question.above() ? "layer-above-counted" : "layer-counted", Severity.CAUTION, where.name)
-                        .with("levels", List.copyOf(where.levels))
-                        .with("others", List.copyOf(where.others))));
+        asked.forEach((question, where) -> {
+            Finding levels =
+                    Finding.of(question.code(), Severity.CAUTION, where.name).with("levels", List.copyOf(where.levels));
+            findings.add(where.others.isEmpty() ? levels : levels.with("others", List.copyOf(where.others)));
+        });
         return findings;
+    }
+
+    private static Where where(Map<Asked, Where> asked, Piece piece, String code) {
+        return asked.computeIfAbsent(new Asked(piece.plainName(), code), k -> new Where(piece.name()));
     }
 
     private static Piece piece(Pattern pattern, String id) {

@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param drawn     whether the drawn outline is the stitching or the cutting line
  * @param allowance distance from stitching to cutting line where an edge does not say otherwise, mm
  * @param times     how often the shape is cut for one garment (2: a mirrored pair)
+ * @param layers    how many of the cut shapes lie on each other: 2 where the piece is lined with itself, as a yoke
  * @param onFold    cut on a fold: the drawn half stands for both halves
  * @param original  the outline as it was before any recorded change, if any was made
  * @param size      the size it belongs to, where the pattern comes in several; empty: to all of them
@@ -25,6 +26,7 @@ public record Piece(
         LineKind drawn,
         double allowance,
         int times,
+        int layers,
         boolean onFold,
         List<Edge> edges,
         List<LevelMark> levels,
@@ -39,7 +41,7 @@ public record Piece(
     private static final double LYING = 0.1;
 
     /**
-     * @throws IllegalArgumentException if a name is blank, the allowance negative or {@code times} below 1
+     * @throws IllegalArgumentException if a name is blank, the allowance negative or {@code times} or {@code layers} below 1
      */
     public Piece {
         Names.require(id, "piece");
@@ -49,6 +51,9 @@ public record Piece(
         }
         if (times < 1) {
             throw new IllegalArgumentException("Piece " + name + " must be cut at least once");
+        }
+        if (layers < 1) {
+            throw new IllegalArgumentException("Piece " + name + " must lie in at least one layer");
         }
         size.ifPresent(s -> Names.require(s, "size"));
         edges = List.copyOf(edges);
@@ -66,6 +71,7 @@ public record Piece(
                 outline,
                 LineKind.STITCHING,
                 0,
+                1,
                 1,
                 false,
                 List.of(),
@@ -104,11 +110,19 @@ public record Piece(
         return flip ? along.times(-1) : along;
     }
 
-    /** How often a width on this piece counts in the girth of a level: twice on a fold, one of a pair on a limb. */
+    /** How many of the cut shapes lie beside each other: what lies on one of them is the same place again. */
+    public int shapes() {
+        return Math.max(1, times / layers);
+    }
+
+    /**
+     * How often a width on this piece counts in the girth of a level: twice on a fold, one of a pair on a limb, and of
+     * layers on each other one.
+     */
     public int count(Level level) {
         boolean pair = level.limb() && side == Side.BOTH;
-        int shapes = pair ? Math.max(1, times / 2) : times;
-        return shapes * (onFold ? 2 : 1);
+        int beside = pair ? Math.max(1, shapes() / 2) : shapes();
+        return beside * (onFold ? 2 : 1);
     }
 
     public Optional<Edge> edge(String edgeName) {

@@ -12,6 +12,7 @@ public final class PieceBuilder {
     private LineKind drawn;
     private double allowance;
     private int times;
+    private int layers;
     private boolean onFold;
     private List<Edge> edges;
     private List<LevelMark> levels;
@@ -30,6 +31,7 @@ public final class PieceBuilder {
         drawn = piece.drawn();
         allowance = piece.allowance();
         times = piece.times();
+        layers = piece.layers();
         onFold = piece.onFold();
         edges = piece.edges();
         levels = piece.levels();
@@ -67,6 +69,11 @@ public final class PieceBuilder {
     public PieceBuilder cut(int howOften, boolean onTheFold) {
         times = howOften;
         onFold = onTheFold;
+        return this;
+    }
+
+    public PieceBuilder layers(int onEachOther) {
+        layers = onEachOther;
         return this;
     }
 
@@ -121,7 +128,7 @@ public final class PieceBuilder {
 
     public Piece build() {
         return new Piece(
-                id, name, outline, drawn, allowance, times, onFold, edges, levels, darts, notches, grain, riders,
-                original, size, side);
+                id, name, outline, drawn, allowance, times, layers, onFold, edges, levels, darts, notches, grain,
+                riders, original, size, side);
     }
 }

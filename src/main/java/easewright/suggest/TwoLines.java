@@ -204,6 +204,7 @@ public final class TwoLines {
                 piece.drawn(),
                 piece.allowance(),
                 piece.times(),
+                piece.layers(),
                 piece.onFold(),
                 edges,
                 levels,

@@ -73,6 +73,7 @@ final class PieceMarksReader implements MarksNotes.Reading {
         LineKind line = values.word("line", LineKind.class, LineKind.STITCHING);
         double allowance = values.length("allowance").orElse(0.0);
         int times = values.count("cut", 1);
+        int layers = values.count("layers", 1);
         boolean onFold = values.yesNo("fold", false);
         Optional<String> box = values.text("box");
         // Made once without its marks, so that a piece that cannot be is refused before its marks are looked at.
@@ -80,6 +81,7 @@ final class PieceMarksReader implements MarksNotes.Reading {
                 .name(name)
                 .drawn(line, allowance)
                 .cut(times, onFold)
+                .layers(layers)
                 .size(values.text("size"))
                 .side(values.word("side", Side.class, Side.BOTH))
                 .build();

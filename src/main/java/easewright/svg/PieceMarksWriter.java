@@ -42,8 +42,11 @@ final class PieceMarksWriter {
         }
         out.text("line", MarkWords.word(piece.drawn()))
                 .number("allowance", piece.allowance())
-                .text("cut", String.valueOf(piece.times()))
-                .yesNo("fold", piece.onFold())
+                .text("cut", String.valueOf(piece.times()));
+        if (piece.layers() > 1) {
+            out.text("layers", String.valueOf(piece.layers()));
+        }
+        out.yesNo("fold", piece.onFold())
                 .text(
                         "box",
                         MarkWords.place(new Point(box.minX(), box.minY())) + " "

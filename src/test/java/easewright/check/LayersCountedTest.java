@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import easewright.draft.Samples;
 import easewright.editor.mark.LevelEdits;
+import easewright.editor.mark.PieceEdits;
 import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.measure.Measures;
@@ -103,6 +104,77 @@ class LayersCountedTest extends HalfOfSkirt {
         });
         assertThat(asked(LevelEdits.leftOut(skirt.withMates(mates), "Band", List.of("waist"))))
                 .isEmpty();
+    }
+
+    /** A yoke on the fold, drawn over the hip of the halves beside it, so that a level crosses it. */
+    private static Piece yoke(String name, int times) {
+        List<Point> corners = List.of(new Point(0, 0), new Point(200, 0), new Point(200, 120), new Point(0, 120));
+        return Piece.bare(name, Outline.polygon(corners)).toBuilder()
+                .cut(times, true)
+                .edges(List.of(
+                        Edge.of("seam", EdgeRole.SEAM, corners.get(2), corners.get(3)),
+                        Edge.of("fold", EdgeRole.FOLD, corners.get(3), corners.get(0))))
+                .levels(List.of(LevelMark.through("bust", new Point(100, 60))))
+                .build();
+    }
+
+    private static Piece below(String id) {
+        return half(id, 0).withLevels(List.of());
+    }
+
+    private static Mate sewn(String name, EdgeRef one, EdgeRef other) {
+        return new Mate(name, List.of(one), List.of(other), 0);
+    }
+
+    private static Pattern yoked(Piece yoke, Mate... seams) {
+        Piece front = half("front", 0).withLevels(List.of(LevelMark.through("bust", new Point(100, 200))));
+        return pattern(0, front, below("back"), below("lower"), yoke)
+                .withLevels(List.of(Level.of("bust", LevelKind.BUST)))
+                .withMates(List.of(seams));
+    }
+
+    /** Sewn to a back that is cut once on the fold, as each of its layers is. */
+    @Test
+    void aYokeThatIsCutTwiceForOnePlaceIsAskedAboutOnceAndCountsOnce() {
+        Mate seam = sewn("yoke seam", EdgeRef.of("back", "neck"), EdgeRef.of("yoke", "seam"));
+        Pattern twice = yoked(yoke("yoke", 2), seam);
+        assertThat(asked(twice)).singleElement().satisfies(f -> {
+            assertThat(f.code()).isEqualTo("layer-on-itself");
+            assertThat(f.piece()).isEqualTo("yoke");
+            assertThat(f.values()).containsOnly(Map.entry("levels", List.of("bust")));
+        });
+        Pattern once = PieceEdits.layers(twice, "yoke", 2);
+        assertThat(asked(once)).isEmpty();
+        assertThat(Measures.of(twice).girth("bust").orElseThrow().finished()).isEqualTo(400 + 800);
+        assertThat(Measures.of(once).girth("bust").orElseThrow().finished()).isEqualTo(400 + 400);
+        assertThat(once.piece("yoke").orElseThrow().times())
+                .as("it is cut as often")
+                .isEqualTo(2);
+
+        assertThat(asked(yoked(yoke("yoke", 1), seam))).isEmpty();
+        assertThat(asked(yoked(yoke("Yoke", 2))))
+                .as("by its name, where no seam is marked")
+                .hasSize(1);
+        assertThat(asked(yoked(yoke("panel", 2)))).isEmpty();
+    }
+
+    /** A piece that is sewn to another one with each of its shapes is as often there as it counts. */
+    @Test
+    void aPieceThatIsSewnToSomethingElseWithEachShapeIsNotAskedAbout() {
+        Mate back = sewn("back seam", EdgeRef.of("back", "neck"), EdgeRef.of("yoke", "seam"));
+        Mate front = sewn("front seam", EdgeRef.of("lower", "neck"), EdgeRef.of("yoke", "seam"));
+        assertThat(asked(yoked(yoke("yoke", 2), back, front))).isEmpty();
+        Mate itself = sewn("centre", EdgeRef.of("yoke", "seam"), EdgeRef.of("yoke", "seam"));
+        assertThat(asked(yoked(yoke("yoke", 2), itself))).isEmpty();
+    }
+
+    /** Of a pair that is marked as sewn to one side of a whole back only, nothing is known. */
+    @Test
+    void aPairIsNotTakenForLayers() {
+        Piece pair = half("front", 40).toBuilder().cut(2, false).build();
+        Piece back = half("back", 0).toBuilder().cut(1, false).build();
+        Mate side = sewn("side", EdgeRef.of("front", "side"), EdgeRef.of("back", "side"));
+        assertThat(asked(pattern(0, pair, back).withMates(List.of(side)))).isEmpty();
     }
 
     /** None of the samples is asked about. */

@@ -69,6 +69,7 @@ class MarksTest {
                 .name("Front \"1\" & <2>\n")
                 .drawn(LineKind.CUTTING, 15.5)
                 .cut(2, true)
+                .layers(2)
                 .edges(List.of(
                         Edge.of("waist", EdgeRole.WAIST, new Point(10, 10), corner),
                         new Edge(

@@ -64,6 +64,16 @@ public final class PieceEdits {
         throw new MarkRefused("count-wrong", Map.of("text", times));
     }
 
+    /** How many layers of a piece lie on each other, in whatever size it is cut. */
+    public static Pattern layers(Pattern pattern, String pieceId, int layers) {
+        Piece piece = EdgeEdits.piece(pattern, pieceId);
+        return pattern.withPieces(pattern.pieces().stream()
+                .map(p -> p.kind().equals(piece.kind())
+                        ? p.toBuilder().layers(layers).build()
+                        : p)
+                .toList());
+    }
+
     private static Pattern withFold(Pattern pattern, Piece piece, boolean onFold) {
         List<Edge> centres = having(piece, EdgeRole.CENTRE);
         List<Edge> folds = having(piece, EdgeRole.FOLD);

@@ -24,6 +24,7 @@ import java.util.Optional;
  * @param pieces    all pieces to choose from
  * @param id        of the piece shown; empty if there is none
  * @param size      of the piece; empty where it belongs to all
+ * @param lined     whether it is lined with itself; empty where it is cut once only
  * @param cutting   whether the drawn line is the cutting line
  * @param allowance of the piece
  */
@@ -34,6 +35,7 @@ public record PieceView(
         String times,
         String size,
         boolean onFold,
+        Optional<Boolean> lined,
         boolean cutting,
         String allowance,
         List<EdgeRow> edges,
@@ -110,7 +112,8 @@ public record PieceView(
                 all.stream().map(p -> new Choice(p.id(), p.name())).toList();
         Optional<Piece> chosen = chosen(desk, state);
         if (chosen.isEmpty()) {
-            return new PieceView(choices, "", "", "", "", false, false, "", List.of(), List.of(), List.of(), "");
+            return new PieceView(
+                    choices, "", "", "", "", false, Optional.empty(), false, "", List.of(), List.of(), List.of(), "");
         }
         Piece piece = chosen.get();
         return new PieceView(
@@ -120,6 +123,7 @@ public record PieceView(
                 String.valueOf(piece.times()),
                 piece.size().orElse(""),
                 piece.onFold(),
+                piece.times() > 1 ? Optional.of(piece.layers() > 1) : Optional.empty(),
                 piece.drawn() == LineKind.CUTTING,
                 words.length(piece.allowance()),
                 edges(desk, piece),

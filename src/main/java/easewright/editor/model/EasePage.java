@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * The ease sheet as it is shown.
@@ -40,16 +41,26 @@ public record EasePage(List<EaseRow> rows, EaseFoot foot, boolean nearlyMet) {
                     .withSizes(
                             reading.wishes().said(line.level().name(), desk.words()),
                             OtherSizes.of(line, all, others, desk.words()));
-            List<String> without = leftOut(line, desk);
-            List<String> layers = layers(line, desk);
-            rows.add(
-                    !without.isEmpty()
-                            ? row.without(without, desk.words())
-                            : isHalf(line, reading)
-                                    ? row.asHalf(desk.words())
-                                    : layers.isEmpty() ? row : row.withLayers(layers, desk.words()));
+            rows.add(doubted(row, line, desk));
         }
         return new EasePage(rows, foot, EaseText.nearlyMet(sheet));
+    }
+
+    /** Whether all of a girth was counted, and once, comes before what its ease is. */
+    private static EaseRow doubted(EaseRow row, EaseLine line, Desk desk) {
+        List<String> without = leftOut(line, desk);
+        if (!without.isEmpty()) {
+            return row.without(without, desk.words());
+        }
+        if (isHalf(line, desk.shownReading())) {
+            return row.asHalf(desk.words());
+        }
+        List<String> over = layers(line, desk, Set.of("layer-counted", "layer-above-counted"));
+        if (!over.isEmpty()) {
+            return row.withLayers("editor.ease.layers", over, desk.words());
+        }
+        List<String> lined = layers(line, desk, Set.of("layer-on-itself"));
+        return lined.isEmpty() ? row : row.withLayers("editor.ease.lined", lined, desk.words());
     }
 
     /** The ease at a level while nothing is tried. */
@@ -67,10 +78,10 @@ public record EasePage(List<EaseRow> rows, EaseFoot foot, boolean nearlyMet) {
                         && line.girth().title().equals(f.values().get("level")));
     }
 
-    /** The pieces that may lie over others of the same girth, by name. */
-    private static List<String> layers(EaseLine line, Desk desk) {
+    /** The pieces that may lie over others of the same girth, or over themselves, by name. */
+    private static List<String> layers(EaseLine line, Desk desk, Set<String> codes) {
         return desk.reading().findings().stream()
-                .filter(f -> f.code().startsWith("layer-")
+                .filter(f -> codes.contains(f.code())
                         && f.values().get("levels") instanceof List<?> levels
                         && levels.contains(line.level().name()))
                 .map(Finding::piece)

@@ -82,9 +82,13 @@ public record EaseRow(
                 words.of("editor.ease.left-out", Map.of("pieces", pieces)), Standing.UNKNOWN, OptionalDouble.empty());
     }
 
-    /** Asks of a girth whether pieces count in it that lie over others; until then nothing is to be taken in. */
-    EaseRow withLayers(List<String> pieces, Words words) {
-        return saying(words.of("editor.ease.layers", Map.of("pieces", pieces)), standing, OptionalDouble.empty());
+    /**
+     * Asks of a girth whether pieces count in it that lie over others; until then nothing is to be taken in.
+     *
+     * @param question its key
+     */
+    EaseRow withLayers(String question, List<String> pieces, Words words) {
+        return saying(words.of(question, Map.of("pieces", pieces)), standing, OptionalDouble.empty());
     }
 
     private EaseRow saying(String said, Standing stands, OptionalDouble lacks) {

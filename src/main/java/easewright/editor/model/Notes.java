@@ -48,6 +48,7 @@ public final class Notes {
      * @param level name of the level that the piece lacks, if it says so
      * @param overlapAt name of the first level whose overlap on the piece it asks for, if it does
      * @param layerAt the levels out of whose girths it offers to leave the piece, if it does
+     * @param onItself whether it asks if the piece is lined with itself
      * @param line  id of the closed line of which nobody said what it is, if it speaks of one
      */
     public record Note(
@@ -60,6 +61,7 @@ public final class Notes {
             Optional<String> level,
             Optional<String> overlapAt,
             List<String> layerAt,
+            boolean onItself,
             Optional<String> line) {}
 
     public static List<Note> of(Desk desk) {
@@ -77,6 +79,7 @@ public final class Notes {
                     level(finding, desk),
                     overlapAt(finding),
                     layerAt(finding),
+                    finding.code().equals("layer-on-itself"),
                     closedLine(finding)));
         }
         return List.copyOf(notes);

@@ -2,6 +2,7 @@ package easewright.editor.panel;
 
 import easewright.editor.mark.LevelEdits;
 import easewright.editor.mark.LevelLeftOut;
+import easewright.editor.mark.PieceEdits;
 import easewright.editor.model.Desk;
 import easewright.editor.model.Notes;
 import easewright.editor.model.Pointed;
@@ -143,6 +144,14 @@ public final class NotesPanel extends SheetPage {
                         "editor.notes.leave-out.hint",
                         words,
                         () -> session.edit(LevelEdits.leftOut(session.desk().pattern(), id, note.layerAt()))));
+            }
+            if (note.onItself()) {
+                acts.add(press(
+                        note,
+                        "editor.notes.one-layer",
+                        "editor.notes.one-layer.hint",
+                        words,
+                        () -> session.edit(PieceEdits.layers(session.desk().pattern(), id, 2))));
             }
             note.level()
                     .ifPresent(level -> acts.add(press(

@@ -41,6 +41,7 @@ final class PiecesStep extends StepPage {
     private final Label cutLabel = new Label();
     private final NameField times;
     private final CheckBox fold = new CheckBox();
+    private final CheckBox lined = new CheckBox();
     private final Label sizeLabel = new Label();
     private final NameField size;
     private final Label lineLabel = new Label();
@@ -97,6 +98,9 @@ final class PiecesStep extends StepPage {
         size.setPrefWidth(64);
         fold.setId("piece-fold");
         fold.setOnAction(e -> marker.attempt(p -> PieceEdits.cut(p, shownPiece, times.getText(), fold.isSelected())));
+        lined.setId("piece-lined");
+        lined.setOnAction(
+                e -> session.edit(PieceEdits.layers(session.desk().pattern(), shownPiece, lined.isSelected() ? 2 : 1)));
         Label wrongAllowance = new Label();
         allowance = LengthField.refusing(wrongAllowance, mm -> line(cutting.isSelected(), mm));
         allowance.setId("piece-allowance");
@@ -128,7 +132,7 @@ final class PiecesStep extends StepPage {
         grain.getStyleClass().add("quiet");
         HBox called = new HBox(8, nameLabel, name, Parts.gap(), sizeLabel, size);
         called.setAlignment(Pos.CENTER_LEFT);
-        HBox cut = new HBox(8, cutLabel, times, fold);
+        HBox cut = new HBox(8, cutLabel, times, fold, lined);
         cut.setAlignment(Pos.CENTER_LEFT);
         HBox drawn = new HBox(8, lineLabel, new HBox(4, stitching, cutting), Parts.gap(), allowanceLabel, allowance);
         drawn.setAlignment(Pos.CENTER_LEFT);
@@ -193,6 +197,8 @@ final class PiecesStep extends StepPage {
         times.show(view.times());
         size.show(view.size());
         fold.setSelected(view.onFold());
+        Parts.present(lined, view.lined().isPresent());
+        lined.setSelected(view.lined().orElse(false));
         stitching.setSelected(!view.cutting());
         cutting.setSelected(view.cutting());
         allowance.showOf(another, view.allowance(), desk.unit());
@@ -243,6 +249,7 @@ final class PiecesStep extends StepPage {
         sizeLabel.setText(words.of("editor.piece.size"));
         size.describe(words.of("editor.piece.size"), words.of("editor.piece.size.hint"));
         Parts.say(fold, words, "editor.piece.on-fold");
+        Parts.say(lined, words, "editor.piece.lined");
         lineLabel.setText(words.of("editor.piece.line"));
         Parts.say(stitching, words, "editor.piece.stitching");
         Parts.say(cutting, words, "editor.piece.cutting");
