@@ -15,14 +15,16 @@ import java.util.Locale;
 import java.util.Set;
 import javafx.animation.AnimationTimer;
 import javafx.application.Application;
+import javafx.application.Platform;
 import javafx.stage.Stage;
 
 /**
  * How long a file takes to open, and what one display frame costs the window's thread in the real window, in processor
  * time from one pulse to the next: panels, layout and painting, and what is worked out. What draws the picture has a
  * thread of its own. Arguments: a file, the frames to let run first, the frames to measure, and what is done in each
- * frame: {@code pull} a seam at the hip, {@code all} to pull it in all sizes at once, {@code pan} over the whole drawing, {@code walk} over some pieces seen near, or
- * {@code zoom}.
+ * frame: {@code pull} a seam at the hip by a mouse that moves between every two pictures, {@code all} the same in all
+ * sizes at once, {@code want} other amounts without a mouse, of which every second frame paints none, {@code pan} over the
+ * whole drawing, {@code walk} over some pieces seen near, or {@code zoom}.
  */
 public final class WindowFrames {
     private WindowFrames() {}
@@ -42,6 +44,7 @@ public final class WindowFrames {
         private long last;
         private long opened;
         private String work;
+        private BenchHand hand;
 
         @Override
         public void start(Stage stage) throws IOException {
@@ -51,7 +54,7 @@ public final class WindowFrames {
                     Files.createTempDirectory("frames"),
                     new Dialogs(stage, () -> app.session().desk().words()));
             warm = Integer.parseInt(arguments.get(1));
-            millis = new double[Integer.parseInt(arguments.get(2))];
+            millis = new double[warm + Integer.parseInt(arguments.get(2))];
             work = arguments.size() > 3 ? arguments.get(3) : "pull";
             opened = System.nanoTime();
             app.files().open(Path.of(arguments.get(0)));
@@ -79,16 +82,17 @@ public final class WindowFrames {
                 }
             }
             long spent = THREADS.getCurrentThreadCpuTime();
-            if (frame > warm) {
-                millis[frame - warm - 1] = (spent - last) / 1e6;
+            if (frame > 0) {
+                millis[frame - 1] = (spent - last) / 1e6;
             }
             last = spent;
             frame++;
-            if (frame > warm + millis.length) {
+            if (frame > millis.length) {
                 report();
                 Runtime.getRuntime().halt(0);
             }
             boolean forth = frame % 60 < 30;
+            int amount = 1 + frame % 60;
             switch (work) {
                 case "pan" -> table.moveView(forth ? 7 : -7, forth ? 5 : -5);
                 case "walk" -> {
@@ -99,23 +103,40 @@ public final class WindowFrames {
                     table.moveView(forth ? -7 : 7, forth ? -5 : 5);
                 }
                 case "zoom" -> table.zoom(forth ? 1.05 : 1 / 1.05);
+                case "want" ->
+                    session.want(session.desk().wanted().orElseThrow().withAmount(amount));
                 default ->
-                    session.want(session.desk().wanted().orElseThrow().withAmount(1 + frame % 60));
+                    // Between this picture and the next, as a pointer tells of itself.
+                    Platform.runLater(() -> {
+                        if (hand == null) {
+                            hand = new BenchHand(session, table);
+                        }
+                        hand.pullTo(amount);
+                    });
             }
         }
 
         private void report() {
-            Arrays.sort(millis);
+            told("the first " + Math.min(100, millis.length), 0, Math.min(100, millis.length));
+            told("all", 0, millis.length);
+            told("after " + warm, warm, millis.length);
             System.gc();
             long heap = Runtime.getRuntime().totalMemory() - Runtime.getRuntime().freeMemory();
+            System.out.printf(Locale.ROOT, "heap %.0f MB%n", heap / 1e6);
+        }
+
+        private void told(String which, int from, int to) {
+            double[] some = Arrays.copyOfRange(millis, from, to);
+            Arrays.sort(some);
             System.out.printf(
                     Locale.ROOT,
-                    "%s: median %.1f, 99th percentile %.1f, worst %.1f ms; heap %.0f MB%n",
+                    "%s, %s: median %.1f, 95th percentile %.1f, 99th %.1f, worst %.1f ms%n",
                     work,
-                    millis[millis.length / 2],
-                    millis[millis.length * 99 / 100],
-                    millis[millis.length - 1],
-                    heap / 1e6);
+                    which,
+                    some[some.length / 2],
+                    some[some.length * 95 / 100],
+                    some[some.length * 99 / 100],
+                    some[some.length - 1]);
         }
     }
 }
