@@ -23,6 +23,11 @@ final class Around {
      * @return empty where no such line can be drawn
      */
     static Optional<Outline> of(Piece piece, boolean turnedUp) {
+        return of(piece).map(lines -> turnedUp ? lines.turnedUp() : lines.straight());
+    }
+
+    /** Both such lines in one; empty where none can be drawn. */
+    static Optional<CutAround> of(Piece piece) {
         Outline outline = piece.outline();
         for (Edge edge : piece.edges()) {
             outline = split(split(outline, edge.from()), edge.to());
@@ -37,7 +42,7 @@ final class Around {
             for (int i = 0; i < count; i++) {
                 if (run.holds(new Place(i, 0.5))) {
                     widths[i] = allowance(piece, edge);
-                    hems[i] = turnedUp && edge.role() == EdgeRole.HEM;
+                    hems[i] = edge.role() == EdgeRole.HEM;
                 }
             }
         }

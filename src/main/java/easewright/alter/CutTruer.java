@@ -12,12 +12,10 @@ import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /**
  * Draws the line beside the outline anew at its distance: the cutting line around the stitching line, with hems mirrored
@@ -118,17 +116,32 @@ final class CutTruer implements Trued.Truer {
         }
         Piece folded = piece.withOutline(Crumbs.swept(FoldedOver.outline(piece)));
         boolean hems = piece.edges().stream().anyMatch(e -> e.role() == EdgeRole.HEM);
-        return Stream.of(true, false)
-                .filter(turnedUp -> hems || !turnedUp)
-                .flatMap(turnedUp -> Around.of(folded, turnedUp).stream())
-                .min(Comparator.comparingDouble(line -> apart(line, old)));
+        return Around.of(folded)
+                .map(lines -> hems ? moreLike(lines.turnedUp(), lines.straight(), old) : lines.straight());
     }
 
-    /** How far the corners of a line lie from another, added up, mm. */
-    private static double apart(Outline line, Outline other) {
-        return line.segments().stream()
-                .mapToDouble(s -> other.nearest(s.start()).distance())
-                .sum();
+    private static Outline moreLike(Outline turnedUp, Outline straight, Outline old) {
+        Set<Point> one = corners(turnedUp);
+        Set<Point> other = corners(straight);
+        // Where both go through the same corners, neither is nearer.
+        return apart(one, other, old) <= apart(other, one, old) ? turnedUp : straight;
+    }
+
+    private static Set<Point> corners(Outline line) {
+        Set<Point> corners = new HashSet<>();
+        line.segments().forEach(s -> corners.add(s.start()));
+        return corners;
+    }
+
+    /** How far those corners that the other line has not lie from the old one, added up, mm. */
+    private static double apart(Set<Point> corners, Set<Point> others, Outline old) {
+        double apart = 0;
+        for (Point corner : corners) {
+            if (!others.contains(corner)) {
+                apart += old.nearest(corner).distance();
+            }
+        }
+        return apart;
     }
 
     /** In the direction of the old line, and begun at its corner nearest to where that began. */

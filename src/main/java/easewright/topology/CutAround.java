@@ -38,15 +38,21 @@ public final class CutAround {
      * @param hems   whether the segment belongs to a hem
      * @return empty where no such line can be drawn
      */
-    public static Optional<Outline> of(Outline stitched, double[] widths, boolean[] hems) {
+    public static Optional<CutAround> of(Outline stitched, double[] widths, boolean[] hems) {
         double[] outward = Arrays.stream(widths).map(w -> -w).toArray();
-        return Allowance.of(stitched, outward).map(a -> new CutAround(stitched, a, widths, hems).turnedUp());
+        return Allowance.of(stitched, outward).map(a -> new CutAround(stitched, a, widths, hems));
+    }
+
+    /** The line with all corners drawn out, those of hems as well. */
+    public Outline straight() {
+        return line;
     }
 
     /** A stretch of the line that is drawn otherwise. */
     private record Patch(Place from, Place to, List<Segment> instead) {}
 
-    private Outline turnedUp() {
+    /** The line with the hems mirrored about the hem line at their corners. */
+    public Outline turnedUp() {
         int count = stitched.segments().size();
         List<Patch> patches = new ArrayList<>();
         for (int i = 0; i < count; i++) {

@@ -198,6 +198,7 @@ class LineInsideTest {
                         new Outline(segments),
                         widths.stream().mapToDouble(w -> w).toArray(),
                         hems)
+                .map(CutAround::straight)
                 .orElseThrow();
         return new ArrayList<>(outline.segments().stream().map(s -> s.start()).toList());
     }
