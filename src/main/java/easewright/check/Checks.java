@@ -31,6 +31,9 @@ public final class Checks {
             new LeftAndRightCut(),
             new FullerSide());
 
+    private static final List<Rule> RULES_TRIED =
+            RULES.stream().filter(rule -> !(rule instanceof PlacesTrue)).toList();
+
     /** What concerns how pieces were drawn and counted: no change of their shape brings it about, and it takes long. */
     private static final List<Rule> RULES_OF_DRAWING = List.of(
             new HalvesCountedOnce(), new LinesSaid(), new LevelGoesRound(), new OverlapSaid(), new LayersCountedOnce());
@@ -85,14 +88,15 @@ public final class Checks {
             GarmentMeasures mAfter,
             EaseSheet sheetAfter) {
         Sight was = new Sight(before, mBefore, sheetBefore);
-        return compare(was, look(RULES, was), new Sight(after, mAfter, sheetAfter));
+        return compare(RULES, was, look(RULES, was), new Sight(after, mAfter, sheetAfter));
     }
 
     /**
-     * The same where it is known what {@link #of} says of the pattern before: only pieces that the change made anew are
-     * looked at.
+     * What a change that is only tried would bring about, where it is known what {@link #of} says of the pattern before:
+     * only pieces that the change made anew are looked at. A hand waits for it in every picture, so that places which can
+     * be made true are not looked for: they are told, and offered to be trued, of what is kept.
      */
-    public static List<Finding> compare(
+    public static List<Finding> tried(
             Pattern before,
             GarmentMeasures mBefore,
             EaseSheet sheetBefore,
@@ -100,17 +104,18 @@ public final class Checks {
             Pattern after,
             GarmentMeasures mAfter,
             EaseSheet sheetAfter) {
-        return compare(new Sight(before, mBefore, sheetBefore), said, new Sight(after, mAfter, sheetAfter));
+        return compare(
+                RULES_TRIED, new Sight(before, mBefore, sheetBefore), said, new Sight(after, mAfter, sheetAfter));
     }
 
-    private static List<Finding> compare(Sight was, Collection<Finding> said, Sight all) {
+    private static List<Finding> compare(List<Rule> rules, Sight was, Collection<Finding> said, Sight all) {
         Sight is = all.unlike(was);
         List<Finding> findings = new ArrayList<>();
         for (ChangeRule rule : CHANGE_RULES) {
             findings.addAll(rule.look(was, is));
         }
         Set<Finding> known = new HashSet<>(said);
-        for (Finding finding : look(RULES, is)) {
+        for (Finding finding : look(rules, is)) {
             if (!known.contains(finding)) {
                 findings.add(finding);
             }

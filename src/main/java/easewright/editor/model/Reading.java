@@ -68,7 +68,8 @@ public record Reading(
     }
 
     /**
-     * What a change brought about: protected edges that changed, mates that drifted, whatever is to be noticed now.
+     * What a change brought about: protected edges that changed, mates that drifted, whatever is to be noticed now but
+     * places that can be made true.
      *
      * @param read    everything that was read off the pattern before, as {@link #of} does
      * @param several what is read of the sizes that changed
@@ -76,7 +77,7 @@ public record Reading(
     static List<Finding> drift(Pattern before, Reading read, Pattern after, SeveralRead several) {
         Reading was = several.before();
         Reading is = several.after();
-        return Checks.compare(before, was.measures, was.sheet, read.findings, after, is.measures, is.sheet);
+        return Checks.tried(before, was.measures, was.sheet, read.findings, after, is.measures, is.sheet);
     }
 
     /** What was read off the pattern with the girths, seams and ease of several sizes. */
