@@ -151,7 +151,11 @@ final class DrawnLine {
 
     /** Whether the line crosses or enters a rectangle that is turned about its middle, radians. */
     boolean meets(Point middle, double width, double height, double turn) {
-        Place place = Place.of(middle, width, height, turn);
+        return meets(Place.of(middle, width, height, turn));
+    }
+
+    /** The same of a rectangle that several lines are asked about. */
+    boolean meets(Place place) {
         if (place.x + place.reach < minX
                 || place.x - place.reach > maxX
                 || place.y + place.tall < minY

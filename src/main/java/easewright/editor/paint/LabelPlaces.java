@@ -128,7 +128,7 @@ record LabelPlaces(boolean chosen, double width, double height, Line seen, Optio
     List<Point> besideLine() {
         Point down = off.orElse(new Point(0, 1));
         double just = chosen ? (height + LevelPainter.GRIP) / 2 + 1 : height / 2 + 4;
-        List<Point> middles = new ArrayList<>();
+        List<Point> middles = new ArrayList<>(2 * ALONG.length * (FARTHER.length + 1));
         for (double away : FARTHER) {
             addBeside(down.times(just * away), middles);
         }

@@ -130,11 +130,11 @@ public final class LabelRoom {
 
     private boolean isClear(Point middle, double width, double height, double turn) {
         Box place = around(middle, width, height, turn);
-        return view.isSeen(place)
-                && isFree(place)
-                && lines.isClear(middle, width, height, turn)
-                && dear.isClear(middle, width, height, turn)
-                && faint.isClear(middle, width, height, turn);
+        if (!view.isSeen(place)) {
+            return false;
+        }
+        DrawnLine.Place airy = LaidLines.airy(middle, width, height, turn);
+        return lines.isClear(airy) && faint.isClear(airy) && dear.isClear(airy) && isFree(place);
     }
 
     /** How much of the table is seen. */

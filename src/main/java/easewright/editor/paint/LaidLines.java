@@ -18,6 +18,8 @@ final class LaidLines {
     private LineGrid grid;
     /** How many of them lie in the grid by now. */
     private int laid;
+    /** The one that the last place met: places are tried one beside the other, and the next mostly meets it as well. */
+    private DrawnLine met;
 
     void put(DrawnLine line) {
         all.add(line);
@@ -40,8 +42,20 @@ final class LaidLines {
 
     /** Whether none of them comes so near to words that are turned about their middle, radians. */
     boolean isClear(Point middle, double width, double height, double turn) {
+        return all.isEmpty() || isClear(airy(middle, width, height, turn));
+    }
+
+    /** A place for words that are turned about their middle, radians, with the air around them. */
+    static DrawnLine.Place airy(Point middle, double width, double height, double turn) {
+        return DrawnLine.Place.of(middle, width + 2 * AIR, height + 2 * AIR, turn);
+    }
+
+    /**
+     * @param airy with the air around it
+     */
+    boolean isClear(DrawnLine.Place airy) {
         if (grid == null && all.size() < MANY) {
-            return !meetsOne(middle, width + 2 * AIR, height + 2 * AIR, turn);
+            return !meetsOne(airy);
         }
         if (grid == null) {
             grid = new LineGrid();
@@ -49,12 +63,16 @@ final class LaidLines {
         while (laid < all.size()) {
             grid.put(all.get(laid++));
         }
-        return !grid.meets(middle, width + 2 * AIR, height + 2 * AIR, turn);
+        return !grid.meets(airy);
     }
 
-    private boolean meetsOne(Point middle, double width, double height, double turn) {
+    private boolean meetsOne(DrawnLine.Place place) {
+        if (met != null && met.meets(place)) {
+            return true;
+        }
         for (DrawnLine line : all) {
-            if (line.meets(middle, width, height, turn)) {
+            if (line.meets(place)) {
+                met = line;
                 return true;
             }
         }

@@ -2,7 +2,9 @@ package easewright.editor.paint;
 
 import easewright.geom.Line;
 import easewright.geom.Point;
+import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -27,6 +29,7 @@ final class LevelForms {
     private final TableScene.PieceSight sight;
     private final SeenTable table;
     private final Map<String, Optional<Seen>> lines = new HashMap<>();
+    private final Map<TableScene.LevelSight, Map<Form, Optional<LevelLabel>>> set = new IdentityHashMap<>();
 
     LevelForms(Viewport view, TableScene.PieceSight sight, SeenTable table) {
         this.view = view;
@@ -50,8 +53,12 @@ final class LevelForms {
      */
     private record Seen(double length, Line line, Optional<Point> off) {}
 
-    /** Its name and its figures. */
+    /** Its name and its figures: the same label whenever it is asked for. */
     Optional<LevelLabel> of(TableScene.LevelSight level, Form form) {
+        return set.computeIfAbsent(level, l -> new EnumMap<>(Form.class)).computeIfAbsent(form, f -> label(level, f));
+    }
+
+    private Optional<LevelLabel> label(TableScene.LevelSight level, Form form) {
         return switch (form) {
             case ONE_ROW -> label(level, List.of(level.label()), false);
             case TWO_ROWS -> label(level, List.of(level.head(LETTERS), level.figures()), false);

@@ -5,9 +5,11 @@ import easewright.geom.Point;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javafx.scene.canvas.GraphicsContext;
 
@@ -154,11 +156,9 @@ final class LevelLabels {
 
     /** On a leader, at last where something may come to lie over the table. */
     private Optional<Point> led(LevelLabel l) {
-        List<Point> middles = l.places().onLeader();
-        List<Point> open = middles.stream()
-                .filter(at -> room.view().isOpenlySeen(at, l.height()))
-                .toList();
-        return apart(l, open).or(() -> apart(l, middles));
+        Map<Boolean, List<Point>> middles = l.places().onLeader().stream()
+                .collect(Collectors.partitioningBy(at -> room.view().isOpenlySeen(at, l.height())));
+        return apart(l, middles.get(true)).or(() -> apart(l, middles.get(false)));
     }
 
     /** The same apart from all levels: on the line of another one it would seem to be of that. */

@@ -1,6 +1,5 @@
 package easewright.editor.paint;
 
-import easewright.geom.Point;
 import java.util.Arrays;
 
 /**
@@ -17,10 +16,18 @@ final class LineGrid {
     /** Squares far from each other share a bucket; a power of two. */
     private static final int BUCKETS = 256;
 
+    /** Above a line and below it, at one end and at the other. */
+    private static final int LATELY = 4;
+
     private final Bucket[] buckets = new Bucket[BUCKETS];
     private final Bucket always = new Bucket();
+    /** What the last places that were not clear met: places are tried around one spot, and the next mostly meets it too. */
+    private final DrawnLine[] met = new DrawnLine[LATELY];
 
-    private static final class Bucket {
+    private final int[] metAt = new int[LATELY];
+    private int meetings;
+
+    private final class Bucket {
         private DrawnLine[] lines = new DrawnLine[4];
         private int[] stretches = new int[4];
         private int count;
@@ -37,6 +44,8 @@ final class LineGrid {
         boolean meets(DrawnLine.Place place) {
             for (int i = 0; i < count; i++) {
                 if (lines[i].meets(stretches[i], place)) {
+                    met[meetings % LATELY] = lines[i];
+                    metAt[meetings++ % LATELY] = stretches[i];
                     return true;
                 }
             }
@@ -66,9 +75,13 @@ final class LineGrid {
         }
     }
 
-    /** Whether one of the lines crosses or enters a rectangle that is turned about its middle, radians. */
-    boolean meets(Point middle, double width, double height, double turn) {
-        DrawnLine.Place place = DrawnLine.Place.of(middle, width, height, turn);
+    /** Whether one of the lines crosses or enters a rectangle. */
+    boolean meets(DrawnLine.Place place) {
+        for (int i = 0; i < Math.min(meetings, LATELY); i++) {
+            if (met[i].meets(metAt[i], place)) {
+                return true;
+            }
+        }
         if (always.meets(place)) {
             return true;
         }

@@ -9,7 +9,6 @@ import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.shape.StrokeLineCap;
 import javafx.scene.text.Font;
 import javafx.scene.text.FontWeight;
-import javafx.scene.text.Text;
 import javafx.scene.text.TextAlignment;
 
 /** Draws what comes and goes above the table: the places where a seam can be taken hold of, and the amount. */
@@ -132,9 +131,7 @@ public final class OverlayPainter {
 
     private static void bubble(GraphicsContext gc, double width, Point at, Ink ink, String words) {
         Font font = Font.font(Font.getDefault().getFamily(), FontWeight.BOLD, 13);
-        Text ruler = new Text(words);
-        ruler.setFont(font);
-        double w = ruler.getLayoutBounds().getWidth() + 20;
+        double w = Ruler.width(words, font) + 20;
         double h = 26;
         double x = Math.max(6, Math.min(width - w - 6, at.x() - w / 2));
         double y = at.y() - 52 < 6 ? at.y() + 24 : at.y() - 52;
