@@ -10,6 +10,7 @@ import easewright.geom.Point;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicInteger;
 import javafx.event.EventType;
+import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
@@ -85,6 +86,22 @@ class PullJourneyTest extends Journey {
         double amount = desk().wanted().map(Wanted::amount).orElseThrow();
         assertThat(amount).isEqualTo(expected);
         assertThat(desk().shownTrial().orElseThrow().wanted().amount()).isEqualTo(amount);
+    }
+
+    /** No reader could say one amount in every picture. */
+    @Test
+    void whatAPullCameToIsHeardWhenTheHandLetsGo(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        CuttingTable table = robot.lookup("#table").queryAs(CuttingTable.class);
+        Point hold = table.holdsOnScreen().get(0);
+        robot.interact(() -> fire(table, MouseEvent.MOUSE_PRESSED, hold.x(), hold.y()));
+        String held = table.getAccessibleText();
+        robot.interact(() -> fire(table, MouseEvent.MOUSE_DRAGGED, hold.x() + 25, hold.y()));
+        until(d -> d.trial().isPresent());
+        assertThat(table.getAccessibleText()).isEqualTo(held);
+        robot.interact(() -> fire(table, MouseEvent.MOUSE_RELEASED, hold.x() + 25, hold.y()));
+        String outcome = robot.lookup("#outcome").queryAs(Label.class).getText();
+        assertThat(table.getAccessibleText()).isNotEqualTo(held).contains(outcome);
     }
 
     @Test

@@ -92,7 +92,9 @@ public final class CuttingTable extends Region {
         holds.onPieces(now.shown().pieces());
         holds.show(now.takingHolds(), mouse.isPulling());
         speech.follow(before, now);
-        speak();
+        if (!mouse.isPulling()) {
+            speak();
+        }
         gaze.follow(before, now);
         gaze.gather(mouse.isPulling());
         repaint();
@@ -298,6 +300,7 @@ public final class CuttingTable extends Region {
     void letLie() {
         holds.settle();
         gaze.gather(false);
-        repaint();
+        // Nobody can hear one amount in every picture.
+        tell();
     }
 }
