@@ -25,7 +25,7 @@ import javafx.scene.layout.VBox;
  * What the ease is judged by: the cloth and the garment. Two lines say it above the levels, where it is seen at any
  * height of the window; what is tested, chosen and added by hand is folded away below them.
  */
-final class ClothPanel extends VBox {
+final class ClothPanel extends MeasuredBox {
     private final Session session;
     private final JudgedAs judged;
     private final Label title = new Label();

@@ -29,7 +29,7 @@ public final class EasePanel extends ScrollPane {
     private static final double NEAR = 2;
 
     private final Session session;
-    private final VBox rows = new VBox();
+    private final VBox rows = new MeasuredBox();
     private final HBox heads = new HBox(EaseRowView.GAP);
     /** The unit that stands in the heads. */
     private LengthUnit headed;
@@ -42,6 +42,7 @@ public final class EasePanel extends ScrollPane {
     private final SourceList sources = new SourceList();
     private final LevelTold told = new LevelTold(sources);
     private final WholeLines lines;
+    private final Unseen unseen = new Unseen();
     private String seen = "";
     private double room;
     /** Where it was last scrolled to without a hand, from its top, pixels. */
@@ -60,7 +61,7 @@ public final class EasePanel extends ScrollPane {
         wearer = new WearerChoice(session);
         sizes = new SizeChoice(session, wearer);
         cloth = new ClothPanel(session, new JudgedAs(session), new OwnTablesView(session, files), rows);
-        VBox content = new VBox(sizes, cloth, heads, none, rows, told, sources);
+        VBox content = new MeasuredBox(sizes, cloth, heads, none, rows, told, sources);
         setContent(content);
         lines = WholeLines.on(this, content);
         rows.addEventFilter(KeyEvent.KEY_PRESSED, this::upOrDown);
@@ -74,6 +75,13 @@ public final class EasePanel extends ScrollPane {
             show(now);
         });
         show(session.desk());
+    }
+
+    @Override
+    protected void updateBounds() {
+        if (!unseen.is(this)) {
+            super.updateBounds();
+        }
     }
 
     private void show(Desk desk) {

@@ -30,7 +30,7 @@ import javafx.scene.layout.VBox;
  * One level of the ease sheet: numbers in columns, then the bar and what it means. It is as high from the start as with
  * all that can come to be said in it, so that nothing below it moves while measurements are typed or a level is chosen.
  */
-final class EaseRowView extends VBox {
+final class EaseRowView extends MeasuredBox {
     /** All columns with these gaps are as wide as the sheet beside its bar. */
     static final double GAP = 3;
 

@@ -8,13 +8,12 @@ import java.util.List;
 import java.util.Map;
 import javafx.css.PseudoClass;
 import javafx.scene.layout.Pane;
-import javafx.scene.layout.VBox;
 
 /**
  * What sources say of the level at work, of both limbs where each has its own girth. It stands below all that is typed
  * or pressed, which it would else move.
  */
-final class LevelTold extends VBox {
+final class LevelTold extends MeasuredBox {
     private static final PseudoClass TITLE = PseudoClass.getPseudoClass("title");
 
     private final SourceList sources;

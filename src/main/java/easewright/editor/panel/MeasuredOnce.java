@@ -1,28 +1,31 @@
 package easewright.editor.panel;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
 
 /**
  * How high something is at a width, pixels. Around it a layout asks several times, and words that wrap are measured anew
- * each time: while a seam is pulled that is done in every picture.
+ * each time: while a seam is pulled that is done in every picture. The parts of a page ask at two or three widths: with
+ * the margins around it, without them, and at none.
  */
 final class MeasuredOnce {
-    private double width = Double.NaN;
-    private double height;
+    private final Map<Double, Double> heights = new HashMap<>();
 
     /**
      * @param measure gives the height at a width
      */
     double at(double asked, DoubleUnaryOperator measure) {
-        if (asked != width) {
-            height = measure.applyAsDouble(asked);
-            width = asked;
+        Double known = heights.get(asked);
+        if (known == null) {
+            known = measure.applyAsDouble(asked);
+            heights.put(asked, known);
         }
-        return height;
+        return known;
     }
 
     /** What is in it may be other by now. */
     void forget() {
-        width = Double.NaN;
+        heights.clear();
     }
 }

@@ -255,9 +255,15 @@ public final class SheetPanel extends VBox {
                     .filter(Node::isVisible)
                     .filter(ScrollPane.class::isInstance)
                     .map(page -> ((ScrollPane) page).getContent())
-                    .mapToDouble(content -> Math.min(LEAST, content.prefHeight(getWidth())))
+                    .mapToDouble(content -> Math.min(LEAST, content.prefHeight(wide(content))))
                     .findFirst()
                     .orElse(LEAST);
+        }
+
+        /** As wide as it was laid out: how high it is then is known already. */
+        private double wide(Node content) {
+            double laid = content.getLayoutBounds().getWidth();
+            return laid > 0 ? laid : getWidth();
         }
 
         @Override

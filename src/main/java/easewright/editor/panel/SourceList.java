@@ -18,13 +18,12 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.VBox;
 
 /**
  * What the bar of a level means, and each source once, below all that leads to it. A number pressed in the sheet leads
  * here, and the number here back to it.
  */
-final class SourceList extends VBox {
+final class SourceList extends MeasuredBox {
     private static final PseudoClass LED = PseudoClass.getPseudoClass("led");
 
     /** So wide and high that it is not missed, pixels. */

@@ -21,6 +21,7 @@ import javafx.scene.shape.SVGPath;
 public final class StartPanel extends VBox {
     private final FileWork files;
     private final List<Sample> samples = Sample.all();
+    private final Unseen unseen = new Unseen();
 
     public StartPanel(Session session, FileWork files) {
         this.files = files;
@@ -44,6 +45,13 @@ public final class StartPanel extends VBox {
     /** Gives the keys to what is done first. */
     public void takeKeys() {
         lookup("#start-open").requestFocus();
+    }
+
+    @Override
+    protected void updateBounds() {
+        if (!unseen.is(this)) {
+            super.updateBounds();
+        }
     }
 
     private void show(Desk desk) {
