@@ -222,6 +222,29 @@ class EaseStaysJourneyTest extends Journey {
                 .contains(level);
     }
 
+    /** What is said of an ease goes on in a second line rather than be cut short, and the next level makes room for it. */
+    @Test
+    void aLongVerdictIsReadInFull(FxRobot robot) throws Exception {
+        robot.clickOn("#sample-skirt");
+        until(d -> d.isOpen() && d.pattern().level("hip").isPresent());
+        settle(robot);
+        Label verdict = robot.lookup("#ease-waist .verdict").queryAs(Label.class);
+        double line = verdict.getHeight();
+        Pattern counted = PieceEdits.rename(
+                LevelEdits.counts(desk().pattern(), "skirt-band", "waist", true),
+                "skirt-band",
+                "Waistband, upper part with its lining, cut on the fold");
+        robot.interact(() -> app.session().edit(counted));
+        settle(robot);
+        assertThat(verdict.getText()).startsWith("Is Waistband, upper part").endsWith("sewn over others? See Notes.");
+        assertThat(((Text) verdict.lookup(".text")).getText().replaceAll("\\s+", " "))
+                .isEqualTo(verdict.getText());
+        assertThat(verdict.getHeight()).isGreaterThan(1.8 * line);
+        Node row = robot.lookup("#ease-waist").query();
+        assertThat(verdict.localToScene(verdict.getLayoutBounds()).getMaxY())
+                .isLessThanOrEqualTo(row.localToScene(row.getLayoutBounds()).getMaxY() + 0.5);
+    }
+
     /** Whoever goes on from the levels to the measurements can type the first one at once. */
     @Test
     void theKeysBeginInTheFirstMeasurement(FxRobot robot) throws Exception {
