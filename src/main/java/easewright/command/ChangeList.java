@@ -4,9 +4,9 @@ import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.jr.ob.JSON;
 import easewright.alter.Setting;
+import easewright.pattern.FileTrouble;
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,10 +36,8 @@ final class ChangeList {
             JsonLocation at = e.getLocation();
             long line = at == null ? 0 : at.getLineNr();
             throw new Trouble("change-list-not-json", Map.of("file", name, "line", line));
-        } catch (NoSuchFileException e) {
-            throw new Trouble("file-missing", Map.of("file", name));
         } catch (IOException e) {
-            throw new Trouble("change-list-unreadable", Map.of("file", name, "reason", String.valueOf(e.getMessage())));
+            throw new Trouble(FileTrouble.of(file, e).unread(), Map.of("file", name));
         }
         if (!(root instanceof List<?> entries) || entries.isEmpty()) {
             throw new Trouble("change-list-empty", Map.of("file", name));

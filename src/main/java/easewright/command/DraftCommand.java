@@ -14,7 +14,6 @@ import easewright.svg.SvgProblem;
 import easewright.text.BodyFile;
 import easewright.text.Unreadable;
 import easewright.text.Words;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -146,11 +145,7 @@ final class DraftCommand implements Job {
 
     private static void samples(Path folder, boolean overwrite, Voice voice) throws Trouble, SvgProblem {
         Map<String, String> files = Samples.files();
-        try {
-            Files.createDirectories(folder);
-        } catch (IOException e) {
-            throw new Trouble("output-folder", Map.of("file", folder.toString()));
-        }
+        Target.folder(folder);
         for (String name : files.keySet()) {
             if (Files.exists(folder.resolve(name)) && !overwrite) {
                 throw new Trouble(

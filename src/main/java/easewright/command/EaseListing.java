@@ -61,8 +61,7 @@ final class EaseListing {
         List<String> lines = text.cloth(sheet, notes);
         if (!lines.isEmpty()) {
             page.line();
-            double across = sheet.stretch().orElseThrow().stretch();
-            page.text(words.of("ease.knit", Map.of("stretch.percent", across)));
+            page.text(text.stretches(sheet));
             lines.forEach(line -> page.text("  ", line));
         }
     }
@@ -144,7 +143,6 @@ final class EaseListing {
             int space = line.indexOf(' ') + 1;
             page.text("  " + line.substring(0, space), line.substring(space));
         }
-        page.text("  ", notes.legend());
         if (EaseText.nearlyMet(sheet)) {
             page.text("  ", words.of("ease.nearly-met"));
         }

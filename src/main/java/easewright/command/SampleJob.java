@@ -1,15 +1,13 @@
 package easewright.command;
 
-import easewright.draft.DraftRefused;
 import easewright.draft.Samples;
+import easewright.pattern.Problem;
 import easewright.svg.SvgProblem;
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 
 /**
  * The whole job once, without a window: the ease sheet of the sample skirt, 24 mm more at the hip, the adjusted
@@ -30,10 +28,10 @@ public final class SampleJob {
     public static int run(PrintWriter out, PrintWriter err, Path home, Path folder) {
         Path sample;
         try {
-            Files.createDirectories(folder);
+            Target.folder(folder);
             sample = sample(home, folder);
-        } catch (IOException | DraftRefused | SvgProblem e) {
-            err.println(Commands.english().problem("output-folder", Map.of("file", folder.toString())));
+        } catch (Problem e) {
+            err.println(Commands.english().problem(e.code(), e.values()));
             err.flush();
             return Commands.REFUSED;
         }
@@ -58,12 +56,13 @@ public final class SampleJob {
         return worst;
     }
 
-    private static Path sample(Path home, Path folder) throws IOException, SvgProblem {
+    private static Path sample(Path home, Path folder) throws Trouble, SvgProblem {
         Path kept = home.resolve("sample-pieces").resolve(SAMPLE + ".svg");
         if (Files.isRegularFile(kept)) {
             return kept;
         }
-        String drawing = Samples.files().get(SAMPLE + ".svg");
-        return Files.writeString(folder.resolve(SAMPLE + ".svg"), drawing, StandardCharsets.UTF_8);
+        Path drawn = folder.resolve(SAMPLE + ".svg");
+        Target.save(drawn, Samples.files().get(SAMPLE + ".svg").getBytes(StandardCharsets.UTF_8));
+        return drawn;
     }
 }

@@ -1,8 +1,10 @@
 package easewright.command;
 
+import easewright.pattern.FileTrouble;
 import easewright.svg.SvgProblem;
 import easewright.svg.disk.AtomicSave;
 import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -59,6 +61,17 @@ record Target(Optional<Path> output, boolean overwrite) {
             return chosen.toAbsolutePath()
                     .normalize()
                     .equals(input.toAbsolutePath().normalize());
+        }
+    }
+
+    /** Makes a folder where there is none. */
+    static void folder(Path folder) throws Trouble {
+        try {
+            Files.createDirectories(folder);
+        } catch (FileAlreadyExistsException e) {
+            throw new Trouble("output-not-a-folder", Map.of("file", folder.toString()));
+        } catch (IOException e) {
+            throw new Trouble(FileTrouble.of(folder, e).unsaved(), Map.of("file", folder.toString()));
         }
     }
 

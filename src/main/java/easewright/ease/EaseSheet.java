@@ -235,6 +235,7 @@ public final class EaseSheet {
                         .with("needed.percent", needed)
                         .with("cloth.percent", has)
                         .with("rest.percent", m.atRestPercent())
+                        .with("source", m.source())
                         .with("standing", m.standing())));
     }
 

@@ -13,6 +13,6 @@ public final class EaseTableProblem extends Problem {
 
     /** That a file cannot be read, for whatever reason. */
     public static EaseTableProblem unreadable(String file) {
-        return new EaseTableProblem("ease-table-unreadable", Map.of("file", file));
+        return new EaseTableProblem("file-unreadable", Map.of("file", file));
     }
 }

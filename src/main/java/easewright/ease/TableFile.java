@@ -1,5 +1,6 @@
 package easewright.ease;
 
+import easewright.pattern.FileTrouble;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.StringReader;
@@ -7,7 +8,6 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Map;
 
@@ -40,12 +40,10 @@ public final class TableFile {
                     .toString();
             // Some editors put a mark before the first letter.
             return text.startsWith("\uFEFF") ? text.substring(1) : text;
-        } catch (NoSuchFileException e) {
-            throw new EaseTableProblem("file-missing", named);
         } catch (CharacterCodingException e) {
             throw new EaseTableProblem("ease-table-not-text", named);
         } catch (IOException e) {
-            throw new EaseTableProblem("ease-table-unreadable", named);
+            throw new EaseTableProblem(FileTrouble.of(file, e).unread(), named);
         }
     }
 }

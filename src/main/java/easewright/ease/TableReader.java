@@ -83,7 +83,7 @@ final class TableReader {
                 }
             }
         } catch (IOException e) {
-            throw problem("ease-table-unreadable", Map.of("file", name), e);
+            throw problem("file-unreadable", Map.of("file", name), e);
         }
         List<EaseTable> tables = new ArrayList<>();
         if (!bands.isEmpty()) {

@@ -124,6 +124,12 @@ public final class EaseText {
         return told;
     }
 
+    /** How far a knit stretches whose stretch is known. */
+    public String stretches(EaseSheet sheet) {
+        return new StretchText(words, (source, standing) -> "")
+                .stretch(sheet.stretch().orElseThrow().stretch());
+    }
+
     /** What sources say of the cloth, a line each; none unless it is a knit whose stretch is known. */
     public List<String> cloth(EaseSheet sheet, SourceNotes notes) {
         return sheet.stretch()
@@ -135,7 +141,7 @@ public final class EaseText {
     public List<String> cloth(EaseSheet sheet) {
         StretchText text = new StretchText(
                 words,
-                (source, standing) -> words.of("ease.in-brackets", Map.of("source", source, "standing", standing)));
+                (source, standing) -> words.of("ease.in-brackets", Map.of("source", words.known(source, standing))));
         return sheet.stretch().map(text::cloth).orElse(List.of());
     }
 
@@ -193,7 +199,7 @@ public final class EaseText {
     }
 
     private String sourced(String said, String source, String standing) {
-        return words.of("ease.sourced", Map.of("said", said, "source", source, "standing", standing));
+        return words.of("ease.sourced", Map.of("said", said, "source", words.known(source, standing)));
     }
 
     private String classWords(Classed classed) {

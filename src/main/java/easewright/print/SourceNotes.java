@@ -7,16 +7,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /** Sources as numbered notes, each told once however often it is referred to. */
 public final class SourceNotes {
-    private static final Map<String, String> STANDINGS = Map.of(
-            "published", "ease.standing.published",
-            "second-hand", "ease.standing.second-hand",
-            "from memory", "ease.standing.from-memory",
-            "common practice", "ease.standing.common-practice");
-
     private final Words words;
     private final NoteNumbers<String> sources = new NoteNumbers<>();
     private final Map<String, Map<String, Set<String>>> levelsByStanding = new LinkedHashMap<>();
@@ -39,29 +32,21 @@ public final class SourceNotes {
         return sources.mark(source);
     }
 
-    /** Each source behind its mark, with its standing. */
+    /** Each source behind its mark, with how well its figures are known: which of them, where they differ in that. */
     public List<String> lines() {
-        return sources.lines(source -> words.of("ease.source", Map.of("source", source, "standing", standing(source))));
+        return sources.lines(this::told);
     }
 
-    private String standing(String source) {
+    private String told(String source) {
         Map<String, Set<String>> standings = levelsByStanding.get(source);
-        if (standings.size() == 1) {
-            return standings.keySet().iterator().next();
+        String told = source;
+        for (Map.Entry<String, Set<String>> each : standings.entrySet()) {
+            String known = words.known(told, each.getKey());
+            if (!known.equals(told) && standings.size() > 1) {
+                known = words.of("ease.source-at", Map.of("source", known, "levels", List.copyOf(each.getValue())));
+            }
+            told = known;
         }
-        return standings.entrySet().stream()
-                .map(e -> words.of(
-                        "ease.standing-at", Map.of("standing", e.getKey(), "levels", List.copyOf(e.getValue()))))
-                .collect(Collectors.joining("; "));
-    }
-
-    /** What the words for the standing of the figures mean, as far as they were used. */
-    public String legend() {
-        return levelsByStanding.values().stream()
-                .flatMap(standings -> standings.keySet().stream())
-                .distinct()
-                .filter(STANDINGS::containsKey)
-                .map(standing -> words.of(STANDINGS.get(standing)))
-                .collect(Collectors.joining(" "));
+        return told;
     }
 }

@@ -4,6 +4,7 @@ import easewright.ease.EaseLine;
 import easewright.ease.StretchClass;
 import easewright.ease.StretchMargin;
 import easewright.ease.StretchSaid;
+import easewright.text.LengthUnit;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,6 +34,18 @@ public final class StretchText {
     public StretchText(Words words, Marks marks) {
         this.words = words;
         this.marks = marks;
+    }
+
+    /** So much cloth is held against a ruler to try how far it stretches, mm (docs/sources.md 5: "mark 4 in or 10 cm"). */
+    public static double held(LengthUnit unit) {
+        return unit == LengthUnit.INCH ? 4 * LengthUnit.INCH.mm() : 100;
+    }
+
+    /** How far the cloth stretches, as it was tried. */
+    public String stretch(double percent) {
+        double held = held(words.unit());
+        return words.of(
+                "ease.knit", Map.of("stretch.percent", percent, "held", held, "most", held * (1 + percent / 100)));
     }
 
     /** What the cloth is called and how garments of knits are made, a line each. */
@@ -78,7 +91,7 @@ public final class StretchText {
         if (line.stretchNeeded().isEmpty() || line.body().isEmpty()) {
             return lines;
         }
-        lines.add(uses(said, line)
+        lines.add(pulled(said, line)
                 + stays(said, line.ease().orElse(0))
                 + limit(said, line.body().getAsDouble()));
         double smaller = -line.percent().orElse(0);
@@ -88,14 +101,35 @@ public final class StretchText {
         return lines;
     }
 
-    /** How far the cloth is stretched when it is worn, by the test of this cloth; empty where that is not known. */
+    /** How far the cloth is stretched when it is worn, for one line of a sheet; empty where that is not known. */
     public String uses(StretchSaid said, EaseLine line) {
         if (line.stretchNeeded().isEmpty()) {
             return "";
         }
         double needed = line.stretchNeeded().getAsDouble();
-        Map<String, Object> values = Map.of("needed.percent", needed, "cloth.percent", said.stretch());
-        return words.of(needed < SHOWN ? "ease.knit.unstretched" : "ease.knit.uses", values);
+        return needed < SHOWN
+                ? words.of("ease.knit.unstretched")
+                : words.of("ease.knit.uses.brief", Map.of("needed.percent", needed, "cloth.percent", said.stretch()));
+    }
+
+    /** The same as it can be held against a ruler. */
+    private String pulled(StretchSaid said, EaseLine line) {
+        double needed = line.stretchNeeded().orElseThrow();
+        if (needed < SHOWN) {
+            return words.of("ease.knit.unstretched");
+        }
+        double held = held(words.unit());
+        return words.of(
+                "ease.knit.uses",
+                Map.of(
+                        "needed.percent",
+                        needed,
+                        "held",
+                        held,
+                        "worn",
+                        held * (1 + needed / 100),
+                        "most",
+                        held * (1 + said.stretch() / 100)));
     }
 
     private String stays(StretchSaid said, double ease) {

@@ -1,13 +1,13 @@
 package easewright.svg;
 
 import easewright.pattern.Caption;
+import easewright.pattern.FileTrouble;
 import easewright.pattern.Finding;
 import easewright.pattern.Pattern;
 import easewright.pattern.Rider;
 import easewright.pattern.Scale;
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -42,7 +42,7 @@ public final class SvgFile {
     /**
      * Opens a file, plain or packed by gzip.
      *
-     * @throws SvgProblem {@code file-missing}, {@code file-unreadable}, {@code too-large}, or why it is no drawing
+     * @throws SvgProblem {@code too-large}, why it cannot be read ({@link FileTrouble#unread}), or why it is no drawing
      */
     public static SvgFile read(Path file) throws SvgProblem {
         try {
@@ -50,10 +50,8 @@ public final class SvgFile {
                 throw new SvgProblem("too-large", Map.of("file", file.toString(), "megabytes", PlainBytes.MOST >> 20));
             }
             return opened(Files.readAllBytes(file), file.toString(), ReadOptions.AS_FILED);
-        } catch (NoSuchFileException e) {
-            throw new SvgProblem("file-missing", Map.of("file", file.toString()), e);
         } catch (IOException e) {
-            throw new SvgProblem("file-unreadable", Map.of("file", file.toString()), e);
+            throw new SvgProblem(FileTrouble.of(file, e).unread(), Map.of("file", file.toString()), e);
         }
     }
 

@@ -2,6 +2,7 @@ package easewright.text;
 
 import easewright.pattern.Body;
 import easewright.pattern.BodyMeasure;
+import easewright.pattern.FileTrouble;
 import easewright.pattern.LevelKind;
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -9,7 +10,6 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -87,10 +87,8 @@ public final class BodyFile {
                 throw new Unreadable("body-not-a-list", Map.of("file", shown));
             }
             return parseAll(text);
-        } catch (NoSuchFileException e) {
-            throw new Unreadable("file-missing", Map.of("file", shown));
         } catch (IOException e) {
-            throw new Unreadable("body-unreadable", Map.of("file", shown, "reason", String.valueOf(e.getMessage())));
+            throw new Unreadable(FileTrouble.of(file, e).unread(), Map.of("file", shown));
         }
     }
 

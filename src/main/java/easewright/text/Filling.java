@@ -85,6 +85,9 @@ record Filling(Words words, Map<String, ?> values) {
             return Optional.of(
                     words.listed(many.stream().map(one -> shown(each, one)).toList(), form));
         }
+        if (value != null && form.equals("known")) {
+            return Optional.of(words.known(String.valueOf(value), String.valueOf(values.get("standing"))));
+        }
         if (value != null && form.equals("agreeing")) {
             String key = name.substring(0, dot);
             // Where sizes differ, each figure is a range, and no reader takes one range from another.
@@ -170,8 +173,7 @@ record Filling(Words words, Map<String, ?> values) {
         if (value instanceof Enum<?> constant) {
             return constant(constant);
         }
-        String text = String.valueOf(value);
-        return name.equals("standing") ? words.standing(text) : text;
+        return String.valueOf(value);
     }
 
     /** By its name in the bundle, {@code draft-line.dart}; words that are typed on the command line are their own. */

@@ -2,6 +2,7 @@ package easewright.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Function;
 
 /** Numbers what is told once below a page, in the order in which the page comes to speak of it. */
@@ -25,9 +26,15 @@ public final class NoteNumbers<T> {
     public List<String> lines(Function<T, String> told) {
         List<String> lines = new ArrayList<>();
         for (int i = 0; i < notes.size(); i++) {
-            lines.add(bracketed(i) + " " + told.apply(notes.get(i)));
+            lines.add(bracketed(i) + " " + begun(told.apply(notes.get(i))));
         }
         return List.copyOf(lines);
+    }
+
+    /** With a great letter, as every line begins; an address on the net is written as it is. */
+    private static String begun(String line) {
+        boolean address = line.split(" ", 2)[0].matches(".*\\.\\w.*");
+        return line.isEmpty() || address ? line : line.substring(0, 1).toUpperCase(Locale.ROOT) + line.substring(1);
     }
 
     private static String bracketed(int index) {

@@ -19,7 +19,7 @@ import java.util.TreeMap;
  * it is less than a tape shows, where it is,
  * {@code .agreeing} so that two lengths and what they differ by do not contradict each other, {@code .then} and
  * {@code .now} that a seam fitted or fits or how much it is off, {@code .eased} the start of a sentence that tells what is
- * to be eased in, if anything,
+ * to be eased in, if anything, {@code .known} a source with how well its figure is known,
  * {@code .exact} a plain number to be typed again, {@code .and} and {@code .or} a list whose last has that word before it.
  *
  * <p>Some lines are worded otherwise for who types commands ({@code <key>.command}) or who sits before a Mac
@@ -137,10 +137,10 @@ public final class Words {
         return of(block + "." + constant.name().toLowerCase(Locale.ROOT).replace('_', '-'));
     }
 
-    /** How well a figure is known, as it is told: some words of tables say it in short for those who write them. */
-    String standing(String word) {
-        String said = bundle.line("source-standing." + word.replace(' ', '-'));
-        return said == null ? word : said;
+    /** A source, and how well its figure is known where it was not simply read there. */
+    public String known(String source, String standing) {
+        String key = "source-known." + standing.replace(' ', '-');
+        return bundle.line(key) == null ? source : of(key, Map.of("source", source));
     }
 
     /** What the girth of the body at a level is called; a level of the user's own gives it its name. */

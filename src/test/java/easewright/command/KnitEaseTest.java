@@ -32,12 +32,14 @@ class KnitEaseTest {
         Run run = Run.of("ease", TOP);
         assertThat(flowing(run))
                 .contains("stretches 50\u00a0% across")
-                .contains(
-                        "is called \"stretchy\", which begins at 50\u00a0%; \"super-stretch or rib\" begins at 100\u00a0% [1]")
+                .contains("it is called \"stretchy\", as cloth is from 50\u00a0% on; from 100\u00a0% on it is"
+                        + " \"super-stretch or rib\" [1]")
+                .contains("10\u00a0cm of it can be pulled to 15\u00a0cm")
+                .contains("10\u00a0cm of it become 10.3")
                 .contains("[1] H. J. Armstrong")
                 .contains("between \"very stretchy\" (3\u00a0%) and \"super-stretch\" (5\u00a0%) [2]")
                 .contains("[2] K. Richardson")
-                .contains("less ease than −17.4\u00a0cm");
+                .contains("below an ease of −17.4\u00a0cm");
         assertThat(Run.of("ease", TOP, "--json").json().get("cloth_said").get(0).asText())
                 .contains("stretchy")
                 .contains("from memory");
@@ -53,8 +55,8 @@ class KnitEaseTest {
                 "source: my notebook\nstanding: common practice\nknit-class: my jersey | 40 | 4\n");
         assertThat(flowing(Run.of("ease", TOP, "--table", mine)))
                 .contains(
-                        "is called \"my jersey\", which begins at 40\u00a0%; garments of it are made 4\u00a0% smaller than the"
-                                + " body");
+                        "is called \"my jersey\", as cloth is from 40\u00a0% on; garments of it are cut 4\u00a0% narrower than"
+                                + " the body");
     }
 
     /** What presses on a limb stays a caution. */

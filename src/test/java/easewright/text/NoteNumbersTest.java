@@ -16,4 +16,17 @@ class NoteNumbersTest {
         assertThat(notes.notes()).containsExactly("hem", "cap");
         assertThat(notes.lines(n -> n.toUpperCase(Locale.ROOT))).containsExactly("[1] HEM", "[2] CAP");
     }
+
+    @Test
+    void aLineBeginsGreatUnlessItIsAnAddress() {
+        NoteNumbers<String> notes = new NoteNumbers<>();
+        notes.mark("rule of thumb");
+        notes.mark("\"Pattern Alteration\", Guide C-228");
+        notes.mark("sewing.example.org, sleeve block");
+        assertThat(notes.lines(n -> n))
+                .containsExactly(
+                        "[1] Rule of thumb",
+                        "[2] \"Pattern Alteration\", Guide C-228",
+                        "[3] sewing.example.org, sleeve block");
+    }
 }

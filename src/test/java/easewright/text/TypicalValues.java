@@ -71,7 +71,19 @@ final class TypicalValues {
                 .forEach(name -> mm.put(name, 12.7));
         List.of("ease", "least", "low", "most", "pen", "beyond", "wish").forEach(name -> mm.put(name, 38.0));
         mm.put("high", 52.0);
-        List.of("after", "along", "drawn", "first", "length", "marked", "over", "stated", "straight", "taper")
+        List.of(
+                        "after",
+                        "along",
+                        "drawn",
+                        "first",
+                        "held",
+                        "worn",
+                        "length",
+                        "marked",
+                        "over",
+                        "stated",
+                        "straight",
+                        "taper")
                 .forEach(name -> mm.put(name, 153.0));
         List.of("before", "needed", "second", "to", "usual", "x", "y").forEach(name -> mm.put(name, 157.0));
         List.of("body", "finished", "from", "girth", "here", "tall", "wide", "width", "height", "page")

@@ -66,12 +66,10 @@ class WordsTest {
     void howWellAFigureIsKnownIsToldInPlainWords() {
         Words words = Words.english(LengthUnit.CM);
         Map<String, String> source = Map.of("source", "Threads 221", "standing", "second-hand");
-        assertThat(words.of("ease.source", source)).isEqualTo("Threads 221: quoted");
-        assertThat(words.of("editor.where.source", source)).isEqualTo("After: Threads 221 (quoted).");
-        for (String plain : List.of("published", "from memory", "common practice")) {
-            assertThat(words.of("ease.source", Map.of("source", "Anna", "standing", plain)))
-                    .isEqualTo("Anna: " + plain);
-        }
+        assertThat(words.of("editor.where.source", source)).isEqualTo("After: Threads 221; as quoted elsewhere.");
+        assertThat(words.known("Anna", "published")).as("read there").isEqualTo("Anna");
+        assertThat(words.known("Anna", "from memory")).isEqualTo("Anna; from memory");
+        assertThat(words.known("Rule of thumb", "common practice")).isEqualTo("Rule of thumb; common practice");
     }
 
     /** Whatever a fault is told with, nobody is shown the name of a value in braces. */

@@ -52,7 +52,8 @@ final class Beside {
         static Found of(Path file) {
             if (!Files.isRegularFile(file)) {
                 // A pipe might never come to its end.
-                Why why = new Why("file-unreadable", Map.of("file", Failures.name(file)));
+                String code = Files.isDirectory(file) ? "file-is-folder" : "file-unreadable";
+                Why why = new Why(code, Map.of("file", Failures.name(file)));
                 return new Found(file, Optional.empty(), Optional.empty(), Optional.of(why));
             }
             OwnTables.Entry table = OwnTables.Entry.read(file);

@@ -28,9 +28,15 @@ final class Failures {
             session.say(true, "problem." + svg.code(), svg.values());
         } else if (problem instanceof MarkRefused refused) {
             session.say(true, "problem." + refused.code(), refused.values());
+        } else if (problem instanceof VirtualMachineError) {
+            session.say(true, "problem.file-too-much", Map.of("file", file));
         } else {
-            String reason = problem.getMessage() == null ? problem.getClass().getSimpleName() : problem.getMessage();
-            session.say(true, "editor.said.failed", Map.of("file", file, "reason", reason));
+            session.say(true, "editor.said.failed", Map.of("file", file, "reason", details(problem)));
         }
+    }
+
+    /** What the system says of it, for whoever is asked for help. */
+    static String details(Throwable problem) {
+        return problem.getMessage() == null ? problem.getClass().getSimpleName() : problem.getMessage();
     }
 }

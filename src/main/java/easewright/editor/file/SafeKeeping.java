@@ -214,7 +214,7 @@ final class SafeKeeping {
         if (problem instanceof SvgProblem svg) {
             session.say(true, "problem." + svg.code(), svg.values());
         } else {
-            session.say(true, "editor.said.not-kept", Map.of("reason", String.valueOf(problem.getMessage())));
+            session.say(true, "editor.said.not-kept", Map.of("reason", Failures.details(problem)));
         }
     }
 

@@ -39,8 +39,11 @@ public final class EaseFoot {
 
     /** Every source in words after its number. */
     public List<String> lines(Words words) {
-        return sources.lines(each -> words.of(
-                each.garment().isEmpty() ? "editor.ease.source" : "editor.ease.source.table",
-                Map.of("source", each.source(), "standing", each.standing(), "garment", each.garment())));
+        return sources.lines(each -> words.known(
+                each.garment().isEmpty()
+                        ? each.source()
+                        : words.of(
+                                "editor.ease.source.table", Map.of("source", each.source(), "garment", each.garment())),
+                each.standing()));
     }
 }

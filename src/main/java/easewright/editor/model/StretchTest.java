@@ -1,5 +1,6 @@
 package easewright.editor.model;
 
+import easewright.print.StretchText;
 import easewright.text.LengthUnit;
 import java.util.OptionalDouble;
 
@@ -10,9 +11,9 @@ public final class StretchTest {
 
     private StretchTest() {}
 
-    /** The length to mark on the fold, mm (docs/sources.md 5: "mark 4 in or 10 cm"). */
+    /** The length to mark on the fold, mm. */
     public static double marked(LengthUnit unit) {
-        return unit == LengthUnit.INCH ? 4 * 25.4 : 100;
+        return StretchText.held(unit);
     }
 
     /** Stretch in percent, 100·(L1 − L0)/L0; empty if the cloth cannot have come out so (shorter, or over fourfold). */

@@ -204,6 +204,7 @@ final class PrintOptions extends VBox {
         CheckBox box = new CheckBox(piece.name());
         box.setMnemonicParsing(false);
         box.setId("print-piece-" + piece.id());
+        Hints.on(box, words.of("editor.print.piece.hint", Map.of("piece", piece.name())));
         box.setSelected(true);
         box.setOnAction(e -> choose(c -> c.withPiece(piece.id(), box.isSelected())));
         return box;
@@ -212,6 +213,7 @@ final class PrintOptions extends VBox {
     private Node use(Use use) {
         CheckBox box = new CheckBox(words.of("editor.print.use." + key(use)));
         box.setId("print-use-" + key(use));
+        Hints.on(box, words.of("editor.print.use.hint"));
         box.setWrapText(true);
         box.setOnAction(e -> choose(c -> c.withUse(use, box.isSelected())));
         return box;

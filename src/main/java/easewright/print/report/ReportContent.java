@@ -229,7 +229,6 @@ public record ReportContent(String title, String byline, List<Part> parts, Repor
             }
             if (!notes.lines().isEmpty()) {
                 points("report.sources", notes.lines(), false);
-                parts.add(new Paragraph(notes.legend(), true));
                 if (EaseText.nearlyMet(after.sheet())) {
                     parts.add(new Paragraph(words.of("ease.nearly-met"), true));
                 }

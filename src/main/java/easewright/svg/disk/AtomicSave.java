@@ -1,14 +1,13 @@
 package easewright.svg.disk;
 
+import easewright.pattern.FileTrouble;
 import easewright.pattern.Finding;
 import easewright.pattern.Severity;
 import easewright.svg.SvgProblem;
 import java.io.IOException;
-import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileStore;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFilePermission;
@@ -17,6 +16,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * Puts a file in place whole or not at all: it is written beside its place under another name, forced to the disk,
@@ -47,9 +47,9 @@ public final class AtomicSave {
      * that is replaced are kept as far as this user may; a symbolic link stays one and its target is replaced.
      *
      * @throws SvgProblem {@code save-no-directory}, {@code save-denied}, {@code save-write-protected},
-     *                    {@code save-hard-link}, {@code save-not-a-file}, {@code save-not-atomic},
-     *                    {@code save-disk-full}, {@code save-disk-read-only} or {@code save-failed}: nothing was
-     *                    changed; {@code save-not-forced}: the new file is in place, but the disk did not confirm it
+     *                    {@code save-hard-link}, {@code save-not-a-file}, {@code save-not-atomic} or what
+     *                    {@link FileTrouble#unsaved} says: nothing was changed; {@code save-not-forced}: the new file
+     *                    is in place, but the disk did not confirm it
      */
     public static Saved save(Path target, byte[] content) throws SvgProblem {
         return new AtomicSave(Disk.REAL).put(target, content, Optional.empty());
@@ -70,14 +70,10 @@ public final class AtomicSave {
     Saved put(Path target, byte[] content, Optional<Fingerprint> lastSeen) throws SvgProblem {
         try {
             return write(target, content, lastSeen);
-        } catch (AccessDeniedException e) {
-            throw problem("save-denied", target, e);
-        } catch (NoSuchFileException e) {
-            throw problem("save-no-directory", target, e);
         } catch (AtomicMoveNotSupportedException e) {
             throw problem("save-not-atomic", target, e);
         } catch (IOException e) {
-            throw problem(diskTrouble(target, content.length).orElse("save-failed"), target, e);
+            throw problem(trouble(target, content.length, e).unsaved(), target, e);
         }
     }
 
@@ -166,22 +162,34 @@ public final class AtomicSave {
         }
     }
 
-    /** What is wrong with the disk, where it shows. */
-    private static Optional<String> diskTrouble(Path target, int bytes) {
+    /**
+     * What is wrong: by what the system says, and where it says nothing plain, by the disk itself.
+     *
+     * @param bytes so many were to be written
+     */
+    static FileTrouble trouble(Path target, int bytes, IOException why) {
+        FileTrouble said = FileTrouble.of(target, why);
+        if (said != FileTrouble.UNKNOWN) {
+            return said;
+        }
         try {
             FileStore store = Files.getFileStore(target.toAbsolutePath().getParent());
             if (store.isReadOnly()) {
-                return Optional.of("save-disk-read-only");
+                return FileTrouble.READ_ONLY;
             }
             // New content and backup stand side by side for a moment.
-            return store.getUsableSpace() < 2L * bytes ? Optional.of("save-disk-full") : Optional.empty();
+            return store.getUsableSpace() < 2L * bytes ? FileTrouble.FULL : FileTrouble.UNKNOWN;
         } catch (IOException e) {
-            return Optional.empty();
+            return FileTrouble.UNKNOWN;
         }
     }
 
-    private static SvgProblem problem(String code, Path target, Exception cause) {
-        String reason = cause == null || cause.getMessage() == null ? "" : cause.getMessage();
-        return new SvgProblem(code, Map.of("file", target.toString(), "reason", reason), cause);
+    /** With what the system says, where it says anything. */
+    private static SvgProblem problem(String code, Path target, IOException cause) {
+        Map<String, Object> values = new TreeMap<>(Map.of("file", target.toString()));
+        if (cause != null && !FileTrouble.details(cause).isEmpty()) {
+            values.put("reason", FileTrouble.details(cause));
+        }
+        return new SvgProblem(code, values, cause);
     }
 }

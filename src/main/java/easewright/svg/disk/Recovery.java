@@ -1,5 +1,6 @@
 package easewright.svg.disk;
 
+import easewright.pattern.FileTrouble;
 import easewright.svg.SvgProblem;
 import java.io.IOException;
 import java.nio.file.DirectoryStream;
@@ -75,7 +76,7 @@ public final class Recovery implements AutoCloseable {
      * @param bytes      the whole file as it would be saved now
      * @param unfinished what is at hand and not done yet, in the words of who will read it again; empty for nothing
      * @param earlier    what the file was before
-     * @throws SvgProblem {@code recovery-not-kept}: the state kept before is still there
+     * @throws SvgProblem {@code recovery-disk-full} or {@code recovery-not-kept}: the state kept before is still there
      */
     public synchronized void keep(
             Path original, Optional<Fingerprint> seen, byte[] bytes, String unfinished, EarlierStates earlier)
@@ -85,7 +86,7 @@ public final class Recovery implements AutoCloseable {
         }
         Path place = place(original);
         Path fresh = place.resolveSibling(place.getFileName() + UNFINISHED);
-        KeptWork work = new KeptWork(place, original, seen, clock.instant(), bytes, unfinished, earlier);
+        byte[] stored = new KeptWork(place, original, seen, clock.instant(), bytes, unfinished, earlier).stored();
         try {
             if (!Files.isDirectory(folder)) {
                 // Somebody has cleared it away.
@@ -93,17 +94,15 @@ public final class Recovery implements AutoCloseable {
                 forThisUserOnly();
             }
             disk.remove(fresh);
-            disk.writeNew(fresh, work.stored());
+            disk.writeNew(fresh, stored);
             disk.replace(fresh, place);
             disk.forceFolder(folder);
         } catch (IOException e) {
             remove(fresh);
-            throw new SvgProblem("recovery-not-kept", Map.of("file", original.toString(), "reason", reason(e)), e);
+            boolean full = AtomicSave.trouble(fresh, stored.length, e) == FileTrouble.FULL;
+            throw new SvgProblem(
+                    full ? "recovery-disk-full" : "recovery-not-kept", Map.of("file", original.toString()), e);
         }
-    }
-
-    private static String reason(IOException e) {
-        return e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
     }
 
     private Path place(Path original) {

@@ -59,7 +59,7 @@ class EasePageTest {
         open("skirt");
         assertThat(row(page(), "waist").verdict()).doesNotContain("sewn over");
         session.edit(LevelEdits.counts(session.desk().pattern(), "skirt-band", "waist", true));
-        assertThat(row(page(), "waist").verdict()).isEqualTo("Is Waistband sewn over others? See Notes.");
+        assertThat(row(page(), "waist").verdict()).isEqualTo("Sewn over others: Waistband? See Notes.");
         assertThat(row(page(), "hip").verdict()).doesNotContain("sewn over");
         Notes.Note note = Notes.of(session.desk()).stream()
                 .filter(n -> !n.layerAt().isEmpty())

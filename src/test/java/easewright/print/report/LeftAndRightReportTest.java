@@ -95,7 +95,7 @@ class LeftAndRightReportTest {
                 .toList());
         assertThat(text(bare)).contains("No allowance is known").doesNotContain("Allowances are counted");
         Pattern some = bare.withPiece(skirt.pieces().get(0));
-        assertThat(text(some)).contains("Allowances are counted where they are known. Of ");
+        assertThat(text(some)).contains("Allowances are counted where they are known. None is known of ");
     }
 
     /** A misfit is what the two lengths shown beside it leave, in the table as in the notes: here 2.15 mm. */

@@ -2,6 +2,7 @@ package easewright.svg.disk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
 import easewright.svg.SvgProblem;
 import java.io.IOException;
@@ -71,7 +72,21 @@ class AtomicSaveTest {
         refused("save-no-directory", () -> AtomicSave.save(folder.resolve("no/such/a.svg"), bytes("x")));
         Path directory = Files.createDirectory(folder.resolve("d.svg"));
         refused("save-not-a-file", () -> AtomicSave.save(directory, bytes("x")));
+        refused("save-name-too-long", () -> AtomicSave.save(folder.resolve("a".repeat(300)), bytes("x")));
+        // Together with what the copy beside it is called for a moment.
+        refused("save-name-too-long", () -> AtomicSave.save(folder.resolve("a".repeat(250)), bytes("x")));
         assertThat(names()).containsExactly("d.svg");
+    }
+
+    @Test
+    void inAFolderThatMayNotBeWrittenNothingIsSaved() throws Exception {
+        Path shut = Files.createDirectory(folder.resolve("shut"));
+        Path file = Files.write(shut.resolve("a.svg"), bytes("one"));
+        Files.setPosixFilePermissions(shut, PosixFilePermissions.fromString("r-xr-xr-x"));
+        assumeFalse(Files.isWritable(shut), "the machine's administrator may write anywhere");
+        refused("save-denied", () -> AtomicSave.save(file, bytes("two")));
+        refused("save-denied", () -> AtomicSave.save(shut.resolve("b.svg"), bytes("two")));
+        assertThat(file).hasContent("one");
     }
 
     @Test

@@ -92,7 +92,7 @@ class SmallDiskTest {
         window.keep(file, Optional.empty(), one, "", EarlierStates.NONE);
         assertThatThrownBy(() -> window.keep(file, Optional.empty(), content(2, 600_000), "", EarlierStates.NONE))
                 .isInstanceOfSatisfying(
-                        SvgProblem.class, e -> assertThat(e.code()).isEqualTo("recovery-not-kept"));
+                        SvgProblem.class, e -> assertThat(e.code()).isEqualTo("recovery-disk-full"));
         window.close();
         try (Recovery next = new Recovery(disk)) {
             assertThat(next.leftBehind())
