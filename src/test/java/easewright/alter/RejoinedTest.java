@@ -128,6 +128,38 @@ class RejoinedTest {
         }
     }
 
+    /**
+     * The cutting line of one half alone is drawn anew: how it had been, only the other half still tells. Whichever of the
+     * two is the one that was drawn first.
+     */
+    @Test
+    void aHalfOfWhichTheCuttingLineWasTruedIsOneWithTheOtherAgain() throws Exception {
+        Random random = new Random(15);
+        int trued = 0;
+        SvgFile file = sample("bodice");
+        for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
+            double amount = (random.nextBoolean() ? 1 : -1) * (12 + 8 * random.nextDouble());
+            Pattern changed = on(side, SeamChange.at("bust", amount))
+                    .apply(file.pattern())
+                    .pattern();
+            for (Proposal untrue : Truing.proposals(changed)) {
+                Optional<Piece> half = changed.pieces().stream()
+                        .filter(p -> p.side() == side
+                                && p.name().equals(untrue.finding().piece()))
+                        .findFirst();
+                if (half.isPresent() && untrue.finding().code().equals("allowance-uneven")) {
+                    Pattern done =
+                            untrue.truing().acceptingProtected().apply(changed).pattern();
+                    Pattern opened = reopened(file, done).pattern();
+                    Pattern back = new Replay(opened, List.of(opened)).to(List.of());
+                    assertAlike(back, file.pattern(), side + " " + amount);
+                    trued++;
+                }
+            }
+        }
+        assertThat(trued).isGreaterThan(1);
+    }
+
     /** Any way of changing, whatever it moves. */
     @Test
     void everyWayIsTakenBackToOnePiece() throws Exception {
