@@ -109,7 +109,7 @@ final class MeasureSheet {
                 parts.add(reading.pieceName(part.pieceId()) + "\u00a0" + words.figure(part.net()) + "\u00a0\u00d7\u00a0"
                         + part.count());
             }
-            boolean exact = text.addsUp(girth);
+            boolean exact = addsUp(girth);
             rounded |= !exact && !parts.isEmpty();
             String sign = exact ? "= " : "\u2248 ";
             table.row(
@@ -121,6 +121,18 @@ final class MeasureSheet {
         if (rounded) {
             page.text("  ", words.of("sheet.rounded"));
         }
+    }
+
+    /**
+     * Whether who multiplies and adds the widths of the pieces as they are shown finds the girth as it is shown. Where
+     * not, the sum is told with ≈, since each is rounded by itself and the girth is that of the true ones.
+     */
+    private boolean addsUp(Girth girth) {
+        double sum = 0;
+        for (LevelWidth part : girth.parts()) {
+            sum += words.shown(part.net()) * part.count();
+        }
+        return Math.abs(sum - words.shown(girth.finished())) < 1e-6;
     }
 
     private double off(MateWalk walk) {
@@ -146,8 +158,8 @@ final class MeasureSheet {
         for (MateWalk walk : sewn) {
             table.row(
                     new EaseText(words).title(walk),
-                    words.figure(walk.first()),
-                    words.figure(walk.second()),
+                    words.compared(walk.first()),
+                    words.compared(walk.second()),
                     words.signedFigure(walk.mate().declaredEase()),
                     words.signedFigure(off(walk)));
         }

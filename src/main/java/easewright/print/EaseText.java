@@ -8,7 +8,6 @@ import easewright.ease.Garment;
 import easewright.ease.Minimum;
 import easewright.ease.StretchSaid;
 import easewright.measure.Girth;
-import easewright.measure.LevelWidth;
 import easewright.measure.MateWalk;
 import easewright.pattern.Side;
 import easewright.text.LengthUnit;
@@ -54,18 +53,6 @@ public final class EaseText {
         return girth.side() == Side.BOTH && girth.sided() && Math.abs(left - right) >= SHOWN
                 ? Optional.of(words.of("ease.sides", Map.of("left", left, "right", right)))
                 : Optional.empty();
-    }
-
-    /**
-     * Whether who multiplies and adds the widths of the pieces as they are shown finds the girth as it is shown. Where
-     * not, the widths are told with ≈, since each is rounded by itself and the girth is that of the true ones.
-     */
-    public boolean addsUp(Girth girth) {
-        double sum = 0;
-        for (LevelWidth part : girth.parts()) {
-            sum += words.shown(part.net()) * part.count();
-        }
-        return Math.abs(sum - words.shown(girth.finished())) < 1e-6;
     }
 
     /** Body, finished girth and ease in one sentence, with what is left and right where they differ. */

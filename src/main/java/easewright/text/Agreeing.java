@@ -15,10 +15,14 @@ record Agreeing(double first, double second, double ease, LengthUnit unit) {
     private static final double STRAY = 25.4 / Lengths.FINEST;
 
     /**
-     * Of the values {@code first}, {@code second} and {@code ease.signed}, or of a change {@code first.signed},
-     * {@code second.signed} and {@code was.signed}; empty where these are not single lengths.
+     * Of the values {@code first}, {@code second} and {@code ease.signed}, of one length before and after a change
+     * ({@code from} and {@code to}), or of what a change did: {@code first.signed}, {@code second.signed} and
+     * {@code was.signed}; empty where these are not single lengths.
      */
     static Optional<Agreeing> of(Map<String, ?> values, LengthUnit unit) {
+        if (values.containsKey("from")) {
+            return of(values, "from", "to", Optional.of(0.0), unit);
+        }
         return values.containsKey("first")
                 ? of(values, "first", "second", length(values, "ease.signed"), unit)
                 : of(
@@ -53,42 +57,67 @@ record Agreeing(double first, double second, double ease, LengthUnit unit) {
      * change {@code now.signed}), mm.
      */
     String said(String name, double mm) {
-        int parts = parts();
-        double off = left(parts);
+        Rounding as = rounding();
+        double off = left(as);
         return switch (name) {
-            case "apart" -> off == 0 ? Lengths.format(mm, unit) : Lengths.format(Math.abs(off), unit, parts);
-            case "drift.signed", "now.signed" -> off == 0 ? Lengths.signed(mm, unit) : signed(off, parts);
-            default -> name.endsWith(".signed") ? signed(mm, parts) : Lengths.format(mm, unit, parts);
+            case "apart" -> off == 0 ? Lengths.format(mm, unit) : as.said(Math.abs(off));
+            case "drift.signed", "now.signed" -> off == 0 ? Lengths.signed(mm, unit) : signed(off, as);
+            default -> name.endsWith(".signed") ? signed(mm, as) : as.said(mm);
         };
     }
 
     /** What they are off as the lengths beside it are shown, mm; the true one where those show none. */
     double off() {
-        double left = left(parts());
+        double left = left(rounding());
         return left == 0 ? first - second - ease : left;
     }
 
-    private String signed(double mm, int parts) {
-        String text = Lengths.format(mm, unit, parts);
-        return mm > 0 && !text.equals(Lengths.format(0, unit)) ? "+" + text : text;
+    private String signed(double mm, Rounding as) {
+        String text = as.said(mm);
+        return mm > 0 && !text.equals(as.said(0)) ? "+" + text : text;
     }
 
-    /** The coarsest parts of an inch with which the difference of what is shown is the true one. */
-    private int parts() {
+    /** As lengths are mostly shown or, where the difference of what is shown is not the true one, as much finer as it takes. */
+    private Rounding rounding() {
+        double off = first - second - ease;
+        if (unit != LengthUnit.INCH) {
+            Rounding tape = new Rounding(unit, 0);
+            double left = left(tape);
+            // As a tape is read, as long as what is left then is just what is told of the true difference.
+            boolean tells =
+                    Math.abs(tape.shown(left) - left) < 1e-6 && tape.said(left).equals(tape.said(off));
+            return tells ? tape : new Rounding(unit, Lengths.TENTH);
+        }
         int parts = Lengths.SIXTEENTHS;
-        while (parts < Lengths.FINEST && Math.abs(left(parts) - (first - second - ease)) > STRAY) {
+        while (parts < Lengths.FINEST && Math.abs(left(new Rounding(unit, 25.4 / parts)) - off) > STRAY) {
             parts *= 2;
         }
-        return parts;
+        return new Rounding(unit, 25.4 / parts);
     }
 
-    private double left(int parts) {
-        double step = unit == LengthUnit.INCH ? 25.4 / parts : 0.1;
-        return (steps(first, step) - steps(second, step) - steps(ease, step)) * step;
+    private double left(Rounding as) {
+        // To a millionth, so that what is nothing is nothing.
+        return Math.rint((as.shown(first) - as.shown(second) - as.shown(ease)) * 1e6) / 1e6;
     }
 
-    /** Halves away from nothing, as they are shown. */
-    private static long steps(double mm, double step) {
-        return (long) Math.signum(mm) * Lengths.steps(Math.abs(mm), step);
+    /**
+     * To what the lengths of one sentence are rounded.
+     *
+     * @param step mm; 0 as lengths are shown that stand by themselves
+     */
+    private record Rounding(LengthUnit unit, double step) {
+        String said(double mm) {
+            return step == 0 || isSixteenth() ? Lengths.format(mm, unit) : Lengths.format(mm, unit, step);
+        }
+
+        /** As lengths by themselves are in inches, where even what is less than 1/16 in is told. */
+        private boolean isSixteenth() {
+            return unit == LengthUnit.INCH && step == 25.4 / Lengths.SIXTEENTHS;
+        }
+
+        /** Halves away from nothing, mm. */
+        double shown(double mm) {
+            return step == 0 ? Lengths.shown(mm, unit) : Math.signum(mm) * Lengths.steps(Math.abs(mm), step) * step;
+        }
     }
 }

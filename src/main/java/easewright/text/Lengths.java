@@ -9,12 +9,20 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Lengths as people write them. Showing rounds (to 0.1 mm, or to 1/16 in); reading does not.
+ * Lengths as people write them. Showing rounds, reading does not. Inches are shown to 1/16 in. Centimetres are shown as a
+ * tape is read: to the millimetre, or to the half of one where a length is just that; less than 1 cm, of which a tape
+ * shows little, to 0.1 mm.
  */
 public final class Lengths {
     private static final double LARGEST_MM = 100_000;
     static final int SIXTEENTHS = 16;
     static final int FINEST = 64;
+
+    /** What is shown of lengths that are compared, or that are less than 1 cm, mm. */
+    static final double TENTH = 0.1;
+
+    /** Nearer to half a millimetre than this is half of one: the least that a drawing can be trusted with, mm. */
+    private static final double HALF_WITHIN = 0.005;
 
     /** Places beyond those shown that are trusted. */
     private static final int CLEARED = 6;
@@ -35,7 +43,7 @@ public final class Lengths {
     }
 
     /**
-     * The length in the unit, rounded to 0.1 mm or 1/16 in, such as {@code 2.4 cm} or {@code −1 1/2 in}. Small lengths
+     * The length in the unit, rounded as it is shown, such as {@code 2.4 cm} or {@code −1 1/2 in}. Small lengths
      * are in the same unit as large ones: they mostly stand in one sentence, to be compared.
      */
     public static String format(double mm, LengthUnit unit) {
@@ -49,12 +57,13 @@ public final class Lengths {
         return digits.replace(' ', '\u00a0') + "\u00a0" + unit.symbol();
     }
 
-    /** The same with inches rounded to so many parts, 16 or finer. */
-    static String format(double mm, LengthUnit unit, int parts) {
-        if (unit != LengthUnit.INCH || parts == SIXTEENTHS) {
-            return format(mm, unit);
-        }
-        String digits = fraction(steps(Math.abs(mm), 25.4 / parts), parts);
+    /** The same rounded to a step of its own, mm: 0.1 or, of inches, 25.4 by 16 or by a finer part. */
+    static String format(double mm, LengthUnit unit, double step) {
+        String digits = switch (unit) {
+            case MM -> digits(Math.abs(mm), unit);
+            case CM -> decimal(steps(Math.abs(mm), step) * step / 10, 2);
+            case INCH -> fraction(steps(Math.abs(mm), step), (int) Math.round(25.4 / step));
+        };
         return (mm < 0 && !digits.equals("0") ? "\u2212" : "") + inOne(digits, unit);
     }
 
@@ -73,8 +82,22 @@ public final class Lengths {
 
     /** The length as it is after being rounded for showing, mm. */
     static double shown(double mm, LengthUnit unit) {
-        double step = unit == LengthUnit.INCH ? 25.4 / SIXTEENTHS : 0.1;
+        double step = step(Math.abs(mm), unit);
         return steps(Math.abs(mm), step) * step * Math.signum(mm);
+    }
+
+    /** What a length is rounded to when it is shown, mm. */
+    private static double step(double mm, LengthUnit unit) {
+        return switch (unit) {
+            case MM -> TENTH;
+            case CM -> mm < 10 || isHalf(mm) ? TENTH : 1;
+            case INCH -> 25.4 / SIXTEENTHS;
+        };
+    }
+
+    /** Whether it is a number of half millimetres and not of whole ones: what was drawn or asked for so is told so. */
+    private static boolean isHalf(double mm) {
+        return Math.abs(mm - Math.floor(mm) - 0.5) < HALF_WITHIN;
     }
 
     /** Less than this is shown as nothing, or as less than a tape shows, mm. */
@@ -111,7 +134,7 @@ public final class Lengths {
 
     /** A limit rounded towards 0 to what is shown in the unit, so that it holds when it is typed as it stands. */
     static double within(double mm, LengthUnit unit) {
-        double step = unit == LengthUnit.INCH ? 25.4 / SIXTEENTHS : 0.1;
+        double step = step(Math.abs(mm), unit);
         double down = Math.floor(Math.abs(mm) / step + 1e-9) * step;
         return down == 0 ? mm : Math.copySign(down, mm);
     }
@@ -122,7 +145,7 @@ public final class Lengths {
         }
         return switch (unit) {
             case MM -> decimal(mm, 1);
-            case CM -> decimal(mm / 10, 2);
+            case CM -> decimal(mm / 10, step(mm, unit) == TENTH ? 2 : 1);
             case INCH -> inches(mm / 25.4);
         };
     }

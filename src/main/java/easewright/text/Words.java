@@ -181,6 +181,16 @@ public final class Words {
         return Retold.in(unit, text);
     }
 
+    /** A length that somebody typed or may type over, as finely as people type: what was entered is not rounded away. */
+    public String entered(double mm) {
+        return unit == LengthUnit.CM ? Lengths.format(mm, unit, Lengths.TENTH) : length(mm);
+    }
+
+    /** A length in a table that is there to be compared, without the unit: centimetres to the tenth of a millimetre. */
+    public String compared(double mm) {
+        return bare(entered(mm));
+    }
+
     /** The unit in words, for what stands above a table. */
     public String unitName() {
         return of("unit." + unit.name().toLowerCase(Locale.ROOT));

@@ -137,7 +137,7 @@ class TypedLengthsJourneyTest extends Journey {
         assertThat(desk().pattern().wishes().get("hip").mm()).isCloseTo(-75.2, within(1e-9));
         assertThat(text(robot, "#wish-hip")).isEqualTo("\u22128\u00a0%");
         assertThat(robot.lookup("#wished-hip").queryLabeled().getText())
-                .isEqualTo("\u22128\u00a0% =\u00a0\u22127.52\u00a0cm");
+                .isEqualTo("\u22128\u00a0% =\u00a0\u22127.5\u00a0cm");
         robot.clickOn("#unit-inch");
         assertThat(text(robot, "#wish-hip")).isEqualTo("\u22128\u00a0%");
         assertThat(robot.lookup("#wished-hip").queryLabeled().getText()).endsWith("in");
@@ -158,7 +158,7 @@ class TypedLengthsJourneyTest extends Journey {
         write(robot, "#amount", "2 %");
         assertThat(desk().wanted().orElseThrow().amount()).isCloseTo(18.8, within(1e-9));
         assertThat(text(robot, "#amount")).isEqualTo("2\u00a0%");
-        assertThat(unitTaken(robot, "#amount")).isEqualTo("=\u00a01.88\u00a0cm");
+        assertThat(unitTaken(robot, "#amount")).isEqualTo("=\u00a01.9\u00a0cm");
         robot.clickOn("#more");
         assertThat(text(robot, "#amount")).isEqualTo("+2\u00a0cm");
         assertThat(unitTaken(robot, "#amount")).isEmpty();

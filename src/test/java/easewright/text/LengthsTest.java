@@ -90,6 +90,16 @@ class LengthsTest {
                 "24|CM|2.4 cm",
                 "-15|CM|−1.5 cm",
                 "980|CM|98 cm",
+                "1049.864|CM|105 cm",
+                "269.4|CM|26.9 cm",
+                "-269.45|CM|−26.9 cm",
+                "192.5|CM|19.25 cm",
+                "192.504|CM|19.25 cm",
+                "192.51|CM|19.3 cm",
+                "999.9|CM|100 cm",
+                "9.96|CM|1 cm",
+                "6.25|CM|0.63 cm",
+                "0.6|CM|0.06 cm",
                 "38.1|INCH|1 1/2 in",
                 "15.875|INCH|5/8 in",
                 "-6.35|INCH|−1/4 in",
@@ -110,7 +120,11 @@ class LengthsTest {
         for (int i = 0; i < 2000; i++) {
             double mm = (random.nextDouble() - 0.5) * 4000;
             for (LengthUnit unit : LengthUnit.values()) {
-                double rounding = unit == LengthUnit.INCH ? 25.4 / 32 : 0.05;
+                double rounding = switch (unit) {
+                    case MM -> 0.05;
+                    case CM -> Math.abs(mm) < 10 ? 0.05 : 0.5;
+                    case INCH -> 25.4 / 32;
+                };
                 assertThat(Lengths.parse(Lengths.format(mm, unit), unit)).isCloseTo(mm, within(rounding + 1e-9));
                 assertThat(Lengths.parse(Lengths.signed(mm, unit), unit)).isCloseTo(mm, within(rounding + 1e-9));
             }
@@ -128,7 +142,11 @@ class LengthsTest {
                         .problem("girth-not-met", Map.of("piece", "Front", "level", "hip", "largest", mm));
                 Matcher amount = Pattern.compile("works here is (.*?)\\.( |$)").matcher(shown);
                 assertThat(amount.find()).as(shown).isTrue();
-                double step = unit == LengthUnit.INCH ? 25.4 / 16 : 0.1;
+                double step = switch (unit) {
+                    case MM -> 0.1;
+                    case CM -> Math.abs(mm) < 10 ? 0.1 : 1;
+                    case INCH -> 25.4 / 16;
+                };
                 double read = Lengths.parse(amount.group(1), unit);
                 if (Math.abs(mm) >= step) {
                     assertThat(Math.abs(read)).as(shown).isLessThanOrEqualTo(Math.abs(mm) + 1e-7);

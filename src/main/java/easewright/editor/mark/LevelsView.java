@@ -19,7 +19,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 
 /**
  * The levels of the garment and where they lie, in words.
@@ -89,11 +88,10 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
         Words words = desk.words();
         List<Row> rows = new ArrayList<>();
         List<Level> levels = desk.pattern().levels();
-        Set<LevelWidth> rounded = LevelFigures.rounded(desk.reading().measures(), words);
         for (Level level : levels) {
             List<Place> places = new ArrayList<>();
             for (Piece piece : desk.pattern().pieces()) {
-                piece.level(level.name()).ifPresent(m -> places.add(place(desk, piece, m, rounded)));
+                piece.level(level.name()).ifPresent(m -> places.add(place(desk, piece, m)));
             }
             String girth = places.isEmpty()
                     ? ""
@@ -152,7 +150,7 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
         return kinds;
     }
 
-    private static Place place(Desk desk, Piece piece, LevelMark mark, Set<LevelWidth> rounded) {
+    private static Place place(Desk desk, Piece piece, LevelMark mark) {
         Words words = desk.words();
         OptionalDouble distance = LevelEdits.distance(piece, mark.level());
         // What would be told as 0 lies neither above nor below.
@@ -169,10 +167,10 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
                 distance.isPresent() ? words.length(above ? -distance.getAsDouble() : distance.getAsDouble()) : "",
                 above,
                 how,
-                width.map(w -> LevelFigures.of(w, rounded.contains(w), words)).orElse(""),
+                width.map(w -> LevelFigures.of(w, words)).orElse(""),
                 mark.counts(),
                 Overlaps.end(desk.pattern(), piece, mark).isPresent() || mark.overlap() > 0
-                        ? Optional.of(mark.overlapSaid().isPresent() ? words.length(mark.overlap()) : "")
+                        ? Optional.of(mark.overlapSaid().isPresent() ? words.entered(mark.overlap()) : "")
                         : Optional.empty(),
                 Overlaps.drawn(desk.pattern(), piece, mark).stream()
                         .mapToObj(words::length)

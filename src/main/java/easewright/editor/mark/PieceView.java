@@ -125,7 +125,7 @@ public record PieceView(
                 piece.onFold(),
                 piece.times() > 1 ? Optional.of(piece.layers() > 1) : Optional.empty(),
                 piece.drawn() == LineKind.CUTTING,
-                words.length(piece.allowance()),
+                words.entered(piece.allowance()),
                 edges(desk, piece),
                 darts(piece, words),
                 notches(piece, words),
@@ -152,7 +152,9 @@ public record PieceView(
             rows.add(new EdgeRow(
                     edge.name(),
                     edge.role(),
-                    edge.allowance().isPresent() ? words.length(edge.allowance().getAsDouble()) : "",
+                    edge.allowance().isPresent()
+                            ? words.entered(edge.allowance().getAsDouble())
+                            : "",
                     words.length(mm),
                     past > 0 ? Optional.of(words.length(mm - past)) : Optional.empty(),
                     edge.isProtected(),

@@ -95,7 +95,7 @@ public record SeamsView(List<Seam> seams, List<EdgeChoice> edges) {
                     mate.name(),
                     choices(pattern, mate.first(), words),
                     choices(pattern, mate.second(), words),
-                    words.length(mate.declaredEase()),
+                    words.entered(mate.declaredEase()),
                     walk.map(w -> verdict(w, fits, words)).orElse(words.of("editor.seam.unwalked")),
                     fits,
                     halves(pattern, mate, count, words),

@@ -110,7 +110,7 @@ public record ClothWords(String untested, String now, Test across, Test along, T
         return new Test(
                 result(what, found, words),
                 words.of("editor.cloth." + what + ".how", Map.of("marked", marked)),
-                found.isPresent() ? words.length(length) : "",
+                found.isPresent() ? words.entered(length) : "",
                 true,
                 range);
     }

@@ -53,7 +53,7 @@ final class EaseWords {
         return new EaseRow(
                 line.level(),
                 line.name(),
-                length(line.body(), words),
+                entered(line.body(), words),
                 isNowhere(line) ? "" : words.length(line.finished()),
                 length(line.ease(), words),
                 line.percent().isPresent()
@@ -61,7 +61,7 @@ final class EaseWords {
                                 "editor.ease.percent",
                                 Map.of("ease.percent", line.percent().getAsDouble()))
                         : "",
-                length(line.wish(), words),
+                entered(line.wish(), words),
                 classed,
                 called,
                 brief(line, called, uses, stretch, words),
@@ -254,6 +254,10 @@ final class EaseWords {
     }
 
     private record InUnit(Minimum minimum, LengthUnit unit, boolean certain) {}
+
+    private static String entered(OptionalDouble mm, Words words) {
+        return mm.isPresent() ? words.entered(mm.getAsDouble()) : "";
+    }
 
     private static String length(OptionalDouble mm, Words words) {
         return mm.isPresent() ? words.length(mm.getAsDouble()) : "";

@@ -23,7 +23,6 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * Makes pictures of the table from the state of the desk. Remembers the last one: a piece that is the same object, and
@@ -50,7 +49,6 @@ public final class TableScenes {
             NestTitles.Title title,
             NamePlace name,
             List<LevelWidth> widths,
-            List<Boolean> rounded,
             Optional<String> chosen,
             LengthUnit unit,
             boolean sizes,
@@ -68,7 +66,6 @@ public final class TableScenes {
                     && called.equals(title)
                     && at == name
                     && same(widths, parts)
-                    && rounded.equals(look.rounded(parts))
                     && look.chosen.equals(chosen)
                     && look.desk.unit() == unit
                     && look.sizes == sizes
@@ -99,9 +96,6 @@ public final class TableScenes {
 
         private final Map<String, Piece> before = new HashMap<>();
         private final Map<String, List<LevelWidth>> widths = new HashMap<>();
-        /** What is rounded so that the girth as it is shown is not the sum of what is shown of it. */
-        private final Set<LevelWidth> rounded;
-
         private final Map<Piece, StitchOutline> stitches = new IdentityHashMap<>();
 
         /**
@@ -122,7 +116,6 @@ public final class TableScenes {
             GarmentMeasures measures = desk.shownReading().measures();
             GarmentMeasures seen =
                     all ? measures.inEverySize() : taking.size() > 1 ? measures.inSizes(taking) : measures;
-            rounded = LevelFigures.rounded(seen, desk.words());
             for (Girth girth : seen.girths()) {
                 for (LevelWidth part : girth.parts()) {
                     List<LevelWidth> known = widths.computeIfAbsent(part.pieceId(), id -> new ArrayList<>());
@@ -135,10 +128,6 @@ public final class TableScenes {
             for (PieceMeasures piece : desk.shownReading().measures().pieces()) {
                 stitches.put(piece.stitch().piece(), piece.stitch());
             }
-        }
-
-        List<Boolean> rounded(List<LevelWidth> parts) {
-            return parts.stream().map(rounded::contains).toList();
         }
     }
 
@@ -203,17 +192,7 @@ public final class TableScenes {
                 trial,
                 pointed,
                 aside);
-        return new Drawn(
-                ghost,
-                title,
-                name,
-                widths,
-                look.rounded(widths),
-                look.chosen,
-                desk.unit(),
-                look.sizes,
-                look.several,
-                sight);
+        return new Drawn(ghost, title, name, widths, look.chosen, desk.unit(), look.sizes, look.several, sight);
     }
 
     /** Whether a piece is of a size in which nothing is done. */
@@ -257,7 +236,6 @@ public final class TableScenes {
         Optional<String> size = piece.size().filter(s -> look.several);
         String name = size.map(s -> words.of("editor.level.in-size", Map.of("level", part.level(), "size", s)))
                 .orElse(part.level());
-        boolean about = look.rounded.contains(part);
         boolean along = piece.level(part.level())
                 .flatMap(LevelMark::along)
                 .flatMap(piece::edge)
@@ -267,8 +245,8 @@ public final class TableScenes {
                 size,
                 part.cloth(stitch(look, piece)),
                 along,
-                LevelFigures.named(name, part, about, words),
-                LevelFigures.of(part, about, words),
+                LevelFigures.named(name, part, words),
+                LevelFigures.of(part, words),
                 look.chosen.filter(part.level()::equals).isPresent(),
                 part.count() > 0);
     }

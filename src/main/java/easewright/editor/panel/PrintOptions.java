@@ -191,7 +191,7 @@ final class PrintOptions extends VBox {
         field.setId("print-" + name);
         field.setPrefColumnCount(7);
         field.describe(words.of("editor.print." + name), words.of("editor.print." + name + ".hint"));
-        field.show(words.length(mm), desk.unit());
+        field.show(words.entered(mm), desk.unit());
         Label label = new Label(words.of("editor.print." + name));
         label.setMinWidth(150);
         label.setWrapText(true);

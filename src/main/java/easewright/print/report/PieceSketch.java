@@ -12,7 +12,6 @@ import easewright.measure.PieceMeasures;
 import easewright.pattern.Dart;
 import easewright.pattern.Piece;
 import easewright.pattern.SidePair;
-import easewright.print.EaseText;
 import easewright.print.MovedBy;
 import easewright.print.Reading;
 import easewright.print.ink.Lettering;
@@ -115,25 +114,18 @@ final class PieceSketch {
             }
             Optional<LevelWidth> old =
                     before.measures().piece(then(measures.pieceId())).flatMap(p -> p.level(width.level()));
-            String about = isRounded(width) ? ".about" : "";
             String text = old.filter(o -> Math.abs(o.net() - width.net()) >= 0.05)
                     .map(o -> words.of(
-                            "report.sketch.level-changed" + about,
+                            "report.sketch.level-changed",
                             Map.of("level", width.level(), "from", o.net(), "to", width.net())))
-                    .orElseGet(() -> words.of(
-                            "report.sketch.level" + about, Map.of("level", width.level(), "width", width.net())));
+                    .orElseGet(() ->
+                            words.of("report.sketch.level", Map.of("level", width.level(), "width", width.net())));
             said.append("; ").append(text);
             List<Curve> runs = width.cloth(measures.stitch()).stream()
                     .map(run -> run.transformed(small))
                     .toList();
             dimension(pencil, runs, text, lines, paper);
         }
-    }
-
-    /** Whether the girth that this is part of is not the sum of what is shown of its parts. */
-    private boolean isRounded(LevelWidth width) {
-        EaseText text = new EaseText(words);
-        return after.measures().girths().stream().anyMatch(g -> g.parts().contains(width) && !text.addsUp(g));
     }
 
     /** The piece that a piece was before, by id: a copy for the other side was the one that it is a copy of. */

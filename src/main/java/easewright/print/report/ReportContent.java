@@ -143,9 +143,7 @@ public record ReportContent(String title, String byline, List<Part> parts, Repor
             List<Figure> figures = sketches(sketch, after, PieceSketch.HEIGHT);
             if (!figures.isEmpty()) {
                 parts.add(new Heading(words.of("report.drawings")));
-                boolean rounded = figures.stream().anyMatch(f -> f.words().contains("\u2248"));
-                String key = words.of("report.drawings-key");
-                parts.add(new Paragraph(rounded ? key + " " + words.of("report.drawings-rounded") : key, true));
+                parts.add(new Paragraph(words.of("report.drawings-key"), true));
                 parts.add(new Figures(
                         figures,
                         PieceSketch.LOWER.stream()

@@ -32,7 +32,7 @@ class UsualScalesTest {
                 .extracting(ScaleView.Offer::mmPerUnit)
                 .usingElementComparator((a, b) -> Math.abs(a - b) < 1e-12 ? 0 : Double.compare(a, b))
                 .containsExactly(25.4 / 72, 25.4 / 90, 25.4 / 96, 1.0);
-        assertThat(offers.get(0).words()).contains("14.11\u00a0cm");
+        assertThat(offers.get(0).words()).contains("14.1\u00a0cm");
         assertThat(offers.get(3).words()).contains("40\u00a0cm");
     }
 

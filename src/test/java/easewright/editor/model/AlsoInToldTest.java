@@ -34,7 +34,7 @@ class AlsoInToldTest extends NestAtWork {
                 .startsWith(row.brief())
                 .contains("7.4\u00a0cm is ")
                 .endsWith(" Ease 7.4\u00a0cm in size 14.");
-        assertThat(row.told(session.desk().words())).contains("Size 14: garment 112.81\u00a0cm, ease 7.4\u00a0cm.");
+        assertThat(row.told(session.desk().words())).contains("Size 14: garment 112.8\u00a0cm, ease 7.4\u00a0cm.");
         assertThat(HereWords.outcome(session.desk())).contains("The same in each size.");
         assertThat(HereWords.title(session.desk())).endsWith("in sizes 10 and 14");
         assertThat(Effect.of(session.desk()).lines().get(0).words())

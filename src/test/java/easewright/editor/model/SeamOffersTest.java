@@ -46,7 +46,7 @@ class SeamOffersTest {
     void eachWayOutStandsOnItsPressWithItsFigure() {
         assertThat(Offered.only(session.desk()).changed()).as("it was drawn so").isFalse();
         assertThat(Offered.only(session.desk()).words().replace('\u00a0', ' '))
-                .isEqualTo("Seam \u201cside seam\u201d does not fit: 60.79 cm on Front, 61.59 cm on Back.");
+                .isEqualTo("Seam \u201cside seam\u201d does not fit: 60.8 cm on Front, 61.6 cm on Back.");
         assertThat(Offered.labels(session.desk()))
                 .containsExactly(
                         "Lengthen Front, side by 0.8 cm", "Shorten Back, side by 0.8 cm", "Mark 0.8 cm to ease in");

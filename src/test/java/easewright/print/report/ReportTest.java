@@ -260,14 +260,4 @@ class ReportTest {
     private static double middle(List<Segment> around) {
         return around.stream().mapToDouble(s -> s.start().x()).average().orElseThrow();
     }
-
-    /** In inches a sixteenth is coarse: the widths of this skirt do not add up, and what the sign means is told. */
-    @Test
-    void whatIsRoundedIsExplainedWhereThereIsAny() {
-        Words inches = Words.english(LengthUnit.INCH);
-        String told = inches.of("report.drawings-rounded");
-        assertThat(HtmlReport.of(content(wider(sample("skirt"), 40), inches, ReportOrder.of("Skirt", DAY))))
-                .contains(told, "\u2248\u00a011\u00a0in");
-        assertThat(HtmlReport.of(content(wider(sample("skirt"), 40)))).doesNotContain(told, "\u2248");
-    }
 }
