@@ -83,7 +83,7 @@ final class EditorWindow {
         HintBar hint = new HintBar(session, marker, byKeys);
         BusyBar busy = new BusyBar(session, files.background());
         StackPane middle = new StackPane();
-        NoticeBar notice = new NoticeBar(session, middle, table::requestFocus);
+        NoticeBar notice = new NoticeBar(session, files, middle, table::requestFocus);
         TableFoot foot = new TableFoot(hint, notice, view, middle);
         LegendBar legend = new LegendBar(
                 table.legendProperty(),
@@ -94,6 +94,7 @@ final class EditorWindow {
                         .subtract(foot.roomProperty())
                         .subtract(MARGINS),
                 foot.asksProperty());
+        foot.standBeside(legend);
         StartPanel start = new StartPanel(session, files);
         middle.getChildren().addAll(table, start, view, legend, busy, foot);
         middle.getStyleClass().add("middle");

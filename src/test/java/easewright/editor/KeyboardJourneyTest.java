@@ -82,8 +82,6 @@ class KeyboardJourneyTest extends Journey {
         keys.press(KeyCode.SPACE);
         until(d -> d.pattern().pieces().stream().noneMatch(p -> p.edges().isEmpty()));
 
-        keys.tabTo("mark-next");
-        keys.press(KeyCode.SPACE);
         keys.tabTo("tool-notch");
         int notches = desk().pattern().pieces().get(0).notches().size();
         keys.press(KeyCode.SPACE);
@@ -195,7 +193,7 @@ class KeyboardJourneyTest extends Journey {
         until(d -> d.pattern().changes().isEmpty());
         WaitForAsyncUtils.waitForFxEvents();
         String place = keys.focused();
-        assertThat(place).isEqualTo("changes-undo");
+        assertThat(place).isEqualTo("changes");
         keys.press(KeyCode.F6);
         WaitForAsyncUtils.waitForFxEvents();
         assertThat(keys.focused()).isEqualTo("table");

@@ -122,8 +122,9 @@ class MarkingJourneyTest {
         assertThat(piece("Skirt back").darts()).hasSize(2);
         assertThat(piece("Skirt front").onFold()).isTrue();
 
-        // What was read from the drawing is put right by hand.
-        robot.clickOn("#mark-next");
+        // What was read from the drawing is put right by hand, on the part that follows by itself.
+        assertThat(robot.lookup("#marks-made").queryAs(Label.class).getText())
+                .startsWith("Marks made: 30 (pieces\u00a04, ");
         write(robot, "#piece-times", "two");
         assertThat(piece("Skirt back").times()).isEqualTo(2);
         write(robot, "#piece-times", "2");
@@ -271,7 +272,7 @@ class MarkingJourneyTest {
 
         robot.clickOn("#step-pieces");
         write(robot, "#piece-allowance", "1 cm");
-        robot.clickOn("#step-scale").clickOn("#stated-move");
+        robot.clickOn("#step-scale").clickOn("#stated-move").clickOn("#scale-otherwise");
         robot.interact(() -> robot.lookup("#scale-lines")
                 .queryAs(ComboBox.class)
                 .getSelectionModel()

@@ -15,6 +15,7 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.ScrollEvent;
@@ -165,17 +166,17 @@ class SavingJourneyTest extends Journey {
         }
     }
 
-    /** Without another question: beside the name, in the hint of the button, and once it is done. */
+    /** Without another question: in the hint of the button, and once it is done. Beside the name it is short. */
     @Test
     void whatSavingDoesToTheDrawingIsSaidBeforeAndAfter(FxRobot robot) throws Exception {
         Label state = robot.lookup(".top-bar .quiet").queryAs(Label.class);
-        untilSaid(state, "saving redraws Back, Front");
-        String hint = robot.lookup("#save").query().getAccessibleHelp();
-        assertThat(hint).contains("Saving draws lines of Back and Front anew").contains("Every other line");
+        untilTold(robot, "Saving draws lines of Back and Front anew");
+        assertThat(robot.lookup("#save").query().getAccessibleHelp()).contains("Every other line");
+        assertThat(state.getText()).isEqualTo("not saved yet");
 
         robot.interact(() -> app.session().undo());
         robot.interact(() -> app.session().setGarment("kilt"));
-        untilSaid(state, "saving writes what was entered and moves no line");
+        untilTold(robot, "Every line of the drawing stays as it is");
         robot.interact(() -> app.files().save());
         until(Desk::isSaved);
         assertThat(said()).contains("What was there before is kept");
@@ -183,9 +184,43 @@ class SavingJourneyTest extends Journey {
         assertThat(robot.lookup("#save").query().getAccessibleHelp()).doesNotContain("Saving");
     }
 
-    private static void untilSaid(Label label, String words) throws Exception {
-        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> label.getText().contains(words));
+    private static void untilTold(FxRobot robot, String words) throws Exception {
+        Node save = robot.lookup("#save").query();
+        WaitForAsyncUtils.waitFor(
+                20, TimeUnit.SECONDS, () -> save.getAccessibleHelp().contains(words));
         WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    /** While something is tried, the line beside the name says so whether or not all else is saved. */
+    @Test
+    void whatIsTriedIsNeverCalledSaved(FxRobot robot) throws Exception {
+        Label state = robot.lookup(".top-bar .quiet").queryAs(Label.class);
+        robot.interact(() -> app.files().save());
+        until(Desk::isSaved);
+        assertThat(state.getText()).isEqualTo("saved");
+        write(robot, "#amount", "+10 mm");
+        until(d -> d.shownTrial().isPresent());
+        assertThat(state.getText()).isEqualTo("trial, not kept");
+        robot.interact(() -> app.session().setGarment("kilt"));
+        write(robot, "#amount", "+10 mm");
+        until(d -> d.shownTrial().isPresent());
+        assertThat(state.getText()).isEqualTo("not saved yet \u00b7 trial, not kept");
+    }
+
+    @Test
+    void whatCouldNotBeSavedIsTriedAgainInTheSamePlace(FxRobot robot) throws Exception {
+        Path there = file.resolveSibling("later").resolve("mine.svg");
+        robot.interact(() -> app.files().save(there));
+        until(d -> d.notice().filter(Desk.Notice::unsaved).isPresent());
+        assertThat(robot.lookup("#notice .label").queryAllAs(Label.class))
+                .anySatisfy(l -> assertThat(l.getText())
+                        .startsWith("Not saved; your work is still here. The folder of mine.svg is not there."));
+        assertThat(desk().isSaved()).isFalse();
+        Files.createDirectory(there.getParent());
+        robot.clickOn("#notice-again");
+        until(Desk::isSaved);
+        assertThat(there).exists();
+        assertThat(robot.lookup("#notice-again").query().getParent().isVisible()).isFalse();
     }
 
     @Test

@@ -78,7 +78,7 @@ class TypedLengthsJourneyTest extends Journey {
         assertThat(unitTaken(robot, "#amount")).isEmpty();
         assertThat(desk().wanted().orElseThrow().amount()).isCloseTo(15.875, within(1e-9));
         robot.push(KeyCode.ESCAPE);
-        robot.clickOn("#unit-cm").clickOn("#page-marks");
+        robot.clickOn("#unit-cm").clickOn("#page-marks").clickOn("#scale-otherwise");
         robot.interact(() -> robot.lookup("#scale-lines")
                 .queryAs(ComboBox.class)
                 .getSelectionModel()

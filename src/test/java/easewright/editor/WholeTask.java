@@ -11,7 +11,6 @@ import easewright.text.LengthUnit;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.application.Platform;
@@ -69,8 +68,6 @@ public final class WholeTask extends Director {
         next("suggested");
         press("#suggest-accept");
         until("marks", () -> !app.session().desk().pattern().levels().isEmpty());
-        next("accepted");
-        press("#step-pieces");
         until("#tool-dart");
         next("pieces");
         scroll("#marks", 1);
@@ -201,13 +198,21 @@ public final class WholeTask extends Director {
     private void said() throws Exception {
         press("#page-ease");
         String name = "four-pieces-with-room.svg";
+        Path missing = Files.createTempDirectory("task").resolve("gone").resolve(name);
+        act(() -> app.files().save(missing));
+        rest();
+        next("said-bad");
+        act(() -> app.session().hush());
+        asked(dialogs -> dialogs.leaving("four-pieces.svg"));
+        next("leaving");
+        act(() -> other().close());
+        asked(dialogs -> dialogs.throwAway("four-pieces.svg"));
+        next("throw-away");
+        act(() -> other().close());
         Path saved = Files.createTempDirectory("task").resolve(name);
         act(() -> app.files().save(saved));
         rest();
         next("saved");
-        act(() -> app.session()
-                .say(true, "editor.said.failed", Map.of("file", name, "reason", "the disk does not answer")));
-        next("said-bad");
         act(() -> app.session().hush());
         act(() -> ((ComboBox<?>) find("#way")).show());
         next("list-open");
@@ -223,12 +228,6 @@ public final class WholeTask extends Director {
         act(() -> find("#page-rings").requestFocus());
         act(() -> new Robot().keyType(KeyCode.TAB));
         next("keyboard-page");
-        asked(dialogs -> dialogs.leaving(name));
-        next("leaving");
-        act(() -> other().close());
-        asked(dialogs -> dialogs.throwAway(name));
-        next("throw-away");
-        act(() -> other().close());
     }
 
     /** Asks without waiting for the answer. */

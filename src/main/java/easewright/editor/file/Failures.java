@@ -1,9 +1,11 @@
 package easewright.editor.file;
 
 import easewright.editor.mark.MarkRefused;
+import easewright.editor.model.Desk;
 import easewright.editor.model.Session;
 import easewright.svg.SvgProblem;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.Map;
 
 /** Tells the user what went wrong with a file. */
@@ -33,6 +35,20 @@ final class Failures {
         } else {
             session.say(true, "editor.said.failed", Map.of("file", file, "reason", details(problem)));
         }
+    }
+
+    /** Tells why work could not be saved, which can be tried again. */
+    void notSaved(Throwable problem, Path file) {
+        Map<String, Object> values = new HashMap<>(Map.of("reason", details(problem)));
+        String key = "editor.said.not-saved";
+        if (problem instanceof SvgProblem svg) {
+            values.putAll(svg.values());
+            key = "problem." + svg.code();
+        }
+        // Its name is enough; the way to it is told by the hint.
+        values.put("file", name(file));
+        values.put("path", file.toString());
+        session.say(new Desk.Notice(true, key, values, true));
     }
 
     /** What the system says of it, for whoever is asked for help. */

@@ -189,6 +189,12 @@ public final class FileWork {
         saving.save(() -> {});
     }
 
+    /** Saves once more to where that failed last. */
+    public void saveAgain() {
+        takeTyped();
+        saving.again();
+    }
+
     /** Asks where to save. */
     public void saveAs() {
         takeTyped();

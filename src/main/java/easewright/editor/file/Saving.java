@@ -4,6 +4,7 @@ import easewright.editor.model.Desk;
 import easewright.editor.model.OpenFile;
 import easewright.editor.model.SavingDoes;
 import easewright.editor.model.Session;
+import easewright.print.StillMissing;
 import easewright.svg.SvgFile;
 import easewright.svg.SvgProblem;
 import easewright.svg.disk.AtomicSave;
@@ -29,6 +30,8 @@ final class Saving {
     private final Failures failures;
     private final Deque<Runnable> waiting = new ArrayDeque<>();
     private boolean going;
+    /** What failed last, once more. */
+    private Runnable again = () -> {};
 
     Saving(
             Session session,
@@ -179,14 +182,16 @@ final class Saving {
         if (there) {
             session.saved(desk.pattern());
         }
-        say(desk.file().orElseThrow(), path, written, alone, desk.shownTrial().isPresent());
+        Optional<String> still = StillMissing.of(desk.pattern(), desk.reading().sheet(), desk.words());
+        say(desk.file().orElseThrow(), path, written, alone, desk.shownTrial().isPresent(), still);
     }
 
-    private void say(OpenFile file, Path path, Written written, boolean alone, boolean trying) {
+    private void say(OpenFile file, Path path, Written written, boolean alone, boolean trying, Optional<String> still) {
         AtomicSave.Saved saved = written.saved();
         Map<String, Object> values = new TreeMap<>(Map.of("file", Failures.name(path), "path", path.toString()));
         values.put(
                 "does", file.asRead() ? " " + written.does().done(session.desk().words()) : "");
+        values.put("still", still.map(s -> " " + s).orElse(""));
         saved.backup().map(Failures::name).ifPresent(backup -> values.put("backup", backup));
         if (!alone) {
             session.say(true, "editor.said.open-elsewhere", values);
@@ -206,13 +211,28 @@ final class Saving {
 
     private void notSaved(Throwable problem, Path path, Runnable next) {
         if (!(problem instanceof SvgProblem svg) || !svg.code().equals("save-changed-meanwhile")) {
-            failures.tell(problem, path);
+            tell(problem, path, next);
             return;
         }
         switch (asking.changedMeanwhile(Failures.name(path))) {
             case OTHER_NAME -> saveAs(next);
             case REPLACE -> save(path, true, next);
-            case STAY -> failures.tell(problem, path);
+            case STAY -> tell(problem, path, next);
         }
+    }
+
+    private void tell(Throwable problem, Path path, Runnable next) {
+        Optional<OpenFile> failed = session.desk().file();
+        again = () -> {
+            if (isStillThere(failed)) {
+                save(path, next);
+            }
+        };
+        failures.notSaved(problem, path);
+    }
+
+    /** Saves once more to where that failed last, and then goes on with what was to be done. */
+    void again() {
+        again.run();
     }
 }

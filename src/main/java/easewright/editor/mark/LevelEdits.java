@@ -16,6 +16,7 @@ import easewright.pattern.Piece;
 import easewright.pattern.Wish;
 import easewright.suggest.Reference;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -178,6 +179,26 @@ public final class LevelEdits {
             }
         }
         throw new MarkRefused("level-reaches-no-piece", Map.of("level", level, "other", other));
+    }
+
+    /**
+     * How far a level lies below another one, as {@link #below} puts it there, mm; empty where it lies otherwise, or on
+     * different pieces differently.
+     */
+    public static OptionalDouble below(Pattern pattern, String level, String other) {
+        List<Piece> having = pattern.pieces().stream()
+                .filter(p -> p.level(other).isPresent() && distance(p, level).isPresent())
+                .toList();
+        Map<String, LevelLies.Lie> lies = LevelLies.below(pattern, having, other, 0);
+        double[] each = having.stream()
+                .mapToDouble(p -> p.level(level)
+                        .flatMap(LevelMark::through)
+                        .orElseThrow()
+                        .minus(lies.get(p.id()).at(p))
+                        .dot(p.downGrain()))
+                .toArray();
+        boolean alike = each.length > 0 && Arrays.stream(each).allMatch(mm -> Math.abs(mm - each[0]) < SAME_PLACE);
+        return alike ? OptionalDouble.of(each[0]) : OptionalDouble.empty();
     }
 
     private static Pattern below(Pattern pattern, Piece piece, String level, LevelLies.Lie lie) {

@@ -41,6 +41,7 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
      * One level.
      *
      * @param limb   whether it goes round one arm or leg
+     * @param measured how it is measured on its pieces: straight across, or along which edge
      * @param girth  the finished girth there, with its size where there are several; empty while it lies on no piece of it
      * @param places where it lies
      * @param apart  whether it lies at different distances on its pieces
@@ -50,6 +51,7 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
     public record Row(
             String name,
             boolean limb,
+            String measured,
             String girth,
             List<Place> places,
             boolean apart,
@@ -110,9 +112,32 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
                             .anyMatch(p -> p.level(n).isPresent()))
                     .toList();
             rows.add(new Row(
-                    level.name(), level.limb(), girth, places, isApart(places), misses(desk, level, words), others));
+                    level.name(),
+                    level.limb(),
+                    measured(desk, level, words),
+                    girth,
+                    places,
+                    isApart(places),
+                    misses(desk, level, words),
+                    others));
         }
         return new LevelsView(rows, kinds(levels, words));
+    }
+
+    private static String measured(Desk desk, Level level, Words words) {
+        List<LevelMark> marks = desk.pattern().pieces().stream()
+                .flatMap(p -> p.level(level.name()).stream())
+                .toList();
+        List<String> edges = marks.stream().flatMap(m -> m.along().stream()).toList();
+        if (edges.isEmpty()) {
+            return words.of(marks.isEmpty() ? "editor.level.measured.nowhere" : "editor.level.measured.across");
+        }
+        if (edges.size() < marks.size()) {
+            return words.of("editor.level.measured.partly");
+        }
+        return edges.stream().distinct().count() == 1
+                ? words.of("editor.level.along", Map.of("edge", edges.get(0)))
+                : words.of("editor.level.measured.edges");
     }
 
     private static String girth(Girth girth, Words words) {

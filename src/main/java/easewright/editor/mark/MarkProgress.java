@@ -27,6 +27,14 @@ public final class MarkProgress {
         };
     }
 
+    /** The part that wants to be looked at first once suggestions were taken: where something is missing, else the first. */
+    public static MarkState.Step afterSuggestions(MarkState state, Pattern pattern) {
+        return Stream.of(MarkState.Step.PIECES, MarkState.Step.SEAMS, MarkState.Step.LEVELS)
+                .filter(step -> !isDone(step, state, pattern))
+                .findFirst()
+                .orElse(MarkState.Step.PIECES);
+    }
+
     private static boolean isLaid(Level level, Pattern pattern) {
         return pattern.pieces().stream().anyMatch(p -> p.level(level.name()).isPresent());
     }

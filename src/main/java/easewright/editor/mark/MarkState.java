@@ -22,7 +22,7 @@ import java.util.Set;
  * @param lit     lines that a list points at
  * @param piece   id of the piece whose marks are listed
  * @param outline id of a closed line of which is asked what it is
- * @param level   name of the level that is being put on pieces
+ * @param level   name of the level that is worked at, which the tool puts on pieces
  * @param moving  a level in the hand
  * @param thoughts what is suggested
  */

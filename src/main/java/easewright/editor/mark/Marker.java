@@ -24,6 +24,7 @@ public final class Marker {
     private final Suggesting suggesting;
     private final LevelHand levelHand;
     private final AskedLines lines = new AskedLines();
+    private Optional<ScaleSource> source = Optional.empty();
     private final ReadOnlyObjectWrapper<MarkState> state = new ReadOnlyObjectWrapper<>(MarkState.OFF);
 
     /** One that thinks at once, for where there is no window. */
@@ -40,6 +41,7 @@ public final class Marker {
             boolean otherScale = !before.pattern().scale().equals(now.pattern().scale());
             if (otherFile) {
                 state.set(MarkState.OFF);
+                source = Optional.empty();
             } else if (otherScale) {
                 change(s -> s.withTool(Tool.NONE).withLine(Optional.empty()));
             } else if (!before.pattern().equals(now.pattern())) {
@@ -159,6 +161,13 @@ public final class Marker {
         } catch (MarkRefused refused) {
             session.say(true, "problem." + refused.code(), refused.values());
             return false;
+        }
+    }
+
+    /** Works at this level, which is then the one that stands out on the table. */
+    public void workAt(String level) {
+        if (!state().level().equals(Optional.of(level))) {
+            change(s -> s.withLevel(Optional.of(level)));
         }
     }
 
@@ -288,7 +297,8 @@ public final class Marker {
      */
     public void prove(double trueMm, boolean statedToo) {
         Line line = state().line().orElseThrow(() -> new IllegalArgumentException("No line is measured"));
-        scale(session.desk().pattern().scale().mmPerUnitX() * trueMm / line.length(), statedToo);
+        double mmPerUnit = session.desk().pattern().scale().mmPerUnitX() * trueMm / line.length();
+        scale(ScaleSource.of(mmPerUnit, line, trueMm, sheet()), statedToo);
     }
 
     /**
@@ -297,7 +307,17 @@ public final class Marker {
      * @param statedToo whether lengths stated in numbers, such as allowances, change along
      * @throws IllegalArgumentException if it cannot be right
      */
-    public void scale(double mmPerUnit, boolean statedToo) {
-        ScaleSetting.set(session, mmPerUnit, statedToo);
+    public void scale(ScaleView.Offer offer, boolean statedToo) {
+        scale(new ScaleSource(offer.mmPerUnit(), offer.marked()), statedToo);
+    }
+
+    private void scale(ScaleSource from, boolean statedToo) {
+        source = Optional.of(from);
+        ScaleSetting.set(session, from.mmPerUnit(), statedToo);
+    }
+
+    /** From what the scale was set here; empty where that is not known. */
+    public Optional<ScaleSource> source() {
+        return source.filter(s -> s.holds(session.desk().pattern().scale()));
     }
 }

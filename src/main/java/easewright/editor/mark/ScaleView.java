@@ -1,8 +1,10 @@
 package easewright.editor.mark;
 
 import easewright.editor.model.Desk;
+import easewright.geom.Box;
 import easewright.geom.Line;
 import easewright.geom.Segment;
+import easewright.pattern.LineKind;
 import easewright.pattern.Piece;
 import easewright.pattern.Scale;
 import easewright.suggest.KnownLength;
@@ -28,6 +30,7 @@ import java.util.Optional;
  * @param size     how large page and largest piece come out by it; empty where there is no piece
  * @param checks   lines that can be checked with a ruler, and what that proves
  * @param offers   scales to choose from, the likeliest first
+ * @param leads    whether the first of them is much likelier than the others
  * @param lines    lines that can be measured, for whoever would rather choose than click
  * @param stated   what is asked about lengths stated in numbers before another scale is set; empty where there are none
  * @param locked   why the scale cannot be set now; empty if it can
@@ -38,11 +41,26 @@ public record ScaleView(
         String size,
         List<Choice> checks,
         List<Offer> offers,
+        boolean leads,
         List<Choice> lines,
         Optional<Stated> stated,
         String locked) {
-    /** A scale to choose. */
-    public record Offer(String words, String take, double mmPerUnit) {}
+    /** Scales that differ by less, relatively, are one: no pen shows the difference. */
+    private static final double SAME = 0.005;
+
+    /** A closed line inside that is at least so large a part of the outline is where the piece is sewn. */
+    private static final double SEWN = 0.75;
+
+    /**
+     * A scale to choose.
+     *
+     * @param marked the square or ruler by which it would be set
+     */
+    public record Offer(String words, String take, double mmPerUnit, Optional<KnownLength> marked) {
+        private boolean isAs(Offer other) {
+            return Math.abs(mmPerUnit / other.mmPerUnit - 1) < SAME;
+        }
+    }
 
     /**
      * Lengths that people stated rather than drew.
@@ -67,7 +85,10 @@ public record ScaleView(
         lines = List.copyOf(lines);
     }
 
-    public static ScaleView of(Desk desk, Sheet drawn) {
+    /**
+     * @param source from what the scale was set, where that is known
+     */
+    public static ScaleView of(Desk desk, Sheet drawn, Optional<ScaleSource> source) {
         // Pieces without marks are spoken of by the words written on them.
         Sheet sheet = new Sheet(Suggestions.named(drawn), drawn.loose(), drawn.captions());
         Words words = desk.words();
@@ -86,17 +107,22 @@ public record ScaleView(
         boolean changed = !desk.pattern().changes().isEmpty();
         List<Offer> offers = new ArrayList<>();
         if (!changed) {
-            known.forEach(k -> offer(k, scale, words).ifPresent(offers::add));
-            if (!proved) {
-                offers.addAll(UsualScales.of(desk, sheet));
-            }
+            known.forEach(k -> offer(k, sheet, scale, words).ifPresent(offers::add));
+        }
+        boolean leads = !offers.isEmpty() || UsualScales.isLikely(desk);
+        if (!changed && !proved) {
+            List<Offer> surer = List.copyOf(offers);
+            UsualScales.of(desk, sheet).stream()
+                    .filter(usual -> surer.stream().noneMatch(usual::isAs))
+                    .forEach(offers::add);
         }
         return new ScaleView(
                 proved && !doubted,
-                words.of("editor.scale." + why),
+                why.equals("by-line") ? byLine(source, words) : words.of("editor.scale." + why),
                 size(desk, sheet, words),
-                proved ? checks(known, scale.proof(), sheet, words) : List.of(),
+                proved ? checks(known, scale.proof(), source, sheet, words) : List.of(),
                 offers,
+                leads,
                 lines(known, sheet, words),
                 changed ? Optional.empty() : stated(desk, words),
                 changed ? words.of("editor.scale.locked") : "");
@@ -110,9 +136,22 @@ public record ScaleView(
                 "",
                 List.of(),
                 List.of(),
+                false,
                 List.of(),
                 Optional.empty(),
                 words.of("editor.scale.empty.remedy"));
+    }
+
+    private static String byLine(Optional<ScaleSource> source, Words words) {
+        if (source.isEmpty()) {
+            return words.of("editor.scale.by-line");
+        }
+        return source.get()
+                .marked()
+                .map(k -> words.of(
+                        k.square() ? "editor.scale.by-line.square" : "editor.scale.by-line.ruler",
+                        Map.of("words", k.words())))
+                .orElseGet(() -> words.of("editor.scale.by-line.set"));
     }
 
     private static String size(Desk desk, Sheet sheet, Words words) {
@@ -123,37 +162,56 @@ public record ScaleView(
         }
         double by = scale.mmPerUnitX() / sheet.pattern().scale().mmPerUnitX();
         double tall = largest.get().outline().box().height() * by;
-        String piece = largest.get().name();
         if (scale.proof() == Scale.Proof.UNPROVED) {
-            return words.of("editor.scale.size.assumed", Map.of("piece", piece, "tall", tall));
+            return words.of(
+                    "editor.scale.size.assumed", Map.of("piece", largest.get().name(), "tall", tall));
         }
+        String tells = tells(largest.get(), tall, words);
         Optional<Drawing> drawing = desk.file().map(f -> f.svg().drawing());
         Optional<Double> page = drawing.flatMap(d ->
                 d.page().map(p -> p.width() * scale.mmPerUnitX() / d.scale().mmPerUnitX()));
         return page.isPresent()
-                ? words.of("editor.scale.size.page", Map.of("page", page.get(), "piece", piece, "tall", tall))
-                : words.of("editor.scale.size", Map.of("piece", piece, "tall", tall));
+                ? words.of("editor.scale.size.page", Map.of("page", page.get(), "size", tells))
+                : words.of("editor.scale.size", Map.of("size", tells));
+    }
+
+    /** How tall a piece is, mm, and with what. */
+    private static String tells(Piece piece, double tall, Words words) {
+        boolean cut = piece.drawn() == LineKind.CUTTING && piece.allowance() > 0 || isSewnInside(piece);
+        return words.of(
+                cut ? "editor.scale.tall.cut" : "editor.scale.tall", Map.of("piece", piece.name(), "tall", tall));
+    }
+
+    /** Whether a line inside shows where it is sewn, so that the outline is where it is cut. */
+    private static boolean isSewnInside(Piece piece) {
+        Box whole = piece.outline().box();
+        return piece.riders().stream().anyMatch(rider -> {
+            Box box = rider.segments().stream()
+                    .map(Segment::box)
+                    .reduce(Box::union)
+                    .orElseThrow();
+            return box.width() > SEWN * whole.width() && box.height() > SEWN * whole.height();
+        });
     }
 
     /** A square or ruler with words beside it proves the scale; one that agrees already needs no offer. */
-    private static Optional<Offer> offer(KnownLength known, Scale scale, Words words) {
+    private static Optional<Offer> offer(KnownLength known, Sheet sheet, Scale scale, Words words) {
         if (known.stated().isEmpty() || known.agrees() && scale.proof() != Scale.Proof.UNPROVED) {
             return Optional.empty();
         }
         double stated = known.stated().getAsDouble();
         String key = known.square() ? "editor.scale.square" : "editor.scale.ruler";
+        String measures = words.of(key, Map.of("words", known.words(), "drawn", known.drawn()));
+        Object written = asWritten(known, stated);
+        String then = UsualScales.largest(sheet)
+                .map(p -> tells(p, p.outline().box().height() * stated / known.drawn(), words))
+                .map(size -> " " + words.of("editor.scale.then", Map.of("stated", written, "size", size)))
+                .orElse("");
         return Optional.of(new Offer(
-                words.of(
-                        key,
-                        Map.of(
-                                "words",
-                                known.words(),
-                                "drawn",
-                                known.drawn(),
-                                "of.percent",
-                                100 * known.drawn() / stated)),
-                words.of("editor.scale.take", Map.of("stated", asWritten(known, stated))),
-                scale.mmPerUnitX() * stated / known.drawn()));
+                measures + then,
+                words.of("editor.scale.take", Map.of("stated", written)),
+                scale.mmPerUnitX() * stated / known.drawn(),
+                Optional.of(known)));
     }
 
     /** The length as it stands on the drawing, which is what a ruler is held against; the length itself where more is said. */
@@ -180,9 +238,12 @@ public record ScaleView(
     }
 
     /** A length may be the very one from which the scale was set: then it measures what it says, and proves nothing. */
-    private static List<Choice> checks(List<KnownLength> known, Scale.Proof proof, Sheet sheet, Words words) {
-        List<KnownLength> agreeing = known.stream().filter(KnownLength::agrees).toList();
-        boolean set = proof == Scale.Proof.KNOWN_LINE && !agreeing.isEmpty();
+    private static List<Choice> checks(
+            List<KnownLength> known, Scale.Proof proof, Optional<ScaleSource> source, Sheet sheet, Words words) {
+        List<KnownLength> agreeing = known.stream()
+                .filter(k -> k.agrees() && source.filter(s -> s.is(k)).isEmpty())
+                .toList();
+        boolean set = proof == Scale.Proof.KNOWN_LINE && source.isEmpty() && !agreeing.isEmpty();
         List<Choice> checks = new ArrayList<>();
         if (set) {
             checks.add(check("editor.scale.check.set", agreeing.get(0), words));

@@ -119,9 +119,21 @@ public final class Suggesting {
                 .ifPresent(found -> changer.accept(s -> s.withLit(found.shown())));
     }
 
-    /** Makes all the marks that are ticked; one step that can be undone. Nothing while they are still thought about. */
-    public void accept() {
-        ready().ifPresent(suggestions -> session.edit(suggestions.outcome()));
+    /**
+     * Makes all the marks that are ticked; one step that can be undone. Nothing while they are still thought about.
+     *
+     * @return what was made
+     */
+    public Optional<Made> accept() {
+        Pattern before = session.desk().pattern();
+        Set<String> without = states.get().leftOut();
+        return ready().map(suggestions -> {
+            session.edit(suggestions.outcome());
+            int marks = (int) suggestions.all().stream()
+                    .filter(s -> !without.contains(s.key()))
+                    .count();
+            return new Made(marks, before, session.desk().pattern());
+        });
     }
 
     /** Makes the ticked marks of one group of the list, and of nothing else. */

@@ -26,7 +26,12 @@ record UsualScales(Piece largest, double present, Words words) {
     /** The largest piece of a garment is so long, mm, if a unit may be a millimetre. */
     private static final double SHORTEST = 100;
 
-    private static final double LONGEST = 2500;
+    private static final double LONGEST = 1700;
+
+    /** Whether the drawing shows which of them it is. */
+    static boolean isLikely(Desk desk) {
+        return proposed(desk).isPresent();
+    }
 
     /** The likely one first; none where there is no piece to judge by. */
     static List<ScaleView.Offer> of(Desk desk, Sheet sheet) {
@@ -90,6 +95,7 @@ record UsualScales(Piece largest, double present, Words words) {
                 box.width() * unit / present,
                 "tall",
                 box.height() * unit / present);
-        return new ScaleView.Offer(words.of(key, values), words.of("editor.scale.usual.take"), unit);
+        return new ScaleView.Offer(
+                words.of(key, values), words.of("editor.scale.usual.take", values), unit, Optional.empty());
     }
 }

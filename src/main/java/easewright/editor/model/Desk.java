@@ -37,8 +37,12 @@ public record Desk(
     /** Its keys have other names. */
     private static final boolean ON_MAC = System.getProperty("os.name", "").startsWith("Mac");
 
-    /** Something to tell the user. */
-    public record Notice(boolean bad, String key, Map<String, Object> values) {
+    /**
+     * Something to tell the user.
+     *
+     * @param unsaved whether it says why work could not be saved, which can be tried again
+     */
+    public record Notice(boolean bad, String key, Map<String, Object> values, boolean unsaved) {
         public Notice {
             values = Map.copyOf(values);
         }

@@ -258,9 +258,11 @@ public final class Notes {
         return Optional.empty();
     }
 
-    /** How many notes there are: as many as are listed. */
+    /** How many of the notes tell of trouble; the others are only good to know. */
     public static int count(Desk desk) {
-        return findings(desk).size();
+        return (int) findings(desk).stream()
+                .filter(f -> f.severity() != Severity.NOTE)
+                .count();
     }
 
     /** How many places of the pattern are not true, in the sizes in which something is done. */

@@ -16,9 +16,6 @@ import java.util.Map;
  * @param consequences what else becomes of drawn lines
  */
 public record SavingDoes(Pattern of, List<String> redrawn, List<Finding> consequences) {
-    /** Names with more letters than these together do not fit into the line under the file's name in a small window. */
-    private static final int MOST_LETTERS = 42;
-
     public SavingDoes {
         redrawn = List.copyOf(redrawn);
         consequences = List.copyOf(consequences);
@@ -26,12 +23,6 @@ public record SavingDoes(Pattern of, List<String> redrawn, List<Finding> consequ
 
     public static SavingDoes by(SvgFile.Written written, Pattern of) {
         return new SavingDoes(of, written.redrawn(), written.consequences());
-    }
-
-    /** That it is not saved yet, and in a few words what saving does. */
-    public String brief(Words words) {
-        return words.of(
-                "editor.state.unsaved." + key(), Map.of("pieces", String.join(", ", redrawn), "count", redrawn.size()));
     }
 
     /** In whole sentences: which lines, and what else becomes of some. */
@@ -48,13 +39,5 @@ public record SavingDoes(Pattern of, List<String> redrawn, List<Finding> consequ
     public String done(Words words) {
         return words.of(
                 redrawn.isEmpty() ? "editor.saving.done.marks" : "editor.saving.done.lines", Map.of("pieces", redrawn));
-    }
-
-    private String key() {
-        if (redrawn.isEmpty()) {
-            return "marks";
-        }
-        boolean fits = String.join(", ", redrawn).length() <= MOST_LETTERS;
-        return fits ? "lines" : "many";
     }
 }

@@ -293,7 +293,11 @@ public final class Session {
     }
 
     public void say(boolean bad, String key, Map<String, Object> values) {
-        change(d -> d.withNotice(Optional.of(new Desk.Notice(bad, key, values))));
+        say(new Desk.Notice(bad, key, values, false));
+    }
+
+    public void say(Desk.Notice notice) {
+        change(d -> d.withNotice(Optional.of(notice)));
     }
 
     public void hush() {

@@ -35,12 +35,20 @@ public final class TableScenes {
     private final NamePlaces names = new NamePlaces();
     private final NestTitles nests = new NestTitles();
     private boolean marking;
+    /** The level that is worked at while marks are made. */
+    private Optional<String> marked = Optional.empty();
+
     private Map<Piece, Drawn> known = new IdentityHashMap<>();
 
-    /** While marks are made: words written on the drawing are to be seen, and all sizes are alike, with their levels. */
-    public void forMarks(boolean marks) {
+    /**
+     * While marks are made: words written on the drawing are to be seen, and all sizes are alike, with their levels.
+     *
+     * @param level the level that is then worked at, if any
+     */
+    public void forMarks(boolean marks, Optional<String> level) {
         names.heedWords(marks);
         marking = marks;
+        marked = level;
     }
 
     /** What the picture of a piece was made of, and what came of it. */
@@ -99,13 +107,14 @@ public final class TableScenes {
         private final Map<Piece, StitchOutline> stitches = new IdentityHashMap<>();
 
         /**
+         * @param chosen the level at work
          * @param titles of pieces that are not called by their name, by id
          */
-        Look(Desk desk, boolean sizes, boolean marking, Map<String, NestTitles.Title> titles) {
+        Look(Desk desk, boolean sizes, boolean marking, Optional<String> chosen, Map<String, NestTitles.Title> titles) {
             this.titles = titles;
             this.desk = desk;
             this.sizes = sizes;
-            chosen = desk.wanted().map(Wanted::level);
+            this.chosen = chosen;
             trial = new TrialSights(desk);
             taking = desk.sizesTaking();
             boolean all = marking && desk.size().isPresent();
@@ -141,7 +150,9 @@ public final class TableScenes {
     public TableScene of(Desk desk, boolean sizes) {
         Pattern shown = desk.shown();
         List<String> at = marking || desk.size().isEmpty() ? List.of() : desk.sizesTaking();
-        Look look = new Look(desk, sizes, marking, nests.of(desk.pattern().pieces(), at, desk.words()));
+        Optional<String> chosen = marking ? marked : desk.wanted().map(Wanted::level);
+        Look look =
+                new Look(desk, sizes, marking, chosen, nests.of(desk.pattern().pieces(), at, desk.words()));
         Map<Piece, Drawn> now = new IdentityHashMap<>();
         List<TableScene.PieceSight> pieces = new ArrayList<>();
         for (Piece piece : shown.pieces()) {

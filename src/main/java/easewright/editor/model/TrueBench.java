@@ -68,11 +68,15 @@ public final class TrueBench {
                         || one.wanted().map(Wanted::level).equals(other.wanted().map(Wanted::level)));
     }
 
-    /** Puts every place in the list right that can be; one step that can be undone, and one change in the list for each. */
-    public void trueAll() {
+    /**
+     * Puts every place in the list right that can be; one step that can be undone, and one change in the list for each.
+     *
+     * @param protectedToo whether those that redraw what is protected are meant as well
+     */
+    public void trueAll(boolean protectedToo) {
         Desk desk = session.desk();
         List<String> sizes = desk.sizesTaking();
-        away(() -> TrueWork.all(desk.pattern(), sizes), made -> {
+        away(() -> TrueWork.all(desk.pattern(), sizes, protectedToo), made -> {
             if (session.desk().pattern() == desk.pattern() && made != desk.pattern()) {
                 session.edit(made);
             }

@@ -96,15 +96,19 @@ public record TrueWork(
     /**
      * The pattern with every place put right that can be, each a change of its own, also those that become untrue on the way.
      *
-     * @param sizes in which to do so; every other stays the same objects. None where the pattern comes in one
+     * @param sizes        in which to do so; every other stays the same objects. None where the pattern comes in one
+     * @param protectedToo whether those that redraw what is protected are meant as well
      */
-    public static Pattern all(Pattern pattern, List<String> sizes) {
+    public static Pattern all(Pattern pattern, List<String> sizes, boolean protectedToo) {
         Pattern now = pattern;
         Set<List<Object>> tried = new HashSet<>();
         Optional<Proposal> next = next(now, sizes, tried);
         while (next.isPresent()) {
             // What is refused stays in the list, with the reason.
-            now = TrueUp.one(now, next.get(), true).done().map(Altered::pattern).orElse(now);
+            now = TrueUp.one(now, next.get(), protectedToo)
+                    .done()
+                    .map(Altered::pattern)
+                    .orElse(now);
             next = next(now, sizes, tried);
         }
         return now;

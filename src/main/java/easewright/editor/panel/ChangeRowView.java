@@ -24,6 +24,8 @@ final class ChangeRowView extends VBox {
     /** Between the signs at the end of a row, pixels. */
     private static final double GAP = 2;
 
+    private static final double BESIDE = 8;
+
     private final Label refusal = new Label();
     private final Button way = new Button();
     private final CheckBox on = new CheckBox();
@@ -60,14 +62,8 @@ final class ChangeRowView extends VBox {
         HBox.setHgrow(said, Priority.ALWAYS);
         on.getStyleClass().add("first-line");
         HBox what = new HBox(10, on, said);
-        if (!line.on()) {
-            Label off = new Label(words.of("editor.changes.off"));
-            off.getStyleClass().add("off-sign");
-            off.setMinWidth(USE_PREF_SIZE);
-            what.getChildren().add(off);
-        }
 
-        HBox doings = new HBox(GAP);
+        HBox doings = new HBox(BESIDE);
         doings.setAlignment(Pos.CENTER_LEFT);
         doings.getStyleClass().add("change-doings");
         Label wrong = new Label();
@@ -96,12 +92,19 @@ final class ChangeRowView extends VBox {
                 (e.getCode() == KeyCode.UP ? up : down).fire();
             }
         });
+        if (!line.on()) {
+            // Below the words: beside them they would be set anew.
+            Label off = new Label(words.of("editor.changes.off"));
+            off.getStyleClass().add("off-sign");
+            off.setMinWidth(USE_PREF_SIZE);
+            doings.getChildren().add(off);
+        }
         if (hasAmount) {
             doings.getChildren().add(gap);
         }
         // Where there is no amount to be worked on, one line is enough.
         (hasAmount ? doings : what).getChildren().add(moves);
-        doings.setManaged(hasAmount);
+        doings.setManaged(hasAmount || !line.on());
 
         refusal.setWrapText(true);
         refusal.getStyleClass().add("complaint");

@@ -11,9 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
 /** What has been done to the pattern, oldest first, in plain words; each change can be altered where it stands. */
@@ -21,8 +19,6 @@ public final class ChangesPanel extends SheetPage {
     private final VBox list = new VBox();
     private final List<ChangeRowView> rows = new ArrayList<>();
     private final Label title = new Label();
-    private final Button undo = new Button();
-    private final Button redo = new Button();
     private Course shown = new Course(List.of(), List.of());
 
     public ChangesPanel(Session session) {
@@ -30,13 +26,7 @@ public final class ChangesPanel extends SheetPage {
         setHbarPolicy(ScrollBarPolicy.NEVER);
         title.getStyleClass().add("page-intro");
         title.setWrapText(true);
-        undo.setId("changes-undo");
-        redo.setId("changes-redo");
-        undo.setOnAction(e -> session.undo());
-        redo.setOnAction(e -> session.redo());
-        HBox foot = new HBox(8, undo, redo);
-        foot.getStyleClass().add("page-foot");
-        begin(new VBox(12, title, list, foot));
+        begin(new VBox(12, title, list));
     }
 
     @Override
@@ -48,12 +38,6 @@ public final class ChangesPanel extends SheetPage {
             shown = course;
             rows(words);
         }
-        undo.setText(words.of("editor.undo"));
-        Hints.on(undo, words.of("editor.undo.hint"));
-        undo.setDisable(!desk.canUndo());
-        redo.setText(words.of("editor.redo"));
-        Hints.on(redo, words.of("editor.redo.hint"));
-        redo.setDisable(!desk.history().canRedo());
     }
 
     /** Rows anew; whoever works by keyboard keeps the place. */
@@ -64,8 +48,10 @@ public final class ChangesPanel extends SheetPage {
             rows.add(new ChangeRowView(i, shown.lines().get(i), words, new Hand()));
         }
         list.getChildren().setAll(rows);
-        if (place.startsWith("change-") && lookup("#" + place) != null) {
-            lookup("#" + place).requestFocus();
+        if (place.startsWith("change-")) {
+            Node same = lookup("#" + place);
+            Node next = same == null ? near(Integer.parseInt(place.substring(place.lastIndexOf('-') + 1))) : same;
+            next.requestFocus();
         }
     }
 
@@ -128,7 +114,7 @@ public final class ChangesPanel extends SheetPage {
 
     private Node near(int worked) {
         Node near = lookup("#change-on-" + Math.min(worked, rows.size() - 1));
-        return near == null ? undo : near;
+        return near == null ? this : near;
     }
 
     private final class Hand implements ChangeRowView.Asked {

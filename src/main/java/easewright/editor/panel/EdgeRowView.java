@@ -14,7 +14,6 @@ import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** One edge in the list: its name, what it is for, its allowance, its length. */
@@ -72,7 +71,6 @@ final class EdgeRowView extends VBox {
         length.setMinWidth(LENGTH);
         length.setAlignment(Pos.CENTER_RIGHT);
         more.getStyleClass().addAll("flat", "small", "dots");
-        more.setMinWidth(Region.USE_PREF_SIZE);
         MenuItem join = new MenuItem(words.of("editor.edge.join"));
         join.setOnAction(e -> marker.tryTo(p -> EdgeEdits.merge(p, piece, row.name())));
         MenuItem away = new MenuItem(words.of("editor.edge.away"));
@@ -80,7 +78,7 @@ final class EdgeRowView extends VBox {
         kept.setText(words.of("editor.edge.keep"));
         kept.setOnAction(e -> marker.tryTo(p -> EdgeEdits.protect(p, piece, row.name(), kept.isSelected())));
         more.getItems().setAll(join, kept, away);
-        HBox line = new HBox(4, name, role, allowance, length, more);
+        HBox line = new HBox(4, name, role, allowance, length, Parts.gap(), more);
         line.setAlignment(Pos.CENTER_LEFT);
         getChildren().setAll(line, wrong, wrongLength);
         getStyleClass().add("mark-row");

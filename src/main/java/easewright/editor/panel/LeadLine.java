@@ -10,7 +10,7 @@ import javafx.scene.layout.Region;
  * stands above them in as many lines as it takes, so that all of it can be read and the columns stay where they are.
  */
 final class LeadLine extends Pane {
-    private static final double GAP = EaseRowView.GAP;
+    static final double GAP = EaseRowView.GAP;
     private static final double BELOW = 3;
 
     private final Labeled lead;

@@ -5,6 +5,8 @@ import easewright.editor.model.Legend;
 import easewright.editor.paint.Ink;
 import easewright.text.Words;
 import java.util.Locale;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.value.ObservableBooleanValue;
 import javafx.beans.value.ObservableNumberValue;
@@ -38,6 +40,7 @@ public final class LegendBar extends FlowPane {
     private final ObservableNumberValue across;
     private final ObservableNumberValue room;
     private final ObservableBooleanValue asks;
+    private final ReadOnlyBooleanWrapper atFoot = new ReadOnlyBooleanWrapper();
     private Legend shown = Legend.NONE;
     private boolean dark;
 
@@ -83,6 +86,12 @@ public final class LegendBar extends FlowPane {
         StackPane.setAlignment(this, beside ? Pos.BOTTOM_RIGHT : Pos.TOP_RIGHT);
         setTranslateY(beside ? -MARGIN : HEAD);
         setVisible(!shown.signs().isEmpty() && (beside || !asks.get()));
+        atFoot.set(isVisible() && beside);
+    }
+
+    /** Whether it is to be seen, and stands at the foot of the table. */
+    ReadOnlyBooleanProperty atFootProperty() {
+        return atFoot.getReadOnlyProperty();
     }
 
     /** How wide all of it is in one row, pixels. */

@@ -11,6 +11,7 @@ import easewright.editor.mark.SeamsView;
 import easewright.editor.mark.Tool;
 import easewright.editor.model.Desk;
 import easewright.editor.model.Session;
+import easewright.pattern.Pattern;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -45,7 +46,9 @@ final class LevelCard extends VBox {
     private final Label title = new Label();
     private final Label girth = new Label();
     private final ToggleButton place = new ToggleButton();
+    private final Label measured = new Label();
     private final MenuButton along = new MenuButton();
+    private final MenuItem across = new MenuItem();
     private final MenuButton round = new MenuButton();
     private final MenuItem roundBody = new MenuItem();
     private final MenuItem roundLimb = new MenuItem();
@@ -57,9 +60,12 @@ final class LevelCard extends VBox {
     private final ComboBox<String> other = new ComboBox<>();
     private final LengthField below;
     private final Label notBelow = new Label();
+    /** From where all places are measured, where that is the same. */
+    private final Label howHead = new Label();
+
     private final Label countsHead = new Label();
-    /** Over the ticks at the right of the places. */
-    private final HBox heads = new HBox(Parts.gap(), countsHead);
+    /** Over the distances and the ticks of the places. */
+    private final HBox heads = new HBox(howHead, Parts.gap(), countsHead);
 
     private final VBox places = new VBox(2);
     private final Label apart = new Label();
@@ -73,6 +79,10 @@ final class LevelCard extends VBox {
     private final StackPane foot;
     private final List<LevelPlaceRow> rows = new ArrayList<>();
     private LevelsView.Row row;
+    /** How far it lies from the other level, mm, and in which pattern: asked for by every move of the mouse. */
+    private OptionalDouble far = OptionalDouble.empty();
+
+    private Pattern lain;
     private List<SeamsView.EdgeChoice> offered = List.of();
     private Optional<String> inHand = Optional.empty();
 
@@ -89,6 +99,13 @@ final class LevelCard extends VBox {
         place.getStyleClass().add("small");
         place.setMinWidth(USE_PREF_SIZE);
         place.setOnAction(e -> marker.takeLevel(row.name()));
+        across.setOnAction(e -> marker.takeLevel(row.name()));
+        measured.setMinWidth(USE_PREF_SIZE);
+        focusWithinProperty().addListener((o, was, is) -> {
+            if (is) {
+                marker.workAt(row.name());
+            }
+        });
         along.getStyleClass().add("small");
         along.setMinWidth(USE_PREF_SIZE);
         round.getStyleClass().add("small");
@@ -116,9 +133,12 @@ final class LevelCard extends VBox {
         foot.setAlignment(Pos.TOP_LEFT);
         addEventHandler(CheckedField.JUDGED, e -> judged());
         offer = new LevelOffer(marker);
-        getChildren().setAll(top, new HBox(6, place, along, round), offer, belowRow, new VBox(heads, places), foot);
+        HBox how = new HBox(6, measured, along, round);
+        how.setAlignment(Pos.CENTER_LEFT);
+        getChildren().setAll(top, how, offer, belowRow, new VBox(heads, places), foot);
+        howHead.getStyleClass().add("quiet");
         countsHead.getStyleClass().add("quiet");
-        heads.setPadding(new Insets(0, BESIDE_TICKS, 0, 0));
+        heads.setPadding(new Insets(0, BESIDE_TICKS, 0, LevelPlaceRow.PIECE + LeadLine.GAP));
         meet.getStyleClass().add("small");
         meet.setMinWidth(USE_PREF_SIZE);
         meet.setOnAction(e -> letMeet());
@@ -149,6 +169,20 @@ final class LevelCard extends VBox {
         return base != null && LevelOrder.isAbove(desk.pattern(), row.name(), base)
                 ? "editor.level.above.what"
                 : "editor.level.below.what";
+    }
+
+    /** How far it lies from the other level, where that is the same on all pieces. */
+    private void showBelow(boolean another, Desk desk) {
+        if (desk.pattern() != lain || another) {
+            lain = desk.pattern();
+            String base = other.getValue();
+            OptionalDouble down =
+                    base == null ? OptionalDouble.empty() : LevelEdits.below(desk.pattern(), row.name(), base);
+            boolean up = base != null && LevelOrder.isAbove(desk.pattern(), row.name(), base);
+            far = down.isPresent() ? OptionalDouble.of(up ? -down.getAsDouble() : down.getAsDouble()) : down;
+        }
+        String said = far.isPresent() && far.getAsDouble() > 0 ? desk.words().length(far.getAsDouble()) : "";
+        below.showOf(another, said, desk.unit());
     }
 
     private void putBelow(OptionalDouble mm) {
@@ -184,8 +218,11 @@ final class LevelCard extends VBox {
         round.setText(now.limb() ? roundLimb.getText() : roundBody.getText());
         Heard.name(round, words.of("editor.level.round.name", level) + ": " + round.getText());
         Hints.on(round, words.of("editor.level.round.hint"));
-        Parts.say(along, words, "editor.level.put-along");
-        Parts.about(along, now.name());
+        measured.setText(words.of("editor.level.measured"));
+        along.setText(now.measured());
+        Heard.name(along, words.of("editor.level.measured.name", level) + ": " + now.measured());
+        Hints.on(along, words.of("editor.level.measured.hint"));
+        across.setText(words.of("editor.level.measured.across.choose"));
         if (!edges.equals(offered) || !state.piece().equals(inHand)) {
             offered = edges;
             inHand = state.piece();
@@ -199,6 +236,7 @@ final class LevelCard extends VBox {
                             edge.ref().piece(),
                             row.name(),
                             edge.ref().edge())));
+            along.getItems().add(0, across);
         }
         if (another) {
             top.getChildren()
@@ -206,6 +244,7 @@ final class LevelCard extends VBox {
                             title,
                             girth,
                             Parts.gap(),
+                            place,
                             Parts.cross(
                                     words.of("editor.level.away", level),
                                     () -> marker.tryTo(p -> LevelEdits.remove(p, row.name()))));
@@ -222,9 +261,13 @@ final class LevelCard extends VBox {
                     now.others().contains("waist") ? "waist" : now.others().get(0));
         }
         way.setText(words.of(wayTo(other.getValue(), desk)));
-        other.setOnAction(e -> way.setText(session.desk().words().of(wayTo(other.getValue(), session.desk()))));
+        other.setOnAction(e -> {
+            way.setText(session.desk().words().of(wayTo(other.getValue(), session.desk())));
+            showBelow(true, session.desk());
+        });
         Hints.name(other, words.of("editor.level.other"));
-        below.showOf(another, "", desk.unit());
+        below.setPromptText(words.of("editor.level.below.prompt"));
+        showBelow(another, desk);
         boolean alongOnly = !now.places().isEmpty()
                 && now.places().stream().allMatch(p -> p.distance().isEmpty());
         boolean can = !now.others().isEmpty() && !alongOnly;
@@ -237,6 +280,9 @@ final class LevelCard extends VBox {
             rows.forEach(r -> wrong.getChildren().add(r.wrong()));
             judged();
         }
+        List<String> hows =
+                now.places().stream().map(LevelsView.Place::how).distinct().toList();
+        howHead.setText(hows.size() == 1 && !alongOnly ? hows.get(0) : "");
         Parts.present(heads, !rows.isEmpty());
         countsHead.setText(words.of("editor.level.counts.head"));
         Hints.on(countsHead, words.of("editor.level.counts.hint"));
@@ -252,7 +298,7 @@ final class LevelCard extends VBox {
         foot.setMinHeight(typed ? SAID : 0);
         Parts.present(foot, typed || apart.isManaged());
         for (int i = 0; i < rows.size(); i++) {
-            rows.get(i).show(now.name(), now.places().get(i), desk);
+            rows.get(i).show(now.name(), now.places().get(i), hows.size() > 1, desk);
         }
     }
 }

@@ -17,7 +17,7 @@ import javafx.scene.layout.VBox;
 /** A level on one piece: how far from its reference it lies, how wide the piece is there, and whether it counts. */
 final class LevelPlaceRow extends VBox {
     /** How wide the name of a piece may be to stand before its distance, pixels. */
-    private static final double PIECE = 98;
+    static final double PIECE = 98;
 
     private final Session session;
     private final Label piece = new Label();
@@ -64,7 +64,10 @@ final class LevelPlaceRow extends VBox {
         session.edit(LevelEdits.takeOff(session.desk().pattern(), at.piece(), level));
     }
 
-    void show(String name, LevelsView.Place now, Desk desk) {
+    /**
+     * @param told whether it says from where it is measured, which else stands over all rows
+     */
+    void show(String name, LevelsView.Place now, boolean told, Desk desk) {
         Words words = desk.words();
         boolean elsewhere = at != null && !at.piece().equals(now.piece());
         level = name;
@@ -77,7 +80,7 @@ final class LevelPlaceRow extends VBox {
         distance.showOf(elsewhere, now.distance(), desk.unit());
         boolean straight = !now.distance().isEmpty();
         Parts.present(distance, straight);
-        how.setText(now.how());
+        how.setText(told ? now.how() : "");
         width.setText(now.width());
         Hints.on(width, words.of("editor.level.width.hint"));
         counts.setSelected(now.counts());

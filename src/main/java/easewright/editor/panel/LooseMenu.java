@@ -21,18 +21,18 @@ final class LooseMenu extends MenuButton {
      * @param line where is asked about a line that may belong to a piece
      */
     LooseMenu(Session session, Marker marker, LineCard line) {
-        super("+");
         this.session = session;
         this.marker = marker;
         this.line = line;
         setId("more-pieces");
-        getStyleClass().addAll("small", "dots");
+        getStyleClass().add("small");
         setMinWidth(USE_PREF_SIZE);
     }
 
     /** Where there is no other line, the list says so: what cannot be pressed shows no hint. */
     void offer(List<OtherLines.Other> others, Words words) {
         String name = words.of(others.isEmpty() ? "editor.piece.more.none" : "editor.piece.more");
+        setText(words.of("editor.piece.more.short"));
         Parts.name(this, name);
         setOpacity(others.isEmpty() ? 0.5 : 1);
         if (others.isEmpty()) {

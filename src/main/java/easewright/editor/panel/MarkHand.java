@@ -60,6 +60,12 @@ public final class MarkHand {
         return marker.state().on();
     }
 
+    /** The level that is being set; none while other marks are made. */
+    Optional<String> level() {
+        MarkState state = marker.state();
+        return state.on() && state.step() == MarkState.Step.LEVELS ? state.level() : Optional.empty();
+    }
+
     /** What is drawn beside the pieces. */
     Stream<Box> beside() {
         return marker.sheet().loose().stream()

@@ -22,7 +22,11 @@ final class MarkList extends VBox {
     /** Wide enough for tens of inches in sixteenths, pixels. */
     private static final double LENGTH = 88;
 
-    private static final double NAME = 100;
+    private static final double NAME = EdgeRowView.NAME;
+
+    /** The edge on which a length is measured, so that the lengths stand one below the other; pixels. */
+    private static final double EDGE = 78;
+
     /** So many lengths have room beside the name; more stand below it. */
     private static final int BESIDE = 2;
 
@@ -138,7 +142,9 @@ final class MarkList extends VBox {
             lastUnit = unit;
             before.setText(measure.before());
             // Names of edges may be long and are cut short; a single word beside a number is not.
-            before.setMinWidth(measure.after().isEmpty() ? USE_PREF_SIZE : 0);
+            boolean onEdge = !measure.after().isEmpty();
+            before.setMinWidth(onEdge ? 0 : USE_PREF_SIZE);
+            before.setPrefWidth(onEdge ? EDGE : USE_COMPUTED_SIZE);
             after.setText(measure.after());
             length.describe(words.of(measure.key(), Map.of("name", mark)), words.of(measure.key() + ".hint"));
             length.show(measure.length(), unit);

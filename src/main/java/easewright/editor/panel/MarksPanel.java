@@ -1,6 +1,7 @@
 package easewright.editor.panel;
 
 import easewright.editor.file.FileWork;
+import easewright.editor.mark.Made;
 import easewright.editor.mark.MarkProgress;
 import easewright.editor.mark.MarkState;
 import easewright.editor.mark.Marker;
@@ -9,10 +10,12 @@ import easewright.editor.model.Session;
 import easewright.text.Words;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
@@ -30,6 +33,8 @@ public final class MarksPanel extends VBox {
     private final Button next = new Button();
     private final Unseen unseen = new Unseen();
     private final Map<MarkState.Step, Node> pages = new EnumMap<>(MarkState.Step.class);
+    private final Label said = new Label();
+    private Optional<Made> made = Optional.empty();
 
     /**
      * @param shower  brings a piece into sight
@@ -48,7 +53,8 @@ public final class MarksPanel extends VBox {
         setId("marks");
         getStyleClass().add("marks");
         pages.put(MarkState.Step.SCALE, page(new ScaleStep(session, marker, files, this::toNext)));
-        pages.put(MarkState.Step.SUGGESTED, page(new SuggestStep(session, marker, shower, places, this::toNext)));
+        SuggestStep suggested = new SuggestStep(session, marker, shower, places, this::made);
+        pages.put(MarkState.Step.SUGGESTED, page(suggested));
         pages.put(MarkState.Step.PIECES, page(new PiecesStep(session, marker, places)));
         pages.put(MarkState.Step.SEAMS, page(new SeamsStep(session, marker)));
         pages.put(MarkState.Step.LEVELS, page(new LevelsStep(session, marker)));
@@ -71,7 +77,11 @@ public final class MarksPanel extends VBox {
         stack.getChildren().setAll(pages.values());
         stack.setMinHeight(0);
         VBox.setVgrow(stack, Priority.ALWAYS);
-        getChildren().setAll(row, stack, foot(onwards));
+        said.setId("marks-made");
+        said.setWrapText(true);
+        said.setMinHeight(USE_PREF_SIZE);
+        said.getStyleClass().add("marks-made");
+        getChildren().setAll(row, said, stack, foot(onwards, suggested.accept()));
         // A page that is not looked at waits until it is.
         session.deskProperty().addListener((o, before, now) -> showIfSeen());
         marker.stateProperty().addListener((o, before, now) -> showIfSeen());
@@ -86,8 +96,8 @@ public final class MarksPanel extends VBox {
         }
     }
 
-    /** On to the next part, and after the last to what all this is for. */
-    private HBox foot(Runnable onwards) {
+    /** On to the next part, and after the last to what all this is for; last, what makes what is suggested. */
+    private HBox foot(Runnable onwards, Button accept) {
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
         next.setId("mark-next");
@@ -102,9 +112,17 @@ public final class MarksPanel extends VBox {
                 onwards.run();
             }
         });
-        HBox box = new HBox(8, gap, next);
+        HBox box = new HBox(8, gap, next, accept);
         box.getStyleClass().add("mark-foot");
         return box;
+    }
+
+    /** On to the part that wants to be looked at, which says what was made. */
+    private void made(Made now) {
+        made = Optional.of(now);
+        marker.go(MarkProgress.afterSuggestions(marker.state(), session.desk().pattern()));
+        show();
+        toNext();
     }
 
     /** What was pressed is gone with what it offered: the keyboard goes to what comes next. */
@@ -136,10 +154,15 @@ public final class MarksPanel extends VBox {
                     MarkProgress.isDone(step, marker.state(), session.desk().pattern());
             tab.setText(done ? "\u2713 " + label : label);
             tab.setAccessibleText(done ? words.of("editor.step.done", Map.of("step", label)) : label);
-            Hints.on(tab, words.of("editor.step." + step.key() + ".hint"));
+            String hint = words.of("editor.step." + step.key() + ".hint");
+            Hints.on(tab, done ? words.of("editor.step.done.hint", Map.of("hint", hint)) : hint);
             tab.setSelected(step == now);
         });
         pages.forEach((step, page) -> page.setVisible(step == now));
+        Optional<String> news = made.filter(m -> now.compareTo(MarkState.Step.SUGGESTED) > 0)
+                .flatMap(m -> m.words(session.desk().pattern(), words));
+        said.setText(news.orElse(""));
+        Parts.present(said, news.isPresent());
         MarkState.Step[] steps = MarkState.Step.values();
         boolean last = now.ordinal() + 1 == steps.length;
         boolean open = MarkProgress.isOpen(marker.state());

@@ -1,9 +1,12 @@
 package easewright.editor.panel;
 
+import easewright.editor.file.FileWork;
 import easewright.editor.model.Desk;
 import easewright.editor.model.Session;
 import easewright.editor.model.ShortName;
+import easewright.text.Words;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import javafx.animation.PauseTransition;
@@ -19,6 +22,7 @@ import javafx.scene.input.ScrollEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 
 /**
@@ -31,6 +35,9 @@ public final class NoticeBar extends HBox {
     /** The button that puts the line away, and what is blank around the text. */
     private static final double ROUND_TEXT = 70;
 
+    /** Its lines are no longer than can be read at ease, pixels. */
+    private static final double MOST = 430;
+
     /** Long enough for a line to be read twice. */
     private static final Duration READ = Duration.seconds(12);
 
@@ -42,6 +49,12 @@ public final class NoticeBar extends HBox {
     private final PauseTransition read = new PauseTransition(READ);
     private final Label text = new Label();
     private final Button away = new Button("\u00d7");
+    private final Button again = new Button();
+    private final Button elsewhere = new Button();
+    /** What can be done where work could not be saved. */
+    private final HBox ways = new HBox(8, again, elsewhere);
+
+    private final FileWork files;
     /** What had the keys when they were given to what is said. */
     private Node before;
 
@@ -49,8 +62,9 @@ public final class NoticeBar extends HBox {
      * @param over    what it lies over
      * @param onwards gives the keys to something else once it is put away, if they came here by themselves
      */
-    public NoticeBar(Session session, Region over, Runnable onwards) {
+    public NoticeBar(Session session, FileWork files, Region over, Runnable onwards) {
         this.onwards = onwards;
+        this.files = files;
         this.session = session;
         setId("notice");
         getStyleClass().add("notice");
@@ -93,7 +107,7 @@ public final class NoticeBar extends HBox {
 
     /** How wide it may be, pixels. */
     void widest(double pixels) {
-        text.setMaxWidth(pixels - ROUND_TEXT);
+        text.setMaxWidth(Math.min(MOST, pixels) - ROUND_TEXT);
     }
 
     private void show(Desk desk) {
@@ -101,8 +115,14 @@ public final class NoticeBar extends HBox {
         if (desk.notice().isPresent()) {
             fill();
             Desk.Notice n = desk.notice().get();
-            text.setText(desk.words().of(n.key(), ShortName.in(n.values())));
+            Words words = desk.words();
+            text.setText(said(n, ShortName.in(n.values()), words));
             Hints.on(text, whole(n, desk));
+            Parts.present(ways, n.unsaved());
+            Parts.say(again, words, "editor.notice.again");
+            again.setAccessibleText(again.getText() + ": " + text.getText());
+            elsewhere.setText(words.of("editor.save-as.short"));
+            Hints.on(elsewhere, words.of("editor.save-as.hint"));
             pseudoClassStateChanged(BAD, n.bad());
             // The line itself cannot be gone to: it is heard with its only button.
             away.setAccessibleText(text.getText() + " " + desk.words().of("editor.notice.away"));
@@ -116,7 +136,12 @@ public final class NoticeBar extends HBox {
         if (values.containsKey("path")) {
             values.put("file", values.get("path"));
         }
-        return desk.words().of(notice.key(), values);
+        return said(notice, values, desk.words());
+    }
+
+    private static String said(Desk.Notice notice, Map<String, Object> values, Words words) {
+        String said = words.of(notice.key(), values);
+        return notice.unsaved() ? words.of("editor.notice.unsaved", Map.of("why", said)) : said;
     }
 
     /** Gives the keys to what is said, from wherever they are: so it is heard. Put away, it gives them back. */
@@ -142,7 +167,15 @@ public final class NoticeBar extends HBox {
     private void fill() {
         if (getChildren().isEmpty()) {
             text.setWrapText(true);
-            HBox.setHgrow(text, Priority.ALWAYS);
+            VBox told = new VBox(8, text, ways);
+            HBox.setHgrow(told, Priority.ALWAYS);
+            again.setId("notice-again");
+            again.setOnAction(e -> files.saveAgain());
+            elsewhere.setId("notice-save-as");
+            elsewhere.setOnAction(e -> files.saveAs());
+            for (Button way : List.of(again, elsewhere)) {
+                way.getStyleClass().add("small");
+            }
             away.getStyleClass().addAll("flat", "small");
             away.setOnAction(e -> putAway());
             away.setOnKeyPressed(e -> {
@@ -151,7 +184,7 @@ public final class NoticeBar extends HBox {
                     putAway();
                 }
             });
-            getChildren().setAll(text, away);
+            getChildren().setAll(told, away);
         }
     }
 }

@@ -31,6 +31,11 @@ import javafx.scene.layout.VBox;
 
 /** The marks of one piece after the other: name and count, edges, darts, notches, grain. */
 final class PiecesStep extends StepPage {
+    /** What stands before the fields at the left, and how wide those at the right are; pixels. */
+    private static final double LEAD = 76;
+
+    private static final double RIGHT = 90;
+
     private final OpenCard open;
     private final LineCard line;
     private final ComboBox<PieceView.Choice> pieces = new ComboBox<>();
@@ -87,7 +92,7 @@ final class PiecesStep extends StepPage {
         Label wrongName = new Label();
         name = new NameField(wrongName, text -> marker.attempt(p -> PieceEdits.rename(p, shownPiece, text)));
         name.setId("piece-name");
-        name.setPrefWidth(142);
+        name.setPrefWidth(150);
         Label wrongTimes = new Label();
         times = new NameField(
                 wrongTimes, text -> marker.attempt(p -> PieceEdits.cut(p, shownPiece, text, fold.isSelected())));
@@ -95,7 +100,7 @@ final class PiecesStep extends StepPage {
         times.setPrefWidth(48);
         size = new NameField(new Label(), text -> marker.attempt(p -> PieceEdits.size(p, shownPiece, text)));
         size.setId("piece-size");
-        size.setPrefWidth(64);
+        size.setPrefWidth(RIGHT);
         fold.setId("piece-fold");
         fold.setOnAction(e -> marker.attempt(p -> PieceEdits.cut(p, shownPiece, times.getText(), fold.isSelected())));
         lined.setId("piece-lined");
@@ -104,7 +109,8 @@ final class PiecesStep extends StepPage {
         Label wrongAllowance = new Label();
         allowance = LengthField.refusing(wrongAllowance, mm -> line(cutting.isSelected(), mm));
         allowance.setId("piece-allowance");
-        allowance.setPrefWidth(90);
+        allowance.setPrefWidth(RIGHT);
+        List.of(nameLabel, cutLabel, lineLabel).forEach(label -> label.setMinWidth(LEAD));
         ToggleGroup kinds = new OneOf();
         for (ToggleButton kind : List.of(stitching, cutting)) {
             kind.setToggleGroup(kinds);
@@ -247,6 +253,7 @@ final class PiecesStep extends StepPage {
         cutLabel.setText(words.of("editor.piece.times"));
         times.describe(words.of("editor.piece.times"), words.of("editor.piece.times.hint"));
         sizeLabel.setText(words.of("editor.piece.size"));
+        size.setPromptText(words.of("editor.piece.size.prompt"));
         size.describe(words.of("editor.piece.size"), words.of("editor.piece.size.hint"));
         Parts.say(fold, words, "editor.piece.on-fold");
         Parts.say(lined, words, "editor.piece.lined");

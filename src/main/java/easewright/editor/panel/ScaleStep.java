@@ -32,7 +32,9 @@ final class ScaleStep extends VBox {
     private final Label headline = new Label();
     private final Label size = new Label();
     private final VBox check = new VBox(6);
+    private final VBox lead = new VBox();
     private final VBox offers = new VBox(8);
+    private final Fold others = new Fold("scale-others", offers);
     private final Label measureTitle = new Label();
     private final Label measureLine = new Label();
     private final ToggleButton pick = new ToggleButton();
@@ -42,7 +44,7 @@ final class ScaleStep extends VBox {
 
     private final Label lengthLabel = new Label();
     private final LengthField length;
-    private final VBox measure;
+    private final Fold measure;
     private final LayersCard layers;
     private final Label statedAsk = new Label();
     private final RadioButton statedKeep = new RadioButton();
@@ -88,7 +90,7 @@ final class ScaleStep extends VBox {
         reading.textProperty().bind(length.readingProperty());
         HBox typed = new HBox(8, lengthLabel, length, reading);
         typed.setAlignment(Pos.CENTER_LEFT);
-        measure = new VBox(8, measureTitle, measureLine, new HBox(8, pick, lines), typed, wrong);
+        measure = new Fold("scale-otherwise", new VBox(8, measureLine, new HBox(8, pick, lines), typed, wrong));
         HBox.setHgrow(lines, Priority.ALWAYS);
         HBox head = new HBox(10, sign, new VBox(2, headline, size));
         statedAsk.setWrapText(true);
@@ -100,7 +102,7 @@ final class ScaleStep extends VBox {
         statedKeep.setId("stated-keep");
         statedMove.setId("stated-move");
         statedKeep.setSelected(true);
-        getChildren().setAll(layers, head, check, stated, offers, measure);
+        getChildren().setAll(layers, head, check, stated, lead, others, measureTitle, measure);
         session.deskProperty().addListener((o, before, now) -> show());
         marker.stateProperty().addListener((o, before, now) -> show());
         show();
@@ -116,7 +118,7 @@ final class ScaleStep extends VBox {
         if (desk != shownFor) {
             shownFor = desk;
             layers.show(desk);
-            ScaleView view = ScaleView.of(desk, marker.sheet());
+            ScaleView view = ScaleView.of(desk, marker.sheet(), marker.source());
             if (!view.equals(shown)) {
                 shown = view;
                 fill(view, words);
@@ -174,22 +176,26 @@ final class ScaleStep extends VBox {
             Hints.on(statedMove, words.of("editor.scale.stated.hint"));
         });
         Parts.present(stated, view.stated().isPresent());
+        lead.getChildren().clear();
         offers.getChildren().clear();
-        int number = 0;
-        for (ScaleView.Offer offer : view.offers()) {
-            offers.getChildren().add(offer(offer, words, number++));
+        for (int i = 0; i < view.offers().size(); i++) {
+            boolean leads = i == 0 && view.leads();
+            (leads ? lead : offers).getChildren().add(offer(view.offers().get(i), words, i, leads));
         }
-        Parts.present(offers, !view.offers().isEmpty());
+        Parts.present(lead, !lead.getChildren().isEmpty());
+        Parts.present(others, !offers.getChildren().isEmpty());
+        others.show(words.of("editor.scale.others"), words.of("editor.scale.others.hint"), view.leads());
         boolean open = view.locked().isEmpty();
         // A thing to do only while the scale is not proved.
         boolean asked = open && !view.proved();
-        measureTitle.setText(
-                open ? words.of(asked ? "editor.scale.measure" : "editor.scale.measure-anew") : view.locked());
+        measureTitle.setText(open ? words.of("editor.scale.measure") : view.locked());
+        Parts.present(measureTitle, asked || !open);
         measureTitle.getStyleClass().remove("section-title");
         if (asked) {
             measureTitle.getStyleClass().add("section-title");
         }
-        measure.getChildren().stream().skip(1).forEach(n -> n.setDisable(!open));
+        measure.show(words.of("editor.scale.measure-anew"), words.of("editor.scale.measure-anew.hint"), !asked);
+        Parts.present(measure, open);
         filling = true;
         lines.getItems().setAll(view.lines());
         filling = false;
@@ -198,7 +204,7 @@ final class ScaleStep extends VBox {
         Heard.name(lines, words.of("editor.scale.lines.name"));
     }
 
-    private HBox offer(ScaleView.Offer offer, Words words, int number) {
+    private HBox offer(ScaleView.Offer offer, Words words, int number, boolean leads) {
         Label line = new Label(offer.words());
         line.setWrapText(true);
         line.setMaxWidth(Double.MAX_VALUE);
@@ -206,16 +212,18 @@ final class ScaleStep extends VBox {
         Button take = new Button(offer.take());
         take.setId("scale-offer-" + number);
         Parts.about(take, offer.words());
-        take.getStyleClass().add("small");
+        take.getStyleClass().add(leads ? "accent" : "small");
         take.setMinWidth(USE_PREF_SIZE);
         Hints.on(take, words.of("editor.scale.take.hint"));
         take.setOnAction(e -> {
-            marker.scale(offer.mmPerUnit(), statedMove.isSelected());
+            marker.scale(offer, statedMove.isSelected());
             done.run();
         });
         HBox row = new HBox(10, line, take);
         row.setAlignment(Pos.CENTER_LEFT);
-        row.getStyleClass().add("list-row");
+        if (!leads) {
+            row.getStyleClass().add("list-row");
+        }
         return row;
     }
 }

@@ -16,6 +16,8 @@ import java.util.Optional;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.ButtonBase;
+import javafx.scene.control.ContentDisplay;
+import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
@@ -29,9 +31,14 @@ import javafx.scene.layout.VBox;
 public final class SheetPanel extends VBox {
     private final Map<String, Node> pages = new LinkedHashMap<>();
     private final Map<String, ToggleButton> tabs = new LinkedHashMap<>();
+    /** How much there is on a page, which has its place on the tab while there is nothing as well. */
+    private final Map<String, Label> counts = Map.of("true", new Label(), "notes", new Label());
 
     /** Of the window's width, and in pixels: in a wide window names and lines find more room. */
     private static final double SHARE = 0.29;
+
+    /** Room for a count on a tab, pixels. */
+    private static final double COUNT = 20;
 
     private static final double NARROWEST = 452;
     private static final double WIDEST = 560;
@@ -108,6 +115,12 @@ public final class SheetPanel extends VBox {
                 session.goOn();
                 turnTo(key);
             });
+            if (counts.containsKey(key)) {
+                tab.setGraphic(counts.get(key));
+                tab.setContentDisplay(ContentDisplay.RIGHT);
+                tab.setGraphicTextGap(3);
+                counts.get(key).setMinWidth(COUNT);
+            }
             tab.setMaxWidth(Double.MAX_VALUE);
             HBox.setHgrow(tab, Priority.ALWAYS);
             tabs.put(key, tab);
@@ -228,18 +241,18 @@ public final class SheetPanel extends VBox {
 
     private void show(Desk desk) {
         Words words = desk.words();
-        // Until the bench has looked, what the checks have found.
-        long untrue = bench.work()
-                .map(w -> (long) w.offers().size() + w.places().size())
-                .orElseGet(() -> Notes.untrue(desk));
-        Map<String, Long> counts = Map.of("true", untrue, "notes", (long) Notes.count(desk));
+        // Until the bench has looked, what the checks have found. A seam that does not fit counts once, among the
+        // notes.
+        long untrue = bench.work().map(w -> (long) w.places().size()).orElseGet(() -> Notes.untrue(desk));
+        Map<String, Long> found = Map.of("true", untrue, "notes", (long) Notes.count(desk));
         tabs.forEach((key, tab) -> {
-            long count = counts.getOrDefault(key, 0L);
-            // Said once: a word that is put there and taken away again is laid out anew in every frame of a pull.
-            tab.setText(
-                    count > 0
-                            ? words.of("editor.page." + key + ".count", Map.of("count", count))
-                            : words.of("editor.page." + key));
+            String title = words.of("editor.page." + key);
+            tab.setText(title);
+            long count = found.getOrDefault(key, 0L);
+            if (counts.containsKey(key)) {
+                counts.get(key).setText(count > 0 ? words.of("editor.page.count", Map.of("count", count)) : "");
+                tab.setAccessibleText(title + " " + counts.get(key).getText());
+            }
             Hints.on(tab, words.of("editor.page." + key + ".hint"));
         });
         Parts.present(this, desk.isOpen());

@@ -16,6 +16,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.scene.shape.SVGPath;
+import javafx.scene.text.TextAlignment;
 
 /** What lies on the table while it is empty: three steps, a file to open, samples to try. */
 public final class StartPanel extends VBox {
@@ -77,9 +78,14 @@ public final class StartPanel extends VBox {
         for (Sample sample : samples) {
             tries.getChildren().add(card(sample, words));
         }
+        Label paper = new Label(words.of("editor.start.paper"));
+        paper.setId("start-paper");
+        paper.setWrapText(true);
+        paper.setTextAlignment(TextAlignment.CENTER);
+        paper.getStyleClass().add("quiet");
         Label keys = new Label(words.of("editor.start.keys"));
         keys.getStyleClass().add("quiet");
-        getChildren().setAll(title, line, steps, open, or, tries, keys);
+        getChildren().setAll(title, line, steps, open, paper, or, tries, keys);
     }
 
     private Button card(Sample sample, Words words) {

@@ -1,5 +1,6 @@
 package easewright.editor.panel;
 
+import easewright.editor.mark.Made;
 import easewright.editor.mark.MarkState;
 import easewright.editor.mark.Marker;
 import easewright.editor.mark.SuggestView;
@@ -50,9 +51,10 @@ final class SuggestStep extends StepPage {
     /**
      * @param shower brings a piece into sight
      * @param places brings a place into sight
-     * @param done   called when the marks were made
+     * @param made   told when marks were made
      */
-    SuggestStep(Session session, Marker marker, Consumer<String> shower, Consumer<Pointed> places, Runnable done) {
+    SuggestStep(
+            Session session, Marker marker, Consumer<String> shower, Consumer<Pointed> places, Consumer<Made> made) {
         super(session, marker, MarkState.Step.SUGGESTED);
         open = new OpenCard(session, marker, places);
         this.shower = shower;
@@ -60,10 +62,7 @@ final class SuggestStep extends StepPage {
         accept.setId("suggest-accept");
         accept.getStyleClass().add("accent");
         accept.setMinWidth(USE_PREF_SIZE);
-        accept.setOnAction(e -> {
-            marker.suggesting().accept();
-            done.run();
-        });
+        accept.setOnAction(e -> marker.suggesting().accept().ifPresent(made));
         all.setId("suggest-all");
         all.getStyleClass().add("small");
         all.setOnAction(e -> marker.suggesting().tickAll(true));
@@ -72,12 +71,15 @@ final class SuggestStep extends StepPage {
         none.setOnAction(e -> marker.suggesting().tickAll(false));
         again.setId("suggest-again");
         again.setOnAction(e -> marker.suggesting().again());
-        Region gap = new Region();
-        HBox.setHgrow(gap, Priority.ALWAYS);
-        head = new HBox(8, accept, gap, all, none);
+        head = new HBox(8, all, none);
         head.setAlignment(Pos.CENTER_LEFT);
         list.setSpacing(14);
         begin(open, intro, again, head, list);
+    }
+
+    /** Makes the marks that are ticked. It stands at the foot of all parts, while there is something to be made. */
+    Button accept() {
+        return accept;
     }
 
     @Override
@@ -123,12 +125,14 @@ final class SuggestStep extends StepPage {
             intro.setText(shown.intro());
         }
         accept.setDisable(!ready || shown == null || shown.taken() == 0);
+        Parts.present(accept, shown != null && shown.taken() > 0);
     }
 
     /** Whoever comes again finds the list as it is now. */
     @Override
     void left() {
         shown = null;
+        Parts.present(accept, false);
         clear();
     }
 

@@ -19,10 +19,17 @@ public final class TableFoot extends VBox {
     private static final double LEAST = 200;
     private static final double MOST = 720;
 
+    /** With less beside the legend, what has happened is told above it. */
+    private static final double LEAST_TOLD = 300;
+
     private final HintBar hint;
     private final NoticeBar notice;
     private final Region beside;
     private final Region over;
+    /** How wide and how high the legend is where it stands in the other corner, pixels. */
+    private double taken;
+
+    private double high;
 
     /**
      * @param beside what it stands beside
@@ -46,19 +53,34 @@ public final class TableFoot extends VBox {
         fit();
     }
 
+    /** What has happened is told beside the legend where there is room, else above it: the legend keeps its place. */
+    public void standBeside(LegendBar legend) {
+        InvalidationListener moved = o -> {
+            taken = legend.atFootProperty().get() ? legend.getWidth() + APART : 0;
+            high = legend.atFootProperty().get() ? legend.getHeight() + APART / 2 : 0;
+            fit();
+        };
+        legend.atFootProperty().addListener(moved);
+        legend.widthProperty().addListener(moved);
+        legend.heightProperty().addListener(moved);
+        hint.visibleProperty().addListener(moved);
+    }
+
     private void fit() {
         double left = beside.isVisible() ? beside.getWidth() + 2 * APART : APART;
         StackPane.setAlignment(this, beside.isVisible() ? Pos.BOTTOM_LEFT : Pos.BOTTOM_CENTER);
         StackPane.setMargin(this, new Insets(APART, APART, APART, left));
-        double widest = Math.max(LEAST, Math.min(MOST, over.getWidth() - left - APART));
-        hint.setMaxWidth(widest);
-        notice.widest(widest);
+        double widest = Math.max(LEAST, over.getWidth() - left - APART);
+        hint.setMaxWidth(Math.min(MOST, widest));
+        boolean fits = widest - taken >= LEAST_TOLD;
+        notice.widest(fits ? widest - taken : widest);
+        VBox.setMargin(notice, new Insets(0, 0, fits || hint.isVisible() ? 0 : high, 0));
     }
 
-    /** How much of the foot of the table it takes, pixels; 0 while nothing is said. */
+    /** How much of the foot of the table is taken while it says what the next click does, pixels; else 0. */
     public ObservableNumberValue roomProperty() {
-        return Bindings.when(hint.visibleProperty().or(notice.visibleProperty()))
-                .then(widthProperty().add(APART))
+        return Bindings.when(hint.visibleProperty())
+                .then(hint.widthProperty().add(APART))
                 .otherwise(0);
     }
 

@@ -23,16 +23,20 @@ final class TableSight {
 
     private TableScene scene = TableScene.EMPTY;
 
+    /** The level that is marked. */
+    private Optional<String> level = Optional.empty();
+
     void take(Desk desk, Optional<MarkHand> hand) {
         seen.set(seen(desk, hand));
-        scenes.forMarks(hand.map(MarkHand::isOpen).orElse(false));
+        level = hand.flatMap(MarkHand::level);
+        scenes.forMarks(hand.map(MarkHand::isOpen).orElse(false), level);
         scene = scenes.of(seen.get(), hand.map(MarkHand::isScaling).orElse(false));
         legend.set(desk.isOpen() ? Legend.of(scene) : Legend.NONE);
     }
 
     /** Whether the desk would be seen otherwise than it is. */
     boolean isOutdated(Desk desk, Optional<MarkHand> hand) {
-        return seen(desk, hand) != seen.get();
+        return seen(desk, hand) != seen.get() || !hand.flatMap(MarkHand::level).equals(level);
     }
 
     private static Desk seen(Desk desk, Optional<MarkHand> hand) {

@@ -31,6 +31,12 @@ import javafx.scene.layout.VBox;
 public final class TopBar extends HBox {
     private static final PseudoClass BAD = PseudoClass.getPseudoClass("bad");
 
+    /** In a narrow window what is in the middle has so much, even if it has to leave the middle for it; pixels. */
+    private static final double LEAST_MIDDLE = 200;
+
+    /** So many names of a path are told. */
+    private static final int TOLD = 2;
+
     private final SplitMenuButton open = new SplitMenuButton();
     private final Button save = new Button();
     private final Button export = new Button();
@@ -92,9 +98,8 @@ public final class TopBar extends HBox {
         for (Region each : List.of(cm, inch, lamp)) {
             each.setMinWidth(USE_PREF_SIZE);
         }
-        // As wide as what is on the left, where there is room, so that the name stands in the middle of the window;
-        // what
-        // the middle says in whole comes first.
+        // As wide as what is on the left, where there is room, so that the name stands in the middle of the window; a
+        // long name is cut short for that.
         right.prefWidthProperty()
                 .bind(Bindings.createDoubleBinding(
                         () -> {
@@ -103,7 +108,7 @@ public final class TopBar extends HBox {
                                     - snappedRightInset()
                                     - left.getWidth()
                                     - 2 * getSpacing()
-                                    - middle.prefWidth(-1);
+                                    - Math.min(LEAST_MIDDLE, middle.prefWidth(-1));
                             return Math.max(right.minWidth(-1), Math.min(left.getWidth(), room));
                         },
                         widthProperty(),
@@ -149,8 +154,13 @@ public final class TopBar extends HBox {
     private void recent() {
         List<Path> recent = files.recent();
         open.getItems().clear();
+        if (!recent.isEmpty()) {
+            MenuItem head = new MenuItem(files.words().of("editor.recent"));
+            head.setDisable(true);
+            open.getItems().add(head);
+        }
         for (Path file : recent) {
-            MenuItem item = new MenuItem(file.getFileName() + "  \u2013  " + file.getParent());
+            MenuItem item = new MenuItem(file.getFileName() + "  \u2013  " + folder(file));
             item.setMnemonicParsing(false);
             item.setOnAction(e -> files.open(file));
             open.getItems().add(item);
@@ -160,6 +170,13 @@ public final class TopBar extends HBox {
             none.setDisable(true);
             open.getItems().add(none);
         }
+    }
+
+    /** The folder of a file, of which the last names tell one from another. */
+    private static String folder(Path file) {
+        Path folder = file.getParent();
+        int names = folder == null ? 0 : folder.getNameCount();
+        return names <= TOLD ? String.valueOf(folder) : "\u2026/" + folder.subpath(names - TOLD, names);
     }
 
     private void show(Desk desk) {
@@ -197,9 +214,7 @@ public final class TopBar extends HBox {
         name.setText(desk.file().map(f -> f.name()).orElse(words.of("editor.title")));
         Hints.on(name, desk.file().flatMap(OpenFile::path).map(Path::toString).orElse(name.getText()));
         Optional<SavingDoes> saving = saving(desk);
-        state.setText(saving.map(does -> does.brief(words))
-                .or(() -> state(desk).map(words::of))
-                .orElse(""));
+        state.setText(state(desk).map(words::of).orElse(""));
         String does = saving.map(d -> d.whole(words)).orElse("");
         Hints.on(state, does.isEmpty() ? state.getText() : does);
         if (!does.isEmpty()) {
@@ -210,10 +225,15 @@ public final class TopBar extends HBox {
     }
 
     private Optional<String> state(Desk desk) {
+        boolean trying = desk.shownTrial().isPresent();
         return desk.file().map(file -> {
-            String saved = file.saved() ? "editor.state.saved" : "editor.state.opened";
-            String unsaved = files.unsafeProperty().get() ? "editor.state.unsafe" : "editor.state.unsaved";
-            return desk.isSaved() ? saved : unsaved;
+            if (desk.isSaved()) {
+                return trying ? "editor.state.trial" : file.saved() ? "editor.state.saved" : "editor.state.opened";
+            }
+            if (files.unsafeProperty().get()) {
+                return "editor.state.unsafe";
+            }
+            return trying ? "editor.state.unsaved-trial" : "editor.state.unsaved";
         });
     }
 

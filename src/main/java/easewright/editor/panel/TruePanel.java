@@ -196,13 +196,26 @@ public final class TruePanel extends SheetPage {
         all.setText(words.of(
                 some ? "editor.true.all-that-can" : "editor.true.all",
                 Map.of("count", work.possible(), "of", work.places().size())));
-        all.setOnAction(e -> bench.trueAll());
-        list.getChildren().add(head(words.of("editor.true.places"), work.possible() > 1 ? List.of(all) : List.of()));
-        if (work.possible() > 1 && work.redrawing() > 0) {
+        all.setOnAction(e -> bench.trueAll(true));
+        boolean several = work.possible() > 1;
+        boolean guarded = several && work.redrawing() > 0;
+        long free = work.possible() - work.redrawing();
+        Button unguarded = button("true-all-free", words, "editor.true.all-free");
+        unguarded.setText(words.of(
+                "editor.true.all-free",
+                Map.of("count", free, "of", work.places().size())));
+        unguarded.setOnAction(e -> bench.trueAll(false));
+        List<Button> beside =
+                !several ? List.of() : !guarded ? List.of(all) : free > 0 ? List.of(unguarded) : List.of();
+        list.getChildren().add(head(words.of("editor.true.places"), beside));
+        if (guarded) {
             Label redraws = quiet(words.of("editor.true.all-protected", Map.of("count", work.redrawing())));
-            redraws.getStyleClass().add("list-row");
             redraws.setMaxWidth(Double.MAX_VALUE);
-            list.getChildren().add(redraws);
+            HBox.setHgrow(redraws, Priority.ALWAYS);
+            HBox row = new HBox(8, redraws, all);
+            row.setAlignment(Pos.CENTER_LEFT);
+            row.getStyleClass().add("list-row");
+            list.getChildren().add(row);
         }
         for (int i = 0; i < work.places().size(); i++) {
             place(i, work.places().get(i), words);

@@ -12,6 +12,7 @@ import easewright.print.InSizes;
 import easewright.print.Misfit;
 import easewright.print.Reading;
 import easewright.print.SourceNotes;
+import easewright.print.StillMissing;
 import easewright.print.report.Part.Figure;
 import easewright.print.report.Part.Figures;
 import easewright.print.report.Part.Grid;
@@ -120,6 +121,8 @@ public record ReportContent(String title, String byline, List<Part> parts, Repor
             cards.add(LevelCard.key(words));
             parts.add(new Figures(cards));
             parts.add(before.isPresent() ? easeRows.compared(old, now) : easeRows.plain(now));
+            StillMissing.of(after.pattern(), after.sheet(), words)
+                    .ifPresent(missing -> parts.add(new Paragraph(missing, false)));
             if (EaseText.wishForSizes(after.sheet())) {
                 parts.add(new Paragraph(words.of("ease.wish-sizes"), true));
             }

@@ -42,6 +42,11 @@ final class Bare {
         return of(Samples.svg(Samples.drafts().get(0).draft()).replaceFirst("(?s)<metadata>.*</metadata>", ""));
     }
 
+    /** Sets the scale, as from a line that was measured. */
+    void scale(double mmPerUnit, boolean statedToo) {
+        marker.scale(new ScaleView.Offer("", "", mmPerUnit, Optional.empty()), statedToo);
+    }
+
     /** A line beside the outlines of pieces. */
     OtherLines.Other other(String id) {
         return OtherLines.on(marker.sheet()).stream()

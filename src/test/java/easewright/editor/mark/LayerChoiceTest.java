@@ -185,7 +185,8 @@ class LayerChoiceTest {
         assertThat(choice.only("s36")).containsExactlyInAnyOrder("s36", "more");
         choose(bare, choice.only("s36").toArray(String[]::new));
         assertThat(ids(bare)).containsExactlyInAnyOrder("square", "front-s36", "gauge");
-        assertThat(ScaleView.of(bare.session.desk(), bare.marker.sheet()).offers())
+        assertThat(ScaleView.of(bare.session.desk(), bare.marker.sheet(), bare.marker.source())
+                        .offers())
                 .as("the square is 100 mm and should be 101.6")
                 .isNotEmpty();
     }
@@ -193,7 +194,7 @@ class LayerChoiceTest {
     @Test
     void aNewScaleIsKept() throws Exception {
         Bare bare = Bare.of(NEST);
-        bare.marker.scale(2, false);
+        bare.scale(2, false);
         choose(bare, "s40");
         assertThat(bare.piece("front-s40").outline().box().width()).isEqualTo(432);
         assertThat(bare.marker.sheet().captions().get(0).middle().y()).isGreaterThan(300);

@@ -130,6 +130,11 @@ class LevelEditsTest {
         assertThat(height(placed, "back"))
                 .as("from the corner at the seam, not from the raised centre")
                 .isCloseTo(227, within(1e-9));
+        assertThat(LevelEdits.below(placed, "hip", "waist").orElseThrow())
+                .as("what was typed, although it lies at unequal distances")
+                .isCloseTo(127, within(1e-9));
+        assertThat(LevelEdits.below(LevelEdits.distance(placed, "back", "hip", 100), "hip", "waist"))
+                .isEmpty();
         assertThat(LevelEdits.meetings(placed, Measures.of(placed), "hip"))
                 .singleElement()
                 .satisfies(m -> assertThat(m.isApart()).isFalse());

@@ -76,7 +76,7 @@ class RestingMarksTest {
     void whatRestsIsSavedAtTheScaleThatIsSetThen() throws Exception {
         Bare bare = withNotchAt38();
         choose(bare, "s40");
-        bare.marker.scale(2, false);
+        bare.scale(2, false);
         Bare again = saved(bare);
         choose(again, "s38");
         hasItsNotch(again, 2);
@@ -87,7 +87,7 @@ class RestingMarksTest {
         Bare bare = withNotchAt38();
         choose(bare, "s40");
         Bare again = saved(bare);
-        again.marker.scale(2, false);
+        again.scale(2, false);
         choose(again, "s36");
         Bare third = saved(again);
         choose(third, "s38");
@@ -98,7 +98,7 @@ class RestingMarksTest {
     void marksComeBackAtTheScaleThatIsSetMeanwhile() throws Exception {
         Bare bare = withNotchAt38();
         choose(bare, "s36");
-        bare.marker.scale(2, false);
+        bare.scale(2, false);
         assertThat(choose(bare, "s36", "s38").bare()).isEmpty();
         hasItsNotch(bare, 2);
     }
@@ -144,7 +144,7 @@ class RestingMarksTest {
             Bare bare = withNotchAt38();
             choose(bare, "s40");
             Bare work = reopened ? saved(bare) : bare;
-            work.marker.scale(2, true);
+            work.scale(2, true);
             Bare third = saved(work);
             choose(third, "s38");
             assertThat(third.piece("front-s38").allowance()).isEqualTo(30);
@@ -161,10 +161,10 @@ class RestingMarksTest {
     @Test
     void theNewestMarksComeBackWhateverTheScaleWas() throws Exception {
         Bare bare = withNotchAt38();
-        bare.marker.scale(2, false);
+        bare.scale(2, false);
         bare.marker.tryTo(p -> PieceEdits.notch(p, "front-s38", new Point(616, 700)));
         choose(bare, "s40");
-        bare.marker.scale(1, false);
+        bare.scale(1, false);
         Bare again = saved(bare);
         choose(again, "s38");
         choose(bare, "s38");
@@ -205,7 +205,7 @@ class RestingMarksTest {
             for (String key : List.of("s38", "s40", "s36", "s38", "s40")) {
                 assertThat(choose(bare, key).gone()).as(key).isEmpty();
             }
-            bare.marker.scale(2, false);
+            bare.scale(2, false);
             choose(bare, "s36");
             assertThat(written(bare)).doesNotContain("resting");
         }

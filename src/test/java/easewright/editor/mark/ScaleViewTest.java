@@ -32,7 +32,11 @@ class ScaleViewTest {
     }
 
     private ScaleView view() {
-        return ScaleView.of(session.desk(), marker.sheet());
+        return ScaleView.of(session.desk(), marker.sheet(), marker.source());
+    }
+
+    private void take(int offer) {
+        marker.scale(view().offers().get(offer), false);
     }
 
     private double wide() {
@@ -66,15 +70,38 @@ class ScaleViewTest {
                 .singleElement()
                 .satisfies(c -> assertThat(c.words()).contains("4 cm").endsWith("as it should."));
         open("viewBox='0 0 600 600'", BODY + square);
-        marker.scale(view().offers().get(0).mmPerUnit(), false);
+        take(0);
         assertThat(wide()).isCloseTo(200, within(1e-6));
+        assertThat(view().headline()).isEqualTo("Set from the square marked \u201c4 cm\u201d");
+        assertThat(view().checks())
+                .singleElement()
+                .satisfies(c -> assertThat(c.words()).contains("another line", "40\u00a0cm", "front"));
+        // Whoever clicks a side of the square and types what is written in it has proved no more.
+        open("viewBox='0 0 600 600'", BODY + square);
+        marker.choose(view().lines().get(0).line());
+        marker.prove(40, false);
+        assertThat(view().headline()).isEqualTo("Set from the square marked \u201c4 cm\u201d");
+        session.undo();
+        marker.choose(view().lines().get(1).line());
+        marker.prove(400, false);
+        assertThat(view().headline()).isEqualTo("Set from the line you measured");
+        assertThat(view().checks())
+                .singleElement()
+                .satisfies(c -> assertThat(c.words()).contains("4 cm").endsWith("as it should."));
+        // What was saved does not say from what it was set.
+        byte[] saved =
+                session.desk().file().orElseThrow().svg().write(session.desk().pattern());
+        session.open(Opened.of(new OpenFile(SvgFile.read(saved, "saved.svg"), Optional.empty(), "saved.svg")));
+        marker.open(true);
+        assertThat(view().headline()).isEqualTo("The scale was set by hand");
         assertThat(view().checks()).hasSize(2);
         assertThat(view().checks().get(0).words()).contains("If the scale was set from it, that proves nothing");
-        assertThat(view().checks().get(1).words()).contains("40\u00a0cm").contains("front");
         String ruler = "<path d='M10 60h30'/><text x='12' y='62' font-size='3'>3 cm</text>";
         open("viewBox='0 0 600 600'", BODY + square + ruler);
-        marker.scale(view().offers().get(0).mmPerUnit(), false);
-        assertThat(view().checks().get(1).words()).contains("3 cm").endsWith("as it should.");
+        take(0);
+        assertThat(view().checks())
+                .singleElement()
+                .satisfies(c -> assertThat(c.words()).contains("3 cm").endsWith("as it should."));
     }
 
     /** 600 mm and 400 mm: 23.62 in and 15.75 in. */
@@ -94,16 +121,18 @@ class ScaleViewTest {
         assertThat(view().proved()).isFalse();
         assertThat(view().offers())
                 .singleElement()
-                .satisfies(offer -> assertThat(offer.words()).contains("measures 4\u00a0cm", "80\u00a0% of its size"));
+                .satisfies(offer -> assertThat(offer.words())
+                        .contains("measures 4\u00a0cm", "If it is 5\u00a0cm, front is 50\u00a0cm tall."));
         session.setUnit(LengthUnit.INCH);
         assertThat(view().offers().get(0).take()).isEqualTo("It is 5\u00a0cm");
-        marker.scale(view().offers().get(0).mmPerUnit(), false);
+        take(0);
         assertThat(wide()).isCloseTo(250, within(1e-6));
         assertThat(view().proved()).isTrue();
         assertThat(view().offers()).isEmpty();
 
         // Ten times too large, as when millimetres are typed where centimetres are meant.
-        marker.scale(session.desk().pattern().scale().mmPerUnitX() * 10, false);
+        marker.choose(view().lines().get(0).line());
+        marker.prove(500, false);
         assertThat(view().proved()).isFalse();
         assertThat(view().offers()).hasSize(1);
     }
@@ -116,11 +145,27 @@ class ScaleViewTest {
         assertThat(view().size()).startsWith("front is taken to be ").endsWith(" tall until you set the scale.");
         assertThat(view().offers()).hasSize(4);
         assertThat(view().offers().get(0).mmPerUnit()).isCloseTo(25.4 / 72, within(1e-12));
-        marker.scale(view().offers().get(0).mmPerUnit(), false);
+        take(0);
         assertThat(wide()).isCloseTo(200 * 25.4 / 72, within(1e-9));
         assertThat(session.desk().pattern().scale().proof()).isEqualTo(Scale.Proof.KNOWN_LINE);
         session.undo();
         assertThat(session.desk().pattern().scale().proof()).isEqualTo(Scale.Proof.UNPROVED);
+    }
+
+    /** A square that says what a usual unit says as well is one answer with it, and goes first. */
+    @Test
+    void whatASquareSaysIsOfferedOnce() throws SvgProblem {
+        String square = "<path d='M10 10h113.386v113.386h-113.386z'/><text x='12' y='30' font-size='6'>4 cm</text>";
+        String sewn = "<path d='M110 110H290V490H110Z'/>";
+        open("viewBox='0 0 700 700'", BODY + sewn + square);
+        assertThat(view().leads()).isTrue();
+        assertThat(view().offers()).extracting(ScaleView.Offer::mmPerUnit).doesNotHaveDuplicates();
+        double marked = 40 / 113.386;
+        assertThat(view().offers().get(0).mmPerUnit()).isCloseTo(marked, within(1e-9));
+        assertThat(view().offers())
+                .filteredOn(o -> Math.abs(o.mmPerUnit() / marked - 1) < 0.01)
+                .hasSize(1);
+        assertThat(view().offers().get(0).words()).endsWith("front is 14.1\u00a0cm tall, allowances included.");
     }
 
     /** A page of A4 in millimetres without saying so: the millimetre goes first, each reading is offered once. */

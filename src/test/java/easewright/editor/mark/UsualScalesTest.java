@@ -36,16 +36,16 @@ class UsualScalesTest {
         assertThat(offers.get(3).words()).contains("40\u00a0cm");
     }
 
-    /** The largest piece of a garment is 10 cm to 2.5 m long. */
+    /** The largest piece of a garment is 10 cm to 1.7 m long. */
     @Test
     void aMillimetreIsNotOfferedWhereNobodyCouldWearThePiece() throws SvgProblem {
-        for (int tall : new int[] {99, 2501}) {
+        for (int tall : new int[] {99, 1701}) {
             assertThat(offers(piece(tall)))
                     .as("%s", tall)
                     .hasSize(3)
                     .noneMatch(offer -> Math.abs(offer.mmPerUnit() - 1) < 1e-9);
         }
-        for (int tall : new int[] {100, 2500}) {
+        for (int tall : new int[] {100, 1700}) {
             assertThat(offers(piece(tall))).as("%s", tall).hasSize(4);
         }
     }

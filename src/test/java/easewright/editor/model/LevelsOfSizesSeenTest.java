@@ -58,7 +58,7 @@ class LevelsOfSizesSeenTest {
 
     @Test
     void whileMarksAreMadeThoseOfAllSizesAreSeen() {
-        scenes.forMarks(true);
+        scenes.forMarks(true, Optional.empty());
         assertThat(withLevels()).hasSize(6).allSatisfy(LevelsOfSizesSeenTest::assertSaid);
     }
 }

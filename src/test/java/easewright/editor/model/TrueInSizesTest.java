@@ -81,7 +81,7 @@ class TrueInSizesTest {
     void trueAllLeavesTheOtherSizesAsTheyAreInThePatternAndInTheFile() throws Exception {
         want(w -> w.withAlsoIn(Set.of("14")));
         Pattern before = session.desk().pattern();
-        Pattern made = TrueWork.all(before, session.desk().sizesTaking());
+        Pattern made = TrueWork.all(before, session.desk().sizesTaking(), true);
         for (String size : List.of("10", "14")) {
             assertThat(of(made, size)).isNotEqualTo(of(before, size));
         }

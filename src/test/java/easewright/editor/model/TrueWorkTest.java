@@ -204,10 +204,30 @@ class TrueWorkTest {
     @Test
     void allAtOnceAreAChangeEachAndOneStepBack() {
         long possible = TrueWork.of(session.desk()).possible();
-        session.edit(TrueWork.all(session.desk().pattern(), List.of()));
+        session.edit(TrueWork.all(session.desk().pattern(), List.of(), true));
         assertThat(Course.of(session.desk()).lines()).hasSize((int) possible);
         session.undo();
         assertThat(session.desk().pattern().changes()).isEmpty();
+    }
+
+    /** Whoever does not ask for what is protected to be redrawn keeps it, point for point. */
+    @Test
+    void allThatIsNotProtectedLeavesProtectedEdgesAlone() {
+        Pattern before = session.desk().pattern();
+        TrueWork work = TrueWork.of(session.desk());
+        assertThat(work.redrawing()).isPositive().isLessThan(work.possible());
+        Pattern made = TrueWork.all(before, List.of(), false);
+        assertThat(made.changes()).hasSizeGreaterThanOrEqualTo((int) (work.possible() - work.redrawing()));
+        for (Piece piece : before.pieces()) {
+            Piece now = made.piece(piece.id()).orElseThrow();
+            for (Edge edge : piece.edges()) {
+                if (edge.isProtected()) {
+                    assertThat(now.edge(edge.name()).orElseThrow().on(now.outline()))
+                            .as(piece.name() + " " + edge.name())
+                            .isEqualTo(edge.on(piece.outline()));
+                }
+            }
+        }
     }
 
     @Test
@@ -258,7 +278,7 @@ class TrueWorkTest {
         session.chooseLevel("waist");
         keep(24);
         session.edit(FollowUp.of(session.desk()).get(0).presses().get(0).result());
-        session.edit(TrueWork.all(session.desk().pattern(), List.of()));
+        session.edit(TrueWork.all(session.desk().pattern(), List.of(), true));
         byte[] written =
                 session.desk().file().orElseThrow().svg().write(session.desk().pattern());
         double drift = drift("waistband");

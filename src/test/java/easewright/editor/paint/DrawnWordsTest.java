@@ -37,7 +37,7 @@ class DrawnWordsTest {
         Session session = new Session(LengthUnit.CM, false);
         session.open(OpenedSample.drawn(svg, "s.svg"));
         TableScenes scenes = new TableScenes();
-        scenes.forMarks(true);
+        scenes.forMarks(true, Optional.empty());
         return scenes.of(session.desk()
                 .seeing(session.desk()
                         .pattern()

@@ -57,9 +57,9 @@ class OtherSizesPictureTest {
         assertThat(faint()).containsExactly("12", "14");
         session.chooseSize("14");
         assertThat(faint()).containsExactly("10", "12");
-        scenes.forMarks(true);
+        scenes.forMarks(true, Optional.empty());
         assertThat(faint()).as("while marks are made").isEmpty();
-        scenes.forMarks(false);
+        scenes.forMarks(false, Optional.empty());
         assertThat(faint()).containsExactly("10", "12");
     }
 

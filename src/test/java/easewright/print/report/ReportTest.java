@@ -9,10 +9,12 @@ import easewright.ease.EaseLine;
 import easewright.ease.EaseTables;
 import easewright.geom.Segment;
 import easewright.pattern.Body;
+import easewright.pattern.BodyMeasure;
 import easewright.pattern.Cloth;
 import easewright.pattern.Level;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
+import easewright.pattern.SetAside;
 import easewright.print.Cautions;
 import easewright.print.Past;
 import easewright.print.Reading;
@@ -103,6 +105,25 @@ class ReportTest {
         assertThat(html.split(java.util.regex.Pattern.quote(length), -1))
                 .as(length)
                 .hasSizeGreaterThanOrEqualTo(4);
+    }
+
+    /** Whoever cuts would take a change that is switched off for made: what is missing without it stands on top. */
+    @Test
+    void whatIsMissingSinceAChangeIsSwitchedOffIsTold() {
+        Pattern skirt = sample("skirt");
+        double hip = Reading.of(skirt, EaseTables.standard()).sheet().lines().stream()
+                .filter(l -> l.level().name().equals("hip"))
+                .findFirst()
+                .orElseThrow()
+                .finished();
+        Pattern wished = skirt.withBody(new Body("Ida", List.of(new BodyMeasure("Hip girth", "hip", hip - 20, ""))))
+                .withWish("hip", 50);
+        assertThat(paragraphs(content(wished))).as("nothing is switched off").doesNotContain("still missing");
+        SetAside off = new SetAside(0, SeamChange.at("hip", 30).note());
+        assertThat(paragraphs(content(wished.withAside(List.of(off)))))
+                .contains("Switched off, and so still missing: hip 3\u00a0cm.");
+        assertThat(paragraphs(content(wished.withWish("hip", 20).withAside(List.of(off)))))
+                .doesNotContain("still missing");
     }
 
     /** Both ways of setting it say the same. */

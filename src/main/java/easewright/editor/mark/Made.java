@@ -1,0 +1,51 @@
+package easewright.editor.mark;
+
+import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import easewright.text.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.ToIntFunction;
+
+/**
+ * What came of suggestions that were taken all at once.
+ *
+ * @param marks  how many were taken
+ * @param before the pattern without them
+ * @param after  the pattern with them
+ */
+public record Made(int marks, Pattern before, Pattern after) {
+    /** How many marks were made, and of which kinds; empty once something else has been done. */
+    public Optional<String> words(Pattern present, Words words) {
+        if (!present.equals(after)) {
+            return Optional.empty();
+        }
+        List<String> kinds = new ArrayList<>();
+        add(kinds, words, "pieces", after.pieces().size());
+        add(kinds, words, "darts", more(pattern -> of(pattern, p -> p.darts().size())));
+        add(
+                kinds,
+                words,
+                "notches",
+                more(pattern -> of(pattern, p -> p.notches().size())));
+        add(kinds, words, "seams", more(pattern -> pattern.mates().size()));
+        add(kinds, words, "levels", more(pattern -> pattern.levels().size()));
+        return Optional.of(words.of("editor.marks.made", Map.of("count", marks, "kinds", String.join(", ", kinds))));
+    }
+
+    private static void add(List<String> kinds, Words words, String kind, int count) {
+        if (count > 0) {
+            kinds.add(words.of("editor.marks.made." + kind, Map.of("count", count)));
+        }
+    }
+
+    private int more(ToIntFunction<Pattern> count) {
+        return count.applyAsInt(after) - count.applyAsInt(before);
+    }
+
+    private static int of(Pattern pattern, ToIntFunction<Piece> count) {
+        return pattern.pieces().stream().mapToInt(count).sum();
+    }
+}
