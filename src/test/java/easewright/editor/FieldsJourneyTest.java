@@ -183,6 +183,7 @@ class FieldsJourneyTest extends Journey {
         robot.push(KeyCode.ENTER);
         robot.clickOn("#table").push(KeyCode.ENTER);
         assertThat(desk().pattern()).isSameAs(before);
+        openHow(robot);
         robot.clickOn("#taper-straight");
         WaitForAsyncUtils.waitForFxEvents();
         assertThat(robot.lookup("#keep").query().isDisabled())

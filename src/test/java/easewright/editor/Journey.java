@@ -1,5 +1,7 @@
 package easewright.editor;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import easewright.ease.EaseLine;
 import easewright.editor.model.Desk;
 import easewright.editor.panel.CuttingTable;
@@ -14,7 +16,9 @@ import java.util.concurrent.TimeoutException;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import javafx.geometry.Point2D;
+import javafx.scene.Node;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
@@ -135,6 +139,27 @@ abstract class Journey {
         until(Desk::isOpen);
         robot.clickOn("#ease-hip .level-name");
         until(d -> d.wanted().filter(w -> w.level().equals("hip")).isPresent());
+    }
+
+    /** Unfolds the settings of how a change is made. */
+    static void openHow(FxRobot robot) {
+        ToggleButton how = robot.lookup("#here-how").queryAs(ToggleButton.class);
+        if (!how.isSelected()) {
+            robot.interact(how::fire);
+        }
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    /** Unfolds all of the place for an amount, beside a page that is read. */
+    static void unfoldHere(FxRobot robot) {
+        robot.clickOn("#here-less");
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(isShown(robot.lookup("#here-how").query())).isTrue();
+    }
+
+    /** Whether something is there to be seen, with all that it lies in. */
+    static boolean isShown(Node node) {
+        return node == null || node.isVisible() && isShown(node.getParent());
     }
 
     static void write(FxRobot robot, String field, String text) {

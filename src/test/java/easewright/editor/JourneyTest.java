@@ -203,6 +203,7 @@ class JourneyTest extends Journey {
         openTheSkirt(robot);
         double finished = line("hip").finished();
         write(robot, "#amount", "12mm");
+        openHow(robot);
         robot.clickOn("#way").clickOn("Slash and spread");
         until(d -> d.trial().isEmpty());
         robot.clickOn("#pick-slash");

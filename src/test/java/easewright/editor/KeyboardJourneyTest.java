@@ -149,6 +149,8 @@ class KeyboardJourneyTest extends Journey {
         keys.press(KeyCode.ESCAPE);
         WaitForAsyncUtils.waitForFxEvents();
         assertThat(keys.focused()).isEqualTo("here-level");
+        keys.tabTo("here-how").press(KeyCode.SPACE);
+        assertThat(keys.focused()).isEqualTo("here-how");
         keys.tabTo("side-both");
         keys.press(KeyCode.RIGHT);
         until(d -> d.wanted().orElseThrow().side() == Side.LEFT);
@@ -208,6 +210,7 @@ class KeyboardJourneyTest extends Journey {
         openTheSkirtByKey();
         keys.tabTo("here-level");
         keys.write("h");
+        keys.tabTo("here-how").press(KeyCode.SPACE);
         keys.tabTo("way");
         keys.write("sl");
         until(d -> d.wanted().orElseThrow().other().isPresent());

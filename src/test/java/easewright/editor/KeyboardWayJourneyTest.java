@@ -109,6 +109,7 @@ class KeyboardWayJourneyTest extends Journey {
 
     @Test
     void aPageIsTurnedBySight(FxRobot robot) {
+        robot.interact(() -> stage.setHeight(600));
         keys.press(KeyCode.ALT, KeyCode.DIGIT2);
         ScrollPane page = robot.lookup("#ease-sheet").queryAs(ScrollPane.class);
         double top = page.getVvalue();

@@ -157,21 +157,24 @@ class NamesJourneyTest extends Journey {
             robot.clickOn("#page-" + page);
             robot.interact(() -> allAreNamed(page));
         }
+        unfoldHere(robot);
         robot.clickOn("#ask-where").clickOn("#feels-pulls").clickOn("#sign-seat");
         robot.interact(() -> allAreNamed("where"));
         robot.clickOn("#where-take");
         until(d -> d.wanted().flatMap(w -> w.other()).isPresent());
         assertThat(robot.lookup("#where").query().isVisible()).isFalse();
-        assertThat(robot.lookup("#way").query().getParent().isVisible())
-                .as("the way that was set up is to be seen")
-                .isTrue();
-        assertThat(robot.lookup("#way-form").query().isVisible()).isTrue();
+        assertThat(robot.lookup("#here-how").queryLabeled().getText())
+                .as("the way that was set up is told")
+                .startsWith("How: ")
+                .doesNotContain("at Back side");
+        openHow(robot);
+        assertThat(isShown(robot.lookup("#way-form").query())).isTrue();
         robot.clickOn("#ask-where").clickOn("#feels-pulls");
-        assertThat(robot.lookup("#way-form").query().isVisible())
+        assertThat(isShown(robot.lookup("#way-form").query()))
                 .as("what it asks has nothing to do with the answers")
                 .isFalse();
         robot.push(KeyCode.ESCAPE);
-        assertThat(robot.lookup("#way-form").query().isVisible()).isTrue();
+        assertThat(isShown(robot.lookup("#way-form").query())).isTrue();
         robot.clickOn("#ask-where").clickOn("#feels-pulls").clickOn("#sign-one-hip");
         assertThat(robot.lookup("#where-take").queryButton().isDisabled())
                 .as("which of the two is asked first")
@@ -259,6 +262,7 @@ class NamesJourneyTest extends Journey {
     @Test
     void inTheFormOfEveryWay(FxRobot robot) throws Exception {
         openTheSkirt(robot);
+        openHow(robot);
         for (Way way : Ways.all()) {
             robot.interact(() -> {
                 Desk desk = desk();

@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import easewright.alter.Ways;
 import easewright.editor.model.OtherWay;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
+import javafx.scene.control.Labeled;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
@@ -117,7 +119,7 @@ class PanelsJourneyTest extends Journey {
                         .withOther(Ways.of("slash")
                                 .map(OtherWay::of)
                                 .map(o -> o.with("slash", List.of("Back/hem@50% > Back/waist@50%"))))));
-        ScrollPane form = robot.lookup(".here-settings").queryAs(ScrollPane.class);
+        ScrollPane form = robot.lookup(".here-room").queryAs(ScrollPane.class);
         int cutShort = 0;
         for (int high = 800; high >= 560; high -= 20) {
             double height = high;
@@ -137,11 +139,13 @@ class PanelsJourneyTest extends Journey {
         return node.localToScene(node.getLayoutBounds()).getMinY();
     }
 
-    /** The place for an amount is as high as what it holds, on every page, before something is tried and while it is. */
+    /**
+     * The amount is what one comes for: it stands at the head of its place, what comes of it below, then in one line how it
+     * is made, and what is done with it at the foot. Beside a page that is read there is only its row.
+     */
     @Test
-    void thePlaceForAnAmountLeavesNothingBlankAndNothingCut(FxRobot robot) throws Exception {
+    void theAmountComesFirstAndItsPlaceIsOneRowBesideAPageThatIsRead(FxRobot robot) throws Exception {
         openSample(robot, "skirt");
-        Node head = robot.lookup("#here-title").query();
         for (int amount : new int[] {0, 20}) {
             robot.interact(
                     () -> app.session().want(desk().wanted().orElseThrow().withAmount(amount)));
@@ -149,22 +153,101 @@ class PanelsJourneyTest extends Journey {
                 robot.clickOn("#page-" + page);
                 settle(robot);
                 String when = page + ", " + amount + " mm";
-                assertThat(top(robot.lookup("#outcome").query()) - bottom(head))
+                List<String> order = page.equals("ease")
+                        ? List.of("#here-title", "#amount", "#outcome", "#here-how", "#keep")
+                        : amount == 0
+                                ? List.of("#here-title", "#amount")
+                                : List.of("#here-title", "#outcome", "#amount");
+                for (int i = 1; i < order.size(); i++) {
+                    double gap = top(robot.lookup(order.get(i)).query())
+                            - bottom(robot.lookup(order.get(i - 1)).query());
+                    boolean kept = order.get(i).equals("#here-how");
+                    assertThat(gap).as("%s, above %s", when, order.get(i)).isBetween(0.0, kept ? 120.0 : 16.0);
+                }
+                assertThat(isShown(robot.lookup("#here-how").query())).as(when).isEqualTo(page.equals("ease"));
+                assertThat(isShown(robot.lookup("#here-settings").query()))
                         .as(when)
-                        .isBetween(0.0, 16.0);
-                Node last = amount > 0 || page.equals("ease")
-                        ? robot.lookup("#taper-smooth").query()
-                        : robot.lookup("#outcome").query();
-                assertThat(top(robot.lookup("#amount").query()) - bottom(last))
-                        .as(when)
-                        .isBetween(0.0, 16.0);
+                        .isFalse();
                 assertThat(bottom(robot.lookup("#keep").query()))
                         .as(when)
                         .isBetween(
                                 bottom(robot.lookup("#sheet").query()) - 16,
                                 bottom(robot.lookup("#sheet").query()));
+                if (!page.equals("ease")) {
+                    assertThat(robot.lookup("#here").queryAs(Region.class).getHeight())
+                            .as(when)
+                            .isLessThan(120);
+                }
             }
         }
+    }
+
+    /** While a change is tried two whole levels with their verdicts are seen above it, in a window of 1280 × 800. */
+    @Test
+    void twoLevelsAreSeenWhileAChangeIsTried(FxRobot robot) throws Exception {
+        openSample(robot, "skirt");
+        robot.interact(() -> app.session().want(desk().wanted().orElseThrow().withAmount(20)));
+        settle(robot);
+        ScrollPane ease = robot.lookup("#ease-sheet").queryAs(ScrollPane.class);
+        assertThat(ease.getVvalue()).isZero();
+        for (String level : List.of("waist", "hip")) {
+            assertThat(bottom(robot.lookup("#ease-" + level).query()))
+                    .as(level)
+                    .isLessThan(top(robot.lookup("#here").query()));
+        }
+    }
+
+    /** The settings come by themselves where one of them has to be answered, and what is set is told while they are away. */
+    @Test
+    void theSettingsComeWhereOneIsNeeded(FxRobot robot) throws Exception {
+        openSample(robot, "skirt");
+        Node settings = robot.lookup("#here-settings").query();
+        Labeled how = robot.lookup("#here-how").queryLabeled();
+        assertThat(isShown(settings)).isFalse();
+        assertThat(how.getText())
+                .startsWith("How: at Back side and Front side, smooth")
+                .endsWith("both sides");
+        robot.interact(() -> app.session()
+                .want(desk().wanted().orElseThrow().withOther(Ways.of("slash").map(OtherWay::of))));
+        settle(robot);
+        assertThat(isShown(settings)).isTrue();
+        assertThat(how.getText()).startsWith("How: slash and spread");
+        robot.clickOn("#here-how");
+        settle(robot);
+        assertThat(isShown(settings)).as("folded by hand").isFalse();
+        robot.interact(() -> app.session().want(desk().wanted().orElseThrow().withOther(Optional.empty())));
+        settle(robot);
+        assertThat(isShown(settings)).isFalse();
+        robot.clickOn("#here-how").clickOn("#taper-straight");
+        assertThat(how.getText()).contains("straight");
+        robot.clickOn("#page-rings").clickOn("#page-ease");
+        settle(robot);
+        assertThat(isShown(settings)).as("opened by hand, so it stays").isTrue();
+    }
+
+    /** While a place is asked for there is one filled button, and what came of the amount is one line. */
+    @Test
+    void oneButtonIsFilledAtATime(FxRobot robot) throws Exception {
+        openSample(robot, "skirt");
+        robot.interact(() -> app.session().want(desk().wanted().orElseThrow().withAmount(20)));
+        Labeled outcome = robot.lookup("#outcome").queryLabeled();
+        assertThat(filled(robot)).containsExactly("keep");
+        robot.clickOn("#ask-where").clickOn("#feels-pulls").clickOn("#sign-tight-all-round");
+        settle(robot);
+        assertThat(filled(robot)).containsExactly("where-take");
+        assertThat(outcome.getHeight()).isLessThan(outcome.getFont().getSize() * 1.8);
+        assertThat(isShown(robot.lookup("#effect").query())).isFalse();
+        robot.clickOn("#ask-where");
+        settle(robot);
+        assertThat(filled(robot)).containsExactly("keep");
+        assertThat(outcome.getHeight()).isGreaterThan(outcome.getFont().getSize() * 1.8);
+    }
+
+    private static List<String> filled(FxRobot robot) {
+        return robot.lookup("#here .accent").queryAll().stream()
+                .filter(Journey::isShown)
+                .map(Node::getId)
+                .toList();
     }
 
     /** In a wide window the sheet has more room, and what is entered stays at its right edge. */
@@ -189,6 +272,7 @@ class PanelsJourneyTest extends Journey {
     @Test
     void theListOfWaysHangsOnItsField(FxRobot robot) throws Exception {
         openSample(robot, "skirt");
+        openHow(robot);
         ComboBox<?> way = robot.lookup("#way").queryAs(ComboBox.class);
         robot.interact(way::show);
         settle(robot);

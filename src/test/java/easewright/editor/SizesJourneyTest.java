@@ -63,7 +63,7 @@ class SizesJourneyTest extends Journey {
         assertThat(keys.focused()).as("the keys stay").isEqualTo("also-all");
         assertThat(tick(robot, "#also-10").isSelected()).isTrue();
         keys.press(KeyCode.TAB);
-        assertThat(keys.focused()).as("the ticks are one stop").isEqualTo("way");
+        assertThat(keys.focused()).as("the ticks are one stop").isEqualTo("here-level");
         robot.interact(() -> robot.lookup("#amount").query().requestFocus());
         keys.fill("2.4 cm");
         until(d -> d.shownTrial().isPresent());

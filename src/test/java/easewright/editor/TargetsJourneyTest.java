@@ -91,6 +91,7 @@ class TargetsJourneyTest extends Journey {
         robot.clickOn("#page-ease").clickOn("#ask-where").clickOn("#feels-pulls");
         robot.interact(() -> allAreLarge("where"));
         robot.clickOn("#ask-where");
+        openHow(robot);
         for (Way way : Ways.all()) {
             robot.interact(
                     () -> app.session().want(desk().wanted().orElseThrow().withOther(Optional.of(OtherWay.of(way)))));

@@ -94,7 +94,7 @@ class TypedLengthsJourneyTest extends Journey {
     void whatIsTypedAfterAPressBesideAFieldIsNotLost(FxRobot robot) throws Exception {
         openTheSkirt(robot);
         robot.interact(() -> app.session().setBody(desk().level().orElseThrow(), OptionalDouble.empty(), "hip"));
-        robot.clickOn("#cloth-details").clickOn("#cloth-details");
+        robot.clickOn("#cloth-garment").clickOn("#cloth-garment");
         robot.clickOn("#ease-hip .verdict").write("98");
         assertThat(text(robot, "#body-hip")).isEqualTo("98");
         robot.push(KeyCode.ENTER);

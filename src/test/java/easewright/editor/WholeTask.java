@@ -104,9 +104,12 @@ public final class WholeTask extends Director {
         scroll("#ease-sheet", 1);
         next("ease-told");
         scroll("#ease-sheet", 0);
-        press("#cloth-details");
+        press("#cloth-test");
         next("cloth");
-        press("#cloth-details");
+        press("#cloth-test");
+        press("#cloth-garment");
+        next("garment");
+        press("#cloth-garment");
         type("#body-waist", "ninety");
         next("typed-wrong");
         type("#body-waist", "74.5 cm");
@@ -214,9 +217,12 @@ public final class WholeTask extends Director {
         rest();
         next("saved");
         act(() -> app.session().hush());
+        press("#here-how");
+        next("how");
         act(() -> ((ComboBox<?>) find("#way")).show());
         next("list-open");
         act(() -> ((ComboBox<?>) find("#way")).hide());
+        press("#here-how");
         act(() -> ((SplitMenuButton) find("#open")).show());
         next("recent");
         act(() -> ((SplitMenuButton) find("#open")).hide());

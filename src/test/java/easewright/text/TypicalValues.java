@@ -51,7 +51,7 @@ final class TypicalValues {
             verdict=2 cm missing; version=3; what=slash 1; wearer=Ida; when=today; where=Front, side;
             word=fitted; words=10 cm; work=skirt.svg, today; left=Front left; right=Front right; shape=ellipse;
             holds=classes at hip; regions=hip; how=met; matter=a corner; manners=tapers smoothly; perInch=96;
-            hand=; standard=smooth;
+            hand=; standard=smooth; adopt=Wish for 7 cm; inches=2 in; brief=3 cm is fitted;
             """;
 
     private static final Map<String, Object> NAMES = names();

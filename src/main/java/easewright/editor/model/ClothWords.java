@@ -10,12 +10,14 @@ import java.util.OptionalDouble;
 /**
  * What is known of the cloth, in words, and how each of it is found out by hand.
  *
+ * @param stretches whether anything is to be told or asked of its stretch: of a woven only where the garment leans on it
  * @param untested that the stretch is not known where it matters, else empty
  * @param now    all that is known, and as which garment the ease is judged, in one line
  * @param across stretch across, {@code along} lengthwise, {@code recovery} how far it springs back, {@code wash} how far
  *               it shrinks
  */
-public record ClothWords(String untested, String now, Test across, Test along, Test recovery, Test wash) {
+public record ClothWords(
+        boolean stretches, String untested, String now, Test across, Test along, Test recovery, Test wash) {
     /**
      * A test.
      *
@@ -45,8 +47,13 @@ public record ClothWords(String untested, String now, Test across, Test along, T
         double rested = RecoveryTest.rested(cloth.recovery().orElse(0), across, marked);
         String pulled = range(marked, StretchTest.stretched(StretchTest.MOST, marked), words);
         Test recovery = test("recovery", cloth.recovery(), marked, rested, range(marked, stretched, words), words);
+        boolean matters = stretchMatters(desk);
+        boolean tested = cloth.across().isPresent()
+                || cloth.along().isPresent()
+                || cloth.recovery().isPresent();
         return new ClothWords(
-                cloth.across().isEmpty() && stretchMatters(desk) ? words.of("editor.cloth.now.untested") : "",
+                matters || tested,
+                cloth.across().isEmpty() && matters ? words.of("editor.cloth.now.untested") : "",
                 now(cloth, garments, words),
                 test("across", cloth.across(), marked, stretched, pulled, words),
                 test(

@@ -39,11 +39,14 @@ public record EasePage(List<EaseRow> rows, EaseFoot foot, boolean nearlyMet) {
         for (EaseLine line : sheet.lines()) {
             EaseRow row = EaseWords.row(line, desk.words(), certain, stretch, foot, standing(desk, line))
                     .withSizes(
-                            reading.wishes().said(line.level().name(), desk.words()),
+                            reading.wishes()
+                                    .said(line.level().name(), desk.words())
+                                    .map(said -> said.beside(desk.size())),
                             OtherSizes.of(line, all, others, desk.words()));
             rows.add(doubted(row, line, desk));
         }
-        return new EasePage(rows, foot, EaseText.nearlyMet(sheet));
+        double below = rows.stream().mapToDouble(r -> r.scale().below()).max().orElse(0);
+        return new EasePage(rows.stream().map(r -> r.aligned(below)).toList(), foot, EaseText.nearlyMet(sheet));
     }
 
     /** Whether all of a girth was counted, and once, comes before what its ease is. */

@@ -54,13 +54,16 @@ public record EaseRow(
         DISPUTED,
         /** Body and garment are so far apart that a unit is likely wrong. */
         UNLIKELY,
-        /** Away from the wish. */
+        /** More than the wish, or less. */
         AWAY,
         /** As wished. */
         MET,
         /** There is ease, and no wish. */
         NO_WISH
     }
+
+    /** So many letters of what tables call it have room in the row. */
+    private static final int ROOM = 64;
 
     /** Nearer to the wish than this is met: half of what a tape shows, mm. */
     static final double MET_WITHIN = 0.5;
@@ -69,6 +72,30 @@ public record EaseRow(
         return new EaseRow(
                 level, name, body, finished, ease, percent, wish, classes, called, brief, minimums, near, stretch,
                 standing, verdict, missing, scale, wishes, also);
+    }
+
+    /** With the zero of its bar in one line with those of other rows. */
+    EaseRow aligned(double below) {
+        return new EaseRow(
+                level,
+                name,
+                body,
+                finished,
+                ease,
+                percent,
+                wish,
+                classes,
+                called,
+                brief,
+                minimums,
+                near,
+                stretch,
+                standing,
+                verdict,
+                missing,
+                scale.aligned(below),
+                sizes,
+                others);
     }
 
     /** Says of a girth with which no body is compared yet that it looks like that of one half. */
@@ -97,11 +124,16 @@ public record EaseRow(
                 stands, said, lacks, scale, sizes, others);
     }
 
-    /** All that sources say of the ease there is, and how every size stands to the wish: a line each. */
+    /**
+     * What sources say of the ease there is beyond what stands in its row, and how every size stands to the wish: a line
+     * each.
+     */
     public List<String> told(Words words) {
         List<String> told = new ArrayList<>();
         if (standing != Standing.UNKNOWN) {
-            told.add(called);
+            if (called.length() > ROOM) {
+                told.add(called);
+            }
             if (!minimums.isEmpty()) {
                 String asked = String.join(words.of("editor.ease.between"), minimums);
                 told.add(words.of("editor.ease.minimums", Map.of("asked", asked)));

@@ -12,11 +12,13 @@ import java.util.OptionalDouble;
  * What the small bar of a level shows, all in mm of ease on one scale from {@code from} to {@code to}, which are round
  * figures in the user's unit.
  *
+ * @param begins  where the bar begins: no higher than {@code from}, so that zero stands in one line on all bars
  * @param least   the smallest ease any source calls enough for wearing
  * @param bandFrom where the class of the first table that has a word begins, {@code bandTo} where it ends
  * @param standing the ease while nothing is tried
  */
 public record EaseScale(
+        double begins,
         double from,
         double to,
         OptionalDouble least,
@@ -67,8 +69,10 @@ public record EaseScale(
         }
         boolean inches = unit == LengthUnit.INCH;
         double step = inches ? LengthUnit.INCH.mm() : 1;
+        double from = 0 - reaching(-low, step, inches ? INCHES_DOWN : DEPTHS);
         return new EaseScale(
-                0 - reaching(-low, step, inches ? INCHES_DOWN : DEPTHS),
+                from,
+                from,
                 reaching(high, step, inches ? INCHES_UP : REACHES),
                 least,
                 said.from(),
@@ -131,9 +135,24 @@ public record EaseScale(
         return least.isPresent() ? OptionalDouble.of(least.getAsDouble() - Minimum.READ_WITHIN) : least;
     }
 
+    /** How much of it lies below zero, in parts of what lies above. */
+    double below() {
+        return -from / to;
+    }
+
+    /**
+     * With as much of it below zero as on another bar.
+     *
+     * @param below in parts of what lies above
+     */
+    EaseScale aligned(double below) {
+        double start = Math.min(from, 0 - below * to);
+        return new EaseScale(start, from, to, least, bandFrom, bandTo, now, wish, standing);
+    }
+
     /** Where a value lies on the bar, from 0 to 1. */
     public double share(double mm) {
-        return Math.max(0, Math.min(1, (mm - from) / (to - from)));
+        return Math.max(0, Math.min(1, (mm - begins) / (to - begins)));
     }
 
     /** Whether any of the class lies on the bar. */
@@ -143,6 +162,6 @@ public record EaseScale(
 
     /** Whether a value lies beyond an end of the bar: −1 below, 1 above, else 0. */
     public int beyond(double mm) {
-        return mm < from ? -1 : mm > to ? 1 : 0;
+        return mm < begins ? -1 : mm > to ? 1 : 0;
     }
 }

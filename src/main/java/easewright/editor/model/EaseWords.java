@@ -8,6 +8,7 @@ import easewright.ease.StretchSaid;
 import easewright.print.EaseText;
 import easewright.print.StretchText;
 import easewright.text.LengthUnit;
+import easewright.text.Lengths;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -64,13 +65,13 @@ final class EaseWords {
                 entered(line.wish(), words),
                 classed,
                 called,
-                brief(line, called, uses, stretch, words),
+                besideWish(stands, line, asked, classes, brief(line, called, uses, stretch, words), words),
                 minimums(asked, words, certain, foot),
                 near(line, asked, words),
                 stretch.map(said -> sentences(new StretchText(words, foot::mark).level(said, line)))
                         .orElse(List.of()),
                 stands,
-                withSides(line, verdict(stands, line, asked, classes, words), words),
+                withSides(line, verdict(stands, line, asked, words), words),
                 line.missing(),
                 EaseScale.of(line, classes, asked, standing, words.unit()),
                 Optional.empty(),
@@ -86,6 +87,29 @@ final class EaseWords {
         return words.of("editor.ease.stretched", Map.of("called", called, "needed.percent", needed));
     }
 
+    /**
+     * A wish may be met with less than every source asks for, which is the user's to decide: it is told where tables have
+     * their say, and the verdict is none the less that it is as wished.
+     */
+    private static String besideWish(
+            EaseRow.Standing stands,
+            EaseLine line,
+            List<Minimum> asked,
+            List<Classed> classes,
+            String brief,
+            Words words) {
+        if (stands != EaseRow.Standing.MET || !isTight(line, asked)) {
+            return brief;
+        }
+        String key = brief.isEmpty() ? ".bare" : isClassed(classes) ? ".others" : "";
+        return words.of("editor.ease.met.tight" + key, Map.of("brief", brief, "least", least(asked)));
+    }
+
+    /** Whether a table has a word for it, or for less than it. */
+    private static boolean isClassed(List<Classed> classes) {
+        return classes.stream().anyMatch(c -> c.where() != Classed.Where.BELOW);
+    }
+
     /** That the ease is a little less than a figure in the list and yet counts as met, where it is. */
     private static String near(EaseLine line, List<Minimum> asked, Words words) {
         double ease = line.ease().orElse(0);
@@ -95,7 +119,17 @@ final class EaseWords {
                         .filter(m -> m.isNearlyMetBy(ease))
                         .filter(m -> !words.length(ease).equals(words.coarse(m.low())))
                         .findFirst()
-                        .map(m -> words.of("editor.ease.minimums.near", Map.of("ease", ease, "least", m.low())))
+                        .map(m -> words.of(
+                                words.unit() == LengthUnit.INCH
+                                        ? "editor.ease.minimums.near.inch"
+                                        : "editor.ease.minimums.near",
+                                Map.of(
+                                        "ease",
+                                        ease,
+                                        "least",
+                                        m.low(),
+                                        "inches",
+                                        Lengths.format(m.low(), LengthUnit.INCH))))
                         .orElse("");
     }
 
@@ -129,8 +163,9 @@ final class EaseWords {
             return EaseRow.Standing.UNLIKELY;
         }
         boolean tight = isTight(line, asked);
-        boolean classed = classes.stream().anyMatch(c -> c.where() != Classed.Where.BELOW);
-        return !tight ? EaseRow.Standing.NO_WISH : classed ? EaseRow.Standing.DISPUTED : EaseRow.Standing.TIGHT;
+        return !tight
+                ? EaseRow.Standing.NO_WISH
+                : isClassed(classes) ? EaseRow.Standing.DISPUTED : EaseRow.Standing.TIGHT;
     }
 
     /** Whether no piece counts at the level, so that there is nothing to measure. */
@@ -144,19 +179,6 @@ final class EaseWords {
         return !asked.isEmpty() && asked.stream().allMatch(m -> m.isMissedBy(ease));
     }
 
-    /** How a wish is met, by what else is said of that ease: in what the verdict names, the list below names it too. */
-    private static String met(EaseLine line, List<Minimum> asked, List<Classed> classes) {
-        double ease = line.ease().orElse(0);
-        if (isTight(line, asked)) {
-            return "editor.ease.met.tight";
-        }
-        if (asked.stream().anyMatch(m -> m.isMissedBy(ease))) {
-            return "editor.ease.met.short";
-        }
-        boolean unnamed = classes.stream().anyMatch(c -> c.where() == Classed.Where.BELOW);
-        return unnamed ? "editor.ease.met.unnamed" : "editor.ease.met";
-    }
-
     private static double least(List<Minimum> asked) {
         return asked.stream().mapToDouble(Minimum::low).min().orElse(0);
     }
@@ -167,11 +189,10 @@ final class EaseWords {
         return body > 2 * line.finished() || body < line.finished() / 4;
     }
 
-    private static String verdict(
-            EaseRow.Standing standing, EaseLine line, List<Minimum> asked, List<Classed> classes, Words words) {
+    private static String verdict(EaseRow.Standing standing, EaseLine line, List<Minimum> asked, Words words) {
         return switch (standing) {
             case UNKNOWN -> words.of(isNowhere(line) ? "editor.ease.nowhere" : "editor.ease.unknown");
-            case MET -> words.of(met(line, asked, classes));
+            case MET -> words.of("editor.ease.met");
             case NO_WISH -> words.of("editor.ease.no-wish");
             case TIGHT -> words.of(line.ease().orElse(0) < 0 ? "editor.ease.smaller" : "editor.ease.tight");
             case DISPUTED -> words.of("editor.ease.disputed", Map.of("least", least(asked)));

@@ -209,13 +209,18 @@ public final class HereWords {
 
     /** A seam as a chip names it. */
     public static String seam(Desk desk, EdgeRef edge) {
+        return seam(desk, edge, "editor.here.seam");
+    }
+
+    /** A seam by its piece and its edge. */
+    static String seam(Desk desk, EdgeRef edge, String key) {
         // A change on one side makes pieces that are known only while it is tried.
         String piece = desk.shownTrial()
                 .flatMap(t -> t.altered().pattern().piece(edge.piece()))
                 .or(() -> desk.pattern().piece(edge.piece()))
                 .map(desk.sizesTaking().size() > 1 ? Piece::plainName : Piece::name)
                 .orElse(edge.piece());
-        return desk.words().of("editor.here.seam", Map.of("piece", piece, "edge", edge.edge()));
+        return desk.words().of(key, Map.of("piece", piece, "edge", edge.edge()));
     }
 
     static Optional<EaseLine> line(Reading reading, Wanted wanted) {

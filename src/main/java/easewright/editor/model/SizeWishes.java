@@ -42,6 +42,15 @@ public record SizeWishes(List<OfSize> all) {
         public Said {
             unmet = List.copyOf(unmet);
         }
+
+        /** Beside the verdict on one size, which is not told of twice. */
+        Said beside(Optional<String> size) {
+            return new Said(
+                    words,
+                    unmet.stream()
+                            .filter(s -> size.isEmpty() || !s.equals(size.get()) && !s.startsWith(size.get() + " ("))
+                            .toList());
+        }
     }
 
     public SizeWishes {

@@ -16,6 +16,7 @@ import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
@@ -24,6 +25,11 @@ import javafx.scene.layout.Priority;
 
 /** How much, and at which level: typed, or step by step. What is hardly meant is asked about first. */
 final class AmountRow extends HBox {
+    /** How wide the list of levels is, and how wide where there is little room; pixels. */
+    private static final double LEVEL = 140;
+
+    private static final double NARROW = 112;
+
     private final Session session;
     private final Consumer<UnaryOperator<Wanted>> changer;
     private final Runnable corrector;
@@ -39,6 +45,7 @@ final class AmountRow extends HBox {
     /** The level and the size at which it was. */
     private List<Optional<String>> stoodAt = List.of();
 
+    private boolean alone = true;
     private boolean showing;
     /** A question is about to be asked about what stands in the field, which stays there. */
     private boolean asking;
@@ -57,14 +64,15 @@ final class AmountRow extends HBox {
             focus();
         });
         level.setId("here-level");
-        level.setPrefWidth(164);
+        level.setPrefWidth(LEVEL);
+        level.setMinWidth(USE_PREF_SIZE);
         level.setOnAction(e -> {
             if (!showing && level.getValue() != null) {
                 session.chooseLevel(level.getValue());
             }
         });
         amount.setId("amount");
-        amount.setPrefWidth(132);
+        amount.setPrefWidth(112);
         amount.takeParts(this::bodyHere, true);
         amount.onEnteredAgain(session::keep);
         amount.textProperty().addListener(o -> corrected());
@@ -87,6 +95,23 @@ final class AmountRow extends HBox {
     /** The question about an amount that is hardly meant. */
     DoubtView doubt() {
         return doubt;
+    }
+
+    /**
+     * Alone in its row, or with what is done with the amount at the end of it: then the steps stand aside.
+     *
+     * @param done what is done with it
+     */
+    void alone(boolean is, Node done) {
+        alone = is;
+        Parts.present(less, is);
+        Parts.present(more, is);
+        level.setPrefWidth(is ? LEVEL : NARROW);
+        prompt(session.desk());
+        getChildren().remove(done);
+        if (!is) {
+            getChildren().add(done);
+        }
     }
 
     boolean isBeingTyped() {
@@ -158,6 +183,7 @@ final class AmountRow extends HBox {
             told = desk.unit();
             words(desk.words());
         }
+        prompt(desk);
         amount.describe(HereWords.amount(desk), desk.words().of("editor.here.amount.hint"));
         if (!asking) {
             doubt.show(Optional.empty(), desk.words());
@@ -166,6 +192,13 @@ final class AmountRow extends HBox {
         stood = desk.wanted().map(Wanted::amount).orElse(0.0);
         stoodAt = place(desk);
         showing = false;
+    }
+
+    /** What may be typed, and where there is room also that it is by how much the garment becomes wider. */
+    private void prompt(Desk desk) {
+        boolean wider = alone && desk.wanted().filter(Wanted::aimsAtGirth).isPresent();
+        String inch = desk.unit() == LengthUnit.INCH ? ".inch" : "";
+        amount.setPromptText(desk.words().of("editor.here.amount.prompt" + (wider ? ".wider" : "") + inch));
     }
 
     /** A part of the body, where the amount is one of the girth at the level. */
@@ -191,8 +224,6 @@ final class AmountRow extends HBox {
     private void words(Words words) {
         Heard.name(level, words.of("editor.here.level"));
         Hints.on(level, words.of("editor.here.level.hint"));
-        amount.setPromptText(words.of(
-                words.unit() == LengthUnit.INCH ? "editor.here.amount.prompt.inch" : "editor.here.amount.prompt"));
         Hints.name(less, words.of("editor.here.less"));
         Hints.name(more, words.of("editor.here.more"));
     }

@@ -19,22 +19,29 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /**
  * What the ease is judged by: the cloth and the garment. Two lines say it above the levels, where it is seen at any
- * height of the window; what is tested, chosen and added by hand is folded away below them.
+ * height of the window; what is tested, and what is chosen and added by hand, is folded away behind a button each.
  */
 final class ClothPanel extends MeasuredBox {
+    /** As high as the cloth and the garment on a line each, so that nothing below moves when one is found out; pixels. */
+    private static final double TWO_LINES = 33;
+
     private final Session session;
     private final JudgedAs judged;
     private final Label title = new Label();
     private final ToggleButton woven = new ToggleButton();
     private final ToggleButton knit = new ToggleButton();
-    private final ToggleButton details = new ToggleButton();
+    private final ToggleButton test = new ToggleButton();
+    private final ToggleButton garment = new ToggleButton();
     private final Label now = new Label();
     private final Label untested = new Label();
-    private final VBox fold;
+    private final VBox stretch;
+    private final VBox tests;
+    private final VBox garments;
     private final Node below;
     private final HandTest across = new HandTest("cloth-stretched", this::stretched);
     private final HandTest along = new HandTest("cloth-along", this::stretchedAlong);
@@ -55,41 +62,50 @@ final class ClothPanel extends MeasuredBox {
         knit.setToggleGroup(woven.getToggleGroup());
         woven.setId("cloth-woven");
         knit.setId("cloth-knit");
-        details.setId("cloth-details");
+        test.setId("cloth-test");
+        garment.setId("cloth-garment");
         now.setId("cloth-now");
         woven.getStyleClass().addAll("small", "chip");
         knit.getStyleClass().addAll("small", "chip");
-        details.getStyleClass().addAll("small", "chip");
-        details.setMinWidth(USE_PREF_SIZE);
+        for (ToggleButton folder : List.of(test, garment)) {
+            folder.getStyleClass().addAll("small", "chip");
+            folder.setMinWidth(USE_PREF_SIZE);
+        }
         woven.setOnAction(e -> setKnit(false));
         knit.setOnAction(e -> setKnit(true));
-        details.setOnAction(e -> fold(details.isSelected()));
+        stretch = new VBox(8, across, along, recovery);
+        tests = new VBox(8, stretch, wash, said);
+        garments = new VBox(8, judged, tables);
+        test.setOnAction(e -> fold(tests, test, test.isSelected()));
+        garment.setOnAction(e -> fold(garments, garment, garment.isSelected()));
         title.getStyleClass().add("section-title");
         now.getStyleClass().add("quiet");
         now.setWrapText(true);
         now.setMinHeight(USE_PREF_SIZE);
+        now.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(now, Priority.ALWAYS);
         untested.setId("cloth-untested");
         untested.getStyleClass().add("quiet");
         said.getStyleClass().add("quiet");
         said.setWrapText(true);
         said.setId("cloth-said");
-        HBox kind = new HBox(6, title, woven, knit, untested, Parts.gap(), details);
+        HBox kind = new HBox(6, title, woven, knit, untested, Parts.gap(), test);
         kind.setAlignment(Pos.CENTER_LEFT);
-        fold = new VBox(8, judged, across, along, recovery, wash, said, tables);
-        fold.getStyleClass().add("cloth-fold");
-        Parts.present(fold, false);
-        getChildren().setAll(kind, now, fold);
+        HBox made = new HBox(6, now, garment);
+        made.setAlignment(Pos.CENTER_LEFT);
+        made.setMinHeight(TWO_LINES);
+        for (VBox fold : List.of(tests, garments)) {
+            fold.getStyleClass().add("cloth-fold");
+            Parts.present(fold, false);
+        }
+        getChildren().setAll(kind, tests, made, garments);
         session.deskProperty().addListener((o, before, is) -> show(is));
         show(session.desk());
     }
 
-    private void fold(boolean open) {
-        details.setSelected(open);
-        HeldStill.during(open ? null : below, () -> {
-            Parts.present(fold, open);
-            // What it says in short stands below in full.
-            Parts.present(now, !open);
-        });
+    private void fold(VBox fold, ToggleButton folder, boolean open) {
+        folder.setSelected(open);
+        HeldStill.during(open ? null : below, () -> Parts.present(fold, open));
     }
 
     private Cloth cloth() {
@@ -100,7 +116,7 @@ final class ClothPanel extends MeasuredBox {
         Cloth old = cloth();
         session.setCloth(new Cloth(isKnit, old.across(), old.along(), old.recovery(), old.shrinkage()));
         if (isKnit && cloth().across().isEmpty()) {
-            fold(true);
+            fold(tests, test, true);
         }
     }
 
@@ -157,7 +173,8 @@ final class ClothPanel extends MeasuredBox {
         Parts.say(knit, words, "editor.cloth.knit");
         Heard.oneOf(title, woven);
         Heard.oneOf(title, knit);
-        Parts.say(details, words, "editor.cloth.details");
+        test.setText(words.of("editor.cloth.test"));
+        Parts.say(garment, words, "editor.cloth.garment");
         Cloth cloth = desk.pattern().cloth();
         woven.setSelected(!cloth.knit());
         knit.setSelected(cloth.knit());
@@ -173,6 +190,8 @@ final class ClothPanel extends MeasuredBox {
         // Beside the kind of cloth, where nothing is pushed down when it comes and goes with a measurement.
         untested.setText(known.untested());
         Hints.on(now, known.now());
+        Hints.on(test, words.of(known.stretches() ? "editor.cloth.test.hint" : "editor.cloth.test.woven.hint"));
+        Parts.present(stretch, known.stretches());
         across.show("across", known.across(), desk);
         along.show("along", known.along(), desk);
         recovery.show("recovery", known.recovery(), desk);

@@ -5,6 +5,7 @@ import easewright.editor.paint.Ink;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import javafx.geometry.VPos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
@@ -16,7 +17,7 @@ import javafx.scene.text.TextAlignment;
 
 /**
  * The small bar of a level: a tick where the garment is as wide as the body, a hatched stretch below the least ease for
- * wearing, a band for the class, a ring for the wish and a diamond for the ease there is. Above it stand the figures of
+ * moving in comfort, a band for the class, a ring for the wish and a diamond for the ease there is. Above it stand the figures of
  * its ends and of the least ease, as far as they have room.
  */
 final class EaseBar extends Region {
@@ -72,16 +73,27 @@ final class EaseBar extends Region {
         List<double[]> taken = new ArrayList<>();
         for (double mm : told) {
             String figure = words.bare(words.coarse(mm));
-            Text measured = new Text(figure);
-            measured.setFont(gc.getFont());
-            double half = measured.getLayoutBounds().getWidth() / 2;
-            double x = Math.max(half, Math.min(getWidth() - half, at(mm)));
-            boolean free = taken.stream().allMatch(t -> x + half + APART < t[0] || x - half - APART > t[1]);
-            if (free) {
-                taken.add(new double[] {x - half, x + half});
-                gc.fillText(figure, x, -1);
+            boolean least = scale.least().isPresent() && scale.least().getAsDouble() == mm;
+            // What the figure at the end of the hatched stretch is, where there is room to say it.
+            boolean said = least && figure(words.of("editor.ease.bar.least", Map.of("least", figure)), mm, gc, taken);
+            if (!said) {
+                figure(figure, mm, gc, taken);
             }
         }
+    }
+
+    /** Writes it where it stands, if there is room beside what is written. */
+    private boolean figure(String figure, double mm, GraphicsContext gc, List<double[]> taken) {
+        Text measured = new Text(figure);
+        measured.setFont(gc.getFont());
+        double half = measured.getLayoutBounds().getWidth() / 2;
+        double x = Math.max(half, Math.min(getWidth() - half, at(mm)));
+        boolean free = taken.stream().allMatch(t -> x + half + APART < t[0] || x - half - APART > t[1]);
+        if (free) {
+            taken.add(new double[] {x - half, x + half});
+            gc.fillText(figure, x, -1);
+        }
+        return free;
     }
 
     private void paint() {

@@ -49,6 +49,9 @@ final class EaseRowView extends MeasuredBox {
 
     private static final PseudoClass CHOSEN = PseudoClass.getPseudoClass("chosen");
 
+    /** What was done on purpose is told and not warned of. */
+    private static final PseudoClass ON_PURPOSE = PseudoClass.getPseudoClass("on-purpose");
+
     private final String level;
     private final Session session;
     private final Button name = new Button();
@@ -64,7 +67,7 @@ final class EaseRowView extends MeasuredBox {
     /** The length of a wish in per cent, for which the field is too narrow. */
     private final Label wished = new Label();
 
-    private final Button give = new Button();
+    private final WishOffer offer;
     private List<Object> shown = List.of();
     /** What it shows; none before it shows anything. */
     private EaseRow row;
@@ -77,6 +80,7 @@ final class EaseRowView extends MeasuredBox {
         this.classes = MarkedLine.brief(sources);
         this.level = row.level().name();
         this.session = session;
+        this.offer = new WishOffer(level, session);
         getStyleClass().add("ease-row");
         setId("ease-" + level);
         Label bodyWrong = new Label();
@@ -123,15 +127,12 @@ final class EaseRowView extends MeasuredBox {
         HBox.setHgrow(bar, Priority.ALWAYS);
         HBox scale = new HBox(4, bar, percent);
         scale.setAlignment(Pos.CENTER_LEFT);
-        give.setMinWidth(USE_PREF_SIZE);
-        give.getStyleClass().addAll("small", "give");
-        give.setOnAction(e -> giveIt());
         HBox stands = new HBox(8, verdict, wished);
         stands.setAlignment(Pos.BASELINE_LEFT);
         VBox words = new VBox(1, stands, classes.pane());
         words.setAlignment(Pos.CENTER_LEFT);
         HBox.setHgrow(words, Priority.ALWAYS);
-        HBox judged = new HBox(8, words, give);
+        HBox judged = new HBox(8, words, offer);
         judged.setMinHeight(JUDGED);
         judged.setAlignment(Pos.CENTER_LEFT);
         Tooltip.install(bar, barHint);
@@ -173,17 +174,6 @@ final class EaseRowView extends MeasuredBox {
         return session.desk().words().girth(row.level().kind(), level);
     }
 
-    private void giveIt() {
-        session.chooseLevel(level);
-        session.desk().reading().sheet().lines().stream()
-                .filter(l -> l.name().equals(name.getText()))
-                .findFirst()
-                .filter(l -> l.missing().isPresent())
-                .ifPresent(l -> session.desk()
-                        .wanted()
-                        .ifPresent(w -> session.want(w.withAmount(l.missing().getAsDouble()))));
-    }
-
     void show(EaseRow is, Desk desk) {
         boolean chosenNow = desk.wanted().map(w -> w.level().equals(level)).orElse(false);
         List<Object> now =
@@ -215,13 +205,8 @@ final class EaseRowView extends MeasuredBox {
         String judged = row.verdict(words);
         verdict.setText(judged);
         Hints.on(verdict, judged);
-        give.setText(words.of(row.missing().orElse(0) < 0 ? "editor.ease.take-in" : "editor.ease.give"));
-        give.setAccessibleText(words.of(
-                "editor.ease.give.name",
-                Map.of("level", row.name(), "give", give.getText(), "verdict", row.verdict())));
-        Hints.on(give, words.of("editor.ease.give.hint"));
-        boolean away = row.standing() == EaseRow.Standing.AWAY && desk.trial().isEmpty();
-        Parts.present(give, away);
+        offer.show(row, desk);
+        verdict.pseudoClassStateChanged(ON_PURPOSE, WishOffer.isOnPurpose(row, desk));
         for (EaseRow.Standing standing : EaseRow.Standing.values()) {
             verdict.pseudoClassStateChanged(
                     PseudoClass.getPseudoClass(

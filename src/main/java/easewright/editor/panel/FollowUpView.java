@@ -20,6 +20,7 @@ final class FollowUpView extends HBox {
     private final Label said = new Label();
     private final Button look = new Button();
     private boolean aside;
+    private boolean room = true;
 
     FollowUpView(Session session, TrueBench bench, Runnable leader) {
         super(8);
@@ -48,12 +49,20 @@ final class FollowUpView extends HBox {
         show(session.desk());
     }
 
+    /** Gives its room to something else for a while, or takes it again. */
+    void makeRoom(boolean other) {
+        if (room == other) {
+            room = !other;
+            show(session.desk());
+        }
+    }
+
     private void show(Desk desk) {
         List<FollowUp> offers = bench.work().stream()
                 .flatMap(w -> w.offers().stream())
                 .filter(FollowUp::changed)
                 .toList();
-        boolean is = !offers.isEmpty() && desk.trial().isEmpty() && !aside;
+        boolean is = !offers.isEmpty() && desk.trial().isEmpty() && !aside && room;
         Parts.present(this, is);
         Words words = session.desk().words();
         said.setText(offers.isEmpty() ? "" : NoLongerFits.words(desk, offers));

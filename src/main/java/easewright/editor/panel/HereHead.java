@@ -3,15 +3,24 @@ package easewright.editor.panel;
 import easewright.text.Words;
 import java.util.function.Consumer;
 import javafx.geometry.Pos;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
 
-/** What stands above the place for "this much, here": its title, the way to be led, and less room for all of it. */
+/**
+ * What stands above the place for "this much, here": its title, the way to be led, and the arrow that folds it to its one
+ * row. Beside a page that is read it is folded as long as nobody unfolds it.
+ */
 final class HereHead extends HBox {
     private final Label title = new Label();
     private final ToggleButton ask = new ToggleButton();
-    private final ToggleButton less = new ToggleButton();
+    private final Button less = new Button();
+    private boolean beside;
+    private boolean foldedHere;
+    private boolean foldedBeside = true;
+    private boolean small;
+    private Words words;
 
     /**
      * @param asker  opens or closes the question where the change belongs
@@ -27,9 +36,13 @@ final class HereHead extends HBox {
         ask.setOnAction(e -> asker.accept(ask.isSelected()));
         less.setId("here-less");
         less.getStyleClass().addAll("small", "flat");
-        less.setGraphic(Icons.of(Icons.FOLD));
+        less.setMinWidth(USE_PREF_SIZE);
         less.setOnAction(e -> {
-            less.setGraphic(Icons.of(less.isSelected() ? Icons.UNFOLD : Icons.FOLD));
+            if (beside) {
+                foldedBeside = !small;
+            } else {
+                foldedHere = !small;
+            }
             folder.run();
         });
         setAlignment(Pos.CENTER_LEFT);
@@ -37,14 +50,14 @@ final class HereHead extends HBox {
         OneStop.in(this);
     }
 
-    void words(Words words) {
+    void words(Words now) {
+        words = now;
         ask.setText(words.of("editor.where"));
         Hints.on(ask, words.of("editor.where.hint"));
-        Hints.name(less, words.of("editor.here.less-room"));
     }
 
-    void title(String words) {
-        title.setText(words);
+    void title(String said) {
+        title.setText(said);
     }
 
     void asked(boolean open) {
@@ -55,12 +68,25 @@ final class HereHead extends HBox {
         ask.requestFocus();
     }
 
-    /** Beside a page that is read there is little room as it is. */
-    void mayFold(boolean may) {
-        Parts.present(less, may);
+    /** Whether it stands beside a page that is read, or one on which the ease is worked at. */
+    void beside(boolean page) {
+        beside = page;
     }
 
+    /** Whether nobody has unfolded it here. */
     boolean isFolded() {
-        return less.isSelected();
+        return beside ? foldedBeside : foldedHere;
+    }
+
+    /**
+     * Shows what it stands above.
+     *
+     * @param row whether that is one row: something in it may have to be answered although it is folded
+     */
+    void show(boolean row) {
+        small = row;
+        less.setGraphic(Icons.of(small ? Icons.UNFOLD : Icons.FOLD));
+        Hints.name(less, words.of(small ? "editor.here.unfold" : "editor.here.fold"));
+        Parts.present(ask, !small);
     }
 }

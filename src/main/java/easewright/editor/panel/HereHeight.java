@@ -2,7 +2,7 @@ package easewright.editor.panel;
 
 /**
  * How high the place to say "this much, here" stands on its sheet, pixels: as high as what is said in it, and the page
- * above has the rest. While a seam is pulled it may grow and does not shrink, so that it does not go up and down.
+ * above has the rest. While a change is tried it may grow and does not shrink, so that it does not go up and down.
  */
 final class HereHeight {
     /** Its share of the sheet's height, at most; what finds no room then is scrolled. */
@@ -12,7 +12,7 @@ final class HereHeight {
     private static final double LEAST = 220;
 
     private double most = LEAST;
-    private boolean pulled;
+    private boolean held;
     private double stands;
 
     /**
@@ -25,9 +25,14 @@ final class HereHeight {
         most = Math.max(LEAST, Math.min(SHARE * sheet, sheet - page));
     }
 
-    /** Whether a seam is being pulled. */
-    void pulled(boolean is) {
-        pulled = is;
+    /** Whether a change is being tried. */
+    void held(boolean is) {
+        held = is;
+    }
+
+    /** Something was folded away or came back: it is as high as what there is now. */
+    void letGo() {
+        stands = 0;
     }
 
     /**
@@ -36,7 +41,7 @@ final class HereHeight {
      * @param content height of all that is said in it
      */
     double of(double content) {
-        stands = pulled ? Math.max(stands, content) : content;
+        stands = held ? Math.max(stands, content) : content;
         return Math.min(most, stands);
     }
 }

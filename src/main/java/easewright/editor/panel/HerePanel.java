@@ -1,9 +1,7 @@
 package easewright.editor.panel;
 
 import easewright.editor.model.Desk;
-import easewright.editor.model.Effect;
 import easewright.editor.model.HereWords;
-import easewright.editor.model.Partners;
 import easewright.editor.model.Session;
 import easewright.editor.model.TrueBench;
 import easewright.editor.model.Wanted;
@@ -12,55 +10,44 @@ import easewright.text.Words;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
-import javafx.css.PseudoClass;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
-import javafx.scene.control.Button;
-import javafx.scene.control.Label;
+import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
-import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
-/** The one place to say "this much, here": level, amount, way; tried at once, done on request. */
-public final class HerePanel extends VBox {
-    private static final PseudoClass INVITING = PseudoClass.getPseudoClass("inviting");
+/**
+ * The one place to say "this much, here". Level and amount come first, then what comes of them, tried at once, then how it
+ * is made; what is done with it stands at the foot. Beside a page that is read it is folded to one row.
+ */
+public final class HerePanel extends BorderPane {
+    /** Between its parts, and of what is scrolled in it at least; pixels. */
+    private static final double GAP = 5;
 
-    /** Of what comes and goes, pixels. */
     private static final double LEAST_ROOM = 72;
 
     private final Session session;
     private final CuttingTable table;
     private final HereHead head = new HereHead(this::ask, this::refold);
-    private final WayChoice way = new WayChoice(this::change);
     private final AlsoInChoice alsoIn = new AlsoInChoice(this::change);
     private final AmountRow amount;
-    private final Label wayTitle = new Label();
-    private final Label outcome = new WrappedLabel("");
-    private final EffectView effect =
-            new EffectView(() -> change(w -> w.withEven(true)), edges -> change(w -> Partners.taking(w, edges)));
-    private final SeamSettings seams = new SeamSettings(this::change);
-    private final SideChoice sides = new SideChoice(this::change);
-    /** Short choices, on one line where they find room. */
-    private final FlowPane choices = new FlowPane(12, 8, seams.taper(), sides);
-
-    private final WayFormView form;
     private final WhereView where;
     private final FollowUpView followUp;
-    private final RefusalView refusal = new RefusalView(this::change);
-    private final Button keep = new Button();
-    private final Button leave = new Button();
-    /** All that comes and goes: it stands above the amount, which so keeps its place, and scrolls where there is no room. */
-    private final VBox said = new VBox(5);
-
-    private final HBox how = new HBox(8, wayTitle, way);
+    private final HereResult result;
+    private final HereSettings settings;
+    private final HereDone done;
+    private final VBox above = new VBox(GAP);
+    private final HBox foot = new HBox();
+    private ScrollPane room;
     private LengthUnit told;
     private boolean showing;
     private boolean waits;
-    private boolean folds;
+    private boolean small;
     private final HereHeight height = new HereHeight();
     private final MeasuredOnce content = new MeasuredOnce();
     private final MeasuredOnce least = new MeasuredOnce();
@@ -73,12 +60,19 @@ public final class HerePanel extends VBox {
         this.session = session;
         this.table = table;
         this.followUp = new FollowUpView(session, bench, leader);
-        this.form = new WayFormView(session, this::change);
+        this.settings = new HereSettings(session, this::change, this::refold);
         this.where = new WhereView(session, this::toAmount);
         setId("here");
         getStyleClass().add("here");
-        amount = new AmountRow(session, this::change, () -> refused(session.desk()));
+        amount = new AmountRow(session, this::change, this::corrected);
+        result = new HereResult(session, amount, where, followUp, this::change);
         addEventHandler(CheckedField.JUDGED, e -> judged());
+        // Both come after what the amount itself changes.
+        List.of(amount.wrong(), amount.doubt())
+                .forEach(each -> each.visibleProperty().addListener(o -> {
+                    result.tell();
+                    makeRoom();
+                }));
         table.onAmount(amount::begin);
         setOnKeyPressed(e -> {
             if (e.getCode() == KeyCode.ESCAPE && where.isOpen()) {
@@ -89,20 +83,18 @@ public final class HerePanel extends VBox {
                 session.leave();
             }
         });
-        keep.setId("keep");
-        keep.getStyleClass().add("accent");
-        keep.setOnAction(e -> done(session::keep));
-        leave.setId("leave");
-        leave.setOnAction(e -> done(session::leave));
+        // After it there is nothing more to keep or to leave: the keyboard goes to the next amount.
+        done = new HereDone(session, act -> {
+            act.run();
+            toAmount();
+        });
         where.visibleProperty().addListener((o, was, is) -> {
             head.asked(is);
+            done.stand(!is);
             // What stands aside for the question comes back when it goes, also when an answer set up what was there
             // before.
-            show(session.desk());
-            requestLayout();
+            refold();
         });
-        outcome.setId("outcome");
-        outcome.getStyleClass().add("outcome");
         lay();
         session.deskProperty().addListener((o, before, now) -> show(now));
         session.picking().askProperty().addListener(o -> show(session.desk()));
@@ -110,28 +102,48 @@ public final class HerePanel extends VBox {
     }
 
     private void lay() {
-        how.setAlignment(Pos.CENTER_LEFT);
-        wayTitle.setMinWidth(SeamSettings.LEAD);
-        HBox.setHgrow(way, Priority.ALWAYS);
-        said.getChildren().setAll(outcome, where, followUp, effect, how, seams, form, choices);
-        outcome.setMinHeight(USE_PREF_SIZE);
-        how.setMinHeight(USE_PREF_SIZE);
-        // What comes and goes above them moves no setting that is pressed.
-        said.setAlignment(Pos.BOTTOM_LEFT);
-        ScrollPane room = new FittedScroll(said, LEAST_ROOM);
-        room.getStyleClass().add("here-settings");
-        VBox.setVgrow(room, Priority.ALWAYS);
+        VBox said = new VBox(GAP, result, settings);
+        VBox.setVgrow(result, Priority.ALWAYS);
+        room = new FittedScroll(said, LEAST_ROOM);
+        room.getStyleClass().add("here-room");
         // Its bar stands in the margin.
-        VBox.setMargin(room, new Insets(0, -FittedScroll.GUTTER, 0, 0));
-        Region gap = new Region();
-        HBox.setHgrow(gap, Priority.ALWAYS);
-        HBox done = new HBox(8, gap, leave, keep);
-        VBox.setMargin(amount, new Insets(4, 0, 0, 0));
-        VBox.setMargin(done, new Insets(3, 0, 0, 0));
-        getChildren().setAll(head, alsoIn, room, amount.wrong(), amount.doubt(), refusal, amount, done);
-        for (Region always : List.of(head, alsoIn, amount.wrong(), amount.doubt(), refusal, amount, done)) {
+        BorderPane.setMargin(room, new Insets(GAP + 2, -FittedScroll.GUTTER, 0, 0));
+        BorderPane.setMargin(foot, new Insets(GAP, 0, 0, 0));
+        foot.setAlignment(Pos.CENTER_RIGHT);
+        HBox.setHgrow(amount, Priority.ALWAYS);
+        // The Tab key goes from the amount to what is done with it, and then to how it is made.
+        setTop(above);
+        setBottom(foot);
+        setCenter(room);
+        for (Region always : List.of(above, head, alsoIn, amount, foot, done)) {
             always.setMinHeight(USE_PREF_SIZE);
         }
+        lay(false);
+    }
+
+    /** All of it, or its one row: there what is done with the amount stands beside it. */
+    private void lay(boolean row) {
+        Node keys = getScene() == null ? null : getScene().getFocusOwner();
+        small = row;
+        above.getChildren().remove(amount);
+        foot.getChildren().clear();
+        amount.alone(!row, done);
+        if (row) {
+            above.getChildren().setAll(head);
+            foot.getChildren().setAll(amount);
+        } else {
+            above.getChildren().setAll(head, alsoIn, amount);
+            foot.getChildren().setAll(done);
+        }
+        height.letGo();
+        // What is put elsewhere keeps the keys.
+        if (keys != null && (isWithin(keys, amount) || isWithin(keys, done))) {
+            keys.requestFocus();
+        }
+    }
+
+    private static boolean isWithin(Node part, Node whole) {
+        return part != null && (part == whole || isWithin(part.getParent(), whole));
     }
 
     private void ask(boolean open) {
@@ -142,9 +154,8 @@ public final class HerePanel extends VBox {
     }
 
     /** Makes room for a page that is read. */
-    void fold(boolean small) {
-        folds = small;
-        head.mayFold(!small);
+    void fold(boolean beside) {
+        head.beside(beside);
         refold();
     }
 
@@ -154,8 +165,9 @@ public final class HerePanel extends VBox {
     }
 
     private void refold() {
-        requestLayout();
+        height.letGo();
         show(session.desk());
+        requestLayout();
     }
 
     /**
@@ -171,12 +183,17 @@ public final class HerePanel extends VBox {
 
     @Override
     protected double computePrefHeight(double width) {
-        return height.of(content.at(width, super::computePrefHeight));
+        return height.of(content.at(width, w -> super.computePrefHeight(inside(w))));
     }
 
     @Override
     protected double computeMinHeight(double width) {
-        return least.at(width, super::computeMinHeight);
+        return least.at(width, w -> super.computeMinHeight(inside(w)));
+    }
+
+    /** The toolkit measures what lies in a pane with borders as if these took no room. */
+    private double inside(double width) {
+        return width < 0 ? width : Math.max(0, width - snappedLeftInset() - snappedRightInset());
     }
 
     @Override
@@ -187,12 +204,6 @@ public final class HerePanel extends VBox {
             least.forget();
         }
         super.requestLayout();
-    }
-
-    /** After it there is nothing more to keep or to leave: the keyboard goes to the next amount. */
-    private void done(Runnable act) {
-        act.run();
-        toAmount();
     }
 
     void toAmount() {
@@ -229,7 +240,7 @@ public final class HerePanel extends VBox {
     }
 
     private boolean anyField(Predicate<CheckedField> which) {
-        return CheckedField.anyWithin(amount, which) || CheckedField.anyWithin(said, which);
+        return CheckedField.anyWithin(amount, which) || CheckedField.anyWithin(settings, which);
     }
 
     private boolean isMisread() {
@@ -254,57 +265,38 @@ public final class HerePanel extends VBox {
             told = words.unit();
             words(words);
         }
+        settings.follow(desk, wanted);
+        boolean row = head.isFolded() && !settings.isLed() && !where.isOpen();
+        if (row != small) {
+            lay(row);
+        }
         head.title(HereWords.title(desk));
+        head.show(row);
         alsoIn.show(desk, wanted);
-        way.show(desk, wanted);
-        boolean misread = isMisread();
-        String kept = session.kept().map(k -> k.words(desk)).orElse("");
-        // One instruction at a time: while a place is asked for, the one that stands at the table.
-        String said = session.picking()
-                .askProperty()
-                .get()
-                .map(ask -> CuttingTableWords.asked(desk, ask))
-                .orElseGet(() -> kept.isEmpty() ? HereWords.outcome(desk) : kept);
-        outcome.setText(misread ? words.of("editor.here.misread") : waits ? words.of("editor.here.waiting") : said);
         boolean nothing = wanted.amount() == 0 && desk.trial().isEmpty();
-        outcome.pseudoClassStateChanged(INVITING, misread || waits || nothing && kept.isEmpty());
-        effect.show(Effect.of(desk), desk);
-        amount.heard(desk, outcome.getText(), !kept.isEmpty());
-        boolean small = wanted.atSeams() && (head.isFolded() || folds && wanted.amount() == 0);
-        boolean set = !small && !where.isOpen();
-        Parts.present(how, set);
-        Parts.present(seams, set && wanted.atSeams());
-        Parts.present(seams.taper(), set && wanted.atSeams());
-        if (wanted.atSeams()) {
-            seams.show(desk, wanted);
-        }
-        form.show(desk);
-        if (where.isOpen()) {
-            Parts.present(form, false);
-        }
-        sides.show(wanted);
-        Parts.present(sides, set && wanted.maySided());
-        Parts.present(choices, sides.isManaged() || seams.taper().isManaged());
-        refused(desk);
-        height.pulled(table.isPulling());
-        Parts.present(
-                outcome,
-                !outcome.getText().isEmpty() && (misread || waits || !nothing || !kept.isEmpty() || !where.isOpen()));
-        keep.setDisable(misread || waits || desk.shownTrial().isEmpty());
-        leave.setDisable(nothing);
+        String unsettled = isMisread() ? words.of("editor.here.misread") : waits ? words.of("editor.here.waiting") : "";
+        settings.show(desk, wanted);
+        Parts.present(settings, !row && !where.isOpen());
+        result.show(desk, unsettled, nothing, row, !settings.isUnfolded());
+        makeRoom();
+        height.held(table.isPulling() || !nothing);
+        done.show(desk, !unsettled.isEmpty(), nothing);
     }
 
-    private void refused(Desk desk) {
-        refusal.show(desk, amount.isBeingTyped());
+    /** Of another amount that is being typed nothing is known yet. */
+    private void corrected() {
+        result.refused(session.desk());
+        makeRoom();
+    }
+
+    /** In a row only for what there is to be told. */
+    private void makeRoom() {
+        Parts.present(room, !small || result.isTelling());
     }
 
     private void words(Words words) {
-        sides.words(words);
-        wayTitle.setText(words.of("editor.way.title"));
+        settings.words(words);
         head.words(words);
-        keep.setText(words.of("editor.here.keep"));
-        Hints.on(keep, words.of("editor.here.keep.hint"));
-        leave.setText(words.of("editor.here.leave"));
-        Hints.on(leave, words.of("editor.here.leave.hint"));
+        done.words(words);
     }
 }

@@ -5,7 +5,6 @@ import easewright.editor.model.EaseRow;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import javafx.css.PseudoClass;
 import javafx.scene.layout.Pane;
 
@@ -70,10 +69,7 @@ final class LevelTold extends MeasuredBox {
     /** A title and what is said below it. */
     private static List<String> told(EaseRow row, Words words) {
         List<String> lines = new ArrayList<>();
-        lines.add(
-                row.ease().isEmpty()
-                        ? row.name()
-                        : words.of("editor.ease.told", Map.of("level", row.name(), "ease", row.ease())));
+        lines.add(row.name());
         lines.addAll(row.told(words));
         return lines;
     }

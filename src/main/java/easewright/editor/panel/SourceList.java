@@ -16,12 +16,14 @@ import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
 
 /**
- * What the bar of a level means, and each source once, below all that leads to it. A number pressed in the sheet leads
- * here, and the number here back to it.
+ * What the bar of a level means, and each source once, below all that leads to it: folded away behind one line until
+ * somebody wants it. A number pressed in the sheet leads here, and the number here back to it.
  */
 final class SourceList extends MeasuredBox {
     private static final PseudoClass LED = PseudoClass.getPseudoClass("led");
@@ -32,9 +34,11 @@ final class SourceList extends MeasuredBox {
     /** One source from the next, pixels. */
     private static final double BETWEEN = 8;
 
+    private final ToggleButton line = new ToggleButton();
     private final Label legend = said("");
     private final GridPane list = new GridPane(4, BETWEEN);
     private final Label nearly = said("");
+    private final VBox fold = new VBox(3, legend, list, nearly);
     private final Map<String, Label> sources = new LinkedHashMap<>();
     /** The numbers elsewhere in the sheet: as they stand there, they may come to mean another source. */
     private final Set<Button> named = Collections.newSetFromMap(new WeakHashMap<>());
@@ -47,7 +51,12 @@ final class SourceList extends MeasuredBox {
     SourceList() {
         super(3);
         getStyleClass().add("sources");
-        getChildren().setAll(legend, list, nearly);
+        line.setId("sources-fold");
+        line.getStyleClass().addAll("flat", "how-line");
+        line.setMaxWidth(Double.MAX_VALUE);
+        line.setOnAction(e -> unfold(line.isSelected()));
+        Parts.present(fold, false);
+        getChildren().setAll(line, fold);
         OneStop.in(list);
     }
 
@@ -57,6 +66,13 @@ final class SourceList extends MeasuredBox {
         mark.getStyleClass().addAll("flat", "source-mark", "listed");
         mark.setMinSize(TARGET, TARGET);
         return mark;
+    }
+
+    private void unfold(boolean open) {
+        line.setSelected(open);
+        line.setGraphic(Icons.of(open ? Icons.UNFOLD : Icons.FOLD));
+        Hints.on(line, words.of(open ? "editor.ease.sources.hide" : "editor.ease.sources.show"));
+        Parts.present(fold, open);
     }
 
     private static Label said(String words) {
@@ -79,6 +95,8 @@ final class SourceList extends MeasuredBox {
         legend.setText(words.of("editor.ease.bar"));
         nearly.setText(words.of("ease.nearly-met"));
         Parts.present(nearly, page.nearlyMet());
+        line.setText(words.of("editor.ease.sources"));
+        unfold(line.isSelected());
         sources.clear();
         list.getChildren().clear();
         for (String line : page.foot().lines(words)) {
@@ -125,6 +143,7 @@ final class SourceList extends MeasuredBox {
         Label source = sources.get(number);
         if (source != null) {
             from = pressed;
+            unfold(true);
             Node mark = list.getChildren().get(list.getChildren().indexOf(source) - 1);
             go(mark, source);
         }

@@ -51,6 +51,7 @@ final class WayFormView extends VBox {
             session.picking().stop();
             Label what = new Label(form.what());
             what.setWrapText(true);
+            what.setMinHeight(USE_PREF_SIZE);
             what.getStyleClass().add("quiet");
             getChildren().setAll(what);
             form.fields().forEach(f -> getChildren().add(new FieldView(session, this::changed)));

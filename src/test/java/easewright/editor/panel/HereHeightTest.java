@@ -26,7 +26,7 @@ class HereHeightTest {
     @Test
     void whileASeamIsPulledItNeverShrinks() {
         HereHeight height = of(1000, 230);
-        height.pulled(true);
+        height.held(true);
         Random random = new Random(7);
         double before = 0;
         for (int i = 0; i < 200; i++) {
@@ -35,7 +35,7 @@ class HereHeightTest {
             before = now;
         }
         assertThat(before).isGreaterThan(340);
-        height.pulled(false);
+        height.held(false);
         assertThat(height.of(251)).as("let go").isEqualTo(251);
     }
 }

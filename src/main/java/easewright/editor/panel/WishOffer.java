@@ -1,0 +1,77 @@
+package easewright.editor.panel;
+
+import easewright.editor.model.Desk;
+import easewright.editor.model.EaseRow;
+import easewright.editor.model.Session;
+import easewright.text.Words;
+import java.util.Map;
+import java.util.OptionalDouble;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.layout.HBox;
+
+/** What is away from the wish is brought to it, or the wish to what it has become on purpose. */
+final class WishOffer extends HBox {
+    private final Session session;
+    private final Button give = new Button();
+    private final Button adopt = new Button();
+    private EaseRow row;
+
+    WishOffer(String level, Session session) {
+        super(6);
+        this.session = session;
+        adopt.setId("adopt-" + level);
+        for (Button each : new Button[] {give, adopt}) {
+            each.setMinWidth(USE_PREF_SIZE);
+            each.getStyleClass().add("small");
+            getChildren().add(each);
+        }
+        give.setOnAction(e -> give());
+        adopt.setOnAction(e -> adopt());
+        setAlignment(Pos.CENTER_LEFT);
+        setMinWidth(USE_PREF_SIZE);
+    }
+
+    /** Whether it differs from the wish because something is tried, or is more than was wished: nothing is missing. */
+    static boolean isOnPurpose(EaseRow row, Desk desk) {
+        return row.standing() == EaseRow.Standing.AWAY
+                && (desk.trial().isPresent() || row.missing().orElse(0) < 0);
+    }
+
+    void show(EaseRow is, Desk desk) {
+        row = is;
+        Words words = desk.words();
+        give.setText(words.of(row.missing().orElse(0) < 0 ? "editor.ease.take-in" : "editor.ease.give"));
+        give.setAccessibleText(words.of(
+                "editor.ease.give.name",
+                Map.of("level", row.name(), "give", give.getText(), "verdict", row.verdict())));
+        Hints.on(give, words.of("editor.ease.give.hint"));
+        Parts.present(
+                give, row.standing() == EaseRow.Standing.AWAY && desk.trial().isEmpty());
+        adopt.setText(words.of("editor.ease.adopt", Map.of("ease", row.ease())));
+        adopt.setAccessibleText(
+                words.of("editor.ease.adopt.name", Map.of("level", row.name(), "adopt", adopt.getText())));
+        Hints.on(adopt, words.of("editor.ease.adopt.hint"));
+        Parts.present(adopt, isOnPurpose(row, desk));
+    }
+
+    private void give() {
+        session.chooseLevel(row.level().name());
+        session.desk().reading().sheet().lines().stream()
+                .filter(l -> l.name().equals(row.name()))
+                .findFirst()
+                .filter(l -> l.missing().isPresent())
+                .ifPresent(l -> session.desk()
+                        .wanted()
+                        .ifPresent(w -> session.want(w.withAmount(l.missing().getAsDouble()))));
+    }
+
+    /** As it is shown, not with the hair's breadth beside it. */
+    private void adopt() {
+        row.scale()
+                .now()
+                .ifPresent(mm -> session.setWish(
+                        row.level().name(),
+                        OptionalDouble.of(session.desk().words().shown(mm))));
+    }
+}
