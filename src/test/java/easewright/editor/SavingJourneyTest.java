@@ -214,7 +214,7 @@ class SavingJourneyTest extends Journey {
         until(d -> d.notice().filter(Desk.Notice::unsaved).isPresent());
         assertThat(robot.lookup("#notice .label").queryAllAs(Label.class))
                 .anySatisfy(l -> assertThat(l.getText())
-                        .startsWith("Not saved; your work is still here. The folder of mine.svg is not there."));
+                        .startsWith("Not saved; your work is still here. The folder of mine.svg does not exist."));
         assertThat(desk().isSaved()).isFalse();
         Files.createDirectory(there.getParent());
         robot.clickOn("#notice-again");
