@@ -143,6 +143,11 @@ public record Piece(
         return Optional.empty();
     }
 
+    /** Whether cloth is left beyond the stitching line, on one edge or all. */
+    public boolean hasAllowance() {
+        return allowance > 0 || edges.stream().anyMatch(edge -> edge.allowance().orElse(0) > 0);
+    }
+
     /**
      * The allowance on an edge, mm: 0 where the drawn line is the stitching line, and 0 on a fold unless the edge
      * itself states one, since nothing is sewn there.

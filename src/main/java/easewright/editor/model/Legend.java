@@ -18,8 +18,6 @@ public record Legend(List<Sign> signs) {
         DONE,
         /** Where it was. */
         BEFORE,
-        /** Lies where it lay. */
-        STAYS,
         /** Protected, and still as it was. */
         KEPT,
         /** No longer fits the seam it is sewn to. */
@@ -50,9 +48,6 @@ public record Legend(List<Sign> signs) {
             if (!trial.drifts().isEmpty()) {
                 signs.add(Sign.DRIFTED);
             }
-        }
-        if (signs.contains(Sign.MOVED)) {
-            signs.add(Sign.STAYS);
         }
         return new Legend(List.copyOf(signs));
     }

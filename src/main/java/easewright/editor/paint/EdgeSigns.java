@@ -17,6 +17,9 @@ final class EdgeSigns {
     /** A grain arrow shorter than this would be all heads, pixels. */
     private static final double LEAST_GRAIN = 24;
 
+    /** How thick the line of a fold is, pixels. */
+    private static final double FOLD = 2.4;
+
     private final GraphicsContext gc;
     private final Viewport view;
     private final Ink ink;
@@ -70,7 +73,10 @@ final class EdgeSigns {
         }
         Point in = inward(to.minus(from).unit());
         List<Point> sign = foldSign(run);
-        pen.set(ink.line(), 2.4, 12, 4, 2, 4);
+        // Nothing is sewn there: stitches are not to be seen in the gaps.
+        pen.set(ink.paper(), FOLD);
+        pen.line(from, to);
+        pen.set(ink.line(), FOLD, 12, 4, 2, 4);
         pen.line(from, to);
         pen.set(ink.line(), 1.2);
         gc.strokePolyline(
@@ -130,7 +136,7 @@ final class EdgeSigns {
      * changed lie over what they were.
      */
     void trial() {
-        pen.set(ink.ghost(), 1.2, 5, 4);
+        pen.set(ink.ghost(), PiecePainter.BEFORE, PiecePainter.DOTS);
         pen.stroke(sight.trial().former());
         pen.set(ink.moved(), 2.2);
         pen.stroke(sight.trial().darts());

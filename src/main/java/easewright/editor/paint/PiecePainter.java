@@ -26,6 +26,19 @@ final class PiecePainter {
     /** The same once it is kept. */
     static final double DONE = 2;
 
+    /** How thick the line is along which the piece is sewn, by which its width is measured, and that along which it is cut, pixels. */
+    private static final double STITCH = 1.8;
+
+    private static final double CUT = 1.2;
+
+    /** Dash and gap of the line along which the piece is sewn, pixels. */
+    private static final double[] STITCHES = {9, 4};
+
+    /** How thick the line is where the piece was, and its dots and gaps, finer than stitches, pixels. */
+    static final double BEFORE = 1.4;
+
+    static final double[] DOTS = {2, 3};
+
     /** So much of the colour of a line is laid over the line as it was drawn: its own colour shows, and it is plain enough. */
     static final double OVER_DRAWN = 0.8;
 
@@ -149,7 +162,7 @@ final class PiecePainter {
         kept.path(before.segments()).lay(gc, 0, 0, true);
         gc.fill();
         gc.setFillRule(FillRule.NON_ZERO);
-        pen.set(ink.ghost(), 1.2, 5, 4);
+        pen.set(ink.ghost(), BEFORE, DOTS);
         closed(kept.path(before.segments()));
         gc.stroke();
     }
@@ -183,15 +196,32 @@ final class PiecePainter {
         }
     }
 
+    /** As on paper the line for the scissors is whole and that for the needle dashed, unless there is only the one. */
     private void outlines() {
-        pen.set(ink.line(), piece.drawn() == LineKind.CUTTING ? 1.2 : 1.8);
-        closed(kept.path(piece.outline().segments()));
-        gc.stroke();
-        sight.stitch().ifPresent(line -> {
-            pen.set(ink.line(), 1.3, 7, 4);
-            closed(kept.path(line.segments()));
+        ScreenPath drawn = kept.path(piece.outline().segments());
+        if (!piece.hasAllowance()) {
+            pen.set(ink.line(), STITCH);
+            closed(drawn);
             gc.stroke();
-        });
+        } else if (piece.drawn() == LineKind.STITCHING) {
+            stitched(drawn);
+        } else {
+            pen.set(ink.line(), CUT);
+            closed(drawn);
+            gc.stroke();
+            sight.stitch().ifPresent(line -> stitched(kept.path(line.segments())));
+        }
+    }
+
+    private void stitched(ScreenPath line) {
+        closed(line);
+        if (sight.ghost().isPresent() || piece.drawn() == LineKind.CUTTING) {
+            // What was before, or the same line as it was drawn, is not to be seen in the gaps.
+            pen.set(ink.paper(), STITCH);
+            gc.stroke();
+        }
+        pen.set(ink.line(), STITCH, STITCHES);
+        gc.stroke();
     }
 
     private void closed(ScreenPath outline) {

@@ -136,11 +136,10 @@ public final class LegendBar extends FlowPane {
             case MOVED -> line(ink.moved(), 3.2, 0, y, LONG, y);
             case DONE -> line(ink.moved(), 2, 0, y, LONG, y);
             case BEFORE -> {
-                Polyline dashed = line(ink.ghost(), 1.2, 0, y, LONG, y);
-                dashed.getStrokeDashArray().setAll(5.0, 4.0);
-                yield dashed;
+                Polyline dotted = line(ink.ghost(), 1.4, 0, y, LONG, y);
+                dotted.getStrokeDashArray().setAll(2.0, 3.0);
+                yield dotted;
             }
-            case STAYS -> line(ink.line(), 1.8, 0, y, LONG, y);
             case KEPT ->
                 new Group(line(ink.guard(), 2.6, 0, y - 2, LONG, y - 2), pin(ink, LONG / 4), pin(ink, LONG * 3 / 4));
             case DRIFTED -> line(ink.moved(), 1.6, 0, 2, 4.5, 7, 9, 2, 13.5, 7, LONG, 2);

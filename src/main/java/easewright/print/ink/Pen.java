@@ -6,7 +6,8 @@ import java.util.List;
 public enum Pen {
     CUT(Tone.BLACK, 0.6),
     STITCH(Tone.BLACK, 0.3, 5, 2.5),
-    DART(Tone.BLACK, 0.3),
+    DART(Tone.BLACK, 0.3, 5, 2.5),
+    DART_POINT(Tone.BLACK, 0.3),
     INNER(Tone.DARK, 0.25),
     NOTCH(Tone.BLACK, 0.6),
     LEVEL(Tone.MID, 0.3, 0.6, 1.6),

@@ -168,24 +168,24 @@ final class LevelCard {
     /** What the marks of a card mean, as a small picture of each. */
     static Figure key(Words words) {
         Pencil pencil = new Pencil();
-        pencil.fill(Pencil.circle(new Point(3, 3), 2), Tone.LIGHT);
-        double x = said(pencil, words.of("report.key.body"), 7, 4);
+        double x = 3;
+        pencil.fill(Pencil.circle(new Point(x, 3), 2), Tone.LIGHT);
+        pencil.fill(diamond(new Point(x, 7.4)), Tone.BLACK);
+        x = column(pencil, words.of("report.key.body"), words.of("report.key.ease"), x);
         pencil.around(Pencil.circle(new Point(x, 3), 2.4), Pen.EDGE);
-        x = said(pencil, words.of("report.key.garment"), x + 4, 4);
-        pencil.around(Pencil.circle(new Point(x, 3), 2.4), Pen.GHOST);
-        said(pencil, words.of("report.key.before"), x + 4, 4);
-        pencil.fill(diamond(new Point(3, 7.4)), Tone.BLACK);
-        x = said(pencil, words.of("report.key.ease"), 7, 8.4);
         pencil.around(Pencil.circle(new Point(x, 7.4), SIGN), Pen.RING);
-        x = said(pencil, words.of("report.key.wish"), x + 4, 8.4);
+        x = column(pencil, words.of("report.key.garment"), words.of("report.key.wish"), x);
+        pencil.around(Pencil.circle(new Point(x, 3), 2.4), Pen.GHOST);
         pencil.line(x, 5.4, x, 9.4, Pen.GHOST);
-        said(pencil, words.of("report.key.least"), x + 4, 8.4);
+        column(pencil, words.of("report.key.before"), words.of("report.key.least"), x);
         return new Figure(pencil.picture(), WIDTH, 9.6, "", words.of("report.key.words"));
     }
 
-    /** Writes what a sign means; gives where the next one stands. */
-    private static double said(Pencil pencil, String text, double x, double foot) {
-        pencil.write(text, x, foot, 2.8, Tone.DARK);
-        return x + Lettering.of(false).width(text, 2.8) + 10;
+    /** Writes beside two signs, one below the other, what they mean; gives where the signs of the next column stand. */
+    private static double column(Pencil pencil, String upper, String lower, double sign) {
+        double x = sign + 4;
+        pencil.write(upper, x, 4, 2.8, Tone.DARK).write(lower, x, 8.4, 2.8, Tone.DARK);
+        Lettering face = Lettering.of(false);
+        return x + Math.max(face.width(upper, 2.8), face.width(lower, 2.8)) + 10;
     }
 }

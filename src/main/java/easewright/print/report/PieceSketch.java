@@ -22,6 +22,7 @@ import easewright.print.ink.Tone;
 import easewright.print.report.Part.Figure;
 import easewright.text.Words;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -74,7 +75,10 @@ final class PieceSketch {
         Pencil pencil = new Pencil();
         Outline outline = now.outline().transformed(small);
         pencil.fill(outline, Tone.PALE);
-        pencil.around(old.transformed(small), Pen.GHOST);
+        // What stayed is one line: under it the other would show beside it as a rim.
+        for (Segment segment : MovedBy.runs(now.outline(), old)) {
+            pencil.run(List.of(segment.transformed(small)), Pen.GHOST);
+        }
         pencil.around(outline, Pen.EDGE);
         for (Dart dart : now.darts()) {
             pencil.line(small.apply(dart.mouth1()), small.apply(dart.point()), Pen.MEASURE);
@@ -114,18 +118,22 @@ final class PieceSketch {
             }
             Optional<LevelWidth> old =
                     before.measures().piece(then(measures.pieceId())).flatMap(p -> p.level(width.level()));
-            String text = old.filter(o -> Math.abs(o.net() - width.net()) >= 0.05)
-                    .map(o -> words.of(
-                            "report.sketch.level-changed",
-                            Map.of("level", width.level(), "from", o.net(), "to", width.net())))
-                    .orElseGet(() ->
-                            words.of("report.sketch.level", Map.of("level", width.level(), "width", width.net())));
+            String text = width(old.filter(o -> Math.abs(o.net() - width.net()) >= 0.05), width);
             said.append("; ").append(text);
             List<Curve> runs = width.cloth(measures.stitch()).stream()
                     .map(run -> run.transformed(small))
                     .toList();
             dimension(pencil, runs, text, lines, paper);
         }
+    }
+
+    /** How wide the piece is and how often that counts, as the table says it; and what it was where that was another width. */
+    private String width(Optional<LevelWidth> changed, LevelWidth now) {
+        String form = now.count() > 1 ? ".times" : "";
+        Map<String, Object> values = new HashMap<>(Map.of("level", now.level(), "times", now.count()));
+        changed.ifPresentOrElse(
+                was -> values.putAll(Map.of("from", was.net(), "to", now.net())), () -> values.put("width", now.net()));
+        return words.of((changed.isPresent() ? "report.sketch.level-changed" : "report.sketch.level") + form, values);
     }
 
     /** The piece that a piece was before, by id: a copy for the other side was the one that it is a copy of. */

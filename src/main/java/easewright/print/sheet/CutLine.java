@@ -23,9 +23,7 @@ import java.util.Optional;
 record CutLine(Outline outline, boolean drawn, boolean stitched) {
     static CutLine of(Piece piece) {
         if (piece.drawn() == LineKind.CUTTING) {
-            boolean allowance = piece.allowance() > 0
-                    || piece.edges().stream().anyMatch(e -> e.allowance().orElse(0) > 0);
-            return new CutLine(piece.outline(), true, allowance);
+            return new CutLine(piece.outline(), true, piece.hasAllowance());
         }
         Optional<Outline> around = piece.riders().stream()
                 .filter(r -> r.kind() == Rider.Kind.PARALLEL)

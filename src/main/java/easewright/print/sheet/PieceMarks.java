@@ -36,6 +36,9 @@ final class PieceMarks {
     /** A drawn line this near to a mark of ours shows the same, mm. */
     private static final double SAME = 3;
 
+    /** A line so little longer than the way between its ends is straight, mm. */
+    private static final double STRAIGHT = 0.1;
+
     private final PaperPiece paper;
     private final Piece piece;
     private final Affine place;
@@ -130,7 +133,7 @@ final class PieceMarks {
     private void riders() {
         for (Rider rider : FoldBracket.without(piece)) {
             boolean cutLine = rider.kind() == Rider.Kind.PARALLEL && piece.drawn() == LineKind.STITCHING;
-            if (cutLine || (rider.kind() == Rider.Kind.ATTACHED && shownAlready(rider))) {
+            if (cutLine || (rider.kind() == Rider.Kind.ATTACHED && shownAlready(rider)) || isOfDart(rider)) {
                 continue;
             }
             Pen pen = rider.kind() == Rider.Kind.PARALLEL ? Pen.STITCH : Pen.INNER;
@@ -156,6 +159,22 @@ final class PieceMarks {
         return notch || level;
     }
 
+    /** Whether what is drawn is nothing but legs of a dart, straight ones, as we draw them from its mark. */
+    private boolean isOfDart(Rider rider) {
+        return piece.darts().stream()
+                .map(PieceMarks::corners)
+                .anyMatch(corners -> rider.segments().stream()
+                        .allMatch(s -> s.length() - s.start().distance(s.end()) < STRAIGHT
+                                && corners.stream().anyMatch(c -> c.distance(s.start()) <= SAME)
+                                && corners.stream().anyMatch(c -> c.distance(s.end()) <= SAME)));
+    }
+
+    private static List<Point> corners(Dart dart) {
+        List<Point> corners = new ArrayList<>(List.of(dart.mouth1(), dart.mouth2(), dart.point()));
+        dart.otherPoint().ifPresent(corners::add);
+        return corners;
+    }
+
     private void darts() {
         for (Dart dart : piece.darts()) {
             List<Point> tips = new ArrayList<>(List.of(dart.point()));
@@ -163,7 +182,7 @@ final class PieceMarks {
             for (Point tip : tips) {
                 line(place.apply(dart.mouth1()), place.apply(tip), Pen.DART);
                 line(place.apply(dart.mouth2()), place.apply(tip), Pen.DART);
-                pencil.around(Pencil.circle(place.apply(tip), 1.2), Pen.DART);
+                pencil.around(Pencil.circle(place.apply(tip), 1.2), Pen.DART_POINT);
             }
         }
     }

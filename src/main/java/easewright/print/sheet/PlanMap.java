@@ -60,13 +60,21 @@ final class PlanMap {
         return words.of("print.plan.piece.number", Map.of("number", piece + 1));
     }
 
+    /** How large the map of the sheets is in a room on the page, to one. */
+    static double scale(TilePlan plan, Box room) {
+        TileGrid grid = plan.grid();
+        return Math.min(
+                room.width() / grid.joinedWidth(plan.across()),
+                Math.max(10, room.height()) / grid.joinedHeight(plan.down()));
+    }
+
     private void draw(Box room) {
         TileGrid grid = plan.grid();
         double width = grid.joinedWidth(plan.across());
         double height = grid.joinedHeight(plan.down());
-        double scale = Math.min(room.width() / width, Math.max(10, room.height()) / height);
+        double scale = scale(plan, room);
         double free = Math.max(0, room.height() - height * scale);
-        Affine small = Affine.translation((room.width() - width * scale) / 2, room.minY() + free / 2)
+        Affine small = Affine.translation(room.minX() + (room.width() - width * scale) / 2, room.minY() + free / 2)
                 .after(Affine.scaling(scale, scale));
         for (Laid laid : plan.laid()) {
             PaperPiece paper = job.pieces().get(laid.shape());

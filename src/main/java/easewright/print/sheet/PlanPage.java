@@ -26,6 +26,9 @@ final class PlanPage {
     private static final double SMALL = 2.7;
     private static final double GUTTER = 8;
 
+    /** A map is laid otherwise than usual where it becomes so many times as large. */
+    private static final double CLEARLY = 1.2;
+
     private final Job job;
     private final Words words;
     private final TilePlan plan;
@@ -51,14 +54,16 @@ final class PlanPage {
         double right = side + GUTTER;
         TextColumn steps = new TextColumn(pencil, right, top - 1, width - right);
         steps.heading(words.of("print.plan.first")).numbered(steps(), TEXT);
-        double below = Math.max(top + side, steps.bottom()) + 7;
-        PlanMap map = map(width, below, height, false);
+        Rest rest = new Rest(width, height, top + side, steps.bottom());
+        PlanMap map = map(rest, false);
         boolean numbered = !map.namesAll();
         if (numbered) {
-            map = map(width, below, height, true);
+            map = map(rest, true);
         }
         pencil.add(map.picture());
-        foot(width, height, numbered);
+        Below below = below(rest, numbered);
+        set(pencil, below.top(), below.width(), below.letters(), numbered);
+        pencil.line(0, below.top() - 3, below.width(), below.top() - 3, Pen.RULE);
         Affine inside = Affine.translation(order.margin(), order.margin());
         Layer layer = new Layer(List.of(), pencil.picture(), inside, Optional.empty());
         return new Leaf(order.paper().width(), order.paper().height(), List.of(layer));
@@ -145,30 +150,58 @@ final class PlanPage {
                 .orElseThrow();
     }
 
-    /** The map between what stands above and below it on the page. */
-    private PlanMap map(double width, double below, double height, boolean numbered) {
-        double foot = height - set(new Pencil(), 0, width, letters(width, height, numbered), numbered) - 3;
-        return new PlanMap(job, plan, joins, controls, new Box(0, below, width, foot - 6), numbered);
+    /**
+     * What is left of the page, mm from its head.
+     *
+     * @param square lower border of the square
+     * @param steps  lower border of the steps beside it
+     */
+    private record Rest(double width, double height, double square, double steps) {}
+
+    /**
+     * Where the map lies, and where what is said of the pieces is set.
+     *
+     * @param top     upper border of what is said, which begins at the left border of the page
+     * @param letters height of its letters
+     */
+    private record Below(Box map, double top, double width, double letters) {}
+
+    private PlanMap map(Rest rest, boolean numbered) {
+        return new PlanMap(job, plan, joins, controls, below(rest, numbered).map(), numbered);
+    }
+
+    /** One below the other across the page; or with a tall map, which would be small so, beside each other. */
+    private Below below(Rest rest, boolean numbered) {
+        Below across = across(rest, numbered);
+        return beside(rest, numbered)
+                .filter(b -> PlanMap.scale(plan, b.map()) > CLEARLY * PlanMap.scale(plan, across.map()))
+                .orElse(across);
     }
 
     /** Cautions are read by those whom they protect: small only where they would push the map off the page. */
-    private double letters(double width, double height, boolean numbered) {
-        return set(new Pencil(), 0, width, TEXT, numbered) <= height / 3 ? TEXT : SMALL;
+    private Below across(Rest rest, boolean numbered) {
+        double width = rest.width();
+        double letters = set(new Pencil(), 0, width, TEXT, numbered) <= rest.height() / 3 ? TEXT : SMALL;
+        double top = rest.height() - set(new Pencil(), 0, width, letters, numbered);
+        double head = Math.max(rest.square(), rest.steps()) + 7;
+        return new Below(new Box(0, head, width, Math.max(head, top - 9)), top, width, letters);
+    }
+
+    /** What is said below the square, the map below the steps; empty where there is no room for the words. */
+    private Optional<Below> beside(Rest rest, boolean numbered) {
+        double side = TestSquare.side(words.unit());
+        double top = rest.square() + 10;
+        Box map = new Box(side + GUTTER, rest.steps() + 5, rest.width(), Math.max(rest.steps() + 5, rest.height()));
+        return set(new Pencil(), top, side, TEXT, numbered) <= rest.height() - top
+                ? Optional.of(new Below(map, top, side, TEXT))
+                : Optional.empty();
     }
 
     /**
-     * Pieces and cautions, set upwards from the foot of the page.
+     * Pieces, and below them cautions, in two columns where that is as wide as the page; gives the height of it all.
      *
      * @param numbered the pieces have numbers before their names, as on the map
      */
-    private void foot(double width, double height, boolean numbered) {
-        double size = letters(width, height, numbered);
-        double top = height - set(new Pencil(), 0, width, size, numbered);
-        set(pencil, top, width, size, numbered);
-        pencil.line(0, top - 3, width, top - 3, Pen.RULE);
-    }
-
-    /** Pieces across the page, cautions in two columns below; gives the height of it all. */
     private double set(Pencil on, double top, double width, double size, boolean numbered) {
         List<String> names = new ArrayList<>();
         for (int i = 0; i < job.pieces().size(); i++) {
@@ -186,9 +219,10 @@ final class PlanPage {
                 .gap(2)
                 .heading(words.of("print.plan.care"))
                 .bottom();
-        double column = (width - GUTTER) / 2;
+        boolean two = width > TestSquare.side(words.unit());
+        double column = two ? (width - GUTTER) / 2 : width;
         TextColumn left = new TextColumn(on, 0, below, column);
-        TextColumn right = new TextColumn(on, column + GUTTER, below, column);
+        TextColumn right = two ? new TextColumn(on, column + GUTTER, below, column) : left;
         List<String> cautions = new ArrayList<>();
         for (Caution caution : job.cautions()) {
             if (!caution.code().equals("test-square")) {

@@ -28,7 +28,6 @@ class LegendTest {
         Legend legend = legend();
         boolean tried = session.desk().shownTrial().isPresent();
         holds(legend, Legend.Sign.MOVED, p -> tried && !p.moved().isEmpty());
-        holds(legend, Legend.Sign.STAYS, p -> tried && !p.moved().isEmpty());
         holds(legend, Legend.Sign.DONE, p -> !tried && !p.moved().isEmpty());
         holds(legend, Legend.Sign.BEFORE, p -> p.ghost().isPresent());
         holds(legend, Legend.Sign.KEPT, p -> !p.trial().kept().isEmpty());
@@ -100,7 +99,7 @@ class LegendTest {
         session.chooseLevel("hip");
         session.want(session.desk().wanted().orElseThrow().withAmount(20));
         assertThat(legend().signs())
-                .containsExactly(Legend.Sign.MOVED, Legend.Sign.BEFORE, Legend.Sign.STAYS, Legend.Sign.KEPT);
+                .containsExactly(Legend.Sign.MOVED, Legend.Sign.BEFORE, Legend.Sign.KEPT);
         session.keep();
         agreesWithTheTable();
         assertThat(legend().signs()).containsExactly(Legend.Sign.DONE, Legend.Sign.BEFORE);

@@ -140,7 +140,7 @@ class ReportTest {
                     .contains("For Maren Holt, 17 May 2026")
                     .contains("ease 5 cm \u2192 7.4 cm")
                     .contains("hip: +2.4 cm all round")
-                    .contains("hip 27 cm \u2192 27.6 cm")
+                    .contains("hip 2 \u00d7 27 cm \u2192 27.6 cm")
                     .contains("61.59 cm \u2192 61.71 cm")
                     .contains("Waistband: the whole piece")
                     .contains("of cloth 140 cm wide")

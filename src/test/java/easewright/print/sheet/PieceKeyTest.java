@@ -21,7 +21,7 @@ class PieceKeyTest {
             "sheets: (\\d+) of (\\d+) \\((\\d+) across, (\\d+) down; empty ones are left out\\)");
     private static final java.util.regex.Pattern ALL =
             java.util.regex.Pattern.compile("sheets: (\\d+) \\((\\d+) across, (\\d+) down\\)");
-    private static final String CUT = "Thick line: cut. Dashed line: stitch.";
+    private static final String CUT = "Solid outline: cut. Dashed line: stitch.";
 
     private static Pattern with(Pattern pattern, List<String> ids, UnaryOperator<Piece> change) {
         Pattern now = pattern;
@@ -63,7 +63,7 @@ class PieceKeyTest {
     }
 
     @Test
-    void whereEveryPieceHasAnAllowanceTheThickLineIsCut() throws Exception {
+    void whereEveryPieceHasAnAllowanceTheOutlineIsCut() throws Exception {
         Pattern skirt = Prints.sample("skirt");
         Pattern sewn = with(skirt, ids(skirt), p -> sewn(p, 15));
         for (Paper paper : List.of(Paper.A4, Paper.ROLL)) {
@@ -73,13 +73,13 @@ class PieceKeyTest {
 
     /** On these the only line is for the needle: told to cut on it, one would cut the garment too small. */
     @Test
-    void whereNoPieceHasOneTheThickLineIsStitched() throws Exception {
+    void whereNoPieceHasOneTheOutlineIsStitched() throws Exception {
         Pattern skirt = Prints.sample("skirt");
         Pattern plain = with(skirt, ids(skirt), PieceKeyTest::bare);
         for (Paper paper : List.of(Paper.A4, Paper.ROLL)) {
             assertThat(text(plain, paper))
-                    .contains("Thick line: stitch. No allowance is drawn: add it when you cut.")
-                    .doesNotContain("Thick line: cut", "Dashed line: stitch");
+                    .contains("Solid outline: stitch. No allowance is drawn: add it when you cut.")
+                    .doesNotContain("Solid outline: cut", "Dashed line: stitch");
         }
     }
 
@@ -92,7 +92,7 @@ class PieceKeyTest {
             assertThat(text(mixed, paper))
                     .contains(CUT)
                     .contains(
-                            "But on Front and Waistband no allowance is drawn: there the thick line is where you stitch");
+                            "But on Front and Waistband no allowance is drawn: there the solid outline is where you stitch");
         }
         List<Piece> many = new ArrayList<>(sewn.pieces());
         for (int i = 0; i < 7; i++) {
@@ -103,7 +103,7 @@ class PieceKeyTest {
         }
         assertThat(text(Pattern.bare(many, sewn.scale()), Paper.A4))
                 .contains(CUT)
-                .contains("But on pieces that are marked as having no allowance, the thick line is where you stitch");
+                .contains("But on pieces that are marked as having no allowance, the solid outline is where you stitch");
     }
 
     @Test
