@@ -32,6 +32,7 @@ public record CentreChange(
 
     static final Way WAY = new Way(
             METHOD,
+            Way.Family.SEAMS,
             Way.Aim.GIRTH,
             "amount",
             List.of(

@@ -20,6 +20,7 @@ public record DartIntake(String level, double amount, List<DartShare> darts, boo
 
     static final Way WAY = new Way(
             METHOD,
+            Way.Family.DARTS,
             Way.Aim.GIRTH,
             "amount",
             List.of(

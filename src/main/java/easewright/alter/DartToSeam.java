@@ -31,6 +31,7 @@ public record DartToSeam(
 
     static final Way WAY = new Way(
             METHOD,
+            Way.Family.DARTS,
             Way.Aim.MOVED,
             "amount",
             List.of(

@@ -34,6 +34,7 @@ public record EdgeLength(EdgeRef edge, double amount, Manner how, boolean accept
 
     static final Way WAY = new Way(
             METHOD,
+            Way.Family.LENGTHS,
             Way.Aim.EDGE,
             "amount",
             List.of(

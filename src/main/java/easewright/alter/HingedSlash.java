@@ -25,6 +25,7 @@ public record HingedSlash(String piece, Point hinge, Point opening, double gap, 
 
     static final Way WAY = new Way(
             METHOD,
+            Way.Family.SLASHES,
             Way.Aim.GAP,
             "gap",
             List.of(

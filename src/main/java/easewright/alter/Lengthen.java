@@ -30,6 +30,7 @@ public record Lengthen(String level, double below, double amount, List<String> p
 
     static final Way WAY = new Way(
             METHOD,
+            Way.Family.LENGTHS,
             Way.Aim.LENGTH,
             "amount",
             List.of(

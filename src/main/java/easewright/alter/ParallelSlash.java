@@ -23,6 +23,7 @@ public record ParallelSlash(String piece, Point one, Point other, double amount,
 
     static final Way WAY = new Way(
             METHOD,
+            Way.Family.SLASHES,
             Way.Aim.GAP,
             "amount",
             List.of(

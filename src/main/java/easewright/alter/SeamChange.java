@@ -40,6 +40,7 @@ public record SeamChange(
 
     static final Way WAY = new Way(
             METHOD,
+            Way.Family.SEAMS,
             Way.Aim.GIRTH,
             "amount",
             List.of(

@@ -27,6 +27,7 @@ public record SleeveWidth(String level, double amount, List<String> pieces, bool
 
     static final Way WAY = new Way(
             METHOD,
+            Way.Family.SLASHES,
             Way.Aim.GIRTH,
             "amount",
             List.of(

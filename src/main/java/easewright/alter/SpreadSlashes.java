@@ -33,6 +33,7 @@ public record SpreadSlashes(
 
     static final Way WAY = new Way(
             METHOD,
+            Way.Family.SLASHES,
             Way.Aim.GIRTH,
             "amount",
             List.of(

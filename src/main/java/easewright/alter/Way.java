@@ -12,11 +12,24 @@ import java.util.Optional;
  * and for each setting {@code .setting.<key>} and {@code .setting.<key>.hint}.
  *
  * @param method   name in a {@link ChangeNote}
+ * @param family   what it does to a pattern, roughly: ways of one family are offered together
  * @param aim      what the amount measures
  * @param amount   key of the setting that says by how much
  * @param settings all settings, in the order in which a person is asked for them
  */
-public record Way(String method, Aim aim, String amount, List<Setting> settings, Maker maker) {
+public record Way(String method, Family family, Aim aim, String amount, List<Setting> settings, Maker maker) {
+    /** What a way does, in the order in which a person would think of it. */
+    public enum Family {
+        /** Takes in or lets out at an edge. */
+        SEAMS,
+        /** Takes in more or less in darts. */
+        DARTS,
+        /** Slashes the piece and moves its parts. */
+        SLASHES,
+        /** Makes a piece or an edge longer or shorter. */
+        LENGTHS
+    }
+
     /** What the amount of a way measures. */
     public enum Aim {
         /** By how much the finished girth at the chosen level changes. */

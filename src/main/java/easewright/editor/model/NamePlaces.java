@@ -102,8 +102,12 @@ final class NamePlaces {
                 middle.y() + (1.2 * words.lines().size() - 0.6) * high);
     }
 
+    /** Around those that stay: a name gives way to the one that is written here. */
     private static List<Box> boxes(List<TableScene.Written> words) {
-        return words.stream().map(TableScene.Written::box).toList();
+        return words.stream()
+                .filter(w -> !w.names())
+                .map(TableScene.Written::box)
+                .toList();
     }
 
     private static List<Line> levels(Desk desk, Piece piece) {

@@ -5,6 +5,7 @@ import easewright.alter.Way;
 import easewright.alter.Ways;
 import easewright.text.Words;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 
@@ -71,13 +72,14 @@ public record WayForm(String what, String hint, List<Field> fields) {
     }
 
     /**
-     * The ways by their method and their name, the most usual first: those that the garment has pieces for, and the one
-     * that is chosen.
+     * The ways by their method and their name, family by family, the most usual first: those that the garment has pieces
+     * for, and the one that is chosen.
      */
     public static List<Option> ways(Desk desk, Wanted wanted) {
         String chosen = wanted.other().map(OtherWay::method).orElse("");
         return Ways.all().stream()
                 .filter(w -> w.method().equals(chosen) || WayOptions.allows(desk.garment(), w))
+                .sorted(Comparator.comparing(Way::family))
                 .map(w -> new Option(w.method(), desk.words().of("way." + w.method() + ".name")))
                 .toList();
     }

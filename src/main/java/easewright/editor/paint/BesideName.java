@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
-import javafx.scene.text.Font;
 import javafx.scene.text.TextAlignment;
 
 /**
@@ -37,12 +36,18 @@ final class BesideName {
 
     private static final double DOT = 2;
 
-    private static final Font FONT = Font.font(11);
+    /** The largest letters here: beside its piece a name is read as easily in lower ones. */
+    private static final int LARGEST = NameSetting.SMALLEST - 1;
 
     private BesideName() {}
 
-    /** Whether there was room. */
-    static boolean paint(GraphicsContext gc, Viewport view, Ink ink, TableScene.PieceSight sight, LabelRoom room) {
+    /**
+     * Whether there was room.
+     *
+     * @param size of the letters of names on their pieces
+     */
+    static boolean paint(
+            GraphicsContext gc, Viewport view, Ink ink, TableScene.PieceSight sight, LabelRoom room, int size) {
         Box box = sight.piece().outline().box();
         Optional<Box> seen = room.view()
                 .seen(Box.around(List.of(
@@ -52,7 +57,7 @@ final class BesideName {
         if (seen.isEmpty() || !large && !sight.pointed()) {
             return false;
         }
-        for (Way way : ways(sight)) {
+        for (Way way : ways(sight, Math.max(LARGEST, size))) {
             for (Point middle : places(seen.get(), way.wide(), way.high())) {
                 boolean free = room.view().isAboveFoot(middle, way.high())
                         && room.isClear(middle, way.wide(), way.high())
@@ -77,11 +82,12 @@ final class BesideName {
      *
      * @param below how the piece is cut, if it is said
      * @param two   that stands below the name, and not behind it
+     * @param size  of the letters
      */
-    private record Way(String name, String below, boolean two, boolean whole) {
+    private record Way(String name, String below, boolean two, boolean whole, int size) {
         double wide() {
-            double first = Ruler.width(name, FONT);
-            double second = Ruler.width(below, FONT);
+            double first = Ruler.width(name, NameSetting.bold(size));
+            double second = Ruler.width(below, NameSetting.plain(size));
             return 4 + (two ? Math.max(first, second) : below.isEmpty() ? first : first + GAP + second);
         }
 
@@ -90,16 +96,16 @@ final class BesideName {
         }
     }
 
-    private static List<Way> ways(TableScene.PieceSight sight) {
+    private static List<Way> ways(TableScene.PieceSight sight, int size) {
         String whole = sight.title();
         String cut = NameRows.shortened(whole, LETTERS);
         List<Way> ways = new ArrayList<>();
         for (String name : whole.equals(cut) ? List.of(whole) : List.of(whole, cut)) {
             if (sight.instructs()) {
-                ways.add(new Way(name, sight.subtitle(), false, name.equals(whole)));
-                ways.add(new Way(name, sight.subtitle(), true, name.equals(whole)));
+                ways.add(new Way(name, sight.subtitle(), false, name.equals(whole), size));
+                ways.add(new Way(name, sight.subtitle(), true, name.equals(whole), size));
             } else {
-                ways.add(new Way(name, "", false, name.equals(whole)));
+                ways.add(new Way(name, "", false, name.equals(whole), size));
             }
         }
         return ways;
@@ -148,12 +154,13 @@ final class BesideName {
         gc.strokeLine(foot.x(), foot.y(), lead.end().x(), lead.end().y());
         gc.setFill(ink.quiet());
         gc.fillOval(foot.x() - DOT, foot.y() - DOT, 2 * DOT, 2 * DOT);
-        gc.setFont(FONT);
+        gc.setFont(NameSetting.bold(way.size()));
         gc.setTextBaseline(VPos.CENTER);
         gc.setFill(aside ? ink.quiet() : ink.text());
         if (way.two()) {
             gc.setTextAlign(TextAlignment.CENTER);
             gc.fillText(way.name(), middle.x(), middle.y() - PITCH / 2);
+            gc.setFont(NameSetting.plain(way.size()));
             gc.setFill(ink.quiet());
             gc.fillText(way.below(), middle.x(), middle.y() + PITCH / 2);
             return;
@@ -161,7 +168,8 @@ final class BesideName {
         double left = middle.x() - way.wide() / 2 + 2;
         gc.setTextAlign(TextAlignment.LEFT);
         gc.fillText(way.name(), left, middle.y());
+        gc.setFont(NameSetting.plain(way.size()));
         gc.setFill(ink.quiet());
-        gc.fillText(way.below(), left + Ruler.width(way.name(), FONT) + GAP, middle.y());
+        gc.fillText(way.below(), left + Ruler.width(way.name(), NameSetting.bold(way.size())) + GAP, middle.y());
     }
 }

@@ -7,8 +7,8 @@ import java.util.stream.Stream;
 import javafx.scene.canvas.GraphicsContext;
 
 /**
- * The words that are written on the drawing itself, where it is to be seen: what can be read there is not said again, and
- * what cannot be read gives way to what is said instead.
+ * The words that are written on the drawing itself, where it is to be seen. A name of a piece gives way to the one that the
+ * table writes, so that all pieces are named in one hand, whatever they were drawn with; other words stay to be read.
  *
  * @param shown whether the drawing is to be seen
  */
@@ -19,25 +19,14 @@ record DrawnWords(boolean shown, Viewport view) {
     /** Still lower ones are seen as dots at most, pixels. */
     static final double SEEN = 2.5;
 
-    /** Whether the drawing says the name of a piece there, to be read. */
-    boolean say(TableScene.PieceSight piece) {
-        return shown && piece.written().stream().anyMatch(w -> w.names() && isRead(w));
-    }
-
-    private boolean isRead(TableScene.Written words) {
-        return words.high() * view.scale() >= READABLE;
-    }
-
-    /** Covers with paper the names that are too small to be read: what is written in their stead says the same. */
+    /** Covers with paper the names on a piece: what is written in their stead says the same. */
     void cover(GraphicsContext gc, Ink ink, TableScene.PieceSight piece) {
         if (shown && !piece.title().isEmpty()) {
             gc.setFill(ink.paper());
-            piece.written().stream().filter(w -> w.names() && !isRead(w)).forEach(w -> {
-                Box box = onScreen(w.box());
-                if (isOn(piece, w.box())) {
-                    gc.fillRect(box.minX(), box.minY(), box.width(), box.height());
-                }
-            });
+            piece.written().stream()
+                    .filter(w -> w.names() && isOn(piece, w.box()))
+                    .map(w -> onScreen(w.box()))
+                    .forEach(box -> gc.fillRect(box.minX(), box.minY(), box.width(), box.height()));
         }
     }
 
@@ -54,7 +43,7 @@ record DrawnWords(boolean shown, Viewport view) {
     List<Box> boxes(TableScene.PieceSight piece) {
         return shown
                 ? piece.written().stream()
-                        .filter(w -> !w.names() || isRead(w) || !isOn(piece, w.box()))
+                        .filter(w -> !w.names() || !isOn(piece, w.box()))
                         .map(w -> onScreen(w.box()))
                         .toList()
                 : List.of();

@@ -7,11 +7,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Where the grips are drawn by which the ends of a level are taken hold of: at the ends, and where those of pieces that
  * lie close would touch each other, beside them on their own piece. One whose end is a corner or bears a notch lies off
- * the piece beside it, as that is what the change is judged by. On pieces too small for all that they are dots.
+ * the piece beside it, as that is what the change is judged by; on the piece none lies over a dart, a notch or a corner
+ * where there is another place. On pieces too small for all that they are dots.
  */
 public final class GripPlaces {
     /** Grips whose middles are so far apart can be told apart and pressed, pixels. */
@@ -28,6 +30,13 @@ public final class GripPlaces {
 
     /** How far off its piece the grip of a marked end may be drawn, and then how far up, pixels: clear of the seam. */
     private static final double[][] OUTWARD = {{2 * OverlayPainter.GRIP + 2, 0}, {OverlayPainter.GRIP + 3, 17}};
+
+    /** Where one may lie above or below a marked end, where the piece next to it lies close: so far in, and so far up, pixels. */
+    private static final double[][] UPWARD = {
+        {0, 2 * OverlayPainter.GRIP + 4},
+        {OverlayPainter.GRIP + 3, 2 * OverlayPainter.GRIP + 1},
+        {0, 2 * OverlayPainter.GRIP + 4 + APART}
+    };
 
     /** A grip off its piece keeps so far from the ends of others, pixels. */
     private static final double KEPT_OFF = OverlayPainter.GRIP + 3;
@@ -55,13 +64,22 @@ public final class GripPlaces {
      */
     public record Place(Point off, boolean small, boolean marked) {}
 
+    /** What lies on the table where a grip might be drawn. */
+    public interface Ground {
+        /** Whether a grip with this middle, pixels, would hide what its piece is judged by. */
+        boolean hides(End end, Point at);
+
+        /** Whether it would lie beside its piece, clear of the line. */
+        boolean isOff(End end, Point at);
+    }
+
     /** A place for each of the ends, in their order. */
-    public static List<Place> of(List<End> ends) {
+    public static List<Place> of(List<End> ends, Ground ground) {
         List<Point> taken = new ArrayList<>();
         Set<String> full = new HashSet<>();
         List<Point> offs = new ArrayList<>();
         for (int i = 0; i < ends.size(); i++) {
-            Point off = free(ends, i, taken);
+            Point off = free(ends, i, taken, ground);
             if (off == null) {
                 full.add(ends.get(i).piece());
             } else {
@@ -79,7 +97,7 @@ public final class GripPlaces {
     }
 
     /** The first place that is apart from those taken; null if there is none. */
-    private static Point free(List<End> ends, int i, List<Point> taken) {
+    private static Point free(List<End> ends, int i, List<Point> taken, Ground ground) {
         End end = ends.get(i);
         double most = inside(ends, end);
         if (2 * most < NARROW) {
@@ -92,37 +110,78 @@ public final class GripPlaces {
                 return off.get();
             }
         }
+        List<Point> inward = inward(end, most, crowded);
+        inward.removeIf(off -> !isApart(end.at().plus(off), taken));
+        List<Point> clear = inward.stream()
+                .filter(off -> !ground.hides(end, end.at().plus(off)))
+                .toList();
+        Point across = end.outward().quarterTurned();
+        return clear.stream()
+                .filter(off -> Math.abs(off.dot(across)) < APART / 2)
+                .findFirst()
+                .or(() -> upward(ends, i, taken, ground))
+                .or(() -> Stream.concat(clear.stream(), inward.stream()).findFirst())
+                .orElse(null);
+    }
+
+    private static boolean isApart(Point at, List<Point> taken) {
+        return taken.stream().allMatch(t -> t.distance(at) >= APART);
+    }
+
+    /** Places on the piece and its end, from the end, the best first. */
+    private static List<Point> inward(End end, double most, boolean crowded) {
         Point along = end.outward().times(-1);
+        List<Point> offs = new ArrayList<>();
         for (double beside : BESIDE) {
             for (double inward : end.marked() ? PAST_NOTCH : INWARD) {
                 // Both of two neighbours draw back a little, so that neither lies on the other's piece.
                 boolean onTheEdge = crowded && inward == 0;
                 if (!onTheEdge) {
                     double in = Math.min(inward, most);
-                    Point off = along.times(in).plus(along.quarterTurned().times(beside * APART));
-                    Point at = end.at().plus(off);
-                    if (taken.stream().allMatch(t -> t.distance(at) >= APART)) {
-                        return off;
-                    }
+                    offs.add(along.times(in).plus(along.quarterTurned().times(beside * APART)));
                 }
             }
         }
-        return null;
+        return offs;
+    }
+
+    /** The first place above or below a marked end, off the piece, that is clear of all others. */
+    private static Optional<Point> upward(List<End> ends, int i, List<Point> taken, Ground ground) {
+        End end = ends.get(i);
+        if (!end.marked()) {
+            return Optional.empty();
+        }
+        Point up = up(end);
+        return Arrays.stream(UPWARD)
+                .flatMap(way -> Stream.of(up.times(way[1]), up.times(-way[1]))
+                        .map(off -> off.minus(end.outward().times(way[0]))))
+                .filter(off -> {
+                    Point at = end.at().plus(off);
+                    return isApart(at, taken) && isOffEnds(at, ends) && ground.isOff(end, at) && !ground.hides(end, at);
+                })
+                .findFirst();
+    }
+
+    private static Point up(End end) {
+        Point across = end.outward().quarterTurned();
+        return across.y() > 0 ? across.times(-1) : across;
+    }
+
+    private static boolean isOffEnds(Point at, List<End> ends) {
+        return ends.stream().allMatch(e -> e.at().distance(at) >= KEPT_OFF);
     }
 
     /** The first place off the piece that is apart from those taken and from all ends, those to come as well. */
     private static Optional<Point> outside(List<End> ends, int i, List<Point> taken) {
         End end = ends.get(i);
-        Point across = end.outward().quarterTurned();
-        Point up = across.y() > 0 ? across.times(-1) : across;
+        Point up = up(end);
         return Arrays.stream(OUTWARD)
                 // Both of two neighbours go the same way, and do not touch.
                 .filter(way -> !isCrowded(ends, i, 2 * way[0] + APART))
                 .map(way -> end.outward().times(way[0]).plus(up.times(way[1])))
                 .filter(off -> {
                     Point at = end.at().plus(off);
-                    return taken.stream().allMatch(t -> t.distance(at) >= APART)
-                            && ends.stream().allMatch(e -> e.at().distance(at) >= KEPT_OFF);
+                    return isApart(at, taken) && isOffEnds(at, ends);
                 })
                 .findFirst();
     }

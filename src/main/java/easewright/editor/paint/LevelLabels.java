@@ -68,15 +68,48 @@ final class LevelLabels {
         placed.clear();
     }
 
-    /** The best form in which all labels of levels at work have room on their lines; two rows where there is none. */
-    static LevelForms.Form common(List<LevelLabels> pieces, LabelRoom room) {
+    /**
+     * How the labels of levels at work are set, alike on all pieces as long as that goes: they are read together.
+     *
+     * @param anywhere whether they go in that form wherever there is room rather than in another one nearer to their lines
+     */
+    record Common(LevelForms.Form form, boolean anywhere) {}
+
+    /**
+     * The best form in which all of them have room on their lines; else that in which all have room, beside their lines too;
+     * two rows where there is none.
+     */
+    static Common common(List<LevelLabels> pieces, LabelRoom room) {
+        List<LevelLabels> now =
+                pieces.stream().filter(piece -> !piece.isAside()).toList();
         for (LevelForms.Form form : LevelForms.Form.values()) {
             LabelRoom trial = room.above();
-            if (pieces.stream().allMatch(piece -> piece.isAside() || piece.hasRoom(form, trial))) {
-                return form;
+            if (now.stream().allMatch(piece -> piece.hasRoom(form, trial))) {
+                return new Common(form, false);
             }
         }
-        return LevelForms.Form.TWO_ROWS;
+        for (LevelForms.Form form : List.of(LevelForms.Form.ONE_ROW, LevelForms.Form.TWO_ROWS)) {
+            LabelRoom trial = room.above();
+            if (now.stream().allMatch(piece -> piece.in(trial).goesIn(form))) {
+                return new Common(form, true);
+            }
+        }
+        return new Common(LevelForms.Form.TWO_ROWS, false);
+    }
+
+    private LevelLabels in(LabelRoom other) {
+        return new LevelLabels(gc, view, ink, sight, other);
+    }
+
+    private boolean goesIn(LevelForms.Form form) {
+        return atWork().allMatch(level -> {
+            Optional<LevelLabel> label = forms.of(level, form);
+            return label.isEmpty() || write(level, label, this::anywhere);
+        });
+    }
+
+    private Optional<Point> anywhere(LevelLabel l) {
+        return onLine(l).or(() -> aboveOrBelow(l)).or(() -> beyond(l)).or(() -> led(l));
     }
 
     private boolean hasRoom(LevelForms.Form form, LabelRoom trial) {
@@ -92,14 +125,15 @@ final class LevelLabels {
      *
      * @param common in which it is set if there is room, alike on all pieces
      */
-    void atWork(LevelForms.Form common) {
+    void atWork(Common common) {
         List<LevelForms.Form> ways = new ArrayList<>(List.of(LevelForms.Form.values()));
-        ways.remove(common);
-        ways.add(0, common);
+        ways.remove(common.form());
+        ways.add(0, common.form());
         List<LevelForms.Form> large =
                 ways.stream().filter(form -> form != LevelForms.Form.COMPACT).toList();
         atWork().forEach(level -> {
-            boolean done = write(level, ways, this::onLine)
+            boolean done = common.anywhere() && write(level, forms.of(level, common.form()), this::anywhere)
+                    || write(level, ways, this::onLine)
                     || write(level, ways, this::aboveOrBelow)
                     || write(level, large, this::beyond)
                     || write(level, large, this::led)

@@ -12,17 +12,11 @@ import javafx.scene.canvas.GraphicsContext;
  * else beside each other, in more rows, smaller, along a piece that is higher than wide, shortened; else beside the piece.
  */
 final class NamePainter {
-    /** A piece as large as this many letters across and down has its name in them. */
-    private static final double LETTERS = 11;
-
     /** A piece less wide than this on the screen has no name on it, pixels. */
     private static final double LEAST = 28;
 
     /** Nor one less high. */
     private static final double LOWEST = 12;
-
-    /** Where it is looked for elsewhere, letters are no larger than the second size. */
-    private static final int ELSEWHERE = 1;
 
     /** In how many rows and columns room is looked for where there is none in the best place. */
     private static final int ROWS = 12;
@@ -48,7 +42,7 @@ final class NamePainter {
     private final Ink ink;
     private final TableScene.PieceSight sight;
     private final LabelRoom table;
-    private final DrawnWords words;
+    private final int first;
     private final double wide;
     private final double high;
     private final NameLetters letters;
@@ -61,10 +55,12 @@ final class NamePainter {
 
     private boolean written;
 
+    private Optional<PlacedName> placed = Optional.empty();
+
     private final SizesAlike alike;
 
     /**
-     * @param words of the drawing itself that are to be seen
+     * @param first size of the letters, to begin with
      * @param alike how the other sizes of the piece are named
      */
     NamePainter(
@@ -73,9 +69,9 @@ final class NamePainter {
             Ink ink,
             TableScene.PieceSight sight,
             LabelRoom room,
-            DrawnWords words,
+            int first,
             SizesAlike alike) {
-        this.words = words;
+        this.first = first;
         this.alike = alike;
         this.gc = gc;
         this.view = view;
@@ -89,15 +85,30 @@ final class NamePainter {
         letters = new NameLetters(gc, ink, sight.aside(), Math.min(wide, high));
     }
 
-    /** Writes it on the piece, if there is room clear of all lines. */
+    /** The largest letters in which the names of all pieces have room where it is best, those left out that have none. */
+    static int first(List<TableScene.PieceSight> seen, Viewport view) {
+        int first = 0;
+        for (TableScene.PieceSight sight : seen) {
+            if (sight.title().isEmpty()) {
+                continue;
+            }
+            double wide = sight.name().width() * view.scale() - 2 * ROOMY;
+            double high = sight.name().height() * view.scale();
+            first = NameSettings.of(sight).whole().stream()
+                    .filter(way -> way.size() < NameSetting.SMALLEST && way.wide() <= wide && way.high() <= high)
+                    .mapToInt(NameSetting::size)
+                    .min()
+                    .stream()
+                    .reduce(first, Math::max);
+        }
+        return first;
+    }
+
+    /** Finds room for it on the piece, clear of all lines. */
     void onPiece() {
         if (sight.title().isEmpty()) {
             written = true;
             table.told().nameLacks(sight.piece().id());
-            return;
-        }
-        if (words.say(sight)) {
-            written = true;
             return;
         }
         boolean upright = high > UPRIGHT * wide;
@@ -111,7 +122,6 @@ final class NamePainter {
         if (asOtherSizes(settings)) {
             return;
         }
-        int first = NameSetting.fitting(Math.sqrt(wide * high) / LETTERS);
         List<Point> best = List.of(view.toScreen(sight.name().at()));
         if (wide >= LEAST && write(settings.whole(), first, best, 0, ROOMY)) {
             return;
@@ -121,7 +131,7 @@ final class NamePainter {
                 .filter(p -> room.isClear(p, NameSetting.least(), NameSetting.least()))
                 .toList();
         boolean across = wide >= LEAST
-                && (write(settings.whole(), Math.max(first, ELSEWHERE), open, 0, ROOMY)
+                && (write(settings.whole(), first, open, 0, ROOMY)
                         || write(settings.whole(), NameSetting.SMALLEST, open, 0, CLOSE)
                         || write(settings.whole(), NameSetting.SMALLEST, open, 0, 0));
         boolean along = !across && upright && write(settings.narrow(), first, open, UP, 0);
@@ -142,14 +152,21 @@ final class NamePainter {
                 .orElse(false);
     }
 
+    /** Those that have found a place on their pieces. */
+    static List<PlacedName> placed(List<NamePainter> names) {
+        return names.stream().flatMap(name -> name.placed.stream()).toList();
+    }
+
     /**
      * Writes it beside the piece, if it is not on it, or in short rows, or over lines that it may hide; at last without how
      * often the piece is cut. Notes where it is not whole.
+     *
+     * @param size of the letters of names on their pieces
      */
-    void elsewhereThanOn() {
+    void elsewhereThanOn(int size) {
         boolean slim = Math.min(wide, high) < LARGE;
         if (!written && (slim || !overLevels())) {
-            written = BesideName.paint(gc, view, ink, sight, table) || slim && overLevels();
+            written = BesideName.paint(gc, view, ink, sight, table, size) || slim && overLevels();
         }
         if (!written && wide >= LEAST && high >= LOWEST && sight.instructs()) {
             NameSettings settings = settings();
@@ -271,6 +288,6 @@ final class NamePainter {
         if (!way.whole()) {
             table.told().nameLacks(sight.piece().id());
         }
-        letters.write(way, middle, turn);
+        placed = Optional.of(new PlacedName(way, middle, turn, letters));
     }
 }

@@ -16,10 +16,10 @@ import javafx.scene.text.FontWeight;
  */
 record NameSetting(List<Row> rows, double wide, double high, int size, boolean whole) {
     /** The sizes of letters: few, so that the names of one table go together. */
-    private static final double[] SIZES = {18, 15, 12, 10};
+    private static final double[] SIZES = {15, 12, 10};
 
     /** Of the smaller words that go with names of these sizes. */
-    private static final double[] SMALL = {12, 11, 10, 10};
+    private static final double[] SMALL = {11, 10, 10};
 
     static final int SMALLEST = SIZES.length - 1;
 
@@ -53,24 +53,32 @@ record NameSetting(List<Row> rows, double wide, double high, int size, boolean w
         return rows.stream().map(Row::words).collect(Collectors.joining(" "));
     }
 
-    /** The largest letters that are no larger than fitting, pixels. */
-    static int fitting(double fitting) {
-        int size = 0;
-        while (size < SMALLEST && SIZES[size] > fitting) {
-            size++;
-        }
-        return size;
-    }
-
     static double least() {
         return HIGH * SIZES[SMALLEST];
     }
 
-    private static Font bold(int size) {
+    /** The same in smaller letters: it has room wherever this one has. */
+    NameSetting smaller(int lower) {
+        if (rows.size() == 2 && rows.get(0).y() == rows.get(1).y()) {
+            return beside(rows.get(0).words(), rows.get(1).words(), lower);
+        }
+        double part = SIZES[lower] / SIZES[size];
+        List<Row> less = rows.stream()
+                .map(row -> new Row(
+                        row.words(),
+                        row.quiet() ? plain(lower) : bold(lower),
+                        row.x() * part,
+                        row.y() * part,
+                        row.quiet()))
+                .toList();
+        return new NameSetting(less, wide, high * part, lower, whole);
+    }
+
+    static Font bold(int size) {
         return Font.font(Font.getDefault().getFamily(), FontWeight.BOLD, SIZES[size]);
     }
 
-    private static Font plain(int size) {
+    static Font plain(int size) {
         return Font.font(SMALL[size]);
     }
 

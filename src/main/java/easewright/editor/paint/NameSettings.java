@@ -24,7 +24,7 @@ record NameSettings(
         List<NameSetting> cut,
         List<NameSetting> bare) {
     /** Smaller letters than these are not written above others in two sizes. */
-    private static final int LEAST_OF_TWO = 2;
+    private static final int LEAST_OF_TWO = 1;
 
     /** Shorter words are not parted into rows, letters. */
     private static final int LONG = 9;
@@ -79,9 +79,7 @@ record NameSettings(
                 whole.add(NameSetting.above(key.name(), key.below(), size));
             }
             whole.add(inOneRow);
-            if (size > 0) {
-                narrow.add(inOneRow);
-            }
+            narrow.add(inOneRow);
             if (size >= LEAST_OF_TWO) {
                 addRows(key, 1, size, whole);
                 if (key.needed()) {
@@ -96,7 +94,7 @@ record NameSettings(
         for (int size = 0; size <= NameSetting.SMALLEST; size++) {
             NameSetting inOneRow = NameSetting.alone(key.name(), size, true);
             alone.add(inOneRow);
-            if (size > 0 && !key.needed()) {
+            if (!key.needed()) {
                 narrow.add(inOneRow);
             }
             if (size >= LEAST_OF_TWO) {

@@ -91,7 +91,7 @@ public final class OverlayPainter {
         // Whatever was painted before: a canvas keeps how its lines end.
         gc.setLineCap(StrokeLineCap.BUTT);
         if (grip.marked()) {
-            double past = grip.off().dot(grip.outward()) > 0 ? PAST_LINE : PAST_NOTCH;
+            double past = grip.off().dot(grip.outward()) > -1 ? PAST_LINE : PAST_NOTCH;
             Point from = grip.end().plus(grip.off().unit().times(past));
             gc.strokeLine(from.x(), from.y(), grip.at().x(), grip.at().y());
             return;

@@ -149,7 +149,7 @@ final class PiecePainter {
         }
     }
 
-    /** What was before, dashed, and the cloth gained or lost as a wash between then and now. */
+    /** What was before, dotted, and the cloth gained or lost as a wash between then and now. */
     private void ghost() {
         if (sight.ghost().isEmpty()) {
             return;

@@ -115,18 +115,21 @@ public final class TablePainter {
         List<LevelLabels> labels = seen.stream()
                 .map(piece -> new LevelLabels(gc, view, piece.aside() ? ink.aside() : ink, piece, room))
                 .toList();
-        LevelForms.Form common = LevelLabels.common(labels, room);
+        LevelLabels.Common common = LevelLabels.common(labels, room);
         labels.forEach(label -> label.atWork(common));
         boolean compact = labels.stream().anyMatch(LevelLabels::isCompact);
         labels.forEach(label -> label.write(compact));
         labels.forEach(LevelLabels::clearOthers);
         labels.forEach(label -> label.write(false));
         SizesAlike alike = new SizesAlike();
+        int first = NamePainter.first(seen, view);
         List<NamePainter> names = seen.stream()
-                .map(piece -> new NamePainter(gc, view, ink, piece, room, words, alike))
+                .map(piece -> new NamePainter(gc, view, ink, piece, room, first, alike))
                 .toList();
         names.forEach(NamePainter::onPiece);
-        names.forEach(NamePainter::elsewhereThanOn);
+        int letters = PlacedName.common(first, NamePainter.placed(names));
+        names.forEach(name -> name.elsewhereThanOn(letters));
+        NamePainter.placed(names).forEach(name -> name.paint(letters));
         labels.forEach(LevelLabels::others);
         labels.forEach(label -> label.write(false));
         return room;

@@ -58,6 +58,9 @@ public final class PrintPanel {
     private final PagePreview preview;
     private final PrintOptions options;
     private final Label said = new Label();
+    /** How the file is then printed: printers and the programs that send them a file change its scale unless told not to. */
+    private final Label full = new Label();
+
     private final Button pdf = new Button();
     private final Button page = new Button();
     private boolean reportShown;
@@ -87,6 +90,10 @@ public final class PrintPanel {
         said.setId("print-said");
         said.setWrapText(true);
         said.getStyleClass().add("print-said");
+        full.setId("print-full-size");
+        full.setText(words.of("editor.print.full-size"));
+        full.setWrapText(true);
+        full.getStyleClass().add("quiet");
         button(pdf, "print-save", "editor.print.save", () -> save(".pdf"));
         pdf.setDefaultButton(true);
         button(page, "print-save-page", "editor.print.save-page", () -> save(".html"));
@@ -116,7 +123,7 @@ public final class PrintPanel {
         progress.setPadding(new Insets(2));
         HBox.setHgrow(bar, Priority.ALWAYS);
         HBox buttons = new HBox(8, pdf, page, Parts.gap(), close);
-        VBox foot = new VBox(8, said, progress, buttons);
+        VBox foot = new VBox(8, said, full, progress, buttons);
         foot.getStyleClass().add("print-foot");
         BorderPane side = new BorderPane(options.scrolled());
         side.setBottom(foot);
@@ -188,6 +195,9 @@ public final class PrintPanel {
     private void make(PaperChoice choice) {
         pages = Optional.empty();
         Parts.present(page, choice.report());
+        boolean printed = !choice.report() && choice.onPaper();
+        Parts.present(full, printed);
+        pdf.setText(words.of(printed ? "editor.print.save.to-print" : "editor.print.save"));
         say(words.of("editor.print.making"), false);
         press.make(desk, choice, this::made, this::failed);
         busy();

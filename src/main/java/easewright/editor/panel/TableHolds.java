@@ -78,10 +78,12 @@ final class TableHolds {
 
     List<OverlayPainter.Grip> grips(Viewport view) {
         if (!settled || view.scale() != scale) {
-            places = GripPlaces.of(holds.stream()
-                    .map(h -> new GripPlaces.End(
-                            h.pieceId(), view.toScreen(h.at()), h.outward(), isMarked(h, view.scale())))
-                    .toList());
+            places = GripPlaces.of(
+                    holds.stream()
+                            .map(h -> new GripPlaces.End(
+                                    h.pieceId(), view.toScreen(h.at()), h.outward(), isMarked(h, view.scale())))
+                            .toList(),
+                    onTheTable(view));
             scale = view.scale();
             settled = true;
         }
@@ -100,9 +102,31 @@ final class TableHolds {
     }
 
     private boolean isMarked(Hold hold, double scale) {
-        return pieces.stream()
-                .filter(piece -> piece.id().equals(hold.pieceId()))
-                .anyMatch(piece -> SeenUnder.isThere(piece, hold.at(), scale));
+        return piece(hold.pieceId())
+                .filter(piece -> SeenUnder.isThere(piece, hold.at(), scale))
+                .isPresent();
+    }
+
+    private Optional<Piece> piece(String id) {
+        return pieces.stream().filter(piece -> piece.id().equals(id)).findFirst();
+    }
+
+    private GripPlaces.Ground onTheTable(Viewport view) {
+        return new GripPlaces.Ground() {
+            @Override
+            public boolean hides(GripPlaces.End end, Point at) {
+                return piece(end.piece())
+                        .filter(piece -> SeenUnder.isThere(piece, view.toTable(at.x(), at.y()), view.scale()))
+                        .isPresent();
+            }
+
+            @Override
+            public boolean isOff(GripPlaces.End end, Point at) {
+                return piece(end.piece())
+                        .filter(piece -> SeenUnder.isOff(piece, view.toTable(at.x(), at.y()), view.scale()))
+                        .isPresent();
+            }
+        };
     }
 
     /** The one that a press at a pixel means, or −1: the nearest, within a circle no smaller than a fingertip asks for. */

@@ -1,5 +1,7 @@
 package easewright.editor.panel;
 
+import easewright.alter.Way;
+import easewright.alter.Ways;
 import easewright.editor.model.Desk;
 import easewright.editor.model.OtherWay;
 import easewright.editor.model.SeamsInFull;
@@ -8,9 +10,15 @@ import easewright.editor.model.WayForm;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
+import javafx.css.PseudoClass;
 import javafx.scene.control.ComboBox;
+import javafx.scene.control.ContentDisplay;
+import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
+import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 
 /** The choice of the way in which a change is made: at the seams, which can be taken hold of, or another. */
@@ -25,6 +33,8 @@ final class WayChoice extends ComboBox<WayForm.Option> {
         setId("way");
         setMaxWidth(Double.MAX_VALUE);
         setVisibleRowCount(MOST);
+        setCellFactory(list -> new WayCell(list.getItems()));
+        setButtonCell(new PlainCell());
         ListPlace.above(this);
         setConverter(new StringConverter<>() {
             @Override
@@ -42,6 +52,57 @@ final class WayChoice extends ComboBox<WayForm.Option> {
                 changer.accept(w -> SeamsInFull.to(getValue().text(), w, desk));
             }
         });
+    }
+
+    /** What is chosen, in the field itself. */
+    private static final class PlainCell extends ListCell<WayForm.Option> {
+        @Override
+        protected void updateItem(WayForm.Option option, boolean empty) {
+            super.updateItem(option, empty);
+            setText(empty || option == null ? "" : option.label());
+        }
+    }
+
+    /** A way in the list; the first one of its family has what they do above it. */
+    private final class WayCell extends ListCell<WayForm.Option> {
+        private static final PseudoClass FIRST = PseudoClass.getPseudoClass("first");
+
+        private final List<WayForm.Option> all;
+        private final Label family = new Label();
+        private final Label name = new Label();
+        private final VBox box = new VBox(family, name);
+
+        WayCell(List<WayForm.Option> all) {
+            this.all = all;
+            getStyleClass().add("way-cell");
+            family.getStyleClass().addAll("quiet", "way-family");
+            setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
+        }
+
+        @Override
+        protected void updateItem(WayForm.Option option, boolean empty) {
+            super.updateItem(option, empty);
+            boolean none = empty || option == null;
+            boolean first = !none && isFirst(getIndex());
+            pseudoClassStateChanged(FIRST, first);
+            Parts.present(family, first);
+            setGraphic(none ? null : box);
+            // Not seen, but heard.
+            setText(none ? null : option.label());
+            if (!none) {
+                name.setText(option.label());
+                family.setText(desk.words()
+                        .of("editor.way.family." + family(option).name().toLowerCase(Locale.ROOT)));
+            }
+        }
+
+        private boolean isFirst(int index) {
+            return index == 0 || index < all.size() && family(all.get(index)) != family(all.get(index - 1));
+        }
+    }
+
+    private static Way.Family family(WayForm.Option option) {
+        return Ways.of(option.text()).map(Way::family).orElse(Way.Family.SEAMS);
     }
 
     void show(Desk now, Wanted wanted) {

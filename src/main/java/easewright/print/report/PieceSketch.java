@@ -169,14 +169,16 @@ final class PieceSketch {
         double size = LETTERS * Math.max(0.7, Math.min(1, (right.length() - 2) / face.width(text, LETTERS)));
         double wide = face.width(text, size);
         Point above = along.quarterTurned().times(-1);
-        boolean below = isAtFoot(first.pointAtLength(first.length() / 2), above, paper);
+        Point on = first.pointAtLength(first.length() / 2);
+        boolean below = isBeside(on, above, paper);
+        boolean off = below || isBeside(on, above.times(-1), paper);
         Point up = below ? above.times(-1) : above;
         double middle = right.length() / 2;
         double reach = Math.max(0, (right.length() - wide) / 2 - 1);
         Optional<Double> clear = ASIDE.stream()
                 .map(part -> middle + part * reach)
                 .filter(at ->
-                        below || others.stream().noneMatch(o -> crosses(o, right.start(), along, up, at, wide, size)))
+                        off || others.stream().noneMatch(o -> crosses(o, right.start(), along, up, at, wide, size)))
                 .findFirst();
         double place = clear.orElse(middle);
         double bow = bow(runs, right.start(), along, up, place, wide);
@@ -200,9 +202,9 @@ final class PieceSketch {
                 Tone.BLACK);
     }
 
-    /** Whether there is paper above a place on a level, and none below it. */
-    private static boolean isAtFoot(Point place, Point above, Outline paper) {
-        return paper.contains(place.plus(above)) && !paper.contains(place.minus(above));
+    /** Whether there is paper on one side of a place on a level, and none on the other. */
+    private static boolean isBeside(Point place, Point side, Outline paper) {
+        return paper.contains(place.plus(side)) && !paper.contains(place.minus(side));
     }
 
     /** How far lines come up under words above the straight way between their ends, mm. */

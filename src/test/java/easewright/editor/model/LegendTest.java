@@ -98,8 +98,7 @@ class LegendTest {
         open("skirt");
         session.chooseLevel("hip");
         session.want(session.desk().wanted().orElseThrow().withAmount(20));
-        assertThat(legend().signs())
-                .containsExactly(Legend.Sign.MOVED, Legend.Sign.BEFORE, Legend.Sign.KEPT);
+        assertThat(legend().signs()).containsExactly(Legend.Sign.MOVED, Legend.Sign.BEFORE, Legend.Sign.KEPT);
         session.keep();
         agreesWithTheTable();
         assertThat(legend().signs()).containsExactly(Legend.Sign.DONE, Legend.Sign.BEFORE);

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.testfx.api.FxToolkit;
 import org.testfx.util.WaitForAsyncUtils;
 
-/** What the drawing says on a piece, to be read, is not said again beside it. */
+/** The names of pieces are written by the table; other words that the drawing says stay to be read. */
 class DrawnWordsTest {
     private static final int SIDE = 600;
 
@@ -67,19 +67,29 @@ class DrawnWordsTest {
                         new DrawnLines()));
     }
 
+    /** In one hand on all pieces, however large the drawing says it, and nowhere twice. */
     @Test
-    void theNameIsWrittenOnlyWhereTheDrawingDoesNotSayItToBeRead() throws Exception {
+    void theNameIsWrittenWhateverTheDrawingSays() throws Exception {
         TableScene same = scene("SKIRT  back: cut 2");
         assertThat(painted(same, false, 1.6).words())
                 .as("the drawing is hidden")
                 .hasSize(1);
-        assertThat(painted(same, true, 1.6).words())
-                .as("it says so, 9.6 pixels high")
+        for (double scale : new double[] {0.5, 1, 1.6, 4}) {
+            LabelRoom room = painted(same, true, scale);
+            assertThat(room.words()).as("%s pixels to the mm", scale).hasSize(1);
+            assertThat(room.told().name("skirt-back")).isPresent();
+        }
+        assertThat(new DrawnWords(true, new Viewport(2, 0, 0))
+                        .boxes(same.pieces().get(0)))
+                .as("what the drawing says is covered")
                 .isEmpty();
-        assertThat(painted(same, true, 1).words()).as("6 pixels high").hasSize(1);
         TableScene other = scene("on the fold");
         assertThat(painted(other, true, 1.6).words())
                 .as("it says something else")
+                .hasSize(1);
+        assertThat(new DrawnWords(true, new Viewport(2, 0, 0))
+                        .boxes(other.pieces().get(0)))
+                .as("other words stay")
                 .hasSize(1);
     }
 

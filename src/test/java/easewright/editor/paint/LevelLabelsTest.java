@@ -110,6 +110,34 @@ class LevelLabelsTest {
         }
     }
 
+    /** The labels of the level at work are read together: all in one row, or all in two. */
+    @Test
+    void labelsOfOneLevelAreSetAlike() throws Exception {
+        for (String sample : SAMPLES) {
+            Session session = sample(sample);
+            for (Level level : session.desk().pattern().levels()) {
+                session.chooseLevel(level.name());
+                TableScene scene = new TableScenes().of(session.desk());
+                for (int[] size : new int[][] {{828, 747}, {1100, 820}, {1360, 1027}}) {
+                    LabelRoom room = painted(scene, size[0], size[1]);
+                    Set<Integer> rows = new TreeSet<>();
+                    for (TableScene.PieceSight piece : scene.pieces()) {
+                        for (TableScene.LevelSight sight : piece.levels()) {
+                            if (sight.chosen() && !piece.aside()) {
+                                room.told().levels(piece.piece().id()).stream()
+                                        .filter(words -> String.join(" ", words).equals(sight.label()))
+                                        .forEach(words -> rows.add(words.size()));
+                            }
+                        }
+                    }
+                    assertThat(rows)
+                            .as("%s, %s, %s wide", sample, level.name(), size[0])
+                            .hasSize(1);
+                }
+            }
+        }
+    }
+
     /** How often a width counts and the width stand in one row, and words keep off the rim of the table. */
     @Test
     void figuresAreNotTorn() throws Exception {

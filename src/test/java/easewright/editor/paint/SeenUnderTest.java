@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import easewright.draft.Samples;
 import easewright.geom.Point;
+import easewright.pattern.Dart;
 import easewright.pattern.Piece;
 import easewright.svg.SvgFile;
 import java.nio.charset.StandardCharsets;
@@ -31,6 +32,30 @@ class SeenUnderTest {
         assertThat(SeenUnder.isThere(back, far, 0.1))
                 .as("from afar the notch lies under it")
                 .isTrue();
+    }
+
+    @Test
+    void theMouthAndThePointOfADartAreSeenUnderAGrip() throws Exception {
+        Dart dart = back().darts().get(0);
+        for (Point at : dart.corners()) {
+            assertThat(SeenUnder.isThere(back(), at.plus(new Point(0, 8)), 1)).isTrue();
+        }
+        assertThat(SeenUnder.isThere(back(), dart.point().plus(new Point(0, 20)), 1))
+                .isFalse();
+    }
+
+    @Test
+    void besideAPieceIsOffItAndItsLineIsNot() throws Exception {
+        Piece back = back();
+        Point corner = back.outline().segments().get(0).start();
+        assertThat(SeenUnder.isOff(back, corner, 1)).isFalse();
+        assertThat(SeenUnder.isOff(back, back.outline().box().centre(), 1)).isFalse();
+        Point above = new Point(
+                back.outline().box().centre().x(), back.outline().box().minY() - 20);
+        assertThat(SeenUnder.isOff(back, above, 1)).isTrue();
+        assertThat(SeenUnder.isOff(back, above, 0.1))
+                .as("from afar it lies on the line")
+                .isFalse();
     }
 
     /** The lines of the drawing are told from the paper: 3 to 1 is what WCAG 2.2, 1.4.11 asks of graphics (from memory). */

@@ -28,7 +28,7 @@ class TableLayersTest {
     private static final int PIECES = 40;
 
     /** Where two layers are laid together colours are rounded once more. */
-    private static final int ROUNDING = 2;
+    private static final int ROUNDING = 3;
 
     private final Random random = new Random(2064);
     private final Canvas below = new Canvas(WIDE, HIGH);

@@ -2,12 +2,22 @@ package easewright.editor.panel;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import easewright.draft.Samples;
 import easewright.editor.model.Hold;
+import easewright.editor.model.OpenFile;
+import easewright.editor.model.Opened;
+import easewright.editor.model.Session;
 import easewright.editor.paint.OverlayPainter;
+import easewright.editor.paint.SeenUnder;
 import easewright.editor.paint.Viewport;
 import easewright.geom.Point;
 import easewright.pattern.EdgeRef;
+import easewright.pattern.Piece;
+import easewright.svg.SvgFile;
+import easewright.text.LengthUnit;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class TableHoldsTest {
@@ -76,6 +86,29 @@ class TableHoldsTest {
             assertThat(order.get(holds.at(new Point(88, 0), view))).isEqualTo(left);
             assertThat(order.get(holds.at(new Point(118, 0), view))).isEqualTo(right);
             assertThat(holds.at(new Point(103, 40), view)).isNegative();
+        }
+    }
+
+    /** Of a nest that is seen whole in a small window, or nearer, the darts at the waist are seen beside the grips. */
+    @Test
+    void noGripLiesOverADart() throws Exception {
+        Session session = new Session(LengthUnit.CM, false);
+        byte[] svg = Samples.files().get("skirt-sizes.svg").getBytes(StandardCharsets.UTF_8);
+        session.open(Opened.of(new OpenFile(SvgFile.read(svg, "s.svg"), Optional.empty(), "s.svg")));
+        session.chooseLevel("waist");
+        for (double scale = 0.24; scale < 2; scale *= 1.05) {
+            Viewport view = new Viewport(scale, 0, 0);
+            TableHolds seams = new TableHolds();
+            List<Piece> pieces = session.desk().shown().pieces();
+            seams.onPieces(pieces);
+            seams.show(session.desk().takingHolds(), false);
+            assertThat(seams.all()).isNotEmpty();
+            for (Point at : seams.onScreen(view)) {
+                Point place = view.toTable(at.x(), at.y());
+                assertThat(pieces)
+                        .as("%s at %s", place, scale)
+                        .noneMatch(p -> SeenUnder.isThere(p, place, view.scale()));
+            }
         }
     }
 

@@ -103,7 +103,8 @@ class PieceKeyTest {
         }
         assertThat(text(Pattern.bare(many, sewn.scale()), Paper.A4))
                 .contains(CUT)
-                .contains("But on pieces that are marked as having no allowance, the solid outline is where you stitch");
+                .contains(
+                        "But on pieces that are marked as having no allowance, the solid outline is where you stitch");
     }
 
     @Test
