@@ -197,10 +197,14 @@ final class LevelLabels {
 
     /** The same apart from all levels: on the line of another one it would seem to be of that. */
     private Optional<Point> apart(LevelLabel l, List<Point> middles) {
-        return middles.stream()
-                .filter(at -> isClearOfRim(l, at) && room.isClear(at, l.width(), l.height()) && leads(l, at))
-                .filter(at -> room.takeClear(at, l.width(), l.height()))
-                .findFirst();
+        // No stream: most of hundreds of places are refused, in every picture of a pull.
+        for (Point at : middles) {
+            boolean clear = isClearOfRim(l, at) && room.isClear(at, l.width(), l.height()) && leads(l, at);
+            if (clear && room.takeClear(at, l.width(), l.height())) {
+                return Optional.of(at);
+            }
+        }
+        return Optional.empty();
     }
 
     private Optional<Point> take(LevelLabel l, List<Point> middles) {

@@ -15,6 +15,9 @@ final class ScreenPath {
     /** Ends closer to the last laid one than this many pixels are left out: nobody could see them. */
     private static final double TOO_NEAR = 0.4;
 
+    /** A curve this near to the straight line between its ends is drawn as that line, which takes a third: pixels. */
+    private static final double FLAT = 0.02;
+
     private static final byte MOVE = 0;
     private static final byte LINE = 1;
     private static final byte CURVE = 2;
@@ -47,7 +50,7 @@ final class ScreenPath {
                     && isTiny(segment, view)) {
                 continue;
             }
-            if (segment instanceof Cubic cubic) {
+            if (segment instanceof Cubic cubic && !isFlat(cubic, view)) {
                 path.step(CURVE)
                         .pixel(
                                 view.screenX(cubic.control1().x()),
@@ -77,6 +80,20 @@ final class ScreenPath {
             return reach * view.scale() < TOO_NEAR;
         }
         return true;
+    }
+
+    /** Whether the handles of a curve lie between its ends and beside no more than a hair off the line through them. */
+    private static boolean isFlat(Cubic cubic, Viewport view) {
+        Point chord = cubic.end().minus(cubic.start());
+        double length = chord.norm();
+        return length > 0
+                && isOn(chord, length, cubic.control1().minus(cubic.start()), view)
+                && isOn(chord, length, cubic.control2().minus(cubic.start()), view);
+    }
+
+    private static boolean isOn(Point chord, double length, Point handle, Viewport view) {
+        double along = chord.dot(handle);
+        return along >= 0 && along <= length * length && Math.abs(chord.cross(handle)) * view.scale() <= FLAT * length;
     }
 
     private ScreenPath step(byte kind) {

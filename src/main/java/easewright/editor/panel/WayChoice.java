@@ -28,6 +28,8 @@ final class WayChoice extends ComboBox<WayForm.Option> {
 
     private boolean showing;
     private Desk desk;
+    /** The way that stands in it; empty for the seams. */
+    private String shown = "";
 
     WayChoice(Consumer<UnaryOperator<Wanted>> changer) {
         setId("way");
@@ -106,8 +108,19 @@ final class WayChoice extends ComboBox<WayForm.Option> {
     }
 
     void show(Desk now, Wanted wanted) {
-        showing = true;
+        boolean same = desk != null
+                && desk.pattern() == now.pattern()
+                && desk.size().equals(now.size())
+                && desk.unit() == now.unit()
+                && method(wanted).equals(shown)
+                && getValue() != null
+                && getValue().text().equals(shown);
         desk = now;
+        if (same) {
+            return;
+        }
+        showing = true;
+        shown = method(wanted);
         Words words = now.words();
         List<WayForm.Option> options = new ArrayList<>();
         options.add(new WayForm.Option("", words.of("editor.way.seams")));
@@ -118,12 +131,15 @@ final class WayChoice extends ComboBox<WayForm.Option> {
         if (!getItems().equals(options)) {
             getItems().setAll(options);
         }
-        String method = wanted.other().map(OtherWay::method).orElse("");
-        options.stream().filter(o -> o.text().equals(method)).findFirst().ifPresent(this::setValue);
+        options.stream().filter(o -> o.text().equals(shown)).findFirst().ifPresent(this::setValue);
         Heard.name(this, words.of("editor.way"));
         String hint =
                 wanted.other().map(o -> words.of("way." + o.method() + ".hint")).orElse("");
         Hints.on(this, hint.isEmpty() ? words.of("editor.way.hint") : hint);
         showing = false;
+    }
+
+    private static String method(Wanted wanted) {
+        return wanted.other().map(OtherWay::method).orElse("");
     }
 }
