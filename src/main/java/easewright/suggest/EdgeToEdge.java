@@ -2,6 +2,7 @@ package easewright.suggest;
 
 import easewright.pattern.EdgeRole;
 import easewright.pattern.Piece;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -109,9 +110,10 @@ final class EdgeToEdge {
         }
     }
 
-    /** Seams left over that have just one other of their length. */
+    /** Seams left over that have just one other of their length; not those of facings, which are drawn to some edge. */
     static void leftOver(UnsewnEdges unsewn) {
-        List<SeamSide> sides = unsewn.of(EdgeRole.SEAM);
+        List<SeamSide> sides = new ArrayList<>(unsewn.of(EdgeRole.SEAM));
+        sides.removeIf(s -> Vocabulary.has(s.piece().name(), "facing"));
         for (SeamSide one : List.copyOf(sides)) {
             List<SeamSide> alike = alike(sides, one);
             if (sides.contains(one) && alike.size() == 1) {

@@ -12,6 +12,12 @@ import java.util.TreeMap;
 
 /** Says what each run of a piece is for, by the words written and by its form. */
 final class Roles {
+    /** The edge of a facing that is sewn to nothing. */
+    static final String FREE_EDGE = "free edge";
+
+    /** The edge that a facing finishes is shorter than its free one by more than this part, where it is told by that. */
+    private static final double SHORTER = 0.005;
+
     private final Form form;
     private final String name;
     private final String garment;
@@ -206,11 +212,15 @@ final class Roles {
         int two = sides.get(1);
         boolean firstSewn = form.ticksOn(one) != form.ticksOn(two)
                 ? form.ticksOn(one) > form.ticksOn(two)
-                : form.run(one).curve().start().y()
-                        >= form.run(two).curve().start().y();
+                : says("facing") ? isFaced(one, two) : liesBelow(one, two);
         int sewn = firstSewn ? one : two;
+        int other = firstSewn ? two : one;
         put(sewn, says("waist") ? EdgeRole.WAIST : EdgeRole.SEAM, "seam");
-        put(firstSewn ? two : one, EdgeRole.SEAM, "inner seam");
+        if (says("facing")) {
+            put(other, EdgeRole.OTHER, FREE_EDGE);
+        } else {
+            put(other, EdgeRole.SEAM, "inner seam");
+        }
         for (int beside : new int[] {sewn - 1, sewn + 1}) {
             if (form.continues(sewn, beside)) {
                 put(beside, EdgeRole.OPENING, "underlap");
@@ -220,6 +230,21 @@ final class Roles {
         for (int i = 0; i < form.size(); i++) {
             put(i, EdgeRole.OPENING, "end");
         }
+    }
+
+    private boolean liesBelow(int one, int two) {
+        return form.run(one).curve().start().y()
+                >= form.run(two).curve().start().y();
+    }
+
+    /**
+     * Waists, necks and armholes are hollow or narrow, so that what lies inside of them is longer (common practice); of a
+     * straight facing the upper edge is sewn.
+     */
+    private boolean isFaced(int one, int two) {
+        double first = form.run(one).length();
+        double second = form.run(two).length();
+        return Math.abs(first - second) > SHORTER * Math.max(first, second) ? first < second : !liesBelow(one, two);
     }
 
     private Named named() {

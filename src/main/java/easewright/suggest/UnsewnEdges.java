@@ -48,12 +48,18 @@ final class UnsewnEdges {
         return EdgeRef.of(pattern.piece(ref.piece()).map(Piece::id).orElse(ref.piece()), ref.edge());
     }
 
-    /** Those for one purpose, in the order of the pieces. */
-    List<SeamSide> of(EdgeRole role) {
+    /** All pieces of the garment. */
+    List<Piece> pieces() {
+        return pattern.pieces();
+    }
+
+    /** Those for some purposes, in the order of the pieces. */
+    List<SeamSide> of(EdgeRole... roles) {
+        List<EdgeRole> wanted = List.of(roles);
         List<SeamSide> sides = new ArrayList<>();
         for (Piece piece : pattern.pieces()) {
             for (Edge edge : piece.edges()) {
-                if (edge.role() == role && !taken.contains(EdgeRef.of(piece.id(), edge.name()))) {
+                if (wanted.contains(edge.role()) && !taken.contains(EdgeRef.of(piece.id(), edge.name()))) {
                     measures.piece(piece.id())
                             .flatMap(m -> m.edge(edge.name()))
                             .ifPresent(m -> sides.add(new SeamSide(piece, edge, m.mm())));
@@ -90,6 +96,13 @@ final class UnsewnEdges {
 
     private static boolean isSwapped(SeamSide one, SeamSide two) {
         return two.onBack() && !one.onBack() && one.apart(two) > DRAWING;
+    }
+
+    /** Sews an edge to a piece that is drawn from it: what both differ by is drawing. */
+    void sewCutToEdge(String name, SeamSide edge, SeamSide cut, String code, double sure) {
+        Map<String, Object> values = Map.of("first", edge.mm(), "second", cut.mm(), "apart", edge.apart(cut));
+        Mate mate = new Mate(name, List.of(edge.ref()), List.of(cut.ref()), 0);
+        add(mate, List.of(edge, cut), edge.mm(), cut.mm(), new Reason(code, values, sure));
     }
 
     /** Sews one edge, counted once, to several. */

@@ -27,14 +27,18 @@ class MatesTest {
     private static final int SAME_NAMES = 2;
     private static final int YOKES = 4;
     private static final int CUFFS = 5;
-    private static final int WAISTBANDS = 6;
-    private static final int NECK_BANDS = 7;
-    private static final int WAIST_SEAMS = 8;
-    private static final int SIDES_APART = 9;
-    private static final int LEFT_OVER = 10;
+    private static final int BANDS_IN_PARTS = 6;
+    private static final int FACINGS = 7;
+    private static final int WAISTBANDS = 8;
+    private static final int NECK_BANDS = 9;
+    private static final int WAIST_SEAMS = 10;
+    private static final int SIDES_APART = 11;
+    private static final int LEFT_OVER = 12;
 
     private static final int[][] FIRST_THINGS_FIRST = {
         {WAISTBANDS, WAIST_SEAMS},
+        {BANDS_IN_PARTS, FACINGS},
+        {FACINGS, WAISTBANDS},
         {SAME_NAMES, LEFT_OVER},
         {SAME_NAMES, SIDES_APART},
         {SIDES_APART, LEFT_OVER},
@@ -154,6 +158,59 @@ class MatesTest {
                         372));
         assertThat(names(tee, Mates.RULES)).containsExactly("shoulder", "neck band");
         assertThat(names(tee, exchanged(NECK_BANDS, LEFT_OVER))).containsExactly("shoulder", "yoke and outer");
+    }
+
+    private Piece skirt(String name, double waist) {
+        return piece(name, true, "waist", EdgeRole.WAIST, waist, "side", EdgeRole.OTHER, 600, "hem", EdgeRole.HEM, 240);
+    }
+
+    private Piece facing(String name, EdgeRole role, double mm) {
+        return piece(name, true, "seam", role, mm, "end", EdgeRole.OPENING, 50, Roles.FREE_EDGE, EdgeRole.OTHER, 212);
+    }
+
+    @Test
+    void whatIsCalledAFacingGoesOnTheEdgeThatItFacesThoughSomeSeamIsAsLong() {
+        Sheet faced = sheet(
+                skirt("Front skirt", 200),
+                facing("Front facing", EdgeRole.SEAM, 200),
+                piece("Flounce", false, "top", EdgeRole.SEAM, 200.5));
+        assertThat(names(faced, Mates.RULES)).containsExactly("waist facing");
+        assertThat(names(
+                        sheet(
+                                facing("Front facing", EdgeRole.SEAM, 200),
+                                piece("Flounce", false, "top", EdgeRole.SEAM, 200)),
+                        Mates.RULES))
+                .as("a facing alone")
+                .isEmpty();
+    }
+
+    /** By its length it would go round two fronts, if each were cut once. */
+    @Test
+    void aWaistFacingIsNoWaistband() {
+        Sheet faced = sheet(skirt("Front skirt", 200), facing("Front waist facing", EdgeRole.WAIST, 200));
+        assertThat(names(faced, Mates.RULES)).containsExactly("waist facing");
+        assertThat(names(faced, exchanged(FACINGS, WAISTBANDS))).containsExactly("waistband");
+    }
+
+    private Piece band(String name, double mm) {
+        return piece(name, true, "seam", EdgeRole.SEAM, mm, "end", EdgeRole.OTHER, 60, "inner seam", EdgeRole.SEAM, mm);
+    }
+
+    @Test
+    void theFacingOfABandInPartsGoesOnWhatTheBandLeavesFree() {
+        Sheet banded = sheet(
+                skirt("Front skirt", 200),
+                skirt("Back skirt", 210),
+                band("Front yoke", 200),
+                band("Back yoke", 210),
+                facing("Front facing", EdgeRole.SEAM, 200));
+        assertThat(names(banded, Mates.RULES))
+                .containsExactlyInAnyOrder("waistband (front)", "waistband (back)", "waist facing");
+        assertThat(mates(banded, Mates.RULES))
+                .filteredOn(mate -> mate.name().equals("waist facing"))
+                .extracting(mate -> mate.first().get(0).edge())
+                .containsExactly("inner seam");
+        assertThat(names(banded, exchanged(BANDS_IN_PARTS, FACINGS))).doesNotContain("waist facing");
     }
 
     private Piece bodice(String name, double side, double armhole) {
