@@ -2,6 +2,7 @@ package easewright.alter;
 
 import easewright.measure.Cutting;
 import easewright.measure.GarmentMeasures;
+import easewright.measure.LevelSeams;
 import easewright.measure.MateWalk;
 import easewright.measure.Measures;
 import easewright.pattern.Edge;
@@ -17,11 +18,16 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What a drafter does about two seam lines that do not fit, however they came to be so: the shorter one is made longer or
- * the longer one shorter, by exactly what it is off, where that does the least harm. At the hem end first, then where no
- * girth changes and no other seam is put out (common practice). No protected edge is moved, nor a side that is one.
+ * the longer one shorter, by exactly what it is off, where that does the least harm. Where levels that met along the seam
+ * go on meeting, at the hem end first, then where no girth changes and no other seam is put out (common practice). No
+ * protected edge is moved, nor a side that is one.
  */
 public final class SeamMatch {
     /** Of what is left over nobody sees anything, mm. */
@@ -35,6 +41,9 @@ public final class SeamMatch {
     private final GarmentMeasures is;
     private final MateWalk walk;
 
+    /** Levels that meet along the seam, pinned from one end of it or the other. */
+    private final Set<String> meeting;
+
     private SeamMatch(Pattern pattern, GarmentMeasures is, MateWalk walk) {
         this.pattern = pattern;
         this.garment = walk.size()
@@ -42,6 +51,23 @@ public final class SeamMatch {
                 .orElse(pattern);
         this.is = is;
         this.walk = walk;
+        meeting = levels(garment, sized(is), LevelSeams.Meeting::meets);
+    }
+
+    private GarmentMeasures sized(GarmentMeasures measures) {
+        return walk.size().map(measures::inSize).orElse(measures);
+    }
+
+    private Set<String> levels(Pattern of, GarmentMeasures measures, Predicate<LevelSeams.Meeting> such) {
+        Set<String> sewn = Stream.concat(walk.mate().first().stream(), walk.mate().second().stream())
+                .flatMap(ref -> of.piece(ref.piece()).stream())
+                .map(Piece::id)
+                .collect(Collectors.toSet());
+        return LevelSeams.of(of, measures, sewn::contains).stream()
+                .filter(m -> m.seam().equals(walk.mate().name()))
+                .filter(such)
+                .map(LevelSeams.Meeting::level)
+                .collect(Collectors.toSet());
     }
 
     /**
@@ -71,8 +97,9 @@ public final class SeamMatch {
     }
 
     /** A choice with what speaks against it. */
-    private record Tried(Choice choice, int putOut, double girth) {
-        static final Comparator<Tried> LEAST_HARM = Comparator.comparing((Tried t) -> !t.choice.atHem())
+    private record Tried(Choice choice, boolean partsLevels, int putOut, double girth) {
+        static final Comparator<Tried> LEAST_HARM = Comparator.comparing((Tried t) -> t.partsLevels)
+                .thenComparing(t -> !t.choice.atHem())
                 .thenComparing(Tried::putOut)
                 .thenComparing(Tried::girth);
     }
@@ -165,11 +192,23 @@ public final class SeamMatch {
             return Optional.of(new Tried(
                     new Choice(
                             length.edge(), length.amount(), scope.side(), length.how(), atHem, change, altered, girths),
+                    partsLevels(altered.pattern(), now),
                     putOut(now),
                     most));
         } catch (Refusal cannotBeDoneThere) {
             return Optional.empty();
         }
+    }
+
+    /** Whether lines that met along the seam lie apart then, by more than works. */
+    private boolean partsLevels(Pattern altered, GarmentMeasures now) {
+        if (meeting.isEmpty()) {
+            return false;
+        }
+        Pattern own = walk.size()
+                .map(size -> PatternPart.ofSize(altered, size).alone())
+                .orElse(altered);
+        return levels(own, sized(now), LevelSeams.Meeting::isApart).stream().anyMatch(meeting::contains);
     }
 
     /** How many other seams are put out of fit by it. */

@@ -34,14 +34,26 @@ final class LevelsMeet implements Rule {
             List<Finding> findings) {
         for (LevelSeams.Meeting meeting : LevelSeams.of(garment, measures, wanted)) {
             if (meeting.isApart()) {
-                Finding finding = Finding.of("levels-apart", Severity.CAUTION, name(garment, meeting.second()))
-                        .with("level", meeting.level())
-                        .with("seam", meeting.seam())
-                        .with("other", name(garment, meeting.first()))
-                        .with("off", Math.abs(meeting.off()));
-                findings.add(size.map(s -> finding.with("size", s)).orElse(finding));
+                add("levels-apart", Severity.CAUTION, garment, meeting, size, findings);
+            } else if (!meeting.meets()) {
+                add("levels-apart-eased", Severity.NOTE, garment, meeting, size, findings);
             }
         }
+    }
+
+    private static void add(
+            String code,
+            Severity severity,
+            Pattern garment,
+            LevelSeams.Meeting meeting,
+            Optional<String> size,
+            List<Finding> findings) {
+        Finding finding = Finding.of(code, severity, name(garment, meeting.second()))
+                .with("level", meeting.level())
+                .with("seam", meeting.seam())
+                .with("other", name(garment, meeting.first()))
+                .with("off", Math.abs(meeting.off()));
+        findings.add(size.map(s -> finding.with("size", s)).orElse(finding));
     }
 
     private static String name(Pattern garment, String id) {

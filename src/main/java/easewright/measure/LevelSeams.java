@@ -18,7 +18,8 @@ import java.util.stream.Stream;
 /**
  * Where a level comes to a seam from both of its pieces. The line round the body is one line only if both arrive at the
  * same place of the seam: a notch there would meet the other (common practice, as level lines are used as balance
- * marks).
+ * marks). What is to be eased in is spread evenly along a seam that fits; not along one that ends at a crotch, where a back
+ * inseam begins lower than its front and is stretched to it (common practice).
  */
 public final class LevelSeams {
     /** As near to the stitching line as this the end of a width lies on it, mm. */
@@ -34,8 +35,11 @@ public final class LevelSeams {
      * @param seam     name of the seam
      * @param first    id of the piece of its first edge
      * @param second   id of the piece of its second edge
-     * @param off      by how much farther along the seam the level lies on the second piece than on the first, mm
-     * @param eased    how much of that the ease that is sewn into the seam may take up, mm
+     * @param off      by how much farther along the seam the level lies on the second piece than on the first, with what
+     *                 is to be eased in spread evenly, mm
+     * @param least    what of that is left over, mm, 0 or more, wherever along the seam is eased
+     * @param eased    how much is eased in, mm, 0 or more
+     * @param evenly   whether that is taken to be spread evenly
      * @param onFirst  where the level would have to arrive on the first piece to meet that of the second
      * @param onSecond where it would have to arrive on the second piece to meet that of the first
      */
@@ -45,12 +49,19 @@ public final class LevelSeams {
             String first,
             String second,
             double off,
+            double least,
             double eased,
+            boolean evenly,
             Point onFirst,
             Point onSecond) {
-        /** Whether the lines miss each other by more than works (docs/sources.md 3). */
+        /** Whether the lines miss each other by more than works (docs/sources.md 3) and all that is eased in. */
         public boolean isApart() {
-            return Math.abs(off) > Cutting.WORKS + eased;
+            return least > Cutting.WORKS + eased;
+        }
+
+        /** Whether they meet as well as works, with what is eased in where it is taken to lie. */
+        public boolean meets() {
+            return evenly ? Math.abs(off) <= Cutting.WORKS : !isApart();
         }
     }
 
@@ -95,20 +106,40 @@ public final class LevelSeams {
                 continue;
             }
             double turned = alike ? two.get() : second.length() - two.get();
-            double fromStart = turned - one.get();
-            double fromEnd = fromStart + first.length() - second.length();
-            boolean start = Math.abs(fromStart) <= Math.abs(fromEnd);
-            double off = start ? fromStart : fromEnd;
+            boolean evenly = isEven(mate, first, second);
+            double ease = evenly ? mate.declaredEase() : 0;
+            double drift = first.length() - second.length() - ease;
+            // The second as it is stretched to the first, or held in to it.
+            double stretch = 1 + ease / second.length();
+            double off = nearer(turned * stretch - one.get(), drift);
+            double above = nearer(turned + ease - one.get(), drift);
+            double below = nearer(turned - one.get(), drift);
+            boolean between = above * below <= 0;
             meetings.add(new Meeting(
                     mate.name(),
                     level,
                     first.piece().id(),
                     second.piece().id(),
                     off,
+                    between ? 0 : Math.min(Math.abs(above), Math.abs(below)),
                     Math.abs(mate.declaredEase()),
+                    evenly,
                     first.at(one.get() + off),
-                    second.at(two.get() + (alike ? -off : off))));
+                    second.at(two.get() + (alike ? -off : off) / stretch)));
         }
+    }
+
+    /** Whether what is to be eased in is spread evenly; nobody knows of sides that do not fit. */
+    private static boolean isEven(Mate mate, Seam first, Seam second) {
+        return Cutting.same(first.length() - second.length() - mate.declaredEase())
+                && !first.endsAtCrotch()
+                && !second.endsAtCrotch();
+    }
+
+    /** Sides that do not fit are pinned from that end from which the level meets better. */
+    private static double nearer(double fromStart, double drift) {
+        double fromEnd = fromStart + drift;
+        return Math.abs(fromStart) <= Math.abs(fromEnd) ? fromStart : fromEnd;
     }
 
     /**
@@ -134,14 +165,19 @@ public final class LevelSeams {
                     && first.get().piece() != second.get().piece()
                     && first.get().edge().role() == EdgeRole.SEAM
                     && second.get().edge().role() == EdgeRole.SEAM) {
-                addEnds(mate, first.get(), second.get(), ends);
-                addEnds(mate, second.get(), first.get(), ends);
+                double ease = isEven(mate, first.get(), second.get()) ? mate.declaredEase() : 0;
+                double stretch = 1 + ease / second.get().length();
+                addEnds(mate, first.get(), second.get(), 1 / stretch, ends);
+                addEnds(mate, second.get(), first.get(), stretch, ends);
             }
         }
         return ends;
     }
 
-    private static void addEnds(Mate mate, Seam has, Seam lacks, List<End> ends) {
+    /**
+     * @param stretch how long what is sewn to a length of the one that has the level is on the other
+     */
+    private static void addEnds(Mate mate, Seam has, Seam lacks, double stretch, List<End> ends) {
         for (LevelMark mark : has.piece().levels()) {
             String level = mark.level();
             boolean open = mark.counts()
@@ -151,7 +187,7 @@ public final class LevelSeams {
             if (along.isPresent()) {
                 // Where they differ in length, seams are pinned from their upper end.
                 double below = has.down() > 0 ? along.get() : has.length() - along.get();
-                double there = lacks.down() > 0 ? below : lacks.length() - below;
+                double there = lacks.down() > 0 ? below * stretch : lacks.length() - below * stretch;
                 ends.add(new End(
                         mate.name(), level, has.piece().id(), lacks.piece().id(), lacks.at(there)));
             }
@@ -208,6 +244,12 @@ public final class LevelSeams {
             int across = same(beside(edge.from()), other.beside(other.edge.to()))
                     + same(beside(edge.to()), other.beside(other.edge.from()));
             return alike == across ? down() * other.down() > 0 : alike > across;
+        }
+
+        boolean endsAtCrotch() {
+            return same(beside(edge.from()), Optional.of(EdgeRole.CROTCH))
+                            + same(beside(edge.to()), Optional.of(EdgeRole.CROTCH))
+                    > 0;
         }
 
         private static int same(Optional<EdgeRole> one, Optional<EdgeRole> other) {

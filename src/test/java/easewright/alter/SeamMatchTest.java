@@ -10,10 +10,12 @@ import easewright.geom.Point;
 import easewright.geom.Segment;
 import easewright.measure.Cutting;
 import easewright.measure.GarmentMeasures;
+import easewright.measure.LevelSeams;
 import easewright.measure.MateWalk;
 import easewright.measure.Measures;
 import easewright.pattern.Edge;
 import easewright.pattern.EdgeRef;
+import easewright.pattern.LevelMark;
 import easewright.pattern.LineKind;
 import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
@@ -81,6 +83,37 @@ class SeamMatchTest {
             Pattern back = choice.change().opposite().orElseThrow().apply(made).pattern();
             assertThat(Likeness.same(back.piece(was.id()).orElseThrow(), was)).isTrue();
         }
+    }
+
+    /** Levels that meet as seen from the hem would lie 8 mm apart if the seam were made to fit at the hem. */
+    @Test
+    void levelsThatMeetAlongTheSeamGoOnMeeting() throws Refusal {
+        for (boolean fromHem : new boolean[] {true, false}) {
+            Piece front = atHip(half("front", 0, 600), fromHem ? 208 : 200);
+            Pattern drawn = sewn(sides(0), front, atHip(half("back", 400, 592), 200));
+            assertThat(apart(drawn)).isLessThan(1e-6);
+            List<SeamMatch.Choice> choices = choices(drawn);
+            assertThat(choices).hasSize(2);
+            for (SeamMatch.Choice choice : choices) {
+                Pattern made = choice.altered().pattern();
+                assertThat(choice.atHem()).isEqualTo(!fromHem);
+                assertThat(drift(made)).isCloseTo(0, within(1e-6));
+                assertThat(apart(made)).as("%s", choice.change()).isLessThan(0.01);
+            }
+        }
+    }
+
+    /** Its hip crosses the side so far along it. */
+    private static Piece atHip(Piece half, double along) {
+        Point on = half.edge("side").orElseThrow().on(half.outline()).pointAtLength(along);
+        return half.withLevels(List.of(LevelMark.through("hip", new Point(on.x() - 50, on.y()))));
+    }
+
+    private static double apart(Pattern pattern) {
+        return LevelSeams.of(pattern, Measures.of(pattern)).stream()
+                .mapToDouble(m -> Math.abs(m.off()))
+                .max()
+                .orElseThrow();
     }
 
     /** Which of the two is first, which way round they are drawn, and marked ease make no difference to what is met. */

@@ -4,7 +4,6 @@ import easewright.editor.model.Desk;
 import easewright.editor.model.LevelFigures;
 import easewright.geom.Point;
 import easewright.measure.Girth;
-import easewright.measure.LevelSeams;
 import easewright.measure.LevelWidth;
 import easewright.pattern.Edge;
 import easewright.pattern.EdgeRole;
@@ -149,7 +148,7 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
 
     private static String misses(Desk desk, Level level, Words words) {
         List<String> seams = LevelEdits.meetings(desk.pattern(), desk.reading().measures(), level.name()).stream()
-                .filter(LevelSeams.Meeting::isApart)
+                .filter(m -> !m.meets())
                 .map(m -> words.of("editor.level.misses.seam", Map.of("seam", m.seam(), "off", Math.abs(m.off()))))
                 .toList();
         return seams.isEmpty() ? "" : words.of("editor.level.misses", Map.of("seams", String.join(", ", seams)));

@@ -160,6 +160,8 @@ class LevelEditsTest {
                     .filter(f -> f.code().equals("levels-apart"))
                     .count();
             assertThat(told).as("%s off", off).isEqualTo(off > 3 ? 1 : 0);
+            assertThat(Checks.of(met, Measures.of(met), EaseTables.standard()))
+                    .noneMatch(f -> f.code().startsWith("levels-apart"));
         }
     }
 
