@@ -56,7 +56,7 @@ record ClosedDart(Piece piece, Dart dart, DartMouth mouth, double bends, Optiona
             return Optional.of(new ClosedDart(piece, dart, mouth, bends, Optional.empty(), 0));
         }
         DartCap cap = new DartCap(mouth, dart.point(), mouth.before(), mouth.after());
-        Point peak = cap.folded(mouth.first(), mouth.second(), mouth.before(), mouth.after());
+        Point peak = cap.trued();
         Curve drawn = new Curve(mouth.inner());
         // A cap that fits the dart pressed to either side is true.
         double off = drawn.nearest(peak).distance();
@@ -67,7 +67,7 @@ record ClosedDart(Piece piece, Dart dart, DartMouth mouth, double bends, Optiona
     }
 
     /** By how much the seam turns where the closed legs meet it, radians. */
-    private static double bends(DartMouth mouth, Point point) {
+    static double bends(DartMouth mouth, Point point) {
         Point on = mouth.before().tangent(1);
         Point off = closing(mouth, point, mouth.after().tangent(0));
         return Math.atan2(on.cross(off), on.dot(off));

@@ -4,15 +4,23 @@ import easewright.geom.Affine;
 import easewright.geom.Line;
 import easewright.geom.Point;
 import easewright.geom.Segment;
+import easewright.measure.Cutting;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The cap over a dart. One of two straight lines is drawn as if the dart were folded: its lines are the seams beside it
- * mirrored in the legs, up to the middle line (docs/sources.md 4.5). By how much the cap drawn at first differs from
- * that is kept in proportion to the intake. Caps of other forms are enlarged or reduced.
+ * mirrored in the legs, up to the middle line (docs/sources.md 4.5). Where a seam lies aslant on the legs, that is another
+ * line for a dart pressed to the one side than to the other, with a small corner at a leg. As long as both are as good for
+ * cutting, and the seam goes smoothly on over the folded dart, it goes straight on over either leg until both lines meet
+ * (common practice). By how much the cap drawn at first differs from that is kept in proportion to the intake. Caps of
+ * other forms are enlarged or reduced.
  */
 final class DartCap {
+    /** A peak no nearer to either leg than this part of the mouth is one. */
+    private static final double BESIDE_LEG = 0.02;
+
     private final DartMouth was;
     private final Point point;
     private final Segment before;
@@ -55,18 +63,44 @@ final class DartCap {
         return inner;
     }
 
-    /** Where the cap belongs when the dart is pressed to the one side, or to the other. */
+    /** Where the cap belongs when the dart is pressed to the one side, or to the other, or where that is left open. */
     List<Point> pressed() {
-        return List.of(
-                folded(was.first(), was.second(), before.tangent(1)),
-                folded(was.second(), was.first(), after.tangent(0).times(-1)));
+        Point one = folded(was.first(), was.second(), before.tangent(1));
+        Point other = folded(was.second(), was.first(), after.tangent(0).times(-1));
+        return List.of(one, other, one.towards(other, 0.5));
     }
 
-    /** The mean of what folding to one side and to the other asks for; they are the same for a trued seam. */
-    Point folded(Point first, Point second, Segment to, Segment from) {
-        Point one = folded(first, second, to.tangent(1));
-        Point other = folded(second, first, from.tangent(0).times(-1));
-        return one.towards(other, 0.5);
+    /**
+     * Where the cap belongs: where both seams led straight on meet; where the seam is not smooth, or it matters to which
+     * side the dart is pressed, the mean of what either side asks for. All of these are the same for a smooth seam square to
+     * the legs.
+     */
+    Point trued() {
+        Point one = was.first();
+        Point two = was.second();
+        Point on = before.tangent(1);
+        Point off = after.tangent(0);
+        List<Point> pressed = pressed();
+        boolean smooth = Math.abs(ClosedDart.bends(was, point)) <= Truing.TRUE_WITHIN;
+        return smooth && pressed.get(0).distance(pressed.get(1)) <= Cutting.WORKS
+                ? ledOn(one, two, on, off).orElse(pressed.get(2))
+                : pressed.get(2);
+    }
+
+    /** The mean of what folding to one side and to the other asks for. */
+    private Point folded(Point first, Point second, Segment to, Segment from) {
+        return folded(first, second, to.tangent(1))
+                .towards(folded(second, first, from.tangent(0).times(-1)), 0.5);
+    }
+
+    /** Where both seams led straight on meet over the mouth; empty where they do not. */
+    private static Optional<Point> ledOn(Point first, Point second, Point to, Point from) {
+        Point mouth = second.minus(first);
+        double cross = to.cross(from);
+        Point peak = first.plus(to.times(mouth.cross(from) / cross));
+        double along = peak.minus(first).dot(mouth) / mouth.dot(mouth);
+        boolean over = along > BESIDE_LEG && along < 1 - BESIDE_LEG;
+        return over ? Optional.of(peak) : Optional.empty();
     }
 
     /** Where the seam that leads to the dart, mirrored in the leg, meets the middle line. */

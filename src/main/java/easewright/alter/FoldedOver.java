@@ -37,8 +37,7 @@ final class FoldedOver {
     private static Outline capped(DartMouth mouth, Point point) {
         Point one = mouth.first();
         Point two = mouth.second();
-        Point peak = new DartCap(mouth, point, mouth.before(), mouth.after())
-                .folded(one, two, mouth.before(), mouth.after());
+        Point peak = new DartCap(mouth, point, mouth.before(), mouth.after()).trued();
         boolean far = !(peak.distance(one.towards(two, 0.5)) <= FARTHEST * one.distance(two));
         Point over = far ? one.towards(two, 0.5) : peak;
         return mouth.replaced(mouth.before(), List.of(new Line(one, over), new Line(over, two)), mouth.after());
