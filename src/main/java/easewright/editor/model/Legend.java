@@ -39,7 +39,8 @@ public record Legend(List<Sign> signs) {
             if (!piece.moved().isEmpty() || !trial.darts().isEmpty()) {
                 signs.add(scene.trying() ? Sign.MOVED : Sign.DONE);
             }
-            if (piece.ghost().isPresent() || !trial.former().isEmpty()) {
+            boolean ghost = piece.ghost().isPresent() || !piece.former().isEmpty();
+            if (ghost || !trial.former().isEmpty()) {
                 signs.add(Sign.BEFORE);
             }
             if (!trial.kept().isEmpty()) {

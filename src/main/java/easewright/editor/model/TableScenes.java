@@ -14,6 +14,7 @@ import easewright.pattern.LevelMark;
 import easewright.pattern.LineKind;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
+import easewright.pattern.Rider;
 import easewright.suggest.FoldBracket;
 import easewright.text.LengthUnit;
 import easewright.text.Words;
@@ -34,6 +35,7 @@ public final class TableScenes {
 
     private final NamePlaces names = new NamePlaces();
     private final NestTitles nests = new NestTitles();
+    private final DrawnBefore drawnBefore = new DrawnBefore();
     private boolean marking;
     /** The level that is worked at while marks are made. */
     private Optional<String> marked = Optional.empty();
@@ -198,6 +200,7 @@ public final class TableScenes {
                         ? Optional.of(stitch(look, piece).outline())
                         : Optional.empty(),
                 ghost,
+                former(look, piece),
                 ghost.map(b -> MovedRuns.between(b, piece.outline(), SEEN)).orElse(List.of()),
                 widths.stream().map(part -> level(look, piece, part)).toList(),
                 trial,
@@ -226,6 +229,15 @@ public final class TableScenes {
         boolean untouched = look.desk.shownTrial().isEmpty() || before == null && look.trial.moves(piece);
         return (untouched ? piece.original() : Optional.ofNullable(before).map(Piece::outline))
                 .filter(was -> !was.equals(piece.outline()));
+    }
+
+    /** The same of the lines around it. */
+    private List<Rider> former(Look look, Piece piece) {
+        if (look.desk.shownTrial().isEmpty()) {
+            return drawnBefore.around(look.desk, piece);
+        }
+        Piece before = look.before.get(piece.id());
+        return before == null || before == piece ? List.of() : DrawnBefore.around(before, piece);
     }
 
     private static String size(Piece piece, NestTitles.Title title, Words words) {

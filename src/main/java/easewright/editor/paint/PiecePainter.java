@@ -151,6 +151,12 @@ final class PiecePainter {
 
     /** What was before, dotted, and the cloth gained or lost as a wash between then and now. */
     private void ghost() {
+        pen.set(ink.ghost(), 1, 4, 4);
+        sight.former().forEach(line -> {
+            gc.beginPath();
+            kept.path(line.segments()).lay(gc, 0, 0, false);
+            gc.stroke();
+        });
         if (sight.ghost().isEmpty()) {
             return;
         }

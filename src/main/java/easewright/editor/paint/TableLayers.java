@@ -138,7 +138,8 @@ public final class TableLayers {
         return Stream.concat(
                         Stream.concat(Stream.of(piece.piece().outline()), piece.ghost().stream())
                                 .map(o -> o.segments()),
-                        piece.riders().stream().map(r -> r.segments()))
+                        Stream.concat(piece.riders().stream(), piece.former().stream())
+                                .map(r -> r.segments()))
                 .flatMap(segments -> lines.along(segments).stream())
                 .map(DrawnLine::box)
                 .reduce(Box::union)

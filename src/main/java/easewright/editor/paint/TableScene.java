@@ -37,6 +37,7 @@ public record TableScene(List<PieceSight> pieces, List<Caption> beside, boolean 
      * @param written  words that are written on the drawing and are to be seen
      * @param stitch   the stitching line, where the drawn outline is the cutting line
      * @param ghost    the outline as it was before the changes, where it differs
+     * @param former   lines around the outline as they were before the changes, where they lie elsewhere now
      * @param moved    the stretches of the outline that lie elsewhere than in the ghost
      * @param trial    what a change that is being tried does to its edges
      * @param pointed  a finding or a list points at this piece
@@ -52,6 +53,7 @@ public record TableScene(List<PieceSight> pieces, List<Caption> beside, boolean 
             List<Written> written,
             Optional<Outline> stitch,
             Optional<Outline> ghost,
+            List<Rider> former,
             List<Segment> moved,
             List<LevelSight> levels,
             TrialSight trial,
@@ -60,6 +62,7 @@ public record TableScene(List<PieceSight> pieces, List<Caption> beside, boolean 
         public PieceSight {
             riders = List.copyOf(riders);
             written = List.copyOf(written);
+            former = List.copyOf(former);
             moved = List.copyOf(moved);
             levels = List.copyOf(levels);
         }

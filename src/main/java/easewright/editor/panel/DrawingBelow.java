@@ -2,6 +2,7 @@ package easewright.editor.panel;
 
 import easewright.backdrop.Backdrop;
 import easewright.editor.model.Desk;
+import easewright.editor.model.DrawnBefore;
 import easewright.editor.model.Session;
 import easewright.editor.paint.Underlay;
 import easewright.editor.paint.Viewport;
@@ -17,6 +18,7 @@ import easewright.svg.SvgFile;
 import easewright.svg.SvgProblem;
 import java.io.ByteArrayInputStream;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -64,7 +66,10 @@ final class DrawingBelow {
     });
     private SvgFile svg;
     private Pattern pattern;
-    /** Drawn copies that the pattern has no more. */
+    /** Lines that changes have moved are painted with the pieces, as they are and as they were. */
+    private final DrawnBefore before = new DrawnBefore();
+
+    /** Drawn copies that the pattern has no more, and lines that it has elsewhere. */
     private Set<String> spare = Set.of();
 
     private Optional<Box> all = Optional.empty();
@@ -140,7 +145,8 @@ final class DrawingBelow {
         }
         if (desk.pattern() != pattern) {
             pattern = desk.pattern();
-            spare = svg.spare(pattern);
+            spare = new HashSet<>(svg.spare(pattern));
+            spare.addAll(before.moved(svg, pattern));
         }
         Drawing drawing = svg.drawing();
         double grown = desk.pattern().scale().mmPerUnitX() / drawing.scale().mmPerUnitX();

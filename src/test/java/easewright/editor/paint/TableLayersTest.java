@@ -101,6 +101,7 @@ class TableLayersTest {
                 List.of(),
                 Optional.empty(),
                 ghost,
+                List.of(),
                 ghost.isPresent() ? outline.segments().subList(2, 5) : List.of(),
                 List.of(),
                 TableScene.TrialSight.NONE,
