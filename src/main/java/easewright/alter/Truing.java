@@ -9,6 +9,7 @@ import easewright.pattern.Edge;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Finding;
 import easewright.pattern.Mate;
+import easewright.pattern.MateSides;
 import easewright.pattern.Pattern;
 import easewright.pattern.PatternPart;
 import easewright.pattern.Piece;
@@ -145,13 +146,15 @@ public final class Truing {
             if (Math.abs(missing) > TRUE_DEGREES && Math.abs(missing) <= MEANT_JOINED) {
                 SewnCorner first = joint.first();
                 SewnCorner second = joint.second();
+                MateSides sides = MateSides.of(pattern, joint.mate());
                 Finding finding = Finding.of(
                                 "joined-line-bends",
                                 Severity.NOTE,
                                 first.piece().name())
                         .with("mate", joint.mate().name())
                         .with("edge", first.edge().name())
-                        .with("other", second.piece().name())
+                        .with("one", sides.first())
+                        .with("other", sides.second())
                         .with("degrees.degrees", Math.abs(missing))
                         .with("x", first.hold().sewn().x())
                         .with("y", first.hold().sewn().y());

@@ -53,13 +53,14 @@ record Agreeing(double first, double second, double ease, LengthUnit unit) {
     }
 
     /**
-     * One of the lengths, or by its name what they are apart ({@code apart}), or off ({@code drift.signed}, and after a
-     * change {@code now.signed}), mm.
+     * One of the lengths, or by its name what the one is longer by ({@code more}), what they are apart ({@code apart}),
+     * or off ({@code drift.signed}, and after a change {@code now.signed}), mm.
      */
     String said(String name, double mm) {
         Rounding as = rounding();
         double off = left(as);
         return switch (name) {
+            case "more" -> as.said(Math.abs(more(as)));
             case "apart" -> off == 0 ? Lengths.format(mm, unit) : as.said(Math.abs(off));
             case "drift.signed", "now.signed" -> off == 0 ? Lengths.signed(mm, unit) : signed(off, as);
             default -> name.endsWith(".signed") ? signed(mm, as) : as.said(mm);
@@ -70,6 +71,11 @@ record Agreeing(double first, double second, double ease, LengthUnit unit) {
     double off() {
         double left = left(rounding());
         return left == 0 ? first - second - ease : left;
+    }
+
+    /** What the first is longer by as the lengths are shown, mm; below 0 where the second is. */
+    double more() {
+        return more(rounding());
     }
 
     private String signed(double mm, Rounding as) {
@@ -97,7 +103,11 @@ record Agreeing(double first, double second, double ease, LengthUnit unit) {
 
     private double left(Rounding as) {
         // To a millionth, so that what is nothing is nothing.
-        return Math.rint((as.shown(first) - as.shown(second) - as.shown(ease)) * 1e6) / 1e6;
+        return Math.rint((more(as) - as.shown(ease)) * 1e6) / 1e6;
+    }
+
+    private double more(Rounding as) {
+        return Math.rint((as.shown(first) - as.shown(second)) * 1e6) / 1e6;
     }
 
     /**

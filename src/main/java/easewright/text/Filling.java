@@ -95,11 +95,8 @@ record Filling(Words words, Map<String, ?> values) {
                     .flatMap(all -> Agreeing.single(value).map(mm -> all.said(key, mm)))
                     .or(() -> Optional.of(shown(key, value)));
         }
-        if (value != null && form.equals("eased")) {
-            return Optional.of(
-                    isNothing(value)
-                            ? words.of("standing.eased.none")
-                            : words.of("standing.eased.some", Map.of(name.substring(0, dot), value)));
+        if (value != null && form.equals("misfit")) {
+            return Misfit.said(values, words);
         }
         if (value instanceof Double mm && form.equals("tape")) {
             return Optional.of(
@@ -125,12 +122,6 @@ record Filling(Words words, Map<String, ?> values) {
                 .flatMap(mm -> Agreeing.of(values, words.unit()).map(all -> all.said(key, mm)))
                 .orElseGet(() -> shown(key, value));
         return words.of("standing." + form + ".off", Map.of("off", off));
-    }
-
-    private static boolean isNothing(Object value) {
-        return value instanceof Span span
-                ? isNothing(span.low()) && isNothing(span.high())
-                : value instanceof Double mm && Math.abs(mm) < Lengths.nothing(LengthUnit.MM);
     }
 
     private Optional<String> formed(String form, double mm) {

@@ -18,8 +18,9 @@ import java.util.TreeMap;
  * {@code amount}: {@code .coarse} to the millimetre, {@code .part} as one of several that must add up, {@code .tape} that
  * it is less than a tape shows, where it is,
  * {@code .agreeing} so that two lengths and what they differ by do not contradict each other, {@code .then} and
- * {@code .now} that a seam fitted or fits or how much it is off, {@code .eased} the start of a sentence that tells what is
- * to be eased in, if anything, {@code .known} a source with how well its figure is known,
+ * {@code .now} that a seam fitted or fits or how much it is off, {@code .misfit} a sentence that tells on which side a
+ * seam is longer, what of that is to be eased in and what is left over, {@code .known} a source with how well its figure
+ * is known,
  * {@code .exact} a plain number to be typed again, {@code .and} and {@code .or} a list whose last has that word before it.
  *
  * <p>Some lines are worded otherwise for who types commands ({@code <key>.command}) or who sits before a Mac

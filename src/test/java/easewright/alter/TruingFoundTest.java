@@ -10,6 +10,7 @@ import static easewright.alter.Panels.slanted;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import easewright.geom.Point;
 import easewright.measure.Measures;
 import easewright.pattern.Edge;
 import easewright.pattern.EdgeRef;
@@ -19,6 +20,8 @@ import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Severity;
+import easewright.text.LengthUnit;
+import easewright.text.Words;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -42,7 +45,8 @@ class TruingFoundTest {
         assertThat(proposal.finding().values())
                 .containsEntry("mate", "side seam")
                 .containsEntry("edge", "waist")
-                .containsEntry("other", "back")
+                .containsEntry("one", List.of("front"))
+                .containsEntry("other", List.of("back"))
                 .containsEntry("x", 200.0)
                 .containsEntry("y", 0.0);
         assertThat(proposal.truing()).isEqualTo(Trued.join("side seam", false));
@@ -114,6 +118,27 @@ class TruingFoundTest {
                 assertThat(found.truing()).isEqualTo(Trued.join("seam", one != front));
             }
         }
+    }
+
+    /** A sleeve is sewn to itself: it is told which of its edges meet there. */
+    @Test
+    void wherePiecesAreSewnToThemselvesTheEdgesAreNamed() {
+        Piece sleeve = Cloths.polygon(
+                        "sleeve",
+                        List.of(new Point(0, 0), new Point(300, 0), new Point(270, 400), new Point(30, 400)),
+                        "cap CAP, underarm front SEAM, hem HEM, underarm back SEAM")
+                .withName("Sleeve");
+        Pattern sewn = Cloths.pattern(List.of(), sleeve)
+                .withMates(List.of(new Mate(
+                        "sleeve seam",
+                        List.of(EdgeRef.of("sleeve", "underarm front")),
+                        List.of(EdgeRef.of("sleeve", "underarm back")),
+                        0)));
+        assertThat(proposals(sewn, "joined-line-bends"))
+                .hasSize(2)
+                .extracting(p -> Words.english(LengthUnit.CM).of(p.finding()))
+                .allSatisfy(said ->
+                        assertThat(said).contains("joins Sleeve underarm front to Sleeve underarm back, the line of"));
     }
 
     @Test

@@ -111,13 +111,14 @@ public record SeamsView(List<Seam> seams, List<EdgeChoice> edges) {
     }
 
     private static String verdict(MateWalk walk, boolean fits, Words words) {
+        String longer = walk.drift() > 0 ? "first" : "second";
         return words.of(
-                fits ? "editor.seam.fits" : "editor.seam.drifts",
+                fits ? "editor.seam.fits" : "editor.seam.drifts." + longer,
                 Map.of(
                         "first", walk.first(),
                         "second", walk.second(),
                         "ease.signed", walk.mate().declaredEase(),
-                        "drift.signed", walk.drift()));
+                        "apart", Math.abs(walk.drift())));
     }
 
     private static String halves(Pattern pattern, Mate mate, boolean count, Words words) {

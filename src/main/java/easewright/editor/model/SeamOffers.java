@@ -16,6 +16,7 @@ import easewright.pattern.Side;
 import easewright.suggest.BandUnderlap;
 import easewright.text.Words;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -86,16 +87,11 @@ final class SeamOffers {
                     choice.altered().findings(),
                     false));
         }
-        double longer = walk.first() - walk.second();
         boolean plain = Math.abs(walk.mate().declaredEase()) < NO_EASE;
-        String said = words.of(
-                plain ? "editor.follow.still" : "editor.follow.still-ease",
-                Map.of(
-                        "mate", walk.mate().name(),
-                        "apart", Math.abs(walk.drift()),
-                        "more", Math.abs(longer),
-                        "ease", Math.abs(walk.mate().declaredEase()),
-                        "longer", longer > 0 ? sides.first() : sides.second()));
+        Map<String, Object> values = new HashMap<>(told(walk, sides));
+        values.put("apart", Math.abs(walk.drift()));
+        values.put("longer", walk.first() > walk.second() ? sides.first() : sides.second());
+        String said = words.of(plain ? "editor.follow.still" : "editor.follow.still-ease", values);
         return new FollowUp(walk.mate().name(), walk.size(), said, "", presses, false);
     }
 
@@ -151,7 +147,14 @@ final class SeamOffers {
         }
         ease(walk, eased, onPurpose, presses, care);
         back.forEach(choice -> presses.add(length(choice, walk, "editor.follow.back.")));
-        Map<String, Object> values = Map.of(
+        boolean plain = Math.abs(walk.mate().declaredEase()) < NO_EASE;
+        String said = words.of(plain ? "editor.follow.off" : "editor.follow.off-ease", told(walk, sides));
+        boolean changed = !presses.isEmpty() && onPurpose;
+        return new FollowUp(walk.mate().name(), walk.size(), said, String.join(" ", care), presses, changed);
+    }
+
+    private static Map<String, Object> told(MateWalk walk, MateSides sides) {
+        return Map.of(
                 "mate", walk.mate().name(),
                 "one", sides.first(),
                 "other", sides.second(),
@@ -159,10 +162,6 @@ final class SeamOffers {
                 "second", walk.second(),
                 "ease.signed", walk.mate().declaredEase(),
                 "drift.signed", walk.drift());
-        boolean plain = Math.abs(walk.mate().declaredEase()) < NO_EASE;
-        String said = words.of(plain ? "editor.follow.off" : "editor.follow.off-ease", values);
-        boolean changed = !presses.isEmpty() && onPurpose;
-        return new FollowUp(walk.mate().name(), walk.size(), said, String.join(" ", care), presses, changed);
     }
 
     /** Whether it takes back at this seam what was changed: it is on the one side that was. */

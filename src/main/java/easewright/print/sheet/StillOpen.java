@@ -10,6 +10,7 @@ import easewright.pattern.PatternPart;
 import easewright.pattern.Piece;
 import easewright.text.Words;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,6 +27,9 @@ final class StillOpen {
     private static final int MOST_TOLD = 4;
 
     private static final int MOST_NAMED = 6;
+
+    /** Less than this is no ease, mm. */
+    private static final double NO_EASE = 0.05;
 
     private StillOpen() {}
 
@@ -76,28 +80,23 @@ final class StillOpen {
                 .anyMatch(printed::contains);
     }
 
-    /** Of the side that is too long, whatever is to be eased in. */
+    /** Where nothing is to be eased in, of the side that is too long. */
     private static String seam(MateWalk walk, Pattern pattern, Words words) {
         MateSides sides = MateSides.of(pattern, walk.mate());
-        boolean first = walk.drift() > 0;
+        double ease = walk.mate().declaredEase();
+        boolean plain = Math.abs(ease) < NO_EASE;
+        boolean first = !plain || walk.drift() > 0;
         // Taken from the lengths as they are shown elsewhere, so that the same figure is found there.
-        return words.of(
-                "print.open.seam",
-                Map.of(
-                        "first",
-                        walk.first(),
-                        "second",
-                        walk.second(),
-                        "ease.signed",
-                        walk.mate().declaredEase(),
-                        "mate",
-                        walk.mate().name(),
-                        "one",
-                        first ? sides.first() : sides.second(),
-                        "other",
-                        first ? sides.second() : sides.first(),
-                        "apart",
-                        Math.abs(walk.drift())));
+        Map<String, Object> values = new HashMap<>();
+        values.put("first", walk.first());
+        values.put("second", walk.second());
+        values.put("ease.signed", ease);
+        values.put("drift.signed", walk.drift());
+        values.put("mate", walk.mate().name());
+        values.put("one", first ? sides.first() : sides.second());
+        values.put("other", first ? sides.second() : sides.first());
+        values.put("apart", Math.abs(walk.drift()));
+        return words.of(plain ? "print.open.seam" : "print.open.seam-ease", values);
     }
 
     /** Names of the printed pieces whose lines do not meet yet as they will be sewn. */

@@ -167,8 +167,7 @@ class TrueWorkTest {
             FollowUp still = work.still().get(0);
             String much = unit == LengthUnit.CM ? "0.1" : "1/";
             assertThat(still.words().replace('\u00a0', ' '))
-                    .startsWith("Seam \u201cside seam\u201d is " + much)
-                    .contains(" off: the longer side is Front");
+                    .startsWith("Seam \u201cside seam\u201d is longer on Front, by " + much);
             assertThat(still.presses()).isNotEmpty();
             other.edit(still.presses().get(0).result());
             assertThat(other.desk()
