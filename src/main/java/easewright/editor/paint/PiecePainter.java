@@ -151,7 +151,7 @@ final class PiecePainter {
 
     /** What was before, dotted, and the cloth gained or lost as a wash between then and now. */
     private void ghost() {
-        pen.set(ink.ghost(), 1, 4, 4);
+        pen.set(ink.ghost(), BEFORE, DOTS);
         sight.former().forEach(line -> {
             gc.beginPath();
             kept.path(line.segments()).lay(gc, 0, 0, false);
