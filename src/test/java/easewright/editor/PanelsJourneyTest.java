@@ -3,10 +3,13 @@ package easewright.editor;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import easewright.alter.Ways;
+import easewright.editor.mark.LevelEdits;
 import easewright.editor.model.OtherWay;
+import easewright.pattern.Pattern;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.IntStream;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
@@ -17,7 +20,10 @@ import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.skin.ComboBoxListViewSkin;
+import javafx.scene.image.Image;
+import javafx.scene.image.PixelReader;
 import javafx.scene.layout.Region;
+import javafx.scene.paint.Color;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.text.Text;
 import javafx.stage.Stage;
@@ -179,6 +185,34 @@ class PanelsJourneyTest extends Journey {
                             .isLessThan(120);
                 }
             }
+        }
+    }
+
+    /** What changed on a page while another one was in sight is painted where it lies, within the margins of the page. */
+    @Test
+    void aPageThatChangedUnseenIsShownAsItLies(FxRobot robot) throws Exception {
+        openSample(robot, "trousers");
+        robot.clickOn("#page-rings");
+        settle(robot);
+        Pattern fewer = LevelEdits.remove(desk().pattern(), "knee");
+        robot.interact(() -> app.session().edit(fewer));
+        settle(robot);
+        robot.clickOn("#page-ease");
+        settle(robot);
+        ScrollPane ease = robot.lookup("#ease-sheet").queryAs(ScrollPane.class);
+        assertThat(((Region) ease.getContent()).getInsets().getTop()).isPositive();
+        for (String field : List.of("#body-waist", "#wish-thigh")) {
+            Node node = robot.lookup(field).query();
+            Bounds at = node.localToScene(node.getLayoutBounds());
+            Image seen = WaitForAsyncUtils.waitForAsyncFx(
+                    5000, () -> stage.getScene().snapshot(null));
+            PixelReader pixels = seen.getPixelReader();
+            int y = (int) at.getCenterY();
+            Color ground = pixels.getColor((int) at.getMinX() - 4, y);
+            assertThat(IntStream.rangeClosed(-1, 2)
+                            .mapToObj(x -> pixels.getColor((int) at.getMinX() + x, y)))
+                    .as("the rim of %s", field)
+                    .anyMatch(c -> Math.abs(c.getBrightness() - ground.getBrightness()) > 0.1);
         }
     }
 

@@ -42,7 +42,6 @@ public final class EasePanel extends ScrollPane {
     private final SourceList sources = new SourceList();
     private final LevelTold told = new LevelTold(sources);
     private final WholeLines lines;
-    private final Unseen unseen = new Unseen();
     private String seen = "";
     private double room;
     /** Where it was last scrolled to without a hand, from its top, pixels. */
@@ -75,13 +74,6 @@ public final class EasePanel extends ScrollPane {
             show(now);
         });
         show(session.desk());
-    }
-
-    @Override
-    protected void updateBounds() {
-        if (!unseen.is(this)) {
-            super.updateBounds();
-        }
     }
 
     private void show(Desk desk) {

@@ -31,7 +31,6 @@ public final class MarksPanel extends VBox {
     private final Marker marker;
     private final Map<MarkState.Step, ToggleButton> tabs = new EnumMap<>(MarkState.Step.class);
     private final Button next = new Button();
-    private final Unseen unseen = new Unseen();
     private final Map<MarkState.Step, Node> pages = new EnumMap<>(MarkState.Step.class);
     private final Label said = new Label();
     private Optional<Made> made = Optional.empty();
@@ -87,13 +86,6 @@ public final class MarksPanel extends VBox {
         marker.stateProperty().addListener((o, before, now) -> showIfSeen());
         visibleProperty().addListener(o -> showIfSeen());
         show();
-    }
-
-    @Override
-    protected void updateBounds() {
-        if (!unseen.is(this)) {
-            super.updateBounds();
-        }
     }
 
     /** On to the next part, and after the last to what all this is for; last, what makes what is suggested. */

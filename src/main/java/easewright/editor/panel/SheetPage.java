@@ -12,7 +12,6 @@ import javafx.scene.layout.Region;
  */
 abstract class SheetPage extends ScrollPane {
     final Session session;
-    private final Unseen unseen = new Unseen();
 
     SheetPage(Session session, String id) {
         this.session = session;
@@ -35,13 +34,6 @@ abstract class SheetPage extends ScrollPane {
     final void showIfSeen() {
         if (isVisible()) {
             show(session.desk());
-        }
-    }
-
-    @Override
-    protected void updateBounds() {
-        if (!unseen.is(this)) {
-            super.updateBounds();
         }
     }
 

@@ -22,7 +22,6 @@ import javafx.scene.text.TextAlignment;
 public final class StartPanel extends VBox {
     private final FileWork files;
     private final List<Sample> samples = Sample.all();
-    private final Unseen unseen = new Unseen();
 
     public StartPanel(Session session, FileWork files) {
         this.files = files;
@@ -46,13 +45,6 @@ public final class StartPanel extends VBox {
     /** Gives the keys to what is done first. */
     public void takeKeys() {
         lookup("#start-open").requestFocus();
-    }
-
-    @Override
-    protected void updateBounds() {
-        if (!unseen.is(this)) {
-            super.updateBounds();
-        }
     }
 
     private void show(Desk desk) {
