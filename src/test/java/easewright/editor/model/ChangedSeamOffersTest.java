@@ -116,7 +116,7 @@ class ChangedSeamOffersTest {
         session.open(OpenedSample.skirt());
         session.chooseLevel("waist");
         session.want(session.desk().wanted().orElseThrow().withAmount(20).withEven(true));
-        String why = "Waistband does not change with it";
+        String why = "it leaves out Waistband";
         assertThat(session.desk().shownTrial()).isPresent();
         assertThat(Effect.of(session.desk()).lines())
                 .anySatisfy(l -> assertThat(l.words()).contains(why));
