@@ -56,6 +56,6 @@ final class Carry {
                             ? shift.carryBeside(s, amount)
                             : List.of(shift.carryEnds(s, amount)));
         }
-        return segments.equals(rider.segments()) ? rider : rider.withSegments(segments);
+        return segments.equals(rider.segments()) ? rider : rider.changed(segments);
     }
 }

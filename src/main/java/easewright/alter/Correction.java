@@ -121,6 +121,10 @@ record Correction(Piece piece, Piece is, Piece wanted, boolean cuts) {
      * Part by part, in those in which the changes part it; where they cut it, left as it is unless the parts are the same.
      */
     private Rider rider(Rider rider, Rider is, Rider wanted) {
+        if (wanted.original().isPresent()) {
+            // It is known how it was drawn.
+            return rider;
+        }
         boolean same = kinds(rider).equals(kinds(is)) && kinds(rider).equals(kinds(wanted));
         if (cuts && !same) {
             return rider;

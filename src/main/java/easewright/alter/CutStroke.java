@@ -2,7 +2,6 @@ package easewright.alter;
 
 import easewright.geom.Segment;
 import easewright.pattern.Piece;
-import easewright.pattern.Rider;
 import java.util.List;
 import java.util.Optional;
 
@@ -22,7 +21,7 @@ record CutStroke(String piece, String rider, List<Segment> before, List<Segment>
         }
         return on.toBuilder()
                 .riders(on.riders().stream()
-                        .map(r -> r.id().equals(rider) ? new Rider(r.id(), r.kind(), after) : r)
+                        .map(r -> r.id().equals(rider) ? r.changed(after) : r)
                         .toList())
                 .build();
     }

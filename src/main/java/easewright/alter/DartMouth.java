@@ -86,10 +86,18 @@ record DartMouth(Outline outline, Point first, Point second, boolean swapped, Li
     }
 
     private static boolean bends(Outline outline, Point node) {
-        int i = node(outline, node);
-        int n = outline.segments().size();
-        Point in = outline.segments().get((i + n - 1) % n).tangent(1);
-        Point out = outline.segments().get(i).tangent(0);
+        List<Segment> all = outline.segments();
+        int next = node(outline, node);
+        int last = next + all.size() - 1;
+        // Two places of a drawn corner may lie on each other.
+        while (!all.get(next % all.size()).hasLength()) {
+            next++;
+        }
+        while (!all.get(last % all.size()).hasLength()) {
+            last--;
+        }
+        Point in = all.get(last % all.size()).tangent(1);
+        Point out = all.get(next % all.size()).tangent(0);
         return Math.abs(Math.atan2(in.cross(out), in.dot(out))) > SMOOTH;
     }
 

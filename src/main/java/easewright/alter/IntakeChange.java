@@ -156,7 +156,7 @@ final class IntakeChange {
             for (Segment s : r.segments()) {
                 segments.add(r.kind() == Rider.Kind.INNER ? leg(s, mouth1, mouth2) : beside(s, field));
             }
-            riders.add(segments.equals(r.segments()) ? r : r.withSegments(segments));
+            riders.add(segments.equals(r.segments()) ? r : r.changed(segments));
         }
         return piece.toBuilder()
                 .outline(outline)

@@ -51,7 +51,7 @@ record NotchStroke(String piece, String notch, Point from, Point to) implements 
         Point is = tangent(outline, to);
         Affine map =
                 Affine.translation(to.minus(from)).after(Affine.rotation(Math.atan2(was.cross(is), was.dot(is)), from));
-        return rider.withSegments(
+        return rider.changed(
                 rider.segments().stream().map(s -> s.transformed(map)).toList());
     }
 

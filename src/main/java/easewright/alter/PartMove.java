@@ -151,7 +151,7 @@ final class PartMove {
 
     private Rider beside(Rider rider) {
         List<Segment> segments = new CutRider(marks::nearerToMoving, map).parted(rider.segments());
-        return segments == rider.segments() ? rider : rider.withSegments(segments);
+        return segments == rider.segments() ? rider : rider.changed(segments);
     }
 
     private Rider attached(Rider rider) {
@@ -165,7 +165,7 @@ final class PartMove {
                 segments.add(new Line(start ? map.apply(s.start()) : s.start(), end ? map.apply(s.end()) : s.end()));
             }
         }
-        return segments.equals(rider.segments()) ? rider : rider.withSegments(segments);
+        return segments.equals(rider.segments()) ? rider : rider.changed(segments);
     }
 
     private Rider inner(Rider rider) {
@@ -182,7 +182,7 @@ final class PartMove {
                     .with("line", rider.id()));
             return rider;
         }
-        return rider.withSegments(
+        return rider.changed(
                 rider.segments().stream().map(s -> s.transformed(map)).toList());
     }
 

@@ -86,26 +86,19 @@ final class Rejoined {
         if (pairs.isEmpty()) {
             return back;
         }
-        for (boolean byOther : List.of(false, true)) {
-            Pattern all = back;
-            for (Pair pair : pairs) {
-                all = joined(all, pair, byOther);
-            }
-            if (leadsToNow(all)) {
-                return all;
-            }
+        Pattern all = back;
+        for (Pair pair : pairs) {
+            all = joined(all, pair);
+        }
+        if (leadsToNow(all)) {
+            return all;
         }
         // Some were apart before, perhaps: those made last are tried first, since where a copy lies depends on the
         // rest.
         Pattern some = back;
         for (int i = pairs.size() - 1; i >= 0; i--) {
-            for (boolean byOther : List.of(false, true)) {
-                Pattern tried = joined(some, pairs.get(i), byOther);
-                if (leadsToNow(tried)) {
-                    some = tried;
-                    break;
-                }
-            }
+            Pattern tried = joined(some, pairs.get(i));
+            some = leadsToNow(tried) ? tried : some;
         }
         return some;
     }
@@ -160,14 +153,9 @@ final class Rejoined {
         return pairs;
     }
 
-    /**
-     * @param byOther whether the lines drawn on the piece are taken from its other half, where that is its mirror image:
-     *                if a line of one alone was drawn anew, nothing tells on that one how it had been
-     */
-    private static Pattern joined(Pattern pattern, Pair pair, boolean byOther) {
+    private static Pattern joined(Pattern pattern, Pair pair) {
         List<Edge> folds = pair.folds(pattern);
-        Piece half = byOther ? MirroredLines.on(pair.first(), pair.second()).orElse(pair.first()) : pair.first();
-        Piece whole = whole(half, pair, folds);
+        Piece whole = whole(pair, folds);
         List<Piece> pieces = new ArrayList<>();
         for (Piece piece : pattern.pieces()) {
             if (!piece.id().equals(pair.second().id())) {
@@ -177,7 +165,8 @@ final class Rejoined {
         return pattern.withPieces(pieces).withMates(seams(pattern, pair, folds));
     }
 
-    private static Piece whole(Piece first, Pair pair, List<Edge> folds) {
+    private static Piece whole(Pair pair, List<Edge> folds) {
+        Piece first = pair.first();
         List<Edge> edges = first.edges().stream()
                 .map(e -> folds.contains(e)
                         ? new Edge(e.name(), EdgeRole.FOLD, e.from(), e.to(), e.isProtected(), e.allowance())

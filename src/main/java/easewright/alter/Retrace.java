@@ -1,9 +1,9 @@
 package easewright.alter;
 
-import easewright.geom.Outline;
 import easewright.pattern.ChangeNote;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
+import easewright.pattern.Rider;
 import java.util.List;
 import java.util.Optional;
 
@@ -68,9 +68,14 @@ public final class Retrace {
     }
 
     private static Piece asDrawn(Piece piece) {
-        Optional<Outline> original = piece.original();
-        return original.map(o ->
-                        piece.toBuilder().outline(o).original(Optional.empty()).build())
-                .orElse(piece);
+        boolean untouched = piece.original().isEmpty()
+                && piece.riders().stream().allMatch(r -> r.original().isEmpty());
+        return untouched
+                ? piece
+                : piece.toBuilder()
+                        .outline(piece.original().orElse(piece.outline()))
+                        .original(Optional.empty())
+                        .riders(piece.riders().stream().map(Rider::asDrawn).toList())
+                        .build();
     }
 }

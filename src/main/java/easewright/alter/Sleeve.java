@@ -121,7 +121,7 @@ final class Sleeve {
             List<Segment> segments = r.segments().stream()
                     .map(s -> r.kind() == Rider.Kind.INNER ? inner(shape, s) : beside(shape, s))
                     .toList();
-            riders.add(segments.equals(r.segments()) ? r : r.withSegments(segments));
+            riders.add(segments.equals(r.segments()) ? r : r.changed(segments));
         }
         return piece().toBuilder()
                 .outline(outline)

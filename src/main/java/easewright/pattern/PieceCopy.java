@@ -23,7 +23,7 @@ public record PieceCopy(UnaryOperator<Point> place, UnaryOperator<Segment> line,
     public Piece of(Piece piece, String ending) {
         Piece copy = of(piece);
         List<Rider> riders = copy.riders().stream()
-                .map(r -> new Rider(id(r.id(), ending), r.kind(), r.segments()))
+                .map(r -> new Rider(id(r.id(), ending), r.kind(), r.segments(), r.original()))
                 .toList();
         return copy.toBuilder().id(id(piece.id(), ending)).riders(riders).build();
     }
@@ -41,9 +41,7 @@ public record PieceCopy(UnaryOperator<Point> place, UnaryOperator<Segment> line,
                         .map(n -> new Notch(n.name(), place.apply(n.at())))
                         .toList())
                 .grain(piece.grain().map(g -> new Grain(place.apply(g.from()), place.apply(g.to()))))
-                .riders(piece.riders().stream()
-                        .map(r -> r.withSegments(lines(r.segments())))
-                        .toList())
+                .riders(piece.riders().stream().map(r -> r.mapped(this::lines)).toList())
                 .original(piece.original().map(this::outline));
         return copy.build();
     }

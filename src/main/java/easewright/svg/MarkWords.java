@@ -157,6 +157,28 @@ final class MarkWords {
         return out.append(" Z").toString();
     }
 
+    /** The same for lines that need not join. */
+    static String path(List<Segment> segments) {
+        StringBuilder out = new StringBuilder();
+        Point at = null;
+        for (Segment segment : segments) {
+            if (!segment.start().equals(at)) {
+                out.append(out.isEmpty() ? "M" : " M").append(Landing.exactPair(segment.start()));
+            }
+            out.append(' ').append(Landing.exactCommand(segment));
+            at = segment.end();
+        }
+        return out.toString();
+    }
+
+    /** The lines that path data in mm stands for; none if it holds anything else. */
+    static Optional<List<Segment>> lines(String data) {
+        ParsedPath parsed = PathParser.parse(data);
+        List<Segment> segments = new ArrayList<>();
+        parsed.commands().forEach(command -> segments.addAll(command.segments()));
+        return parsed.brokenAt().isPresent() || segments.isEmpty() ? Optional.empty() : Optional.of(segments);
+    }
+
     /** The closed outline that path data in mm stands for; none if it is not exactly one. */
     static Optional<Outline> outline(String data) {
         ParsedPath parsed = PathParser.parse(data);

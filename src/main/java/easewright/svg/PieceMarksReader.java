@@ -242,7 +242,18 @@ final class PieceMarksReader implements MarksNotes.Reading {
         if (segments.isEmpty()) {
             throw new MarkValues.Damage("mark-not-drawn", Map.of("ref", ref));
         }
-        riders.add(new Rider(ref, kind, segments.get()));
+        Optional<String> data = v.text("original");
+        Optional<List<Segment>> was = data.flatMap(MarkWords::lines);
+        if (data.isPresent() && was.isEmpty()) {
+            throw new MarkValues.Damage("mark-original-bad", Map.of());
+        }
+        riders.add(new Rider(
+                ref,
+                kind,
+                segments.get(),
+                was.map(lines -> lines.stream()
+                        .map(s -> moved.equals(Affine.IDENTITY) ? s : s.transformed(moved))
+                        .toList())));
     }
 
     private void original(MarkValues v) throws MarkValues.Damage {

@@ -70,10 +70,11 @@ final class PieceMarksWriter {
                     .close();
         }
         for (Rider rider : piece.riders()) {
-            out.open("rider")
-                    .text("ref", rider.id())
-                    .text("kind", MarkWords.word(rider.kind()))
-                    .close();
+            out.open("rider").text("ref", rider.id()).text("kind", MarkWords.word(rider.kind()));
+            if (rider.original().isPresent()) {
+                out.text("original", MarkWords.path(rider.original().get()));
+            }
+            out.close();
         }
         if (piece.original().isPresent()) {
             out.open("original")

@@ -66,10 +66,9 @@ final class Rescaling {
     private Rider rider(Rider rider) {
         Optional<List<Segment>> drawn = before.segments(rider.id());
         boolean asDrawn = drawn.equals(Optional.of(rider.segments()));
-        return rider.withSegments(
-                asDrawn
-                        ? after.segments(rider.id()).orElseThrow()
-                        : rider.segments().stream().map(s -> s.transformed(map)).toList());
+        Rider scaled =
+                rider.mapped(all -> all.stream().map(s -> s.transformed(map)).toList());
+        return asDrawn ? scaled.withSegments(after.segments(rider.id()).orElseThrow()) : scaled;
     }
 
     private Edge edge(Edge edge) {

@@ -129,8 +129,8 @@ class RejoinedTest {
     }
 
     /**
-     * The cutting line of one half alone is drawn anew: how it had been, only the other half still tells. Whichever of the
-     * two is the one that was drawn first.
+     * The cutting line of one half alone is drawn anew, whichever of the two is the one that was drawn first: how it had
+     * been is kept.
      */
     @Test
     void aHalfOfWhichTheCuttingLineWasTruedIsOneWithTheOtherAgain() throws Exception {
@@ -165,7 +165,6 @@ class RejoinedTest {
     void everyWayIsTakenBackToOnePiece() throws Exception {
         OneSideTest.draft();
         Random random = new Random(5);
-        int whole = 0;
         double worst = 0;
         for (OneSideTest.Case each : OneSideTest.CASES) {
             SvgFile file = sample(each.garment());
@@ -173,20 +172,11 @@ class RejoinedTest {
                 double amount = (random.nextBoolean() ? 1 : -1) * (2 + 8 * random.nextDouble());
                 Pattern changed =
                         on(side, each.by(amount)).apply(file.pattern()).pattern();
-                Pattern back;
-                try {
-                    back = without(reopened(file, changed).pattern(), 0);
-                } catch (StepRefused refused) {
-                    // As on both sides: what lies beside the outline does not come back.
-                    assertThat(each.method()).isEqualTo("slash");
-                    continue;
-                }
-                whole++;
+                Pattern back = without(reopened(file, changed).pattern(), 0);
                 assertThat(back.pieces()).hasSameSizeAs(file.pattern().pieces());
                 worst = Math.max(worst, worst(back, file.pattern()));
             }
         }
-        assertThat(whole).isEqualTo(10);
         assertThat(worst).isLessThan(1e-6);
     }
 

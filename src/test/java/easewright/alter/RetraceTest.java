@@ -118,9 +118,9 @@ class RetraceTest {
         }
         outlines.within(1e-6);
         if (drawn == LineKind.STITCHING) {
-            beside.within(0.3);
+            beside.within(1e-6);
         }
-        assertThat(refused).as("of %d", all).isLessThanOrEqualTo(all / 10);
+        assertThat(refused).as("of %d", all).isLessThanOrEqualTo(all / 100);
     }
 
     private static List<Point> places(Piece piece) {

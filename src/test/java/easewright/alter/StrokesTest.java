@@ -186,7 +186,8 @@ class StrokesTest {
         Rider other = new Rider("other", Rider.Kind.PARALLEL, List.of(OLD));
         CutStroke stroke = new CutStroke("a panel", "cut", List.of(OLD), List.of(NEW));
         Piece done = stroke.on(PANEL.toBuilder().riders(List.of(other, cut)).build());
-        assertThat(done.riders()).containsExactly(other, new Rider("cut", Rider.Kind.PARALLEL, List.of(NEW)));
+        assertThat(done.riders()).containsExactly(other, cut.changed(List.of(NEW)));
+        assertThat(done.riders().get(1).asDrawn()).isEqualTo(cut);
         assertThat(done.riders().get(0)).isSameAs(other);
         assertThat(stroke.moved(PANEL)).isEmpty();
     }

@@ -3,6 +3,8 @@ package easewright.svg;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import easewright.geom.Affine;
+import easewright.geom.Cubic;
+import easewright.geom.Line;
 import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.pattern.Body;
@@ -113,7 +115,11 @@ class MarksTest {
                         Rider.Kind.PARALLEL,
                         front.riders().stream()
                                 .flatMap(r -> r.segments().stream())
-                                .toList())))
+                                .toList(),
+                        Optional.of(List.of(
+                                new Line(corner, middle),
+                                new Cubic(new Point(1 / 3.0, 2), corner, middle, new Point(0, -1e-7)),
+                                new Line(new Point(5, 6), corner))))))
                 .original(Optional.of(front.outline().transformed(Affine.scaling(1.1, 1 / 3.0))))
                 .size(Optional.of("38"))
                 .side(Side.LEFT)

@@ -67,7 +67,7 @@ final class DartLegs {
         DartLegs legs = new DartLegs(was, is);
         return piece.toBuilder()
                 .riders(piece.riders().stream()
-                        .map(r -> r.kind() == Rider.Kind.PARALLEL ? r : r.withSegments(legs.lines(r.segments())))
+                        .map(r -> r.kind() == Rider.Kind.PARALLEL ? r : r.mapped(legs::lines))
                         .toList())
                 .build();
     }
