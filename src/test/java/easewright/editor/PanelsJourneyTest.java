@@ -209,8 +209,7 @@ class PanelsJourneyTest extends Journey {
             PixelReader pixels = seen.getPixelReader();
             int y = (int) at.getCenterY();
             Color ground = pixels.getColor((int) at.getMinX() - 4, y);
-            assertThat(IntStream.rangeClosed(-1, 2)
-                            .mapToObj(x -> pixels.getColor((int) at.getMinX() + x, y)))
+            assertThat(IntStream.rangeClosed(-1, 2).mapToObj(x -> pixels.getColor((int) at.getMinX() + x, y)))
                     .as("the rim of %s", field)
                     .anyMatch(c -> Math.abs(c.getBrightness() - ground.getBrightness()) > 0.1);
         }

@@ -220,7 +220,8 @@ class SavingJourneyTest extends Journey {
         robot.clickOn("#notice-again");
         until(Desk::isSaved);
         assertThat(there).exists();
-        assertThat(robot.lookup("#notice-again").query().getParent().isVisible()).isFalse();
+        assertThat(robot.lookup("#notice-again").query().getParent().isVisible())
+                .isFalse();
     }
 
     @Test

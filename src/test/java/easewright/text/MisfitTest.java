@@ -45,7 +45,8 @@ class MisfitTest {
         assertThat(said(600, 614, -10))
                 .contains(". It is 1.4 cm longer on Front; 1 cm is to be eased in, 0.4 cm is too much. Change");
         assertThat(said(600, 600, 10))
-                .contains(". It is equally long on both sides; on Back it should be 1 cm longer, to be eased in. Change");
+                .contains(
+                        ". It is equally long on both sides; on Back it should be 1 cm longer, to be eased in. Change");
         assertThat(said(600, 606, 10))
                 .contains(". It is 0.6 cm longer on Front, but should be 1 cm longer on Back, to be eased in. Change");
     }
