@@ -169,15 +169,15 @@ public record TrueWork(
         double most =
                 altered.moved().stream().mapToDouble(TrueWork::farthest).max().orElse(0);
         double notch = drawn.ways().stream().mapToDouble(Line::length).max().orElse(0);
-        if (!drawn.edges().isEmpty()) {
-            said.add(words.of("editor.true.redrawn", Map.of("edges", drawn.named(words))));
-        }
         if (most > NOTICED) {
             said.add(words.of("editor.true.moves", Map.of("most", most)));
         } else if (notch > NOTICED) {
             said.add(words.of("editor.true.moves-notch", Map.of("most", notch)));
         } else if (altered.moved().isEmpty()) {
             said.add(words.of("editor.true.moves-beside"));
+        }
+        if (!drawn.edges().isEmpty()) {
+            said.add(words.of("editor.true.redrawn", Map.of("edges", drawn.named(words))));
         }
         said.addAll(darts(altered, before, words));
         List<String> lengths = new ArrayList<>();

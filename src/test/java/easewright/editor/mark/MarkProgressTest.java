@@ -6,6 +6,7 @@ import easewright.pattern.Pattern;
 import easewright.suggest.Suggestions;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -26,5 +27,26 @@ class MarkProgressTest {
                 .isTrue();
         assertThat(MarkProgress.isDone(MarkState.Step.LEVELS, MarkState.OFF, withoutHip))
                 .isFalse();
+    }
+
+    /** What is not marked yet is gone to first; where nothing is missing, to the first part, to be looked over. */
+    @Test
+    void onceSuggestionsAreTakenWhatIsMissingIsGoneTo() throws Exception {
+        Bare bare = Bare.skirt();
+        Pattern before = bare.session.desk().pattern();
+        Suggestions all = bare.marker.suggesting().ready().orElseThrow();
+        Made made = bare.marker.suggesting().accept().orElseThrow();
+        Pattern marked = bare.session.desk().pattern();
+        assertThat(MarkProgress.afterSuggestions(bare.marker.state(), marked)).isEqualTo(MarkState.Step.PIECES);
+        assertThat(MarkProgress.afterSuggestions(bare.marker.state(), marked.withMates(List.of())))
+                .isEqualTo(MarkState.Step.SEAMS);
+        assertThat(made.marks()).isEqualTo(all.all().size());
+        assertThat(made.before()).isEqualTo(before);
+        assertThat(made.words(marked, bare.session.desk().words()).orElseThrow())
+                .startsWith("Marks made: " + made.marks() + " (pieces\u00a0" + marked.pieces().size() + ", ")
+                .contains("seams\u00a0" + marked.mates().size());
+        assertThat(made.words(before, bare.session.desk().words()))
+                .as("once something else is done")
+                .isEmpty();
     }
 }
