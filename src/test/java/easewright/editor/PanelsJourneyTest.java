@@ -327,11 +327,10 @@ class PanelsJourneyTest extends Journey {
         robot.interact(() -> choice.getSelectionModel().select(1));
         robot.clickOn("#step-levels");
         settle(robot);
-        MenuButton along = robot.lookup("#marks .menu-button").queryAllAs(MenuButton.class).stream()
-                .filter(m -> m.isVisible() && m.getText().startsWith("Along"))
-                .findFirst()
-                .orElseThrow();
-        List<MenuItem> offered = along.getItems();
+        String level = desk().pattern().levels().get(0).name();
+        MenuButton along = robot.lookup("#level-measured-" + level).queryAs(MenuButton.class);
+        assertThat(along.getItems().get(0).getText()).isEqualTo("Straight across, where you click");
+        List<MenuItem> offered = along.getItems().subList(1, along.getItems().size());
         assertThat(offered).hasSize(pieces.size()).allSatisfy(i -> assertThat(i).isInstanceOf(Menu.class));
         assertThat(offered.get(0).getText()).isEqualTo(pieces.get(1).name());
         assertThat(offered.get(1).getText()).isEqualTo(pieces.get(0).name());
@@ -339,7 +338,6 @@ class PanelsJourneyTest extends Journey {
                 .extracting(MenuItem::getText)
                 .containsExactlyElementsOf(
                         pieces.get(1).edges().stream().map(e -> e.name()).toList());
-        String level = desk().pattern().levels().get(0).name();
         robot.interact(() -> ((Menu) offered.get(0)).getItems().get(0).fire());
         assertThat(desk().pattern().level(level)).isPresent();
         assertThat(desk().history().canUndo()).isTrue();

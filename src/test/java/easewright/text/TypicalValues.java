@@ -43,7 +43,7 @@ final class TypicalValues {
             attribute=length; backup=skirt.svg.bak; beside=side; class=fitted; cloth=woven; command=change;
             content=marker; cutting=cut 2 (a pair); dart=waist dart; date=3 March 2025; edge=side;
             encoding=UTF-7; end=upper end; far=12 cm; field=Hip girth; file=skirt.svg; garment=skirts;
-            give=Give it; guide=centre; id=path12; kind=outline-open; lowest=very close; layer=Size 12;
+            give=Add 2 cm; guide=centre; id=path12; kind=outline-open; lowest=very close; layer=Size 12;
             level=hip; lying=on folded cloth; mark=edge; mate=side seam; measured=12 cm; method=seam;
             name=Front; next=loose; notch=N1; note=for sitting; option=--at; other=Back; other-edge=side;
             paper=A4; percent=5 %; piece=Front; place=waist; ref=path12; seam=side seam; setting=taper; size=12;

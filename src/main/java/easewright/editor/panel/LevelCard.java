@@ -219,6 +219,7 @@ final class LevelCard extends VBox {
         Heard.name(round, words.of("editor.level.round.name", level) + ": " + round.getText());
         Hints.on(round, words.of("editor.level.round.hint"));
         measured.setText(words.of("editor.level.measured"));
+        along.setId("level-measured-" + id);
         along.setText(now.measured());
         Heard.name(along, words.of("editor.level.measured.name", level) + ": " + now.measured());
         Hints.on(along, words.of("editor.level.measured.hint"));

@@ -41,7 +41,9 @@ final class WishOffer extends HBox {
     void show(EaseRow is, Desk desk) {
         row = is;
         Words words = desk.words();
-        give.setText(words.of(row.missing().orElse(0) < 0 ? "editor.ease.take-in" : "editor.ease.give"));
+        double missing = row.missing().orElse(0);
+        give.setText(words.of(
+                missing < 0 ? "editor.ease.take-in" : "editor.ease.give", Map.of("amount", Math.abs(missing))));
         give.setAccessibleText(words.of(
                 "editor.ease.give.name",
                 Map.of("level", row.name(), "give", give.getText(), "verdict", row.verdict())));

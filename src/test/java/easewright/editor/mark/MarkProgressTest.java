@@ -43,7 +43,8 @@ class MarkProgressTest {
         assertThat(made.marks()).isEqualTo(all.all().size());
         assertThat(made.before()).isEqualTo(before);
         assertThat(made.words(marked, bare.session.desk().words()).orElseThrow())
-                .startsWith("Marks made: " + made.marks() + " (pieces\u00a0" + marked.pieces().size() + ", ")
+                .startsWith("Marks made: " + made.marks() + " (pieces\u00a0"
+                        + marked.pieces().size() + ", ")
                 .contains("seams\u00a0" + marked.mates().size());
         assertThat(made.words(before, bare.session.desk().words()))
                 .as("once something else is done")
