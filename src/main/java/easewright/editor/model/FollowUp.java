@@ -117,12 +117,12 @@ public record FollowUp(
                         && Math.abs(w.drift() - offer.drift()) < SAME)
                 .findFirst();
         now.ifPresent(w -> values.putAll(Map.of(
-                "first",
-                w.first(),
-                "second",
-                w.second(),
-                "ease.signed",
-                w.mate().declaredEase())));
+                "one", sides.first(),
+                "other", sides.second(),
+                "first", w.first(),
+                "second", w.second(),
+                "ease.signed", w.mate().declaredEase(),
+                "drift.signed", w.drift())));
         return desk.words().of(now.isPresent() ? "editor.follow.text" : "editor.follow.text.once", values);
     }
 

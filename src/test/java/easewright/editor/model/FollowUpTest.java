@@ -29,7 +29,7 @@ class FollowUpTest {
         assertThat(offers).isNotEmpty();
         assertThat(offers.get(0).words()).doesNotContain("editor.").doesNotContain("{");
         assertThat(offers.get(0).words())
-                .startsWith("Seam \u201cwaistband\u201d is now 2\u00a0cm too long on Front and Back.");
+                .startsWith("Seam \u201cwaistband\u201d is 2\u00a0cm too long on Front and Back. To make it fit: ");
         assertThat(NoLongerFits.words(session.desk(), offers.subList(0, 1)))
                 .isEqualTo("Waistband no longer fits: 2\u00a0cm too short.");
         double drifted = worstDrift();
