@@ -265,7 +265,11 @@ public final class HerePanel extends BorderPane {
             told = words.unit();
             words(words);
         }
+        boolean unfolded = settings.isUnfolded();
         settings.follow(desk, wanted);
+        if (unfolded != settings.isUnfolded()) {
+            height.letGo();
+        }
         boolean row = head.isFolded() && !settings.isLed() && !where.isOpen();
         if (row != small) {
             lay(row);
