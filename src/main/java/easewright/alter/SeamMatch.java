@@ -51,7 +51,7 @@ public final class SeamMatch {
                 .orElse(pattern);
         this.is = is;
         this.walk = walk;
-        meeting = levels(garment, sized(is), LevelSeams.Meeting::meets);
+        meeting = levels(garment, sized(is), m -> Cutting.same(m.off()));
     }
 
     private GarmentMeasures sized(GarmentMeasures measures) {
