@@ -123,7 +123,12 @@ final class NamePainter {
             return;
         }
         List<Point> best = List.of(view.toScreen(sight.name().at()));
-        if (wide >= LEAST && write(settings.whole(), first, best, 0, ROOMY)) {
+        // In letters that go with the other names it stands better at another place than in the lowest ones at the
+        // best.
+        List<NameSetting> large = settings.whole().stream()
+                .filter(way -> way.size() < NameSetting.SMALLEST)
+                .toList();
+        if (wide >= LEAST && write(large, first, best, 0, ROOMY)) {
             return;
         }
         // What has no room for the lowest letters has none for words.
@@ -131,7 +136,9 @@ final class NamePainter {
                 .filter(p -> room.isClear(p, NameSetting.least(), NameSetting.least()))
                 .toList();
         boolean across = wide >= LEAST
-                && (write(settings.whole(), first, open, 0, ROOMY)
+                && (write(large, first, open, 0, ROOMY)
+                        || write(settings.whole(), NameSetting.SMALLEST, best, 0, ROOMY)
+                        || write(settings.whole(), NameSetting.SMALLEST, open, 0, ROOMY)
                         || write(settings.whole(), NameSetting.SMALLEST, open, 0, CLOSE)
                         || write(settings.whole(), NameSetting.SMALLEST, open, 0, 0));
         boolean along = !across && upright && write(settings.narrow(), first, open, UP, 0);
