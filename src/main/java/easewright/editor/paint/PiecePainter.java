@@ -8,6 +8,7 @@ import easewright.geom.Segment;
 import easewright.pattern.Dart;
 import easewright.pattern.LineKind;
 import easewright.pattern.Piece;
+import easewright.pattern.Rider;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.canvas.GraphicsContext;
@@ -177,6 +178,15 @@ final class PiecePainter {
      * @param drawn whether the lines lie on the paper as they were drawn, with the colours they have there
      */
     private void riders(boolean drawn) {
+        if (!sight.former().isEmpty()) {
+            // Where a line around the piece stayed, its dots of before are not to be seen under it.
+            pen.set(ink.table(), STITCH);
+            sight.riders().stream().filter(r -> r.kind() == Rider.Kind.PARALLEL).forEach(r -> {
+                gc.beginPath();
+                kept.path(r.segments()).lay(gc, 0, 0, false);
+                gc.stroke();
+            });
+        }
         pen.set(drawn ? ink.quiet().deriveColor(0, 1, 1, OVER_DRAWN) : ink.quiet(), 1);
         sight.riders().forEach(r -> {
             gc.beginPath();
