@@ -103,7 +103,7 @@ final class EditorWindow {
         StackPane.setAlignment(busy, Pos.BOTTOM_CENTER);
         root.setCenter(middle);
         root.getStyleClass().add("editor");
-        TopBar bar = new TopBar(session, files);
+        TopBar bar = new TopBar(session, files, table::requestFocus);
         VBox top = new VBox(bar);
         root.setTop(top);
         scene = stage.getScene();
@@ -120,6 +120,7 @@ final class EditorWindow {
         keys.key(KeyCode.F8, notice::takeKeys);
         keys.key(KeyCode.F10, bar::takeKeys);
         keys.files(files, () -> bar.print(session));
+        keys.leave(() -> files.leaving(stage::hide));
         keys.undo(session);
         keys.pages(this::sheet);
         keys.zoom(table);

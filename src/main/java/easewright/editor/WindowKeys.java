@@ -36,6 +36,11 @@ final class WindowKeys {
         put(printer, KeyCode.P, KeyCombination.SHORTCUT_DOWN);
     }
 
+    /** Leaving asks what closing the window asks. */
+    void leave(Runnable leaving) {
+        put(leaving, KeyCode.Q, KeyCombination.SHORTCUT_DOWN);
+    }
+
     void undo(Session session) {
         put(session::undo, KeyCode.Z, KeyCombination.SHORTCUT_DOWN);
         put(session::redo, KeyCode.Y, KeyCombination.SHORTCUT_DOWN);

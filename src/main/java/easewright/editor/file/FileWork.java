@@ -111,10 +111,12 @@ public final class FileWork {
         safe.leftBehind(found);
     }
 
-    /** Asks which file to open, beginning where the present one or the last one lies. */
-    public void choose() {
+    /** Asks which file to open, beginning where the present one or the last one lies; whether one was chosen. */
+    public boolean choose() {
         Optional<Path> now = session.desk().file().flatMap(OpenFile::path).map(Path::getParent);
-        asking.whichToOpen(now.orElseGet(remembered::folder)).ifPresent(this::open);
+        Optional<Path> chosen = asking.whichToOpen(now.orElseGet(remembered::folder));
+        chosen.ifPresent(this::open);
+        return chosen.isPresent();
     }
 
     /** Opens a file, after asking about unsaved changes. */

@@ -19,6 +19,7 @@ public final class ByKeys {
         scene.addEventFilter(KeyEvent.KEY_PRESSED, e -> on.set(true));
         scene.addEventFilter(MouseEvent.MOUSE_PRESSED, e -> on.set(false));
         ByLetter.in(scene);
+        ListsByKeys.in(scene, on::get);
         InView.follow(scene, on::get);
     }
 

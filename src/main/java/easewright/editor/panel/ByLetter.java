@@ -3,17 +3,20 @@ package easewright.editor.panel;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.ComboBox;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.util.StringConverter;
 
 /**
  * Letters typed on a list to choose from go to the entry that begins with them; the same letter again to the next. The
- * space bar opens it.
+ * space bar opens it. A list that hangs on a button is gone through so while it is open.
  */
 final class ByLetter {
     /** Letters that follow each other within this time belong together, nanoseconds. */
@@ -61,6 +64,16 @@ final class ByLetter {
             choose(box);
         } else if (list instanceof ChoiceBox<?> box) {
             choose(box);
+        } else if (list instanceof MenuButton menu && menu.isShowing()) {
+            choose(menu);
+        }
+    }
+
+    private void choose(MenuButton menu) {
+        List<MenuItem> items = ListsByKeys.entries(menu);
+        int to = found(lower(items.stream().map(MenuItem::getText)), ListsByKeys.at(items));
+        if (to >= 0) {
+            ListsByKeys.go(items.get(to));
         }
     }
 
@@ -79,10 +92,11 @@ final class ByLetter {
     }
 
     private static <T> List<String> words(List<T> items, StringConverter<T> converter) {
-        return items.stream()
-                .map(i -> converter == null ? String.valueOf(i) : converter.toString(i))
-                .map(w -> w.toLowerCase(Locale.ROOT))
-                .toList();
+        return lower(items.stream().map(i -> converter == null ? String.valueOf(i) : converter.toString(i)));
+    }
+
+    private static List<String> lower(Stream<String> words) {
+        return words.map(w -> w.toLowerCase(Locale.ROOT)).toList();
     }
 
     /** Goes round from the present one, which it leaves where it begins a new word; below 0 where there is none. */

@@ -16,26 +16,34 @@ import javafx.scene.layout.Pane;
  * The arrows go from one to the next, Home and End to the first and the last. Tab comes back to where the keys were last.
  */
 final class OneStop {
-    private final Pane row;
+    private final List<Pane> parts;
     private Node stop;
 
-    private OneStop(Pane row) {
-        this.row = row;
+    private OneStop(List<Pane> parts) {
+        this.parts = parts;
     }
 
-    /** Makes the buttons of a row one stop, those too that come into it later. */
-    static void in(Pane row) {
-        OneStop stop = new OneStop(row);
-        row.getChildren().addListener((ListChangeListener<Node>) change -> {
-            while (change.next()) {
-                change.getAddedSubList().forEach(stop::add);
-            }
-            stop.settle();
-        });
-        row.getChildren().forEach(stop::add);
-        row.addEventFilter(KeyEvent.KEY_PRESSED, stop::pressed);
-        row.addEventFilter(MouseEvent.MOUSE_PRESSED, stop::pressed);
+    /**
+     * Makes the buttons of a row one stop, those too that come into it later.
+     *
+     * @param parts the row in its order; it begins in the first of them
+     */
+    static void in(Pane... parts) {
+        OneStop stop = new OneStop(List.of(parts));
+        stop.parts.forEach(stop::follow);
         stop.settle();
+    }
+
+    private void follow(Pane part) {
+        part.getChildren().addListener((ListChangeListener<Node>) change -> {
+            while (change.next()) {
+                change.getAddedSubList().forEach(this::add);
+            }
+            settle();
+        });
+        part.getChildren().forEach(this::add);
+        part.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
+        part.addEventFilter(MouseEvent.MOUSE_PRESSED, this::pressed);
     }
 
     /** Whether it can have the keys, also where Tab does not come to it by itself. */
@@ -58,8 +66,12 @@ final class OneStop {
         }
     }
 
+    private List<Node> row() {
+        return parts.stream().flatMap(p -> p.getChildren().stream()).toList();
+    }
+
     private List<Node> buttons() {
-        return row.getChildren().stream()
+        return row().stream()
                 .filter(OneStop::isIn)
                 .filter(n -> n.isVisible() && !n.isDisabled())
                 .toList();
@@ -69,26 +81,28 @@ final class OneStop {
     private void settle() {
         List<Node> buttons = buttons();
         if (!buttons.contains(stop)) {
-            boolean had = stop != null && stop.isFocused() && row.getChildren().contains(stop);
+            boolean had = stop != null && stop.isFocused() && row().contains(stop);
             stop = had ? beside(buttons) : first(buttons);
             if (had && stop != null) {
                 stop.requestFocus();
             }
         }
-        row.getChildren().stream().filter(OneStop::isIn).forEach(b -> b.setFocusTraversable(b == stop));
+        row().stream().filter(OneStop::isIn).forEach(b -> b.setFocusTraversable(b == stop));
     }
 
     private Node beside(List<Node> buttons) {
-        int at = row.getChildren().indexOf(stop);
+        List<Node> row = row();
+        int at = row.indexOf(stop);
         return buttons.stream()
-                .filter(b -> row.getChildren().indexOf(b) > at)
+                .filter(b -> row.indexOf(b) > at)
                 .findFirst()
                 .orElse(buttons.isEmpty() ? null : buttons.get(buttons.size() - 1));
     }
 
-    /** What is on, or else the first. */
-    private static Node first(List<Node> buttons) {
+    /** What is on in the first part, or else the first. */
+    private Node first(List<Node> buttons) {
         return buttons.stream()
+                .filter(b -> b.getParent() == parts.get(0))
                 .filter(b -> b instanceof ToggleButton toggle && toggle.isSelected())
                 .findFirst()
                 .orElse(buttons.isEmpty() ? null : buttons.get(0));
@@ -111,10 +125,10 @@ final class OneStop {
     /** What is pressed by the mouse gets the keys as any other button does. */
     private void pressed(MouseEvent e) {
         Node at = e.getTarget() instanceof Node target ? target : null;
-        while (at != null && at.getParent() != row) {
+        while (at != null && !isIn(at)) {
             at = at.getParent();
         }
-        if (isIn(at) && !at.isDisabled()) {
+        if (at != null && row().contains(at) && !at.isDisabled()) {
             stop = at;
             settle();
         }

@@ -76,8 +76,13 @@ final class PagePreview extends BorderPane {
 
     private void show(int wanted) {
         page = Math.max(0, Math.min(wanted, leaves.size() - 1));
+        boolean had = earlier.isFocused() || later.isFocused();
         earlier.setDisable(page <= 0);
         later.setDisable(page >= leaves.size() - 1);
+        if (had && (earlier.isFocused() ? earlier : later).isDisabled()) {
+            // An arrow that leads no further hands the keys on.
+            (!earlier.isDisabled() ? earlier : !later.isDisabled() ? later : this).requestFocus();
+        }
         String said = leaves.isEmpty()
                 ? ""
                 : words.of("editor.print.page", Map.of("number", page + 1, "count", leaves.size()));

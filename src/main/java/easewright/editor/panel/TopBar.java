@@ -11,9 +11,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.beans.binding.Bindings;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
+import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -50,24 +52,41 @@ public final class TopBar extends HBox {
     private final ToggleButton lamp = new ToggleButton();
     private final FileWork files;
     private final PrintHand prints;
+    private final Runnable onwards;
 
-    public TopBar(Session session, FileWork files) {
+    /**
+     * @param onwards to where the work goes on with another file
+     */
+    public TopBar(Session session, FileWork files, Runnable onwards) {
         this.files = files;
+        this.onwards = onwards;
         this.prints = new PrintHand(files::begun);
         getStyleClass().add("top-bar");
         setAlignment(Pos.CENTER_LEFT);
         open.setId("open");
         open.setGraphic(Icons.of(Icons.OPEN));
-        open.setOnAction(e -> files.choose());
+        open.setOnAction(e -> {
+            if (files.choose()) {
+                onwards.run();
+            }
+        });
         open.setOnShowing(e -> recent());
         icon(save, "save", Icons.SAVE, files::save);
         icon(export, "export", Icons.EXPORT, files::saveAs);
         icon(print, "print", Icons.PRINT, () -> print(session));
         icon(undo, "undo", Icons.UNDO, session::undo);
         icon(redo, "redo", Icons.REDO, session::redo);
-        ToggleGroup units = new OneOf();
-        cm.setToggleGroup(units);
-        inch.setToggleGroup(units);
+        // Gone through on the way to the lamp, a unit is not to change: it is chosen by a press.
+        ToggleGroup units = new ToggleGroup();
+        units.selectedToggleProperty().addListener((o, was, is) -> {
+            if (is == null) {
+                was.setSelected(true);
+            }
+        });
+        for (ToggleButton unit : List.of(cm, inch)) {
+            unit.setToggleGroup(units);
+            unit.setAccessibleRole(AccessibleRole.RADIO_BUTTON);
+        }
         cm.setId("unit-cm");
         inch.setId("unit-inch");
         cm.getStyleClass().add("left-pill");
@@ -90,10 +109,10 @@ public final class TopBar extends HBox {
         HBox unit = new HBox(cm, inch);
         unit.setAlignment(Pos.CENTER);
         HBox left = new HBox(6, open, save, export, print, gap, undo, redo);
-        OneStop.in(left);
         left.setAlignment(Pos.CENTER_LEFT);
         left.setMinWidth(USE_PREF_SIZE);
         HBox right = new HBox(6, unit, lamp);
+        OneStop.in(left, unit, right);
         right.setAlignment(Pos.CENTER_RIGHT);
         for (Region each : List.of(cm, inch, lamp)) {
             each.setMinWidth(USE_PREF_SIZE);
@@ -131,7 +150,7 @@ public final class TopBar extends HBox {
 
     /** Gives the keys to where they were last in the row. */
     public void takeKeys() {
-        List.of(open, save, export, print, undo, redo).stream()
+        Stream.<Node>of(open, save, export, print, undo, redo, cm, inch, lamp)
                 .filter(Node::isFocusTraversable)
                 .findFirst()
                 .orElse(open)
@@ -162,7 +181,10 @@ public final class TopBar extends HBox {
         for (Path file : recent) {
             MenuItem item = new MenuItem(file.getFileName() + "  \u2013  " + folder(file));
             item.setMnemonicParsing(false);
-            item.setOnAction(e -> files.open(file));
+            item.setOnAction(e -> {
+                onwards.run();
+                files.open(file);
+            });
             open.getItems().add(item);
         }
         if (recent.isEmpty()) {
