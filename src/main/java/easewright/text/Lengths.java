@@ -10,8 +10,7 @@ import java.util.regex.Pattern;
 
 /**
  * Lengths as people write them. Showing rounds, reading does not. Inches are shown to 1/16 in. Centimetres are shown as a
- * tape is read: to the millimetre, or to the half of one where a length is just that; less than 1 cm, of which a tape
- * shows little, to 0.1 mm.
+ * tape is read: to half a millimetre; less than 1 cm, of which a tape shows little, to 0.1 mm.
  */
 public final class Lengths {
     private static final double LARGEST_MM = 100_000;
@@ -21,8 +20,8 @@ public final class Lengths {
     /** What is shown of lengths that are compared, or that are less than 1 cm, mm. */
     static final double TENTH = 0.1;
 
-    /** Nearer to half a millimetre than this is half of one: the least that a drawing can be trusted with, mm. */
-    private static final double HALF_WITHIN = 0.005;
+    /** What is shown of other lengths, mm. */
+    private static final double HALF = 0.5;
 
     /** Places beyond those shown that are trusted. */
     private static final int CLEARED = 6;
@@ -90,14 +89,9 @@ public final class Lengths {
     private static double step(double mm, LengthUnit unit) {
         return switch (unit) {
             case MM -> TENTH;
-            case CM -> mm < 10 || isHalf(mm) ? TENTH : 1;
+            case CM -> mm < 10 ? TENTH : HALF;
             case INCH -> 25.4 / SIXTEENTHS;
         };
-    }
-
-    /** Whether it is a number of half millimetres and not of whole ones: what was drawn or asked for so is told so. */
-    private static boolean isHalf(double mm) {
-        return Math.abs(mm - Math.floor(mm) - 0.5) < HALF_WITHIN;
     }
 
     /** Less than this is shown as nothing, or as less than a tape shows, mm. */
@@ -145,7 +139,7 @@ public final class Lengths {
         }
         return switch (unit) {
             case MM -> decimal(mm, 1);
-            case CM -> decimal(mm / 10, step(mm, unit) == TENTH ? 2 : 1);
+            case CM -> decimal(shown(mm, unit) / 10, 2);
             case INCH -> inches(mm / 25.4);
         };
     }

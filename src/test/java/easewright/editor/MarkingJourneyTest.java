@@ -228,7 +228,7 @@ class MarkingJourneyTest {
         robot.clickOn("#view-tape").clickOn(onScreen(new Point(100, 100))).clickOn(onScreen(new Point(300, 400)));
         WaitForAsyncUtils.waitForFxEvents();
         assertThat(robot.lookup("#hint-bar .label").queryAs(Label.class).getText())
-                .contains("36.1")
+                .contains("36.05")
                 .contains("50\u00a0cm");
         robot.clickOn("#unit-inch");
         assertThat(robot.lookup("#hint-bar .label").queryAs(Label.class).getText())

@@ -91,11 +91,11 @@ class LengthsTest {
                 "-15|CM|−1.5 cm",
                 "980|CM|98 cm",
                 "1049.864|CM|105 cm",
-                "269.4|CM|26.9 cm",
-                "-269.45|CM|−26.9 cm",
+                "269.4|CM|26.95 cm",
+                "-269.45|CM|−26.95 cm",
                 "192.5|CM|19.25 cm",
-                "192.504|CM|19.25 cm",
-                "192.51|CM|19.3 cm",
+                "192.7|CM|19.25 cm",
+                "192.8|CM|19.3 cm",
                 "999.9|CM|100 cm",
                 "9.96|CM|1 cm",
                 "6.25|CM|0.63 cm",
@@ -122,7 +122,7 @@ class LengthsTest {
             for (LengthUnit unit : LengthUnit.values()) {
                 double rounding = switch (unit) {
                     case MM -> 0.05;
-                    case CM -> Math.abs(mm) < 10 ? 0.05 : 0.5;
+                    case CM -> Math.abs(mm) < 10 ? 0.05 : 0.25;
                     case INCH -> 25.4 / 32;
                 };
                 assertThat(Lengths.parse(Lengths.format(mm, unit), unit)).isCloseTo(mm, within(rounding + 1e-9));
@@ -144,7 +144,7 @@ class LengthsTest {
                 assertThat(amount.find()).as(shown).isTrue();
                 double step = switch (unit) {
                     case MM -> 0.1;
-                    case CM -> Math.abs(mm) < 10 ? 0.1 : 1;
+                    case CM -> Math.abs(mm) < 10 ? 0.1 : 0.5;
                     case INCH -> 25.4 / 16;
                 };
                 double read = Lengths.parse(amount.group(1), unit);

@@ -22,6 +22,7 @@ final class Remembered {
 
     private final Path folder;
     private final Executor disk;
+    private final Duration patience;
 
     /** As last read and written. */
     private Settings written;
@@ -37,9 +38,17 @@ final class Remembered {
      * @param disk   writes there, one after the other, away from the window's thread
      */
     Remembered(Settings settings, Path folder, Executor disk) {
+        this(settings, folder, disk, PATIENCE);
+    }
+
+    /**
+     * @param patience so long other windows are waited for that write settings
+     */
+    Remembered(Settings settings, Path folder, Executor disk, Duration patience) {
         this.written = settings;
         this.folder = folder;
         this.disk = disk;
+        this.patience = patience;
     }
 
     /** Only what is changed in this window: another may have changed the rest. */
@@ -72,7 +81,7 @@ final class Remembered {
     /** Changes what is kept now: another window may have put something there since this one was opened. */
     private void write() {
         List<UnaryOperator<Settings>> mine = changes();
-        OneAtATime.run("settings", folder, PATIENCE, () -> {
+        OneAtATime.run("settings", folder, patience, () -> {
             Settings kept = Settings.kept(folder).orElseGet(this::written);
             Settings now = kept;
             for (UnaryOperator<Settings> change : mine) {

@@ -2,6 +2,7 @@ package easewright.editor.file;
 
 import easewright.editor.model.Settings;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
@@ -11,6 +12,9 @@ final class SettingsWriter {
     static final int PROGRAMS = 3;
     private static final int WINDOWS = 4;
     private static final int EACH = 8;
+
+    /** Long enough for all to have their turn on a machine that is busy with other things. */
+    private static final Duration PATIENCE = Duration.ofMinutes(1);
 
     private SettingsWriter() {}
 
@@ -36,7 +40,7 @@ final class SettingsWriter {
         for (int window = 0; window < WINDOWS; window++) {
             List<Path> mine = tables(folder, program, window);
             Thread thread = new Thread(() -> {
-                Remembered remembered = new Remembered(Settings.read(folder), folder, Runnable::run);
+                Remembered remembered = new Remembered(Settings.read(folder), folder, Runnable::run, PATIENCE);
                 try {
                     start.await();
                 } catch (InterruptedException e) {

@@ -207,6 +207,6 @@ class MarkerTest {
         Optional<List<Segment>> run = Tape.along(bare.session.desk().pattern(), line);
         assertThat(run.orElseThrow().stream().mapToDouble(Segment::length).sum())
                 .isCloseTo(500, within(1e-9));
-        assertThat(Tape.words(bare.session.desk(), line)).contains("36.1").contains("50\u00a0cm");
+        assertThat(Tape.words(bare.session.desk(), line)).contains("36.05").contains("50\u00a0cm");
     }
 }
