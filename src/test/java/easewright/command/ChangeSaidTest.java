@@ -27,7 +27,7 @@ class ChangeSaidTest {
     @ParameterizedTest
     @CsvSource({
         "--at hip --by +2m, 105 cm, 200 cm",
-        "--at hip --by 24in, 105 cm, 61 cm",
+        "--at hip --by 24in, 105 cm, 60.95 cm",
         "--at hip --by -30cm, 105 cm, 30 cm",
         "--method lengthen --at hip --by 1.2m, grow, twice"
     })

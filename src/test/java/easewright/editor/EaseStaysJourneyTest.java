@@ -239,7 +239,9 @@ class EaseStaysJourneyTest extends Journey {
                 "Waistband, upper part with its lining, cut on the fold");
         robot.interact(() -> app.session().edit(counted));
         settle(robot);
-        assertThat(verdict.getText()).startsWith("Sewn over others: Waistband, upper part").endsWith("? See Notes.");
+        assertThat(verdict.getText())
+                .startsWith("Sewn over others: Waistband, upper part")
+                .endsWith("? See Notes.");
         assertThat(((Text) verdict.lookup(".text")).getText().replaceAll("\\s+", " "))
                 .isEqualTo(verdict.getText());
         assertThat(verdict.getHeight()).isGreaterThan(1.8 * line);

@@ -136,18 +136,36 @@ final class PiecePainter {
     void paper() {
         gc.setLineDashes();
         ScreenPath outline = kept.path(piece.outline().segments());
+        List<ScreenPath> paper = new ArrayList<>(cuttingLines());
+        paper.add(outline);
         gc.setFill(ink.shadow());
-        gc.beginPath();
-        outline.lay(gc, 2.5, 3.5, true);
-        gc.fill();
+        for (ScreenPath line : paper) {
+            gc.beginPath();
+            line.lay(gc, 2.5, 3.5, true);
+            gc.fill();
+        }
         gc.setFill(ink.paper());
-        closed(outline);
-        gc.fill();
+        for (ScreenPath line : paper) {
+            closed(line);
+            gc.fill();
+        }
         if (sight.pointed()) {
             gc.setStroke(ink.movedWash());
             gc.setLineWidth(10);
             gc.stroke();
         }
+    }
+
+    /** Drawn around a piece that is drawn as it is sewn: the paper goes as far. */
+    private List<ScreenPath> cuttingLines() {
+        return sight.riders().stream()
+                .filter(this::isCuttingLine)
+                .map(r -> kept.path(r.segments()))
+                .toList();
+    }
+
+    private boolean isCuttingLine(Rider line) {
+        return line.kind() == Rider.Kind.PARALLEL && piece.drawn() != LineKind.CUTTING;
     }
 
     /** What was before, dotted, and the cloth gained or lost as a wash between then and now. */
@@ -178,21 +196,25 @@ final class PiecePainter {
      * @param drawn whether the lines lie on the paper as they were drawn, with the colours they have there
      */
     private void riders(boolean drawn) {
-        if (!sight.former().isEmpty()) {
-            // Where a line around the piece stayed, its dots of before are not to be seen under it.
-            pen.set(ink.table(), STITCH);
-            sight.riders().stream().filter(r -> r.kind() == Rider.Kind.PARALLEL).forEach(r -> {
-                gc.beginPath();
-                kept.path(r.segments()).lay(gc, 0, 0, false);
-                gc.stroke();
-            });
-        }
         pen.set(drawn ? ink.quiet().deriveColor(0, 1, 1, OVER_DRAWN) : ink.quiet(), 1);
-        sight.riders().forEach(r -> {
+        sight.riders().stream().filter(r -> !isCuttingLine(r)).forEach(r -> {
             gc.beginPath();
             kept.path(r.segments()).lay(gc, 0, 0, false);
             gc.stroke();
         });
+        for (ScreenPath line : cuttingLines()) {
+            if (!sight.former().isEmpty()) {
+                // Where it stayed, its dots of before are not to be seen under it.
+                pen.set(ink.paper(), STITCH);
+                gc.beginPath();
+                line.lay(gc, 0, 0, false);
+                gc.stroke();
+            }
+            pen.set(ink.line(), CUT);
+            gc.beginPath();
+            line.lay(gc, 0, 0, false);
+            gc.stroke();
+        }
     }
 
     private void darts() {

@@ -6,6 +6,10 @@ import easewright.editor.model.OpenedSample;
 import easewright.editor.model.Session;
 import easewright.editor.model.TableScenes;
 import easewright.geom.Box;
+import easewright.geom.Point;
+import easewright.geom.Segment;
+import easewright.pattern.Piece;
+import easewright.pattern.Rider;
 import easewright.text.LengthUnit;
 import java.awt.image.BufferedImage;
 import java.nio.file.Files;
@@ -14,6 +18,7 @@ import java.util.concurrent.Callable;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
+import javafx.scene.paint.Color;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -40,19 +45,27 @@ class TablePictureTest {
         FxToolkit.registerPrimaryStage();
     }
 
-    private static BufferedImage painted(double amount, Ink ink) throws Exception {
+    private static TableScene scene(double amount) throws Exception {
         Session session = new Session(LengthUnit.CM, false);
         session.open(OpenedSample.skirt());
         session.chooseLevel("hip");
         session.want(session.desk().wanted().orElseThrow().withAmount(amount));
-        TableScene scene = new TableScenes().of(session.desk());
+        return new TableScenes().of(session.desk());
+    }
+
+    private static Viewport fitted(TableScene scene) {
         Box all = scene.pieces().stream()
                 .map(p -> p.piece().outline().box())
                 .reduce(Box::union)
                 .orElseThrow();
+        return Viewport.fitting(all, WIDE, HIGH, 24);
+    }
+
+    private static BufferedImage painted(double amount, Ink ink) throws Exception {
+        TableScene scene = scene(amount);
+        Viewport view = fitted(scene);
         Callable<BufferedImage> paint = () -> {
             Canvas canvas = new Canvas(WIDE, HIGH);
-            Viewport view = Viewport.fitting(all, WIDE, HIGH, 24);
             TablePainter.paint(canvas.getGraphicsContext2D(), WIDE, HIGH, view, ink, scene);
             return plain(canvas.snapshot(null, null));
         };
@@ -101,6 +114,34 @@ class TablePictureTest {
     @Test
     void theTableByLamplight() throws Exception {
         isLike("table-lamp.png", painted(0, Ink.DARK));
+    }
+
+    /** The paper of a piece that is drawn as it is sewn goes as far as the scissors do, and there it ends. */
+    @Test
+    void thePaperGoesToTheCuttingLine() throws Exception {
+        Piece back = scene(0).pieces().stream()
+                .map(TableScene.PieceSight::piece)
+                .filter(p -> p.id().equals("skirt-back"))
+                .findFirst()
+                .orElseThrow();
+        Rider cut = back.riders().stream()
+                .filter(r -> r.kind() == Rider.Kind.PARALLEL)
+                .findFirst()
+                .orElseThrow();
+        Box sewn = back.outline().box();
+        Box cutting =
+                cut.segments().stream().map(Segment::box).reduce(Box::union).orElseThrow();
+        double y = (sewn.minY() + 2 * sewn.maxY()) / 3;
+        BufferedImage table = painted(0, Ink.LIGHT);
+        assertThat(color(table, new Point((sewn.minX() + cutting.minX()) / 2, y)))
+                .isEqualTo(Ink.LIGHT.paper());
+        assertThat(color(table, new Point(2 * cutting.minX() - sewn.minX(), y))).isNotEqualTo(Ink.LIGHT.paper());
+    }
+
+    private static Color color(BufferedImage table, Point place) throws Exception {
+        Point at = fitted(scene(0)).toScreen(place);
+        int rgb = table.getRGB((int) Math.round(at.x()), (int) Math.round(at.y()));
+        return Color.rgb(rgb >> 16 & 255, rgb >> 8 & 255, rgb & 255);
     }
 
     /** A change that is not drawn, or drawn in another place, would be noticed. */
