@@ -62,6 +62,13 @@ final class FittedScroll extends ScrollPane {
         super.requestLayout();
     }
 
+    /** What it holds may become higher while it is given its place, and does not ask for it then. */
+    @Override
+    protected void layoutChildren() {
+        super.layoutChildren();
+        measured.forget();
+    }
+
     private double measure(double width) {
         double around = snappedLeftInset() + snappedRightInset();
         double room = width - around - GUTTER + content.getPadding().getRight();

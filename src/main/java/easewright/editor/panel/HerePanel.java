@@ -206,6 +206,14 @@ public final class HerePanel extends BorderPane {
         super.requestLayout();
     }
 
+    /** A part may become higher while it is given its place, and does not ask for it then. */
+    @Override
+    protected void layoutChildren() {
+        super.layoutChildren();
+        content.forget();
+        least.forget();
+    }
+
     void toAmount() {
         amount.focus();
     }

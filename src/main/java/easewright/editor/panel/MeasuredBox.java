@@ -34,9 +34,20 @@ class MeasuredBox extends VBox {
     public void requestLayout() {
         // Called before it has any fields as well.
         if (least != null) {
-            whole.forget();
-            least.forget();
+            forget();
         }
         super.requestLayout();
+    }
+
+    /** A part that becomes higher while it is given its place does not ask for it: the toolkit keeps that to the part. */
+    @Override
+    protected void layoutChildren() {
+        super.layoutChildren();
+        forget();
+    }
+
+    private void forget() {
+        whole.forget();
+        least.forget();
     }
 }

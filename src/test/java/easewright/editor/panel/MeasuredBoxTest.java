@@ -43,4 +43,21 @@ class MeasuredBoxTest {
         part.requestLayout();
         assertThat(box.prefHeight(100)).as("with other words").isEqualTo(2 * high);
     }
+
+    @Test
+    void aPartThatGrowsWhileItIsGivenItsPlaceIsMeasuredAnew() {
+        Region part = new Region() {
+            @Override
+            public void resize(double width, double height) {
+                super.resize(width, height);
+                setPrefHeight(40);
+            }
+        };
+        part.setPrefHeight(20);
+        MeasuredBox box = new MeasuredBox(part);
+        box.resize(100, 20);
+        assertThat(box.prefHeight(100)).isEqualTo(20);
+        box.layout();
+        assertThat(box.prefHeight(100)).isEqualTo(40);
+    }
 }
