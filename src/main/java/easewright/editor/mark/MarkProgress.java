@@ -1,5 +1,6 @@
 package easewright.editor.mark;
 
+import easewright.editor.model.Desk;
 import easewright.pattern.EdgeRole;
 import easewright.pattern.Level;
 import easewright.pattern.LevelKind;
@@ -25,6 +26,11 @@ public final class MarkProgress {
                 pattern.levels().stream().anyMatch(l -> isLaid(l, pattern))
                         && pattern.pieces().stream().noneMatch(p -> lacksHip(p, pattern));
         };
+    }
+
+    /** Whether nothing is missing in one part, nor off: then it has its tick. */
+    public static boolean isRight(MarkState.Step step, MarkState state, Desk desk) {
+        return isDone(step, state, desk.pattern()) && (step != MarkState.Step.SEAMS || SeamsView.allFit(desk));
     }
 
     /** The part that wants to be looked at first once suggestions were taken: where something is missing, else the first. */

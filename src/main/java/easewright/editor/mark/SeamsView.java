@@ -83,13 +83,9 @@ public record SeamsView(List<Seam> seams, List<EdgeChoice> edges) {
         Words words = desk.words();
         Pattern pattern = desk.pattern();
         List<Seam> seams = new ArrayList<>();
-        // Where a fold was nothing is sewn; it stays with the pieces as long as they are two.
-        List<Mate> sewn = pattern.mates().stream()
-                .filter(m -> !SidePair.isFold(pattern, m))
-                .toList();
-        for (Mate mate : sewn) {
+        for (Mate mate : sewn(pattern)) {
             Optional<MateWalk> walk = desk.reading().measures().mate(mate.name());
-            boolean fits = walk.map(w -> Math.abs(w.drift()) <= FITS).orElse(false);
+            boolean fits = fits(walk);
             boolean count = !HalvesSewn.counted(pattern, mate).equals(mate);
             seams.add(new Seam(
                     mate.name(),
@@ -108,6 +104,23 @@ public record SeamsView(List<Seam> seams, List<EdgeChoice> edges) {
             piece.edges().forEach(e -> edges.add(choice(pattern, EdgeRef.of(piece.id(), e.name()), words)));
         }
         return new SeamsView(seams, edges);
+    }
+
+    /** Where a fold was nothing is sewn; it stays with the pieces as long as they are two. */
+    private static List<Mate> sewn(Pattern pattern) {
+        return pattern.mates().stream()
+                .filter(m -> !SidePair.isFold(pattern, m))
+                .toList();
+    }
+
+    private static boolean fits(Optional<MateWalk> walk) {
+        return walk.map(w -> Math.abs(w.drift()) <= FITS).orElse(false);
+    }
+
+    /** Whether none of the seams is off. */
+    static boolean allFit(Desk desk) {
+        return sewn(desk.pattern()).stream()
+                .allMatch(m -> fits(desk.reading().measures().mate(m.name())));
     }
 
     private static String verdict(MateWalk walk, boolean fits, Words words) {

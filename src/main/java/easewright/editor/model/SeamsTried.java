@@ -20,14 +20,19 @@ final class SeamsTried {
 
     private SeamsTried() {}
 
-    /** Seams that are sewn together: those that drifted, one line each, or else one line that all still fit. */
+    /**
+     * Seams that are sewn together: those that drifted, one line each, and one line of those that are off as they were;
+     * where there are none of either, one line that all still fit.
+     */
     static List<Effect.Line> lines(Desk desk, List<EdgeFate> fates, boolean mayEven) {
         Words words = desk.words();
         GarmentMeasures before = measures(desk, desk.reading());
         GarmentMeasures after = measures(desk, desk.shownReading());
         List<Effect.Line> lines = new ArrayList<>();
+        List<MateWalk> alike = new ArrayList<>(after.mates());
         for (MateWalk now : after.mates()) {
             before.before(now).filter(then -> apart(then, now) >= NOTICED).ifPresent(then -> {
+                alike.remove(now);
                 boolean both = isMoved(now.mate().first(), now, fates)
                         && isMoved(now.mate().second(), now, fates);
                 // One press is for all sizes.
@@ -52,23 +57,25 @@ final class SeamsTried {
                         atWork ? partners : List.of()));
             });
         }
-        return lines.isEmpty() ? asBefore(desk, after, words) : lines;
+        asBefore(desk, alike, words).ifPresent(lines::add);
+        if (lines.isEmpty() && !alike.isEmpty()) {
+            lines.add(new Effect.Line(Effect.Kind.FITS, words.of("editor.effect.fits")));
+        }
+        return lines;
     }
 
-    /** That nothing changed at any seam is good news only where they fitted. */
-    private static List<Effect.Line> asBefore(Desk desk, GarmentMeasures after, Words words) {
-        List<String> off = after.mates().stream()
+    /** That nothing changed at a seam is good news only where it fitted. */
+    private static Optional<Effect.Line> asBefore(Desk desk, List<MateWalk> alike, Words words) {
+        List<String> off = alike.stream()
                 .filter(walk -> !Cutting.same(walk.drift()))
-                .map(walk -> title(desk, walk))
+                .map(walk -> words.of(
+                        "editor.effect.off-by", Map.of("mate", title(desk, walk), "off", Math.abs(walk.drift()))))
                 .distinct()
                 .toList();
-        if (!off.isEmpty()) {
-            return List.of(new Effect.Line(
-                    Effect.Kind.DRIFTED, words.of("editor.effect.off-as-before", Map.of("mates", off))));
-        }
-        return after.mates().isEmpty()
-                ? List.of()
-                : List.of(new Effect.Line(Effect.Kind.FITS, words.of("editor.effect.fits")));
+        return off.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Effect.Line(
+                        Effect.Kind.DRIFTED, words.of("editor.effect.off-as-before", Map.of("mates", off))));
     }
 
     /** With the seams of all sizes in which it is tried. */

@@ -142,8 +142,7 @@ public final class MarksPanel extends VBox {
         MarkState.Step now = marker.state().step();
         tabs.forEach((step, tab) -> {
             String label = words.of("editor.step." + step.key());
-            boolean done =
-                    MarkProgress.isDone(step, marker.state(), session.desk().pattern());
+            boolean done = MarkProgress.isRight(step, marker.state(), session.desk());
             tab.setText(done ? "\u2713 " + label : label);
             tab.setAccessibleText(done ? words.of("editor.step.done", Map.of("step", label)) : label);
             String hint = words.of("editor.step." + step.key() + ".hint");

@@ -2,8 +2,12 @@ package easewright.editor.mark;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import easewright.editor.model.OpenedSample;
+import easewright.editor.model.Session;
+import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
 import easewright.suggest.Suggestions;
+import easewright.text.LengthUnit;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -49,5 +53,23 @@ class MarkProgressTest {
         assertThat(made.words(before, bare.session.desk().words()))
                 .as("once something else is done")
                 .isEmpty();
+    }
+
+    /** A tick says that nothing is missing or off: not where a seam stands in red below it. */
+    @Test
+    void aSeamThatIsOffTakesItsTick() throws Exception {
+        Session session = new Session(LengthUnit.CM, false);
+        session.open(OpenedSample.skirt());
+        assertThat(MarkProgress.isRight(MarkState.Step.SEAMS, MarkState.OFF, session.desk()))
+                .isTrue();
+        Mate mate = session.desk().pattern().mates().get(0);
+        Mate off = new Mate(mate.name(), mate.first(), mate.second(), mate.declaredEase() + 6);
+        session.edit(session.desk().pattern().withMates(List.of(off)));
+        assertThat(SeamsView.of(session.desk()).seams()).noneMatch(SeamsView.Seam::fits);
+        assertThat(MarkProgress.isDone(
+                        MarkState.Step.SEAMS, MarkState.OFF, session.desk().pattern()))
+                .isTrue();
+        assertThat(MarkProgress.isRight(MarkState.Step.SEAMS, MarkState.OFF, session.desk()))
+                .isFalse();
     }
 }

@@ -6,6 +6,7 @@ import easewright.text.LengthUnit;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -60,6 +61,21 @@ class SeamsTriedTest {
     void aSeamThatIsOffByAsMuchAsBeforeIsNamed(int shorter) throws Exception {
         Effect.Line told = seamsTold(shorter);
         assertThat(told.kind()).isEqualTo(Effect.Kind.DRIFTED);
-        assertThat(told.words()).isEqualTo("Off as before: side seam.");
+        assertThat(told.words())
+                .isEqualTo(
+                        "Off as before: side seam by " + session.desk().words().length(Math.abs(drift())) + ".");
+    }
+
+    /** Whatever else drifts by the change, the seam that was off stays named, with how much. */
+    @Test
+    void aSeamThatWasOffIsNamedBesideOneThatDrifts() throws Exception {
+        seamsTold(8);
+        session.chooseLevel("waist");
+        session.want(session.desk().wanted().orElseThrow().withAmount(20));
+        assertThat(Effect.of(session.desk()).lines())
+                .filteredOn(l -> l.kind() == Effect.Kind.DRIFTED)
+                .extracting(Effect.Line::words)
+                .anyMatch(w -> w.contains("waistband"))
+                .anyMatch(w -> w.startsWith("Off as before: side seam by 0.8"));
     }
 }
