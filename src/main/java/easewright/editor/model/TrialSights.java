@@ -22,6 +22,9 @@ final class TrialSights {
     /** Less than this cannot be seen or cut, mm. */
     private static final double SEEN = 0.02;
 
+    /** So near to its mark a cut-out dart begins, has its point and ends, mm. */
+    private static final double AT_MOUTH = 0.5;
+
     private final Map<String, List<List<Segment>>> kept = new HashMap<>();
 
     /** Edges that no longer fit the seam they are sewn to. */
@@ -80,7 +83,7 @@ final class TrialSights {
         List<List<Segment>> drifts = drifted.stream()
                 .filter(d -> d.isOf(piece))
                 .flatMap(d -> piece.edge(d.ref().edge()).stream())
-                .map(e -> e.on(piece.outline()).segments())
+                .flatMap(e -> besideDarts(e.on(piece.outline()).segments(), piece.darts()).stream())
                 .toList();
         List<Dart> darts = before.darts();
         List<Segment> now = legs(piece.darts(), darts);
@@ -88,6 +91,40 @@ final class TrialSights {
         return here.isEmpty() && drifts.isEmpty() && now.isEmpty() && then.isEmpty()
                 ? TableScene.TrialSight.NONE
                 : new TableScene.TrialSight(here, drifts, now, then);
+    }
+
+    /** The parts of a run that are sewn to something else: a dart that is cut out of it is sewn to itself. */
+    private static List<List<Segment>> besideDarts(List<Segment> run, List<Dart> darts) {
+        List<List<Segment>> parts = new ArrayList<>();
+        int from = 0;
+        for (int i = 0; i < run.size(); i++) {
+            int past = pastDart(run, i, darts);
+            if (past > i) {
+                parts.add(run.subList(from, i));
+                from = past;
+                i = past - 1;
+            }
+        }
+        parts.add(run.subList(from, run.size()));
+        return parts.stream().filter(p -> !p.isEmpty()).toList();
+    }
+
+    /** Where a run that goes in along a leg at that number has come out of the dart; the same number where it does not. */
+    private static int pastDart(List<Segment> run, int at, List<Dart> darts) {
+        for (Dart dart : darts) {
+            boolean one = run.get(at).start().distance(dart.mouth1()) < AT_MOUTH;
+            if (one || run.get(at).start().distance(dart.mouth2()) < AT_MOUTH) {
+                Point out = one ? dart.mouth2() : dart.mouth1();
+                boolean through = false;
+                for (int i = at; i < run.size(); i++) {
+                    through |= run.get(i).end().distance(dart.point()) < AT_MOUTH;
+                    if (through && run.get(i).end().distance(out) < AT_MOUTH) {
+                        return i + 1;
+                    }
+                }
+            }
+        }
+        return at;
     }
 
     /** Both legs of those darts that the other list has not just so. */
