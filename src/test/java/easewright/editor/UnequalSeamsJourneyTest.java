@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
@@ -76,5 +77,26 @@ class UnequalSeamsJourneyTest extends Journey {
         assertThat(robot.lookup("#outcome").queryAs(Label.class).getText())
                 .startsWith("Kept: Back, side: length \u22120.8")
                 .endsWith("The page Changes lists it.");
+    }
+
+    /** The list cannot be pressed while one of its ways is tried: the keys go on where that is decided. */
+    @Test
+    void aWayOutIsTriedAndKeptByKeys(FxRobot robot) throws Exception {
+        openUnequal(robot);
+        robot.clickOn("#page-true");
+        untilThere(robot, "#follow-take-0");
+        Keys keys = new Keys(stage);
+        robot.interact(() -> robot.lookup("#follow-take-0").query().requestFocus());
+        keys.press(KeyCode.SPACE);
+        until(d -> d.shownTrial().isPresent());
+        assertThat(stage.getScene().getFocusOwner().getId()).isEqualTo("keep");
+
+        keys.press(KeyCode.ALT, KeyCode.DIGIT0);
+        assertThat(stage.getScene().getFocusOwner().getId()).isEqualTo("amount");
+        keys.press(KeyCode.ENTER);
+        until(d -> d.pattern().changes().size() == 1);
+        assertThat(drift()).isCloseTo(0, within(1e-6));
+        keys.press(KeyCode.ENTER);
+        assertThat(desk().pattern().changes()).as("nothing more to keep").hasSize(1);
     }
 }

@@ -74,7 +74,7 @@ final class AmountRow extends HBox {
         amount.setId("amount");
         amount.setPrefWidth(112);
         amount.takeParts(this::bodyHere, true);
-        amount.onEnteredAgain(session::keep);
+        amount.onEnteredAgain(this::entered);
         amount.textProperty().addListener(o -> corrected());
         less.setId("less");
         more.setId("more");
@@ -85,6 +85,13 @@ final class AmountRow extends HBox {
         setAlignment(Pos.CENTER_LEFT);
         HBox.setHgrow(amount, Priority.ALWAYS);
         getChildren().setAll(level, amount, less, more);
+    }
+
+    /** What another page brings to be tried has no amount here, and is kept by Enter all the same. */
+    private void entered() {
+        if (!amount.getText().isBlank() || session.desk().shownTrial().isPresent()) {
+            session.keep();
+        }
     }
 
     /** What is wrong with the text in the field. */

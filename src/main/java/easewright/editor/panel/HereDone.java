@@ -48,6 +48,11 @@ final class HereDone extends HBox {
         leave.setDisable(nothing);
     }
 
+    /** To what is most likely done next. */
+    void takeKeys() {
+        (keep.isDisabled() ? leave : keep).requestFocus();
+    }
+
     void words(Words words) {
         Parts.say(keep, words, "editor.here.keep");
         Parts.say(leave, words, "editor.here.leave");

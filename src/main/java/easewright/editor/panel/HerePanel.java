@@ -218,6 +218,11 @@ public final class HerePanel extends BorderPane {
         amount.focus();
     }
 
+    /** To what is done with what is tried. */
+    void toDecision() {
+        done.takeKeys();
+    }
+
     private void change(UnaryOperator<Wanted> step) {
         if (!showing) {
             session.desk().wanted().ifPresent(w -> session.want(step.apply(w)));

@@ -81,7 +81,7 @@ final class LengthField extends CheckedField {
         addEventFilter(MouseEvent.MOUSE_PRESSED, e -> entered = !isFocused());
         addEventHandler(MouseEvent.MOUSE_CLICKED, e -> clicked(e.getButton()));
         setOnAction(e -> {
-            boolean again = !getText().isBlank() && getText().strip().equals(shown().strip());
+            boolean again = getText().strip().equals(shown().strip());
             commit();
             if (again) {
                 enteredAgain.run();
@@ -103,7 +103,7 @@ final class LengthField extends CheckedField {
         entered = false;
     }
 
-    /** What Enter does where the field holds what has been taken already. */
+    /** What Enter does where the field holds what has been taken already, which may be nothing. */
     void onEnteredAgain(Runnable act) {
         enteredAgain = act;
     }

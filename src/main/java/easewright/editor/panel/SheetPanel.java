@@ -52,7 +52,7 @@ public final class SheetPanel extends VBox {
         this.marker = marker;
         bench = new TrueBench(session);
         bench.workProperty().addListener(o -> show(session.desk()));
-        TruePanel truing = new TruePanel(session, bench, table);
+        TruePanel truing = new TruePanel(session, bench, table, this::decide);
         here = new HerePanel(session, table, bench, () -> {
             turnTo("true");
             truing.toOffers();
@@ -228,6 +228,10 @@ public final class SheetPanel extends VBox {
             turnTo("ease");
         }
         here.toAmount();
+    }
+
+    private void decide() {
+        here.toDecision();
     }
 
     /** Of a choice the keys go to what is chosen. */

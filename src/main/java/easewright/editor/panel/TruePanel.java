@@ -33,6 +33,7 @@ import javafx.scene.layout.VBox;
 public final class TruePanel extends SheetPage {
     private final TrueBench bench;
     private final CuttingTable table;
+    private final Runnable decider;
     private final Label intro = new Label();
     private final VBox list = new VBox();
     private Optional<TrueWork> shown = Optional.empty();
@@ -42,10 +43,14 @@ public final class TruePanel extends SheetPage {
     /** What the table was brought near to, and goes on showing. */
     private Optional<Pointed> held = Optional.empty();
 
-    TruePanel(Session session, TrueBench bench, CuttingTable table) {
+    /**
+     * @param decider leads to where what is tried is kept or taken back
+     */
+    TruePanel(Session session, TrueBench bench, CuttingTable table, Runnable decider) {
         super(session, "true");
         this.bench = bench;
         this.table = table;
+        this.decider = decider;
         setHbarPolicy(ScrollBarPolicy.NEVER);
         intro.getStyleClass().add("page-intro");
         intro.setWrapText(true);
@@ -176,6 +181,10 @@ public final class TruePanel extends SheetPage {
             Parts.about(take, offer.words());
             take.setOnAction(e -> {
                 session.tryOut(press);
+                if (session.desk().trial().isPresent()) {
+                    // The list waits until that is decided.
+                    decider.run();
+                }
                 Notes.pointed(session.desk(), offer.seam()).ifPresent(table::showIfAway);
             });
             presses.getChildren().add(take);
