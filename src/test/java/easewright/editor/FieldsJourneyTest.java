@@ -3,6 +3,7 @@ package easewright.editor;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import easewright.editor.model.Desk;
+import easewright.text.LengthUnit;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -10,6 +11,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
+import javafx.scene.text.Text;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -201,5 +203,24 @@ class FieldsJourneyTest extends Journey {
         assertThat(robot.lookup("#amount").queryAs(TextField.class).getText())
                 .as("a step takes the place of what was not understood")
                 .isEqualTo(desk().words().signed(desk().wanted().orElseThrow().amount()));
+    }
+
+    /** No girth of a body is cut in its field, nor a garment's beside it, however many figures it has. */
+    @ParameterizedTest
+    @ValueSource(strings = {"22 13/16 in", "58 15/16 in", "157.25 cm"})
+    void aGirthIsSeenWhole(String girth, FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        robot.interact(() -> app.session().setUnit(girth.endsWith("in") ? LengthUnit.INCH : LengthUnit.CM));
+        write(robot, "#body-waist", girth);
+        WaitForAsyncUtils.waitForFxEvents();
+        TextField field = robot.lookup("#body-waist").queryAs(TextField.class);
+        assertThat(field.getText().replace('\u00a0', ' ')).isEqualTo(girth);
+        Text text = new Text(field.getText());
+        text.setFont(field.getFont());
+        double room = field.getWidth() - field.snappedLeftInset() - field.snappedRightInset();
+        assertThat(text.getLayoutBounds().getWidth()).isLessThan(room);
+        for (Node number : robot.lookup("#ease-waist .number").queryAll()) {
+            assertThat(number.prefWidth(-1)).isLessThanOrEqualTo(((Labeled) number).getWidth());
+        }
     }
 }

@@ -35,10 +35,10 @@ final class EaseRowView extends MeasuredBox {
     static final double GAP = 3;
 
     static final double NAME = 79;
-    /** Wide enough for the girth of a large body in hundredths. */
-    static final double FIELD = 84;
+    /** Wide enough for the girth of a large body in hundredths, or in sixteenths of an inch. */
+    static final double FIELD = 87;
 
-    static final double NUMBER = 86;
+    static final double NUMBER = 80;
     static final double EASE = 66;
     private static final double PERCENT = 104;
     /** As high as the button that gives what is missing: while it is not seen, it has no height of its own. */
