@@ -7,6 +7,7 @@ import easewright.text.LengthUnit;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
 import javafx.scene.Node;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextField;
@@ -141,7 +142,7 @@ class FieldsJourneyTest extends Journey {
         robot.interact(() -> app.files().open(file));
         until(Desk::isOpen);
         robot.clickOn("#page-changes").clickOn("#change-on-0");
-        assertThat(isSeen(robot, "#change-lean-0")).isTrue();
+        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> isSeen(robot, "#change-lean-0"));
         robot.clickOn("#change-amount-0").push(KeyCode.TAB);
         assertThat(isSeen(robot, "#change-lean-0")).isTrue();
     }

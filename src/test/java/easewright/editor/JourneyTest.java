@@ -9,8 +9,10 @@ import easewright.geom.Point;
 import easewright.svg.SvgFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.TimeUnit;
 import javafx.scene.Node;
+import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.image.WritableImage;
@@ -133,6 +135,44 @@ class JourneyTest extends Journey {
         robot.clickOn("#change-remove-0");
         until(d -> d.pattern().changes().size() == 1);
         assertThat(line("hip").finished()).isCloseTo(finished, within(1e-6));
+    }
+
+    /** A tick shows what was asked for before it is made, and what is pressed next comes after it. */
+    @Test
+    void whatIsSwitchedIsShownAtOnceAndInOrder(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        for (String amount : List.of("+24mm", "+8mm")) {
+            write(robot, "#amount", amount);
+            robot.clickOn("#keep");
+            WaitForAsyncUtils.waitForFxEvents();
+        }
+        until(d -> d.pattern().changes().size() == 2);
+        robot.clickOn("#page-changes");
+        CheckBox first = robot.lookup("#change-on-0").queryAs(CheckBox.class);
+        Label sign = robot.lookup("#change-sign-0").queryAs(Label.class);
+        robot.interact(() -> {
+            first.fire();
+            assertThat(first.isSelected()).isFalse();
+            assertThat(sign.isVisible()).isTrue();
+            assertThat(sign.getText()).startsWith("working");
+            assertThat(desk().pattern().changes()).as("not yet").hasSize(2);
+            robot.lookup("#change-on-1").queryAs(CheckBox.class).fire();
+            assertThat(desk().pattern().changes())
+                    .as("the first before the second")
+                    .hasSize(1);
+            assertThat(robot.lookup("#change-on-1").queryAs(CheckBox.class).isSelected())
+                    .isFalse();
+        });
+        until(d -> d.pattern().changes().isEmpty());
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(robot.lookup("#change-sign-1").queryAs(Label.class).getText())
+                .isEqualTo("switched off");
+
+        // To undo comes after what is being switched.
+        robot.interact(
+                () -> robot.lookup("#change-on-0").queryAs(CheckBox.class).fire());
+        new Keys(stage).press(KeyCode.SHORTCUT, KeyCode.Z);
+        until(d -> d.pattern().changes().isEmpty() && d.history().canRedo());
     }
 
     /** After a change: what is sewn to it made to fit, what is untrue shown and made true, each a change of its own. */

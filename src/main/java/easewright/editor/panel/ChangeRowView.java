@@ -30,6 +30,10 @@ final class ChangeRowView extends VBox {
     private final Button way = new Button();
     private final CheckBox on = new CheckBox();
     private final boolean made;
+    private final Label sign = new Label();
+    private final HBox doings = new HBox(BESIDE);
+    private final boolean hasAmount;
+    private final String off;
 
     /** What the row asks of the list. */
     interface Asked {
@@ -46,7 +50,6 @@ final class ChangeRowView extends VBox {
     ChangeRowView(int step, Course.Line line, Words words, Asked asked) {
         getStyleClass().addAll("list-row", "change-row");
         setId("change-" + step);
-        pseudoClassStateChanged(OFF, !line.on());
         Map<String, Object> named = Map.of("number", step + 1);
 
         made = line.on();
@@ -63,12 +66,11 @@ final class ChangeRowView extends VBox {
         on.getStyleClass().add("first-line");
         HBox what = new HBox(10, on, said);
 
-        HBox doings = new HBox(BESIDE);
         doings.setAlignment(Pos.CENTER_LEFT);
         doings.getStyleClass().add("change-doings");
         Label wrong = new Label();
         wrong.setManaged(false);
-        boolean hasAmount = !line.amount().isEmpty();
+        hasAmount = !line.amount().isEmpty();
         if (hasAmount) {
             doings.getChildren().add(amount(step, line, words, asked, wrong));
         }
@@ -92,19 +94,17 @@ final class ChangeRowView extends VBox {
                 (e.getCode() == KeyCode.UP ? up : down).fire();
             }
         });
-        if (!line.on()) {
-            // Below the words: beside them they would be set anew.
-            Label off = new Label(words.of("editor.changes.off"));
-            off.getStyleClass().add("off-sign");
-            off.setMinWidth(USE_PREF_SIZE);
-            doings.getChildren().add(off);
-        }
+        off = words.of("editor.changes.off");
+        // Below the words: beside them they would be set anew.
+        sign.setId("change-sign-" + step);
+        sign.getStyleClass().add("off-sign");
+        sign.setMinWidth(USE_PREF_SIZE);
+        doings.getChildren().add(sign);
         if (hasAmount) {
             doings.getChildren().add(gap);
         }
         // Where there is no amount to be worked on, one line is enough.
         (hasAmount ? doings : what).getChildren().add(moves);
-        doings.setManaged(hasAmount || !line.on());
 
         refusal.setWrapText(true);
         refusal.getStyleClass().add("complaint");
@@ -151,7 +151,20 @@ final class ChangeRowView extends VBox {
         refusal.setText(why);
         Parts.present(refusal, !why.isEmpty());
         Parts.present(way, !why.isEmpty() && way.isVisible());
-        on.setSelected(made);
+        state(made, made ? "" : off);
+    }
+
+    /** Shows at once what is being switched, which may take a while to be made. */
+    void working(boolean is, String said) {
+        state(is, said);
+    }
+
+    private void state(boolean is, String said) {
+        on.setSelected(is);
+        pseudoClassStateChanged(OFF, !is);
+        sign.setText(said);
+        Parts.present(sign, !said.isEmpty());
+        doings.setManaged(hasAmount || !said.isEmpty());
     }
 
     /** Offers a way out beside the reason. */

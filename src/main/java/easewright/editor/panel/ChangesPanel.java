@@ -10,8 +10,12 @@ import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javafx.event.EventHandler;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.input.InputEvent;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.VBox;
 
 /** What has been done to the pattern, oldest first, in plain words; each change can be altered where it stands. */
@@ -19,6 +23,8 @@ public final class ChangesPanel extends SheetPage {
     private final VBox list = new VBox();
     private final List<ChangeRowView> rows = new ArrayList<>();
     private final Label title = new Label();
+    private final EventHandler<InputEvent> overtaking = this::overtake;
+    private final OnceSeen switching = new OnceSeen();
     private Course shown = new Course(List.of(), List.of());
 
     public ChangesPanel(Session session) {
@@ -27,6 +33,25 @@ public final class ChangesPanel extends SheetPage {
         title.getStyleClass().add("page-intro");
         title.setWrapText(true);
         begin(new VBox(12, title, list));
+        sceneProperty().addListener((o, was, is) -> {
+            if (was != null) {
+                was.removeEventFilter(InputEvent.ANY, overtaking);
+            }
+            if (is != null) {
+                is.addEventFilter(InputEvent.ANY, overtaking);
+            }
+        });
+    }
+
+    /** What is pressed anywhere else, to undo or to save, comes after what was switched before it. */
+    private void overtake(InputEvent press) {
+        boolean key = press instanceof KeyEvent k && k.getEventType() == KeyEvent.KEY_PRESSED && k.isShortcutDown();
+        boolean mouse = press.getEventType() == MouseEvent.MOUSE_PRESSED
+                && !list.contains(
+                        list.screenToLocal(((MouseEvent) press).getScreenX(), ((MouseEvent) press).getScreenY()));
+        if (key || mouse) {
+            switching.catchUp();
+        }
     }
 
     @Override
@@ -120,16 +145,26 @@ public final class ChangesPanel extends SheetPage {
     private final class Hand implements ChangeRowView.Asked {
         @Override
         public void switched(int step, boolean on) {
-            recast(step, shown.switched(step, on));
+            switching.catchUp();
+            rows.get(step).working(on, session.desk().words().of("editor.changes.working"));
+            Course asked = shown;
+            switching.ask(() -> {
+                // A number in another list is that of another change.
+                if (shown.equals(asked)) {
+                    recast(step, asked.switched(step, on));
+                }
+            });
         }
 
         @Override
         public String amount(int step, double mm) {
+            switching.catchUp();
             return session.desk().words().shown(mm) == 0 ? nothing(step) : why(step, shown.withAmount(step, mm));
         }
 
         @Override
         public void rise(int step) {
+            switching.catchUp();
             List<Step> before = shown.steps();
             String place = place();
             recast(step, shown.risen(step));
@@ -140,6 +175,7 @@ public final class ChangesPanel extends SheetPage {
 
         @Override
         public void remove(int step) {
+            switching.catchUp();
             recast(step, shown.without(step));
         }
     }
