@@ -204,7 +204,7 @@ public final class EasePanel extends ScrollPane {
                         head(words, "body", EaseRowView.FIELD, Pos.CENTER_RIGHT),
                         head(words, "garment", EaseRowView.NUMBER, Pos.CENTER_RIGHT),
                         head(words, "ease", EaseRowView.EASE, Pos.CENTER_RIGHT),
-                        head(words, "wish", EaseRowView.FIELD, Pos.CENTER_RIGHT));
+                        head(words, "wish", EaseRowView.WISH, Pos.CENTER_RIGHT));
     }
 
     private static Label head(Words words, String key, double width, Pos side) {

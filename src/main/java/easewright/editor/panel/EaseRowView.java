@@ -38,8 +38,9 @@ final class EaseRowView extends MeasuredBox {
     /** Wide enough for the girth of a large body in hundredths, or in sixteenths of an inch. */
     static final double FIELD = 87;
 
-    static final double NUMBER = 80;
+    static final double NUMBER = 83;
     static final double EASE = 66;
+    static final double WISH = 84;
     private static final double PERCENT = 104;
     /** As high as the button that gives what is missing: while it is not seen, it has no height of its own. */
     private static final double JUDGED = 32;
@@ -108,7 +109,7 @@ final class EaseRowView extends MeasuredBox {
         name.setOnAction(e -> session.chooseLevel(level));
         name.setAlignment(Pos.CENTER_LEFT);
         fix(body, FIELD);
-        fix(wish, FIELD);
+        fix(wish, WISH);
         finished.getStyleClass().add("number");
         ease.getStyleClass().addAll("number", "ease-number");
         fix(finished, NUMBER);
