@@ -180,6 +180,11 @@ class PanelsJourneyTest extends Journey {
                                 bottom(robot.lookup("#sheet").query()) - 16,
                                 bottom(robot.lookup("#sheet").query()));
                 if (!page.equals("ease")) {
+                    if (amount != 0) {
+                        assertThat(robot.lookup("#outcome").queryLabeled().getText())
+                                .as("on one line")
+                                .isEqualTo("waist: ease 2.5\u00a0cm \u2192 4.5\u00a0cm");
+                    }
                     assertThat(robot.lookup("#here").queryAs(Region.class).getHeight())
                             .as(when)
                             .isLessThan(120);
@@ -244,15 +249,18 @@ class PanelsJourneyTest extends Journey {
                 .want(desk().wanted().orElseThrow().withOther(Ways.of("slash").map(OtherWay::of))));
         settle(robot);
         assertThat(isShown(settings)).isTrue();
-        assertThat(how.getText()).startsWith("How: slash and spread");
+        assertThat(how.getText()).as("beside what is seen").isEqualTo("How");
         robot.clickOn("#here-how");
         settle(robot);
+        assertThat(how.getText()).startsWith("How: slash and spread");
         assertThat(isShown(settings)).as("folded by hand").isFalse();
         robot.interact(() -> app.session().want(desk().wanted().orElseThrow().withOther(Optional.empty())));
         settle(robot);
         assertThat(isShown(settings)).isFalse();
-        robot.clickOn("#here-how").clickOn("#taper-straight");
+        robot.clickOn("#here-how").clickOn("#taper-straight").clickOn("#here-how");
+        settle(robot);
         assertThat(how.getText()).contains("straight");
+        robot.clickOn("#here-how");
         robot.clickOn("#page-rings").clickOn("#page-ease");
         settle(robot);
         assertThat(isShown(settings)).as("opened by hand, so it stays").isTrue();
@@ -274,6 +282,31 @@ class PanelsJourneyTest extends Journey {
         settle(robot);
         assertThat(filled(robot)).containsExactly("keep");
         assertThat(outcome.getHeight()).isGreaterThan(outcome.getFont().getSize() * 1.8);
+    }
+
+    /** What its settings took of the height goes back to the page above when they go, also while a change is tried. */
+    @Test
+    void itIsNoHigherThanBeforeWhenItsSettingsAreAwayAgain(FxRobot robot) throws Exception {
+        openSample(robot, "skirt");
+        robot.interact(() -> app.session().want(desk().wanted().orElseThrow().withAmount(30)));
+        settle(robot);
+        Region here = robot.lookup("#here").queryAs(Region.class);
+        double before = here.getHeight();
+        robot.interact(() -> app.session()
+                .want(desk().wanted().orElseThrow().withOther(Ways.of("slash").map(OtherWay::of))));
+        settle(robot);
+        assertThat(here.getHeight()).isGreaterThan(before);
+        robot.clickOn("#pick-slash");
+        settle(robot);
+        robot.interact(() -> app.session().want(desk().wanted().orElseThrow().withOther(Optional.empty())));
+        settle(robot);
+        assertThat(here.getHeight()).isEqualTo(before);
+        robot.clickOn("#here-how");
+        settle(robot);
+        assertThat(here.getHeight()).isGreaterThan(before);
+        robot.clickOn("#here-how");
+        settle(robot);
+        assertThat(here.getHeight()).isEqualTo(before);
     }
 
     private static List<String> filled(FxRobot robot) {

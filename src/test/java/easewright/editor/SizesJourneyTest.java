@@ -57,7 +57,7 @@ class SizesJourneyTest extends Journey {
         assertThat(tick(robot, "#also-10").getHeight()).isGreaterThanOrEqualTo(24);
         keys.press(KeyCode.RIGHT).press(KeyCode.SPACE);
         until(d -> d.sizesTaking().equals(List.of("12", "14")));
-        assertThat(title.getText()).isEqualTo("This much, here, in sizes 12 and 14");
+        assertThat(title.getText()).isEqualTo("This much, here, in 2 sizes");
         keys.press(KeyCode.RIGHT).press(KeyCode.SPACE);
         until(d -> d.sizesTaking().equals(List.of("10", "12", "14")));
         assertThat(keys.focused()).as("the keys stay").isEqualTo("also-all");

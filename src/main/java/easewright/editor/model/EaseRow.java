@@ -147,9 +147,20 @@ public record EaseRow(
         return told;
     }
 
-    /** Which sizes do not meet the one wish while others do, in a sentence; empty where all are alike. */
+    /** The sizes for which the verdict holds word for word; none but where it is told of them. */
+    private List<String> alike() {
+        boolean told = standing == Standing.AWAY && missing.isPresent();
+        return told ? sizes.map(SizeWishes.Said::alike).orElse(List.of()) : List.of();
+    }
+
+    /**
+     * Which other sizes do not meet the one wish while others do, in a sentence; empty where all are alike, or where the
+     * verdict tells of them.
+     */
     public String unmet(Words words) {
-        List<String> unmet = sizes.map(SizeWishes.Said::unmet).orElse(List.of());
+        List<String> unmet = sizes.map(SizeWishes.Said::unmet).orElse(List.of()).stream()
+                .filter(s -> !alike().contains(s))
+                .toList();
         return unmet.isEmpty()
                 ? ""
                 : words.of(
@@ -159,12 +170,16 @@ public record EaseRow(
 
     /** How it stands to the wish, with the sizes that do not meet it while others do. */
     public String verdict(Words words) {
-        return after(verdict, unmet(words));
+        String first = alike().isEmpty()
+                ? verdict
+                : words.of("editor.ease.sizes.alike", Map.of("verdict", verdict, "sizes", alike()));
+        return after(first, unmet(words));
     }
 
     /** What it is called, with its source, and then how it is in the other sizes in which the same is done. */
     public String brief(Words words) {
-        return after(brief, others.map(OtherSizes::brief).orElse(""));
+        // Where the verdict is told of other sizes there is little room, and it says the same.
+        return alike().isEmpty() ? after(brief, others.map(OtherSizes::brief).orElse("")) : brief;
     }
 
     /** What is heard of it: how it stands, and how it is in the other sizes in which the same is done. */

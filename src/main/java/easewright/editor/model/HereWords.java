@@ -20,15 +20,15 @@ public final class HereWords {
     /** Half of what a tape shows, mm. */
     private static final double NOTICED = 0.5;
 
-    /** The heading has room for the names of so many sizes; the ticks below it tell more. */
-    private static final int MOST_NAMED = 4;
-
     private HereWords() {}
 
-    /** The heading, which names the size at work where there are several: its choice may lie out of sight. */
+    /**
+     * The heading, which names the size at work where there are several: its choice may lie out of sight. Where more than
+     * one takes part the ticks below it name them.
+     */
     public static String title(Desk desk) {
         int sizes = desk.sizesTaking().size();
-        return sizes > MOST_NAMED
+        return sizes > 1
                 ? desk.words().of("editor.here.title.many", Map.of("count", sizes))
                 : inSizes(desk, "editor.here.title");
     }
@@ -59,6 +59,24 @@ public final class HereWords {
                 .filter(side -> side != Side.BOTH);
         return only.map(side -> desk.words().of("editor.here.only." + side) + "\n" + came)
                 .orElse(came);
+    }
+
+    /** The same on one line: of a girth aimed at that is alike in all sizes, only what it becomes. */
+    public static Optional<String> brief(Desk desk) {
+        Optional<Wanted> aimed = desk.wanted().filter(w -> w.aimsAtGirth() && w.amount() != 0 && w.side() == Side.BOTH);
+        Optional<Trial.Shown> tried = desk.shownTrial().filter(t -> t.offer().isEmpty());
+        Optional<EaseLine> before = aimed.flatMap(w -> line(desk.reading(), w));
+        Optional<EaseLine> after = aimed.flatMap(w -> tried.flatMap(t -> line(t.reading(), w)));
+        if (before.isEmpty() || after.isEmpty()) {
+            return Optional.empty();
+        }
+        BySize each = desk.sizesTaking().size() > 1 ? inEach(desk, aimed.get(), desk.words()) : new BySize();
+        if (!each.isEmpty() && !each.isAlike()) {
+            return Optional.empty();
+        }
+        String hem = aimed.get().goesToHem() ? ".hem" : "";
+        return Optional.of(
+                desk.words().of(kind(before.get(), after.get()) + ".brief" + hem, fromTo(before.get(), after.get())));
     }
 
     private static String came(Desk desk) {

@@ -37,19 +37,30 @@ public record SizeWishes(List<OfSize> all) {
      * In words, for one level.
      *
      * @param unmet the sizes that do not meet the wish while others do; none where all are alike
+     * @param alike those of them of which the same is said as of the size at work, and that one; none where there are
+     *              no others
+     * @param each  the sizes of which the same is said, together
      */
-    public record Said(String words, List<String> unmet) {
+    public record Said(String words, List<String> unmet, List<String> alike, List<List<String>> each) {
         public Said {
             unmet = List.copyOf(unmet);
+            alike = List.copyOf(alike);
+            each = List.copyOf(each);
         }
 
         /** Beside the verdict on one size, which is not told of twice. */
         Said beside(Optional<String> size) {
+            List<String> as = each.stream()
+                    .filter(of -> of.size() > 1 && size.filter(of::contains).isPresent() && unmet.containsAll(of))
+                    .findFirst()
+                    .orElse(List.of());
             return new Said(
                     words,
                     unmet.stream()
                             .filter(s -> size.isEmpty() || !s.equals(size.get()) && !s.startsWith(size.get() + " ("))
-                            .toList());
+                            .toList(),
+                    as,
+                    each);
         }
     }
 
@@ -97,7 +108,8 @@ public record SizeWishes(List<OfSize> all) {
                 .filter(s -> differ && !s.met())
                 .map(s -> size(s.girth()))
                 .toList();
-        return Optional.of(new Said(words.of("editor.ease.sizes", Map.of("each", each)), unmet));
+        return Optional.of(new Said(
+                words.of("editor.ease.sizes", Map.of("each", each)), unmet, List.of(), List.copyOf(sizes.values())));
     }
 
     private static String how(OfSize one, Words words) {

@@ -68,7 +68,7 @@ final class ClothPanel extends MeasuredBox {
         woven.getStyleClass().addAll("small", "chip");
         knit.getStyleClass().addAll("small", "chip");
         for (ToggleButton folder : List.of(test, garment)) {
-            folder.getStyleClass().addAll("small", "chip");
+            folder.getStyleClass().addAll("small", "chip", "opens");
             folder.setMinWidth(USE_PREF_SIZE);
         }
         woven.setOnAction(e -> setKnit(false));

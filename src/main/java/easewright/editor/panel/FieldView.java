@@ -10,6 +10,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.BiConsumer;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
@@ -26,6 +27,9 @@ import javafx.util.StringConverter;
 
 /** One setting of a way, in the control that suits its kind. */
 final class FieldView extends VBox {
+    /** How wide the word before a row is; pixels. */
+    static final double LEAD = 86;
+
     private final Session session;
     private final BiConsumer<String, List<String>> taker;
     private WayForm.Field shown;
@@ -56,11 +60,13 @@ final class FieldView extends VBox {
             default -> written(field);
         };
         if (control instanceof CheckBox) {
+            // Below what is chosen in the other rows.
+            setMargin(control, new Insets(0, 0, 0, LEAD + 8));
             getChildren().setAll(control);
         } else {
             Label label = new Label(field.label());
-            label.setMinWidth(86);
-            label.setPrefWidth(86);
+            label.setMinWidth(LEAD);
+            label.setPrefWidth(LEAD);
             label.setWrapText(true);
             Hints.on(label, field.hint());
             label.getStyleClass().add(field.missing() ? "field-missing" : "field-label");

@@ -34,10 +34,14 @@ final class FollowUpView extends HBox {
         said.setMaxWidth(Double.MAX_VALUE);
         HBox.setHgrow(said, Priority.ALWAYS);
         look.setId("follow-look");
-        look.getStyleClass().add("small");
+        // Nothing is tried beside it: this is the next step.
+        look.getStyleClass().addAll("small", "accent");
         look.setMinWidth(USE_PREF_SIZE);
         look.setOnAction(e -> leader.run());
-        getChildren().setAll(said, look);
+        Label sign = new Label("!");
+        sign.getStyleClass().addAll("sign", "caution");
+        sign.setMinWidth(USE_PREF_SIZE);
+        getChildren().setAll(sign, said, look);
         bench.workProperty().addListener((o, before, now) -> show(session.desk()));
         session.deskProperty().addListener((o, before, now) -> show(now));
         show(session.desk());

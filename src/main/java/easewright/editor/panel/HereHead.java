@@ -31,7 +31,7 @@ final class HereHead extends HBox {
         title.setId("here-title");
         title.getStyleClass().add("section-title");
         ask.setId("ask-where");
-        ask.getStyleClass().addAll("small", "chip");
+        ask.getStyleClass().addAll("small", "chip", "opens");
         ask.setMinWidth(USE_PREF_SIZE);
         ask.setOnAction(e -> asker.accept(ask.isSelected()));
         less.setId("here-less");

@@ -29,6 +29,9 @@ public final class HerePanel extends BorderPane {
     /** Between its parts, and of what is scrolled in it at least; pixels. */
     private static final double GAP = 5;
 
+    /** Between what comes of the amount, how it is made and what is done with it; pixels. */
+    private static final double APART = 10;
+
     private static final double LEAST_ROOM = 72;
 
     private final Session session;
@@ -102,13 +105,12 @@ public final class HerePanel extends BorderPane {
     }
 
     private void lay() {
-        VBox said = new VBox(GAP, result, settings);
+        VBox said = new VBox(APART, result, settings);
         VBox.setVgrow(result, Priority.ALWAYS);
         room = new FittedScroll(said, LEAST_ROOM);
         room.getStyleClass().add("here-room");
         // Its bar stands in the margin.
         BorderPane.setMargin(room, new Insets(GAP + 2, -FittedScroll.GUTTER, 0, 0));
-        BorderPane.setMargin(foot, new Insets(GAP, 0, 0, 0));
         foot.setAlignment(Pos.CENTER_RIGHT);
         HBox.setHgrow(amount, Priority.ALWAYS);
         // The Tab key goes from the amount to what is done with it, and then to how it is made.
@@ -135,6 +137,7 @@ public final class HerePanel extends BorderPane {
             above.getChildren().setAll(head, alsoIn, amount);
             foot.getChildren().setAll(done);
         }
+        BorderPane.setMargin(foot, new Insets(row ? GAP : APART, 0, 0, 0));
         height.letGo();
         // What is put elsewhere keeps the keys.
         if (keys != null && (isWithin(keys, amount) || isWithin(keys, done))) {

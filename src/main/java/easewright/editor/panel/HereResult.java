@@ -74,12 +74,13 @@ final class HereResult extends MeasuredBox {
                 .map(ask -> CuttingTableWords.asked(desk, ask))
                 .orElseGet(() -> kept.isEmpty() ? HereWords.outcome(desk) : kept);
         boolean unsure = !unsettled.isEmpty();
-        outcome.setText(unsure ? unsettled : said);
         outcome.pseudoClassStateChanged(INVITING, unsure || nothing && kept.isEmpty());
-        amount.heard(desk, outcome.getText(), !kept.isEmpty());
+        amount.heard(desk, unsure ? unsettled : said, !kept.isEmpty());
         effect.show(Effect.of(desk), desk);
         refused(desk);
         boolean aside = row || where.isOpen();
+        boolean brief = aside && kept.isEmpty() && !session.picking().isAsking();
+        outcome.setText(unsure ? unsettled : brief ? HereWords.brief(desk).orElse(said) : said);
         if (aside) {
             Parts.present(effect, false);
         }

@@ -13,7 +13,6 @@ import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
-import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -26,7 +25,7 @@ import javafx.scene.layout.VBox;
 final class HereSettings extends VBox {
     private final Session session;
     private final Runnable folder;
-    private final ToggleButton line = new ToggleButton();
+    private final FoldLine line = new FoldLine();
     private final Label wayTitle = new Label();
     private final WayChoice way;
     private final SeamSettings seams;
@@ -35,7 +34,7 @@ final class HereSettings extends VBox {
     /** Short choices, on one line where they find room. */
     private final FlowPane choices;
 
-    private final VBox fold = new VBox(5);
+    private final VBox fold = new VBox(8);
     /** Opened by hand, for as long as the window is open. */
     private boolean opened;
     /** Opened because something in it was needed. */
@@ -51,7 +50,7 @@ final class HereSettings extends VBox {
      * @param folder  called when the settings were folded away or come back
      */
     HereSettings(Session session, Consumer<UnaryOperator<Wanted>> changer, Runnable folder) {
-        super(5);
+        super(8);
         this.session = session;
         this.folder = folder;
         way = new WayChoice(changer);
@@ -60,9 +59,6 @@ final class HereSettings extends VBox {
         form = new WayFormView(session, changer);
         choices = new FlowPane(12, 8, seams.taper(), sides);
         line.setId("here-how");
-        line.getStyleClass().addAll("flat", "how-line");
-        line.setMaxWidth(Double.MAX_VALUE);
-        line.setMnemonicParsing(false);
         line.setOnAction(e -> unfold(line.isSelected()));
         wayTitle.setMinWidth(SeamSettings.LEAD);
         HBox.setHgrow(way, Priority.ALWAYS);
@@ -135,6 +131,10 @@ final class HereSettings extends VBox {
         }
         form.show(desk);
         sides.show(wanted);
+        // In a form the words before its rows are longer, and all stand in one column.
+        double lead = wanted.atSeams() ? SeamSettings.LEAD : FieldView.LEAD;
+        wayTitle.setMinWidth(lead);
+        sides.lead(wanted.atSeams() ? USE_PREF_SIZE : lead);
         Parts.present(sides, wanted.maySided());
         Parts.present(choices, wanted.atSeams() || wanted.maySided());
     }
@@ -149,9 +149,9 @@ final class HereSettings extends VBox {
         }
         pattern = desk.pattern();
         told = now;
-        line.setText(HowWords.line(desk, wanted));
-        line.setSelected(open);
-        line.setGraphic(Icons.of(open ? Icons.UNFOLD : Icons.FOLD));
+        // Beside what can be seen it is not told as well.
+        line.setText(open ? desk.words().of("editor.here.how.open") : HowWords.line(desk, wanted));
+        line.unfolded(open);
         String press = desk.words().of(open ? "editor.here.how.hide" : "editor.here.how.show");
         Hints.on(line, HowWords.whole(desk, wanted) + "\n" + press);
     }

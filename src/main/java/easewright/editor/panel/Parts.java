@@ -40,7 +40,7 @@ final class Parts {
     static ToggleButton tool(Tool tool, Marker marker) {
         ToggleButton button = new ToggleButton();
         button.setId("tool-" + tool.key());
-        button.getStyleClass().add("small");
+        button.getStyleClass().addAll("small", "opens");
         button.setMinWidth(Region.USE_PREF_SIZE);
         button.setOnAction(e -> marker.take(tool));
         return button;

@@ -22,10 +22,11 @@ final class SideChoice extends HBox {
      * @param changer alters the wish
      */
     SideChoice(Consumer<UnaryOperator<Wanted>> changer) {
-        super(6);
+        super(8);
         setAlignment(Pos.CENTER_LEFT);
         title.setMinWidth(USE_PREF_SIZE);
-        getChildren().add(title);
+        HBox choice = new HBox(6);
+        getChildren().setAll(title, choice);
         ToggleGroup group = new OneOf();
         for (Side side : Side.values()) {
             ToggleButton button = new ToggleButton();
@@ -37,12 +38,17 @@ final class SideChoice extends HBox {
                 changer.accept(w -> w.withSide(side));
             });
             buttons.put(side, button);
-            getChildren().add(button);
+            choice.getChildren().add(button);
         }
     }
 
     void show(Wanted wanted) {
         buttons.get(wanted.side()).setSelected(true);
+    }
+
+    /** How wide the word before it is at least, pixels. */
+    void lead(double width) {
+        title.setMinWidth(width);
     }
 
     void words(Words words) {

@@ -16,7 +16,6 @@ import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -34,7 +33,7 @@ final class SourceList extends MeasuredBox {
     /** One source from the next, pixels. */
     private static final double BETWEEN = 8;
 
-    private final ToggleButton line = new ToggleButton();
+    private final FoldLine line = new FoldLine();
     private final Label legend = said("");
     private final GridPane list = new GridPane(4, BETWEEN);
     private final Label nearly = said("");
@@ -52,8 +51,6 @@ final class SourceList extends MeasuredBox {
         super(3);
         getStyleClass().add("sources");
         line.setId("sources-fold");
-        line.getStyleClass().addAll("flat", "how-line");
-        line.setMaxWidth(Double.MAX_VALUE);
         line.setOnAction(e -> unfold(line.isSelected()));
         Parts.present(fold, false);
         getChildren().setAll(line, fold);
@@ -69,8 +66,7 @@ final class SourceList extends MeasuredBox {
     }
 
     private void unfold(boolean open) {
-        line.setSelected(open);
-        line.setGraphic(Icons.of(open ? Icons.UNFOLD : Icons.FOLD));
+        line.unfolded(open);
         Hints.on(line, words.of(open ? "editor.ease.sources.hide" : "editor.ease.sources.show"));
         Parts.present(fold, open);
     }

@@ -288,8 +288,17 @@ class EasePageTest {
     /** What is done on purpose in the size at work is told once. */
     @Test
     void theSizeAtWorkIsNotToldOfTwice() {
-        SizeWishes.Said said = new SizeWishes.Said("", List.of("10", "10 (left thigh)", "100", "12"));
+        SizeWishes.Said said = new SizeWishes.Said(
+                "",
+                List.of("10", "10 (left thigh)", "100", "12"),
+                List.of(),
+                List.of(List.of("10", "100"), List.of("12", "14")));
         assertThat(said.beside(Optional.of("10")).unmet()).containsExactly("100", "12");
+        assertThat(said.beside(Optional.of("10")).alike()).containsExactly("10", "100");
+        assertThat(said.beside(Optional.of("12")).alike())
+                .as("the other one is as wished")
+                .isEmpty();
         assertThat(said.beside(Optional.empty()).unmet()).hasSize(4);
+        assertThat(said.beside(Optional.empty()).alike()).isEmpty();
     }
 }

@@ -174,6 +174,12 @@ class SizesSessionTest {
         assertThat(hip.sizes().orElseThrow().unmet()).containsExactly("10", "14");
         assertThat(hip.unmet(session.desk().words())).isEqualTo("Sizes 10 and 14 are not as wished.");
         session.keep();
+        session.chooseSize("10");
+        EaseRow other = EasePage.of(session.desk()).rows().get(1);
+        assertThat(other.verdict(session.desk().words()))
+                .as("what holds for both is said once")
+                .isEqualTo("1\u00a0cm missing, in 10 and 14");
+        session.chooseSize("12");
         session.edit(session.desk().pattern().withBody("14", Body.UNKNOWN).withBody(Body.UNKNOWN));
         assertThat(sizes("hip")).contains("14: no body known");
         session.setWish("hip", OptionalDouble.empty());
