@@ -90,10 +90,10 @@ class DialogsJourneyTest extends Journey {
     @Test
     void tabAndSpaceReachEveryAnswer(FxRobot robot) throws Exception {
         assertThat(leaving(robot, KeyCode.SPACE)).isEqualTo(Asking.Leave.SAVE_FIRST);
-        assertThat(leaving(robot, KeyCode.TAB, KeyCode.SPACE)).isEqualTo(Asking.Leave.STAY);
-        assertThat(leaving(robot, KeyCode.TAB, KeyCode.ENTER)).isEqualTo(Asking.Leave.STAY);
-        assertThat(leaving(robot, KeyCode.TAB, KeyCode.TAB, KeyCode.SPACE)).isEqualTo(Asking.Leave.WITHOUT_SAVING);
-        assertThat(meanwhile(robot, KeyCode.TAB, KeyCode.TAB, KeyCode.SPACE)).isEqualTo(Asking.Meanwhile.REPLACE);
+        assertThat(leaving(robot, KeyCode.TAB, KeyCode.SPACE)).isEqualTo(Asking.Leave.WITHOUT_SAVING);
+        assertThat(leaving(robot, KeyCode.TAB, KeyCode.TAB, KeyCode.SPACE)).isEqualTo(Asking.Leave.STAY);
+        assertThat(leaving(robot, KeyCode.TAB, KeyCode.TAB, KeyCode.ENTER)).isEqualTo(Asking.Leave.STAY);
+        assertThat(meanwhile(robot, KeyCode.TAB, KeyCode.SPACE)).isEqualTo(Asking.Meanwhile.REPLACE);
         assertThat(throwAway(robot, KeyCode.TAB, KeyCode.SPACE)).isTrue();
     }
 

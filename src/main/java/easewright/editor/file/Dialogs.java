@@ -21,6 +21,9 @@ import javafx.stage.Window;
 /** Asks in dialogs over the window. What cannot be taken back stands apart on the left, where Escape does not reach it. */
 public final class Dialogs implements Asking {
     private static final double WIDTH = 560;
+    /** At the left what is not taken back, at the right to stay, and last what is best done. */
+    private static final String ORDER = "L_+CY";
+
     private static final List<String> ENDINGS = List.of(".svg", ".svgz", ".pdf", ".html");
 
     private final Window window;
@@ -157,6 +160,8 @@ public final class Dialogs implements Asking {
         alert.getDialogPane().setPrefWidth(WIDTH);
         alert.setTitle(words.get().of("editor.title"));
         alert.setHeaderText(words.get().of(key + ".title", values));
+        // What is best done stands last in every question, as it does in the window.
+        ((ButtonBar) alert.getDialogPane().lookup(".button-bar")).setButtonOrder(ORDER);
         for (ButtonType answer : answers.values()) {
             Button button = (Button) alert.getDialogPane().lookupButton(answer);
             // As wide as its words, whatever the others are.

@@ -12,12 +12,11 @@ import java.util.function.ToIntFunction;
 /**
  * What came of suggestions that were taken all at once.
  *
- * @param marks  how many were taken
  * @param before the pattern without them
  * @param after  the pattern with them
  */
-public record Made(int marks, Pattern before, Pattern after) {
-    /** How many marks were made, and of which kinds; empty once something else has been done. */
+public record Made(Pattern before, Pattern after) {
+    /** How many marks of each kind were made; empty once something else has been done. */
     public Optional<String> words(Pattern present, Words words) {
         if (!present.equals(after)) {
             return Optional.empty();
@@ -32,7 +31,9 @@ public record Made(int marks, Pattern before, Pattern after) {
                 more(pattern -> of(pattern, p -> p.notches().size())));
         add(kinds, words, "seams", more(pattern -> pattern.mates().size()));
         add(kinds, words, "levels", more(pattern -> pattern.levels().size()));
-        return Optional.of(words.of("editor.marks.made", Map.of("count", marks, "kinds", String.join(", ", kinds))));
+        return kinds.isEmpty()
+                ? Optional.empty()
+                : Optional.of(words.of("editor.marks.made", Map.of("kinds", String.join(", ", kinds))));
     }
 
     private static void add(List<String> kinds, Words words, String kind, int count) {

@@ -126,13 +126,9 @@ public final class Suggesting {
      */
     public Optional<Made> accept() {
         Pattern before = session.desk().pattern();
-        Set<String> without = states.get().leftOut();
         return ready().map(suggestions -> {
             session.edit(suggestions.outcome());
-            int marks = (int) suggestions.all().stream()
-                    .filter(s -> !without.contains(s.key()))
-                    .count();
-            return new Made(marks, before, session.desk().pattern());
+            return new Made(before, session.desk().pattern());
         });
     }
 

@@ -16,9 +16,11 @@ import java.util.Optional;
 /**
  * What a change did to one edge of a piece that changed.
  *
- * @param run the edge as it is now, on the outline as drawn
+ * @param run  the edge as it is now, on the outline as drawn
+ * @param grew by how much it is longer, or with a minus shorter, where its line only runs on further or ends sooner than
+ *             before, mm; 0 where the line itself has changed or nothing has
  */
-public record EdgeFate(Piece piece, Edge edge, Fate fate, List<Segment> run) {
+public record EdgeFate(Piece piece, Edge edge, Fate fate, List<Segment> run, double grew) {
     /** Less than this cannot be seen or cut, mm. */
     private static final double SEEN = 0.02;
 
@@ -52,7 +54,7 @@ public record EdgeFate(Piece piece, Edge edge, Fate fate, List<Segment> run) {
                     Curve run = edge.on(now.outline());
                     was.edge(edge.name())
                             .map(e -> e.on(was.outline()))
-                            .ifPresent(old -> fates.add(new EdgeFate(now, edge, fate(old, run), run.segments())));
+                            .ifPresent(old -> fates.add(of(now, edge, old, run)));
                 }
             }
         }
@@ -76,7 +78,7 @@ public record EdgeFate(Piece piece, Edge edge, Fate fate, List<Segment> run) {
             Curve run = edge.on(now.outline());
             both.edge(edge.name()).map(e -> e.on(both.outline())).ifPresent(old -> {
                 boolean alike = alike(old, run, false) || alike(old, run, true);
-                fates.add(new EdgeFate(now, edge, alike ? Fate.STAYED : Fate.RESHAPED, run.segments()));
+                fates.add(new EdgeFate(now, edge, alike ? Fate.STAYED : Fate.RESHAPED, run.segments(), 0));
             });
         }
     }
@@ -93,6 +95,27 @@ public record EdgeFate(Piece piece, Edge edge, Fate fate, List<Segment> run) {
             Point is = now.pointAtLength(nowLength * (backwards ? LOOKS - i : i) / LOOKS);
             alike = Math.abs(was.distance(old.start()) - is.distance(nowStart)) <= SEEN
                     && Math.abs(was.distance(old.end()) - is.distance(nowEnd)) <= SEEN;
+        }
+        return alike;
+    }
+
+    private static EdgeFate of(Piece now, Edge edge, Curve old, Curve run) {
+        Fate fate = fate(old, run);
+        boolean grew = fate == Fate.RESHAPED && (lieOneInOther(old, run, false) || lieOneInOther(old, run, true));
+        return new EdgeFate(now, edge, fate, run.segments(), grew ? run.length() - old.length() : 0);
+    }
+
+    /** Whether the shorter of two lines is the beginning of the longer one, or its end. */
+    private static boolean lieOneInOther(Curve old, Curve now, boolean atEnd) {
+        double oldLength = old.length();
+        double nowLength = now.length();
+        double both = Math.min(oldLength, nowLength);
+        boolean alike = Math.abs(oldLength - nowLength) > SEEN;
+        for (int i = 0; alike && i <= LOOKS; i++) {
+            double far = both * i / LOOKS;
+            Point was = old.pointAtLength(atEnd ? oldLength - far : far);
+            Point is = now.pointAtLength(atEnd ? nowLength - far : far);
+            alike = was.distance(is) <= SEEN;
         }
         return alike;
     }

@@ -138,20 +138,32 @@ public record Effect(List<Line> lines) {
     }
 
     private static String named(List<EdgeFate> fates, EdgeFate.Fate fate, Function<Piece, String> called, Words words) {
-        return gathered(fates.stream().filter(f -> f.fate() == fate).toList(), called, words);
+        return gathered(
+                fates.stream().filter(f -> f.fate() == fate).toList(), called, each -> name(each, words), words);
     }
 
     /** Edges by name, gathered by piece. */
-    static String gathered(List<EdgeFate> fates, Function<Piece, String> called, Words words) {
+    static String gathered(
+            List<EdgeFate> fates, Function<Piece, String> called, Function<EdgeFate, String> edge, Words words) {
         Map<String, List<String>> byPiece = new LinkedHashMap<>();
         for (EdgeFate each : fates) {
             byPiece.computeIfAbsent(called.apply(each.piece()), k -> new ArrayList<>())
-                    .add(each.edge().name());
+                    .add(edge.apply(each));
         }
         List<String> parts = new ArrayList<>();
         byPiece.forEach(
                 (piece, edges) -> parts.add(words.of("editor.effect.piece", Map.of("piece", piece, "edges", edges))));
         return String.join("; ", parts);
+    }
+
+    /** An edge whose line stays and only runs on further or ends sooner is not called moved. */
+    private static String name(EdgeFate each, Words words) {
+        String edge = each.edge().name();
+        return each.grew() == 0
+                ? edge
+                : words.of(
+                        each.grew() > 0 ? "editor.effect.edge-longer" : "editor.effect.edge-shorter",
+                        Map.of("edge", edge));
     }
 
     private static String stayed(Pattern before, Pattern after, List<String> sizes, List<EdgeFate> fates, Words words) {

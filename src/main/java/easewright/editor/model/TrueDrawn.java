@@ -98,7 +98,7 @@ record TrueDrawn(List<EdgeFate> edges, List<Segment> lines, List<Line> ways) {
 
     /** The edges in words, gathered by piece; empty for none. */
     String named(Words words) {
-        return Effect.gathered(edges, Piece::name, words);
+        return Effect.gathered(edges, Piece::name, each -> each.edge().name(), words);
     }
 
     /** On each other piece than one of which an edge is redrawn, the place at which that is to be seen. */

@@ -201,11 +201,12 @@ final class AmountRow extends HBox {
         showing = false;
     }
 
-    /** What may be typed, and where there is room also that it is by how much the garment becomes wider. */
+    /** That it is by how much the garment becomes wider, and where there is room also what may be typed. */
     private void prompt(Desk desk) {
-        boolean wider = alone && desk.wanted().filter(Wanted::aimsAtGirth).isPresent();
+        boolean wider = desk.wanted().filter(Wanted::aimsAtGirth).isPresent();
         String inch = desk.unit() == LengthUnit.INCH ? ".inch" : "";
-        amount.setPromptText(desk.words().of("editor.here.amount.prompt" + (wider ? ".wider" : "") + inch));
+        String kind = !wider ? inch : alone ? ".wider" + inch : ".narrow";
+        amount.setPromptText(desk.words().of("editor.here.amount.prompt" + kind));
     }
 
     /** A part of the body, where the amount is one of the girth at the level. */

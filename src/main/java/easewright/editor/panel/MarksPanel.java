@@ -34,6 +34,8 @@ public final class MarksPanel extends VBox {
     private final Map<MarkState.Step, Node> pages = new EnumMap<>(MarkState.Step.class);
     private final Label said = new Label();
     private Optional<Made> made = Optional.empty();
+    /** The part that came next then: there it is said what was made. */
+    private MarkState.Step madeAt = MarkState.Step.PIECES;
 
     /**
      * @param shower  brings a piece into sight
@@ -112,7 +114,8 @@ public final class MarksPanel extends VBox {
     /** On to the part that wants to be looked at, which says what was made. */
     private void made(Made now) {
         made = Optional.of(now);
-        marker.go(MarkProgress.afterSuggestions(marker.state(), session.desk().pattern()));
+        madeAt = MarkProgress.afterSuggestions(marker.state(), session.desk().pattern());
+        marker.go(madeAt);
         show();
         toNext();
     }
@@ -150,7 +153,7 @@ public final class MarksPanel extends VBox {
             tab.setSelected(step == now);
         });
         pages.forEach((step, page) -> page.setVisible(step == now));
-        Optional<String> news = made.filter(m -> now.compareTo(MarkState.Step.SUGGESTED) > 0)
+        Optional<String> news = made.filter(m -> now == madeAt)
                 .flatMap(m -> m.words(session.desk().pattern(), words));
         said.setText(news.orElse(""));
         Parts.present(said, news.isPresent());

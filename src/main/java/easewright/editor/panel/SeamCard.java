@@ -10,12 +10,14 @@ import java.util.List;
 import java.util.Map;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
+import javafx.geometry.VPos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
@@ -26,13 +28,18 @@ final class SeamCard extends VBox {
     private static final int MOST_TIMES = 4;
 
     /** How wide the words before each row are, pixels. */
-    private static final double LEAD = 72;
+    private static final double LEAD = 80;
+
+    /** How high a line of edges is, pixels. */
+    private static final double EDGE = 26;
 
     private final Session session;
     private final Marker marker;
     private final NameField name;
     private final HBox top = new HBox(8);
+    private final Label firstLabel = new Label();
     private final FlowPane first = new FlowPane(4, 4);
+    private final Label secondLabel = new Label();
     private final FlowPane second = new FlowPane(4, 4);
     private final Label easeLabel = new Label();
     private final LengthField ease;
@@ -56,8 +63,10 @@ final class SeamCard extends VBox {
         ease.setPrefWidth(90);
         verdict.setWrapText(true);
         verdict.getStyleClass().add("verdict");
-        easeLabel.getStyleClass().add("quiet");
-        easeLabel.setMinWidth(LEAD);
+        List.of(firstLabel, secondLabel, easeLabel).forEach(label -> {
+            label.getStyleClass().add("quiet");
+            label.setMinWidth(LEAD);
+        });
         HBox declared = new HBox(4, easeLabel, ease);
         declared.setAlignment(Pos.CENTER_LEFT);
         top.setAlignment(Pos.CENTER_LEFT);
@@ -68,7 +77,18 @@ final class SeamCard extends VBox {
         underlap.setWrapText(true);
         underlap.getStyleClass().add("quiet");
         getChildren()
-                .setAll(top, wrongName, first, second, declared, wrongEase, verdict, halves, count, underlap, ends);
+                .setAll(
+                        top,
+                        wrongName,
+                        led(firstLabel, first),
+                        led(secondLabel, second),
+                        declared,
+                        wrongEase,
+                        verdict,
+                        halves,
+                        count,
+                        underlap,
+                        ends);
         getStyleClass().addAll("mark-card", "seam-card");
         Parts.lights(this, marker, () -> seam.shown());
     }
@@ -82,6 +102,8 @@ final class SeamCard extends VBox {
         name.show(now.name());
         ease.describe(words.of("editor.seam.ease.name", values), words.of("editor.seam.ease.hint"));
         ease.show(now.ease(), desk.unit());
+        firstLabel.setText(words.of("editor.seam.first"));
+        secondLabel.setText(words.of("editor.seam.second"));
         easeLabel.setText(words.of("editor.seam.ease"));
         verdict.setText(now.verdict());
         verdict.pseudoClassStateChanged(AWAY, !now.fits());
@@ -100,6 +122,15 @@ final class SeamCard extends VBox {
             keepingFocus(first, () -> side(first, true, now.first(), edges, words));
             keepingFocus(second, () -> side(second, false, now.second(), edges, words));
         }
+    }
+
+    /** What goes on in another line goes on beneath the edges, not beneath the words before them. */
+    private static HBox led(Label lead, FlowPane edges) {
+        HBox.setHgrow(edges, Priority.ALWAYS);
+        edges.setRowValignment(VPos.CENTER);
+        // As high as one line of edges, so that it stands beside the first.
+        lead.setMinHeight(EDGE);
+        return new HBox(4, lead, edges);
     }
 
     /** A band that is longer than the waist: whether by its underlap, and at which end. */
@@ -145,10 +176,6 @@ final class SeamCard extends VBox {
             List<SeamsView.EdgeChoice> all,
             Words words) {
         pane.getChildren().clear();
-        Label lead = new Label(words.of(isFirst ? "editor.seam.first" : "editor.seam.second"));
-        lead.getStyleClass().add("quiet");
-        lead.setMinWidth(LEAD);
-        pane.getChildren().add(lead);
         for (SeamsView.EdgeChoice edge : side) {
             pane.getChildren().add(edge(edge, isFirst, words));
         }

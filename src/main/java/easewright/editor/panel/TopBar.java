@@ -176,6 +176,7 @@ public final class TopBar extends HBox {
         if (!recent.isEmpty()) {
             MenuItem head = new MenuItem(files.words().of("editor.recent"));
             head.setDisable(true);
+            head.getStyleClass().add("menu-head");
             open.getItems().add(head);
         }
         for (Path file : recent) {

@@ -73,8 +73,10 @@ public final class TruePanel extends SheetPage {
         } else {
             boolean nothing = now.get().offers().isEmpty() && now.get().places().isEmpty();
             String none = now.get().others().isEmpty() ? "none" : "none-here";
-            String key = nothing ? none : desk.trial().isPresent() ? "trying" : "intro";
-            intro.setText(words.of("editor.true." + key));
+            intro.setText(
+                    nothing
+                            ? words.of("editor.true." + none)
+                            : desk.trial().isPresent() ? words.of("editor.true.trying") : intro(now.get(), words));
         }
         if (!now.equals(shown)) {
             shown = now;
@@ -84,6 +86,24 @@ public final class TruePanel extends SheetPage {
         // While a change is being tried, the list is about what was before it.
         list.setDisable(now.isEmpty() || desk.trial().isPresent());
         keysBack();
+    }
+
+    /** What stands in the list, and how it is done. */
+    private static String intro(TrueWork work, Words words) {
+        if (work.offers().isEmpty()) {
+            return words.of("editor.true.intro");
+        }
+        if (!work.places().isEmpty()) {
+            return words.of("editor.true.intro-both");
+        }
+        List<String> presses = work.offers().stream()
+                .flatMap(o -> o.presses().stream())
+                .map(p -> p.label().in(words))
+                .distinct()
+                .toList();
+        return presses.size() == 1
+                ? words.of("editor.true.intro-press", Map.of("press", presses.get(0)))
+                : words.of("editor.true.intro-fit");
     }
 
     /** To the first of what is offered for the pieces sewn to the changed ones, wherever the page was scrolled to. */
@@ -202,27 +222,23 @@ public final class TruePanel extends SheetPage {
         }
         Button all = button("true-all", words, "editor.true.all");
         boolean some = work.possible() < work.places().size();
-        all.setText(words.of(
-                some ? "editor.true.all-that-can" : "editor.true.all",
-                Map.of("count", work.possible(), "of", work.places().size())));
+        all.setText(words.of(some ? "editor.true.all-that-can" : "editor.true.all", Map.of("count", work.possible())));
         all.setOnAction(e -> bench.trueAll(true));
         boolean several = work.possible() > 1;
         boolean guarded = several && work.redrawing() > 0;
         long free = work.possible() - work.redrawing();
         Button unguarded = button("true-all-free", words, "editor.true.all-free");
-        unguarded.setText(words.of(
-                "editor.true.all-free",
-                Map.of("count", free, "of", work.places().size())));
+        unguarded.setText(words.of("editor.true.all-free", Map.of("count", free)));
         unguarded.setOnAction(e -> bench.trueAll(false));
-        List<Button> beside =
-                !several ? List.of() : !guarded ? List.of(all) : free > 0 ? List.of(unguarded) : List.of();
-        list.getChildren().add(head(words.of("editor.true.places"), beside));
+        list.getChildren().add(head(words.of("editor.true.places"), several && !guarded ? List.of(all) : List.of()));
         if (guarded) {
-            Label redraws = quiet(words.of("editor.true.all-protected", Map.of("count", work.redrawing())));
-            redraws.setMaxWidth(Double.MAX_VALUE);
-            HBox.setHgrow(redraws, Priority.ALWAYS);
-            HBox row = new HBox(8, redraws, all);
-            row.setAlignment(Pos.CENTER_LEFT);
+            FlowPane presses = new FlowPane(8, 6);
+            if (free > 0) {
+                presses.getChildren().add(unguarded);
+            }
+            presses.getChildren().add(all);
+            VBox row = new VBox(
+                    5, quiet(words.of("editor.true.all-protected", Map.of("count", work.redrawing()))), presses);
             row.getStyleClass().add("list-row");
             list.getChildren().add(row);
         }

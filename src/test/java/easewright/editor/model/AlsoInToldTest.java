@@ -38,7 +38,7 @@ class AlsoInToldTest extends NestAtWork {
         assertThat(HereWords.outcome(session.desk())).contains("The same in each size.");
         assertThat(HereWords.title(session.desk())).endsWith("in sizes 10 and 14");
         assertThat(Effect.of(session.desk()).lines().get(0).words())
-                .isEqualTo("Moved: Back side, hem; Front side, hem.");
+                .isEqualTo("Moved: Back side, hem longer; Front side, hem longer.");
         assertThat(Effect.of(session.desk()).lines().get(1).words()).contains("all other sizes");
         also();
         assertThat(clear()).containsExactly("10");
