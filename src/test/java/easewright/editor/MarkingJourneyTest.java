@@ -148,6 +148,9 @@ class MarkingJourneyTest {
                 .isPresent();
         write(robot, "#level-below-hip", "20 cm");
         until(d -> d.pattern().piece("Back").orElseThrow().level("hip").isPresent());
+        assertThat(robot.lookup(".label").queryAllAs(Label.class))
+                .as("the back begins lower, so that it lies nearer there")
+                .anySatisfy(l -> assertThat(l.getText()).contains("measured on Skirt front;"));
         double drawn = LevelEdits.distance(piece("Skirt front"), "hip").orElseThrow();
         assertThat(drawn).isCloseTo(200, within(1e-6));
 

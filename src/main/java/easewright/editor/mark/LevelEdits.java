@@ -186,9 +186,7 @@ public final class LevelEdits {
      * different pieces differently.
      */
     public static OptionalDouble below(Pattern pattern, String level, String other) {
-        List<Piece> having = pattern.pieces().stream()
-                .filter(p -> p.level(other).isPresent() && distance(p, level).isPresent())
-                .toList();
+        List<Piece> having = havingBoth(pattern, level, other);
         Map<String, LevelLies.Lie> lies = LevelLies.below(pattern, having, other, 0);
         double[] each = having.stream()
                 .mapToDouble(p -> p.level(level)
@@ -199,6 +197,22 @@ public final class LevelEdits {
                 .toArray();
         boolean alike = each.length > 0 && Arrays.stream(each).allMatch(mm -> Math.abs(mm - each[0]) < SAME_PLACE);
         return alike ? OptionalDouble.of(each[0]) : OptionalDouble.empty();
+    }
+
+    /**
+     * On which piece that distance is measured, where others follow it at their seams at distances of their own; empty
+     * where it is the same on each.
+     */
+    public static Optional<Piece> measuredOn(Pattern pattern, String level, String other) {
+        Map<String, LevelLies.Lie> lies = LevelLies.below(pattern, havingBoth(pattern, level, other), other, 0);
+        boolean alike = lies.values().stream().allMatch(lie -> Math.abs(lie.mm()) < SAME_PLACE);
+        return alike ? Optional.empty() : lies.keySet().stream().findFirst().flatMap(pattern::piece);
+    }
+
+    private static List<Piece> havingBoth(Pattern pattern, String level, String other) {
+        return pattern.pieces().stream()
+                .filter(p -> p.level(other).isPresent() && distance(p, level).isPresent())
+                .toList();
     }
 
     private static Pattern below(Pattern pattern, Piece piece, String level, LevelLies.Lie lie) {

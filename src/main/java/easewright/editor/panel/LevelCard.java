@@ -124,6 +124,8 @@ final class LevelCard extends VBox {
         HBox.setHgrow(other, Priority.ALWAYS);
         HBox from = new HBox(8, below, way, other);
         from.setAlignment(Pos.CENTER_LEFT);
+        belowLead.setWrapText(true);
+        belowLead.setMinHeight(USE_PREF_SIZE);
         belowRow = new VBox(5, belowLead, from);
         said = new HBox(8, apart, meet);
         HBox.setHgrow(apart, Priority.ALWAYS);
@@ -179,10 +181,20 @@ final class LevelCard extends VBox {
             OptionalDouble down =
                     base == null ? OptionalDouble.empty() : LevelEdits.below(desk.pattern(), row.name(), base);
             boolean up = base != null && LevelOrder.isAbove(desk.pattern(), row.name(), base);
+            belowLead.setText(lead(base, down.isPresent(), desk));
             far = down.isPresent() ? OptionalDouble.of(up ? -down.getAsDouble() : down.getAsDouble()) : down;
         }
         String said = far.isPresent() && far.getAsDouble() > 0 ? desk.words().length(far.getAsDouble()) : "";
         below.showOf(another, said, desk.unit());
+    }
+
+    /** Where the pieces have it at different distances, on which one the distance in the field is measured. */
+    private String lead(String base, boolean lies, Desk desk) {
+        return Optional.ofNullable(base)
+                .filter(b -> lies && row.apart())
+                .flatMap(b -> LevelEdits.measuredOn(desk.pattern(), row.name(), b))
+                .map(p -> desk.words().of("editor.level.below.led", Map.of("piece", p.plainName())))
+                .orElseGet(() -> desk.words().of("editor.level.below"));
     }
 
     private void putBelow(OptionalDouble mm) {
@@ -251,7 +263,6 @@ final class LevelCard extends VBox {
                                     () -> marker.tryTo(p -> LevelEdits.remove(p, row.name()))));
         }
         offer.show(now.name(), sizes, words);
-        belowLead.setText(words.of("editor.level.below"));
         below.setId("level-below-" + id);
         below.describe(words.of("editor.level.below.name", level), words.of("editor.level.below.hint"));
         if (!other.getItems().equals(now.others())) {

@@ -133,6 +133,9 @@ class LevelEditsTest {
         assertThat(LevelEdits.below(placed, "hip", "waist").orElseThrow())
                 .as("what was typed, although it lies at unequal distances")
                 .isCloseTo(127, within(1e-9));
+        assertThat(LevelEdits.measuredOn(placed, "hip", "waist").map(Piece::name))
+                .as("the piece that the others follow")
+                .isEqualTo(placed.piece("front").map(Piece::name));
         assertThat(LevelEdits.below(LevelEdits.distance(placed, "back", "hip", 100), "hip", "waist"))
                 .isEmpty();
         assertThat(LevelEdits.meetings(placed, Measures.of(placed), "hip"))
