@@ -33,7 +33,7 @@ class ToldInSightJourneyTest extends Journey {
     }
 
     private static ScrollPane room(FxRobot robot) {
-        return robot.lookup("#here .here-settings").queryAs(ScrollPane.class);
+        return robot.lookup("#here .here-room").queryAs(ScrollPane.class);
     }
 
     private static void isInSight(FxRobot robot, Node node) {
@@ -54,7 +54,11 @@ class ToldInSightJourneyTest extends Journey {
         until(d -> d.shownTrial().isPresent());
         settle(robot);
         Label outcome = robot.lookup("#outcome").queryAs(Label.class);
-        assertThat(outcome.getText()).startsWith("hip: ease from 5\u00a0cm to 7\u00a0cm.");
+        assertThat(outcome.getText())
+                .startsWith(
+                        page.equals("ease")
+                                ? "hip: ease from 5\u00a0cm to 7\u00a0cm."
+                                : "hip: ease 5\u00a0cm \u2192 7\u00a0cm");
         assertThat(((Text) outcome.lookup(".text")).getText().replaceAll("[ \n]+", " "))
                 .as("no part of it is cut off")
                 .isEqualTo(outcome.getText().replaceAll("[ \n]+", " "));

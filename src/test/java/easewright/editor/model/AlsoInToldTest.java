@@ -30,13 +30,14 @@ class AlsoInToldTest extends NestAtWork {
                                 .map(p -> p.piece().name()))
                 .containsExactly("Back 10", "Front 10", "Back 14", "Front 14");
         EaseRow row = EasePage.of(session.desk()).rows().get(1);
+        assertThat(row.verdict(session.desk().words())).endsWith("in 10 and 14");
         assertThat(row.brief(session.desk().words()))
-                .startsWith(row.brief())
-                .contains("7.4\u00a0cm is ")
-                .endsWith(" Ease 7.4\u00a0cm in size 14.");
+                .as("the verdict tells of both")
+                .startsWith("7.4\u00a0cm is ")
+                .isEqualTo(row.brief());
         assertThat(row.told(session.desk().words())).contains("Size 14: garment 112.8\u00a0cm, ease 7.4\u00a0cm.");
         assertThat(HereWords.outcome(session.desk())).contains("The same in each size.");
-        assertThat(HereWords.title(session.desk())).endsWith("in sizes 10 and 14");
+        assertThat(HereWords.title(session.desk())).endsWith("in 2 sizes");
         assertThat(Effect.of(session.desk()).lines().get(0).words())
                 .isEqualTo("Moved: Back side, hem longer; Front side, hem longer.");
         assertThat(Effect.of(session.desk()).lines().get(1).words()).contains("all other sizes");
