@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import javafx.application.Platform;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
@@ -83,6 +84,18 @@ final class WhereView extends VBox {
         }
     }
 
+    private void seen(Node chip) {
+        if (getScene() == null) {
+            return;
+        }
+        // The room around it may become lower or higher with the answer.
+        getScene().getRoot().applyCss();
+        getScene().getRoot().layout();
+        InView.first(question);
+        InView.show(advice);
+        InView.show(chip);
+    }
+
     private void listSigns(FitSign.Feels kind) {
         List<Advice> all = Advice.of(shown, kind);
         signs.getChildren().clear();
@@ -94,11 +107,7 @@ final class WhereView extends VBox {
                 only(signs, chip);
                 advise(each);
                 // The answer has no place yet, and may lie below what is to be seen; the keys stay on the question.
-                Platform.runLater(() -> {
-                    InView.first(question);
-                    InView.show(advice);
-                    InView.show(chip);
-                });
+                Platform.runLater(() -> seen(chip));
             });
             signs.getChildren().add(chip);
         }
