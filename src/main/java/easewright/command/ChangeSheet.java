@@ -105,7 +105,7 @@ final class ChangeSheet {
     }
 
     private void row(Table table, String name, double was, double is) {
-        table.row(name, words.compared(was), words.compared(is), words.signedFigure(is - was));
+        table.row(name, words.compared(was), words.compared(is), words.signedCompared(is - was));
     }
 
     private void print(String title, Table table) {

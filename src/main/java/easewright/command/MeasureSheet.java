@@ -160,8 +160,8 @@ final class MeasureSheet {
                     new EaseText(words).title(walk),
                     words.compared(walk.first()),
                     words.compared(walk.second()),
-                    words.signedFigure(walk.mate().declaredEase()),
-                    words.signedFigure(off(walk)));
+                    words.signedCompared(walk.mate().declaredEase()),
+                    words.signedCompared(off(walk)));
         }
         table.print(out);
     }

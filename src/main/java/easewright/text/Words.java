@@ -192,6 +192,12 @@ public final class Words {
         return bare(entered(mm));
     }
 
+    /** What two such lengths differ by, with its plus or minus and as finely as they are told. */
+    public String signedCompared(double mm) {
+        String digits = compared(mm);
+        return mm > 0 && !digits.equals("0") ? "+" + digits : digits;
+    }
+
     /** The unit in words, for what stands above a table. */
     public String unitName() {
         return of("unit." + unit.name().toLowerCase(Locale.ROOT));

@@ -2,6 +2,8 @@ package easewright.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import easewright.text.LengthUnit;
+import easewright.text.Words;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -90,6 +92,19 @@ class ChangeSaidTest {
                 .containsPattern("Front, fold +60.00 +62.00 +\\+2")
                 .containsPattern("Back, side +61.59 +63.59 +\\+2")
                 .doesNotContain("caution", "protected");
+    }
+
+    /** Lengths that are told to the tenth of a millimetre differ by what stands beside them. */
+    @Test
+    void theDifferenceIsToldAsFinelyAsTheLengths() {
+        Run run = change(SKIRT, "--at", "hip", "--by", "24.2mm", "--try");
+        assertThat(run.code()).as(run.err()).isLessThanOrEqualTo(Commands.FAULTS);
+        assertThat(run.out()).containsPattern("(?i)hip +105 +107.42 +\\+2.42");
+        Words words = Words.english(LengthUnit.CM);
+        assertThat(words.signedCompared(-24.2)).isEqualTo("\u22122.42");
+        assertThat(words.signedCompared(0.02)).isEqualTo("0");
+        assertThat(words.signedCompared(-0.02)).isEqualTo("0");
+        assertThat(Words.english(LengthUnit.INCH).signedCompared(38.1)).isEqualTo("+1\u00a01/2");
     }
 
     @Test

@@ -123,6 +123,10 @@ class ReportTest {
         assertThat(paragraphs(content(wished.withAside(List.of(off)))))
                 .contains("Switched off, and so still missing: hip 3\u00a0cm.");
         assertThat(paragraphs(content(wished.withWish("hip", 20).withAside(List.of(off)))))
+                .doesNotContain("still missing", "still too much");
+        SetAside in = new SetAside(0, SeamChange.at("hip", -15).note());
+        assertThat(paragraphs(content(wished.withWish("hip", 5).withAside(List.of(in)))))
+                .contains("Switched off, and so still too much: hip 1.5\u00a0cm.")
                 .doesNotContain("still missing");
     }
 
