@@ -73,9 +73,9 @@ final class Restoring {
         OpenFile file = OpenFile.kept(states, path, name, onDisk, path.isPresent() && isBare(path.get()), asSaved);
         int last = states.size() - 1;
         boolean known = itsPlace || !work.original().isAbsolute();
-        int saved = asSaved ? last : known ? work.earlier().saved() : -1;
         int lost = work.earlier().states().size() - last;
-        return new Back(Opened.of(file, tables), asSaved, Math.max(saved - lost, -1));
+        int saved = asSaved ? last : known ? Math.max(work.earlier().saved() - lost, -1) : -1;
+        return new Back(Opened.of(file, tables), asSaved, saved);
     }
 
     /** All that can be undone to, oldest first, and then what was kept. */

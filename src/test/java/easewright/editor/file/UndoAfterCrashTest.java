@@ -13,6 +13,7 @@ import easewright.editor.model.Unfinished;
 import easewright.pattern.Level;
 import easewright.svg.SvgFile;
 import easewright.svg.SvgProblem;
+import easewright.svg.disk.EarlierStates;
 import easewright.svg.disk.Fingerprint;
 import easewright.svg.disk.KeptWork;
 import easewright.svg.disk.Recovery;
@@ -171,6 +172,49 @@ class UndoAfterCrashTest {
         while (changed.desk().canUndo()) {
             assertThat(changed.desk().isSaved()).isFalse();
             changed.undo();
+        }
+    }
+
+    /** The step before the last is no drawing any more, so that nothing before it comes back. */
+    @Test
+    void whatItsFileHoldsIsKnownAlsoWhereStepsAreLost() throws Exception {
+        byte[] skirt = sample(0).svg().bytes();
+        Path path = Files.write(folder.resolve("skirt.svg"), skirt);
+        Session session = at(new OpenFile(SvgFile.read(path), Optional.of(path), "skirt.svg"));
+        byte[] broken = "no drawing".getBytes(StandardCharsets.UTF_8);
+        List<byte[]> earlier = new ArrayList<>(List.of(skirt));
+        for (int step = 0; step < 3; step++) {
+            change(session, "hip", 10);
+            earlier.add(step == 1 ? broken : saved(session));
+        }
+        change(session, "hip", 10);
+        byte[] last = saved(session);
+        Files.write(path, last);
+        Fingerprint seen = Fingerprint.of(last);
+        assertThat(savedAt(path, seen, last, earlier, 4)).as("of two states").isEqualTo(1);
+        byte[] between = earlier.get(3);
+        Files.write(path, between);
+        seen = Fingerprint.of(between);
+        assertThat(savedAt(path, seen, last, earlier, 3)).isEqualTo(0);
+        Files.write(path, skirt);
+        assertThat(savedAt(path, Fingerprint.of(skirt), last, earlier, 0))
+                .as("it was lost")
+                .isEqualTo(-1);
+    }
+
+    private int savedAt(Path path, Fingerprint seen, byte[] last, List<byte[]> earlier, int saved) throws Exception {
+        Path other = Files.createTempDirectory(folder, "next");
+        Path recovery = Files.createDirectories(other.resolve("recovery"));
+        try (Recovery crashed = new Recovery(folder);
+                Recovery next = new Recovery(other)) {
+            crashed.keep(path, Optional.of(seen), last, "something in hand", new EarlierStates(earlier, saved));
+            for (Path file : kept()) {
+                Files.copy(file, recovery.resolve(file.getFileName()));
+            }
+            return Restoring.kept(next.leftBehind().get(0), "skirt.svg", EaseTables.standard())
+                    .savedAt();
+        } finally {
+            forget();
         }
     }
 
