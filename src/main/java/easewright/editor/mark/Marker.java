@@ -164,18 +164,27 @@ public final class Marker {
         }
     }
 
-    /** Works at this level, which is then the one that stands out on the table. */
+    /** Works at this level, which is then the one that stands out on the table, as long as none is in the hand. */
     public void workAt(String level) {
-        if (!state().level().equals(Optional.of(level))) {
+        if (state().tool() != Tool.LEVEL && !state().level().equals(Optional.of(level))) {
             change(s -> s.withLevel(Optional.of(level)));
         }
     }
 
     /** Takes the tool that puts this level on pieces, or puts it away. */
     public void takeLevel(String level) {
-        goOn();
         boolean held = state().tool() == Tool.LEVEL && state().level().equals(Optional.of(level));
-        change(s -> s.withTool(held ? Tool.NONE : Tool.LEVEL).withLevel(Optional.of(level)));
+        if (held) {
+            take(Tool.LEVEL);
+        } else {
+            holdLevel(level);
+        }
+    }
+
+    /** Has the tool in hand that puts this level on pieces, also where it was there before. */
+    public void holdLevel(String level) {
+        goOn();
+        change(s -> s.withTool(Tool.LEVEL).withLevel(Optional.of(level)));
     }
 
     /**

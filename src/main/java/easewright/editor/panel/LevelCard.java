@@ -99,7 +99,7 @@ final class LevelCard extends VBox {
         place.getStyleClass().add("small");
         place.setMinWidth(USE_PREF_SIZE);
         place.setOnAction(e -> marker.takeLevel(row.name()));
-        across.setOnAction(e -> marker.takeLevel(row.name()));
+        across.setOnAction(e -> marker.holdLevel(row.name()));
         measured.setMinWidth(USE_PREF_SIZE);
         focusWithinProperty().addListener((o, was, is) -> {
             if (is) {

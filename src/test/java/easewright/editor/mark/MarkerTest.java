@@ -111,6 +111,29 @@ class MarkerTest {
                 .isEqualTo("below a place of its own");
     }
 
+    /** Whoever presses in the card of another level while one is in the hand means that press, and nothing else yet. */
+    @Test
+    void theLevelInTheHandStaysWhenAnotherCardGetsTheKeys() throws SvgProblem {
+        Bare bare = Bare.twoPieces();
+        bare.marker.tryTo(p -> LevelEdits.add(p, "bust", LevelKind.BUST));
+        bare.marker.tryTo(p -> LevelEdits.add(p, "hip", LevelKind.HIP));
+        bare.marker.workAt("bust");
+        assertThat(bare.marker.state().level()).contains("bust");
+        bare.marker.takeLevel("bust");
+        bare.marker.workAt("hip");
+        assertThat(bare.marker.state().level()).contains("bust");
+        bare.marker.takeLevel("hip");
+        assertThat(bare.marker.state().tool()).isEqualTo(Tool.LEVEL);
+        assertThat(bare.marker.state().level()).contains("hip");
+        bare.marker.holdLevel("hip");
+        assertThat(bare.marker.state().tool()).isEqualTo(Tool.LEVEL);
+        bare.marker.takeLevel("hip");
+        assertThat(bare.marker.state().tool()).isEqualTo(Tool.NONE);
+        bare.marker.holdLevel("bust");
+        assertThat(bare.marker.state().tool()).isEqualTo(Tool.LEVEL);
+        assertThat(bare.marker.state().level()).contains("bust");
+    }
+
     @Test
     void theHandIsDrawnToCornersThenToLines() throws SvgProblem {
         Bare bare = Bare.twoPieces();
