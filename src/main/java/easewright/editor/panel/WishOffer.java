@@ -2,7 +2,9 @@ package easewright.editor.panel;
 
 import easewright.editor.model.Desk;
 import easewright.editor.model.EaseRow;
+import easewright.editor.model.EaseScale;
 import easewright.editor.model.Session;
+import easewright.editor.model.Trial;
 import easewright.text.Words;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -12,6 +14,9 @@ import javafx.scene.layout.HBox;
 
 /** What is away from the wish is brought to it, or the wish to what it has become on purpose. */
 final class WishOffer extends HBox {
+    /** What changes by less is as it was, mm: no tape shows it. */
+    private static final double SAME = 0.05;
+
     private final Session session;
     private final Button give = new Button();
     private final Button adopt = new Button();
@@ -35,7 +40,17 @@ final class WishOffer extends HBox {
     /** Whether it differs from the wish because something is tried, or is more than was wished: nothing is missing. */
     static boolean isOnPurpose(EaseRow row, Desk desk) {
         return row.standing() == EaseRow.Standing.AWAY
-                && (desk.trial().isPresent() || row.missing().orElse(0) < 0);
+                && (row.missing().orElse(0) < 0 || isWanted(desk) && isChanged(row.scale()));
+    }
+
+    /** Whether an amount is tried, and not what is offered to make seams fit. */
+    private static boolean isWanted(Desk desk) {
+        return desk.shownTrial().filter(t -> t.offer().isEmpty()).isPresent();
+    }
+
+    private static boolean isChanged(EaseScale scale) {
+        return scale.now().isPresent() != scale.standing().isPresent()
+                || Math.abs(scale.now().orElse(0) - scale.standing().orElse(0)) > SAME;
     }
 
     void show(EaseRow is, Desk desk) {
@@ -54,7 +69,8 @@ final class WishOffer extends HBox {
         adopt.setAccessibleText(
                 words.of("editor.ease.adopt.name", Map.of("level", row.name(), "adopt", adopt.getText())));
         Hints.on(adopt, words.of("editor.ease.adopt.hint"));
-        Parts.present(adopt, isOnPurpose(row, desk));
+        boolean offered = desk.shownTrial().flatMap(Trial.Shown::offer).isPresent();
+        Parts.present(adopt, !offered && isOnPurpose(row, desk));
     }
 
     private void give() {
