@@ -6,6 +6,7 @@ import easewright.measure.Cutting;
 import easewright.measure.MateWalk;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Mate;
+import easewright.pattern.MateSides;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.SidePair;
@@ -79,6 +80,9 @@ public record SeamsView(List<Seam> seams, List<EdgeChoice> edges) {
     /** A drift smaller than this is sewn away, mm; common practice. */
     private static final double FITS = Cutting.WORKS;
 
+    /** Less than this is no ease, mm. */
+    private static final double NO_EASE = 0.05;
+
     public static SeamsView of(Desk desk) {
         Words words = desk.words();
         Pattern pattern = desk.pattern();
@@ -92,7 +96,7 @@ public record SeamsView(List<Seam> seams, List<EdgeChoice> edges) {
                     choices(pattern, mate.first(), words),
                     choices(pattern, mate.second(), words),
                     words.entered(mate.declaredEase()),
-                    walk.map(w -> verdict(w, fits, words)).orElse(words.of("editor.seam.unwalked")),
+                    walk.map(w -> verdict(pattern, w, fits, words)).orElse(words.of("editor.seam.unwalked")),
                     fits,
                     halves(pattern, mate, count, words),
                     count,
@@ -123,14 +127,20 @@ public record SeamsView(List<Seam> seams, List<EdgeChoice> edges) {
                 .allMatch(m -> fits(desk.reading().measures().mate(m.name())));
     }
 
-    private static String verdict(MateWalk walk, boolean fits, Words words) {
-        String longer = walk.drift() > 0 ? "first" : "second";
+    private static String verdict(Pattern pattern, MateWalk walk, boolean fits, Words words) {
+        // Where there is ease, the side that misses some of it is the longer one all the same.
+        boolean plain = Math.abs(walk.mate().declaredEase()) < NO_EASE;
+        String drifts = !plain ? "ease" : walk.drift() > 0 ? "first" : "second";
+        MateSides sides = MateSides.of(pattern, walk.mate());
         return words.of(
-                fits ? "editor.seam.fits" : "editor.seam.drifts." + longer,
+                fits ? "editor.seam.fits" : "editor.seam.drifts." + drifts,
                 Map.of(
+                        "one", sides.first(),
+                        "other", sides.second(),
                         "first", walk.first(),
                         "second", walk.second(),
                         "ease.signed", walk.mate().declaredEase(),
+                        "drift.signed", walk.drift(),
                         "apart", Math.abs(walk.drift())));
     }
 

@@ -8,6 +8,7 @@ import easewright.geom.Point;
 import easewright.geom.Segment;
 import easewright.measure.Measures;
 import easewright.pattern.EdgeRef;
+import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -65,6 +66,43 @@ class MateEditsTest {
         assertThat(MateEdits.sew(folded, front, back).mates().get(1).first())
                 .as("half on half")
                 .containsExactly(front);
+    }
+
+    /** 30 cm on 29 cm with 3 cm to ease in: it is the longer side that lacks something, not the shorter one too long. */
+    @Test
+    void aSeamThatMissesItsEaseIsToldByTheEase() throws Exception {
+        Bare bare = Bare.of(
+                "<svg xmlns='http://www.w3.org/2000/svg' width='800mm' height='600mm' viewBox='0 0 800 600'>"
+                        + "<path id='front' d='M100,100 H300 V400 H100 Z'/><path id='back' d='M400,100 H600 V390 H400 Z'/></svg>");
+        for (String piece : List.of("front", "back")) {
+            for (Segment line : bare.piece(piece).outline().segments()) {
+                bare.session.edit(EdgeEdits.split(bare.session.desk().pattern(), piece, line.start()));
+            }
+        }
+        Pattern whole = bare.session.desk().pattern();
+        EdgeRef front = side(whole, "front", new Point(300, 250));
+        EdgeRef back = side(whole, "back", new Point(400, 250));
+        assertThat(verdict(bare, new Mate("side", List.of(front), List.of(back), 0)))
+                .isEqualTo("30 cm on 29 cm: the first side is 1 cm too long");
+        assertThat(verdict(bare, new Mate("side", List.of(back), List.of(front), 0)))
+                .isEqualTo("29 cm on 30 cm: the second side is 1 cm too long");
+        assertThat(verdict(bare, new Mate("side", List.of(front), List.of(back), 30)))
+                .isEqualTo("30 cm on 29 cm. It is 1 cm longer on front; 3 cm is to be eased in, 2 cm is missing.");
+        assertThat(verdict(bare, new Mate("side", List.of(front), List.of(back), 10)))
+                .isEqualTo("\u2713 30 cm on 29 cm");
+    }
+
+    private static EdgeRef side(Pattern pattern, String piece, Point at) {
+        return EdgeRef.of(
+                piece,
+                EdgeEdits.at(pattern.piece(piece).orElseThrow(), at)
+                        .orElseThrow()
+                        .name());
+    }
+
+    private static String verdict(Bare bare, Mate seam) {
+        bare.session.edit(bare.session.desk().pattern().withMates(List.of(seam)));
+        return SeamsView.of(bare.session.desk()).seams().get(0).verdict().replace('\u00a0', ' ');
     }
 
     @Test
