@@ -12,7 +12,7 @@ import java.util.Map;
 /** How a change is made, in the words of its settings: the way, the seams, the taper, the side. */
 public final class HowWords {
     /** So many letters have room on the one line that there is. */
-    private static final int ROOM = 58;
+    private static final int ROOM = 52;
 
     private HowWords() {}
 

@@ -25,7 +25,7 @@ final class MarkList extends VBox {
     private static final double NAME = EdgeRowView.NAME;
 
     /** The edge on which a length is measured, so that the lengths stand one below the other; pixels. */
-    private static final double EDGE = 78;
+    private static final double EDGE = 98;
 
     /** So many lengths have room beside the name; more stand below it. */
     private static final int BESIDE = 2;
