@@ -58,8 +58,9 @@ final class Facings {
         for (Piece band : bands) {
             facings.best(waists, facings.edges(band)).ifPresent(pairs::add);
         }
+        long sewnTo = pairs.stream().map(p -> p.edge().ref()).distinct().count();
         // A part alone would be as long as some waist by chance.
-        if (bands.size() > 1 && pairs.size() == bands.size() && waists.size() == bands.size()) {
+        if (bands.size() > 1 && sewnTo == bands.size() && waists.size() == bands.size()) {
             pairs.forEach(pair -> facings.sew(pair, "waistband"));
         }
     }
@@ -86,7 +87,7 @@ final class Facings {
         // Of a piece of any form some edge is as long as some other by chance; hardly so of a front and a back.
         unsaid.stream()
                 .filter(pair -> found.stream()
-                        .anyMatch(p -> p != pair
+                        .anyMatch(p -> !p.edge().ref().equals(pair.edge().ref())
                                 && p.edge().edge().role() == pair.edge().edge().role()))
                 .forEach(pair -> facings.sew(pair, name(pair)));
     }
@@ -184,7 +185,11 @@ final class Facings {
                 .ifPresent(cut -> unsewn.sewRound(name(faced.get(0)), faced, cut, SURE));
     }
 
+    /** Sews a pair, unless what was sewn since it was found has taken one of its edges. */
     private void sew(Pair pair, String name) {
+        if (!unsewn.isFree(pair.edge()) || !unsewn.isFree(pair.cut())) {
+            return;
+        }
         boolean darts = pair.edge().piece().darts().stream()
                 .anyMatch(d -> d.edge().equals(Optional.of(pair.edge().edge().name())));
         unsewn.sewCutToEdge(name, pair.edge(), pair.cut(), darts ? "cut-to-edge-folded" : "cut-to-edge", SURE);

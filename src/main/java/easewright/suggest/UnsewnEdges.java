@@ -53,6 +53,11 @@ final class UnsewnEdges {
         return pattern.pieces();
     }
 
+    /** Whether no seam has taken an edge, be it one of the pattern or one found since the edge was looked for. */
+    boolean isFree(SeamSide side) {
+        return !taken.contains(side.ref());
+    }
+
     /** Those for some purposes, in the order of the pieces. */
     List<SeamSide> of(EdgeRole... roles) {
         List<EdgeRole> wanted = List.of(roles);

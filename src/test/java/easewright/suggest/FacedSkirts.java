@@ -51,6 +51,11 @@ final class FacedSkirts {
 
     /** A facing whose upper edge is so long. */
     void facing(String name, String cut, double length, double deep) {
+        facing(name, cut, length, deep, deep);
+    }
+
+    /** The same, so deep at its ends: where they differ much it is no strip, of which one edge would be known as free. */
+    void facing(String name, String cut, double length, double deep, double deepAtEnd) {
         double low = 1;
         double high = 2 * length;
         for (int i = 0; i < 60; i++) {
@@ -61,8 +66,8 @@ final class FacedSkirts {
         }
         Cubic upper = waist(low, 10);
         Cubic lower = new Cubic(
-                upper.end().plus(new Point(8, deep)),
-                upper.control2().plus(new Point(6, deep)),
+                upper.end().plus(new Point(8, deepAtEnd)),
+                upper.control2().plus(new Point(6, deepAtEnd)),
                 upper.control1().plus(new Point(3, deep)),
                 upper.start().plus(new Point(0, deep)));
         piece("M" + at(upper.start()) + curve(upper) + " L" + at(lower.start()) + curve(lower) + " Z", name, cut, 30);

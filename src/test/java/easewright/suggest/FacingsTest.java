@@ -122,6 +122,59 @@ class FacingsTest {
         assertThat(of(seams(drawn), outcome(drawn), "facing")).isEmpty();
     }
 
+    private static List<String> pieces(MateSuggestion seam, Pattern pattern) {
+        Mate named = SeamNamed.of(seam.mate(), pattern);
+        return Stream.concat(named.first().stream(), named.second().stream())
+                .map(EdgeRef::piece)
+                .toList();
+    }
+
+    /** Of two facings of one edge the one that says what it is for is taken, wherever it stands on the sheet. */
+    @Test
+    void anEdgeIsFacedOnce() throws Exception {
+        Random random = new Random(20265);
+        for (int i = 0; i < 20; i++) {
+            FacedSkirts drawn = new FacedSkirts(random);
+            double front = drawn.half("Front skirt", "cut 1 on fold");
+            double back = drawn.half("Back skirt", "cut 2");
+            List<String> called = random.nextBoolean()
+                    ? List.of("Front facing", "Front waist facing")
+                    : List.of("Front waist facing", "Front facing");
+            for (String name : called) {
+                drawn.facing(name, "cut 1 on fold", front, 50, 170);
+            }
+            drawn.facing("Back facing", "cut 2", back, 50, 170);
+            Pattern pattern = outcome(drawn);
+            assertThat(of(seams(drawn), pattern, "facing"))
+                    .as("sheet %d", i)
+                    .extracting(s -> pieces(s, pattern))
+                    .containsExactlyInAnyOrder(
+                            List.of("Front skirt", "Front waist facing"), List.of("Back skirt", "Back facing"));
+        }
+    }
+
+    /** Two pieces that are as long as one edge by chance do not bear each other out. */
+    @Test
+    void twoFacingsOfOneEdgeDoNotVouchForEachOther() throws Exception {
+        FacedSkirts drawn = new FacedSkirts(new Random(20266));
+        double front = drawn.half("Front skirt", "cut 1 on fold");
+        drawn.half("Back skirt", "cut 2");
+        drawn.facing("Front facing", "cut 1 on fold", front, 50, 170);
+        drawn.facing("Facing front", "cut 1 on fold", front, 60, 180);
+        assertThat(of(seams(drawn), outcome(drawn), "facing")).isEmpty();
+    }
+
+    /** Of two parts that both fit the front neither is known to be the band. */
+    @Test
+    void twoPartsOfABandAreNotSewnToOneWaist() throws Exception {
+        FacedSkirts drawn = new FacedSkirts(new Random(20267));
+        double front = drawn.half("Front skirt", "cut 1 on fold");
+        drawn.half("Back skirt", "cut 2");
+        drawn.facing("Front waistband", "cut 1 on fold", front, 40);
+        drawn.facing("Front yoke", "cut 1 on fold", front, 60);
+        assertThat(seams(drawn)).allSatisfy(s -> assertThat(s.reason().code()).doesNotStartWith("cut-to-edge"));
+    }
+
     /** A waistband in a front and a back, each drawn to its waist, and the facing of each part on its free edge. */
     @Test
     void partsOfABandAreSewnEachToItsWaist() throws Exception {

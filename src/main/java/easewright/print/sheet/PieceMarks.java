@@ -27,6 +27,7 @@ import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** Draws one piece where it lies on the paper: lines, darts, notches, levels, grain, fold and label. */
 final class PieceMarks {
@@ -159,27 +160,43 @@ final class PieceMarks {
         return notch || level;
     }
 
-    /** Whether what is drawn is nothing but legs of a dart, straight ones, as we draw them from its mark. */
+    /**
+     * Whether what is drawn is nothing but legs of a dart, straight ones, as we draw them from its mark, and at most its
+     * mouth along the outline. A line through its middle, or across it, is drawn by no mark.
+     */
     private boolean isOfDart(Rider rider) {
         return piece.darts().stream()
-                .map(PieceMarks::corners)
-                .anyMatch(corners -> rider.segments().stream()
+                .anyMatch(dart -> rider.segments().stream()
                         .allMatch(s -> s.length() - s.start().distance(s.end()) < STRAIGHT
-                                && corners.stream().anyMatch(c -> c.distance(s.start()) <= SAME)
-                                && corners.stream().anyMatch(c -> c.distance(s.end()) <= SAME)));
+                                && (isLeg(s, dart) || isMouthOnOutline(s, dart))));
     }
 
-    private static List<Point> corners(Dart dart) {
-        List<Point> corners = new ArrayList<>(List.of(dart.mouth1(), dart.mouth2(), dart.point()));
-        dart.otherPoint().ifPresent(corners::add);
-        return corners;
+    private static boolean isLeg(Segment drawn, Dart dart) {
+        return joins(drawn, mouths(dart), tips(dart)) || joins(drawn, tips(dart), mouths(dart));
+    }
+
+    private boolean isMouthOnOutline(Segment drawn, Dart dart) {
+        return joins(drawn, mouths(dart), mouths(dart))
+                && piece.outline().nearest(drawn.at(0.5)).distance() <= SAME;
+    }
+
+    private static boolean joins(Segment drawn, List<Point> some, List<Point> others) {
+        return some.stream().anyMatch(p -> p.distance(drawn.start()) <= SAME)
+                && others.stream().anyMatch(p -> p.distance(drawn.end()) <= SAME);
+    }
+
+    private static List<Point> mouths(Dart dart) {
+        return List.of(dart.mouth1(), dart.mouth2());
+    }
+
+    private static List<Point> tips(Dart dart) {
+        return Stream.concat(Stream.of(dart.point()), dart.otherPoint().stream())
+                .toList();
     }
 
     private void darts() {
         for (Dart dart : piece.darts()) {
-            List<Point> tips = new ArrayList<>(List.of(dart.point()));
-            dart.otherPoint().ifPresent(tips::add);
-            for (Point tip : tips) {
+            for (Point tip : tips(dart)) {
                 line(place.apply(dart.mouth1()), place.apply(tip), Pen.DART);
                 line(place.apply(dart.mouth2()), place.apply(tip), Pen.DART);
                 pencil.around(Pencil.circle(place.apply(tip), 1.2), Pen.DART_POINT);
