@@ -35,7 +35,7 @@ class KnitEaseTest {
                 .contains("it is called \"stretchy\", as cloth is from 50\u00a0% on; from 100\u00a0% on it is"
                         + " \"super-stretch or rib\" [1]")
                 .contains("10\u00a0cm of it can be pulled to 15\u00a0cm")
-                .contains("10\u00a0cm of it become 10.35\u00a0cm")
+                .contains("10\u00a0cm of it become 10.4\u00a0cm")
                 .contains("[1] H. J. Armstrong")
                 .contains("between \"very stretchy\" (3\u00a0%) and \"super-stretch\" (5\u00a0%) [2]")
                 .contains("[2] K. Richardson")

@@ -191,7 +191,7 @@ class EffectTest {
         session.chooseLevel("bust");
         List<Hold> before = session.desk().holds();
         tried(40);
-        assertThat(HereWords.outcome(session.desk())).contains("4 sewn seam edges move by +1\u00a0cm each");
+        assertThat(HereWords.outcome(session.desk())).contains("4\u00a0sewn seam edges move by +1\u00a0cm each");
         session.want(session.desk().wanted().orElseThrow().withEven(true));
         Desk desk = session.desk();
         double[] moves = before.stream()
@@ -202,7 +202,7 @@ class EffectTest {
         assertThat(moves[0] + moves[1]).isCloseTo(20, within(1e-6));
         assertThat(moves[1] - moves[0]).isGreaterThan(1);
         assertThat(HereWords.outcome(desk))
-                .contains("4 sewn seam edges move, from " + desk.words().signed(moves[0]) + " to "
+                .contains("4\u00a0sewn seam edges move, from " + desk.words().signed(moves[0]) + " to "
                         + desk.words().signed(moves[1]))
                 .doesNotContain("each");
     }

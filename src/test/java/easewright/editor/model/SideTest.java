@@ -47,7 +47,7 @@ class SideTest {
         assertThat(session.desk().shownTrial()).isPresent();
         assertThat(HereWords.outcome(session.desk()))
                 .startsWith("Left side only.")
-                .contains("2 sewn seam edges move by +1\u00a0cm each")
+                .contains("2\u00a0sewn seam edges move by +1\u00a0cm each")
                 .contains("Left 54.5\u00a0cm, right 52.5\u00a0cm");
         session.keep();
         assertThat(hip().on(Side.LEFT)).isCloseTo(was / 2 + 20, within(1e-6));
