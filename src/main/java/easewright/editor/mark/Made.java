@@ -22,7 +22,7 @@ public record Made(Pattern before, Pattern after) {
             return Optional.empty();
         }
         List<String> kinds = new ArrayList<>();
-        add(kinds, words, "pieces", after.pieces().size());
+        add(kinds, words, "pieces", pieces());
         add(kinds, words, "darts", more(pattern -> of(pattern, p -> p.darts().size())));
         add(
                 kinds,
@@ -40,6 +40,21 @@ public record Made(Pattern before, Pattern after) {
         if (count > 0) {
             kinds.add(words.of("editor.marks.made." + kind, Map.of("count", count)));
         }
+    }
+
+    /** Those on which something was made that is not counted by itself. */
+    private int pieces() {
+        return (int) after.pieces().stream().filter(this::isMarked).count();
+    }
+
+    private boolean isMarked(Piece piece) {
+        return before.piece(piece.id())
+                .filter(p -> p.equals(piece.toBuilder()
+                        .darts(p.darts())
+                        .notches(p.notches())
+                        .levels(p.levels())
+                        .build()))
+                .isEmpty();
     }
 
     private int more(ToIntFunction<Pattern> count) {
