@@ -276,11 +276,15 @@ class PanelsJourneyTest extends Journey {
         robot.clickOn("#ask-where").clickOn("#feels-pulls").clickOn("#sign-tight-all-round");
         settle(robot);
         assertThat(filled(robot)).containsExactly("where-take");
+        assertThat(isShown(robot.lookup("#here-less").query()))
+                .as("what is asked cannot be folded")
+                .isFalse();
         assertThat(outcome.getHeight()).isLessThan(outcome.getFont().getSize() * 1.8);
         assertThat(isShown(robot.lookup("#effect").query())).isFalse();
         robot.clickOn("#ask-where");
         settle(robot);
         assertThat(filled(robot)).containsExactly("keep");
+        assertThat(isShown(robot.lookup("#here-less").query())).isTrue();
         assertThat(outcome.getHeight()).isGreaterThan(outcome.getFont().getSize() * 1.8);
     }
 

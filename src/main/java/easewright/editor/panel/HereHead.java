@@ -81,10 +81,13 @@ final class HereHead extends HBox {
     /**
      * Shows what it stands above.
      *
-     * @param row whether that is one row: something in it may have to be answered although it is folded
+     * @param row  whether that is one row
+     * @param held whether something in it has to be answered, for which it is all there although it may be folded
      */
-    void show(boolean row) {
+    void show(boolean row, boolean held) {
         small = row;
+        // A press would fold nothing as long as that is so.
+        Parts.present(less, !held);
         less.setGraphic(Icons.of(small ? Icons.UNFOLD : Icons.FOLD));
         Hints.name(less, words.of(small ? "editor.here.unfold" : "editor.here.fold"));
         Parts.present(ask, !small);

@@ -286,12 +286,13 @@ public final class HerePanel extends BorderPane {
         if (unfolded != settings.isUnfolded()) {
             height.letGo();
         }
-        boolean row = head.isFolded() && !settings.isLed() && !where.isOpen();
+        boolean held = settings.isLed() || where.isOpen();
+        boolean row = head.isFolded() && !held;
         if (row != small) {
             lay(row);
         }
         head.title(HereWords.title(desk));
-        head.show(row);
+        head.show(row, held);
         alsoIn.show(desk, wanted);
         boolean nothing = wanted.amount() == 0 && desk.trial().isEmpty();
         String unsettled = isMisread() ? words.of("editor.here.misread") : waits ? words.of("editor.here.waiting") : "";
