@@ -116,6 +116,10 @@ final class ScaleStep extends VBox {
             return;
         }
         if (desk != shownFor) {
+            if (shownFor != null && desk.isOtherWork(shownFor)) {
+                others.close();
+                measure.close();
+            }
             shownFor = desk;
             layers.show(desk);
             ScaleView view = ScaleView.of(desk, marker.sheet(), marker.source());
