@@ -101,6 +101,9 @@ public final class TruePanel extends SheetPage {
                 .map(p -> p.label().in(words))
                 .distinct()
                 .toList();
+        if (presses.isEmpty()) {
+            return words.of("editor.true.intro-none");
+        }
         return presses.size() == 1
                 ? words.of("editor.true.intro-press", Map.of("press", presses.get(0)))
                 : words.of("editor.true.intro-fit");
