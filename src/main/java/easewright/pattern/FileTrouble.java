@@ -12,9 +12,10 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * What kept a file from being read or written, so that a person can be told what to do about it. Facts that can be looked
- * at come first. Where none tells, the words of the system are read: those of Linux, macOS and Windows in English, as far
- * as they are known (from memory); a system that speaks another language is then {@link #UNKNOWN} more often, never wrong.
+ * What kept a file from being read or written, so that a person can be told what to do about it. A folder and the kind of
+ * the exception come first. Where neither tells, the words of the system are read: those of Linux, macOS and Windows in
+ * English, as far as they are known (from memory). Where they say nothing known, as in another language, the name of the
+ * file and the way to it may tell; else it is {@link #UNKNOWN}.
  */
 public enum FileTrouble {
     /** There is no such file, or no such folder. */
@@ -75,13 +76,15 @@ public enum FileTrouble {
         if (why instanceof FileSystemLoopException) {
             return CIRCLE;
         }
+        FileTrouble said = said(details(why).toLowerCase(Locale.ROOT));
+        if (said != UNKNOWN) {
+            // Before the name: some disks take names that are long in bytes, and have other troubles all the same.
+            return said;
+        }
         if (isNameTooLong(file)) {
             return NAME_TOO_LONG;
         }
-        if (isInsideAFile(file)) {
-            return MISSING;
-        }
-        return said(details(why).toLowerCase(Locale.ROOT));
+        return isInsideAFile(file) ? MISSING : UNKNOWN;
     }
 
     /** What the system says of it, without the name of the file, which may say anything; empty for nothing. */

@@ -55,14 +55,13 @@ final class LiveForm {
      */
     static List<Edit> madePlain(SourceText source, Collection<Integer> elements, List<Edit> gone) {
         Set<Integer> plain = new TreeSet<>(elements);
-        for (int element : elements) {
-            groupAround(source, element).ifPresent(group -> {
-                for (int in = group.index(); in < source.tags().size(); in++) {
-                    if (source.tag(in).from() < group.endTo()) {
-                        plain.add(in);
-                    }
-                }
-            });
+        Set<Integer> groups = new TreeSet<>();
+        elements.forEach(e -> groupAround(source, e).ifPresent(group -> groups.add(group.index())));
+        for (int group : groups) {
+            int end = source.tag(group).endTo();
+            for (int in = group; in < source.tags().size() && source.tag(in).from() < end; in++) {
+                plain.add(in);
+            }
         }
         Set<Edit> edits = new LinkedHashSet<>();
         for (int element : plain) {

@@ -118,6 +118,17 @@ class FileTroubleTest {
                 .isEqualTo(trouble);
     }
 
+    /** A name of 130 letters and 260 bytes, as macOS takes it: it counts only where the system says nothing that is known. */
+    @Test
+    void aLongNameIsNoReasonWhereTheSystemGivesAnother() {
+        Path file = folder.resolve("\u00e4".repeat(130));
+        assertThat(FileTrouble.of(file, new IOException("No space left on device")))
+                .isEqualTo(FileTrouble.FULL);
+        assertThat(FileTrouble.of(file, new FileSystemException(file.toString(), null, "Read-only file system")))
+                .isEqualTo(FileTrouble.READ_ONLY);
+        assertThat(FileTrouble.of(file, new IOException("Something new"))).isEqualTo(FileTrouble.NAME_TOO_LONG);
+    }
+
     /** The name of a file says nothing of what is wrong with it. */
     @Test
     void aNameIsNoReason() {

@@ -96,6 +96,17 @@ class LiveFormTest {
                 .isEqualTo(file.pattern().piece("pocket").orElseThrow().outline());
     }
 
+    /** Each is taken off once, and what stands behind the group keeps its own. */
+    @Test
+    void twoLinesOfOneGroupAreDrawnAnew() throws SvgProblem {
+        SvgFile file = file(GROUP + BESIDE);
+        String written = text(file.write(widened(widened(file.pattern(), "front"), "pocket")));
+        assertThat(written)
+                .contains("<g id='g' inkscape:label='Fronts'><g id='inner'><path id='front' d='M10,10 L115 10")
+                .contains("<path id='pocket' d='M150,150 L255 150")
+                .contains(BESIDE);
+    }
+
     @Test
     void aGroupOfWhichNoLineIsDrawnAnewKeepsItsEffect() throws SvgProblem {
         SvgFile file = file(GROUP + BESIDE);
