@@ -38,8 +38,19 @@ final class MadeAnew {
         this.now = now;
     }
 
-    /** The pattern with only its first changes made; empty where that does not lead to what is now. */
+    /**
+     * The pattern with only its first changes made; empty where that does not lead to what is now. What is noted of a
+     * line as drawn may be what an earlier change had made of it, where that was not kept or the line came to the piece
+     * later: then it is looked for as marks are.
+     */
     Optional<Pattern> to(int kept) {
+        return fromDrawn(kept).or(() -> {
+            Pattern unknown = Retrace.linesUnknown(now);
+            return unknown.equals(now) ? Optional.empty() : new MadeAnew(unknown).fromDrawn(kept);
+        });
+    }
+
+    private Optional<Pattern> fromDrawn(int kept) {
         Pattern drawn = Retrace.roughly(now);
         return to(
                         kept,

@@ -4,8 +4,11 @@ import easewright.pattern.ChangeNote;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Goes back along the recorded changes of a pattern: anew from what was drawn, where all changes together then come to
@@ -23,7 +26,7 @@ public final class Retrace {
      */
     public static Pattern to(Pattern pattern, int kept) throws Refusal {
         if (kept == pattern.changes().size()) {
-            return kept > 0 ? pattern : drawn(pattern);
+            return kept > 0 ? pattern : drawn(pattern, pattern);
         }
         Optional<Pattern> anew = new MadeAnew(pattern).to(kept);
         return anew.isPresent() ? anew.get() : byOpposites(pattern, kept);
@@ -36,7 +39,7 @@ public final class Retrace {
             now = Ways.from(opposite(changes.get(i))).apply(now).pattern();
         }
         now = now.withChanges(changes.subList(0, kept));
-        return kept > 0 ? now : drawn(now);
+        return kept > 0 ? known(pattern, now) : drawn(pattern, now);
     }
 
     /**
@@ -52,12 +55,43 @@ public final class Retrace {
                 continue;
             }
         }
-        return drawn(now);
+        return drawn(pattern, now);
     }
 
-    private static Pattern drawn(Pattern now) {
-        return now.withChanges(List.of())
-                .withPieces(now.pieces().stream().map(Retrace::asDrawn).toList());
+    private static Pattern drawn(Pattern given, Pattern now) {
+        Pattern known = known(given, now);
+        return known.withChanges(List.of())
+                .withPieces(known.pieces().stream().map(Retrace::asDrawn).toList());
+    }
+
+    /**
+     * Without what the opposites note as drawn of lines of which the given pattern does not know how they were drawn, as
+     * in files from before that was kept: it is how these lie after the changes.
+     */
+    private static Pattern known(Pattern given, Pattern now) {
+        List<Piece> pieces = new ArrayList<>();
+        for (Piece piece : now.pieces()) {
+            Set<String> unknown = given.piece(piece.id()).stream()
+                    .flatMap(p -> p.riders().stream())
+                    .filter(r -> r.original().isEmpty())
+                    .map(Rider::id)
+                    .collect(Collectors.toSet());
+            pieces.add(piece.toBuilder()
+                    .riders(piece.riders().stream()
+                            .map(r -> unknown.contains(r.id()) ? r.unknownAsDrawn() : r)
+                            .toList())
+                    .build());
+        }
+        return now.withPieces(pieces);
+    }
+
+    /** As if of no line it were known how it was drawn. */
+    static Pattern linesUnknown(Pattern pattern) {
+        return pattern.withPieces(pattern.pieces().stream()
+                .map(p -> p.toBuilder()
+                        .riders(p.riders().stream().map(Rider::unknownAsDrawn).toList())
+                        .build())
+                .toList());
     }
 
     private static ChangeNote opposite(ChangeNote note) throws Refusal {

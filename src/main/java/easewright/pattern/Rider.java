@@ -52,6 +52,11 @@ public record Rider(String id, Kind kind, List<Segment> segments, Optional<List<
         return original.map(was -> new Rider(id, kind, was)).orElse(this);
     }
 
+    /** The line as it is, when it is not known what it was. */
+    public Rider unknownAsDrawn() {
+        return original.isEmpty() ? this : new Rider(id, kind, segments);
+    }
+
     /** The same line lying elsewhere, and so what it was. */
     public Rider mapped(UnaryOperator<List<Segment>> lies) {
         return new Rider(id, kind, lies.apply(segments), original.map(lies));

@@ -122,7 +122,8 @@ final class KeepingPlace {
                 Written state = written(file.readAt(i), work.history().states().get(i), file.name());
                 room -= state.bytes().length;
                 states.addFirst(state);
-            } catch (SvgProblem notToBeWritten) {
+            } catch (SvgProblem | RuntimeException notToBeWritten) {
+                // Whatever is wrong with what was, the present state is kept.
                 break;
             }
         }

@@ -10,7 +10,9 @@ import easewright.editor.model.Opened;
 import easewright.editor.model.Sample;
 import easewright.editor.model.Session;
 import easewright.editor.model.Unfinished;
+import easewright.history.History;
 import easewright.pattern.Level;
+import easewright.pattern.Pattern;
 import easewright.svg.SvgFile;
 import easewright.svg.SvgProblem;
 import easewright.svg.disk.EarlierStates;
@@ -248,5 +250,24 @@ class UndoAfterCrashTest {
         keep(window(), session);
         List<byte[]> all = undoneToTheStart(session);
         assertThat(undoneToTheStart(afterTheCrash())).containsExactlyElementsOf(all.subList(0, 4));
+    }
+
+    /** What is in the history in place of a pattern cannot be written, and nobody foresaw it. */
+    @Test
+    @SuppressWarnings("unchecked")
+    void anEarlierStateThatFailsDoesNotHinderThePresentOne() throws Exception {
+        Session session = at(sample(0));
+        change(session, "hip", 20);
+        Desk desk = session.desk();
+        History<?> broken = new History<Object>(List.of("no pattern", desk.pattern()), 1, -1);
+        window().keep(
+                        new ToKeep(
+                                desk.file().orElseThrow(),
+                                (History<Pattern>) broken,
+                                Unfinished.on(desk, Begun.NOTHING)),
+                        Optional.empty());
+        Session back = afterTheCrash();
+        assertThat(saved(back)).isEqualTo(saved(session));
+        assertThat(back.desk().canUndo()).isFalse();
     }
 }
