@@ -85,20 +85,19 @@ record Agreeing(double first, double second, double ease, LengthUnit unit) {
 
     /** As lengths are mostly shown or, where the difference of what is shown is not the true one, as much finer as it takes. */
     private Rounding rounding() {
+        Rounding tape = new Rounding(unit, 0);
         double off = first - second - ease;
-        if (unit != LengthUnit.INCH) {
-            Rounding tape = new Rounding(unit, 0);
-            double left = left(tape);
-            // As a tape is read, as long as what is left then is just what is told of the true difference.
-            boolean tells =
-                    Math.abs(tape.shown(left) - left) < 1e-6 && tape.said(left).equals(tape.said(off));
-            return tells ? tape : new Rounding(unit, Lengths.TENTH);
+        double left = left(tape);
+        if (unit == LengthUnit.INCH) {
+            Rounding finer = new Rounding(unit, 25.4 / (2 * Lengths.SIXTEENTHS));
+            return Math.abs(left - off) <= STRAY
+                    ? tape
+                    : Math.abs(left(finer) - off) <= STRAY ? finer : new Rounding(unit, STRAY);
         }
-        int parts = Lengths.SIXTEENTHS;
-        while (parts < Lengths.FINEST && Math.abs(left(new Rounding(unit, 25.4 / parts)) - off) > STRAY) {
-            parts *= 2;
-        }
-        return new Rounding(unit, 25.4 / parts);
+        // As a tape is read, as long as what is left then is just what is told of the true difference.
+        boolean tells =
+                Math.abs(tape.shown(left) - left) < 1e-6 && tape.said(left).equals(tape.said(off));
+        return tells ? tape : new Rounding(unit, Lengths.TENTH);
     }
 
     private double left(Rounding as) {
@@ -117,12 +116,7 @@ record Agreeing(double first, double second, double ease, LengthUnit unit) {
      */
     private record Rounding(LengthUnit unit, double step) {
         String said(double mm) {
-            return step == 0 || isSixteenth() ? Lengths.format(mm, unit) : Lengths.format(mm, unit, step);
-        }
-
-        /** As lengths by themselves are in inches, where even what is less than 1/16 in is told. */
-        private boolean isSixteenth() {
-            return unit == LengthUnit.INCH && step == 25.4 / Lengths.SIXTEENTHS;
+            return step == 0 ? Lengths.format(mm, unit) : Lengths.format(mm, unit, step);
         }
 
         /** Halves away from nothing, mm. */
