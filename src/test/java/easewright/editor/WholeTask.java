@@ -138,9 +138,10 @@ public final class WholeTask extends Director {
         press("#pick-slash");
         next("slash-picking");
         act(() -> app.session().want(app.session().desk().wanted().orElseThrow().withOther(Optional.empty())));
+        LengthUnit asBefore = app.session().desk().unit();
         act(() -> app.session().setUnit(LengthUnit.INCH));
         next("inches");
-        act(() -> app.session().setUnit(LengthUnit.CM));
+        act(() -> app.session().setUnit(asBefore));
         act(() -> find("#keep").requestFocus());
         next("focus");
     }
