@@ -95,6 +95,7 @@ final class EditorWindow {
                         .subtract(MARGINS),
                 foot.asksProperty());
         foot.standBeside(legend);
+        foot.boundsInParentProperty().addListener((o, before, now) -> table.makeRoom(now));
         StartPanel start = new StartPanel(session, files);
         middle.getChildren().addAll(table, start, view, legend, busy, foot);
         middle.getStyleClass().add("middle");

@@ -13,12 +13,12 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import javafx.scene.Node;
+import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
-import javafx.stage.Window;
 import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.Start;
@@ -185,8 +185,25 @@ class ListsByKeysJourneyTest extends FilesJourney {
                 20,
                 TimeUnit.SECONDS,
                 () -> !robot.lookup("#print-later").query().isDisabled());
-        Window prints = robot.lookup("#print-later").query().getScene().getWindow();
+        Stage prints = (Stage) robot.lookup("#print-later").query().getScene().getWindow();
+        Keys there = new Keys(prints);
+        Label page = robot.lookup("#print-page").query();
         robot.interact(() -> robot.lookup("#print-later").query().requestFocus());
+        for (int i = 0; i < MOST_STEPS && there.focused().equals("print-later"); i++) {
+            there.press(KeyCode.SPACE);
+        }
+        assertThat(robot.lookup("#print-later").query().isDisabled()).isTrue();
+        String last = page.getText();
+        assertThat(there.focused()).as("on the last page").isEqualTo("print-earlier");
+        there.press(KeyCode.SPACE);
+        assertThat(page.getText()).as("the keys go on").isNotEqualTo(last);
+        for (int i = 0; i < MOST_STEPS && there.focused().equals("print-earlier"); i++) {
+            there.press(KeyCode.SPACE);
+        }
+        assertThat(page.getText()).startsWith("Page 1 of ");
+        assertThat(there.focused()).as("on the first page").isEqualTo("print-later");
+
+        // What is shown next may have one page only.
         robot.interact(() ->
                 robot.lookup("#print-kind-report").queryAs(ToggleButton.class).fire());
         WaitForAsyncUtils.waitFor(

@@ -3,10 +3,18 @@ package easewright.editor;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import easewright.editor.model.Desk;
+import easewright.editor.model.Sample;
+import easewright.editor.paint.Viewport;
+import easewright.editor.panel.CuttingTable;
+import easewright.geom.Box;
+import easewright.pattern.Piece;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
+import javafx.geometry.BoundingBox;
+import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
@@ -77,5 +85,55 @@ class TableJourneyTest extends Journey {
     private static double left(FxRobot robot, String id) {
         Node node = robot.lookup(id).query();
         return node.localToScene(node.getLayoutBounds()).getMinX();
+    }
+
+    /** What is said over the foot of the table lies beside the pieces or below them, as long as all are to be seen. */
+    @Test
+    void nothingThatIsSaidLiesOverAPiece(FxRobot robot) throws Exception {
+        List<Desk.Notice> all = List.of(
+                new Desk.Notice(
+                        false,
+                        "editor.said.saved",
+                        Map.of(
+                                "file", "trousers-with-room.svg",
+                                "does", " Redrawn: Back and Front. All else is as it was.",
+                                "still", " Switched off, and so still missing: hip 3 cm."),
+                        false),
+                new Desk.Notice(
+                        true, "editor.said.failed", Map.of("file", "a-file.svg", "reason", "nothing there"), true));
+        robot.interact(() -> app.files().open(Path.of("src/test/resources/marking/four-pieces.svg")));
+        until(Desk::isOpen);
+        nothingLiesOverAPiece(robot, all);
+        robot.interact(() -> app.files().openSample(Sample.all().get(0)));
+        until(d -> d.pattern().levels().size() > 1);
+        CuttingTable table = robot.lookup("#table").query();
+        robot.interact(() -> app.session().hush());
+        robot.interact(table::fit);
+        Viewport fitted = table.view();
+        robot.interact(() -> app.session().say(all.get(0)));
+        assertThat(table.view()).as("nothing moves for an ordinary line").isEqualTo(fitted);
+        nothingLiesOverAPiece(robot, all);
+    }
+
+    private void nothingLiesOverAPiece(FxRobot robot, List<Desk.Notice> all) {
+        CuttingTable table = robot.lookup("#table").query();
+        for (Desk.Notice said : all) {
+            robot.interact(() -> app.session().say(said));
+            WaitForAsyncUtils.waitForFxEvents();
+            Node notice = robot.lookup("#notice").query();
+            assertThat(notice.isVisible()).isTrue();
+            Bounds bar = notice.localToScene(notice.getLayoutBounds());
+            for (Piece piece : desk().shown().pieces()) {
+                Box box = piece.outline().box();
+                Bounds lies = table.localToScene(new BoundingBox(
+                        table.view().screenX(box.minX()),
+                        table.view().screenY(box.minY()),
+                        box.width() * table.view().scale(),
+                        box.height() * table.view().scale()));
+                assertThat(lies.intersects(bar))
+                        .as("%s, %s", piece.name(), said.key())
+                        .isFalse();
+            }
+        }
     }
 }

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.geometry.Bounds;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Cursor;
@@ -156,6 +157,11 @@ public final class CuttingTable extends Region {
     /** Shows everything that lies on the table. */
     public void fit() {
         gaze.fit();
+    }
+
+    /** Keeps the pieces clear of what is said over the foot of the table, while all of them are in view. */
+    public void makeRoom(Bounds said) {
+        gaze.makeRoom(said, mouse.isPulling());
     }
 
     /** Nearer or farther about the middle of the view. */

@@ -54,6 +54,7 @@ final class PagePreview extends BorderPane {
                 e.consume();
             }
         });
+        show(0);
     }
 
     private void turn(Button button, String id, String icon, String key, int by) {

@@ -4,8 +4,10 @@ import easewright.editor.model.Desk;
 import easewright.editor.model.Pointed;
 import easewright.editor.paint.Viewport;
 import easewright.geom.Box;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import javafx.geometry.Bounds;
 
 /** Looks at what lies on the table: brings all of it, a piece or a place into the view, and follows what changes. */
 final class TableGaze {
@@ -74,9 +76,26 @@ final class TableGaze {
     }
 
     void fit() {
-        Stream<Box> beside = hand.filter(MarkHand::isOpen).stream().flatMap(MarkHand::beside);
-        outlook.fit(Stream.concat(sight.boxes(), beside).reduce(Box::union));
+        outlook.fit(boxes());
         seen.run();
+    }
+
+    /**
+     * Something is said over the foot of the view. Pieces that are all in view make room for it, and keep their places once
+     * it is gone.
+     *
+     * @param pulled whether a hand pulls a seam, under which the view keeps still
+     */
+    void makeRoom(Bounds said, boolean pulled) {
+        outlook.layOver(said);
+        if (outlook.showsAll() && !pulled && outlook.lieUnder(boxes())) {
+            fit();
+        }
+    }
+
+    private List<Box> boxes() {
+        Stream<Box> beside = hand.filter(MarkHand::isOpen).stream().flatMap(MarkHand::beside);
+        return Stream.concat(sight.boxes(), beside).toList();
     }
 
     void zoom(double factor) {

@@ -3,20 +3,27 @@ package easewright.editor.panel;
 import easewright.editor.paint.Viewport;
 import easewright.geom.Box;
 import easewright.geom.Point;
+import java.util.List;
 import java.util.Optional;
+import javafx.geometry.BoundingBox;
+import javafx.geometry.Bounds;
 
 /** Which part of the table is in the view: all of it, however the window changes, until the user looks elsewhere. */
 final class TableOutlook {
     /** Left free round what is all in view, pixels. */
     private static final double MARGIN = 53;
 
-    /** More is left free below it: the buttons of the view and messages lie there. */
-    private static final double FOOT = 6;
+    /** Left free below it: the buttons of the view lie there, and a message of three lines. */
+    private static final double FOOT = 80;
+
+    /** Between the pieces and what lies below them, pixels. */
+    private static final double GAP = 6;
 
     private Viewport view = new Viewport(1, 0, 0);
     private double width;
     private double height;
     private boolean showingAll = true;
+    private Bounds over = new BoundingBox(0, 0, -1, -1);
 
     Viewport view() {
         return view;
@@ -32,12 +39,34 @@ final class TableOutlook {
         height = newHeight;
     }
 
-    /** Shows all of what there is, if there is anything and room for it. */
-    void fit(Optional<Box> all) {
-        if (all.isPresent() && width > 2 * MARGIN && height > 2 * MARGIN) {
-            view = Viewport.fitting(all.get(), width, height - FOOT, MARGIN);
+    /** What is said lies so over the foot of the view, pixels; empty while nothing is. */
+    void layOver(Bounds said) {
+        over = said;
+    }
+
+    /** Shows all of what there is, if there is anything and room for it, and higher up where something would lie over it. */
+    void fit(List<Box> parts) {
+        fit(parts, FOOT);
+        if (lieUnder(parts)) {
+            fit(parts, height - over.getMinY() + GAP);
         }
         showingAll = true;
+    }
+
+    private void fit(List<Box> parts, double foot) {
+        Optional<Box> all = parts.stream().reduce(Box::union);
+        if (all.isPresent() && width > 2 * MARGIN && height > MARGIN + foot) {
+            view = Viewport.fitting(all.get(), width, height - foot + MARGIN, MARGIN);
+        }
+    }
+
+    /** Whether anything of it lies under what is said. */
+    boolean lieUnder(List<Box> parts) {
+        return !over.isEmpty()
+                && parts.stream()
+                        .anyMatch(part -> view.screenX(part.maxX()) > over.getMinX()
+                                && view.screenX(part.minX()) < over.getMaxX()
+                                && view.screenY(part.maxY()) > over.getMinY());
     }
 
     /** Nearer or farther about the middle of the view. */
