@@ -135,10 +135,6 @@ final class MeasureSheet {
         return Math.abs(sum - words.shown(girth.finished())) < 1e-6;
     }
 
-    private double off(MateWalk walk) {
-        return words.off(walk.first(), walk.second(), walk.mate().declaredEase());
-    }
-
     private void mates(Reading reading) {
         List<MateWalk> sewn = reading.measures().mates().stream()
                 .filter(w -> !SidePair.isFold(reading.pattern(), w.mate()))
@@ -156,12 +152,14 @@ final class MeasureSheet {
                         words.of("sheet.meant"),
                         words.of("sheet.misfit"));
         for (MateWalk walk : sewn) {
+            Words.Sides told =
+                    words.sides(walk.first(), walk.second(), walk.mate().declaredEase());
             table.row(
                     new EaseText(words).title(walk),
-                    words.compared(walk.first()),
-                    words.compared(walk.second()),
-                    words.signedCompared(walk.mate().declaredEase()),
-                    words.signedCompared(off(walk)));
+                    words.bare(told.first()),
+                    words.bare(told.second()),
+                    words.bare(told.meant()),
+                    words.bare(told.off()));
         }
         table.print(out);
     }

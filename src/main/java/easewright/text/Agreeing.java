@@ -15,14 +15,10 @@ record Agreeing(double first, double second, double ease, LengthUnit unit) {
     private static final double STRAY = 25.4 / Lengths.FINEST;
 
     /**
-     * Of the values {@code first}, {@code second} and {@code ease.signed}, of one length before and after a change
-     * ({@code from} and {@code to}), or of what a change did: {@code first.signed}, {@code second.signed} and
-     * {@code was.signed}; empty where these are not single lengths.
+     * Of the values {@code first}, {@code second} and {@code ease.signed}, or of what a change did: {@code first.signed},
+     * {@code second.signed} and {@code was.signed}; empty where these are not single lengths.
      */
     static Optional<Agreeing> of(Map<String, ?> values, LengthUnit unit) {
-        if (values.containsKey("from")) {
-            return of(values, "from", "to", Optional.of(0.0), unit);
-        }
         return values.containsKey("first")
                 ? of(values, "first", "second", length(values, "ease.signed"), unit)
                 : of(

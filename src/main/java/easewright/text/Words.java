@@ -198,6 +198,27 @@ public final class Words {
         return mm > 0 && !digits.equals("0") ? "+" + digits : digits;
     }
 
+    /**
+     * The two sides of a seam as they are told of it everywhere: as any length is shown, or as much finer as it takes for
+     * what they are off to be what is left of them.
+     *
+     * @param first  with its unit, as all of them
+     * @param second the other side
+     * @param meant  what the first is meant to be longer by, with its plus or minus
+     * @param off    what the first is longer by beyond that, with its plus or minus
+     */
+    public record Sides(String first, String second, String meant, String off) {}
+
+    /** @param meant what the first is meant to be longer by, mm */
+    public Sides sides(double first, double second, double meant) {
+        Agreeing all = new Agreeing(first, second, meant, unit);
+        return new Sides(
+                all.said("first", first),
+                all.said("second", second),
+                all.said("ease.signed", meant),
+                all.said("drift.signed", first - second - meant));
+    }
+
     /** The unit in words, for what stands above a table. */
     public String unitName() {
         return of("unit." + unit.name().toLowerCase(Locale.ROOT));

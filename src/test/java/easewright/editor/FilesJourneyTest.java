@@ -3,6 +3,7 @@ package easewright.editor;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import easewright.editor.file.Asking;
+import easewright.editor.file.RecentPlaces;
 import easewright.editor.model.Desk;
 import easewright.editor.model.Sample;
 import easewright.svg.SvgFile;
@@ -11,12 +12,15 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import javafx.scene.control.MenuItem;
 import javafx.scene.control.SplitMenuButton;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
 
 /** Files: opened, saved, left, opened again; what is asked on the way is answered by {@link Answers}. */
 class FilesJourneyTest extends FilesJourney {
@@ -39,7 +43,19 @@ class FilesJourneyTest extends FilesJourney {
         assertThat(app.files().recent()).containsExactly(file);
         robot.interact(
                 () -> robot.lookup("#open").queryAs(SplitMenuButton.class).show());
-        robot.clickOn("mine.svg  \u2013  " + folder);
+        WaitForAsyncUtils.waitForFxEvents();
+        MenuItem item = robot.lookup("#open").queryAs(SplitMenuButton.class).getItems().stream()
+                .filter(i -> i.getText().startsWith("mine.svg"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(item.getText())
+                .isEqualTo("mine.svg  \u2013  "
+                        + RecentPlaces.of(List.of(file), Path.of(System.getProperty("user.home")))
+                                .get(0));
+        assertThat(item.getStyleableNode().getProperties().values())
+                .as("the whole of it beside the pointer")
+                .anyMatch(v -> v instanceof Tooltip t && t.getText().equals(file.toString()));
+        robot.clickOn(item.getText());
         until(d -> d.pattern().changes().size() == 1 && !d.history().canUndo());
         Files.delete(file);
         robot.interact(() -> app.files().lookAgain());

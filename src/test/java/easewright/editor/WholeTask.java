@@ -8,6 +8,7 @@ import easewright.editor.model.OtherWay;
 import easewright.editor.model.Sample;
 import easewright.pattern.Level;
 import easewright.text.LengthUnit;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -55,8 +56,13 @@ public final class WholeTask extends Director {
         picture(String.format("%02d-%s", ++taken, name));
     }
 
+    /** Where a person might keep them: lists of files tell the name of the folder. */
+    private static Path patterns() throws IOException {
+        return Files.createDirectory(Files.createTempDirectory("task").resolve("Patterns"));
+    }
+
     private void marks() throws Exception {
-        Path bare = Files.copy(FOUR_PIECES, Files.createTempDirectory("task").resolve("four-pieces.svg"));
+        Path bare = Files.copy(FOUR_PIECES, patterns().resolve("four-pieces.svg"));
         act(() -> app.files().open(bare));
         rest();
         rest();
@@ -202,7 +208,7 @@ public final class WholeTask extends Director {
     private void said() throws Exception {
         press("#page-ease");
         String name = "four-pieces-with-room.svg";
-        Path missing = Files.createTempDirectory("task").resolve("gone").resolve(name);
+        Path missing = patterns().resolve("gone").resolve(name);
         act(() -> app.files().save(missing));
         rest();
         next("said-bad");
@@ -213,7 +219,7 @@ public final class WholeTask extends Director {
         asked(dialogs -> dialogs.throwAway("four-pieces.svg"));
         next("throw-away");
         act(() -> other().close());
-        Path saved = Files.createTempDirectory("task").resolve(name);
+        Path saved = patterns().resolve(name);
         act(() -> app.files().save(saved));
         rest();
         next("saved");
@@ -244,7 +250,7 @@ public final class WholeTask extends Director {
     }
 
     private void others() throws Exception {
-        Path nest = Files.createTempDirectory("task").resolve("nest.svg");
+        Path nest = patterns().resolve("nest.svg");
         StringBuilder drawing = new StringBuilder(
                 "<svg xmlns='http://www.w3.org/2000/svg' width='600mm' height='600mm' viewBox='0 0 600 600'>");
         for (int size = 36; size <= 40; size += 2) {

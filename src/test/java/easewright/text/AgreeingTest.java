@@ -44,6 +44,23 @@ class AgreeingTest {
                 .startsWith("one side measures 61.6 cm, the other 60.2 cm: 1.4 cm apart");
     }
 
+    /** A list of edges, the page Seams, a report and a command line tell of one seam what it is told everywhere. */
+    @Test
+    void theSidesOfASeamAreToldAlikeEverywhere() {
+        Words words = Words.english(LengthUnit.CM);
+        assertThat(words.sides(615.9, 615.9, 0))
+                .isEqualTo(new Words.Sides("61.6\u00a0cm", "61.6\u00a0cm", "0\u00a0cm", "0\u00a0cm"));
+        assertThat(words.sides(615.9, 615.9, 0).first()).isEqualTo(words.length(615.9));
+        assertThat(words.sides(615.9, 617.1, 0))
+                .as("as finely as it takes")
+                .isEqualTo(new Words.Sides("61.59\u00a0cm", "61.71\u00a0cm", "0\u00a0cm", "\u22120.12\u00a0cm"));
+        assertThat(Words.english(LengthUnit.CM)
+                        .of("editor.scale.tall", Map.of("piece", "Back", "tall", 665.6))
+                        .replace('\u00a0', ' '))
+                .as("as it is written on the piece")
+                .contains("66.55 cm");
+    }
+
     @Test
     void theShownSidesDifferByWhatIsShownAndNearlyByTheTruth() throws Unreadable {
         Random random = new Random(31);

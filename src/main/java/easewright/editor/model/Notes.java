@@ -260,9 +260,58 @@ public final class Notes {
 
     /** How many of the notes tell of trouble; the others are only good to know. */
     public static int count(Desk desk) {
-        return (int) findings(desk).stream()
-                .filter(f -> f.severity() != Severity.NOTE)
-                .count();
+        return (int) troubles(desk).count();
+    }
+
+    /**
+     * How many of them tell of trouble that is put right on no other page.
+     *
+     * @param work what is put right on the page True; empty while that is looked for
+     */
+    public static long count(Desk desk, Optional<TrueWork> work) {
+        return troubles(desk).filter(f -> !isPutRight(f, desk, work)).count();
+    }
+
+    /**
+     * How much there is to be done on the page True: seams that do not fit, and places that are not true.
+     *
+     * @param work what is put right there; empty while that is looked for
+     */
+    public static long open(Desk desk, Optional<TrueWork> work) {
+        long seams = work.map(w -> w.offers().stream()
+                        .filter(o -> !isOvertaken(o.seam(), o.size(), desk))
+                        .count())
+                .orElseGet(() ->
+                        troubles(desk).filter(f -> isPutRight(f, desk, work)).count());
+        long places = work.map(w -> (long) w.places().size()).orElseGet(() -> untrue(desk));
+        return seams + places;
+    }
+
+    private static Stream<Finding> troubles(Desk desk) {
+        return findings(desk).stream().filter(f -> f.severity() != Severity.NOTE);
+    }
+
+    /** Whether it tells of a seam that is offered to be put right. What is tried comes with no offers yet. */
+    private static boolean isPutRight(Finding finding, Desk desk, Optional<TrueWork> work) {
+        return seam(finding)
+                .filter(seam -> MISFITS.contains(finding.code()))
+                .filter(seam -> work.isEmpty()
+                        ? desk.trial().isEmpty()
+                        : work.get().offers().stream()
+                                .anyMatch(o -> o.seam().equals(seam) && !isOvertaken(seam, o.size(), desk)))
+                .isPresent();
+    }
+
+    /** Whether a seam is another by what is tried. */
+    private static boolean isOvertaken(String seam, Optional<String> size, Desk desk) {
+        return desk.shownTrial()
+                .filter(t -> size.isEmpty() || size.equals(desk.size()))
+                .map(t -> !desk.reading()
+                        .measures()
+                        .mate(seam)
+                        .map(MateWalk::drift)
+                        .equals(t.reading().measures().mate(seam).map(MateWalk::drift)))
+                .orElse(false);
     }
 
     /** How many places of the pattern are not true, in the sizes in which something is done. */

@@ -49,8 +49,7 @@ final class EdgeRowView extends VBox {
         this.words = words;
         Label wrong = new Label();
         name = new NameField(wrong, text -> marker.attempt(p -> EdgeEdits.rename(p, piece, row.name(), text)));
-        name.setPrefWidth(NAME);
-        name.setMinWidth(NAME);
+        Parts.takeRoom(name, NAME, this);
         role.setPrefWidth(ROLE);
         role.setMinWidth(ROLE);
         for (EdgeRole each : EdgeRole.values()) {

@@ -6,6 +6,7 @@ import easewright.editor.model.HereWords;
 import easewright.editor.model.Partners;
 import easewright.editor.model.Session;
 import easewright.editor.model.Wanted;
+import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import javafx.css.PseudoClass;
@@ -30,6 +31,8 @@ final class HereResult extends MeasuredBox {
     private final Label outcome = new WrappedLabel("");
     private final EffectView effect;
     private final RefusalView refusal;
+    private final PromiseView promise = new PromiseView();
+    private boolean promises;
     private boolean keeps;
     private boolean told;
     private boolean invites;
@@ -56,7 +59,10 @@ final class HereResult extends MeasuredBox {
         refusal = new RefusalView(changer);
         outcome.setId("outcome");
         outcome.getStyleClass().add("outcome");
-        getChildren().setAll(outcome, amount.wrong(), amount.doubt(), refusal, where, followUp, effect);
+        promise.setId("here-promise");
+        // What comes between takes the room that is kept.
+        List.of(followUp, refusal).forEach(each -> each.visibleProperty().addListener(o -> tell()));
+        getChildren().setAll(outcome, amount.wrong(), amount.doubt(), refusal, where, followUp, effect, promise);
     }
 
     /**
@@ -91,14 +97,21 @@ final class HereResult extends MeasuredBox {
         boolean tells = !nothing || !kept.isEmpty() || unsure;
         told = tells && !(row && unsure);
         invites = !tells && !aside;
-        tell();
         keeps = room && !aside;
+        promises = keeps && !tells;
+        if (promises) {
+            promise.say(desk.words());
+        }
+        tell();
     }
 
     /** Something is asked about what was typed: nothing is invited to beside it. */
     void tell() {
         boolean invited = invites && !amount.doubt().isVisible();
         Parts.present(outcome, !outcome.getText().isEmpty() && (told || invited));
+        boolean asked = List.of(amount.wrong(), amount.doubt(), refusal, followUp).stream()
+                .anyMatch(Node::isVisible);
+        Parts.present(promise, promises && !asked);
     }
 
     /** Whether there is anything to be seen of it. */

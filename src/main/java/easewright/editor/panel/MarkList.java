@@ -159,9 +159,8 @@ final class MarkList extends VBox {
         Row(int number, PieceView.MarkRow mark, Words words) {
             Label wrong = new Label();
             name = new NameField(wrong, text -> renamer.apply(number, text));
-            name.setPrefWidth(NAME);
-            name.setMinWidth(NAME);
-            HBox line = new HBox(10, name);
+            Parts.takeRoom(name, NAME, this);
+            HBox line = new HBox(8, name);
             VBox complaints = new VBox(wrong);
             for (PieceView.Measure measure : mark.measures()) {
                 Label unfit = new Label();

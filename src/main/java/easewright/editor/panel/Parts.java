@@ -6,6 +6,7 @@ import easewright.geom.Segment;
 import easewright.text.Words;
 import java.util.List;
 import java.util.function.Supplier;
+import javafx.beans.binding.Bindings;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -19,6 +20,9 @@ import javafx.scene.layout.Region;
 
 /** Small parts, and small things done to parts, that the panels have in common. */
 final class Parts {
+    /** How wide a row of a page is on the narrowest sheet, pixels. */
+    private static final double NARROWEST = 426;
+
     private Parts() {}
 
     /** A heading with things to press at its right. */
@@ -28,6 +32,17 @@ final class Parts {
         row.getChildren().addAll(right);
         row.setAlignment(Pos.CENTER_LEFT);
         return row;
+    }
+
+    /**
+     * Lets the first of the columns in a row have what a wide sheet has more than the narrowest, so that what stands at
+     * the end of the row stays beside the rest of it.
+     */
+    static void takeRoom(Region first, double least, Region row) {
+        first.setMinWidth(least);
+        first.prefWidthProperty()
+                .bind(Bindings.createDoubleBinding(
+                        () -> least + Math.max(0, Math.floor(row.getWidth()) - NARROWEST), row.widthProperty()));
     }
 
     static Region gap() {

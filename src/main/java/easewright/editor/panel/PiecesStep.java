@@ -279,6 +279,7 @@ final class PiecesStep extends StepPage {
                             head(words, "role", EdgeRowView.ROLE, Pos.CENTER_LEFT),
                             head(words, "allowance", EdgeRowView.ALLOWANCE, Pos.CENTER_RIGHT),
                             head(words, "length", EdgeRowView.LENGTH, Pos.CENTER_RIGHT));
+            Parts.takeRoom((Label) heads.getChildren().get(0), EdgeRowView.NAME, edges);
         }
     }
 

@@ -56,7 +56,10 @@ final class SeamCard extends VBox {
         this.marker = marker;
         Label wrongName = new Label();
         name = new NameField(wrongName, text -> marker.attempt(p -> MateEdits.rename(p, seam.name(), text)));
+        // What takes the seam away stands beside its name, however wide the sheet.
         name.setPrefWidth(200);
+        name.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(name, Priority.ALWAYS);
         Label wrongEase = new Label();
         ease = new LengthField(
                 wrongEase, mm -> session.edit(MateEdits.ease(session.desk().pattern(), seam.name(), mm.orElse(0))));
@@ -118,7 +121,7 @@ final class SeamCard extends VBox {
             Button away = Parts.cross(
                     words.of("editor.seam.away", values),
                     () -> session.edit(MateEdits.remove(session.desk().pattern(), seam.name())));
-            top.getChildren().setAll(name, Parts.gap(), away);
+            top.getChildren().setAll(name, away);
             keepingFocus(first, () -> side(first, true, now.first(), edges, words));
             keepingFocus(second, () -> side(second, false, now.second(), edges, words));
         }

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -92,7 +93,10 @@ final class SeamSettings extends VBox {
             carry.requestFocus();
         });
         still.setAlignment(Pos.CENTER_LEFT);
-        getChildren().setAll(which, new FlowPane(16, 6, carry, even), still);
+        FlowPane ticks = new FlowPane(10, 6, carry, even);
+        // Beneath what is chosen in the row above, not beneath the word before it.
+        VBox.setMargin(ticks, new Insets(0, 0, 0, LEAD + 8));
+        getChildren().setAll(which, ticks, still);
     }
 
     /** How the change dies away: short enough to share its line with another choice. */

@@ -245,10 +245,9 @@ public final class SheetPanel extends VBox {
 
     private void show(Desk desk) {
         Words words = desk.words();
-        // Until the bench has looked, what the checks have found. A seam that does not fit counts once, among the
-        // notes.
-        long untrue = bench.work().map(w -> (long) w.places().size()).orElseGet(() -> Notes.untrue(desk));
-        Map<String, Long> found = Map.of("true", untrue, "notes", (long) Notes.count(desk));
+        // A seam that does not fit counts once, where it is put right.
+        Map<String, Long> found =
+                Map.of("true", Notes.open(desk, bench.work()), "notes", Notes.count(desk, bench.work()));
         tabs.forEach((key, tab) -> {
             String title = words.of("editor.page." + key);
             tab.setText(title);

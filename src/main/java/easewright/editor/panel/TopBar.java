@@ -1,6 +1,7 @@
 package easewright.editor.panel;
 
 import easewright.editor.file.FileWork;
+import easewright.editor.file.RecentPlaces;
 import easewright.editor.model.Desk;
 import easewright.editor.model.OpenFile;
 import easewright.editor.model.SavingDoes;
@@ -24,6 +25,7 @@ import javafx.scene.control.OverrunStyle;
 import javafx.scene.control.SplitMenuButton;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -35,9 +37,6 @@ public final class TopBar extends HBox {
 
     /** In a narrow window what is in the middle has so much, even if it has to leave the middle for it; pixels. */
     private static final double LEAST_MIDDLE = 200;
-
-    /** So many names of a path are told. */
-    private static final int TOLD = 2;
 
     private final SplitMenuButton open = new SplitMenuButton();
     private final Button save = new Button();
@@ -71,6 +70,7 @@ public final class TopBar extends HBox {
             }
         });
         open.setOnShowing(e -> recent());
+        open.setOnShown(e -> wholePlaces());
         icon(save, "save", Icons.SAVE, files::save);
         icon(export, "export", Icons.EXPORT, files::saveAs);
         icon(print, "print", Icons.PRINT, () -> print(session));
@@ -179,9 +179,12 @@ public final class TopBar extends HBox {
             head.getStyleClass().add("menu-head");
             open.getItems().add(head);
         }
-        for (Path file : recent) {
-            MenuItem item = new MenuItem(file.getFileName() + "  \u2013  " + folder(file));
+        List<String> places = RecentPlaces.of(recent, Path.of(System.getProperty("user.home")));
+        for (int i = 0; i < recent.size(); i++) {
+            Path file = recent.get(i);
+            MenuItem item = new MenuItem(file.getFileName() + "  \u2013  " + places.get(i));
             item.setMnemonicParsing(false);
+            item.setUserData(file);
             item.setOnAction(e -> {
                 onwards.run();
                 files.open(file);
@@ -195,11 +198,13 @@ public final class TopBar extends HBox {
         }
     }
 
-    /** The folder of a file, of which the last names tell one from another. */
-    private static String folder(Path file) {
-        Path folder = file.getParent();
-        int names = folder == null ? 0 : folder.getNameCount();
-        return names <= TOLD ? String.valueOf(folder) : "\u2026/" + folder.subpath(names - TOLD, names);
+    /** Where each file lies, in full, for who points at it: only what is seen has a place for a hint. */
+    private void wholePlaces() {
+        for (MenuItem item : open.getItems()) {
+            if (item.getUserData() instanceof Path file && item.getStyleableNode() != null) {
+                Tooltip.install(item.getStyleableNode(), new Tooltip(file.toString()));
+            }
+        }
     }
 
     private void show(Desk desk) {

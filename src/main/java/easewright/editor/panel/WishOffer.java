@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 
 /** What is away from the wish is brought to it, or the wish to what it has become on purpose. */
@@ -20,6 +21,9 @@ final class WishOffer extends HBox {
     private final Session session;
     private final Button give = new Button();
     private final Button adopt = new Button();
+    /** Nothing that is disabled shows a hint of its own. */
+    private final Tooltip held = new Tooltip();
+
     private EaseRow row;
 
     WishOffer(String level, Session session) {
@@ -31,6 +35,7 @@ final class WishOffer extends HBox {
             each.getStyleClass().add("small");
             getChildren().add(each);
         }
+        give.setId("give-" + level);
         give.setOnAction(e -> give());
         adopt.setOnAction(e -> adopt());
         setAlignment(Pos.CENTER_LEFT);
@@ -62,15 +67,23 @@ final class WishOffer extends HBox {
         give.setAccessibleText(words.of(
                 "editor.ease.give.name",
                 Map.of("level", row.name(), "give", give.getText(), "verdict", row.verdict())));
-        Hints.on(give, words.of("editor.ease.give.hint"));
-        Parts.present(
-                give, row.standing() == EaseRow.Standing.AWAY && desk.trial().isEmpty());
+        boolean tried = desk.trial().isPresent();
+        Hints.on(give, words.of(tried ? "editor.ease.give.held" : "editor.ease.give.hint"));
+        // While something else is tried it waits in its place, and says for what.
+        Parts.present(give, row.standing() == EaseRow.Standing.AWAY && !(isWanted(desk) && isChanged(row.scale())));
+        give.setDisable(tried);
+        held.setText(words.of("editor.ease.give.held"));
+        if (tried && give.isVisible()) {
+            Tooltip.install(this, held);
+        } else {
+            Tooltip.uninstall(this, held);
+        }
         adopt.setText(words.of("editor.ease.adopt", Map.of("ease", row.ease())));
         adopt.setAccessibleText(
                 words.of("editor.ease.adopt.name", Map.of("level", row.name(), "adopt", adopt.getText())));
         Hints.on(adopt, words.of("editor.ease.adopt.hint"));
         boolean offered = desk.shownTrial().flatMap(Trial.Shown::offer).isPresent();
-        Parts.present(adopt, !offered && isOnPurpose(row, desk));
+        Parts.present(adopt, isOnPurpose(row, desk) && !(offered && isChanged(row.scale())));
     }
 
     private void give() {

@@ -12,6 +12,7 @@ import easewright.print.ink.Pen;
 import easewright.print.ink.Pencil;
 import easewright.print.ink.Tone;
 import easewright.print.report.Part.Figure;
+import easewright.text.LengthUnit;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,19 +26,24 @@ import java.util.OptionalDouble;
  */
 final class LevelCard {
     static final double WIDTH = 176;
-    private static final double HEIGHT = 30.5;
+    private static final double HEIGHT = 30.1;
     private static final double RING = 13;
     private static final double LEFT = 38;
     private static final double BARS = 56;
     /** Half the width of the signs for the ease now and for the wish. */
     private static final double SIGN = 1.5;
+    /** Height of the letters below the bars. */
+    private static final double SMALL = 2.4;
+
+    /** From row to row of what the marks mean. */
+    private static final double ROW = 5;
 
     private final Words words;
     private final double low;
     private final double high;
     private final double largest;
 
-    /** A card for each of the lines, all to one scale. */
+    /** A card for each of the lines, all to one scale, and below them what their marks mean. */
     static List<Figure> of(List<EaseLine> before, List<EaseLine> after, Words words) {
         List<EaseLine> all = new ArrayList<>(before);
         all.addAll(after);
@@ -56,6 +62,7 @@ final class LevelCard {
         for (EaseLine line : after) {
             cards.add(card.figure(before.stream().filter(line::sameAs).findFirst(), line));
         }
+        cards.add(card.key());
         return cards;
     }
 
@@ -76,7 +83,7 @@ final class LevelCard {
         if (now.ease().isPresent()) {
             String ease = before.flatMap(
                             b -> b.ease().isPresent() ? Optional.of(b.ease().getAsDouble()) : Optional.empty())
-                    .filter(b -> Math.abs(b - now.ease().getAsDouble()) >= 0.05)
+                    .filter(b -> !words.length(b).equals(words.length(now.ease().getAsDouble())))
                     .map(b -> words.of(
                             "report.card.from-to",
                             Map.of("from", b, "to", now.ease().getAsDouble())))
@@ -113,27 +120,57 @@ final class LevelCard {
         pencil.fill(diamond(new Point(at(now.ease().getAsDouble()), second + 2)), Tone.BLACK);
         double foot = second + 5.4;
         pencil.line(at(0), top - 1.4, at(0), foot, Pen.EDGE);
-        least(now).ifPresent(least -> {
-            pencil.line(at(least), top - 1.4, at(least), foot, Pen.GHOST);
-            pencil.write(
-                    words.of("report.card.least"),
-                    new Point(at(least), foot + (nearWish(now, least) ? 5 : 2.6)),
-                    2.4,
-                    Anchor.MIDDLE,
-                    0,
-                    false,
-                    Tone.DARK);
+        Optional<Told> least = told("least", least(now));
+        Optional<Told> wish = told("wish", now.wish());
+        boolean near = least.isPresent() && wish.isPresent() && least.get().meets(wish.get());
+        least.ifPresent(t -> {
+            pencil.line(t.at(), top - 1.4, t.at(), foot, Pen.GHOST);
+            write(pencil, t.words(), new Point(t.middle(), foot + (near ? 5 : 2.6)), Anchor.MIDDLE);
         });
-        now.wish().ifPresent(wish -> {
-            double x = at(wish);
+        wish.ifPresent(t -> {
+            double x = t.at();
             pencil.around(Pencil.circle(new Point(x, foot), SIGN), Pen.RING);
-            boolean near = least(now).isPresent() && nearWish(now, least(now).getAsDouble());
-            // Beside its sign on the side away from the line of the least.
-            boolean toLeft = near && at(least(now).getAsDouble()) > x;
-            Point place = near ? new Point(toLeft ? x - 2.4 : x + 2.4, foot + 0.9) : new Point(x, foot + 4.2);
-            Anchor anchor = near ? toLeft ? Anchor.END : Anchor.START : Anchor.MIDDLE;
-            pencil.write(words.of("report.card.wish"), place, 2.4, anchor, 0, false, Tone.DARK);
+            // Beside its sign on the side away from the line of the least, as far as there is paper.
+            boolean toLeft = near && (least.get().at() > x || x + 2.4 + t.wide() > WIDTH);
+            Point beside = new Point(toLeft ? x - 2.4 : x + 2.4, foot + 0.9);
+            Anchor side = toLeft ? Anchor.END : Anchor.START;
+            write(pencil, t.words(), near ? beside : new Point(t.middle(), foot + 4.2), near ? side : Anchor.MIDDLE);
         });
+        Told none = told("none", OptionalDouble.of(0)).orElseThrow();
+        if (least.stream().noneMatch(none::meets) && wish.stream().noneMatch(none::meets)) {
+            write(pencil, none.words(), new Point(none.at(), foot + 2.6), Anchor.MIDDLE);
+        }
+    }
+
+    private static void write(Pencil pencil, String text, Point at, Anchor anchor) {
+        pencil.write(text, at, SMALL, anchor, 0, false, Tone.DARK);
+    }
+
+    /** A place on the scale with its figure, so that the bars can be read without the sentence above them. */
+    private Optional<Told> told(String name, OptionalDouble ease) {
+        return ease.stream()
+                .mapToObj(mm -> {
+                    String said = words.of("report.card." + name, Map.of(name, mm));
+                    return new Told(said, at(mm), Lettering.of(false).width(said, SMALL));
+                })
+                .findFirst();
+    }
+
+    /**
+     * What is said of a place on the scale.
+     *
+     * @param at   where it is, mm
+     * @param wide how wide its words are
+     */
+    private record Told(String words, double at, double wide) {
+        /** Of its words, below the place as far as there is paper. */
+        double middle() {
+            return Math.min(at, WIDTH - wide / 2);
+        }
+
+        boolean meets(Told other) {
+            return Math.abs(middle() - other.middle()) < (wide + other.wide) / 2 + 1.5;
+        }
     }
 
     /** The sign of the ease there is, as it stands on the bars of the window. */
@@ -143,11 +180,6 @@ final class LevelCard {
                 middle.plus(new Point(SIGN, 0)),
                 middle.plus(new Point(0, 1.5 * SIGN)),
                 middle.plus(new Point(-SIGN, 0))));
-    }
-
-    /** Whether the words for the two would stand in each other's way. */
-    private boolean nearWish(EaseLine line, double least) {
-        return line.wish().isPresent() && Math.abs(at(line.wish().getAsDouble()) - at(least)) < 12;
     }
 
     private void bar(Pencil pencil, double ease, double top, Tone tone) {
@@ -165,26 +197,45 @@ final class LevelCard {
         return line.minimums().stream().mapToDouble(Minimum::low).min();
     }
 
-    /** What the marks of a card mean, as a small picture of each. */
-    static Figure key(Words words) {
+    /** What the marks of a card mean, as a small picture of each, and how large the rings are drawn. */
+    private Figure key() {
         Pencil pencil = new Pencil();
         double x = 3;
+        double second = 3 + ROW;
         pencil.fill(Pencil.circle(new Point(x, 3), 2), Tone.LIGHT);
-        pencil.fill(diamond(new Point(x, 7.4)), Tone.BLACK);
+        pencil.fill(diamond(new Point(x, second)), Tone.BLACK);
         x = column(pencil, words.of("report.key.body"), words.of("report.key.ease"), x);
         pencil.around(Pencil.circle(new Point(x, 3), 2.4), Pen.EDGE);
-        pencil.around(Pencil.circle(new Point(x, 7.4), SIGN), Pen.RING);
+        pencil.around(Pencil.circle(new Point(x, second), SIGN), Pen.RING);
         x = column(pencil, words.of("report.key.garment"), words.of("report.key.wish"), x);
         pencil.around(Pencil.circle(new Point(x, 3), 2.4), Pen.GHOST);
-        pencil.line(x, 5.4, x, 9.4, Pen.GHOST);
-        column(pencil, words.of("report.key.before"), words.of("report.key.least"), x);
-        return new Figure(pencil.picture(), WIDTH, 9.6, "", words.of("report.key.words"));
+        pencil.line(x, second - 2, x, second + 2, Pen.GHOST);
+        String last = words.of("report.key.before");
+        column(pencil, last, words.of("report.key.least"), x);
+        String scale = scale(pencil, x + 4 + Lettering.of(false).width(last, 2.8) + 10, 3);
+        return new Figure(
+                pencil.picture(), WIDTH, second + 2.4, "", words.of("report.key.words", Map.of("scale", scale)));
+    }
+
+    /** A length as it is in the rings; gives what stands beside it. */
+    private String scale(Pencil pencil, double x, double y) {
+        double one = RING * 2 * Math.PI / largest;
+        double length = words.unit() == LengthUnit.INCH ? 4 * LengthUnit.INCH.mm() : 100;
+        while (length * one > RING) {
+            length /= 2;
+        }
+        double end = x + length * one;
+        pencil.line(x, y, end, y, Pen.EDGE);
+        pencil.line(x, y - 1, x, y + 1, Pen.EDGE).line(end, y - 1, end, y + 1, Pen.EDGE);
+        String said = words.of("report.key.scale", Map.of("length", length));
+        pencil.write(said, end + 2, y + 1, 2.8, Tone.DARK);
+        return said;
     }
 
     /** Writes beside two signs, one below the other, what they mean; gives where the signs of the next column stand. */
     private static double column(Pencil pencil, String upper, String lower, double sign) {
         double x = sign + 4;
-        pencil.write(upper, x, 4, 2.8, Tone.DARK).write(lower, x, 8.4, 2.8, Tone.DARK);
+        pencil.write(upper, x, 4, 2.8, Tone.DARK).write(lower, x, 4 + ROW, 2.8, Tone.DARK);
         Lettering face = Lettering.of(false);
         return x + Math.max(face.width(upper, 2.8), face.width(lower, 2.8)) + 10;
     }

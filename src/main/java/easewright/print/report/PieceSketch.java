@@ -118,13 +118,18 @@ final class PieceSketch {
             }
             Optional<LevelWidth> old =
                     before.measures().piece(then(measures.pieceId())).flatMap(p -> p.level(width.level()));
-            String text = width(old.filter(o -> Math.abs(o.net() - width.net()) >= 0.05), width);
+            String text = width(old.filter(o -> isShownOther(o.net(), width.net())), width);
             said.append("; ").append(text);
             List<Curve> runs = width.cloth(measures.stitch()).stream()
                     .map(run -> run.transformed(small))
                     .toList();
             dimension(pencil, runs, text, lines, paper);
         }
+    }
+
+    /** What a tape does not tell apart is told once. */
+    private boolean isShownOther(double was, double is) {
+        return !words.length(was).equals(words.length(is));
     }
 
     /** How wide the piece is and how often that counts, as the table says it; and what it was where that was another width. */

@@ -118,7 +118,6 @@ public record ReportContent(String title, String byline, List<Part> parts, Repor
             parts.add(new Heading(words.of("report.ease")));
             List<EaseLine> old = before.map(b -> b.sheet().lines()).orElse(List.of());
             List<Figure> cards = new ArrayList<>(LevelCard.of(old, now, words));
-            cards.add(LevelCard.key(words));
             parts.add(new Figures(cards));
             parts.add(before.isPresent() ? easeRows.compared(old, now) : easeRows.plain(now));
             StillMissing.of(after.pattern(), after.sheet(), words)
@@ -172,10 +171,12 @@ public record ReportContent(String title, String byline, List<Part> parts, Repor
             List<List<String>> rows = new ArrayList<>();
             for (MateWalk walk : sewn) {
                 Optional<MateWalk> old = before.measures().before(walk);
+                Words.Sides now = sides(walk);
+                Optional<Words.Sides> was = old.map(this::sides);
                 rows.add(List.of(
                         easeText.title(walk),
-                        fromTo(old.map(MateWalk::first), walk.first()),
-                        fromTo(old.map(MateWalk::second), walk.second()),
+                        fromTo(was.map(Words.Sides::first), now.first()),
+                        fromTo(was.map(Words.Sides::second), now.second()),
                         words.length(walk.mate().declaredEase()),
                         old.map(w -> Misfit.of(w, words)).orElse(EaseRows.NONE),
                         Misfit.of(walk, words)));
@@ -184,10 +185,15 @@ public record ReportContent(String title, String byline, List<Part> parts, Repor
             parts.add(new Paragraph(words.of("report.care"), true));
         }
 
-        private String fromTo(Optional<Double> from, double to) {
-            return from.filter(f -> Math.abs(f - to) >= 0.05)
+        /** As they are told of the seam in the window. */
+        private Words.Sides sides(MateWalk walk) {
+            return words.sides(walk.first(), walk.second(), walk.mate().declaredEase());
+        }
+
+        private String fromTo(Optional<String> from, String to) {
+            return from.filter(f -> !f.equals(to))
                     .map(f -> words.of("report.from-to", Map.of("from", f, "to", to)))
-                    .orElse(words.length(to));
+                    .orElse(to);
         }
 
         /** As which garment, since only tables for that were asked. */

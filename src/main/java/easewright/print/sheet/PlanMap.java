@@ -95,10 +95,16 @@ final class PlanMap {
             Box area = shrunk(grid.area(tile), small);
             double size = Math.min(5.5, Math.min(area.width(), area.height()) / 3);
             String number = String.valueOf(joins.number(tile));
-            double left = area.minX() + size * 0.3;
-            pencil.writeBold(number, left, area.minY() + size * 1.15, size, Tone.MID);
+            // Inside of what is glued below the sheet before it, and on white: what is drawn on the pieces does not
+            // cross it.
+            Box own = shrunk(grid.own(tile), small);
+            double left = Math.max(area.minX(), own.minX()) + size * 0.4;
+            double base = Math.max(area.minY(), own.minY()) + size * 1.25;
             double wide = Lettering.of(true).width(number, size);
-            taken.add(new Box(left, area.minY() + size * 0.3, left + wide, area.minY() + size * 1.2));
+            Box ground = new Box(left, base - size * 0.8, left + wide, base).grown(size * 0.2);
+            pencil.fill(ground, Tone.WHITE);
+            pencil.writeBold(number, left, base, size, Tone.MID);
+            taken.add(ground);
             double letter = Math.min(3, size / 2);
             Point drop = new Point(0, letter * 0.35);
             joins.right(tile)

@@ -129,4 +129,39 @@ class NotesTest {
                 .map(w -> w.substring(0, w.indexOf(". ") + 1))
                 .toList();
     }
+
+    /** What is put right on the page True counts there, and among the notes no more. */
+    @Test
+    void aSeamThatIsPutRightElsewhereCountsThere() throws Exception {
+        Path file = Path.of("sample-pieces/skirt.svg");
+        Session session = new Session(LengthUnit.CM, false);
+        session.open(Opened.of(new OpenFile(SvgFile.read(file), Optional.of(file), "skirt.svg")));
+        session.chooseLevel("waist");
+        session.want(session.desk().wanted().orElseThrow().withAmount(10));
+        Desk tried = session.desk();
+        long before = Notes.open(tried, Optional.of(TrueWork.of(tried.untried())));
+        assertThat(Notes.count(tried, Optional.of(TrueWork.of(tried.untried()))))
+                .as("nothing is offered of what is only tried")
+                .isEqualTo(Notes.count(tried))
+                .isPositive();
+        session.keep();
+        Desk desk = session.desk();
+        TrueWork work = TrueWork.of(desk);
+        assertThat(work.offers()).extracting(FollowUp::seam).contains("waistband");
+        assertThat(Notes.open(desk, Optional.of(work)))
+                .isEqualTo(work.offers().size() + work.places().size())
+                .isGreaterThan(before);
+        assertThat(Notes.count(desk, Optional.of(work))).isEqualTo(Notes.count(desk) - 1);
+        assertThat(Notes.open(desk, Optional.empty()))
+                .as("no other number while it is looked for")
+                .isEqualTo(Notes.open(desk, Optional.of(work)));
+        // A way out is tried: there is less to be done as long as it stands.
+        session.tryOut(work.offers().stream()
+                .filter(o -> o.seam().equals("waistband"))
+                .findFirst()
+                .orElseThrow()
+                .presses()
+                .get(0));
+        assertThat(Notes.open(session.desk(), Optional.of(work))).isLessThan(Notes.open(desk, Optional.of(work)));
+    }
 }

@@ -107,8 +107,8 @@ class LeftAndRightReportTest {
                 java.util.Map.of("first", 615.56, "second", 617.71, "ease.signed", 0.0, "drift.signed", -2.15));
         assertThat(shown.replace('\u00a0', ' ')).isEqualTo("\u22120.21 cm");
         assertThat(words.signedFigure(words.off(615.56, 617.71, 0))).isEqualTo("\u22120.21");
-        assertThat(words.compared(615.56)).isEqualTo("61.56");
-        assertThat(words.compared(617.71)).isEqualTo("61.77");
+        assertThat(words.sides(615.56, 617.71, 0))
+                .isEqualTo(new Words.Sides("61.56\u00a0cm", "61.77\u00a0cm", "0\u00a0cm", "\u22120.21\u00a0cm"));
     }
 
     /** What moved by less than any figure shows is not marked, and of a side of which only the end moved only the end. */

@@ -7,6 +7,7 @@ import easewright.alter.Refusal;
 import easewright.alter.SeamChange;
 import easewright.ease.EaseLine;
 import easewright.ease.EaseTables;
+import easewright.geom.Box;
 import easewright.geom.Segment;
 import easewright.pattern.Body;
 import easewright.pattern.BodyMeasure;
@@ -145,7 +146,7 @@ class ReportTest {
                     .contains("ease 5 cm \u2192 7.4 cm")
                     .contains("hip: +2.4 cm all round")
                     .contains("hip 2 \u00d7 27 cm \u2192 27.6 cm")
-                    .contains("61.59 cm \u2192 61.71 cm")
+                    .contains("61.6 cm \u2192 61.7 cm")
                     .contains("Waistband: the whole piece")
                     .contains("of cloth 140 cm wide")
                     .contains("Cords")
@@ -279,7 +280,74 @@ class ReportTest {
                 .findFirst()
                 .orElseThrow();
         assertThat((ring - zero) / (diamond - zero)).isCloseTo(5.0 / 9, within(1e-4));
-        assertThat(LevelCard.key(Words.english(LengthUnit.CM)).words()).contains("diamond at the ease now");
+    }
+
+    private static Box around(List<Segment> run) {
+        return Box.around(run.stream().map(Segment::start).toList());
+    }
+
+    private static List<String> written(Part.Figure figure) {
+        return figure.picture().marks().stream()
+                .filter(Mark.Writing.class::isInstance)
+                .map(m -> ((Mark.Writing) m).text().replace('\u00a0', ' '))
+                .toList();
+    }
+
+    /** The places on the bars have their figures, and the rings a length to hold against them. */
+    @Test
+    void theBarsAndTheRingsSayHowLargeTheyAre() {
+        Reading after = Reading.of(wider(sample("skirt"), 40), EaseTables.standard());
+        List<EaseLine> lines = after.sheet().lines();
+        List<Part.Figure> cards = LevelCard.of(List.of(), lines, Words.english(LengthUnit.CM));
+        assertThat(cards).hasSize(lines.size() + 1);
+        assertThat(written(cards.get(lines.size() - 1)))
+                .contains("wish 5 cm", "0")
+                .anyMatch(t -> t.startsWith("least "));
+        Part.Figure key = cards.get(lines.size());
+        assertThat(written(key)).contains("10 cm across the rings");
+        assertThat(key.words()).contains("diamond at the ease now", "10\u00a0cm across the rings");
+        double largest = lines.stream().mapToDouble(EaseLine::finished).max().orElseThrow();
+        double ring = cards.stream()
+                .limit(lines.size())
+                .flatMap(c -> c.picture().marks().stream())
+                .filter(m -> m instanceof Mark.Stroke s
+                        && s.pen() == Pen.EDGE
+                        && s.run().size() > 1)
+                .map(m -> around(((Mark.Stroke) m).run()))
+                .filter(box -> Math.abs(box.width() - box.height()) < 0.1)
+                .mapToDouble(Box::width)
+                .max()
+                .orElseThrow();
+        double bar = key.picture().marks().stream()
+                .filter(m -> m instanceof Mark.Stroke s
+                        && s.pen() == Pen.EDGE
+                        && s.run().size() == 1)
+                .map(m -> ((Mark.Stroke) m).run().get(0))
+                .mapToDouble(s -> Math.abs(s.end().x() - s.start().x()))
+                .max()
+                .orElseThrow();
+        assertThat(bar / ring).isCloseTo(100 / (largest / Math.PI), within(0.01));
+    }
+
+    /** Signs that touch are read as one. */
+    @Test
+    void theRowsOfTheLegendStandApart() {
+        List<EaseLine> lines =
+                Reading.of(sample("skirt"), EaseTables.standard()).sheet().lines();
+        Part.Figure key =
+                LevelCard.of(List.of(), lines, Words.english(LengthUnit.CM)).get(lines.size());
+        List<Box> signs = key.picture().marks().stream()
+                .filter(m -> !(m instanceof Mark.Writing))
+                .map(m -> m instanceof Mark.Fill f ? f.loop() : ((Mark.Stroke) m).run())
+                .filter(run -> run.size() > 1)
+                .map(run -> around(run))
+                .toList();
+        assertThat(signs).hasSizeGreaterThan(4);
+        for (Box one : signs) {
+            assertThat(signs)
+                    .filteredOn(o -> o != one)
+                    .noneMatch(o -> o.grown(0.6).overlaps(one));
+        }
     }
 
     private static double middle(List<Segment> around) {

@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import easewright.geom.Box;
 import easewright.geom.Point;
+import easewright.geom.Segment;
 import easewright.print.ink.Lettering;
 import easewright.print.ink.Mark;
 import easewright.print.ink.Pencil;
+import easewright.print.ink.Tone;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -108,5 +110,47 @@ class MapNamesTest {
         Box piece = new Box(10, 10, 60, 90);
         Mark.Writing name = written("Front", piece, List.of(), List.of());
         assertThat(name.at().distance(piece.centre())).isLessThan(5);
+    }
+
+    /** The numbers of the sheets stand on a ground of their own, on which nothing is drawn. */
+    @Test
+    void noLineCrossesTheNumberOfASheet() throws Exception {
+        for (String sample : List.of("skirt", "trousers", "bodice")) {
+            PrintJob.Prints prints = Prints.of(Prints.sample(sample), Prints.on(Paper.A4));
+            List<Mark> marks = prints.leaves().get(0).layers().get(0).picture().marks();
+            List<Integer> numbers = new ArrayList<>();
+            for (int i = 0; i < marks.size(); i++) {
+                if (marks.get(i) instanceof Mark.Writing w
+                        && w.tone() == Tone.MID
+                        && w.text().matches("[0-9]+")) {
+                    numbers.add(i);
+                }
+            }
+            assertThat(numbers).as(sample).hasSizeGreaterThan(5);
+            for (int at : numbers) {
+                Mark.Writing number = (Mark.Writing) marks.get(at);
+                double wide = Lettering.of(true).width(number.text(), number.size());
+                Box letters = Box.around(List.of(
+                        number.at().minus(new Point(0, number.size() * 0.72)),
+                        number.at().plus(new Point(wide, 0))));
+                assertThat(marks.get(at - 1)).as(number.text()).isInstanceOf(Mark.Fill.class);
+                Mark.Fill ground = (Mark.Fill) marks.get(at - 1);
+                assertThat(ground.tone()).isEqualTo(Tone.WHITE);
+                Box box = Box.around(ground.loop().stream().map(Segment::start).toList());
+                assertThat(box.minX() <= letters.minX()
+                                && box.maxX() >= letters.maxX()
+                                && box.minY() <= letters.minY()
+                                && box.maxY() >= letters.maxY())
+                        .as("%s on %s", letters, box)
+                        .isTrue();
+                assertThat(marks.subList(at, marks.size()))
+                        .as("what is drawn later")
+                        .filteredOn(Mark.Stroke.class::isInstance)
+                        .noneMatch(m -> ((Mark.Stroke) m)
+                                .run().stream()
+                                        .anyMatch(s -> Box.around(List.of(s.start(), s.end()))
+                                                .overlaps(box)));
+            }
+        }
     }
 }
