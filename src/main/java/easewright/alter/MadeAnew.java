@@ -33,9 +33,18 @@ final class MadeAnew {
             Set.of(SpreadSlashes.METHOD, HingedSlash.METHOD, ParallelSlash.METHOD, Lengthen.METHOD, EdgeLength.METHOD);
 
     private final Pattern now;
+    private final LevelsSince since;
 
     MadeAnew(Pattern now) {
+        this(now, LevelsSince.START);
+    }
+
+    /**
+     * @param since which levels the changes did not know of
+     */
+    MadeAnew(Pattern now, LevelsSince since) {
         this.now = now;
+        this.since = since;
     }
 
     /**
@@ -46,12 +55,12 @@ final class MadeAnew {
     Optional<Pattern> to(int kept) {
         return fromDrawn(kept).or(() -> {
             Pattern unknown = Retrace.linesUnknown(now);
-            return unknown.equals(now) ? Optional.empty() : new MadeAnew(unknown).fromDrawn(kept);
+            return unknown.equals(now) ? Optional.empty() : new MadeAnew(unknown, since).fromDrawn(kept);
         });
     }
 
     private Optional<Pattern> fromDrawn(int kept) {
-        Pattern drawn = Retrace.roughly(now);
+        Pattern drawn = Retrace.roughly(now, since);
         return to(
                         kept,
                         drawn.withPieces(
@@ -64,8 +73,8 @@ final class MadeAnew {
         Pattern drawn = guess;
         try {
             for (int i = 0; i < ROUNDS; i++) {
-                Pattern first = forward(drawn, changes.subList(0, kept));
-                Pattern again = forward(first, changes.subList(kept, changes.size()));
+                Pattern first = since.forward(drawn, changes, 0, kept);
+                Pattern again = since.forward(first, changes, kept, changes.size());
                 if (!sameIds(again)) {
                     return Optional.empty();
                 }

@@ -49,14 +49,17 @@ public final class Replay {
             kept++;
         }
         boolean same = kept == wanted.size() && kept == pattern.changes().size();
-        Pattern now = same ? pattern : before(kept);
+        Retrace.Way way = same ? new Retrace.Way(pattern, LevelsSince.START) : before(kept);
+        Pattern now = way.back();
         Map<String, String> given = given(now, kept);
         List<Step> anew = wanted.subList(kept, wanted.size()).stream()
                 .map(note -> new Step(note, true))
                 .toList();
+        List<Integer> earlier = LevelsSince.earlier(pattern.changes(), wanted, kept);
         List<Boolean> does = new ArrayList<>(Collections.nCopies(kept, true));
         for (OneChange change : OneChange.course(anew)) {
-            now = RejoinedNames.called(RejoinedNames.asNow(applied(now, change, does), pattern), given, false);
+            Pattern made = applied(now, change, does, way.since(), earlier.get(does.size() - kept));
+            now = RejoinedNames.called(RejoinedNames.asNow(made, pattern), given, false);
         }
         return RejoinedNames.called(now, given, true).withAside(Step.aside(without(course, does)));
     }
@@ -74,14 +77,17 @@ public final class Replay {
     /**
      * Of several sizes that refuse the one is told that bears least.
      *
-     * @param does is told of each step whether it does anything
+     * @param does    is told of each step whether it does anything
+     * @param since   which levels it may not know of
+     * @param earlier how many changes had been made before it
      */
-    private static Pattern applied(Pattern pattern, OneChange change, List<Boolean> does) throws StepRefused {
+    private static Pattern applied(
+            Pattern pattern, OneChange change, List<Boolean> does, LevelsSince since, int earlier) throws StepRefused {
         Pattern now = pattern;
         Optional<StepRefused> refused = Optional.empty();
         for (Step step : change.steps()) {
             try {
-                Pattern next = Ways.from(step.note()).apply(now).pattern();
+                Pattern next = since.made(now, Ways.from(step.note()), earlier);
                 does.add(next.changes().size() > now.changes().size());
                 now = next;
             } catch (Refusal refusal) {
@@ -110,10 +116,10 @@ public final class Replay {
     }
 
     /** The present pattern with only its first changes made. */
-    private Pattern before(int kept) throws StepRefused {
+    private Retrace.Way before(int kept) throws StepRefused {
         Pattern bare = pattern.withAside(List.of());
         if (kept == bare.changes().size()) {
-            return bare;
+            return asMade(bare);
         }
         List<ChangeNote> prefix = bare.changes().subList(0, kept);
         List<Optional<Piece>> exact = new ArrayList<>();
@@ -128,25 +134,31 @@ public final class Replay {
             }
             Optional<Pattern> whole = whole(then, bare, kept);
             if (whole.isPresent()) {
-                return bare.withPieces(whole.get().pieces())
+                return asMade(bare.withPieces(whole.get().pieces())
                         .withMates(whole.get().mates())
-                        .withChanges(prefix);
+                        .withChanges(prefix));
             }
             if (sameIds(then, bare) && matches(then, bare, kept, exact)) {
-                return bare.withPieces(exact.stream().flatMap(Optional::stream).toList())
-                        .withChanges(prefix);
+                return asMade(
+                        bare.withPieces(exact.stream().flatMap(Optional::stream).toList())
+                                .withChanges(prefix));
             }
         }
         return retraced(bare, kept, exact);
     }
 
-    private Pattern retraced(Pattern bare, int kept, List<Optional<Piece>> exact) throws StepRefused {
+    private static Retrace.Way asMade(Pattern then) {
+        return new Retrace.Way(then, LevelsSince.START);
+    }
+
+    private Retrace.Way retraced(Pattern bare, int kept, List<Optional<Piece>> exact) throws StepRefused {
         try {
             return joined(bare, kept, exact);
         } catch (StepRefused refused) {
             // What was changed on both sides before they were parted can be taken back once they are one again.
             int parting = lastOnOneSide(bare);
-            Pattern whole = parting > kept ? new Replay(bare, known).before(parting) : bare;
+            Pattern whole =
+                    parting > kept ? new Replay(bare, known).before(parting).back() : bare;
             if (sameIds(whole, bare)) {
                 throw refused;
             }
@@ -163,14 +175,15 @@ public final class Replay {
         return last;
     }
 
-    private static Pattern joined(Pattern bare, int kept, List<Optional<Piece>> exact) throws StepRefused {
-        Pattern back = retraced(bare, kept);
+    private static Retrace.Way joined(Pattern bare, int kept, List<Optional<Piece>> exact) throws StepRefused {
+        Retrace.Way way = retraced(bare, kept);
+        Pattern back = way.back();
         List<Piece> pieces = new ArrayList<>();
         for (int i = 0; i < back.pieces().size(); i++) {
             pieces.add(exact.get(i).orElse(back.pieces().get(i)));
         }
         List<ChangeNote> later = bare.changes().subList(kept, bare.changes().size());
-        return new Rejoined(bare, later).of(back.withPieces(pieces));
+        return new Retrace.Way(new Rejoined(bare, later).of(back.withPieces(pieces)), way.since());
     }
 
     /**
@@ -236,17 +249,21 @@ public final class Replay {
     }
 
     /** Back along the changes, and forward again to prove that this was the way it came. */
-    private static Pattern retraced(Pattern now, int kept) throws StepRefused {
-        try {
-            Pattern back = Retrace.to(now, kept);
-            Pattern again = forward(back, now.changes(), kept);
-            if (!new MadeAnew(now).same(again)) {
-                throw Refusal.of("change-one-way")
-                        .with("method", now.changes().get(kept).method());
-            }
-            return back;
-        } catch (Refusal refusal) {
-            throw new StepRefused(now.changes().get(kept), refusal);
+    private static Retrace.Way retraced(Pattern now, int kept) throws StepRefused {
+        Optional<Retrace.Way> proved = Retrace.proved(now, kept);
+        if (proved.isPresent()) {
+            return proved.get();
         }
+        throw new StepRefused(inTheWay(now, kept), Refusal.of("change-one-way"));
+    }
+
+    /** The first change that cannot be taken back so that those behind it still come to what is now. */
+    private static ChangeNote inTheWay(Pattern now, int kept) {
+        List<ChangeNote> changes = now.changes();
+        int back = changes.size();
+        while (back - 1 > kept && Retrace.isProved(now, back - 1)) {
+            back--;
+        }
+        return changes.get(back - 1);
     }
 }

@@ -28,15 +28,55 @@ public final class Retrace {
         if (kept == pattern.changes().size()) {
             return kept > 0 ? pattern : drawn(pattern, pattern);
         }
-        Optional<Pattern> anew = new MadeAnew(pattern).to(kept);
-        return anew.isPresent() ? anew.get() : byOpposites(pattern, kept);
+        Optional<Way> proved = proved(pattern, kept);
+        return proved.isPresent() ? proved.get().back() : to(pattern, kept, LevelsSince.START);
     }
 
-    private static Pattern byOpposites(Pattern pattern, int kept) throws Refusal {
+    /**
+     * A way back that leads again to what is now.
+     *
+     * @param back  the pattern with only its first changes made
+     * @param since which levels the changes taken back did not know of
+     */
+    record Way(Pattern back, LevelsSince since) {}
+
+    /** Empty where none is found. */
+    static Optional<Way> proved(Pattern pattern, int kept) {
+        for (LevelsSince since : LevelsSince.candidates(pattern)) {
+            Optional<Way> way = proved(pattern, kept, since);
+            if (way.isPresent()) {
+                return way;
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Whether there is one if all levels were there from the start. */
+    static boolean isProved(Pattern pattern, int kept) {
+        return proved(pattern, kept, LevelsSince.START).isPresent();
+    }
+
+    private static Optional<Way> proved(Pattern pattern, int kept, LevelsSince since) {
+        try {
+            Pattern back = to(pattern, kept, since);
+            List<ChangeNote> changes = pattern.changes();
+            boolean leads = new MadeAnew(pattern, since).same(since.forward(back, changes, kept, changes.size()));
+            return leads ? Optional.of(new Way(back, since)) : Optional.empty();
+        } catch (Refusal | IllegalArgumentException notSo) {
+            return Optional.empty();
+        }
+    }
+
+    private static Pattern to(Pattern pattern, int kept, LevelsSince since) throws Refusal {
+        Optional<Pattern> anew = new MadeAnew(pattern, since).to(kept);
+        return anew.isPresent() ? anew.get() : byOpposites(pattern, kept, since);
+    }
+
+    private static Pattern byOpposites(Pattern pattern, int kept, LevelsSince since) throws Refusal {
         Pattern now = pattern;
         List<ChangeNote> changes = pattern.changes();
         for (int i = changes.size() - 1; i >= kept; i--) {
-            now = Ways.from(opposite(changes.get(i))).apply(now).pattern();
+            now = since.made(now, Ways.from(opposite(changes.get(i))), i);
         }
         now = now.withChanges(changes.subList(0, kept));
         return kept > 0 ? known(pattern, now) : drawn(pattern, now);
@@ -46,11 +86,11 @@ public final class Retrace {
      * The pattern as it was drawn, with marks where the opposites bring them: changes that cannot be taken back are
      * passed over, so that marks may lie off. The outlines are exact.
      */
-    static Pattern roughly(Pattern pattern) {
+    static Pattern roughly(Pattern pattern, LevelsSince since) {
         Pattern now = pattern;
         for (int i = pattern.changes().size() - 1; i >= 0; i--) {
             try {
-                now = Ways.from(opposite(pattern.changes().get(i))).apply(now).pattern();
+                now = since.made(now, Ways.from(opposite(pattern.changes().get(i))), i);
             } catch (Refusal leftAsItIs) {
                 continue;
             }
@@ -95,10 +135,7 @@ public final class Retrace {
     }
 
     private static ChangeNote opposite(ChangeNote note) throws Refusal {
-        return Ways.from(note)
-                .opposite()
-                .map(Alteration::note)
-                .orElseThrow(() -> Refusal.of("change-one-way").with("method", note.method()));
+        return Ways.from(note).opposite().map(Alteration::note).orElseThrow(() -> Refusal.of("change-one-way"));
     }
 
     private static Piece asDrawn(Piece piece) {

@@ -104,6 +104,10 @@ public record Course(List<OneChange> changes, List<Line> lines) {
     /** Why a list was not made, in words, for the line that was worked on. */
     public String refused(StepRefused refused, List<Step> wanted, int worked, Desk desk) {
         Words words = desk.words();
+        if (refused.why().code().equals("change-one-way")) {
+            String way = new ChangeWords(words).brief(refused.note(), desk.pattern());
+            return words.of("editor.changes.refused-one-way", Map.of("which", way));
+        }
         String why = words.problem(refused.why().code(), refused.why().values());
         OneChange change = changes.get(worked);
         List<OneChange> otherwise = OneChange.course(wanted);

@@ -4,6 +4,7 @@ import easewright.editor.model.Course;
 import easewright.text.LengthUnit;
 import easewright.text.Words;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
@@ -33,6 +34,7 @@ final class ChangeRowView extends VBox {
     private final Label sign = new Label();
     private final HBox doings = new HBox(BESIDE);
     private final boolean hasAmount;
+    private Optional<LengthField> typed = Optional.empty();
     private final String off;
 
     /** What the row asks of the list. */
@@ -116,6 +118,7 @@ final class ChangeRowView extends VBox {
 
     private LengthField amount(int step, Course.Line line, Words words, Asked asked, Label wrong) {
         LengthField amount = LengthField.refusing(wrong, mm -> asked.amount(step, required(mm)));
+        typed = Optional.of(amount);
         amount.setId("change-amount-" + step);
         amount.setPrefWidth(104);
         // The way out of a refused amount goes with it; that of another wish stands below its reason.
@@ -144,6 +147,11 @@ final class ChangeRowView extends VBox {
         button.setAccessibleText(words.of(key, named));
         Hints.on(button, words.of(key + ".hint"));
         return button;
+    }
+
+    /** An amount that was refused gives way, with its reason, to a new wish: the reason would soon stand there twice. */
+    void forgetRefused() {
+        typed.filter(CheckedField::isWrong).ifPresent(CheckedField::forget);
     }
 
     /** Says why the last wish for this change was not fulfilled; an empty text takes it away. The row shows what is. */

@@ -100,6 +100,7 @@ public final class ChangesPanel extends SheetPage {
 
     /** Asks for the list as wanted; where that cannot be, the line worked on says why and all stays as it was. */
     private void recast(int worked, List<Step> wanted) {
+        rows.forEach(ChangeRowView::forgetRefused);
         String why = why(worked, wanted);
         if (!why.isEmpty()) {
             rows.get(worked).complain(why);
@@ -159,6 +160,8 @@ public final class ChangesPanel extends SheetPage {
         @Override
         public String amount(int step, double mm) {
             switching.catchUp();
+            ChangeRowView own = rows.get(step);
+            rows.stream().filter(row -> row != own).forEach(ChangeRowView::forgetRefused);
             return session.desk().words().shown(mm) == 0 ? nothing(step) : why(step, shown.withAmount(step, mm));
         }
 
