@@ -6,11 +6,13 @@ import easewright.geom.Line;
 import easewright.geom.Nearest;
 import easewright.geom.Point;
 import easewright.geom.Segment;
+import easewright.pattern.Dart;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /** The lines drawn along with an outline, after runs of it were drawn anew. */
 final class Riders {
@@ -31,13 +33,11 @@ final class Riders {
     List<Stroke> strokes(Beside beside) {
         List<Stroke> strokes = new ArrayList<>();
         for (Rider rider : drawn.riders()) {
-            if (rider.kind() == Rider.Kind.INNER) {
-                continue;
-            }
             Optional<List<Segment>> anew = rider.kind() == Rider.Kind.PARALLEL && CutTruer.isClosed(rider.segments())
                     ? beside.anew(rider.segments())
                     : Optional.empty();
-            List<Segment> after = anew.orElseGet(() -> carried(rider.segments()));
+            UnaryOperator<Point> way = rider.kind() == Rider.Kind.INNER ? this::withMouth : this::carried;
+            List<Segment> after = anew.orElseGet(() -> carried(rider.segments(), way));
             if (!after.equals(rider.segments())) {
                 strokes.add(new CutStroke(drawn.id(), rider.id(), rider.segments(), after));
             }
@@ -45,11 +45,11 @@ final class Riders {
         return strokes;
     }
 
-    private List<Segment> carried(List<Segment> segments) {
+    private static List<Segment> carried(List<Segment> segments, UnaryOperator<Point> way) {
         List<Segment> all = new ArrayList<>();
         for (Segment s : segments) {
-            Point start = carried(s.start());
-            Point end = carried(s.end());
+            Point start = way.apply(s.start());
+            Point end = way.apply(s.end());
             if (start.equals(s.start()) && end.equals(s.end())) {
                 all.add(s);
             } else if (s instanceof Cubic c) {
@@ -60,6 +60,29 @@ final class Riders {
             }
         }
         return all;
+    }
+
+    /** The leg of a dart drawn within the piece goes with its end of the mouth; nothing else there moves. */
+    private Point withMouth(Point p) {
+        for (Dart dart : drawn.darts()) {
+            for (Point mouth : List.of(dart.mouth1(), dart.mouth2())) {
+                Optional<Point> to = p.distance(mouth) <= Shift.ON_OUTLINE ? moved(mouth) : Optional.empty();
+                if (to.isPresent()) {
+                    return p.plus(to.get().minus(mouth));
+                }
+            }
+        }
+        return p;
+    }
+
+    /** Where a mark goes that lies on a run drawn anew; empty where it stays. */
+    private Optional<Point> moved(Point mark) {
+        return runs.stream()
+                .filter(RunStroke.class::isInstance)
+                .flatMap(s -> ((RunStroke) s).marks().stream())
+                .filter(m -> m.from().distance(mark) < 1e-6)
+                .map(RunStroke.Mark::to)
+                .findFirst();
     }
 
     /** With the place of the outline nearest to it, if that is on a run drawn anew. */

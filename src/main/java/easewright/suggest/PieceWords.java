@@ -1,5 +1,6 @@
 package easewright.suggest;
 
+import easewright.geom.Box;
 import easewright.geom.Point;
 import easewright.pattern.Caption;
 import easewright.pattern.Pattern;
@@ -13,8 +14,11 @@ import java.util.Optional;
 
 /** Which words are written on which piece. */
 final class PieceWords {
-    /** Words beside a small piece belong to it if no other is as near, mm. */
-    private static final double BESIDE = 25;
+    /**
+     * Words beside a piece belong to it if no other is as near: so far away at most, as a part of the way across all that is
+     * drawn. In mm a piece would lose its name when the scale is set.
+     */
+    private static final double BESIDE = 0.03;
 
     /** The largest size of a piece has at most so many times the area of the smallest. */
     private static final double MOST_GRADED = 2.5;
@@ -35,11 +39,12 @@ final class PieceWords {
                 outside.add(caption);
             }
         }
+        double beside = BESIDE * across(sheet.pattern());
         for (Caption caption : outside) {
             Optional<Piece> nearest = nearest(sheet.pattern(), caption.middle());
             boolean takes = nearest.isPresent()
                     && words.on(nearest.get()).isEmpty()
-                    && nearest.get().outline().nearest(caption.middle()).distance() <= BESIDE + caption.height();
+                    && nearest.get().outline().nearest(caption.middle()).distance() <= beside + caption.height();
             if (takes) {
                 words.add(nearest.get(), caption);
             } else {
@@ -87,8 +92,15 @@ final class PieceWords {
 
     private static Optional<Piece> nearest(Pattern pattern, Point at) {
         return pattern.pieces().stream()
-                .filter(p -> p.outline().box().grown(BESIDE + 20).contains(at))
                 .min(Comparator.comparingDouble(p -> p.outline().nearest(at).distance()));
+    }
+
+    private static double across(Pattern pattern) {
+        return pattern.pieces().stream()
+                .map(p -> p.outline().box())
+                .reduce(Box::union)
+                .map(box -> Math.hypot(box.width(), box.height()))
+                .orElse(0.0);
     }
 
     /** What is written beside the pieces, in one: what the garment is called may be among it. */

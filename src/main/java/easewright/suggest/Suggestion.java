@@ -5,6 +5,7 @@ import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** One thing that the drawing most likely means. Immutable; nothing is done until somebody applies it. */
 public sealed interface Suggestion permits Suggestion.OfPiece, LevelSuggestion, MateSuggestion {
@@ -36,6 +37,11 @@ public sealed interface Suggestion permits Suggestion.OfPiece, LevelSuggestion, 
 
     /** The lines it speaks of, as they lie on the sheet; may be empty. */
     List<Segment> shown();
+
+    /** What is suggested in its place where it is left out, if that is known. */
+    default Optional<Suggestion> otherwise() {
+        return Optional.empty();
+    }
 
     /** The pattern with the mark made; unchanged if what it speaks of is not there. */
     Pattern apply(Pattern pattern);

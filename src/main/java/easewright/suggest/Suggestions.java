@@ -3,6 +3,7 @@ package easewright.suggest;
 import easewright.pattern.Pattern;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.function.Function;
@@ -67,9 +68,12 @@ public record Suggestions(List<Suggestion> all, Pattern outcome) {
             Pattern pattern = now.pattern();
             for (Suggestion suggestion : stage.apply(now)) {
                 all.add(suggestion);
-                if (taken.test(suggestion)) {
-                    pattern = suggestion.apply(pattern);
+                Optional<Suggestion> taking = taken.test(suggestion) ? Optional.of(suggestion) : suggestion.otherwise();
+                if (taking.isPresent() && taking.get() != suggestion) {
+                    all.add(taking.get());
+                    taking = taking.filter(taken);
                 }
+                pattern = taking.isPresent() ? taking.get().apply(pattern) : pattern;
             }
             now = now.with(pattern);
         }

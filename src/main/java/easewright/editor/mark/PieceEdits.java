@@ -23,6 +23,11 @@ public final class PieceEdits {
     /** A dart narrower or shorter than this cannot be sewn, mm. */
     private static final double SMALLEST_DART = 2;
 
+    /** As suggestions call the edges in the middle. */
+    private static final String FOLD = "fold";
+
+    private static final String CENTRE = "centre";
+
     private PieceEdits() {}
 
     /**
@@ -81,7 +86,10 @@ public final class PieceEdits {
             return EdgeEdits.role(pattern, piece.id(), centres.get(0).name(), EdgeRole.FOLD);
         }
         if (!onFold && folds.size() == 1) {
-            return EdgeEdits.role(pattern, piece.id(), folds.get(0).name(), EdgeRole.CENTRE);
+            Pattern now = EdgeEdits.role(pattern, piece.id(), folds.get(0).name(), EdgeRole.CENTRE);
+            // It would go on saying what it no longer is; a centre on a fold is a centre still.
+            boolean misnamed = folds.get(0).name().equals(FOLD) && piece.edge(CENTRE).isEmpty();
+            return misnamed ? Renaming.edge(now, EdgeEdits.piece(now, piece.id()), FOLD, CENTRE) : now;
         }
         return pattern;
     }

@@ -138,6 +138,9 @@ public record SuggestView(String intro, List<Group> groups, int taken) {
         if (suggestion instanceof CutCount cut && cut.onFold()) {
             return kind + ".fold";
         }
+        if (suggestion instanceof CutCount cut && cut.instead()) {
+            return kind + ".seam";
+        }
         if (suggestion instanceof StitchingLine line) {
             return kind
                     + (line.after().drawn() == LineKind.CUTTING ? ".cutting" : "")

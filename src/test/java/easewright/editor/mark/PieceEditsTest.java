@@ -68,6 +68,17 @@ class PieceEditsTest {
     }
 
     @Test
+    void anEdgeCalledFoldIsCalledCentreOnceItIsNoFold() throws Exception {
+        Pattern pattern = Bare.marked();
+        Piece front = pattern.piece("Front").orElseThrow();
+        assertThat(front.onFold()).isTrue();
+        Piece cut = PieceEdits.cut(pattern, front.id(), "2", false).piece("Front").orElseThrow();
+        assertThat(front.edge("fold").map(Edge::role)).contains(EdgeRole.FOLD);
+        assertThat(cut.edge("fold")).isEmpty();
+        assertThat(cut.edge("centre").map(Edge::role)).contains(EdgeRole.CENTRE);
+    }
+
+    @Test
     void seamsThatNamedAPieceByNameStillMeanIt() throws Exception {
         Pattern pattern = Bare.marked();
         Piece front = pattern.piece("Front").orElseThrow();
