@@ -30,8 +30,7 @@ class DrawnLegsTruedTest {
     void legsEndAtTheMouthThatTruingMoved() throws Exception {
         SvgFile file = SvgFile.read(Path.of("src/test/resources/changes/levels-after-truing.svg"));
         Pattern saved = file.pattern();
-        Pattern untrue =
-                new Replay(saved, List.of()).to(Step.course(saved).subList(0, 2));
+        Pattern untrue = new Replay(saved, List.of()).to(Step.course(saved).subList(0, 2));
         Pattern trued = untrue;
         for (TrueUp.Tried tried : TrueUp.all(untrue, false)) {
             trued = tried.done().orElseThrow().pattern();

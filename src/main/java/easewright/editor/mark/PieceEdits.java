@@ -88,7 +88,8 @@ public final class PieceEdits {
         if (!onFold && folds.size() == 1) {
             Pattern now = EdgeEdits.role(pattern, piece.id(), folds.get(0).name(), EdgeRole.CENTRE);
             // It would go on saying what it no longer is; a centre on a fold is a centre still.
-            boolean misnamed = folds.get(0).name().equals(FOLD) && piece.edge(CENTRE).isEmpty();
+            boolean misnamed =
+                    folds.get(0).name().equals(FOLD) && piece.edge(CENTRE).isEmpty();
             return misnamed ? Renaming.edge(now, EdgeEdits.piece(now, piece.id()), FOLD, CENTRE) : now;
         }
         return pattern;

@@ -72,7 +72,8 @@ class PieceEditsTest {
         Pattern pattern = Bare.marked();
         Piece front = pattern.piece("Front").orElseThrow();
         assertThat(front.onFold()).isTrue();
-        Piece cut = PieceEdits.cut(pattern, front.id(), "2", false).piece("Front").orElseThrow();
+        Piece cut =
+                PieceEdits.cut(pattern, front.id(), "2", false).piece("Front").orElseThrow();
         assertThat(front.edge("fold").map(Edge::role)).contains(EdgeRole.FOLD);
         assertThat(cut.edge("fold")).isEmpty();
         assertThat(cut.edge("centre").map(Edge::role)).contains(EdgeRole.CENTRE);
