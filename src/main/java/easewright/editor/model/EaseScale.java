@@ -5,6 +5,7 @@ import easewright.ease.Classed;
 import easewright.ease.EaseLine;
 import easewright.ease.Minimum;
 import easewright.text.LengthUnit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -133,6 +134,24 @@ public record EaseScale(
     /** Up to where an ease is less than any source calls enough: one that counts as met lies beyond it. */
     public OptionalDouble shortOf() {
         return least.isPresent() ? OptionalDouble.of(least.getAsDouble() - Minimum.READ_WITHIN) : least;
+    }
+
+    /**
+     * Where the mark of an ease stands: of one that counts as meeting the least, though a little short of it, beside that and
+     * not before it. What no tape tells apart is not to look as if it fell short.
+     */
+    public double marked(double mm) {
+        return least.isPresent() && mm < least.getAsDouble() && mm >= shortOf().getAsDouble() - 1e-6
+                ? least.getAsDouble()
+                : mm;
+    }
+
+    /** What is told of it in figures, where there is room, the most needed first: nothing, its ends and the least. */
+    public List<Double> figures() {
+        List<Double> told = new ArrayList<>(List.of(0.0, to));
+        least.ifPresent(told::add);
+        told.add(begins);
+        return told;
     }
 
     /** How much of it lies below zero, in parts of what lies above. */

@@ -63,15 +63,12 @@ final class EaseBar extends Region {
 
     /** The figures that have room, the most needed first. */
     private void figures(GraphicsContext gc, Ink ink) {
-        List<Double> told = new ArrayList<>(List.of(0.0, scale.to()));
-        scale.least().ifPresent(told::add);
-        told.add(scale.from());
         gc.setFont(Font.font(LETTERS));
         gc.setFill(ink.quiet());
         gc.setTextBaseline(VPos.TOP);
         gc.setTextAlign(TextAlignment.CENTER);
         List<double[]> taken = new ArrayList<>();
-        for (double mm : told) {
+        for (double mm : scale.figures()) {
             String figure = words.bare(words.coarse(mm));
             boolean least = scale.least().isPresent() && scale.least().getAsDouble() == mm;
             // What the figure at the end of the hatched stretch is, where there is room to say it.
@@ -130,13 +127,13 @@ final class EaseBar extends Region {
             }
         }
         if (scale.wish().isPresent()) {
-            double x = at(scale.wish().getAsDouble());
+            double x = at(scale.marked(scale.wish().getAsDouble()));
             gc.setStroke(ink.moved());
             gc.setLineWidth(2);
             gc.strokeOval(x - 5.5, y - 5.5, 11, 11);
         }
         if (scale.now().isPresent()) {
-            double x = at(scale.now().getAsDouble());
+            double x = at(scale.marked(scale.now().getAsDouble()));
             // Beyond the end of the bar it points there.
             int off = scale.beyond(scale.now().getAsDouble());
             gc.setFill(ink.text());

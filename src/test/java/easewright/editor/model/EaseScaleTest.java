@@ -139,4 +139,30 @@ class EaseScaleTest {
         assertThat(scale("hip").now()).isEmpty();
         assertThat(scale("hip").to()).isGreaterThan(scale("hip").from());
     }
+
+    /** Where the zero of several bars stands in one line, the figure at the left end is that of the end. */
+    @Test
+    void bothEndsOfABarHaveTheirFigures() throws Exception {
+        open("knit-top");
+        for (String level : new String[] {"bust", "waist", "hip", "upper arm"}) {
+            EaseScale scale = scale(level);
+            assertThat(scale.figures()).as(level).contains(scale.begins(), 0.0, scale.to());
+            assertThat(scale.figures())
+                    .as(level)
+                    .allMatch(mm -> mm == 0 || scale.share(mm) == 0 || scale.share(mm) == 1);
+        }
+    }
+
+    /** An ease that meets the least as near as a tape shows is marked on it; one that falls short, before it. */
+    @Test
+    void whatCountsAsMetIsNotMarkedAsShort() throws Exception {
+        open("skirt");
+        EaseScale hip = scale("hip");
+        double least = hip.least().orElseThrow();
+        assertThat(hip.now().orElseThrow()).isLessThan(least);
+        assertThat(hip.marked(hip.now().orElseThrow())).isEqualTo(least);
+        assertThat(hip.marked(hip.shortOf().orElseThrow())).isEqualTo(least);
+        assertThat(hip.marked(least - 2)).isEqualTo(least - 2);
+        assertThat(hip.marked(least + 0.4)).isEqualTo(least + 0.4);
+    }
 }
