@@ -54,7 +54,7 @@ final class EaseWords {
         return new EaseRow(
                 line.level(),
                 line.name(),
-                entered(line.body(), words),
+                length(line.body(), words),
                 isNowhere(line) ? "" : words.length(line.finished()),
                 length(line.ease(), words),
                 line.percent().isPresent()

@@ -301,4 +301,15 @@ class EasePageTest {
         assertThat(said.beside(Optional.empty()).unmet()).hasSize(4);
         assertThat(said.beside(Optional.empty()).alike()).isEmpty();
     }
+
+    /** Bodies of a size table in inches are shown in centimetres as a tape is read. */
+    @Test
+    void aBodyIsShownAsATapeIsRead() throws Exception {
+        session.open(OpenedSample.of("skirt"));
+        var waist = session.desk().pattern().levels().get(0);
+        session.setBody(waist, OptionalDouble.of(28 * 25.4), "waist");
+        assertThat(row(EasePage.of(session.desk()), "waist").body()).isEqualTo("71.1\u00a0cm");
+        session.setUnit(LengthUnit.INCH);
+        assertThat(row(EasePage.of(session.desk()), "waist").body()).isEqualTo("28\u00a0in");
+    }
 }
