@@ -61,9 +61,9 @@ public final class HereWords {
                 .orElse(came);
     }
 
-    /** The same on one line: of a girth aimed at that is alike in all sizes, only what it becomes. */
+    /** The same on one line: of a girth aimed at that is alike in all sizes, only what it becomes, and on which side. */
     public static Optional<String> brief(Desk desk) {
-        Optional<Wanted> aimed = desk.wanted().filter(w -> w.aimsAtGirth() && w.amount() != 0 && w.side() == Side.BOTH);
+        Optional<Wanted> aimed = desk.wanted().filter(w -> w.aimsAtGirth() && w.amount() != 0);
         Optional<Trial.Shown> tried = desk.shownTrial().filter(t -> t.offer().isEmpty());
         Optional<EaseLine> before = aimed.flatMap(w -> line(desk.reading(), w));
         Optional<EaseLine> after = aimed.flatMap(w -> tried.flatMap(t -> line(t.reading(), w)));
@@ -75,8 +75,11 @@ public final class HereWords {
             return Optional.empty();
         }
         String hem = aimed.get().goesToHem() ? ".hem" : "";
+        String came =
+                desk.words().of(kind(before.get(), after.get()) + ".brief" + hem, fromTo(before.get(), after.get()));
+        Side side = aimed.get().side();
         return Optional.of(
-                desk.words().of(kind(before.get(), after.get()) + ".brief" + hem, fromTo(before.get(), after.get())));
+                side == Side.BOTH ? came : desk.words().of("editor.here.brief." + side, Map.of("came", came)));
     }
 
     private static String came(Desk desk) {

@@ -23,6 +23,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -152,6 +153,10 @@ public final class Notes {
                                 p.id(),
                                 Optional.of(middles.get(0)),
                                 middles.subList(1, middles.size()),
+                                edges.stream()
+                                        .flatMap(ref -> pattern.piece(ref.piece()).stream())
+                                        .map(Piece::id)
+                                        .collect(Collectors.toSet()),
                                 runs.stream()
                                         .flatMap(run -> run.segments().stream())
                                         .toList()));

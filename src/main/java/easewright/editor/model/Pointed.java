@@ -5,6 +5,7 @@ import easewright.geom.Point;
 import easewright.geom.Segment;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -12,26 +13,33 @@ import java.util.stream.Stream;
  *
  * @param piece its id
  * @param at    the place on it; empty where the whole piece is meant
- * @param also  places on other pieces at which the same is to be seen
+ * @param also  places at which the same is to be seen
+ * @param with  the ids of the other pieces that it concerns
  * @param lines as they would be drawn there
  */
-public record Pointed(String piece, Optional<Point> at, List<Point> also, List<Segment> lines) {
+public record Pointed(String piece, Optional<Point> at, List<Point> also, Set<String> with, List<Segment> lines) {
     /** So much is shown about a place at least, mm: less has nothing in it to tell where one is. */
     private static final double AROUND = 30;
 
     public Pointed {
         also = List.copyOf(also);
+        with = Set.copyOf(with);
         lines = List.copyOf(lines);
     }
 
     /** One place. */
     public Pointed(String piece, Optional<Point> at, List<Segment> lines) {
-        this(piece, at, List.of(), lines);
+        this(piece, at, List.of(), Set.of(), lines);
     }
 
     /** A whole piece. */
     public static Pointed at(String piece) {
         return new Pointed(piece, Optional.empty(), List.of());
+    }
+
+    /** Whether a piece is meant, wholly or with a place on it. */
+    boolean means(String id) {
+        return piece.equals(id) || with.contains(id);
     }
 
     /** All places at which something is to be seen; none for a whole piece. */

@@ -177,8 +177,7 @@ public final class TableScenes {
         NestTitles.Title title = look.titles.getOrDefault(piece.id(), NestTitles.Title.of(piece));
         NamePlace name = names.of(desk, look.before.getOrDefault(piece.id(), piece));
         List<LevelWidth> widths = look.widths.getOrDefault(piece.id(), List.of());
-        boolean pointed =
-                desk.pointed().filter(p -> p.piece().equals(piece.id())).isPresent();
+        boolean pointed = desk.pointed().filter(p -> p.means(piece.id())).isPresent();
         boolean aside = !marking && desk.size().isPresent() && isOfNone(look.taking, piece);
         TableScene.TrialSight trial = look.trial.of(piece, look.before.getOrDefault(piece.id(), piece));
         Drawn last = known.get(piece);

@@ -12,6 +12,8 @@ import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What putting a place right redraws: what is drawn of it on the table, and told of it in words, is the same.
@@ -99,6 +101,11 @@ record TrueDrawn(List<EdgeFate> edges, List<Segment> lines, List<Line> ways) {
     /** The edges in words, gathered by piece; empty for none. */
     String named(Words words) {
         return Effect.gathered(edges, Piece::name, each -> each.edge().name(), words);
+    }
+
+    /** The ids of the pieces of which an edge is redrawn. */
+    Set<String> pieces() {
+        return edges.stream().map(f -> f.piece().id()).collect(Collectors.toSet());
     }
 
     /** On each other piece than one of which an edge is redrawn, the place at which that is to be seen. */

@@ -158,7 +158,11 @@ public record TrueWork(
                 : lines.stream().findFirst().map(Segment::start);
         return pattern.piece(finding.piece())
                 .map(p -> new Pointed(
-                        p.id(), at, drawn.map(d -> d.onOthers(p.id())).orElse(List.of()), lines));
+                        p.id(),
+                        at,
+                        drawn.map(d -> d.onOthers(p.id())).orElse(List.of()),
+                        drawn.map(TrueDrawn::pieces).orElse(Set.of()),
+                        lines));
     }
 
     private static String brings(Altered altered, Pattern before, TrueDrawn drawn, Words words) {

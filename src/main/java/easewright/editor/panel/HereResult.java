@@ -59,6 +59,7 @@ final class HereResult extends MeasuredBox {
         refusal = new RefusalView(changer);
         outcome.setId("outcome");
         outcome.getStyleClass().add("outcome");
+        outcome.setMinHeight(USE_PREF_SIZE);
         promise.setId("here-promise");
         // What comes between takes the room that is kept.
         List.of(followUp, refusal).forEach(each -> each.visibleProperty().addListener(o -> tell()));
@@ -91,8 +92,6 @@ final class HereResult extends MeasuredBox {
             Parts.present(effect, false);
         }
         followUp.makeRoom(aside);
-        outcome.setWrapText(!aside);
-        outcome.setMinHeight(aside ? USE_COMPUTED_SIZE : USE_PREF_SIZE);
         // In a row what is wrong stands alone above it, and nothing is invited to.
         boolean tells = !nothing || !kept.isEmpty() || unsure;
         told = tells && !(row && unsure);

@@ -33,7 +33,7 @@ class ClothWordsTest {
                 .contains("dress, bodice, top", ", going by the marks")
                 .doesNotContain("{", "editor.");
         session.setGarment("leggings");
-        assertThat(words().now()).endsWith("shrinks\u00a05\u00a0%\nleggings");
+        assertThat(words().now()).endsWith("shrinks\u00a05\u00a0%\nGarment: leggings");
         session.setCloth(new Cloth(true, NONE, NONE, NONE, NONE));
         assertThat(words().untested()).isEqualTo("stretch not tested yet");
         session.setCloth(Cloth.WOVEN);

@@ -136,4 +136,13 @@ class SideTest {
         assertThat(session.desk().shownTrial()).isPresent();
         assertThat(HereWords.outcome(session.desk())).contains("upper arm");
     }
+
+    /** Beside a page that is read there is one line for it, which says the side as well. */
+    @Test
+    void theShortLineSaysTheSide() throws Exception {
+        open(0, "hip");
+        session.want(wanted().withSide(Side.LEFT).withAmount(20));
+        assertThat(HereWords.brief(session.desk()))
+                .hasValue("hip: ease 5\u00a0cm \u2192 7\u00a0cm, to the hem, left only");
+    }
 }

@@ -297,4 +297,16 @@ class TrueWorkTest {
     private double drift(String mate) {
         return session.desk().reading().measures().mate(mate).orElseThrow().drift();
     }
+
+    /** What is redrawn on two pieces is shown on both: both are lit up on the table. */
+    @Test
+    void whatIsRedrawnOnTwoPiecesIsShownOnBoth() {
+        Pointed pointed = TrueWork.of(session.desk()).places().get(0).pointed().orElseThrow();
+        session.point(Optional.of(pointed));
+        assertThat(new TableScenes()
+                        .of(session.desk()).pieces().stream()
+                                .filter(p -> p.pointed())
+                                .map(p -> p.piece().name()))
+                .containsExactlyInAnyOrder("Back", "Front");
+    }
 }
