@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 /** Says what each run of a piece is for, by the words written and by its form. */
 final class Roles {
@@ -17,6 +18,9 @@ final class Roles {
 
     /** The edge that a facing finishes is shorter than its free one by more than this part, where it is told by that. */
     private static final double SHORTER = 0.005;
+
+    /** A half circle is 1.57 times as long as it is wide: what is longer goes down at the sides. */
+    private static final double AROUND = 1.6;
 
     private final Form form;
     private final String name;
@@ -91,7 +95,35 @@ final class Roles {
             skirt(0.4);
         } else {
             confidence = form.fold().isPresent() ? 0.5 : 0.4;
+            asItLies();
         }
+    }
+
+    /** What nothing else tells is called by where it lies on the piece. */
+    private void asItLies() {
+        if (unsaid().size() < 2) {
+            return;
+        }
+        form.highest().ifPresent(i -> put(i, EdgeRole.SEAM, "top"));
+        form.lowest().stream().filter(i -> !goesAround(i)).forEach(i -> put(i, EdgeRole.SEAM, "bottom"));
+        List<Integer> rest = unsaid();
+        double middle = (form.left(Double.POSITIVE_INFINITY) + form.right(Double.POSITIVE_INFINITY)) / 2;
+        for (int i : rest) {
+            String side = form.run(i).middle().x() < middle ? "left side" : "right side";
+            put(i, EdgeRole.SEAM, goesAround(i) ? "sides and bottom" : rest.size() == 1 ? "side" : side);
+        }
+    }
+
+    private List<Integer> unsaid() {
+        return IntStream.range(0, form.size())
+                .filter(i -> !labels.containsKey(i))
+                .boxed()
+                .toList();
+    }
+
+    /** Whether it is the one edge beside that at the top, and no mere bow below it. */
+    private boolean goesAround(int i) {
+        return form.size() == 2 && form.run(i).length() > AROUND * form.run(i).span();
     }
 
     /** Legs have no fold at the side, so a back on the fold is none, whatever it is worn with. */
