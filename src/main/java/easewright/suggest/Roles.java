@@ -95,7 +95,9 @@ final class Roles {
             skirt(0.4);
         } else {
             confidence = form.fold().isPresent() ? 0.5 : 0.4;
-            asItLies();
+            if (!says("facing")) {
+                asItLies();
+            }
         }
     }
 
@@ -106,11 +108,11 @@ final class Roles {
         }
         form.highest().ifPresent(i -> put(i, EdgeRole.SEAM, "top"));
         form.lowest().stream().filter(i -> !goesAround(i)).forEach(i -> put(i, EdgeRole.SEAM, "bottom"));
-        List<Integer> rest = unsaid();
         double middle = (form.left(Double.POSITIVE_INFINITY) + form.right(Double.POSITIVE_INFINITY)) / 2;
-        for (int i : rest) {
+        for (int i : unsaid()) {
+            // No bare "side": seams of that name are taken for the two of a garment.
             String side = form.run(i).middle().x() < middle ? "left side" : "right side";
-            put(i, EdgeRole.SEAM, goesAround(i) ? "sides and bottom" : rest.size() == 1 ? "side" : side);
+            put(i, EdgeRole.SEAM, goesAround(i) ? "sides and bottom" : side);
         }
     }
 

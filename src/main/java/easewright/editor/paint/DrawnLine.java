@@ -33,24 +33,38 @@ final class DrawnLine {
     private double maxX = Double.NEGATIVE_INFINITY;
     private double maxY = Double.NEGATIVE_INFINITY;
 
-    private DrawnLine() {}
+    /** So much farther to every side it keeps words off: half of how thick it is drawn, pixels. */
+    private final double around;
+
+    private DrawnLine(double around) {
+        this.around = around;
+    }
 
     /** Through these pixels. */
     static DrawnLine through(List<Point> corners) {
-        DrawnLine line = new DrawnLine();
+        DrawnLine line = new DrawnLine(0);
         corners.forEach(c -> line.add(c.x(), c.y()));
         return line;
     }
 
     /** Along joined segments; a stretch that does not begin where the one before it ends makes a line of its own. */
     static List<DrawnLine> along(List<Segment> segments, Viewport view) {
+        return along(segments, view, 0);
+    }
+
+    /**
+     * The same of a thick line.
+     *
+     * @param around from its middle to its rim, pixels
+     */
+    static List<DrawnLine> along(List<Segment> segments, Viewport view, double around) {
         List<DrawnLine> lines = new ArrayList<>(1);
         DrawnLine line = null;
         Point pen = null;
         for (int i = 0; i < segments.size(); i++) {
             Segment segment = segments.get(i);
             if (pen == null || !ScreenPath.isAt(pen, segment.start())) {
-                line = new DrawnLine();
+                line = new DrawnLine(around);
                 lines.add(line);
                 line.add(
                         view.screenX(segment.start().x()),
@@ -94,10 +108,10 @@ final class DrawnLine {
             reach((count - 1) / STRETCH, (count - 1) % STRETCH == 0);
         }
         count++;
-        minX = Math.min(minX, x);
-        minY = Math.min(minY, y);
-        maxX = Math.max(maxX, x);
-        maxY = Math.max(maxY, y);
+        minX = Math.min(minX, x - around);
+        minY = Math.min(minY, y - around);
+        maxX = Math.max(maxX, x + around);
+        maxY = Math.max(maxY, y + around);
     }
 
     /** Notes in its stretch the step that ends at the last place. */
@@ -106,10 +120,10 @@ final class DrawnLine {
         if (at == reaches.length) {
             reaches = Arrays.copyOf(reaches, 2 * at);
         }
-        double left = Math.min(xs[count - 1], xs[count]);
-        double top = Math.min(ys[count - 1], ys[count]);
-        double right = Math.max(xs[count - 1], xs[count]);
-        double bottom = Math.max(ys[count - 1], ys[count]);
+        double left = Math.min(xs[count - 1], xs[count]) - around;
+        double top = Math.min(ys[count - 1], ys[count]) - around;
+        double right = Math.max(xs[count - 1], xs[count]) + around;
+        double bottom = Math.max(ys[count - 1], ys[count]) + around;
         reaches[at] = first ? left : Math.min(reaches[at], left);
         reaches[at + 1] = first ? top : Math.min(reaches[at + 1], top);
         reaches[at + 2] = first ? right : Math.max(reaches[at + 2], right);
@@ -207,7 +221,7 @@ final class DrawnLine {
             double dy = ys[i] - place.y;
             double x = dx * place.cos + dy * place.sin;
             double y = dy * place.cos - dx * place.sin;
-            if (i > from && enters(lastX, lastY, x, y, place.wide, place.high)) {
+            if (i > from && enters(lastX, lastY, x, y, place.wide + around, place.high + around)) {
                 return true;
             }
             lastX = x;

@@ -25,6 +25,11 @@ record LabelPlaces(boolean chosen, double width, double height, Line seen, Optio
         0.5, 0.39, 0.61, 0.28, 0.72, 0.33, 0.67, 0.305, 0.695, 0.44, 0.56, 0.22, 0.78, 0.17, 0.83
     };
 
+    /** The same where it stands close to its line, which comes last: between a dart and a seam there may be just room. */
+    private static final double CLOSER = 0.025;
+
+    private static final double FARTHEST = 0.34;
+
     /** Between a label and what it keeps off. */
     private static final double EDGE = 6;
 
@@ -134,16 +139,24 @@ record LabelPlaces(boolean chosen, double width, double height, Line seen, Optio
         }
         if (chosen) {
             // Nearer than grips allow, where none are.
-            addBeside(down.times(height / 2 + 4), middles);
+            Point near = down.times(height / 2 + 4);
+            for (double along = 0; along < FARTHEST; along += CLOSER) {
+                addBeside(near, 0.5 - along, middles);
+                addBeside(near, 0.5 + along, middles);
+            }
         }
         return middles;
     }
 
     private void addBeside(Point off, List<Point> middles) {
         for (double part : ALONG) {
-            middles.add(seen.at(part).plus(off));
-            middles.add(seen.at(part).minus(off));
+            addBeside(off, part, middles);
         }
+    }
+
+    private void addBeside(Point off, double part, List<Point> middles) {
+        middles.add(seen.at(part).plus(off));
+        middles.add(seen.at(part).minus(off));
     }
 
     private Point along() {

@@ -68,16 +68,35 @@ final class LevelLabels {
         placed.clear();
     }
 
+    /** How far from their lines labels may stand. */
+    enum Reach {
+        ON_LINE,
+        /** On it, or above or below it. */
+        NEAR,
+        /** Or off its ends. */
+        BESIDE,
+        /** Or on a leader, which may take it to where it seems to be of no piece. */
+        LED
+    }
+
     /**
      * How the labels of levels at work are set, alike on all pieces as long as that goes: they are read together.
      *
-     * @param anywhere whether they go in that form wherever there is room rather than in another one nearer to their lines
+     * @param reach how far they go in that form rather than in another one nearer to their lines
      */
-    record Common(LevelForms.Form form, boolean anywhere) {}
+    record Common(LevelForms.Form form, Reach reach) {}
+
+    /** In this order it is tried beyond their lines to set all of them alike. */
+    private static final List<Common> ALIKE = List.of(
+            new Common(LevelForms.Form.ONE_ROW, Reach.BESIDE),
+            new Common(LevelForms.Form.TWO_ROWS, Reach.BESIDE),
+            new Common(LevelForms.Form.COMPACT, Reach.NEAR),
+            new Common(LevelForms.Form.ONE_ROW, Reach.LED),
+            new Common(LevelForms.Form.TWO_ROWS, Reach.LED));
 
     /**
-     * The best form in which all of them have room on their lines; else that in which all have room, beside their lines too;
-     * two rows where there is none.
+     * The best form in which all of them have room on their lines; else that in which all have room, beside their lines too,
+     * in small letters rather than on leaders; two rows where there is none.
      */
     static Common common(List<LevelLabels> pieces, LabelRoom room) {
         List<LevelLabels> now =
@@ -85,31 +104,34 @@ final class LevelLabels {
         for (LevelForms.Form form : LevelForms.Form.values()) {
             LabelRoom trial = room.above();
             if (now.stream().allMatch(piece -> piece.hasRoom(form, trial))) {
-                return new Common(form, false);
+                return new Common(form, Reach.ON_LINE);
             }
         }
-        for (LevelForms.Form form : List.of(LevelForms.Form.ONE_ROW, LevelForms.Form.TWO_ROWS)) {
+        for (Common way : ALIKE) {
             LabelRoom trial = room.above();
-            if (now.stream().allMatch(piece -> piece.in(trial).goesIn(form))) {
-                return new Common(form, true);
+            if (now.stream().allMatch(piece -> piece.in(trial).goes(way))) {
+                return way;
             }
         }
-        return new Common(LevelForms.Form.TWO_ROWS, false);
+        return new Common(LevelForms.Form.TWO_ROWS, Reach.ON_LINE);
     }
 
     private LevelLabels in(LabelRoom other) {
         return new LevelLabels(gc, view, ink, sight, other);
     }
 
-    private boolean goesIn(LevelForms.Form form) {
+    private boolean goes(Common way) {
         return atWork().allMatch(level -> {
-            Optional<LevelLabel> label = forms.of(level, form);
-            return label.isEmpty() || write(level, label, this::anywhere);
+            Optional<LevelLabel> label = forms.of(level, way.form());
+            return label.isEmpty() || write(level, label, l -> within(l, way.reach()));
         });
     }
 
-    private Optional<Point> anywhere(LevelLabel l) {
-        return onLine(l).or(() -> aboveOrBelow(l)).or(() -> beyond(l)).or(() -> led(l));
+    private Optional<Point> within(LevelLabel l, Reach reach) {
+        return onLine(l)
+                .or(() -> reach.compareTo(Reach.NEAR) < 0 ? Optional.empty() : aboveOrBelow(l))
+                .or(() -> reach.compareTo(Reach.BESIDE) < 0 ? Optional.empty() : beyond(l))
+                .or(() -> reach.compareTo(Reach.LED) < 0 ? Optional.empty() : led(l));
     }
 
     private boolean hasRoom(LevelForms.Form form, LabelRoom trial) {
@@ -132,7 +154,7 @@ final class LevelLabels {
         List<LevelForms.Form> large =
                 ways.stream().filter(form -> form != LevelForms.Form.COMPACT).toList();
         atWork().forEach(level -> {
-            boolean done = common.anywhere() && write(level, forms.of(level, common.form()), this::anywhere)
+            boolean done = write(level, forms.of(level, common.form()), l -> within(l, common.reach()))
                     || write(level, ways, this::onLine)
                     || write(level, ways, this::aboveOrBelow)
                     || write(level, large, this::beyond)
@@ -252,7 +274,10 @@ final class LevelLabels {
     /** The names and widths of the other levels, or their names alone, where they have room; nearer there is more. */
     void others() {
         for (TableScene.LevelSight level : atRest()) {
-            boolean done = write(level, forms.of(level, LevelForms.Form.ONE_ROW), this::free)
+            // In two rows on its line it is nearer to what it is about than in one beyond the piece.
+            boolean done = write(level, forms.of(level, LevelForms.Form.ONE_ROW), this::onLine)
+                    || write(level, forms.of(level, LevelForms.Form.TWO_ROWS), this::onLine)
+                    || write(level, forms.of(level, LevelForms.Form.ONE_ROW), this::free)
                     || write(level, forms.of(level, LevelForms.Form.TWO_ROWS), this::free)
                     || write(level, forms.named(level), this::free)
                     || write(level, forms.shortened(level), this::free);

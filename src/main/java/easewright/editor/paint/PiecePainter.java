@@ -118,6 +118,17 @@ final class PiecePainter {
             new EdgeSigns(pen, ink, sight).keepClear(room);
         }
         runs.forEach(run -> DrawnLine.along(run, view).forEach(room::putDear));
+        keepClearOfTrial(room);
+    }
+
+    /** Names stand well clear of what a trial moves, as thick as it is drawn, and of where that was; a level ends on it. */
+    private void keepClearOfTrial(LabelRoom room) {
+        if (trying) {
+            DrawnLine.along(sight.moved(), view, MOVED / 2).forEach(room::put);
+            DrawnLine.along(sight.moved(), view, MOVED).forEach(room::putFaint);
+            sight.ghost().ifPresent(was -> kept.along(was.segments()).forEach(room::putFaint));
+            sight.former().forEach(was -> kept.along(was.segments()).forEach(room::putFaint));
+        }
     }
 
     TableScene.PieceSight sight() {

@@ -241,4 +241,31 @@ class ClearWordsTest {
             areClear(session, "nest", nearer);
         }
     }
+
+    /** Of a nest in which one size is tried, no name stands on a line of the trial, as thick as that is. */
+    @Test
+    void namesStandClearOfWhatATrialMoves() throws Exception {
+        Session session = sample("skirt-sizes");
+        session.chooseLevel("hip");
+        session.want(session.desk().wanted().orElseThrow().withAmount(20));
+        assertThat(session.desk().shownTrial()).isPresent();
+        TableScene scene = new TableScenes().of(session.desk());
+        for (double nearer = 1; nearer < 2; nearer += 0.05) {
+            LabelRoom room = painted(scene, "nest-trial", nearer);
+            Viewport view = fitting(scene).zoomedAt(nearer, WIDE / 2.0, HIGH / 2.0);
+            List<Box> names = room.words().stream()
+                    .filter(w -> room.told().levelAt(w.centre()).isEmpty())
+                    .map(w -> w.grown(PiecePainter.MOVED / 2))
+                    .toList();
+            List<DrawnLine> moved = scene.pieces().stream()
+                    .flatMap(p -> DrawnLine.along(p.moved(), view).stream())
+                    .toList();
+            assertThat(moved).isNotEmpty();
+            for (Box name : names) {
+                assertThat(moved)
+                        .as("%s times nearer: %s", nearer, name)
+                        .noneMatch(line -> line.meets(name.centre(), name.width(), name.height(), 0));
+            }
+        }
+    }
 }

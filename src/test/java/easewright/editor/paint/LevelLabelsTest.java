@@ -313,4 +313,24 @@ class LevelLabelsTest {
                 .flatMap(p -> p.level(level))
                 .orElseThrow();
     }
+
+    /** On a leader into the gap between two pieces a label would seem to be of either, or of none. */
+    @Test
+    void theLevelAtWorkOfABodiceIsNamedOnItsOwnPieces() throws Exception {
+        Session session = sample("bodice");
+        session.chooseLevel("bust");
+        for (int wide = 780; wide < 860; wide += 8) {
+            LabelRoom room = painted(new TableScenes().of(session.desk()), wide, 747);
+            List<Box> labels = room.words().stream()
+                    .filter(w -> room.told()
+                            .levelAt(w.centre())
+                            .filter("bust"::equals)
+                            .isPresent())
+                    .toList();
+            assertThat(labels)
+                    .as("%s wide", wide)
+                    .hasSize(2)
+                    .noneMatch(w -> room.papers().isOnTable(w.centre()));
+        }
+    }
 }
