@@ -232,6 +232,11 @@ public record Trued(Matter matter, Map<String, String> target, boolean acceptPro
                 }
                 now = now.withPiece(stroke.on(piece));
             }
+            // Where a corner has moved on along a line, what bent it would be drawn beside it.
+            boolean atCorner = matter == Matter.JOINED_LINE || matter == Matter.SQUARE_CORNER;
+            if (atCorner && !new TruingPromise(pattern, now).isTrue(this)) {
+                return Optional.empty();
+            }
             return Optional.of(done(pattern, strokes, List.of()));
         } catch (Refusal | IllegalArgumentException otherLines) {
             return Optional.empty();

@@ -43,7 +43,8 @@ record TruingPromise(Pattern before, Pattern after) {
         }
     }
 
-    private boolean isTrue(Trued done) throws Refusal {
+    /** Whether the place that was to be made true is. */
+    boolean isTrue(Trued done) throws Refusal {
         return done.matter() == Trued.Matter.JOINED_LINE
                 ? Math.abs(JoinTruer.joint(SewnCopy.of(after, Measures.of(after)), done)
                                 .missing())

@@ -14,7 +14,7 @@ import java.util.List;
 final class MatesFit implements Rule {
     /** How bad it is that a seam is off by so much, mm. */
     static Severity severity(double drift) {
-        return Math.abs(drift) > Cutting.WORKS ? Severity.FAULT : Severity.NOTE;
+        return Cutting.works(drift) ? Severity.NOTE : Severity.FAULT;
     }
 
     @Override

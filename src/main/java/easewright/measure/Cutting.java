@@ -17,4 +17,9 @@ public final class Cutting {
     public static boolean same(double off) {
         return Math.abs(off) <= SAME;
     }
+
+    /** Whether many sewers accept lengths that differ by so much, mm; with a plus or a minus. */
+    public static boolean works(double off) {
+        return Math.abs(off) <= WORKS;
+    }
 }

@@ -86,6 +86,16 @@ class LevelsMarkedLaterTest {
         }
     }
 
+    /** A truing made again where its corner has moved on along a straight line bends the line there, and not where it was. */
+    @Test
+    void nothingIsLeftUntrueWhereCornersMovedOnAlongTheHem() throws Exception {
+        Pattern saved = SvgFile.read(Path.of("src/test/resources/changes/levels-after-truing.svg"))
+                .pattern();
+        Pattern made = new Replay(saved, List.of()).to(withAmount(saved, 0, 36));
+        assertThat(Truing.proposals(saved)).isEmpty();
+        assertThat(Truing.proposals(made)).isEmpty();
+    }
+
     @ParameterizedTest
     @ValueSource(doubles = {-80, -50, 80, 250})
     void aLevelThatTheChangeWouldHaveEndedAtDoesNotHoldIt(double below) throws Exception {

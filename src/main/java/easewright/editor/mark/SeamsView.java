@@ -46,7 +46,7 @@ public record SeamsView(List<Seam> seams, List<EdgeChoice> edges) {
      *
      * @param ease    declared
      * @param verdict how the two sides fit, in words
-     * @param fits    whether they fit within what is common at the cutting table (3 mm)
+     * @param fits    whether they are the same for cutting, as everywhere (docs/decisions/0125)
      * @param halves  why halves count more than once, or that they should; empty where neither is so
      * @param count   whether that is to be asked
      * @param underlap what of a band may be its underlap
@@ -76,9 +76,6 @@ public record SeamsView(List<Seam> seams, List<EdgeChoice> edges) {
                             && c.ref().edge().equals(edge.ref().edge()));
         }
     }
-
-    /** A drift smaller than this is sewn away, mm; common practice. */
-    private static final double FITS = Cutting.WORKS;
 
     /** Less than this is no ease, mm. */
     private static final double NO_EASE = 0.05;
@@ -118,7 +115,7 @@ public record SeamsView(List<Seam> seams, List<EdgeChoice> edges) {
     }
 
     private static boolean fits(Optional<MateWalk> walk) {
-        return walk.map(w -> Math.abs(w.drift()) <= FITS).orElse(false);
+        return walk.map(w -> Cutting.same(w.drift())).orElse(false);
     }
 
     /** Whether none of the seams is off. */
@@ -132,7 +129,7 @@ public record SeamsView(List<Seam> seams, List<EdgeChoice> edges) {
         boolean plain = Math.abs(walk.mate().declaredEase()) < NO_EASE;
         String drifts = !plain ? "ease" : walk.drift() > 0 ? "first" : "second";
         MateSides sides = MateSides.of(pattern, walk.mate());
-        return words.of(
+        String said = words.of(
                 fits ? "editor.seam.fits" : "editor.seam.drifts." + drifts,
                 Map.of(
                         "one", sides.first(),
@@ -142,6 +139,7 @@ public record SeamsView(List<Seam> seams, List<EdgeChoice> edges) {
                         "ease.signed", walk.mate().declaredEase(),
                         "drift.signed", walk.drift(),
                         "apart", Math.abs(walk.drift())));
+        return fits || !Cutting.works(walk.drift()) ? said : said + " " + words.of("editor.seam.works");
     }
 
     private static String halves(Pattern pattern, Mate mate, boolean count, Words words) {

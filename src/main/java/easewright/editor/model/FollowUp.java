@@ -123,7 +123,8 @@ public record FollowUp(
                 "second", w.second(),
                 "ease.signed", w.mate().declaredEase(),
                 "drift.signed", w.drift())));
-        return desk.words().of(now.isPresent() ? "editor.follow.text" : "editor.follow.text.once", values);
+        String off = Cutting.works(offer.drift()) ? "editor.follow.text.works" : "editor.follow.text";
+        return desk.words().of(now.isPresent() ? off : "editor.follow.text.once", values);
     }
 
     /** Whether it is about this seam, in the size in which it is sewn. */

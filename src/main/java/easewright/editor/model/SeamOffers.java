@@ -148,7 +148,8 @@ final class SeamOffers {
         ease(walk, eased, onPurpose, presses, care);
         back.forEach(choice -> presses.add(length(choice, walk, "editor.follow.back.")));
         boolean plain = Math.abs(walk.mate().declaredEase()) < NO_EASE;
-        String said = words.of(plain ? "editor.follow.off" : "editor.follow.off-ease", told(walk, sides));
+        String off = plain ? "editor.follow.off" : "editor.follow.off-ease";
+        String said = words.of(Cutting.works(walk.drift()) ? "editor.follow.works" : off, told(walk, sides));
         boolean changed = !presses.isEmpty() && onPurpose;
         return new FollowUp(walk.mate().name(), walk.size(), said, String.join(" ", care), presses, changed);
     }

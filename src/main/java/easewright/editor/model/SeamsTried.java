@@ -57,7 +57,7 @@ final class SeamsTried {
                         atWork ? partners : List.of()));
             });
         }
-        asBefore(desk, alike, words).ifPresent(lines::add);
+        asBefore(desk, before, alike, words).ifPresent(lines::add);
         if (lines.isEmpty() && !alike.isEmpty()) {
             lines.add(new Effect.Line(Effect.Kind.FITS, words.of("editor.effect.fits")));
         }
@@ -65,17 +65,25 @@ final class SeamsTried {
     }
 
     /** That nothing changed at a seam is good news only where it fitted. */
-    private static Optional<Effect.Line> asBefore(Desk desk, List<MateWalk> alike, Words words) {
+    private static Optional<Effect.Line> asBefore(
+            Desk desk, GarmentMeasures before, List<MateWalk> alike, Words words) {
         List<String> off = alike.stream()
                 .filter(walk -> !Cutting.same(walk.drift()))
-                .map(walk -> words.of(
-                        "editor.effect.off-by", Map.of("mate", title(desk, walk), "off", Math.abs(walk.drift()))))
+                .map(walk -> off(title(desk, walk), before.before(walk).orElse(walk), walk, words))
                 .distinct()
                 .toList();
         return off.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Effect.Line(
                         Effect.Kind.DRIFTED, words.of("editor.effect.off-as-before", Map.of("mates", off))));
+    }
+
+    /** Where the figure is another one by a little, both are told: elsewhere the one before is read. */
+    private static String off(String title, MateWalk then, MateWalk now, Words words) {
+        double was = Math.abs(then.drift());
+        double is = Math.abs(now.drift());
+        String key = words.length(was).equals(words.length(is)) ? "editor.effect.off-by" : "editor.effect.off-by.was";
+        return words.of(key, Map.of("mate", title, "was", was, "off", is));
     }
 
     /** With the seams of all sizes in which it is tried. */

@@ -55,7 +55,7 @@ final class StillOpen {
         Words words = job.words();
         Map<String, List<String>> sizes = new LinkedHashMap<>();
         for (MateWalk walk : job.reading().measures().mates()) {
-            if (Math.abs(walk.drift()) > Cutting.WORKS && isPrinted(job, walk)) {
+            if (!Cutting.works(walk.drift()) && isPrinted(job, walk)) {
                 sizes.computeIfAbsent(seam(walk, job.reading().pattern(), words), said -> new ArrayList<>())
                         .addAll(walk.size().stream().toList());
             }

@@ -42,6 +42,25 @@ class SeamOffersTest {
                 .drift();
     }
 
+    /** Between what is the same for cutting and what does not fit all pages say one thing. */
+    @Test
+    void aSeamThatManySewersAcceptIsSoOnEveryPage() throws Exception {
+        open("L400,727.5 L655,730", "400 727.5");
+        assertThat(Math.abs(drift())).isBetween(1.5, 3.0);
+        assertThat(Offered.only(session.desk()).words())
+                .contains("Many sewers accept that")
+                .doesNotContain("does not fit");
+        SeamsView.Seam seam = SeamsView.of(session.desk()).seams().stream()
+                .filter(s -> s.name().equals("side seam"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(seam.fits()).isFalse();
+        assertThat(seam.verdict()).contains("Many sewers accept that").doesNotContain("\u2713");
+        assertThat(session.desk().reading().findings())
+                .filteredOn(f -> f.code().equals("mate-drift"))
+                .hasSize(1);
+    }
+
     @Test
     void eachWayOutStandsOnItsPressWithItsFigure() {
         assertThat(Offered.only(session.desk()).changed()).as("it was drawn so").isFalse();

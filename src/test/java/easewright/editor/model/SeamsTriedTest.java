@@ -2,10 +2,12 @@ package easewright.editor.model;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import easewright.pattern.EdgeRef;
 import easewright.text.LengthUnit;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -77,5 +79,26 @@ class SeamsTriedTest {
                 .extracting(Effect.Line::words)
                 .anyMatch(w -> w.contains("waistband"))
                 .anyMatch(w -> w.startsWith("Off as before: side seam by 0.8"));
+    }
+
+    /** What is off by a little more or less than before is told with both figures. */
+    @Test
+    void aSeamWhoseFigureChangesALittleIsToldWithBoth() throws Exception {
+        seamsTold(8);
+        double before = drift();
+        session.want(session.desk()
+                .wanted()
+                .orElseThrow()
+                .withLeftOut(Set.of(EdgeRef.of("skirt-back", "side")))
+                .withAmount(5));
+        double now = drift();
+        assertThat(Math.abs(now - before)).isBetween(0.05, 0.5);
+        session.setUnit(LengthUnit.MM);
+        String was = session.desk().words().length(Math.abs(before));
+        String is = session.desk().words().length(Math.abs(now));
+        assertThat(was).isNotEqualTo(is);
+        assertThat(Effect.of(session.desk()).lines())
+                .extracting(Effect.Line::words)
+                .contains("Off as before: side seam by " + was + " before, now " + is + ".");
     }
 }
