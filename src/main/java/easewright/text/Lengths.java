@@ -104,6 +104,17 @@ public final class Lengths {
         return mm > 0 && !digits.equals("0") ? "+" + digits : digits;
     }
 
+    /** A small difference, as finely as it can be told: to a hundredth of a centimetre, or to 1/64 in. */
+    static String fine(double mm, LengthUnit unit) {
+        return format(mm, unit, unit == LengthUnit.INCH ? 25.4 / FINEST : TENTH);
+    }
+
+    /** Whether a length is one that inches are read in, to 1/16 in. */
+    public static boolean isInches(double mm) {
+        double parts = mm / 25.4 * SIXTEENTHS;
+        return Math.abs(parts - Math.rint(parts)) < 1e-6;
+    }
+
     /** To the millimetre, or to 1/16 in: for printed figures that were rounded before they were converted. */
     static String coarse(double mm, LengthUnit unit) {
         return unit == LengthUnit.INCH ? format(mm, unit) : format(Math.rint(mm), unit);

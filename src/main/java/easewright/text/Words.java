@@ -177,6 +177,11 @@ public final class Words {
         return Lengths.coarse(mm, unit);
     }
 
+    /** A small difference, as finely as it can be told: what is less than a tape shows is not told as nothing. */
+    public String fine(double mm) {
+        return Lengths.fine(mm, unit);
+    }
+
     /** A text from elsewhere with its lengths put into the unit, such as "3 in below the waist"; as coarse as they were. */
     public String retold(String text) {
         return Retold.in(unit, text);

@@ -57,6 +57,9 @@ class ClothJourneyTest extends Journey {
         assertThat(seen(robot, "#cloth-along"))
                 .as("how far a woven stretches matters to nobody")
                 .isFalse();
+        assertThat(robot.lookup("#cloth-washed").queryAs(TextField.class).getPromptText())
+                .as("a length is asked for, and no per cent")
+                .isEqualTo("50\u00a0cm");
         enter(robot, "#cloth-washed", "48 cm");
         assertThat(cloth().shrinkage().orElseThrow()).isCloseTo(4, within(1e-9));
         assertThat(cloth().knit()).isFalse();

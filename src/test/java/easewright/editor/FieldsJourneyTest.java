@@ -71,6 +71,24 @@ class FieldsJourneyTest extends Journey {
         assertThat(told.isVisible()).isTrue();
     }
 
+    /** What is typed anew is what there was, in another unit: it is shown in the unit of the sheet all the same. */
+    @Test
+    void theSameBodyInAnotherUnitIsShownInThatOfTheSheet(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        robot.interact(() -> app.session().setUnit(LengthUnit.INCH));
+        TextField body = robot.lookup("#body-hip").queryAs(TextField.class);
+        String was = body.getText();
+        write(robot, "#body-hip", "100 cm");
+        assertThat(body.getText()).isEqualTo(was).endsWith("in");
+        write(robot, "#body-hip", "ninety");
+        write(robot, "#body-hip", "100 cm");
+        assertThat(body.getText()).isEqualTo(was);
+        TextField wish = robot.lookup("#wish-hip").queryAs(TextField.class);
+        String wished = wish.getText();
+        write(robot, "#wish-hip", "5 cm");
+        assertThat(wish.getText()).isEqualTo(wished).endsWith("in");
+    }
+
     @Test
     void aRefusalAndAQuestionGoWhenTheAmountIsChanged(FxRobot robot) throws Exception {
         openTheSkirt(robot);

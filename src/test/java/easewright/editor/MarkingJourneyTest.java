@@ -13,17 +13,21 @@ import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Scale;
 import easewright.svg.SvgFile;
+import easewright.text.LengthUnit;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.Predicate;
 import javafx.geometry.Point2D;
+import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
+import javafx.scene.layout.Region;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -101,6 +105,29 @@ class MarkingJourneyTest {
                 .orElseThrow();
     }
 
+    /** On which edge and from where, below each other and not cut short, in the unit with the longer lengths. */
+    private void notchesAreToldWhole(FxRobot robot) {
+        robot.interact(() -> app.session().setUnit(LengthUnit.INCH));
+        WaitForAsyncUtils.waitForFxEvents();
+        List<Region> lengths = List.of(
+                robot.lookup("#notch-0-0").queryAs(Region.class),
+                robot.lookup("#notch-1-0").queryAs(Region.class));
+        assertThat(lengths.get(0).localToScene(0, 0).getX())
+                .isEqualTo(lengths.get(1).localToScene(0, 0).getX());
+        for (Region length : lengths) {
+            for (Node part : length.getParent().getChildrenUnmodifiable()) {
+                Region told = (Region) part;
+                assertThat(told.getWidth()).isGreaterThanOrEqualTo(told.prefWidth(-1));
+            }
+        }
+        assertThat(robot.lookup("#marks .label").queryAllAs(Label.class))
+                .filteredOn(l -> l.getText().startsWith("from "))
+                .extracting(Label::getText)
+                .containsOnly("from waist");
+        robot.interact(() -> app.session().setUnit(LengthUnit.CM));
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
     @Test
     void fourPiecesWithoutMarksOrSize(FxRobot robot) throws Exception {
         Path file = Files.copy(FOUR_PIECES, folder.resolve("four-pieces.svg"));
@@ -138,6 +165,7 @@ class MarkingJourneyTest {
         assertThat(robot.lookup(".complaint").queryAllAs(Label.class))
                 .anySatisfy(l -> assertThat(l.getText()).contains("Type a length between 0"));
         write(robot, "#notch-0-0", "20 cm");
+        notchesAreToldWhole(robot);
 
         robot.clickOn("#mark-next");
         assertThat(desk().pattern().mates()).anyMatch(m -> m.name().equals("side seam"));

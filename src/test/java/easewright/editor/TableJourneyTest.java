@@ -13,9 +13,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
+import javafx.css.PseudoClass;
 import javafx.geometry.BoundingBox;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
+import javafx.scene.control.Labeled;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
@@ -54,6 +56,29 @@ class TableJourneyTest extends Journey {
                     .as(sign)
                     .isEqualTo(left(robot, "#change-" + sign + "-" + last(robot)));
         }
+    }
+
+    /** Which of the findings the table shows is to be seen in the list, and what its lines mean on the table. */
+    @Test
+    void theFindingThatIsShownIsMarkedAndItsLinesAreExplained(FxRobot robot) throws Exception {
+        openUntrue(robot);
+        Node legend = robot.lookup("#legend").query();
+        for (int i = 0; i < 2; i++) {
+            robot.clickOn("#true-show-" + i);
+            WaitForAsyncUtils.waitForFxEvents();
+            assertThat(robot.lookup(".true-row").queryAllAs(Node.class))
+                    .filteredOn(row -> row.getPseudoClassStates().contains(PseudoClass.getPseudoClass("chosen")))
+                    .extracting(Node::getId)
+                    .containsExactly("true-" + i);
+            assertThat(legend.isVisible()).isTrue();
+            assertThat(robot.lookup("#legend .label").queryAllAs(Labeled.class))
+                    .extracting(Labeled::getText)
+                    .contains("would be drawn so", "the place", "stitching line now");
+        }
+        robot.clickOn("#page-notes");
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(robot.lookup(".true-row").queryAllAs(Node.class))
+                .noneMatch(row -> row.getPseudoClassStates().contains(PseudoClass.getPseudoClass("chosen")));
     }
 
     /** However long the names of pieces are, what is said beside the table keeps to its place. */

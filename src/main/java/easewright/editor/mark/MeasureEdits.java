@@ -32,7 +32,7 @@ public final class MeasureEdits {
     }
 
     /**
-     * Puts a notch this far along its edge, from the edge's start.
+     * Puts a notch this far along its edge, from where places on it are counted.
      *
      * @param number of the notch in the piece's list, from 0
      * @throws MarkRefused {@code notch-on-no-edge}, {@code notch-off-edge}
@@ -47,7 +47,7 @@ public final class MeasureEdits {
         if (mm < 0 || mm > run.length()) {
             throw new MarkRefused("notch-off-edge", Map.of("edge", edge.name(), "length", run.length()));
         }
-        notches.set(number, new Notch(notch.name(), run.pointAtLength(mm)));
+        notches.set(number, new Notch(notch.name(), run.pointAtLength(AlongEdge.counted(piece, edge, mm))));
         return pattern.withPiece(piece.toBuilder().notches(notches).build());
     }
 

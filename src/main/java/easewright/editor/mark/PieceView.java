@@ -48,9 +48,6 @@ public record PieceView(
     public static final String DART_FIRST = "editor.darts.first";
     public static final String DART_OTHER = "editor.darts.other";
 
-    /** Ends of edges nearer than this are one corner, mm. */
-    private static final double SAME = 0.01;
-
     public PieceView {
         pieces = List.copyOf(pieces);
         edges = List.copyOf(edges);
@@ -219,21 +216,12 @@ public record PieceView(
         return rows;
     }
 
-    /** Where a notch lies on its edge, counted from the edge before it. */
+    /** Where a notch lies on its edge. */
     private static Measure place(Piece piece, Edge edge, Point at, Words words) {
         return new Measure(
                 NOTCH_PLACE,
                 words.of("editor.notches.on", Map.of("edge", edge.name())),
-                words.length(MeasureEdits.along(piece, edge, at)),
-                from(piece, edge, words));
-    }
-
-    /** From where it is counted along an edge: the edge before it. */
-    static String from(Piece piece, Edge edge, Words words) {
-        return piece.edges().stream()
-                .filter(e -> e != edge && e.to().distance(edge.from()) < SAME)
-                .findFirst()
-                .map(e -> words.of("editor.notches.from", Map.of("edge", e.name())))
-                .orElse(words.of("editor.notches.from-start"));
+                words.length(AlongEdge.mm(piece, edge, at)),
+                AlongEdge.from(piece, edge, words));
     }
 }

@@ -48,8 +48,8 @@ public final class PlaceWords {
                 Map.of(
                         "piece", piece.name(),
                         "edge", edge.name(),
-                        "far", MeasureEdits.along(piece, edge, at),
-                        "from", PieceView.from(piece, edge, words)));
+                        "far", AlongEdge.mm(piece, edge, at),
+                        "from", AlongEdge.from(piece, edge, words)));
     }
 
     /** Notches, darts and ends of the grainline at the place. */

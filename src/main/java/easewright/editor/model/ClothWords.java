@@ -23,14 +23,15 @@ public record ClothWords(
      *
      * @param result what is tested and what came of it
      * @param how    what to do, and what it is good for
+     * @param marked the length to mark
      * @param length of the marked piece after it; empty while not tested
      * @param can    whether it can be done now
      * @param range  how long the marked piece can be, in words; for a length that cannot be
      */
-    public record Test(String result, String how, String length, boolean can, String range) {
+    public record Test(String result, String how, String marked, String length, boolean can, String range) {
         /** While another one has to be done first. */
         private Test before(String first) {
-            return new Test(first, how, "", false, range);
+            return new Test(first, how, marked, "", false, range);
         }
     }
 
@@ -117,6 +118,7 @@ public record ClothWords(
         return new Test(
                 result(what, found, words),
                 words.of("editor.cloth." + what + ".how", Map.of("marked", marked)),
+                words.length(marked),
                 found.isPresent() ? words.entered(length) : "",
                 true,
                 range);

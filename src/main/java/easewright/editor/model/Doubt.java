@@ -4,6 +4,7 @@ import easewright.alter.Way;
 import easewright.check.Proportion;
 import easewright.measure.Girth;
 import easewright.text.LengthUnit;
+import easewright.text.Lengths;
 import easewright.text.Words;
 import java.util.Map;
 import java.util.Optional;
@@ -56,6 +57,20 @@ public record Doubt(double amount, String words, OptionalDouble rather) {
                                 Math.round(100 * Math.abs(mm) / finished.getAsDouble())))
                 : words.of("editor.doubt.length", Map.of("amount.signed", mm));
         return Optional.of(new Doubt(mm, question, rather(mm, most, desk.unit())));
+    }
+
+    /**
+     * What may have been meant, as an answer. Millimetres are read off centimetres; beside inches they are told as such.
+     *
+     * @param mm    what may have been meant
+     * @param words in whose unit it was typed
+     */
+    public static String no(double mm, Words words) {
+        return words.unit() == LengthUnit.INCH
+                ? words.of(
+                        "editor.doubt.rather.inch",
+                        Map.of("typed", Lengths.format(mm, LengthUnit.MM), "amount", words.length(mm)))
+                : words.of("editor.doubt.rather", Map.of("amount.signed", mm));
     }
 
     /** The same figure in millimetres, which is the usual slip. */

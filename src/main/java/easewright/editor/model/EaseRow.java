@@ -18,6 +18,7 @@ import java.util.OptionalDouble;
  * @param called   the classes after the number that they are for; empty likewise
  * @param brief    of all that is said the one line that tells most: what the ease is called, or what it asks of a knit
  * @param minimums likewise, the least ease for wearing
+ * @param smallest which of those figures the bar shows; empty where they are alike
  * @param near     that the ease is a little less than a figure among those and yet counts as met; empty where not
  * @param stretch  what the ease asks of a knit, a sentence each, likewise
  * @param sizes   how every size stands to the wish, where there is one and the pattern comes in several
@@ -36,6 +37,7 @@ public record EaseRow(
         String called,
         String brief,
         List<String> minimums,
+        String smallest,
         String near,
         List<String> stretch,
         Standing standing,
@@ -70,7 +72,7 @@ public record EaseRow(
 
     EaseRow withSizes(Optional<SizeWishes.Said> wishes, Optional<OtherSizes> also) {
         return new EaseRow(
-                level, name, body, finished, ease, percent, wish, classes, called, brief, minimums, near, stretch,
+                level, name, body, finished, ease, percent, wish, classes, called, brief, minimums, smallest, near, stretch,
                 standing, verdict, missing, scale, wishes, also);
     }
 
@@ -88,6 +90,7 @@ public record EaseRow(
                 called,
                 brief,
                 minimums,
+                smallest,
                 near,
                 stretch,
                 standing,
@@ -120,7 +123,7 @@ public record EaseRow(
 
     private EaseRow saying(String said, Standing stands, OptionalDouble lacks) {
         return new EaseRow(
-                level, name, body, finished, ease, percent, wish, classes, called, brief, minimums, near, stretch,
+                level, name, body, finished, ease, percent, wish, classes, called, brief, minimums, smallest, near, stretch,
                 stands, said, lacks, scale, sizes, others);
     }
 
@@ -137,6 +140,7 @@ public record EaseRow(
             if (!minimums.isEmpty()) {
                 String asked = String.join(words.of("editor.ease.between"), minimums);
                 told.add(words.of("editor.ease.minimums", Map.of("asked", asked)));
+                told.add(smallest);
                 told.add(near);
             }
             told.addAll(stretch);

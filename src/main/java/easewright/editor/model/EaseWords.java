@@ -67,6 +67,7 @@ final class EaseWords {
                 called,
                 besideWish(stands, line, asked, classes, brief(line, called, uses, stretch, words), words),
                 minimums(asked, words, certain, foot),
+                smallest(asked, words),
                 near(line, asked, words),
                 stretch.map(said -> sentences(new StretchText(words, foot::mark).level(said, line)))
                         .orElse(List.of()),
@@ -110,7 +111,7 @@ final class EaseWords {
         return classes.stream().anyMatch(c -> c.where() != Classed.Where.BELOW);
     }
 
-    /** That the ease is a little less than a figure in the list and yet counts as met, where it is. */
+    /** By how much the ease is less than a figure in the list and yet counts as met, where the list and it differ. */
     private static String near(EaseLine line, List<Minimum> asked, Words words) {
         double ease = line.ease().orElse(0);
         return line.ease().isEmpty()
@@ -120,17 +121,28 @@ final class EaseWords {
                         .filter(m -> !words.length(ease).equals(words.coarse(m.low())))
                         .findFirst()
                         .map(m -> words.of(
-                                words.unit() == LengthUnit.INCH
-                                        ? "editor.ease.minimums.near.inch"
-                                        : "editor.ease.minimums.near",
-                                Map.of(
-                                        "ease",
-                                        ease,
-                                        "least",
-                                        m.low(),
-                                        "inches",
-                                        Lengths.format(m.low(), LengthUnit.INCH))))
+                                "editor.ease.minimums.near",
+                                Map.of("short", words.fine(m.low() - ease), "asked", exactly(m.low(), words))))
                         .orElse("");
+    }
+
+    /** A printed figure as its source has it: in inches where it was read in inches, with what that is exactly. */
+    private static String exactly(double mm, Words words) {
+        if (!Lengths.isInches(mm)) {
+            return Lengths.format(mm, LengthUnit.CM);
+        }
+        String inches = Lengths.format(mm, LengthUnit.INCH);
+        return words.unit() == LengthUnit.INCH
+                ? inches
+                : words.of("editor.ease.minimums.near.exact", Map.of("asked", inches, "least", words.entered(mm)));
+    }
+
+    /** Which of several figures the bar shows, where they differ; empty where they do not. */
+    private static String smallest(List<Minimum> asked, Words words) {
+        String least = words.coarse(least(asked));
+        return asked.stream().map(m -> words.coarse(m.low())).allMatch(least::equals)
+                ? ""
+                : words.of("editor.ease.minimums.smallest", Map.of("least", words.bare(least)));
     }
 
     /** With what is left and what right, where they differ: the ease is that of the whole girth. */
@@ -267,7 +279,8 @@ final class EaseWords {
             when.add(words.retold(minimum.note()));
         }
         Map<String, Object> values = new TreeMap<>();
-        values.put("low", minimum.low());
+        String low = words.coarse(minimum.low());
+        values.put("low", minimum.high().isPresent() ? words.bare(low) : low);
         minimum.high().ifPresent(high -> values.put("high", high));
         values.put("note", String.join("; ", when));
         String key = minimum.high().isPresent() ? "editor.ease.minimum.range" : "editor.ease.minimum";

@@ -1,8 +1,10 @@
 package easewright.editor.model;
 
+import easewright.editor.paint.EdgeSigns;
 import easewright.editor.paint.TableScene;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -20,8 +22,16 @@ public record Legend(List<Sign> signs) {
         BEFORE,
         /** Protected, and still as it was. */
         KEPT,
+        /** Protected. */
+        GUARDED,
         /** No longer fits the seam it is sewn to. */
-        DRIFTED
+        DRIFTED,
+        /** As it would be drawn to be true. */
+        REDRAWN,
+        /** A place at which something is to be seen. */
+        PLACE,
+        /** Along which it is sewn, where that is another line than the one to cut along. */
+        STITCHED
     }
 
     /** Of a table with nothing on it. */
@@ -31,8 +41,12 @@ public record Legend(List<Sign> signs) {
         signs = List.copyOf(signs);
     }
 
-    /** Of what is drawn, and of nothing else. */
-    public static Legend of(TableScene scene) {
+    /**
+     * Of what is drawn, and of nothing else.
+     *
+     * @param pointed what a list beside the table points at
+     */
+    public static Legend of(TableScene scene, Optional<Pointed> pointed) {
         Set<Sign> signs = EnumSet.noneOf(Sign.class);
         for (TableScene.PieceSight piece : scene.pieces()) {
             TableScene.TrialSight trial = piece.trial();
@@ -45,11 +59,23 @@ public record Legend(List<Sign> signs) {
             }
             if (!trial.kept().isEmpty()) {
                 signs.add(Sign.KEPT);
+            } else if (piece.piece().edges().stream().anyMatch(EdgeSigns::hasPins)) {
+                signs.add(Sign.GUARDED);
             }
             if (!trial.drifts().isEmpty()) {
                 signs.add(Sign.DRIFTED);
             }
         }
+        if (signs.contains(Sign.KEPT)) {
+            signs.remove(Sign.GUARDED);
+        }
+        pointed.filter(Pointed::redrawn).ifPresent(p -> {
+            signs.add(Sign.REDRAWN);
+            signs.add(Sign.PLACE);
+            if (scene.pieces().stream().anyMatch(piece -> piece.piece().hasAllowance())) {
+                signs.add(Sign.STITCHED);
+            }
+        });
         return new Legend(List.copyOf(signs));
     }
 }

@@ -1,5 +1,6 @@
 package easewright.editor.model;
 
+import easewright.editor.paint.TableScene;
 import easewright.geom.Box;
 import easewright.pattern.Piece;
 import easewright.pattern.PieceKind;
@@ -27,6 +28,8 @@ final class NestTitles {
     private List<Piece> pieces = List.of();
     private List<String> taking = List.of();
     private Map<String, Title> titles = Map.of();
+    private List<Piece> taggedOf = List.of();
+    private List<TableScene.SizeTag> tags = List.of();
 
     /**
      * What a piece is called.
@@ -57,10 +60,33 @@ final class NestTitles {
         return titles;
     }
 
+    /** Which line is of which size, where several lie over each other. Worked out again likewise. */
+    List<TableScene.SizeTag> tags(List<Piece> now) {
+        if (now != taggedOf) {
+            taggedOf = now;
+            tags = nests(now).stream()
+                    .filter(nest -> nest.size() > 1)
+                    .flatMap(nest -> SizeTags.of(nest.stream()
+                            .sorted(Comparator.comparingDouble(one -> area(one.piece())))
+                            .map(one -> new SizeTags.Sized(one.size(), one.piece().outline()))
+                            .toList())
+                            .stream())
+                    .toList();
+        }
+        return tags;
+    }
+
     /** One of several sizes, as marked, or as the name tells before anything is marked. */
     private record OneSize(Piece piece, String name, String size) {}
 
     private static Map<String, Title> titles(List<Piece> pieces, List<String> at, Words words) {
+        Map<String, Title> titles = new HashMap<>();
+        nests(pieces).forEach(nest -> name(nest, at, words, titles));
+        return titles;
+    }
+
+    /** The sizes of each piece that lie over each other; a piece that lies alone is one by itself. */
+    private static List<List<OneSize>> nests(List<Piece> pieces) {
         Map<PieceKind, List<List<OneSize>>> nests = new LinkedHashMap<>();
         for (OneSize one : inSizes(pieces)) {
             List<List<OneSize>> alike =
@@ -74,9 +100,7 @@ final class NestTitles {
                     })
                     .add(one);
         }
-        Map<String, Title> titles = new HashMap<>();
-        nests.values().forEach(alike -> alike.forEach(nest -> name(nest, at, words, titles)));
-        return titles;
+        return nests.values().stream().flatMap(List::stream).toList();
     }
 
     private static List<OneSize> inSizes(List<Piece> pieces) {

@@ -1,12 +1,17 @@
 package easewright.editor.model;
 
 import easewright.measure.MateWalk;
+import easewright.pattern.Finding;
 import easewright.pattern.MateSides;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
+import easewright.pattern.Severity;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** What is said in a line of seams that fitted until something was changed. */
 public final class NoLongerFits {
@@ -25,6 +30,16 @@ public final class NoLongerFits {
                 .findFirst()
                 .map(walk -> words(desk, offer, walk))
                 .orElseGet(() -> desk.words().of("editor.follow.one"));
+    }
+
+    /** How bad it is, as the notes have it. */
+    public static Severity severity(Desk desk, List<FollowUp> asked) {
+        Set<Object> seams = asked.stream().map(FollowUp::seam).collect(Collectors.toSet());
+        return desk.reading().findings().stream()
+                .filter(f -> seams.contains(f.values().get("mate")))
+                .map(Finding::severity)
+                .max(Comparator.naturalOrder())
+                .orElse(Severity.CAUTION);
     }
 
     /** Names the side that would be changed, or else the shorter one. */

@@ -16,8 +16,10 @@ import java.util.stream.Stream;
  * @param also  places at which the same is to be seen
  * @param with  the ids of the other pieces that it concerns
  * @param lines as they would be drawn there
+ * @param redrawn whether those lie otherwise than the lines that are there
  */
-public record Pointed(String piece, Optional<Point> at, List<Point> also, Set<String> with, List<Segment> lines) {
+public record Pointed(
+        String piece, Optional<Point> at, List<Point> also, Set<String> with, List<Segment> lines, boolean redrawn) {
     /** So much is shown about a place at least, mm: less has nothing in it to tell where one is. */
     private static final double AROUND = 30;
 
@@ -25,6 +27,11 @@ public record Pointed(String piece, Optional<Point> at, List<Point> also, Set<St
         also = List.copyOf(also);
         with = Set.copyOf(with);
         lines = List.copyOf(lines);
+    }
+
+    /** Lines that are there. */
+    public Pointed(String piece, Optional<Point> at, List<Point> also, Set<String> with, List<Segment> lines) {
+        this(piece, at, also, with, lines, false);
     }
 
     /** One place. */

@@ -166,6 +166,7 @@ public final class TableScenes {
         names.forgetAllBut(desk.pattern().pieces());
         return new TableScene(
                 pieces,
+                sizes ? nests.tags(desk.pattern().pieces()) : List.of(),
                 names.wordsBeside(desk, shown),
                 desk.unit() == LengthUnit.INCH,
                 desk.shownTrial().isPresent());

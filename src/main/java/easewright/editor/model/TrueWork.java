@@ -162,7 +162,8 @@ public record TrueWork(
                         at,
                         drawn.map(d -> d.onOthers(p.id())).orElse(List.of()),
                         drawn.map(TrueDrawn::pieces).orElse(Set.of()),
-                        lines));
+                        lines,
+                        drawn.isPresent()));
     }
 
     private static String brings(Altered altered, Pattern before, TrueDrawn drawn, Words words) {

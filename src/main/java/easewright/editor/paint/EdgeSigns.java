@@ -13,7 +13,7 @@ import java.util.List;
 import javafx.scene.canvas.GraphicsContext;
 
 /** Draws what is marked on a piece besides its lines: protected edges, the fold, notches, the grain. */
-final class EdgeSigns {
+public final class EdgeSigns {
     /** A grain arrow shorter than this would be all heads, pixels. */
     private static final double LEAST_GRAIN = 24;
 
@@ -47,10 +47,15 @@ final class EdgeSigns {
                 if (sight.trial().kept().contains(run)) {
                     guards(run);
                 }
-            } else if (edge.isProtected()) {
+            } else if (hasPins(edge)) {
                 guards(edge.on(piece.outline()).segments());
             }
         }
+    }
+
+    /** Whether an edge has pins whatever is done: one that is protected; a fold has its own sign. */
+    public static boolean hasPins(Edge edge) {
+        return edge.isProtected() && edge.role() != EdgeRole.FOLD;
     }
 
     /** Short pins across the inside of a protected edge. */

@@ -121,6 +121,7 @@ public final class TablePainter {
         labels.forEach(label -> label.write(compact));
         labels.forEach(LevelLabels::clearOthers);
         labels.forEach(label -> label.write(false));
+        SizeTagPainter.paint(gc, view, ink, scene.tags(), room);
         SizesAlike alike = new SizesAlike();
         int first = NamePainter.first(seen, view);
         List<NamePainter> names = seen.stream()

@@ -3,6 +3,7 @@ package easewright.editor.paint;
 import easewright.geom.Box;
 import easewright.geom.Curve;
 import easewright.geom.Outline;
+import easewright.geom.Point;
 import easewright.geom.Segment;
 import easewright.pattern.Caption;
 import easewright.pattern.Piece;
@@ -14,17 +15,33 @@ import java.util.stream.Stream;
 /**
  * All that is to be seen on the table.
  *
+ * @param tags   which of the lines that lie over each other is of which size
  * @param beside words that are written on the drawing beside the pieces and are to be seen, mm
  * @param inches the grid goes by inches instead of centimetres
  * @param trying a change is being tried: what it moves is drawn more strongly than what was moved before
  */
-public record TableScene(List<PieceSight> pieces, List<Caption> beside, boolean inches, boolean trying) {
-    public static final TableScene EMPTY = new TableScene(List.of(), List.of(), false, false);
+public record TableScene(
+        List<PieceSight> pieces, List<SizeTag> tags, List<Caption> beside, boolean inches, boolean trying) {
+    public static final TableScene EMPTY = new TableScene(List.of(), List.of(), List.of(), false, false);
 
     public TableScene {
         pieces = List.copyOf(pieces);
+        tags = List.copyOf(tags);
         beside = List.copyOf(beside);
     }
+
+    /** Without sizes that lie over each other. */
+    public TableScene(List<PieceSight> pieces, List<Caption> beside, boolean inches, boolean trying) {
+        this(pieces, List.of(), beside, inches, trying);
+    }
+
+    /**
+     * The size of a line.
+     *
+     * @param at      on the line, apart from those of other sizes, mm
+     * @param outward unit direction off the piece
+     */
+    public record SizeTag(String size, Point at, Point outward) {}
 
     /**
      * One piece as it is to be seen.

@@ -39,15 +39,16 @@ final class DoubtView extends VBox {
         Parts.present(this, doubt.isPresent());
         doubt.ifPresent(d -> {
             question.setText(d.words());
-            offer(yes, "editor.doubt.yes", d.amount(), words);
+            offer(yes, words.of("editor.doubt.yes", Map.of("amount.signed", d.amount())), d.amount());
+            Hints.on(yes, words.of("editor.doubt.yes.hint"));
             Parts.present(rather, d.rather().isPresent());
-            d.rather().ifPresent(mm -> offer(rather, "editor.doubt.rather", mm, words));
+            d.rather().ifPresent(mm -> offer(rather, Doubt.no(mm, words), mm));
+            Hints.on(rather, words.of("editor.doubt.rather.hint"));
         });
     }
 
-    private void offer(Button button, String key, double mm, Words words) {
-        button.setText(words.of(key, Map.of("amount.signed", mm)));
-        Hints.on(button, words.of(key + ".hint"));
+    private void offer(Button button, String text, double mm) {
+        button.setText(text);
         button.setOnAction(e -> taker.accept(mm));
     }
 }

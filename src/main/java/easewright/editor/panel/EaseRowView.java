@@ -86,7 +86,10 @@ final class EaseRowView extends MeasuredBox {
         setId("ease-" + level);
         Label bodyWrong = new Label();
         Label wishWrong = new Label();
-        body = new LengthField(bodyWrong, mm -> session.setBody(row.level(), mm, girthName(row)));
+        body = new LengthField(bodyWrong, mm -> {
+            session.setBody(row.level(), mm, girthName(row));
+            again();
+        });
         body.setId("body-" + level);
         body.getStyleClass().add("body-field");
         wish = new LengthField(wishWrong, this::wish);
@@ -165,6 +168,13 @@ final class EaseRowView extends MeasuredBox {
         if (mm.isPresent() && free) {
             session.chooseLevel(level);
         }
+        again();
+    }
+
+    /** What was typed may be what there was already, written otherwise: then nothing comes to be shown by itself. */
+    private void again() {
+        shown = List.of();
+        show(row, session.desk());
     }
 
     private OptionalDouble bodyHere(String typed) throws Unreadable {

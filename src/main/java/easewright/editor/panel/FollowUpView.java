@@ -19,6 +19,7 @@ final class FollowUpView extends HBox {
     private final TrueBench bench;
     private final Label said = new Label();
     private final Button look = new Button();
+    private final SeveritySign sign = new SeveritySign();
     private boolean aside;
     private boolean room = true;
 
@@ -38,9 +39,6 @@ final class FollowUpView extends HBox {
         look.getStyleClass().addAll("small", "accent");
         look.setMinWidth(USE_PREF_SIZE);
         look.setOnAction(e -> leader.run());
-        Label sign = new Label("!");
-        sign.getStyleClass().addAll("sign", "caution");
-        sign.setMinWidth(USE_PREF_SIZE);
         getChildren().setAll(sign, said, look);
         bench.workProperty().addListener((o, before, now) -> show(session.desk()));
         session.deskProperty().addListener((o, before, now) -> show(now));
@@ -69,6 +67,7 @@ final class FollowUpView extends HBox {
         boolean is = !offers.isEmpty() && desk.trial().isEmpty() && !aside && room;
         Parts.present(this, is);
         Words words = session.desk().words();
+        sign.show(NoLongerFits.severity(desk, offers), words);
         said.setText(offers.isEmpty() ? "" : NoLongerFits.words(desk, offers));
         look.setText(words.of("editor.follow.look"));
         Parts.about(look, said.getText());

@@ -18,6 +18,7 @@ import javafx.scene.layout.VBox;
 final class HandTest extends VBox {
     private final Label result = new Label();
     private final Label how = new Label();
+    private final Label now = new Label();
     private final LengthField field;
     private ClothWords.Test test;
 
@@ -35,17 +36,22 @@ final class HandTest extends VBox {
         how.setWrapText(true);
         how.setMinHeight(USE_PREF_SIZE);
         how.visibleProperty().bind(wrong.visibleProperty().not());
-        HBox row = new HBox(8, result, Parts.gap(), field);
+        now.getStyleClass().add("quiet");
+        now.setMinWidth(USE_PREF_SIZE);
+        HBox row = new HBox(8, result, Parts.gap(), now, field);
         row.setAlignment(Pos.CENTER_LEFT);
         StackPane below = new StackPane(how, wrong);
         below.setAlignment(Pos.TOP_LEFT);
         getChildren().setAll(row, below);
     }
 
-    void show(String what, ClothWords.Test now, Desk desk) {
-        test = now;
+    void show(String what, ClothWords.Test is, Desk desk) {
+        test = is;
         Words words = desk.words();
         result.setText(test.result());
+        now.setText(words.of("editor.cloth.length-now"));
+        Parts.present(now, test.can());
+        field.setPromptText(test.can() ? test.marked() : "");
         how.setText(test.how());
         field.describe(words.of("editor.cloth." + what + ".name"), words.of("editor.cloth." + what + ".hint"));
         field.show(test.length(), desk.unit());

@@ -18,6 +18,7 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.paint.Color;
+import javafx.scene.shape.Circle;
 import javafx.scene.shape.Line;
 import javafx.scene.shape.Polyline;
 import javafx.scene.shape.Rectangle;
@@ -142,6 +143,20 @@ public final class LegendBar extends FlowPane {
             }
             case KEPT ->
                 new Group(line(ink.guard(), 2.6, 0, y - 2, LONG, y - 2), pin(ink, LONG / 4), pin(ink, LONG * 3 / 4));
+            case GUARDED ->
+                new Group(line(ink.line(), 1.4, 0, y - 2, LONG, y - 2), pin(ink, LONG / 4), pin(ink, LONG * 3 / 4));
+            case REDRAWN -> line(ink.moved(), 2.4, 0, y, LONG, y);
+            case PLACE -> {
+                Circle ring = new Circle(LONG / 2, y, y - 1, Color.TRANSPARENT);
+                ring.setStroke(ink.moved());
+                ring.setStrokeWidth(2);
+                yield ring;
+            }
+            case STITCHED -> {
+                Polyline dashed = line(ink.line(), 1.6, 0, y, LONG, y);
+                dashed.getStrokeDashArray().setAll(7.0, 4.0);
+                yield dashed;
+            }
             case DRIFTED -> line(ink.moved(), 1.6, 0, 2, 4.5, 7, 9, 2, 13.5, 7, LONG, 2);
         };
     }

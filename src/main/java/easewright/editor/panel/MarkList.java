@@ -15,6 +15,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** A short list of marks of one kind, each with its name and its lengths to change and a cross to take it away. */
@@ -25,7 +26,7 @@ final class MarkList extends VBox {
     private static final double NAME = EdgeRowView.NAME;
 
     /** The edge on which a length is measured, so that the lengths stand one below the other; pixels. */
-    private static final double EDGE = 98;
+    private static final double EDGE = 94;
 
     /** So many lengths have room beside the name; more stand below it. */
     private static final int BESIDE = 2;
@@ -115,7 +116,7 @@ final class MarkList extends VBox {
         private LengthUnit lastUnit = LengthUnit.CM;
 
         MeasureField(int number, String key, Label wrong) {
-            super(5);
+            super(4);
             length = LengthField.refusing(wrong, mm -> {
                 if (mm.isPresent()) {
                     return measurer.apply(number, key, mm.getAsDouble());
@@ -130,6 +131,7 @@ final class MarkList extends VBox {
             after.getStyleClass().add("quiet");
             setAlignment(Pos.CENTER_LEFT);
             setMinWidth(0);
+            after.setMinWidth(0);
             getChildren().setAll(before, length, after);
         }
 
@@ -143,9 +145,11 @@ final class MarkList extends VBox {
             before.setText(measure.before());
             // Names of edges may be long and are cut short; a single word beside a number is not.
             boolean onEdge = !measure.after().isEmpty();
-            before.setMinWidth(onEdge ? 0 : USE_PREF_SIZE);
+            before.setMinWidth(USE_PREF_SIZE);
             before.setPrefWidth(onEdge ? EDGE : USE_COMPUTED_SIZE);
             after.setText(measure.after());
+            Hints.on(before, measure.before());
+            Hints.on(after, measure.after());
             length.describe(words.of(measure.key(), Map.of("name", mark)), words.of(measure.key() + ".hint"));
             length.show(measure.length(), unit);
         }
@@ -173,7 +177,13 @@ final class MarkList extends VBox {
             boolean many = measures.size() > BESIDE;
             (many ? below : line).getChildren().addAll(measures);
             away = Parts.cross("", () -> remover.accept(number));
-            line.getChildren().addAll(Parts.gap(), away);
+            if (many || measures.isEmpty()) {
+                line.getChildren().add(Parts.gap());
+            } else {
+                // What stands behind its length has all the room before the cross.
+                HBox.setHgrow(measures.get(measures.size() - 1), Priority.ALWAYS);
+            }
+            line.getChildren().add(away);
             line.setAlignment(Pos.CENTER_LEFT);
             getChildren().setAll(line, complaints);
             if (many) {

@@ -8,7 +8,6 @@ import easewright.editor.model.Notes;
 import easewright.editor.model.Pointed;
 import easewright.editor.model.Session;
 import easewright.editor.model.TrueBench;
-import easewright.pattern.Severity;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -83,10 +82,7 @@ public final class NotesPanel extends SheetPage {
     }
 
     private HBox row(Notes.Note note, Words words) {
-        Label sign = new Label(sign(note.severity()));
-        sign.getStyleClass().addAll("sign", note.severity().name().toLowerCase(java.util.Locale.ROOT));
-        sign.setAccessibleText(
-                words.of("editor.notes.severity." + note.severity().name().toLowerCase(java.util.Locale.ROOT)));
+        SeveritySign sign = new SeveritySign(note.severity(), words);
         VBox text = new VBox(4, label(note.words()));
         HBox.setHgrow(text, Priority.ALWAYS);
         text.setMaxWidth(Double.MAX_VALUE);
@@ -223,13 +219,5 @@ public final class NotesPanel extends SheetPage {
         Hints.on(press, words.of(hint));
         press.setOnAction(e -> act.run());
         return press;
-    }
-
-    private static String sign(Severity severity) {
-        return switch (severity) {
-            case NOTE -> "i";
-            case CAUTION -> "!";
-            case FAULT -> "\u00d7";
-        };
     }
 }

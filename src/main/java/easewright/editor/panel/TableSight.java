@@ -31,7 +31,7 @@ final class TableSight {
         level = hand.flatMap(MarkHand::level);
         scenes.forMarks(hand.map(MarkHand::isOpen).orElse(false), level);
         scene = scenes.of(seen.get(), hand.map(MarkHand::isScaling).orElse(false));
-        legend.set(desk.isOpen() ? Legend.of(scene) : Legend.NONE);
+        legend.set(desk.isOpen() ? Legend.of(scene, desk.pointed()) : Legend.NONE);
     }
 
     /** Whether the desk would be seen otherwise than it is. */

@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import javafx.application.Platform;
+import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -31,6 +32,8 @@ import javafx.scene.layout.VBox;
  * move, shown on the table while it is pointed at, and done by one press.
  */
 public final class TruePanel extends SheetPage {
+    private static final PseudoClass CHOSEN = PseudoClass.getPseudoClass("chosen");
+
     private final TrueBench bench;
     private final CuttingTable table;
     private final Runnable decider;
@@ -42,6 +45,9 @@ public final class TruePanel extends SheetPage {
 
     /** What the table was brought near to, and goes on showing. */
     private Optional<Pointed> held = Optional.empty();
+
+    /** The row of which that is. */
+    private Optional<Node> heldRow = Optional.empty();
 
     /**
      * @param decider leads to where what is tried is kept or taken back
@@ -58,7 +64,7 @@ public final class TruePanel extends SheetPage {
         bench.workProperty().addListener((o, before, now) -> showIfSeen());
         visibleProperty().addListener(o -> {
             if (!isVisible()) {
-                held = Optional.empty();
+                letGo();
                 session.point(held);
             }
         });
@@ -80,7 +86,7 @@ public final class TruePanel extends SheetPage {
         }
         if (!now.equals(shown)) {
             shown = now;
-            held = Optional.empty();
+            letGo();
             rows(words);
         }
         // While a change is being tried, the list is about what was before it.
@@ -250,13 +256,24 @@ public final class TruePanel extends SheetPage {
         }
     }
 
+    /** The table goes on showing a place, and its row is marked as the one that is shown. */
+    private void hold(TrueWork.Place place, Node row) {
+        letGo();
+        held = place.pointed();
+        heldRow = Optional.of(row);
+        row.pseudoClassStateChanged(CHOSEN, true);
+        session.point(held);
+        held.ifPresent(table::show);
+    }
+
+    private void letGo() {
+        held = Optional.empty();
+        heldRow.ifPresent(row -> row.pseudoClassStateChanged(CHOSEN, false));
+        heldRow = Optional.empty();
+    }
+
     private void place(int i, TrueWork.Place place, Words words) {
         Button show = button("true-show-" + i, words, "editor.true.show");
-        show.setOnAction(e -> {
-            held = place.pointed();
-            session.point(held);
-            held.ifPresent(table::show);
-        });
         Button make = button("true-make-" + i, words, "editor.true.make");
         Parts.about(show, place.words());
         Parts.about(make, place.redraws().isEmpty() ? place.words() : place.redraws() + "; " + place.words());
@@ -264,6 +281,7 @@ public final class TruePanel extends SheetPage {
         make.setOnAction(e -> place.result().ifPresent(session::edit));
         VBox row = row(place.words(), place.brings(), pressed(show, make, place));
         row.setId("true-" + i);
+        show.setOnAction(e -> hold(place, row));
         row.setOnMouseEntered(e -> session.point(place.pointed()));
         row.setOnMouseExited(e -> session.point(held));
         row.setOnMouseClicked(e -> show.fire());

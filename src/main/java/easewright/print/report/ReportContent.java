@@ -13,6 +13,7 @@ import easewright.print.Misfit;
 import easewright.print.Reading;
 import easewright.print.SourceNotes;
 import easewright.print.StillMissing;
+import easewright.print.StillOpen;
 import easewright.print.report.Part.Figure;
 import easewright.print.report.Part.Figures;
 import easewright.print.report.Part.Grid;
@@ -54,6 +55,7 @@ public record ReportContent(String title, String byline, List<Part> parts, Repor
             List<Caution> cautions,
             Words words) {
         Writer writer = new Writer(words);
+        writer.points("print.open", StillOpen.of(after, after.pattern().pieces(), words), false);
         writer.ease(before, after);
         writer.changes(before, after);
         before.ifPresent(b -> {

@@ -4,6 +4,7 @@ import easewright.geom.Affine;
 import easewright.geom.Box;
 import easewright.geom.Point;
 import easewright.print.Cautions.Caution;
+import easewright.print.StillOpen;
 import easewright.print.ink.Lettering;
 import easewright.print.ink.Pencil;
 import easewright.print.ink.Picture;
@@ -30,7 +31,7 @@ final class InfoBlock {
         top += 6 * large;
         pencil.add(TestSquare.of(words.unit()).transformed(Affine.translation(0, top)));
         TextColumn text = new TextColumn(pencil, 0, top + side + 4, width);
-        List<String> open = StillOpen.of(job);
+        List<String> open = StillOpen.of(job.reading(), job.drawn(), job.words());
         if (!open.isEmpty()) {
             text.heading(words.of("print.open"));
             open.forEach(line -> text.paragraph(line, TEXT * large, Tone.BLACK));

@@ -28,6 +28,11 @@ record Job(
         cautions = List.copyOf(cautions);
     }
 
+    /** The pieces that are printed, as they are in the pattern. */
+    List<Piece> drawn() {
+        return pieces.stream().map(PaperPiece::piece).toList();
+    }
+
     static Job of(PrintOrder order, Optional<Reading> before, Reading after, List<Caution> cautions, Words words)
             throws PrintProblem {
         Pattern pattern = after.pattern();

@@ -5,8 +5,9 @@ import easewright.geom.Box;
 import easewright.geom.Point;
 import easewright.pattern.Piece;
 import easewright.print.Cautions.Caution;
-import easewright.print.ink.Leaf;
+import easewright.print.StillOpen;
 import easewright.print.ink.Leaf.Layer;
+import easewright.print.ink.Leaf;
 import easewright.print.ink.Lettering;
 import easewright.print.ink.Mark.Anchor;
 import easewright.print.ink.Pen;
@@ -101,7 +102,7 @@ final class PlanPage {
 
     /** What does not fit yet, before anything else: who joins the sheets first has lost the paper. Gives its lower border. */
     private double open(double top, double width) {
-        List<String> open = StillOpen.of(job);
+        List<String> open = StillOpen.of(job.reading(), job.drawn(), job.words());
         if (open.isEmpty()) {
             return top;
         }

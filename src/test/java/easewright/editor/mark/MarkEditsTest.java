@@ -54,7 +54,7 @@ class MarkEditsTest {
             Point at = moved.notches().get(i).at();
             assertThat(moved.outline().nearest(at).distance()).isLessThan(1e-6);
             Edge edge = EdgeEdits.at(moved, moved.outline().nearest(at).point()).orElseThrow();
-            assertThat(MeasureEdits.along(moved, edge, at)).isCloseTo(123.4, within(1e-6));
+            assertThat(AlongEdge.mm(moved, edge, at)).isCloseTo(123.4, within(1e-6));
             assertThatThrownBy(() -> MeasureEdits.notchAt(pattern, back.id(), number, 1e5))
                     .hasMessageStartingWith("notch-off-edge ");
             assertThatThrownBy(() -> MeasureEdits.notchAt(pattern, back.id(), number, -1))

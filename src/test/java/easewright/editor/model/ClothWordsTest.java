@@ -49,6 +49,8 @@ class ClothWordsTest {
         assertThat(words().along().length()).isEqualTo("12\u00a0cm");
         assertThat(words().recovery().length()).isEqualTo("10.25\u00a0cm");
         assertThat(words().wash().length()).isEqualTo("47.5\u00a0cm");
+        assertThat(words().wash().marked()).as("an example for the field").isEqualTo("50\u00a0cm");
+        assertThat(words().across().marked()).isEqualTo("10\u00a0cm");
         assertThat(words().recovery().result()).isEqualTo("Springs back: 95\u00a0%");
         assertThat(words().along().how()).contains("does not use it");
         assertThat(words().recovery().range()).contains("10\u00a0cm to 15\u00a0cm");

@@ -33,6 +33,18 @@ class DoubtTest {
                 .isCloseTo(24, within(1e-9));
     }
 
+    /** The answer says in which unit the number is meant; in inches it would look like a guess out of nowhere. */
+    @Test
+    void theAnswerInInchesSaysThatMillimetresAreMeant() {
+        session.setUnit(LengthUnit.INCH);
+        assertThat(Doubt.no(24, session.desk().words()))
+                .isEqualTo("No, 24\u00a0mm (about 15/16\u00a0in)");
+        assertThat(Doubt.no(-24, session.desk().words()))
+                .isEqualTo("No, \u221224\u00a0mm (about \u221215/16\u00a0in)");
+        session.setUnit(LengthUnit.CM);
+        assertThat(Doubt.no(24, session.desk().words())).isEqualTo("No, +2.4\u00a0cm");
+    }
+
     @Test
     void lengthIsQuestionedByItsOwnMeasure() {
         session.want(session.desk()

@@ -7,6 +7,7 @@ import easewright.editor.mark.MateEdits;
 import easewright.measure.Cutting;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Mate;
+import easewright.pattern.Severity;
 import easewright.pattern.Side;
 import easewright.text.LengthUnit;
 import java.util.List;
@@ -32,6 +33,12 @@ class FollowUpTest {
                 .startsWith("Seam \u201cwaistband\u201d is 2\u00a0cm too long on Front and Back. To make it fit: ");
         assertThat(NoLongerFits.words(session.desk(), offers.subList(0, 1)))
                 .isEqualTo("Waistband no longer fits: 2\u00a0cm too short.");
+        assertThat(Notes.of(session.desk()))
+                .as("one fault has one sign")
+                .filteredOn(n -> n.seam().equals(Optional.of("waistband")))
+                .extracting(Notes.Note::severity)
+                .containsExactly(NoLongerFits.severity(session.desk(), offers.subList(0, 1)))
+                .containsExactly(Severity.FAULT);
         double drifted = worstDrift();
         assertThat(drifted).isGreaterThan(5);
         session.edit(offers.get(0).presses().get(0).result());

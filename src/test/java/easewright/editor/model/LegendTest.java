@@ -9,6 +9,7 @@ import easewright.pattern.Side;
 import easewright.svg.SvgFile;
 import easewright.text.LengthUnit;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -35,7 +36,7 @@ class LegendTest {
     }
 
     private Legend legend() {
-        return Legend.of(new TableScenes().of(session.desk()));
+        return Legend.of(new TableScenes().of(session.desk()), session.desk().pointed());
     }
 
     private void holds(Legend legend, Legend.Sign sign, Predicate<TableScene.PieceSight> painted) {
@@ -83,6 +84,29 @@ class LegendTest {
         }
         session.leave();
         assertThat(moved()).contains("skirt-front", "skirt-back");
+    }
+
+    /** Pins of protected edges are on the table whether anything is tried or not; a fold alone has none. */
+    @Test
+    void protectedEdgesAreExplainedWheneverTheyAreDrawn() throws Exception {
+        open("skirt");
+        assertThat(legend().signs()).isEmpty();
+        for (String sample : List.of("bodice", "trousers", "knit-top")) {
+            open(sample);
+            assertThat(legend().signs()).as(sample).containsExactly(Legend.Sign.GUARDED);
+        }
+    }
+
+    /** What would be redrawn is drawn over what is there: both are explained, with the ring around the place. */
+    @Test
+    void whatWouldBeRedrawnIsExplained() throws Exception {
+        SvgFile untrue = SvgFile.read(Path.of("src/test/resources/command/untrue-bodice.svg"));
+        session.open(Opened.of(new OpenFile(untrue, Optional.empty(), "untrue-bodice.svg")));
+        session.point(TrueWork.of(session.desk()).places().get(0).pointed());
+        assertThat(legend().signs())
+                .contains(Legend.Sign.REDRAWN, Legend.Sign.PLACE, Legend.Sign.STITCHED);
+        session.point(Notes.pointed(session.desk(), "side seam"));
+        assertThat(legend().signs()).doesNotContain(Legend.Sign.REDRAWN, Legend.Sign.PLACE);
     }
 
     private List<String> moved() {

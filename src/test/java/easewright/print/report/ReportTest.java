@@ -159,6 +159,20 @@ class ReportTest {
         }
     }
 
+    /** Who holds the report sees no notes: as on the first page of the pieces, what does not fit comes before all else. */
+    @Test
+    void whatIsNotSettledStandsAtItsTop() throws Exception {
+        Pattern skirt = sample("skirt");
+        Pattern open = SeamChange.at("waist", 20).apply(skirt).pattern();
+        String html = plain(HtmlReport.of(content(open)).replaceAll("(?s)<style>.*</style>|<[^>]*>", " "));
+        assertThat(html)
+                .containsSubsequence(
+                        "Not settled yet: put this right before you cut", "waistband", "Ease at each level");
+        assertThat(text(PdfReport.of(content(open), share -> {})))
+                .containsSubsequence("Not settled yet: put this right before you cut", "Ease at each level");
+        assertThat(HtmlReport.of(content(skirt))).doesNotContain("Not settled yet");
+    }
+
     @Test
     void anUnchangedPatternIsReportedToo() throws Exception {
         ReportContent content = content(sample("knit-top"));

@@ -1,4 +1,4 @@
-package easewright.print.sheet;
+package easewright.print;
 
 import easewright.alter.Truing;
 import easewright.measure.Cutting;
@@ -19,10 +19,10 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * What does not fit yet on the pieces of a job: who holds the paper sees no notes. Only what cannot be sewn as it is; what
- * many sewers accept stays with the notes.
+ * What does not fit yet on the pieces of a print or a report: who holds the paper sees no notes. Only what cannot be sewn
+ * as it is; what many sewers accept stays with the notes.
  */
-final class StillOpen {
+public final class StillOpen {
     /** More would push the map off the page; that there are more is told. */
     private static final int MOST_TOLD = 4;
 
@@ -33,15 +33,18 @@ final class StillOpen {
 
     private StillOpen() {}
 
-    /** A paragraph each; empty where everything fits. */
-    static List<String> of(Job job) {
-        Words words = job.words();
-        List<String> seams = seams(job);
+    /**
+     * A paragraph each; empty where everything fits.
+     *
+     * @param pieces those on the paper
+     */
+    public static List<String> of(Reading reading, List<Piece> pieces, Words words) {
+        List<String> seams = seams(reading, pieces, words);
         List<String> said = new ArrayList<>(seams.subList(0, Math.min(MOST_TOLD, seams.size())));
         if (seams.size() > MOST_TOLD) {
             said.add(words.of("print.open.more", Map.of("count", seams.size() - MOST_TOLD)));
         }
-        List<String> untrue = untrue(job);
+        List<String> untrue = untrue(reading, pieces);
         if (untrue.size() > MOST_NAMED) {
             said.add(words.of("print.open.lines-many", Map.of("count", untrue.size())));
         } else if (!untrue.isEmpty()) {
@@ -51,12 +54,12 @@ final class StillOpen {
     }
 
     /** Each once, with the sizes in which it is off by as much. */
-    private static List<String> seams(Job job) {
-        Words words = job.words();
+    private static List<String> seams(Reading reading, List<Piece> pieces, Words words) {
+        Set<String> printed = pieces.stream().map(Piece::id).collect(Collectors.toSet());
         Map<String, List<String>> sizes = new LinkedHashMap<>();
-        for (MateWalk walk : job.reading().measures().mates()) {
-            if (!Cutting.works(walk.drift()) && isPrinted(job, walk)) {
-                sizes.computeIfAbsent(seam(walk, job.reading().pattern(), words), said -> new ArrayList<>())
+        for (MateWalk walk : reading.measures().mates()) {
+            if (!Cutting.works(walk.drift()) && isPrinted(printed, reading.pattern(), walk)) {
+                sizes.computeIfAbsent(seam(walk, reading.pattern(), words), said -> new ArrayList<>())
                         .addAll(walk.size().stream().toList());
             }
         }
@@ -69,11 +72,9 @@ final class StillOpen {
         return words.of(sizes.size() == 1 ? "sizes.one" : "sizes.some", Map.of("sizes", sizes, "said", said));
     }
 
-    private static boolean isPrinted(Job job, MateWalk walk) {
-        Pattern all = job.reading().pattern();
+    private static boolean isPrinted(Set<String> printed, Pattern all, MateWalk walk) {
         Pattern garment =
                 walk.size().map(s -> PatternPart.ofSize(all, s).alone()).orElse(all);
-        Set<String> printed = job.pieces().stream().map(p -> p.piece().id()).collect(Collectors.toSet());
         return Stream.concat(walk.mate().first().stream(), walk.mate().second().stream())
                 .flatMap(edge -> garment.piece(edge.piece()).stream())
                 .map(Piece::id)
@@ -100,13 +101,13 @@ final class StillOpen {
     }
 
     /** Names of the printed pieces whose lines do not meet yet as they will be sewn. */
-    private static List<String> untrue(Job job) {
-        Set<String> names = job.reading().findings().stream()
+    private static List<String> untrue(Reading reading, List<Piece> pieces) {
+        Set<String> names = reading.findings().stream()
                 .filter(Truing::tells)
                 .map(Finding::piece)
                 .collect(Collectors.toSet());
-        return job.pieces().stream()
-                .map(p -> p.piece().name())
+        return pieces.stream()
+                .map(Piece::name)
                 .filter(names::contains)
                 .distinct()
                 .toList();
