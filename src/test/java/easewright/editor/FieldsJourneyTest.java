@@ -54,7 +54,7 @@ class FieldsJourneyTest extends Journey {
         Labeled ease = robot.lookup("#ease-hip .ease-number").queryLabeled();
         Node told = robot.lookup("#level-told").query();
         String was = ease.getText();
-        assertThat(was).isEqualTo("5");
+        assertThat(was).as("by the decimal point of the waist, 2.5").isEqualTo("5.0");
         assertThat(told.isVisible()).isTrue();
         write(robot, "#body-hip", "ninety");
         assertThat(complains(robot, "#ease-hip")).isTrue();

@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
  * the longest, or by their fractions, when all are set flush right. Digits are as wide as each other in the window's
  * type.
  */
-final class AlignedFigures {
+public final class AlignedFigures {
     private static final Pattern FIGURE = Pattern.compile(
             "(?<whole>[+\u2212]?(?:[0-9]+(?![0-9/]))?)(?:\\.(?<places>[0-9]+)|(?<gap> ?)(?<fraction>[0-9]+/[0-9]+))?");
 
@@ -21,7 +21,7 @@ final class AlignedFigures {
     private AlignedFigures() {}
 
     /** The same figures in the same order; what is no figure stays as it is. */
-    static List<String> of(List<String> figures) {
+    public static List<String> of(List<String> figures) {
         int places = longest(figures, "places");
         int fraction = longest(figures, "fraction");
         return figures.stream().map(f -> filled(f, places, fraction)).toList();

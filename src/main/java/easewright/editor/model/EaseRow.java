@@ -72,8 +72,8 @@ public record EaseRow(
 
     EaseRow withSizes(Optional<SizeWishes.Said> wishes, Optional<OtherSizes> also) {
         return new EaseRow(
-                level, name, body, finished, ease, percent, wish, classes, called, brief, minimums, smallest, near, stretch,
-                standing, verdict, missing, scale, wishes, also);
+                level, name, body, finished, ease, percent, wish, classes, called, brief, minimums, smallest, near,
+                stretch, standing, verdict, missing, scale, wishes, also);
     }
 
     /** With the zero of its bar in one line with those of other rows. */
@@ -123,8 +123,8 @@ public record EaseRow(
 
     private EaseRow saying(String said, Standing stands, OptionalDouble lacks) {
         return new EaseRow(
-                level, name, body, finished, ease, percent, wish, classes, called, brief, minimums, smallest, near, stretch,
-                stands, said, lacks, scale, sizes, others);
+                level, name, body, finished, ease, percent, wish, classes, called, brief, minimums, smallest, near,
+                stretch, stands, said, lacks, scale, sizes, others);
     }
 
     /**

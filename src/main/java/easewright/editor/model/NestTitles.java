@@ -67,9 +67,10 @@ final class NestTitles {
             tags = nests(now).stream()
                     .filter(nest -> nest.size() > 1)
                     .flatMap(nest -> SizeTags.of(nest.stream()
-                            .sorted(Comparator.comparingDouble(one -> area(one.piece())))
-                            .map(one -> new SizeTags.Sized(one.size(), one.piece().outline()))
-                            .toList())
+                                    .sorted(Comparator.comparingDouble(one -> area(one.piece())))
+                                    .map(one -> new SizeTags.Sized(
+                                            one.size(), one.piece().outline()))
+                                    .toList())
                             .stream())
                     .toList();
         }

@@ -72,9 +72,7 @@ final class SizeTags {
         double middle = one.outline().box().centre().x();
         List<Look> right = good.stream().filter(l -> l.at().x() > middle).toList();
         List<Look> side = (right.isEmpty() ? good : right)
-                .stream()
-                        .sorted(Comparator.comparingDouble(l -> l.at().y()))
-                        .toList();
+                .stream().sorted(Comparator.comparingDouble(l -> l.at().y())).toList();
         Look at = side.get((int) Math.min(side.size() - 1, Math.floor(share * side.size())));
         Point normal = at.tangent().quarterTurned();
         boolean clockwise = one.outline().signedArea() > 0;
@@ -100,7 +98,8 @@ final class SizeTags {
         for (int i = 0; i < line.size(); i++) {
             least = Math.min(
                     least,
-                    distance(p, line.get(i).at(), line.get((i + 1) % line.size()).at()));
+                    distance(
+                            p, line.get(i).at(), line.get((i + 1) % line.size()).at()));
         }
         return least;
     }

@@ -1,6 +1,7 @@
 package easewright.editor.panel;
 
 import easewright.editor.file.FileWork;
+import easewright.editor.model.AlignedFigures;
 import easewright.editor.model.Desk;
 import easewright.editor.model.EasePage;
 import easewright.editor.model.EaseRow;
@@ -12,6 +13,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import javafx.application.Platform;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
@@ -27,6 +29,9 @@ import javafx.scene.layout.VBox;
 public final class EasePanel extends ScrollPane {
     /** So little is no scrolling, pixels. */
     private static final double NEAR = 2;
+
+    /** So many letters of a figure have room in the narrowest column. */
+    private static final int ROOM = 8;
 
     private final Session session;
     private final VBox rows = new MeasuredBox();
@@ -76,6 +81,14 @@ public final class EasePanel extends ScrollPane {
         show(session.desk());
     }
 
+    /** The figures of a column by their decimal points or fractions, unless one would find no room then. */
+    private static List<String> aligned(List<EaseRow> rows, Function<EaseRow, String> column, Words words) {
+        List<String> bare =
+                rows.stream().map(row -> words.bare(column.apply(row))).toList();
+        List<String> aligned = AlignedFigures.of(bare);
+        return aligned.stream().allMatch(figure -> figure.length() <= ROOM) ? aligned : bare;
+    }
+
     private void show(Desk desk) {
         Words words = desk.words();
         if (words.unit() != headed) {
@@ -94,7 +107,12 @@ public final class EasePanel extends ScrollPane {
             page.rows().forEach(row -> views.put(row.name(), new EaseRowView(row, session, sources)));
             rows.getChildren().setAll(views.values());
         }
-        page.rows().forEach(row -> views.get(row.name()).show(row, desk));
+        List<String> finished = aligned(page.rows(), EaseRow::finished, words);
+        List<String> eases = aligned(page.rows(), EaseRow::ease, words);
+        for (int i = 0; i < page.rows().size(); i++) {
+            EaseRow row = page.rows().get(i);
+            views.get(row.name()).show(row, finished.get(i), eases.get(i), desk);
+        }
         String chosen = desk.wanted().map(Wanted::level).orElse("");
         told.show(page, chosen, words);
         if (!chosen.equals(seen)) {

@@ -72,6 +72,9 @@ final class EaseRowView extends MeasuredBox {
     private List<Object> shown = List.of();
     /** What it shows; none before it shows anything. */
     private EaseRow row;
+
+    private String garmentFigure = "";
+    private String easeFigure = "";
     /** The desk it was for. */
     private Desk shownOn;
     /** The size whose body is in the field. */
@@ -174,7 +177,7 @@ final class EaseRowView extends MeasuredBox {
     /** What was typed may be what there was already, written otherwise: then nothing comes to be shown by itself. */
     private void again() {
         shown = List.of();
-        show(row, session.desk());
+        show(row, garmentFigure, easeFigure, session.desk());
     }
 
     private OptionalDouble bodyHere(String typed) throws Unreadable {
@@ -185,15 +188,27 @@ final class EaseRowView extends MeasuredBox {
         return session.desk().words().girth(row.level().kind(), level);
     }
 
-    void show(EaseRow is, Desk desk) {
+    /**
+     * @param garment what the garment measures and {@code left} its ease, set beside the figures of the other rows
+     */
+    void show(EaseRow is, String garment, String left, Desk desk) {
         boolean chosenNow = desk.wanted().map(w -> w.level().equals(level)).orElse(false);
-        List<Object> now =
-                List.of(is, chosenNow, desk.unit(), desk.dark(), desk.trial().isEmpty(), desk.size());
+        List<Object> now = List.of(
+                is,
+                garment,
+                left,
+                chosenNow,
+                desk.unit(),
+                desk.dark(),
+                desk.trial().isEmpty(),
+                desk.size());
         if (now.equals(shown)) {
             return;
         }
         shown = now;
         row = is;
+        garmentFigure = garment;
+        easeFigure = left;
         Words words = desk.words();
         Map<String, String> named = Map.of("level", level);
         name.setText(row.name());
@@ -210,7 +225,7 @@ final class EaseRowView extends MeasuredBox {
         wish.describe(
                 words.of("editor.ease.wish.name", named),
                 words.of(desk.size().isPresent() ? "editor.ease.wish.hint.sizes" : "editor.ease.wish.hint"));
-        finished.setText(row.finished().isEmpty() ? "\u2013" : words.bare(row.finished()));
+        finished.setText(row.finished().isEmpty() ? "\u2013" : garmentFigure);
         body.meanwhile(row.body().isEmpty() ? "" : words.of("editor.ease.body.kept", Map.of("body", row.body())));
         percent.setText(row.percent());
         String judged = row.verdict(words);
@@ -261,7 +276,7 @@ final class EaseRowView extends MeasuredBox {
         if (shownOn != null) {
             Words words = shownOn.words();
             boolean wrong = isUnsure();
-            ease.setText(wrong || row.ease().isEmpty() ? "\u2013" : words.bare(row.ease()));
+            ease.setText(wrong || row.ease().isEmpty() ? "\u2013" : easeFigure);
             heard(row, words, wrong);
         }
     }

@@ -6,8 +6,8 @@ import easewright.geom.Point;
 import easewright.pattern.Piece;
 import easewright.print.Cautions.Caution;
 import easewright.print.StillOpen;
-import easewright.print.ink.Leaf.Layer;
 import easewright.print.ink.Leaf;
+import easewright.print.ink.Leaf.Layer;
 import easewright.print.ink.Lettering;
 import easewright.print.ink.Mark.Anchor;
 import easewright.print.ink.Pen;
@@ -23,6 +23,9 @@ import java.util.Optional;
 /** The first page of a tiled print: what it is, the test square, how to join the sheets, and a map of them. */
 final class PlanPage {
     private static final double TITLE = 9;
+    /** So many pieces stand on a line each; more would push the cautions off the page. */
+    private static final int LISTED = 8;
+
     private static final double TEXT = 3.2;
     private static final double SMALL = 2.7;
     private static final double GUTTER = 8;
@@ -213,10 +216,13 @@ final class PlanPage {
                     "print.plan.piece",
                     Map.of("piece", name, "cutting", PieceLabel.cutting(piece, paper.pair(), words))));
         }
-        double below = new TextColumn(on, 0, top, width)
-                .heading(words.of("print.plan.pieces"))
-                .paragraph(String.join("   ", names), TEXT, Tone.BLACK)
-                .paragraph(PieceKey.way(job, plan.laid()), TEXT, Tone.BLACK)
+        TextColumn said = new TextColumn(on, 0, top, width).heading(words.of("print.plan.pieces"));
+        if (names.size() <= LISTED) {
+            said.lines(names, TEXT);
+        } else {
+            said.paragraph(String.join("   ", names), TEXT, Tone.BLACK);
+        }
+        double below = said.paragraph(PieceKey.way(job, plan.laid()), TEXT, Tone.BLACK)
                 .gap(2)
                 .heading(words.of("print.plan.care"))
                 .bottom();

@@ -34,6 +34,14 @@ final class TextColumn {
         return gap(size * 0.45);
     }
 
+    /** One below the other like the lines of one paragraph. */
+    TextColumn lines(List<String> texts, double size) {
+        for (String text : texts) {
+            paragraph(text, size, Tone.BLACK).gap(-size * 0.45);
+        }
+        return gap(size * 0.45);
+    }
+
     /** Paragraphs with a number before each. */
     TextColumn numbered(List<String> texts, double size) {
         for (int i = 0; i < texts.size(); i++) {

@@ -53,8 +53,9 @@ class AlongEdgeTest {
 
     @Test
     void whereNothingMeetsItTheEndIsNamed() {
-        Piece alone =
-                PIECE.toBuilder().edges(List.of(edge("centre back"), edge("side"))).build();
+        Piece alone = PIECE.toBuilder()
+                .edges(List.of(edge("centre back"), edge("side")))
+                .build();
         assertThat(AlongEdge.from(alone, edge("centre back"), WORDS)).isEqualTo("from its top");
         assertThat(AlongEdge.from(alone, edge("side"), WORDS)).isEqualTo("from its start");
     }

@@ -37,10 +37,8 @@ class DoubtTest {
     @Test
     void theAnswerInInchesSaysThatMillimetresAreMeant() {
         session.setUnit(LengthUnit.INCH);
-        assertThat(Doubt.no(24, session.desk().words()))
-                .isEqualTo("No, 24\u00a0mm (about 15/16\u00a0in)");
-        assertThat(Doubt.no(-24, session.desk().words()))
-                .isEqualTo("No, \u221224\u00a0mm (about \u221215/16\u00a0in)");
+        assertThat(Doubt.no(24, session.desk().words())).isEqualTo("No, 24\u00a0mm (about 15/16\u00a0in)");
+        assertThat(Doubt.no(-24, session.desk().words())).isEqualTo("No, \u221224\u00a0mm (about \u221215/16\u00a0in)");
         session.setUnit(LengthUnit.CM);
         assertThat(Doubt.no(24, session.desk().words())).isEqualTo("No, +2.4\u00a0cm");
     }

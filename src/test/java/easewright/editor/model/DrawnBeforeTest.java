@@ -63,7 +63,8 @@ class DrawnBeforeTest {
         assertThat(front().former()).extracting(Rider::segments).containsExactly(drawn);
         assertThat(front().riders()).extracting(Rider::segments).doesNotContain(drawn);
         assertThat(before.moved(svg, kept)).containsExactlyInAnyOrder("front", "cut");
-        assertThat(Legend.of(scenes.of(session.desk())).signs()).contains(Legend.Sign.BEFORE);
+        assertThat(Legend.of(scenes.of(session.desk()), Optional.empty()).signs())
+                .contains(Legend.Sign.BEFORE);
         session.undo();
         assertThat(front().former()).isEmpty();
         assertThat(before.moved(svg, session.desk().pattern())).isEmpty();

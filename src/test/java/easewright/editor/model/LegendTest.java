@@ -103,8 +103,7 @@ class LegendTest {
         SvgFile untrue = SvgFile.read(Path.of("src/test/resources/command/untrue-bodice.svg"));
         session.open(Opened.of(new OpenFile(untrue, Optional.empty(), "untrue-bodice.svg")));
         session.point(TrueWork.of(session.desk()).places().get(0).pointed());
-        assertThat(legend().signs())
-                .contains(Legend.Sign.REDRAWN, Legend.Sign.PLACE, Legend.Sign.STITCHED);
+        assertThat(legend().signs()).contains(Legend.Sign.REDRAWN, Legend.Sign.PLACE, Legend.Sign.STITCHED);
         session.point(Notes.pointed(session.desk(), "side seam"));
         assertThat(legend().signs()).doesNotContain(Legend.Sign.REDRAWN, Legend.Sign.PLACE);
     }

@@ -14,8 +14,7 @@ class SizeTagsTest {
     private static SizeTags.Sized sized(String size, double wide) {
         return new SizeTags.Sized(
                 size,
-                Outline.polygon(
-                        List.of(new Point(0, 0), new Point(wide, 0), new Point(wide, 300), new Point(0, 300))));
+                Outline.polygon(List.of(new Point(0, 0), new Point(wide, 0), new Point(wide, 300), new Point(0, 300))));
     }
 
     private static final List<SizeTags.Sized> NEST = List.of(sized("36", 186), sized("38", 188), sized("40", 190));
