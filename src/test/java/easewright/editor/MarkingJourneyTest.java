@@ -178,7 +178,7 @@ class MarkingJourneyTest {
         until(d -> d.pattern().piece("Back").orElseThrow().level("hip").isPresent());
         assertThat(robot.lookup(".label").queryAllAs(Label.class))
                 .as("the back begins lower, so that it lies nearer there")
-                .anySatisfy(l -> assertThat(l.getText()).contains("measured on Skirt front;"));
+                .anySatisfy(l -> assertThat(l.getText()).contains("measured at the centre of Skirt front ("));
         double drawn = LevelEdits.distance(piece("Skirt front"), "hip").orElseThrow();
         assertThat(drawn).isCloseTo(200, within(1e-6));
 

@@ -209,6 +209,11 @@ public final class LevelEdits {
         return alike ? Optional.empty() : lies.keySet().stream().findFirst().flatMap(pattern::piece);
     }
 
+    /** How far it lies below the other at the side of a piece; below itself measures at the centre. */
+    public static OptionalDouble atSide(Piece piece, String level, String other) {
+        return LevelLies.atSide(piece, level, other);
+    }
+
     private static List<Piece> havingBoth(Pattern pattern, String level, String other) {
         return pattern.pieces().stream()
                 .filter(p -> p.level(other).isPresent() && distance(p, level).isPresent())

@@ -17,6 +17,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * From where a distance below a level is measured on each piece, so that the lines meet where the pieces are sewn
@@ -144,6 +145,22 @@ final class LevelLies {
                 .filter(p -> sewn.get().from().distance(p) < SAME_CORNER
                         || sewn.get().to().distance(p) < SAME_CORNER)
                 .findFirst();
+    }
+
+    /**
+     * How far a level lies down the grain from the end of another one that is not at the centre, mm: a shaped waist lies
+     * higher at the side. Empty where either is not on the piece, or the other does not run along an edge.
+     */
+    static OptionalDouble atSide(Piece piece, String level, String other) {
+        Optional<Edge> base = piece.level(other).flatMap(LevelMark::along).flatMap(piece::edge);
+        Optional<Point> lies = piece.level(level).flatMap(LevelMark::through);
+        if (base.isEmpty() || lies.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        Point centre = Reference.of(piece, base.get());
+        Point side =
+                base.get().from().equals(centre) ? base.get().to() : base.get().from();
+        return OptionalDouble.of(lies.get().minus(side).dot(piece.downGrain()));
     }
 
     /** The place from which a distance below a level is measured on a piece: on the edge that it runs along, if any. */

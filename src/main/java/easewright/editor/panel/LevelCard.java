@@ -12,6 +12,7 @@ import easewright.editor.mark.Tool;
 import easewright.editor.model.Desk;
 import easewright.editor.model.Session;
 import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -193,8 +194,19 @@ final class LevelCard extends VBox {
         return Optional.ofNullable(base)
                 .filter(b -> lies && row.apart())
                 .flatMap(b -> LevelEdits.measuredOn(desk.pattern(), row.name(), b))
-                .map(p -> desk.words().of("editor.level.below.led", Map.of("piece", p.plainName())))
+                .map(p -> led(p, base, desk))
                 .orElseGet(() -> desk.words().of("editor.level.below"));
+    }
+
+    /** At the centre and at the side it is not the same, where the other is shaped: both are told. */
+    private String led(Piece piece, String base, Desk desk) {
+        OptionalDouble side = LevelEdits.atSide(piece, row.name(), base);
+        return side.isPresent()
+                ? desk.words()
+                        .of(
+                                "editor.level.below.led.side",
+                                Map.of("piece", piece.plainName(), "side", Math.abs(side.getAsDouble())))
+                : desk.words().of("editor.level.below.led", Map.of("piece", piece.plainName()));
     }
 
     private void putBelow(OptionalDouble mm) {

@@ -15,9 +15,16 @@ import easewright.pattern.LevelKind;
 import easewright.pattern.LevelMark;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
+import easewright.suggest.Sheet;
+import easewright.suggest.Suggestions;
 import easewright.suggest.WaistedDress;
+import easewright.svg.ReadOptions;
+import easewright.svg.SvgFile;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** Levels laid on pieces, and made to meet at the seams. */
@@ -121,6 +128,21 @@ class LevelEditsTest {
                 .through()
                 .orElseThrow()
                 .y();
+    }
+
+    /** The suggestion speaks of the side and the page of the centre: the page tells both. */
+    @Test
+    void aSuggestedHipLiesAsFarBelowTheWaistAtTheSideAsWasSaid() throws Exception {
+        SvgFile file = SvgFile.read(
+                Files.readAllBytes(Path.of("src/test/resources/bare/skirt-words-above.svg")),
+                "skirt.svg",
+                ReadOptions.AS_FILED.withScale(25.4 / 72));
+        Pattern marked = Suggestions.of(new Sheet(file.pattern(), file.loose(file.pattern()), file.texts()), Set.of())
+                .outcome();
+        Piece on = LevelEdits.measuredOn(marked, "hip", "waist").orElseThrow();
+        assertThat(LevelEdits.atSide(on, "hip", "waist").orElseThrow()).isCloseTo(200, within(0.01));
+        assertThat(LevelEdits.below(marked, "hip", "waist").orElseThrow()).isCloseTo(188, within(0.1));
+        assertThat(LevelEdits.atSide(on, "waist", "hip")).isEmpty();
     }
 
     @Test
