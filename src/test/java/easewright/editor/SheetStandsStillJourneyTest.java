@@ -6,8 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
+import javafx.scene.Parent;
 import javafx.scene.control.Button;
 import javafx.scene.control.Labeled;
+import javafx.scene.text.Text;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
@@ -121,6 +123,26 @@ class SheetStandsStillJourneyTest extends Journey {
                     .orElseThrow();
             assertThat(end - before).as("%s", row).isLessThan(70);
         }
+    }
+
+    /** In the narrowest sheet, with the bar of a page that is longer than the window. */
+    @Test
+    void whereANotchLiesIsReadWhole(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        robot.clickOn("#page-marks").clickOn("#step-pieces");
+        settle(robot);
+        List<Node> lengths = robot.lookup("#notch-0-0").queryAll().stream().toList();
+        assertThat(lengths).hasSize(1);
+        Parent row = lengths.get(0).getParent();
+        assertThat(row.lookupAll(".label"))
+                .hasSize(2)
+                .allSatisfy(
+                        l -> assertThat(((Text) l.lookup(".text")).getText()).isEqualTo(((Labeled) l).getText()));
+        List<Double> places =
+                robot.lookup(n -> n.getId() != null && n.getId().matches("notch-[0-9]+-0")).queryAll().stream()
+                        .map(n -> at(n).getMinX())
+                        .toList();
+        assertThat(places).allSatisfy(x -> assertThat(x).isCloseTo(places.get(0), within(0.6)));
     }
 
     private static boolean isWithin(Node part, Node whole) {
