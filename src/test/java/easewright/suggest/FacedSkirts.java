@@ -25,8 +25,16 @@ final class FacedSkirts {
                 sheet);
     }
 
+    /** How long the waists of a front and a back are with their darts closed, mm. */
+    record Waists(double front, double back) {}
+
+    /** A front, cut on the fold, and a back, cut twice. */
+    Waists skirt() {
+        return new Waists(half("Front skirt", "cut 1 on fold"), half("Back skirt", "cut 2"));
+    }
+
     /** Half a skirt; gives the length of its waist with the dart closed, mm. */
-    double half(String name, String cut) {
+    private double half(String name, String cut) {
         double wide = 190 + 60 * random.nextDouble();
         double intake = 18 + 16 * random.nextDouble();
         Cubic waist = waist(wide, 8 + 10 * random.nextDouble());

@@ -61,13 +61,12 @@ class FacingsTest {
         Words words = Words.english(LengthUnit.CM);
         for (int i = 0; i < 40; i++) {
             FacedSkirts drawn = new FacedSkirts(random);
-            double front = drawn.half("Front skirt", "cut 1 on fold");
-            double back = drawn.half("Back skirt", "cut 2");
+            FacedSkirts.Waists waists = drawn.skirt();
             String called = CALLED.get(random.nextInt(CALLED.size()));
-            drawn.facing(called.formatted("front"), "cut 1 on fold", front, 45 + 25 * random.nextDouble());
-            drawn.facing(called.formatted("back"), "cut 2", back, 45 + 25 * random.nextDouble());
+            drawn.facing(called.formatted("front"), "cut 1 on fold", waists.front(), 45 + 25 * random.nextDouble());
+            drawn.facing(called.formatted("back"), "cut 2", waists.back(), 45 + 25 * random.nextDouble());
             // As long as a waist, and for something else.
-            drawn.facing("Pocket facing", "cut 2", random.nextBoolean() ? front : back, 40);
+            drawn.facing("Pocket facing", "cut 2", random.nextBoolean() ? waists.front() : waists.back(), 40);
             Pattern pattern = outcome(drawn);
             List<MateSuggestion> facings = of(seams(drawn), pattern, "facing");
             assertThat(facings)
@@ -102,11 +101,10 @@ class FacingsTest {
         Random random = new Random(20262);
         for (int i = 0; i < 40; i++) {
             FacedSkirts drawn = new FacedSkirts(random);
-            double front = drawn.half("Front skirt", "cut 1 on fold");
-            double back = drawn.half("Back skirt", "cut 2");
+            FacedSkirts.Waists waists = drawn.skirt();
             double off = (random.nextBoolean() ? 1 : -1) * (3 + 20 * random.nextDouble());
-            drawn.facing("Front facing", "cut 1 on fold", front + off, 50);
-            drawn.facing("Back facing", "cut 2", back + off, 50);
+            drawn.facing("Front facing", "cut 1 on fold", waists.front() + off, 50);
+            drawn.facing("Back facing", "cut 2", waists.back() + off, 50);
             assertThat(of(seams(drawn), outcome(drawn), "facing"))
                     .as("sheet %d, %s off", i, off)
                     .isEmpty();
@@ -116,8 +114,7 @@ class FacingsTest {
     @Test
     void aFrontIsNotFacedByTheFacingOfABack() throws Exception {
         FacedSkirts drawn = new FacedSkirts(new Random(20263));
-        double front = drawn.half("Front skirt", "cut 1 on fold");
-        drawn.half("Back skirt", "cut 2");
+        double front = drawn.skirt().front();
         drawn.facing("Back facing", "cut 2", front, 50);
         assertThat(of(seams(drawn), outcome(drawn), "facing")).isEmpty();
     }
@@ -135,15 +132,14 @@ class FacingsTest {
         Random random = new Random(20265);
         for (int i = 0; i < 20; i++) {
             FacedSkirts drawn = new FacedSkirts(random);
-            double front = drawn.half("Front skirt", "cut 1 on fold");
-            double back = drawn.half("Back skirt", "cut 2");
+            FacedSkirts.Waists waists = drawn.skirt();
             List<String> called = random.nextBoolean()
                     ? List.of("Front facing", "Front waist facing")
                     : List.of("Front waist facing", "Front facing");
             for (String name : called) {
-                drawn.facing(name, "cut 1 on fold", front, 50, 170);
+                drawn.facing(name, "cut 1 on fold", waists.front(), 50, 170);
             }
-            drawn.facing("Back facing", "cut 2", back, 50, 170);
+            drawn.facing("Back facing", "cut 2", waists.back(), 50, 170);
             Pattern pattern = outcome(drawn);
             assertThat(of(seams(drawn), pattern, "facing"))
                     .as("sheet %d", i)
@@ -157,8 +153,7 @@ class FacingsTest {
     @Test
     void twoFacingsOfOneEdgeDoNotVouchForEachOther() throws Exception {
         FacedSkirts drawn = new FacedSkirts(new Random(20266));
-        double front = drawn.half("Front skirt", "cut 1 on fold");
-        drawn.half("Back skirt", "cut 2");
+        double front = drawn.skirt().front();
         drawn.facing("Front facing", "cut 1 on fold", front, 50, 170);
         drawn.facing("Facing front", "cut 1 on fold", front, 60, 180);
         assertThat(of(seams(drawn), outcome(drawn), "facing")).isEmpty();
@@ -168,8 +163,7 @@ class FacingsTest {
     @Test
     void twoPartsOfABandAreNotSewnToOneWaist() throws Exception {
         FacedSkirts drawn = new FacedSkirts(new Random(20267));
-        double front = drawn.half("Front skirt", "cut 1 on fold");
-        drawn.half("Back skirt", "cut 2");
+        double front = drawn.skirt().front();
         drawn.facing("Front waistband", "cut 1 on fold", front, 40);
         drawn.facing("Front yoke", "cut 1 on fold", front, 60);
         assertThat(seams(drawn)).allSatisfy(s -> assertThat(s.reason().code()).doesNotStartWith("cut-to-edge"));
@@ -181,18 +175,16 @@ class FacingsTest {
         Random random = new Random(20264);
         for (int i = 0; i < 20; i++) {
             FacedSkirts drawn = new FacedSkirts(random);
-            double front = drawn.half("Front skirt", "cut 1 on fold");
-            double back = drawn.half("Back skirt", "cut 2");
-            drawn.facing("Front waistband", "cut 1 on fold", front, 40);
-            drawn.facing("Back waistband", "cut 2", back, 40);
+            FacedSkirts.Waists waists = drawn.skirt();
+            drawn.facing("Front waistband", "cut 1 on fold", waists.front(), 40);
+            drawn.facing("Back waistband", "cut 2", waists.back(), 40);
             List<MateSuggestion> bands = of(seams(drawn), outcome(drawn), "band");
             assertThat(bands)
                     .as("sheet %d", i)
                     .extracting(s -> s.mate().name())
                     .containsExactlyInAnyOrder("waistband (front)", "waistband (back)");
             FacedSkirts one = new FacedSkirts(random);
-            one.facing("Front waistband", "cut 1 on fold", one.half("Front skirt", "cut 1 on fold"), 40);
-            one.half("Back skirt", "cut 2");
+            one.facing("Front waistband", "cut 1 on fold", one.skirt().front(), 40);
             assertThat(of(seams(one), outcome(one), "band"))
                     .as("a part alone")
                     .allSatisfy(s -> assertThat(s.reason().code()).doesNotStartWith("cut-to-edge"));

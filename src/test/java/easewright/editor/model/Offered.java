@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 
-/** The ways out that are offered for the one seam on a desk that does not fit. */
+/** The one seam on a desk that does not fit, and the ways out that are offered for it. */
 final class Offered {
     private Offered() {}
 
@@ -19,5 +19,10 @@ final class Offered {
         return only(desk).presses().stream()
                 .map(p -> p.label().in(desk.words()).replace('\u00a0', ' '))
                 .toList();
+    }
+
+    /** By how much the side seam of the skirt is off, as it is shown, mm. */
+    static double sideSeamOff(Desk desk) {
+        return desk.shownReading().measures().mate("side seam").orElseThrow().drift();
     }
 }

@@ -33,20 +33,11 @@ class SeamOffersTest {
         session.open(OpenedSample.drawn(drawn, "unequal.svg"));
     }
 
-    private double drift() {
-        return session.desk()
-                .shownReading()
-                .measures()
-                .mate("side seam")
-                .orElseThrow()
-                .drift();
-    }
-
     /** Between what is the same for cutting and what does not fit all pages say one thing. */
     @Test
     void aSeamThatManySewersAcceptIsSoOnEveryPage() throws Exception {
         open("L400,727.5 L655,730", "400 727.5");
-        assertThat(Math.abs(drift())).isBetween(1.5, 3.0);
+        assertThat(Math.abs(Offered.sideSeamOff(session.desk()))).isBetween(1.5, 3.0);
         assertThat(Offered.only(session.desk()).words())
                 .contains("Many sewers accept that")
                 .doesNotContain("does not fit");
@@ -81,13 +72,13 @@ class SeamOffersTest {
     @Test
     void whatIsPressedIsTriedAndDoneOnlyWhenKept() {
         for (FollowUp.Press press : Offered.only(session.desk()).presses()) {
-            double before = drift();
+            double before = Offered.sideSeamOff(session.desk());
             int steps = session.desk().history().states().size();
             session.tryOut(press);
             Desk trying = session.desk();
             assertThat(trying.shownTrial()).isPresent();
             assertThat(trying.history().states()).hasSize(steps);
-            assertThat(drift()).isCloseTo(0, within(1e-6));
+            assertThat(Offered.sideSeamOff(session.desk())).isCloseTo(0, within(1e-6));
             assertThat(HereWords.outcome(trying)).endsWith("No girth changes.").doesNotContain("editor.", "{");
             assertThat(Effect.of(trying).lines())
                     .anySatisfy(l -> {
@@ -97,19 +88,19 @@ class SeamOffersTest {
                     .noneMatch(l -> l.kind() == Effect.Kind.DRIFTED);
             session.undo();
             assertThat(session.desk().trial()).isEmpty();
-            assertThat(drift()).isEqualTo(before);
+            assertThat(Offered.sideSeamOff(session.desk())).isEqualTo(before);
 
             session.tryOut(press);
             session.keep();
             assertThat(session.desk().trial()).isEmpty();
-            assertThat(drift()).isCloseTo(0, within(1e-6));
+            assertThat(Offered.sideSeamOff(session.desk())).isCloseTo(0, within(1e-6));
             assertThat(session.kept().orElseThrow().words(session.desk()))
                     .contains(press.tried().in(session.desk().words()))
                     .contains(press.isMark() ? "the page Marks" : "The page Changes");
             assertThat(session.desk().pattern().changes()).hasSize(press.isMark() ? 0 : 1);
             assertThat(FollowUp.of(session.desk())).isEmpty();
             session.undo();
-            assertThat(drift()).isEqualTo(before);
+            assertThat(Offered.sideSeamOff(session.desk())).isEqualTo(before);
         }
     }
 
@@ -119,7 +110,7 @@ class SeamOffersTest {
         session.tryOut(Offered.only(session.desk()).presses().get(0));
         session.want(session.desk().wanted().orElseThrow().withAmount(10));
         assertThat(session.desk().shownTrial().orElseThrow().offer()).isEmpty();
-        assertThat(drift()).isCloseTo(-8, within(0.5));
+        assertThat(Offered.sideSeamOff(session.desk())).isCloseTo(-8, within(0.5));
         session.leave();
         assertThat(session.desk().pattern().changes()).isEmpty();
     }
@@ -127,15 +118,15 @@ class SeamOffersTest {
     /** A change that is kept is one like any other: it is saved, and can be switched off after opening the file again. */
     @Test
     void whatIsKeptCanBeTakenBackAfterTheFileIsOpenedAgain() throws Exception {
-        double before = drift();
+        double before = Offered.sideSeamOff(session.desk());
         session.tryOut(Offered.only(session.desk()).presses().get(0));
         session.keep();
         byte[] written =
                 session.desk().file().orElseThrow().svg().write(session.desk().pattern());
         session.open(Opened.of(new OpenFile(SvgFile.read(written, "again.svg"), Optional.empty(), "again.svg")));
-        assertThat(drift()).isCloseTo(0, within(1e-3));
+        assertThat(Offered.sideSeamOff(session.desk())).isCloseTo(0, within(1e-3));
         session.recast(Course.of(session.desk()).switched(0, false));
-        assertThat(drift()).isCloseTo(before, within(1e-3));
+        assertThat(Offered.sideSeamOff(session.desk())).isCloseTo(before, within(1e-3));
     }
 
     @Test

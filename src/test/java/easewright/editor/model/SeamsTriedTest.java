@@ -27,9 +27,9 @@ class SeamsTriedTest {
                 .isTrue();
         session.open(OpenedSample.drawn(drawn, "skirt.svg"));
         session.chooseLevel("hip");
-        double before = drift();
+        double before = Offered.sideSeamOff(session.desk());
         session.want(session.desk().wanted().orElseThrow().withAmount(20));
-        assertThat(Math.abs(drift() - before))
+        assertThat(Math.abs(Offered.sideSeamOff(session.desk()) - before))
                 .as("the change is the same on both sides of the seam")
                 .isLessThan(0.5);
         List<Effect.Line> told = Effect.of(session.desk()).lines().stream()
@@ -37,15 +37,6 @@ class SeamsTriedTest {
                 .toList();
         assertThat(told).hasSize(1);
         return told.get(0);
-    }
-
-    private double drift() {
-        return session.desk()
-                .shownReading()
-                .measures()
-                .mate("side seam")
-                .orElseThrow()
-                .drift();
     }
 
     /** Nobody cuts to a millimetre. */
@@ -65,7 +56,7 @@ class SeamsTriedTest {
         assertThat(told.kind()).isEqualTo(Effect.Kind.DRIFTED);
         assertThat(told.words())
                 .isEqualTo(
-                        "Off as before: side seam by " + session.desk().words().length(Math.abs(drift())) + ".");
+                        "Off as before: side seam by " + session.desk().words().length(Math.abs(Offered.sideSeamOff(session.desk()))) + ".");
     }
 
     /** Whatever else drifts by the change, the seam that was off stays named, with how much. */
@@ -85,13 +76,13 @@ class SeamsTriedTest {
     @Test
     void aSeamWhoseFigureChangesALittleIsToldWithBoth() throws Exception {
         seamsTold(8);
-        double before = drift();
+        double before = Offered.sideSeamOff(session.desk());
         session.want(session.desk()
                 .wanted()
                 .orElseThrow()
                 .withLeftOut(Set.of(EdgeRef.of("skirt-back", "side")))
                 .withAmount(5));
-        double now = drift();
+        double now = Offered.sideSeamOff(session.desk());
         assertThat(Math.abs(now - before)).isBetween(0.05, 0.5);
         session.setUnit(LengthUnit.MM);
         String was = session.desk().words().length(Math.abs(before));
