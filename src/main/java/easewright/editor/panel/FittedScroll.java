@@ -55,18 +55,14 @@ final class FittedScroll extends ScrollPane {
 
     @Override
     public void requestLayout() {
-        // Called before it has any fields as well.
-        if (measured != null) {
-            measured.forget();
-        }
+        MeasuredOnce.forget(measured);
         super.requestLayout();
     }
 
-    /** What it holds may become higher while it is given its place, and does not ask for it then. */
     @Override
     protected void layoutChildren() {
         super.layoutChildren();
-        measured.forget();
+        MeasuredOnce.forget(measured);
     }
 
     private double measure(double width) {

@@ -201,20 +201,14 @@ public final class HerePanel extends BorderPane {
 
     @Override
     public void requestLayout() {
-        // Called before it has any fields as well.
-        if (content != null) {
-            content.forget();
-            least.forget();
-        }
+        MeasuredOnce.forget(content, least);
         super.requestLayout();
     }
 
-    /** A part may become higher while it is given its place, and does not ask for it then. */
     @Override
     protected void layoutChildren() {
         super.layoutChildren();
-        content.forget();
-        least.forget();
+        MeasuredOnce.forget(content, least);
     }
 
     void toAmount() {

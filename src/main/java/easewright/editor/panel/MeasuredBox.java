@@ -29,25 +29,15 @@ class MeasuredBox extends VBox {
         return least.at(width, super::computeMinHeight);
     }
 
-    /** Whatever changes how high a part is asks for this. */
     @Override
     public void requestLayout() {
-        // Called before it has any fields as well.
-        if (least != null) {
-            forget();
-        }
+        MeasuredOnce.forget(whole, least);
         super.requestLayout();
     }
 
-    /** A part that becomes higher while it is given its place does not ask for it: the toolkit keeps that to the part. */
     @Override
     protected void layoutChildren() {
         super.layoutChildren();
-        forget();
-    }
-
-    private void forget() {
-        whole.forget();
-        least.forget();
+        MeasuredOnce.forget(whole, least);
     }
 }
