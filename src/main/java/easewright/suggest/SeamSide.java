@@ -18,13 +18,13 @@ record SeamSide(Piece piece, Edge edge, double mm) {
         return EdgeRef.of(piece.id(), edge.name());
     }
 
-    /** As often as its piece is there, both halves of a fold counted. */
+    /** As often as its piece is there, layers on each other as one, both halves of a fold counted. */
     EdgeRef all() {
         return new EdgeRef(piece.id(), edge.name(), times());
     }
 
     int times() {
-        return piece.times() * (piece.onFold() ? 2 : 1);
+        return piece.shapes() * (piece.onFold() ? 2 : 1);
     }
 
     double wholeLength() {
@@ -37,7 +37,7 @@ record SeamSide(Piece piece, Edge edge, double mm) {
 
     /** One of two layers, where each is faced by another that is cut alike. */
     Optional<SeamSide> oneLayer() {
-        return piece.times() == 2
+        return piece.shapes() == 2
                 ? Optional.of(
                         new SeamSide(piece.toBuilder().cut(1, piece.onFold()).build(), edge, mm))
                 : Optional.empty();

@@ -116,6 +116,23 @@ class MatesTest {
         assertThat(names(dress, exchanged(WAISTBANDS, WAIST_SEAMS))).containsExactly("waist seam");
     }
 
+    /** It is cut twice and goes round the neck once. */
+    @Test
+    void aNeckBandThatIsLinedWithItselfGoesRound() {
+        Piece band = piece("Neck band", false, "outer", EdgeRole.SEAM, 384).toBuilder()
+                .cut(2, false)
+                .layers(2)
+                .build();
+        Sheet tee = sheet(
+                piece("Front", true, "neck", EdgeRole.NECK, 110, "shoulder", EdgeRole.SHOULDER, 120),
+                piece("Back", true, "neck", EdgeRole.NECK, 90, "shoulder", EdgeRole.SHOULDER, 120),
+                band);
+        assertThat(mates(tee, Mates.RULES))
+                .filteredOn(mate -> mate.name().equals("neck band"))
+                .singleElement()
+                .satisfies(mate -> assertThat(mate.second()).singleElement().matches(e -> e.times() == 1));
+    }
+
     @Test
     void whatAnEdgeIsCalledSaysMoreThanItsLength() {
         Sheet top = sheet(

@@ -14,10 +14,10 @@ import java.util.stream.Stream;
 final class HalvesSewn {
     private HalvesSewn() {}
 
-    /** How often the shape of an edge is in the garment. */
+    /** How often the shape of an edge is in the garment, layers on each other as one. */
     private static int times(Pattern pattern, EdgeRef ref) {
         return pattern.piece(ref.piece())
-                .map(p -> p.times() * (p.onFold() ? 2 : 1))
+                .map(p -> p.shapes() * (p.onFold() ? 2 : 1))
                 .orElse(1);
     }
 

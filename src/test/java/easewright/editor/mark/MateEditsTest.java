@@ -68,6 +68,37 @@ class MateEditsTest {
                 .containsExactly(front);
     }
 
+    /** Both layers of a yoke lie on each other: sewn to half a back it is one whole piece, although it is cut twice. */
+    @Test
+    void aYokeLinedWithItselfIsOneWholePiece() throws Exception {
+        Bare bare =
+                Bare.of("<svg xmlns='http://www.w3.org/2000/svg' width='800mm' height='600mm' viewBox='0 0 800 600'>"
+                        + "<path id='back' d='M100,100 H300 V500 H100 Z'/><path id='yoke' d='M350,100 H750 V200 H350 Z'/></svg>");
+        for (String piece : List.of("back", "yoke")) {
+            for (Segment line : bare.piece(piece).outline().segments()) {
+                bare.session.edit(EdgeEdits.split(bare.session.desk().pattern(), piece, line.start()));
+            }
+        }
+        Pattern drawn = bare.session.desk().pattern();
+        Pattern lined = drawn.withPieces(drawn.pieces().stream()
+                .map(p -> p.id().equals("back")
+                        ? p.toBuilder().cut(1, true).build()
+                        : p.toBuilder().cut(2, false).layers(2).build())
+                .toList());
+        EdgeRef back = EdgeRef.of("back", Bare.top(lined, "back", 200));
+        EdgeRef yoke = EdgeRef.of(
+                "yoke",
+                EdgeEdits.at(lined.piece("yoke").orElseThrow(), new Point(550, 194))
+                        .orElseThrow()
+                        .name());
+        bare.session.edit(MateEdits.sew(lined, yoke, back));
+        SeamsView.Seam seam = SeamsView.of(bare.session.desk()).seams().get(0);
+        assertThat(bare.session.desk().pattern().mates().get(0).second())
+                .containsExactly(new EdgeRef("back", back.edge(), 2));
+        assertThat(seam.verdict().replace('\u00a0', ' ')).isEqualTo("\u2713 40 cm on 40 cm");
+        assertThat(seam.halves()).startsWith("back: drawn as a half and sewn to a whole piece");
+    }
+
     /** 30 cm on 29 cm with 3 cm to ease in: it is the longer side that lacks something, not the shorter one too long. */
     @Test
     void aSeamThatMissesItsEaseIsToldByTheEase() throws Exception {
