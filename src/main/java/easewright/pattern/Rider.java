@@ -47,6 +47,11 @@ public record Rider(String id, Kind kind, List<Segment> segments, Optional<List<
         return new Rider(id, kind, anew, Optional.of(original.orElse(segments)));
     }
 
+    /** The same line, going along in another way. */
+    public Rider as(Kind other) {
+        return new Rider(id, other, segments, original);
+    }
+
     /** The line as it was before any recorded change. */
     public Rider asDrawn() {
         return original.map(was -> new Rider(id, kind, was)).orElse(this);

@@ -97,7 +97,7 @@ public record PieceNotches(String piece, List<Notch> notches, List<Rider> lines)
         List<Rider> riders = new ArrayList<>();
         for (Rider rider : piece.riders()) {
             boolean attach = ids.remove(rider.id());
-            riders.add(attach ? new Rider(rider.id(), Rider.Kind.ATTACHED, rider.segments(), rider.original()) : rider);
+            riders.add(attach ? rider.as(Rider.Kind.ATTACHED) : rider);
         }
         lines.stream()
                 .filter(line -> ids.contains(line.id()))

@@ -114,6 +114,7 @@ final class StitchingLines {
                 .name(piece.name())
                 .drawn(LineKind.STITCHING, allowance)
                 .cut(piece.times(), piece.onFold())
+                .layers(piece.layers())
                 .riders(riders)
                 .build();
     }
@@ -121,7 +122,7 @@ final class StitchingLines {
     /** Both are drawn by one element, or the inner one is not closed: the outer line stays the piece's own. */
     private static Piece kept(Piece piece, SewnInside inner, double allowance) {
         List<Rider> riders = piece.riders().stream()
-                .map(r -> inner.riders().contains(r) ? new Rider(r.id(), Rider.Kind.PARALLEL, r.segments()) : r)
+                .map(r -> inner.riders().contains(r) ? r.as(Rider.Kind.PARALLEL) : r)
                 .toList();
         return piece.toBuilder()
                 .drawn(LineKind.CUTTING, allowance)

@@ -86,7 +86,7 @@ public final class TwoLines {
         Outline other = outline(piece, line).orElseThrow();
         boolean around = Math.abs(other.signedArea()) > Math.abs(piece.outline().signedArea());
         List<Rider> riders = new ArrayList<>();
-        riders.add(new Rider(line.id(), Rider.Kind.PARALLEL, line.segments()));
+        riders.add(line.as(Rider.Kind.PARALLEL));
         piece.riders().stream()
                 .filter(r -> !r.id().equals(line.id()))
                 .map(TwoLines::nowInner)
@@ -96,7 +96,7 @@ public final class TwoLines {
 
     /** There is one line that goes along, and one that did so before is a line like others. */
     private static Rider nowInner(Rider rider) {
-        return rider.kind() == Rider.Kind.PARALLEL ? new Rider(rider.id(), Rider.Kind.INNER, rider.segments()) : rider;
+        return rider.kind() == Rider.Kind.PARALLEL ? rider.as(Rider.Kind.INNER) : rider;
     }
 
     private static Piece measured(Piece piece, Outline other, boolean otherAround) {

@@ -55,7 +55,7 @@ public final class LoosePieces {
         List<Rider> inside = sheet.loose().stream()
                 .filter(rider -> !rider.id().equals(piece.id()))
                 .filter(rider -> rider.segments().stream().allMatch(s -> holds(outline, s)))
-                .map(rider -> new Rider(rider.id(), Rider.Kind.INNER, rider.segments()))
+                .map(rider -> rider.as(Rider.Kind.INNER))
                 .toList();
         List<Piece> pieces = new ArrayList<>(sheet.pattern().pieces());
         String name = piece.name();
