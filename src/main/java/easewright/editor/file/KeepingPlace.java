@@ -36,10 +36,13 @@ final class KeepingPlace {
     /** This and the next only for the work that is done in order. */
     private Recovery recovery;
 
+    /** Of the file for which work was kept last; nothing once there is none to keep. */
     private List<Written> lastWritten = List.of();
 
+    private Optional<Path> lastFile = Optional.empty();
+
     /** A file as it would be saved. */
-    private record Written(SvgFile svg, Pattern pattern, String name, byte[] bytes, SavingDoes does) {
+    record Written(SvgFile svg, Pattern pattern, String name, byte[] bytes, SavingDoes does) {
         boolean isOf(SvgFile file, Pattern state, String called) {
             return svg == file && pattern == state && name.equals(called);
         }
@@ -63,13 +66,13 @@ final class KeepingPlace {
 
     /** Something to be done, after all that was asked for before; nothing where it cannot be. */
     private void there(Consumer<Recovery> job) {
-        background.inOrder(
-                () -> {
-                    job.accept(recovery());
-                    return folder;
-                },
-                done -> {},
-                saidWhenThereIsSomethingToLose -> {});
+        background.inOrder(() -> {
+            try {
+                job.accept(recovery());
+            } catch (SvgProblem saidWhenThereIsSomethingToLose) {
+                return;
+            }
+        });
     }
 
     /** Work left behind by other windows, done in order. */
@@ -86,40 +89,64 @@ final class KeepingPlace {
     void forget(Set<Path> files, Optional<KeptWork> work) {
         there(r -> {
             files.forEach(r::done);
+            if (lastFile.filter(files::contains).isPresent()) {
+                lastWritten = List.of();
+            }
             work.ifPresent(r::discard);
         });
     }
 
     /**
-     * Keeps the work, done in order.
+     * Keeps the work, done in order: the present state first, with those before it that are written already, since writing
+     * the others may take long.
      *
      * @param former work left behind from which this goes on: thrown away once this is kept
      * @return what saving it would do to the drawing
      */
     SavingDoes keep(ToKeep work, Optional<KeptWork> former) throws SvgProblem {
-        OpenFile file = work.file();
-        List<Written> states = written(work);
-        Written present = states.get(states.size() - 1);
-        lastWritten = states;
-        recovery()
-                .keep(file.known(), file.seen(), present.bytes(), work.hand().text(), earlier(states, work.history()));
+        Written present = keepPresent(work);
+        int kept = lastWritten.size();
+        List<Written> all = written(present, work, false);
+        if (all.size() > kept) {
+            keep(work, all);
+        }
         former.ifPresent(recovery()::discard);
         return present.does();
+    }
+
+    /** The present state, and of those before it what is written already. */
+    Written keepPresent(ToKeep work) throws SvgProblem {
+        lastFile = Optional.of(work.file().known());
+        Written present = written(work.file().svg(), work.pattern(), work.file().name());
+        keep(work, written(present, work, true));
+        return present;
+    }
+
+    private void keep(ToKeep work, List<Written> states) throws SvgProblem {
+        OpenFile file = work.file();
+        byte[] present = states.get(states.size() - 1).bytes();
+        recovery().keep(file.known(), file.seen(), present, work.hand().text(), earlier(states, work.history()));
+        lastWritten = states;
     }
 
     /**
      * The states up to the present one, oldest first: as far back as there is room, and to the first that cannot be
      * written.
+     *
+     * @param already only to the first that is not written yet
      */
-    private List<Written> written(ToKeep work) throws SvgProblem {
+    private List<Written> written(Written present, ToKeep work, boolean already) {
         OpenFile file = work.file();
-        int index = work.history().index();
-        Deque<Written> states = new ArrayDeque<>();
-        states.add(written(file.svg(), work.pattern(), file.name()));
+        Deque<Written> states = new ArrayDeque<>(List.of(present));
         long room = MOST;
-        for (int i = index - 1; i >= 0 && room > 0; i--) {
+        for (int i = work.history().index() - 1; i >= 0 && room > 0; i--) {
             try {
-                Written state = written(file.readAt(i), work.history().states().get(i), file.name());
+                SvgFile svg = file.readAt(i);
+                Pattern pattern = work.history().states().get(i);
+                if (already && known(svg, pattern, file.name()).isEmpty()) {
+                    break;
+                }
+                Written state = written(svg, pattern, file.name());
                 room -= state.bytes().length;
                 states.addFirst(state);
             } catch (SvgProblem | RuntimeException notToBeWritten) {
@@ -130,10 +157,13 @@ final class KeepingPlace {
         return List.copyOf(states);
     }
 
+    private Optional<Written> known(SvgFile svg, Pattern pattern, String name) {
+        return lastWritten.stream().filter(w -> w.isOf(svg, pattern, name)).findFirst();
+    }
+
     /** What was written before is not written again. */
     private Written written(SvgFile svg, Pattern pattern, String name) throws SvgProblem {
-        Optional<Written> known =
-                lastWritten.stream().filter(w -> w.isOf(svg, pattern, name)).findFirst();
+        Optional<Written> known = known(svg, pattern, name);
         if (known.isPresent()) {
             return known.get();
         }
@@ -159,14 +189,10 @@ final class KeepingPlace {
 
     /** The window ends in good order. */
     void close() {
-        background.inOrder(
-                () -> {
-                    if (recovery != null) {
-                        recovery.close();
-                    }
-                    return folder;
-                },
-                done -> {},
-                unreachable -> {});
+        background.inOrder(() -> {
+            if (recovery != null) {
+                recovery.close();
+            }
+        });
     }
 }

@@ -115,6 +115,7 @@ final class Saving {
                 Failures.name(path),
                 () -> write(file.svg(), desk, path, seen),
                 written -> ended(() -> {
+                    again = () -> {};
                     saved(path, written, desk);
                     if (written.unsure().isEmpty()) {
                         next.run();
@@ -132,8 +133,11 @@ final class Saving {
     }
 
     private boolean isStillThere(Optional<OpenFile> file) {
-        return file.isPresent()
-                && file.map(OpenFile::work).equals(session.desk().file().map(OpenFile::work));
+        return file.isPresent() && work(file).equals(work(session.desk().file()));
+    }
+
+    private static Optional<Object> work(Optional<OpenFile> file) {
+        return file.map(OpenFile::work);
     }
 
     /**
@@ -222,9 +226,10 @@ final class Saving {
     }
 
     private void tell(Throwable problem, Path path, Runnable next) {
-        Optional<OpenFile> failed = session.desk().file();
+        // Not the file itself, which may long be closed: all that it held would stay with it.
+        Optional<Object> failed = work(session.desk().file());
         again = () -> {
-            if (isStillThere(failed)) {
+            if (work(session.desk().file()).equals(failed)) {
                 save(path, next);
             }
         };

@@ -1,5 +1,7 @@
 package easewright.svg.disk;
 
+import java.io.BufferedInputStream;
+import java.io.BufferedOutputStream;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.DataInputStream;
@@ -32,7 +34,7 @@ final class StatesTogether {
             lists.add(list);
         }
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try (DataOutputStream data = new DataOutputStream(new DeflaterOutputStream(out))) {
+        try (DataOutputStream data = new DataOutputStream(new BufferedOutputStream(new DeflaterOutputStream(out)))) {
             data.writeInt(numbers.size());
             for (ByteBuffer cutting : numbers.keySet()) {
                 data.writeInt(cutting.remaining());
@@ -67,7 +69,8 @@ final class StatesTogether {
      * @throws IOException if these are not packed states
      */
     static List<byte[]> unpacked(byte[] packed) throws IOException {
-        try (DataInputStream in = new DataInputStream(new InflaterInputStream(new ByteArrayInputStream(packed)))) {
+        try (DataInputStream in = new DataInputStream(
+                new BufferedInputStream(new InflaterInputStream(new ByteArrayInputStream(packed))))) {
             List<byte[]> cuttings = new ArrayList<>();
             for (int left = in.readInt(); left > 0; left--) {
                 cuttings.add(in.readNBytes(in.readInt()));

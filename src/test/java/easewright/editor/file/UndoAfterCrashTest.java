@@ -21,6 +21,7 @@ import easewright.svg.disk.KeptWork;
 import easewright.svg.disk.Recovery;
 import easewright.text.LengthUnit;
 import java.io.IOException;
+import java.lang.ref.WeakReference;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
@@ -30,6 +31,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -65,11 +67,12 @@ class UndoAfterCrashTest {
         return new KeepingPlace(background, folder);
     }
 
+    private static ToKeep toKeep(Desk desk) {
+        return new ToKeep(desk.file().orElseThrow(), desk.history(), Unfinished.on(desk, Begun.NOTHING));
+    }
+
     private static void keep(KeepingPlace window, Session session) throws SvgProblem {
-        Desk desk = session.desk();
-        window.keep(
-                new ToKeep(desk.file().orElseThrow(), desk.history(), Unfinished.on(desk, Begun.NOTHING)),
-                Optional.empty());
+        window.keep(toKeep(session.desk()), Optional.empty());
     }
 
     private List<Path> kept() throws IOException {
@@ -250,6 +253,48 @@ class UndoAfterCrashTest {
         keep(window(), session);
         List<byte[]> all = undoneToTheStart(session);
         assertThat(undoneToTheStart(afterTheCrash())).containsExactlyElementsOf(all.subList(0, 4));
+    }
+
+    private static WeakReference<Pattern> keptAndSaved(KeepingPlace window) throws Exception {
+        Session session = at(sample(0));
+        change(session, "hip", 20);
+        keep(window, session);
+        window.forget(Set.of(session.desk().file().orElseThrow().known()), Optional.empty());
+        return new WeakReference<>(session.desk().pattern());
+    }
+
+    /** Of a large drawing that would be many megabytes for as long as the window is open. */
+    @Test
+    void ofWorkThatIsSavedNothingIsHeld() throws Exception {
+        KeepingPlace window = window();
+        WeakReference<Pattern> pattern = keptAndSaved(window);
+        background.end();
+        for (int i = 0; i < 100 && pattern.get() != null; i++) {
+            System.gc();
+        }
+        assertThat(pattern.get()).isNull();
+        assertThat(kept()).isEmpty();
+        window.close();
+    }
+
+    /** Writing many earlier states takes long: a crash meanwhile does not lose the present one. */
+    @Test
+    void thePresentStateIsKeptBeforeTheEarlierOnes() throws Exception {
+        Session session = at(sample(0));
+        change(session, "hip", 20);
+        change(session, "hip", 10);
+        KeepingPlace window = window();
+        window.keepPresent(toKeep(session.desk()));
+        Session back = afterTheCrash();
+        assertThat(saved(back)).isEqualTo(saved(session));
+        assertThat(back.desk().canUndo()).as("not written yet").isFalse();
+        keep(window, session);
+        assertThat(undoneToTheStart(afterTheCrash())).hasSize(3);
+        change(session, "waist", 6);
+        window.keepPresent(toKeep(session.desk()));
+        assertThat(undoneToTheStart(afterTheCrash()))
+                .as("what is written already stays kept")
+                .containsExactlyElementsOf(undoneToTheStart(session));
     }
 
     /** What is in the history in place of a pattern cannot be written, and nobody foresaw it. */
