@@ -60,13 +60,13 @@ public final class BodyFile {
      *     guessed or left out
      */
     public static Body read(Path file) throws Unreadable {
-        return one(readAll(file));
+        return one(readAll(file), file.toString());
     }
 
-    private static Body one(Bodies all) throws Unreadable {
+    private static Body one(Bodies all, String file) throws Unreadable {
         if (!all.bySize().isEmpty()) {
             throw new Unreadable(
-                    "body-has-sizes", Map.of("known", List.copyOf(all.bySize().keySet())));
+                    "body-has-sizes", Map.of("file", file, "known", List.copyOf(all.bySize().keySet())));
         }
         return all.one();
     }
@@ -86,7 +86,7 @@ public final class BodyFile {
             if (text.stripLeading().startsWith("<")) {
                 throw new Unreadable("body-not-a-list", Map.of("file", shown));
             }
-            return parseAll(text);
+            return parseAll(text, shown);
         } catch (IOException e) {
             throw new Unreadable(FileTrouble.of(file, e).unread(), Map.of("file", shown));
         }
@@ -105,10 +105,11 @@ public final class BodyFile {
     }
 
     /**
+     * @param file what is read, for what is told of it
      * @throws Unreadable if a line is not understood
      */
-    public static Body parse(String text) throws Unreadable {
-        return one(parseAll(text));
+    public static Body parse(String text, String file) throws Unreadable {
+        return one(parseAll(text, file), file);
     }
 
     /** What has been read of one wearer. */
@@ -123,9 +124,10 @@ public final class BodyFile {
     }
 
     /**
+     * @param file what is read, for what is told of it
      * @throws Unreadable if a line is not understood
      */
-    static Bodies parseAll(String text) throws Unreadable {
+    static Bodies parseAll(String text, String file) throws Unreadable {
         LengthUnit unit = LengthUnit.CM;
         Page page = new Page();
         Map<String, Page> pages = new LinkedHashMap<>();
@@ -141,7 +143,7 @@ public final class BodyFile {
             }
             Matcher form = LINE.matcher(line);
             if (!form.matches() || form.group("value").isBlank()) {
-                throw new Unreadable("body-line-form", Map.of("line", number, "text", line));
+                throw new Unreadable("body-line-form", Map.of("file", file, "line", number, "text", line));
             }
             String name = form.group("name");
             String value = form.group("value");
@@ -154,22 +156,24 @@ public final class BodyFile {
             } else if (name.equalsIgnoreCase("size")) {
                 page = new Page();
                 if (pages.put(value, page) != null) {
-                    throw new Unreadable("body-size-twice", Map.of("line", number, "size", value));
+                    throw new Unreadable("body-size-twice", Map.of("file", file, "line", number, "size", value));
                 }
             } else if (name.equalsIgnoreCase("unit") || name.equalsIgnoreCase("units")) {
                 int at = number;
                 unit = LengthUnit.named(value)
-                        .orElseThrow(() -> new Unreadable("body-unit-unknown", Map.of("line", at, "text", value)));
+                        .orElseThrow(() -> new Unreadable(
+                                "body-unit-unknown", Map.of("file", file, "line", at, "text", value)));
             } else {
-                BodyMeasure measure = measure(form, unit, number);
+                BodyMeasure measure = measure(form, unit, file, number);
                 if (!measure.level().isEmpty() && !page.levels.add(measure.level())) {
-                    throw new Unreadable("body-line-twice", Map.of("line", number, "level", measure.level()));
+                    throw new Unreadable(
+                            "body-line-twice", Map.of("file", file, "line", number, "level", measure.level()));
                 }
                 page.measures.add(measure);
             }
         }
         if (pages.values().stream().allMatch(p -> p.measures.isEmpty())) {
-            throw new Unreadable("body-empty", Map.of());
+            throw new Unreadable("body-empty", Map.of("file", file));
         }
         Body one = pages.remove("").body();
         Map<String, Body> bySize = new LinkedHashMap<>();
@@ -182,16 +186,17 @@ public final class BodyFile {
         return (hash < 0 ? raw : raw.substring(0, hash)).strip();
     }
 
-    private static BodyMeasure measure(Matcher form, LengthUnit unit, int line) throws Unreadable {
+    private static BodyMeasure measure(Matcher form, LengthUnit unit, String file, int line) throws Unreadable {
         String name = form.group("name").strip();
         double mm;
         try {
             mm = Lengths.parse(form.group("value"), unit);
         } catch (Unreadable e) {
-            throw new Unreadable("body-line-length", Map.of("line", line, "reason", e));
+            throw new Unreadable("body-line-length", Map.of("file", file, "line", line, "reason", e));
         }
         if (!(mm >= SMALLEST_MM && mm <= LARGEST_MM)) {
-            throw new Unreadable("body-line-range", Map.of("line", line, "name", name, "amount", mm));
+            throw new Unreadable(
+                    "body-line-range", Map.of("file", file, "line", line, "name", name, "amount", mm));
         }
         String takenAt = form.group("at") == null ? "" : form.group("at").strip();
         if (form.group("level") != null) {

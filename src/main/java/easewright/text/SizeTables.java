@@ -26,7 +26,7 @@ public final class SizeTables {
             return Optional.empty();
         }
         try (InputStream in = SizeTables.class.getResourceAsStream("sizes-" + name + ".txt")) {
-            return Optional.of(BodyFile.parseAll(new String(in.readAllBytes(), StandardCharsets.UTF_8)));
+            return Optional.of(BodyFile.parseAll(new String(in.readAllBytes(), StandardCharsets.UTF_8), name));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         } catch (Unreadable e) {

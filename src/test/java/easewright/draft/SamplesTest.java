@@ -21,7 +21,7 @@ class SamplesTest {
     @Test
     void bodyFilesSayTheBodyInFull() throws Unreadable {
         for (Draft draft : Samples.drafts()) {
-            assertThat(BodyFile.parse(Samples.bodyText(draft.body()))).isEqualTo(draft.body());
+            assertThat(BodyFile.parse(Samples.bodyText(draft.body()), "me.txt")).isEqualTo(draft.body());
         }
     }
 

@@ -65,7 +65,7 @@ class BodyNamesTest extends Topic {
     }
 
     private static Check check(String clause, String name, String level, Source source) throws Exception {
-        BodyMeasure read = BodyFile.parse(name + ": 50 cm (clause " + clause + ")\n")
+        BodyMeasure read = BodyFile.parse(name + ": 50 cm (clause " + clause + ")\n", "me.txt")
                 .measures()
                 .get(0);
         String got = read.level().isEmpty() ? "no level" : read.level();

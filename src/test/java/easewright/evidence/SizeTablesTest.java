@@ -52,7 +52,7 @@ class SizeTablesTest extends Topic {
     }
 
     private static Check check(String name, LevelKind kind, String size, String inches) throws Exception {
-        Body read = BodyFile.parse("unit: in\n" + name + " @L: " + inches + "\n");
+        Body read = BodyFile.parse("unit: in\n" + name + " @L: " + inches + "\n", "me.txt");
         Pattern tube = Tubes.tube(kind, EIGHTHS / 8.0 * 25.4, 1, Cloth.WOVEN)
                 .withBody(new Body("misses " + size, List.of(onL(read.measures().get(0)))));
         double got = EaseSheet.of(tube, Measures.of(tube), EaseTables.standard())

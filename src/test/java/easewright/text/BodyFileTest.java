@@ -27,7 +27,7 @@ class BodyFileTest {
                 Girth over coat @ over all : 120
 
                 Back waist length: 41
-                """);
+                """, "me.txt");
         assertThat(body.name()).isEqualTo("Anna");
         assertThat(body.measures())
                 .containsExactly(
@@ -40,7 +40,7 @@ class BodyFileTest {
 
     @Test
     void aUnitLineHoldsForTheLinesBelow() throws Unreadable {
-        Body body = BodyFile.parse("unit: in\r\nhip: 38 1/2\r\n");
+        Body body = BodyFile.parse("unit: in\r\nhip: 38 1/2\r\n", "me.txt");
         assertThat(body.girth("hip")).hasValue(38.5 * 25.4);
     }
 
@@ -58,11 +58,11 @@ class BodyFileTest {
                 "# nothing|body-empty|no measurement",
             })
     void namesTheLineAndTheRemedy(String line, String code, String place) {
-        assertThatThrownBy(() -> BodyFile.parse("# a body\n" + line + "\n"))
+        assertThatThrownBy(() -> BodyFile.parse("# a body\n" + line + "\n", "me.txt"))
                 .isInstanceOfSatisfying(Unreadable.class, e -> {
                     assertThat(e.code()).isEqualTo(code);
                     assertThat(Words.english(LengthUnit.CM).problem(e.code(), e.values()))
-                            .contains(place)
+                            .contains(place, "me.txt")
                             .doesNotContain("{")
                             .containsPattern("(Write|Use|Check)");
                 });
@@ -70,7 +70,7 @@ class BodyFileTest {
 
     @Test
     void refusesTwoGirthsForOneLevel() {
-        assertThatThrownBy(() -> BodyFile.parse("hip: 98\nHip girth @hip: 99\n"))
+        assertThatThrownBy(() -> BodyFile.parse("hip: 98\nHip girth @hip: 99\n", "me.txt"))
                 .hasMessageContaining("body-line-twice");
     }
 
@@ -88,14 +88,14 @@ class BodyFileTest {
 
     @Test
     void aFileMayHoldABodyForEachSize() throws Unreadable {
-        Bodies bodies = BodyFile.parseAll("Name: Anna\nhip: 98\n\nsize: 10\nunit: in\nhip: 38 1/2\nsize: M\nhip: 40\n");
+        Bodies bodies = BodyFile.parseAll("Name: Anna\nhip: 98\n\nsize: 10\nunit: in\nhip: 38 1/2\nsize: M\nhip: 40\n", "me.txt");
         assertThat(bodies.one().girth("hip")).hasValue(980);
         assertThat(bodies.bySize().keySet()).containsExactlyInAnyOrder("10", "M");
         assertThat(bodies.bySize().get("M").girth("hip")).hasValue(1016);
-        assertThatThrownBy(() -> BodyFile.parse("size: 10\nhip: 98"))
+        assertThatThrownBy(() -> BodyFile.parse("size: 10\nhip: 98", "me.txt"))
                 .isInstanceOfSatisfying(
                         Unreadable.class, u -> assertThat(u.code()).isEqualTo("body-has-sizes"));
-        assertThatThrownBy(() -> BodyFile.parseAll("size: 10\nhip: 98\nsize: 10\nhip: 99"))
+        assertThatThrownBy(() -> BodyFile.parseAll("size: 10\nhip: 98\nsize: 10\nhip: 99", "me.txt"))
                 .isInstanceOfSatisfying(
                         Unreadable.class, u -> assertThat(u.code()).isEqualTo("body-size-twice"));
     }

@@ -45,7 +45,7 @@ class WordsTest {
     @Test
     void fillsByNameInTheUsersUnit() {
         Words inches = Words.english(LengthUnit.INCH);
-        assertThat(inches.problem("body-line-range", Map.of("line", 3, "name", "Hip girth", "amount", 12.7)))
+        assertThat(inches.problem("body-line-range", Map.of("file", "me.txt", "line", 3, "name", "Hip girth", "amount", 12.7)))
                 .contains("Line 3 ")
                 .contains("Hip girth of 1/2\u00a0in");
     }
@@ -163,7 +163,7 @@ class WordsTest {
             assertThat(words.girth(kind, "yoke")).endsWith(" girth").doesNotContain("{", "girth.");
             if (kind != LevelKind.OTHER) {
                 assertThat(words.name("level", kind)).doesNotContain("level.");
-                assertThat(BodyFile.parse(kind.word() + ": 50").measures())
+                assertThat(BodyFile.parse(kind.word() + ": 50", "me.txt").measures())
                         .singleElement()
                         .isEqualTo(new BodyMeasure(words.girth(kind, ""), kind.word(), 500, ""));
             }

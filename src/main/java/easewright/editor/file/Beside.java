@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Consumer;
 
 /** Files beside the drawing: ease tables of the user's own, and measurements of a wearer. */
@@ -68,7 +69,9 @@ final class Beside {
             try {
                 return new Found(file, Optional.empty(), Optional.of(BodyFile.readAll(file)), Optional.empty());
             } catch (Unreadable noMeasures) {
-                Why why = new Why(noMeasures.code(), noMeasures.values());
+                Map<String, Object> values = new TreeMap<>(noMeasures.values());
+                values.put("file", Failures.name(file));
+                Why why = new Why(noMeasures.code(), values);
                 return new Found(file, Optional.empty(), Optional.empty(), Optional.of(why));
             }
         }
