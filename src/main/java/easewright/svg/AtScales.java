@@ -23,7 +23,7 @@ final class AtScales {
     SvgFile of(Pattern changed) throws SvgProblem {
         SvgFile now = at(changed.scale());
         Optional<Pattern> resting = now.resting();
-        return resting.isEmpty() || resting.get().scale().equals(changed.scale())
+        return resting.isEmpty() || resting.get().scale().isAs(changed.scale())
                 ? now
                 : now.withResting(all(changed.scale(), List.of(resting.get())).get(0));
     }
@@ -46,21 +46,21 @@ final class AtScales {
         List<Pattern> all = new ArrayList<>();
         for (Pattern pattern : patterns) {
             Scale from = pattern.scale();
-            if (!from.equals(scale) && !ways.containsKey(from)) {
+            if (!from.isAs(scale) && !ways.containsKey(from)) {
                 now = now == null ? at(scale) : now;
                 ways.put(from, new Rescaling(at(from).drawn(), now.drawn()));
             }
-            all.add(from.equals(scale) ? pattern : ways.get(from).of(pattern));
+            all.add(from.isAs(scale) ? pattern : ways.get(from).of(pattern));
         }
         return all;
     }
 
     private SvgFile at(Scale wanted) throws SvgProblem {
-        if (wanted.equals(file.pattern().scale())) {
+        if (wanted.isAs(file.pattern().scale())) {
             return file;
         }
         SvgFile other = at(wanted.mmPerUnitX());
-        if (!other.pattern().scale().equals(wanted)) {
+        if (!other.pattern().scale().isAs(wanted)) {
             throw new SvgProblem("scale-not-writable", Map.of("file", file.name()));
         }
         return other;

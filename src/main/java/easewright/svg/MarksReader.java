@@ -52,6 +52,7 @@ final class MarksReader implements MarksNotes.Reading {
     private String garment = "";
     private Optional<PageMark> page = Optional.empty();
     private Resting resting = Resting.NONE;
+    private Scale scale;
 
     /** What the marks may refer to. */
     interface Geometry {
@@ -74,6 +75,7 @@ final class MarksReader implements MarksNotes.Reading {
 
     private MarksReader(Geometry drawn) {
         this.drawn = drawn;
+        this.scale = drawn.scale();
     }
 
     static Marks read(MarkNode block, Geometry drawn) {
@@ -95,7 +97,7 @@ final class MarksReader implements MarksNotes.Reading {
             }
         }
         Pattern pattern = new Pattern(
-                pieces, levels, mates, body, cloth, wishes, drawn.scale(), changes, aside, bodies, garment, noPieces);
+                pieces, levels, mates, body, cloth, wishes, scale, changes, aside, bodies, garment, noPieces);
         return new Marks(pattern, notes.findings(), notes.kept(), page, resting);
     }
 
@@ -128,6 +130,7 @@ final class MarksReader implements MarksNotes.Reading {
             case "scale" -> {
                 child.children().forEach(notes::insideScale);
                 ScaleMark.differing(v, drawn).ifPresent(notes::add);
+                scale = ScaleMark.known(v, drawn);
             }
             case "page" -> page = Optional.of(PageMark.read(v));
             case "body" -> body(child, v);

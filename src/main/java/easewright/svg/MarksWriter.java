@@ -84,6 +84,9 @@ final class MarksWriter {
                 .number("across", pattern.scale().mmPerUnitX())
                 .number("down", pattern.scale().mmPerUnitY())
                 .text("proof", MarkWords.word(pattern.scale().proof()));
+        if (pattern.scale().from().isPresent()) {
+            ScaleMark.write(pattern.scale().from().get(), out);
+        }
         for (KeptMark mark : kept.getOrDefault(OF_NO_PIECE, List.of())) {
             if (mark.kind().equals(KeptMark.INSIDE_SCALE)) {
                 out.verbatim(mark.markup());

@@ -12,6 +12,11 @@ final class ScaleMark {
     /** Both are written in full: what is farther off, as a part, is another scale. */
     private static final double SAME = 1e-6;
 
+    /** What it was set from, and what stands beside that. */
+    private static final String SET_BY = "set-by";
+
+    private static final String WORDS = "words";
+
     private ScaleMark() {}
 
     /** The scale that a block states, if it states one that can be read. */
@@ -41,6 +46,26 @@ final class ScaleMark {
                             Decimals.exact(Math.min(across, down))));
         }
         return new Scale(across, down, v.neededWord("proof", Scale.Proof.class));
+    }
+
+    /** The scale by which the drawing is read, with what it was set from where the block says so and it is still that one. */
+    static Scale known(MarkValues v, MarksReader.Geometry drawn) throws MarkValues.Damage {
+        Optional<String> set = v.text(SET_BY);
+        String words = v.text(WORDS).orElse("");
+        if (set.isEmpty()) {
+            return drawn.scale();
+        }
+        Scale.From from = new Scale.From(v.neededWord(SET_BY, Scale.From.What.class), words);
+        boolean same = drawn.scale().proof() == Scale.Proof.KNOWN_LINE
+                && drawn.rescaled().equals(Affine.IDENTITY);
+        return same ? drawn.scale().set(from) : drawn.scale();
+    }
+
+    static void write(Scale.From from, MarkupBuilder out) throws SvgProblem {
+        out.text(SET_BY, MarkWords.word(from.what()));
+        if (!from.words().isEmpty()) {
+            out.text(WORDS, from.words());
+        }
     }
 
     /** That the drawing is read by another scale than the marks were written at, where nobody asked for that. */

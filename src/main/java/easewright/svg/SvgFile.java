@@ -142,7 +142,7 @@ public final class SvgFile {
 
     /** The same for a pattern of this file: what was said of its scale is left out where that is another by now. */
     public List<Finding> findings(Pattern present) {
-        boolean same = present.scale().equals(opening.pattern().scale());
+        boolean same = present.scale().isAs(opening.pattern().scale());
         return findings().stream()
                 .filter(f -> same || !ScaleSigns.isAboutProof(f))
                 .toList();

@@ -66,7 +66,8 @@ public final class BodyFile {
     private static Body one(Bodies all, String file) throws Unreadable {
         if (!all.bySize().isEmpty()) {
             throw new Unreadable(
-                    "body-has-sizes", Map.of("file", file, "known", List.copyOf(all.bySize().keySet())));
+                    "body-has-sizes",
+                    Map.of("file", file, "known", List.copyOf(all.bySize().keySet())));
         }
         return all.one();
     }
@@ -161,8 +162,8 @@ public final class BodyFile {
             } else if (name.equalsIgnoreCase("unit") || name.equalsIgnoreCase("units")) {
                 int at = number;
                 unit = LengthUnit.named(value)
-                        .orElseThrow(() -> new Unreadable(
-                                "body-unit-unknown", Map.of("file", file, "line", at, "text", value)));
+                        .orElseThrow(() ->
+                                new Unreadable("body-unit-unknown", Map.of("file", file, "line", at, "text", value)));
             } else {
                 BodyMeasure measure = measure(form, unit, file, number);
                 if (!measure.level().isEmpty() && !page.levels.add(measure.level())) {
@@ -195,8 +196,7 @@ public final class BodyFile {
             throw new Unreadable("body-line-length", Map.of("file", file, "line", line, "reason", e));
         }
         if (!(mm >= SMALLEST_MM && mm <= LARGEST_MM)) {
-            throw new Unreadable(
-                    "body-line-range", Map.of("file", file, "line", line, "name", name, "amount", mm));
+            throw new Unreadable("body-line-range", Map.of("file", file, "line", line, "name", name, "amount", mm));
         }
         String takenAt = form.group("at") == null ? "" : form.group("at").strip();
         if (form.group("level") != null) {

@@ -78,7 +78,11 @@ class BadInputTest {
     @Test
     void whatAnotherSentenceTellsHasTheQuotesOfATerminal() throws IOException {
         Path body = Files.writeString(folder.resolve("me.txt"), "hip: wide");
-        refused(Run.of("ease", SKIRT, "--body", body), "Line 1 of the body file", "me.txt", "\"wide\" is not a length.");
+        refused(
+                Run.of("ease", SKIRT, "--body", body),
+                "Line 1 of the body file",
+                "me.txt",
+                "\"wide\" is not a length.");
     }
 
     @Test

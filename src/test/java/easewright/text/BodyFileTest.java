@@ -88,7 +88,8 @@ class BodyFileTest {
 
     @Test
     void aFileMayHoldABodyForEachSize() throws Unreadable {
-        Bodies bodies = BodyFile.parseAll("Name: Anna\nhip: 98\n\nsize: 10\nunit: in\nhip: 38 1/2\nsize: M\nhip: 40\n", "me.txt");
+        Bodies bodies = BodyFile.parseAll(
+                "Name: Anna\nhip: 98\n\nsize: 10\nunit: in\nhip: 38 1/2\nsize: M\nhip: 40\n", "me.txt");
         assertThat(bodies.one().girth("hip")).hasValue(980);
         assertThat(bodies.bySize().keySet()).containsExactlyInAnyOrder("10", "M");
         assertThat(bodies.bySize().get("M").girth("hip")).hasValue(1016);

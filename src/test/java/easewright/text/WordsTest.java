@@ -45,7 +45,8 @@ class WordsTest {
     @Test
     void fillsByNameInTheUsersUnit() {
         Words inches = Words.english(LengthUnit.INCH);
-        assertThat(inches.problem("body-line-range", Map.of("file", "me.txt", "line", 3, "name", "Hip girth", "amount", 12.7)))
+        assertThat(inches.problem(
+                        "body-line-range", Map.of("file", "me.txt", "line", 3, "name", "Hip girth", "amount", 12.7)))
                 .contains("Line 3 ")
                 .contains("Hip girth of 1/2\u00a0in");
     }

@@ -243,7 +243,7 @@ public record LayerChoice(List<Row> rows, String locked) {
     /** The pieces without any marks that a drawing holds, at a scale. */
     private static Map<String, Piece> bare(SvgFile svg, Scale scale) throws SvgProblem {
         Pattern bare = BarePattern.of(svg.drawing()).pattern();
-        if (!bare.scale().equals(scale)) {
+        if (!bare.scale().isAs(scale)) {
             bare = svg.atScale(bare, scale.mmPerUnitX(), false);
         }
         Map<String, Piece> pieces = new LinkedHashMap<>();

@@ -24,7 +24,6 @@ public final class Marker {
     private final Suggesting suggesting;
     private final LevelHand levelHand;
     private final AskedLines lines = new AskedLines();
-    private Optional<ScaleSource> source = Optional.empty();
     private final ReadOnlyObjectWrapper<MarkState> state = new ReadOnlyObjectWrapper<>(MarkState.OFF);
 
     /** One that thinks at once, for where there is no window. */
@@ -41,7 +40,6 @@ public final class Marker {
             boolean otherScale = !before.pattern().scale().equals(now.pattern().scale());
             if (otherFile) {
                 state.set(MarkState.OFF);
-                source = Optional.empty();
             } else if (otherScale) {
                 change(s -> s.withTool(Tool.NONE).withLine(Optional.empty()));
             } else if (!before.pattern().equals(now.pattern())) {
@@ -307,7 +305,7 @@ public final class Marker {
     public void prove(double trueMm, boolean statedToo) {
         Line line = state().line().orElseThrow(() -> new IllegalArgumentException("No line is measured"));
         double mmPerUnit = session.desk().pattern().scale().mmPerUnitX() * trueMm / line.length();
-        scale(ScaleSource.of(mmPerUnit, line, trueMm, sheet()), statedToo);
+        ScaleSetting.set(session, mmPerUnit, ScaleSource.of(line, trueMm, sheet()), statedToo);
     }
 
     /**
@@ -317,16 +315,6 @@ public final class Marker {
      * @throws IllegalArgumentException if it cannot be right
      */
     public void scale(ScaleView.Offer offer, boolean statedToo) {
-        scale(new ScaleSource(offer.mmPerUnit(), offer.marked()), statedToo);
-    }
-
-    private void scale(ScaleSource from, boolean statedToo) {
-        source = Optional.of(from);
-        ScaleSetting.set(session, from.mmPerUnit(), statedToo);
-    }
-
-    /** From what the scale was set here; empty where that is not known. */
-    public Optional<ScaleSource> source() {
-        return source.filter(s -> s.holds(session.desk().pattern().scale()));
+        ScaleSetting.set(session, offer.mmPerUnit(), ScaleSource.of(offer.marked()), statedToo);
     }
 }

@@ -2,6 +2,7 @@ package easewright.editor.mark;
 
 import easewright.editor.model.Session;
 import easewright.pattern.Pattern;
+import easewright.pattern.Scale;
 import easewright.svg.SvgProblem;
 
 /** Brings the file on the table to another scale. */
@@ -17,14 +18,15 @@ final class ScaleSetting {
      * @param statedToo whether lengths stated in numbers, such as allowances, change along
      * @throws IllegalArgumentException if the scale cannot be right
      */
-    static void set(Session session, double mmPerUnit, boolean statedToo) {
+    static void set(Session session, double mmPerUnit, Scale.From from, boolean statedToo) {
         if (!(mmPerUnit >= SMALLEST_MM_PER_UNIT && mmPerUnit <= LARGEST_MM_PER_UNIT)) {
             throw new IllegalArgumentException("No drawing has " + mmPerUnit + " mm to the unit");
         }
         session.desk().file().ifPresent(file -> {
             try {
                 Pattern present = session.desk().pattern();
-                Pattern scaled = file.svg().atScale(present, mmPerUnit, statedToo);
+                Pattern alone = file.svg().atScale(present, mmPerUnit, statedToo);
+                Pattern scaled = alone.withScale(alone.scale().set(from));
                 if (statedToo && file.svg().resting().isPresent()) {
                     session.reread(file.svg().withStatedAtScale(mmPerUnit), scaled);
                 } else {

@@ -6,36 +6,38 @@ import easewright.suggest.KnownLength;
 import easewright.suggest.Sheet;
 import java.util.Optional;
 
-/**
- * From what the scale of the drawing was set, as far as that is known: what was measured for it cannot prove it.
- *
- * @param mmPerUnit the scale
- * @param marked    the square or ruler on the drawing from which it was set; empty for any other line
- */
-public record ScaleSource(double mmPerUnit, Optional<KnownLength> marked) {
+/** What on the drawing a scale was set from. */
+final class ScaleSource {
     /** Lengths agree so well, relatively, if they are those of one square. */
     private static final double SAME = 0.005;
 
+    private ScaleSource() {}
+
     /** A line that is as long as a square or ruler, and was said to be as long as is written there, is one of its sides. */
-    static ScaleSource of(double mmPerUnit, Line line, double trueMm, Sheet sheet) {
-        return new ScaleSource(
-                mmPerUnit,
-                KnownLength.on(sheet).stream()
-                        .filter(k -> k.stated().isPresent()
-                                && isSame(k.drawn(), line.length())
-                                && isSame(k.stated().getAsDouble(), trueMm))
-                        .findFirst());
+    static Scale.From of(Line line, double trueMm, Sheet sheet) {
+        return of(KnownLength.on(sheet).stream()
+                .filter(k -> k.stated().isPresent()
+                        && isSame(k.drawn(), line.length())
+                        && isSame(k.stated().getAsDouble(), trueMm))
+                .findFirst());
     }
 
-    /** Whether it is still the scale of the drawing. */
-    boolean holds(Scale scale) {
-        return scale.proof() == Scale.Proof.KNOWN_LINE && Math.abs(scale.mmPerUnitX() / mmPerUnit - 1) < 1e-9;
+    /**
+     * @param marked the square or ruler; empty for any other line
+     */
+    static Scale.From of(Optional<KnownLength> marked) {
+        return marked.map(k -> new Scale.From(what(k), k.words())).orElse(new Scale.From(Scale.From.What.LINE, ""));
     }
 
-    /** Whether it is this square or ruler, at whatever scale. */
-    boolean is(KnownLength known) {
-        return marked.filter(m -> m.square() == known.square() && m.words().equals(known.words()))
+    /** Whether a scale was set from this square or ruler. */
+    static boolean is(Scale scale, KnownLength known) {
+        return scale.from()
+                .filter(new Scale.From(what(known), known.words())::equals)
                 .isPresent();
+    }
+
+    private static Scale.From.What what(KnownLength known) {
+        return known.square() ? Scale.From.What.SQUARE : Scale.From.What.RULER;
     }
 
     private static boolean isSame(double one, double other) {

@@ -85,10 +85,7 @@ public record ScaleView(
         lines = List.copyOf(lines);
     }
 
-    /**
-     * @param source from what the scale was set, where that is known
-     */
-    public static ScaleView of(Desk desk, Sheet drawn, Optional<ScaleSource> source) {
+    public static ScaleView of(Desk desk, Sheet drawn) {
         // Pieces without marks are spoken of by the words written on them.
         Sheet sheet = new Sheet(Suggestions.named(drawn), drawn.loose(), drawn.captions());
         Words words = desk.words();
@@ -118,9 +115,9 @@ public record ScaleView(
         }
         return new ScaleView(
                 proved && !doubted,
-                why.equals("by-line") ? byLine(source, words) : words.of("editor.scale." + why),
+                why.equals("by-line") ? byLine(scale, words) : words.of("editor.scale." + why),
                 size(desk, sheet, words),
-                proved ? checks(known, scale.proof(), source, sheet, words) : List.of(),
+                proved ? checks(known, scale, sheet, words) : List.of(),
                 offers,
                 leads,
                 lines(known, sheet, words),
@@ -142,16 +139,16 @@ public record ScaleView(
                 words.of("editor.scale.empty.remedy"));
     }
 
-    private static String byLine(Optional<ScaleSource> source, Words words) {
-        if (source.isEmpty()) {
+    private static String byLine(Scale scale, Words words) {
+        if (scale.from().isEmpty()) {
             return words.of("editor.scale.by-line");
         }
-        return source.get()
-                .marked()
-                .map(k -> words.of(
-                        k.square() ? "editor.scale.by-line.square" : "editor.scale.by-line.ruler",
-                        Map.of("words", k.words())))
-                .orElseGet(() -> words.of("editor.scale.by-line.set"));
+        Scale.From from = scale.from().get();
+        return switch (from.what()) {
+            case SQUARE -> words.of("editor.scale.by-line.square", Map.of("words", from.words()));
+            case RULER -> words.of("editor.scale.by-line.ruler", Map.of("words", from.words()));
+            case LINE -> words.of("editor.scale.by-line.set");
+        };
     }
 
     private static String size(Desk desk, Sheet sheet, Words words) {
@@ -238,12 +235,11 @@ public record ScaleView(
     }
 
     /** A length may be the very one from which the scale was set: then it measures what it says, and proves nothing. */
-    private static List<Choice> checks(
-            List<KnownLength> known, Scale.Proof proof, Optional<ScaleSource> source, Sheet sheet, Words words) {
+    private static List<Choice> checks(List<KnownLength> known, Scale scale, Sheet sheet, Words words) {
         List<KnownLength> agreeing = known.stream()
-                .filter(k -> k.agrees() && source.filter(s -> s.is(k)).isEmpty())
+                .filter(k -> k.agrees() && !ScaleSource.is(scale, k))
                 .toList();
-        boolean set = proof == Scale.Proof.KNOWN_LINE && source.isEmpty() && !agreeing.isEmpty();
+        boolean set = scale.proof() == Scale.Proof.KNOWN_LINE && scale.from().isEmpty() && !agreeing.isEmpty();
         List<Choice> checks = new ArrayList<>();
         if (set) {
             checks.add(check("editor.scale.check.set", agreeing.get(0), words));

@@ -122,7 +122,7 @@ final class ScaleStep extends VBox {
             }
             shownFor = desk;
             layers.show(desk);
-            ScaleView view = ScaleView.of(desk, marker.sheet(), marker.source());
+            ScaleView view = ScaleView.of(desk, marker.sheet());
             if (!view.equals(shown)) {
                 shown = view;
                 fill(view, words);

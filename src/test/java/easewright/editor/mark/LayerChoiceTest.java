@@ -185,8 +185,7 @@ class LayerChoiceTest {
         assertThat(choice.only("s36")).containsExactlyInAnyOrder("s36", "more");
         choose(bare, choice.only("s36").toArray(String[]::new));
         assertThat(ids(bare)).containsExactlyInAnyOrder("square", "front-s36", "gauge");
-        assertThat(ScaleView.of(bare.session.desk(), bare.marker.sheet(), bare.marker.source())
-                        .offers())
+        assertThat(ScaleView.of(bare.session.desk(), bare.marker.sheet()).offers())
                 .as("the square is 100 mm and should be 101.6")
                 .isNotEmpty();
     }

@@ -71,8 +71,8 @@ class MateEditsTest {
     /** Both layers of a yoke lie on each other: sewn to half a back it is one whole piece, although it is cut twice. */
     @Test
     void aYokeLinedWithItselfIsOneWholePiece() throws Exception {
-        Bare bare =
-                Bare.of("<svg xmlns='http://www.w3.org/2000/svg' width='800mm' height='600mm' viewBox='0 0 800 600'>"
+        Bare bare = Bare.of(
+                "<svg xmlns='http://www.w3.org/2000/svg' width='800mm' height='600mm' viewBox='0 0 800 600'>"
                         + "<path id='back' d='M100,100 H300 V500 H100 Z'/><path id='yoke' d='M350,100 H750 V200 H350 Z'/></svg>");
         for (String piece : List.of("back", "yoke")) {
             for (Segment line : bare.piece(piece).outline().segments()) {

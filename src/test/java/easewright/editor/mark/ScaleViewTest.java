@@ -16,6 +16,7 @@ import easewright.pattern.Scale;
 import easewright.svg.SvgFile;
 import easewright.svg.SvgProblem;
 import easewright.text.LengthUnit;
+import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -32,7 +33,7 @@ class ScaleViewTest {
     }
 
     private ScaleView view() {
-        return ScaleView.of(session.desk(), marker.sheet(), marker.source());
+        return ScaleView.of(session.desk(), marker.sheet());
     }
 
     private void take(int offer) {
@@ -88,11 +89,10 @@ class ScaleViewTest {
         assertThat(view().checks())
                 .singleElement()
                 .satisfies(c -> assertThat(c.words()).contains("4 cm").endsWith("as it should."));
-        // What was saved does not say from what it was set.
-        byte[] saved =
-                session.desk().file().orElseThrow().svg().write(session.desk().pattern());
-        session.open(Opened.of(new OpenFile(SvgFile.read(saved, "saved.svg"), Optional.empty(), "saved.svg")));
-        marker.open(true);
+        // Files that were saved before that was written do not say from what it was set.
+        String saved = new String(saved(), StandardCharsets.UTF_8);
+        assertThat(saved).contains(" set-by=\"line\"");
+        reopen(saved.replace(" set-by=\"line\"", ""));
         assertThat(view().headline()).isEqualTo("The scale was set by hand");
         assertThat(view().checks()).hasSize(2);
         assertThat(view().checks().get(0).words()).contains("If the scale was set from it, that proves nothing");
@@ -102,6 +102,44 @@ class ScaleViewTest {
         assertThat(view().checks())
                 .singleElement()
                 .satisfies(c -> assertThat(c.words()).contains("3 cm").endsWith("as it should."));
+    }
+
+    private byte[] saved() throws SvgProblem {
+        return session.desk().file().orElseThrow().svg().write(session.desk().pattern());
+    }
+
+    private void reopen(String text) throws SvgProblem {
+        session.open(OpenedSample.drawn(text, "saved.svg"));
+        marker.open(true);
+    }
+
+    /** What proved the scale is still told when the file is opened again, and is no second proof of it then. */
+    @Test
+    void fromWhatTheScaleWasSetIsKeptInTheFile() throws SvgProblem {
+        String square = "<path d='M10 10h40v40h-40z'/><text x='12' y='30' font-size='6'>4 cm</text>";
+        open("viewBox='0 0 600 600'", BODY + square);
+        take(0);
+        reopen(new String(saved(), StandardCharsets.UTF_8));
+        assertThat(view().headline()).isEqualTo("Set from the square marked \u201c4 cm\u201d");
+        assertThat(view().checks())
+                .singleElement()
+                .satisfies(c -> assertThat(c.words()).contains("another line", "40\u00a0cm", "front"));
+        open("viewBox='0 0 600 600'", BODY + square);
+        marker.choose(view().lines().get(1).line());
+        marker.prove(800, false);
+        reopen(new String(saved(), StandardCharsets.UTF_8));
+        assertThat(session.desk().pattern().scale().from()).hasValue(new Scale.From(Scale.From.What.LINE, ""));
+        byte[] again = saved();
+        assertThat(again)
+                .as("nothing was changed")
+                .isEqualTo(session.desk().file().orElseThrow().svg().bytes());
+        // Another scale was set from something else.
+        marker.choose(view().lines().get(0).line());
+        marker.prove(40, false);
+        session.undo();
+        assertThat(session.desk().pattern().scale().from()).hasValue(new Scale.From(Scale.From.What.LINE, ""));
+        session.redo();
+        assertThat(view().headline()).isEqualTo("Set from the square marked \u201c4 cm\u201d");
     }
 
     /** 600 mm and 400 mm: 23.62 in and 15.75 in. */

@@ -55,8 +55,8 @@ class SeamsTriedTest {
         Effect.Line told = seamsTold(shorter);
         assertThat(told.kind()).isEqualTo(Effect.Kind.DRIFTED);
         assertThat(told.words())
-                .isEqualTo(
-                        "Off as before: side seam by " + session.desk().words().length(Math.abs(Offered.sideSeamOff(session.desk()))) + ".");
+                .isEqualTo("Off as before: side seam by "
+                        + session.desk().words().length(Math.abs(Offered.sideSeamOff(session.desk()))) + ".");
     }
 
     /** Whatever else drifts by the change, the seam that was off stays named, with how much. */
