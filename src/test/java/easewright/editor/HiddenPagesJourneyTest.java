@@ -9,6 +9,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import javafx.application.Platform;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Parent;
@@ -51,7 +54,7 @@ class HiddenPagesJourneyTest extends Journey {
     private void unseen(FxRobot robot, String from, String what, Doing doing) throws Exception {
         turn(robot, from);
         doing.run();
-        settle(robot);
+        settle();
         for (String page : PAGES) {
             if (!page.equals(from)) {
                 turn(robot, page);
@@ -61,21 +64,32 @@ class HiddenPagesJourneyTest extends Journey {
         }
     }
 
-    private static void turn(FxRobot robot, String page) {
+    private void turn(FxRobot robot, String page) throws Exception {
         ToggleButton tab = robot.lookup("#page-" + page).queryAs(ToggleButton.class);
-        robot.interact(tab::fire);
-        settle(robot);
+        WaitForAsyncUtils.waitForAsyncFx(5000, tab::fire);
+        settle();
     }
 
     /** Pages that were in sight before are laid out and painted otherwise than those that never were. */
-    private static void seeAll(FxRobot robot) {
-        PAGES.forEach(page -> turn(robot, page));
+    private void seeAll(FxRobot robot) throws Exception {
+        for (String page : PAGES) {
+            turn(robot, page);
+        }
     }
 
-    private static void settle(FxRobot robot) {
-        WaitForAsyncUtils.waitForFxEvents(2);
-        robot.interact(() -> robot.window(0).getScene().getRoot().layout());
-        WaitForAsyncUtils.waitForFxEvents(4);
+    /** As many layouts as it takes until nothing asks for another one. The robot waits much longer for each thing it does. */
+    private void settle() throws Exception {
+        Scene scene = stage.getScene();
+        for (int pulses = 0; pulses < 4 || pulses < 40 && scene.getRoot().isNeedsLayout(); pulses++) {
+            CountDownLatch laidOut = new CountDownLatch(1);
+            Runnable once = laidOut::countDown;
+            WaitForAsyncUtils.waitForAsyncFx(5000, () -> {
+                scene.addPostLayoutPulseListener(once);
+                Platform.requestNextPulse();
+            });
+            assertThat(laidOut.await(20, TimeUnit.SECONDS)).isTrue();
+            WaitForAsyncUtils.waitForAsyncFx(5000, () -> scene.removePostLayoutPulseListener(once));
+        }
     }
 
     private Parent sheet() {
@@ -272,6 +286,11 @@ class HiddenPagesJourneyTest extends Journey {
     @Test
     void theWindowIsDrawnWiderAndBack(FxRobot robot) throws Exception {
         openTrousers(robot);
+        // What reaches beyond the screen cannot be painted there without a window system.
+        robot.interact(() -> {
+            stage.setX(0);
+            stage.setY(0);
+        });
         unseen(robot, "notes", "wide", () -> robot.interact(() -> stage.setWidth(1700)));
         unseen(robot, "true", "as before", () -> robot.interact(() -> stage.setWidth(1280)));
         unseen(robot, "marks", "high", () -> robot.interact(() -> stage.setHeight(1000)));
