@@ -71,7 +71,13 @@ record Target(Optional<Path> output, boolean overwrite) {
         } catch (FileAlreadyExistsException e) {
             throw new Trouble("output-not-a-folder", Map.of("file", folder.toString()));
         } catch (IOException e) {
-            throw new Trouble(FileTrouble.of(folder, e).unsaved(), Map.of("file", folder.toString()));
+            throw new Trouble(
+                    FileTrouble.of(folder, e).unsaved(),
+                    Map.of(
+                            "file",
+                            folder.toString(),
+                            "folder",
+                            String.valueOf(folder.toAbsolutePath().getParent())));
         }
     }
 

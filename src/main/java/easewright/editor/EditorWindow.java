@@ -132,7 +132,12 @@ final class EditorWindow {
         root.setOnDragOver(this::over);
         root.setOnDragDropped(this::dropped);
         root.setOnDragExited(e -> root.pseudoClassStateChanged(DROPPING, false));
-        session.deskProperty().addListener((o, before, now) -> show(stage, now));
+        session.deskProperty().addListener((o, before, now) -> {
+            if (now.isOtherWork(before)) {
+                byKeys.rest();
+            }
+            show(stage, now);
+        });
         show(stage, session.desk());
         scene.setRoot(root);
         afterPictures(() -> {

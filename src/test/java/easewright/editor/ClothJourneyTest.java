@@ -116,7 +116,8 @@ class ClothJourneyTest extends Journey {
                 .isCloseTo(95, within(1e-9));
         assertThat(cloth().across().orElseThrow()).isCloseTo(40, within(1e-9));
         assertThat(robot.lookup("#cloth-now").queryAs(Label.class).getText())
-                .contains("stretches\u00a040\u00a0%", "20\u00a0% lengthwise", "springs back 95\u00a0%");
+                .isEqualTo(
+                        "stretches\u00a040\u00a0%\u00a0across, 20\u00a0%\u00a0lengthwise, springs\u00a0back\u00a095\u00a0%");
         enter(robot, "#cloth-along", "");
         assertThat(cloth().along()).isEmpty();
     }

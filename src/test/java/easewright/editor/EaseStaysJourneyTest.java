@@ -175,11 +175,11 @@ class EaseStaysJourneyTest extends Journey {
     @Test
     void theClothIsSaidAboveTheLevelsAndTestedBelowAButton(FxRobot robot) throws Exception {
         openUnmeasured(robot);
-        Node cloth = robot.lookup("#cloth-now").query();
+        Node cloth = robot.lookup("#cloth-judged").query();
         Node rows = robot.lookup("#ease-waist").query();
         assertThat(cloth.localToScene(0, 0).getY())
                 .isLessThan(rows.localToScene(0, 0).getY());
-        assertThat(robot.lookup("#cloth-now").queryAs(Label.class).getText()).contains("trousers");
+        assertThat(robot.lookup("#cloth-judged").queryAs(Label.class).getText()).contains("trousers");
         robot.interact(() ->
                 app.session().setBody(desk().pattern().level("hip").orElseThrow(), OptionalDouble.of(1200), "hip"));
         robot.clickOn("#cloth-test");

@@ -11,10 +11,12 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.Predicate;
 import javafx.scene.Node;
+import javafx.scene.canvas.Canvas;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ChoiceBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
@@ -65,6 +67,32 @@ class PrintJourneyTest extends Journey {
         assertThat(desk().isSaved()).as("a print is no change").isTrue();
         robot.push(KeyCode.ESCAPE);
         assertThat(robot.lookup("#print-said").tryQuery()).isEmpty();
+    }
+
+    /** The writing of a page is read from near, by mouse and by key. */
+    @Test
+    void aPageIsSeenFromNear(FxRobot robot) throws Exception {
+        openThePrints(robot);
+        Node page = robot.lookup("#print-preview").query();
+        Canvas canvas = (Canvas) page.lookup(".page-room Canvas");
+        double whole = canvas.getHeight();
+        robot.clickOn("#print-larger");
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(canvas.getHeight()).isGreaterThan(1.9 * whole);
+        assertThat(isShown(robot.lookup("#print-save").query())).isFalse();
+        ScrollPane room = robot.lookup(".page-room").queryAs(ScrollPane.class);
+        robot.push(KeyCode.DOWN);
+        assertThat(room.getVvalue()).isPositive();
+        robot.push(KeyCode.PAGE_DOWN);
+        assertThat(robot.lookup("#print-page").queryAs(Label.class).getText()).startsWith("Page 2 of ");
+        robot.push(KeyCode.ESCAPE);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(canvas.getHeight()).as("the frame of the keys is not page").isBetween(whole - 4, whole);
+        assertThat(isShown(robot.lookup("#print-save").query())).isTrue();
+        robot.push(KeyCode.ENTER);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(canvas.getHeight()).isGreaterThan(1.9 * whole);
+        assertThat(answers.asked).as("Enter saves nothing there").isEmpty();
     }
 
     @Test

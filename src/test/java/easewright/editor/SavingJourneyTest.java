@@ -64,6 +64,24 @@ class SavingJourneyTest extends Journey {
         assertThat(SvgFile.read(file).pattern().changes()).hasSize(2);
     }
 
+    /** Who saves may take the work for done. */
+    @Test
+    void aSeamThatDoesNotFitIsToldWhenItIsSaved(FxRobot robot) throws Exception {
+        robot.interact(() -> app.files().save());
+        until(d -> d.notice().isPresent());
+        assertThat(said()).doesNotContain("fit yet");
+        robot.interact(() -> {
+            app.session().chooseLevel("waist");
+            app.session().want(desk().wanted().orElseThrow().withAmount(20));
+            app.session().keep();
+            app.session().hush();
+            app.files().save();
+        });
+        until(d -> d.notice().isPresent());
+        assertThat(said())
+                .contains("Seam \u201cwaistband\u201d does not fit yet, by 2\u00a0cm: see the pages True and Notes.");
+    }
+
     @Test
     void whatIsOnlyTriedIsNotSavedAndThatIsSaid(FxRobot robot) throws Exception {
         robot.interact(() -> {
@@ -214,7 +232,7 @@ class SavingJourneyTest extends Journey {
         until(d -> d.notice().filter(Desk.Notice::unsaved).isPresent());
         assertThat(robot.lookup("#notice .label").queryAllAs(Label.class))
                 .anySatisfy(l -> assertThat(l.getText())
-                        .startsWith("Not saved; your work is still here. The folder of mine.svg does not exist."));
+                        .startsWith("Not saved; your work is still here. The folder \u201clater\u201d is gone."));
         assertThat(desk().isSaved()).isFalse();
         Files.createDirectory(there.getParent());
         robot.clickOn("#notice-again");
@@ -249,7 +267,7 @@ class SavingJourneyTest extends Journey {
         robot.interact(() -> app.files().lookAgain());
         until(d -> said().contains("no longer in its place"));
         robot.interact(() -> app.files().save());
-        until(d -> said().contains("does not exist"));
+        until(d -> said().contains("is gone. Make it again"));
         assertThat(desk().isSaved()).isFalse();
         answers.toSave.add(elsewhere.resolve("mine.svg"));
         robot.interact(() -> app.files().saveAs());

@@ -18,6 +18,7 @@ import javafx.geometry.BoundingBox;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.control.Labeled;
+import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
@@ -79,6 +80,41 @@ class TableJourneyTest extends Journey {
         WaitForAsyncUtils.waitForFxEvents();
         assertThat(robot.lookup(".true-row").queryAllAs(Node.class))
                 .noneMatch(row -> row.getPseudoClassStates().contains(PseudoClass.getPseudoClass("chosen")));
+    }
+
+    /** The room that is kept beside a word for a number is not underlined. */
+    @Test
+    void theLineBelowATabIsAsWideAsItsWord(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        for (String page : List.of("true", "notes", "ease")) {
+            robot.clickOn("#page-" + page);
+            WaitForAsyncUtils.waitForFxEvents();
+            Node line = robot.lookup("#page-" + page + " .sheet-tab-line").query();
+            Node word =
+                    robot.lookup("#page-" + page + " .sheet-tab-word .label").query();
+            assertThat(line.localToScene(line.getLayoutBounds()).getWidth())
+                    .as(page)
+                    .isEqualTo(word.localToScene(word.getLayoutBounds()).getWidth());
+            assertThat(right(line)).as(page).isEqualTo(right(word));
+        }
+    }
+
+    /** The table has the keys then, which is seen with the first of them. */
+    @Test
+    void whatWasJustOpenedIsNotFramed(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        robot.push(KeyCode.F6);
+        assertThat(framed()).isTrue();
+        Desk skirt = desk();
+        robot.interact(() -> app.files().open(Path.of("src/test/resources/command/untrue-bodice.svg")));
+        until(d -> d.isOtherWork(skirt));
+        assertThat(framed()).isFalse();
+        robot.push(KeyCode.F6);
+        assertThat(framed()).isTrue();
+    }
+
+    private boolean framed() {
+        return stage.getScene().getRoot().getPseudoClassStates().contains(PseudoClass.getPseudoClass("by-keys"));
     }
 
     /** However long the names of pieces are, what is said beside the table keeps to its place. */

@@ -48,6 +48,7 @@ final class Failures {
         // Its name is enough; the way to it is told by the hint.
         values.put("file", name(file));
         values.put("path", file.toString());
+        values.put("folder", name(file.toAbsolutePath().resolveSibling(".").normalize()));
         session.say(new Desk.Notice(true, key, values, true));
     }
 

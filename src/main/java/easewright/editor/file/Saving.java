@@ -4,6 +4,7 @@ import easewright.editor.model.Desk;
 import easewright.editor.model.OpenFile;
 import easewright.editor.model.SavingDoes;
 import easewright.editor.model.Session;
+import easewright.editor.model.StillApart;
 import easewright.print.StillMissing;
 import easewright.svg.SvgFile;
 import easewright.svg.SvgProblem;
@@ -16,6 +17,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Saves what lies on the table. Files are written away from the window's thread, one after the other: a save that is
@@ -186,16 +189,21 @@ final class Saving {
         if (there) {
             session.saved(desk.pattern());
         }
-        Optional<String> still = StillMissing.of(desk.pattern(), desk.reading().sheet(), desk.words());
+        String still = Stream.of(
+                        StillMissing.of(desk.pattern(), desk.reading().sheet(), desk.words()),
+                        StillApart.of(desk.reading().measures().mates(), desk.words()))
+                .flatMap(Optional::stream)
+                .map(s -> " " + s)
+                .collect(Collectors.joining());
         say(desk.file().orElseThrow(), path, written, alone, desk.shownTrial().isPresent(), still);
     }
 
-    private void say(OpenFile file, Path path, Written written, boolean alone, boolean trying, Optional<String> still) {
+    private void say(OpenFile file, Path path, Written written, boolean alone, boolean trying, String still) {
         AtomicSave.Saved saved = written.saved();
         Map<String, Object> values = new TreeMap<>(Map.of("file", Failures.name(path), "path", path.toString()));
         values.put(
                 "does", file.asRead() ? " " + written.does().done(session.desk().words()) : "");
-        values.put("still", still.map(s -> " " + s).orElse(""));
+        values.put("still", still);
         saved.backup().map(Failures::name).ifPresent(backup -> values.put("backup", backup));
         if (!alone) {
             session.say(true, "editor.said.open-elsewhere", values);

@@ -12,12 +12,20 @@ import java.util.OptionalDouble;
  *
  * @param stretches whether anything is to be told or asked of its stretch: of a woven only where the garment leans on it
  * @param untested that the stretch is not known where it matters, else empty
- * @param now    all that is known, and as which garment the ease is judged, in one line
+ * @param known  all that is known of the cloth, else empty; broken only between its parts
+ * @param judged as which garment the ease is judged; empty where there is no choice
  * @param across stretch across, {@code along} lengthwise, {@code recovery} how far it springs back, {@code wash} how far
  *               it shrinks
  */
 public record ClothWords(
-        boolean stretches, String untested, String now, Test across, Test along, Test recovery, Test wash) {
+        boolean stretches,
+        String untested,
+        String known,
+        String judged,
+        Test across,
+        Test along,
+        Test recovery,
+        Test wash) {
     /**
      * A test.
      *
@@ -55,7 +63,8 @@ public record ClothWords(
         return new ClothWords(
                 matters || tested,
                 cloth.across().isEmpty() && matters ? words.of("editor.cloth.now.untested") : "",
-                now(cloth, garments, words),
+                known(cloth, words),
+                garments.any() ? judged(garments, words) : "",
                 test("across", cloth.across(), marked, stretched, pulled, words),
                 test(
                         "along",
@@ -78,19 +87,13 @@ public record ClothWords(
         return words.of("editor.cloth.range", Map.of("low", low, "high", high));
     }
 
-    private static String now(Cloth cloth, Garments garments, Words words) {
+    private static String known(Cloth cloth, Words words) {
         List<String> known = new ArrayList<>();
         cloth.across().ifPresent(p -> known.add(percent("editor.cloth.now.across", cloth.across(), words)));
         cloth.along().ifPresent(p -> known.add(percent("editor.cloth.now.along", cloth.along(), words)));
         cloth.recovery().ifPresent(p -> known.add(percent("editor.cloth.now.recovery", cloth.recovery(), words)));
         cloth.shrinkage().ifPresent(p -> known.add(percent("editor.cloth.now.wash", cloth.shrinkage(), words)));
-        String cloths = String.join(words.of("editor.ease.between"), known);
-        if (!garments.any()) {
-            return cloths;
-        }
-        // The cloth and the garment on a line each.
-        String judged = judged(garments, words);
-        return cloths.isEmpty() ? judged : cloths + "\n" + judged;
+        return String.join(words.of("editor.cloth.now.between"), known);
     }
 
     private static String judged(Garments garments, Words words) {

@@ -18,12 +18,32 @@ public record Rings(List<Ring> rings) {
         rings = List.copyOf(rings);
     }
 
+    /** What is left for the garment around the widest body, as a multiple of the body: most ease is less than that. */
+    private static final double ROOM = 1.2;
+
     /**
      * One level. Radii are girth / 2π, mm; the gap is the difference, the air all round if it were even.
      *
      * @param body 0 where the body girth is not known, or where no piece has the level
      */
     public record Ring(String level, double body, double garment, double gap, String words) {}
+
+    /**
+     * The radius that is drawn as large as there is room for, mm. It goes by the bodies, so that they stay as large as they
+     * are while the ease changes; garments that need more room get it in steps.
+     */
+    public double widest() {
+        double body = rings.stream().mapToDouble(Ring::body).max().orElse(0);
+        double all = rings.stream()
+                .mapToDouble(r -> Math.max(r.body(), r.garment()))
+                .max()
+                .orElse(1);
+        double widest = ROOM * body;
+        while (body > 0 && widest < all) {
+            widest *= ROOM;
+        }
+        return body > 0 ? widest : all;
+    }
 
     public static Rings of(Reading reading, Words words) {
         List<Ring> rings = new ArrayList<>();

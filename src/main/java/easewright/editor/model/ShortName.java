@@ -14,7 +14,7 @@ public final class ShortName {
     private static final int BEGINNING = 22;
     private static final int END = 17;
 
-    private static final List<String> NAMES = List.of("file", "files", "backup");
+    private static final List<String> NAMES = List.of("file", "files", "backup", "folder");
 
     private ShortName() {}
 

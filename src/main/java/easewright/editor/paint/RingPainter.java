@@ -8,7 +8,7 @@ public final class RingPainter {
 
     /**
      * @param size   of the square canvas, pixels
-     * @param widest the largest radius among all rings shown together, mm
+     * @param widest the radius that fills the canvas, the same for all rings shown together, mm
      * @param bodyMm radius of the body, mm; 0 where it is not known
      */
     public static void paint(GraphicsContext gc, double size, double widest, double bodyMm, double garmentMm, Ink ink) {
@@ -29,18 +29,5 @@ public final class RingPainter {
         gc.setLineDashes(garmentMm < bodyMm ? new double[] {6, 4} : new double[0]);
         gc.strokeOval(middle - garment, middle - garment, 2 * garment, 2 * garment);
         gc.setLineDashes();
-        // Spokes from body to cloth make the gap readable without comparing colours.
-        if (bodyMm > 0 && Math.abs(garment - body) > 1.5) {
-            gc.setStroke(ink.quiet());
-            gc.setLineWidth(1);
-            for (int i = 0; i < 12; i++) {
-                double angle = Math.PI * 2 * i / 12;
-                gc.strokeLine(
-                        middle + Math.cos(angle) * body,
-                        middle + Math.sin(angle) * body,
-                        middle + Math.cos(angle) * garment,
-                        middle + Math.sin(angle) * garment);
-            }
-        }
     }
 }

@@ -23,6 +23,11 @@ public final class ByKeys {
         InView.follow(scene, on::get);
     }
 
+    /** What has just come onto the table is looked at first: it is not framed before the next key. */
+    public void rest() {
+        on.set(false);
+    }
+
     /** Follows what is done in a window that was opened from another one, and begins as that one is worked. */
     void followOn(Scene scene, Scene from) {
         follow(scene);

@@ -27,8 +27,8 @@ import javafx.scene.layout.VBox;
  * height of the window; what is tested, and what is chosen and added by hand, is folded away behind a button each.
  */
 final class ClothPanel extends MeasuredBox {
-    /** As high as the cloth and the garment on a line each, so that nothing below moves when one is found out; pixels. */
-    private static final double TWO_LINES = 33;
+    /** As high as the cloth on a line and the garment below, so that nothing below moves when one is found out; pixels. */
+    private static final double WITH_CLOTH = 43;
 
     private final Session session;
     private final JudgedAs judged;
@@ -38,6 +38,8 @@ final class ClothPanel extends MeasuredBox {
     private final ToggleButton test = new ToggleButton();
     private final ToggleButton garment = new ToggleButton();
     private final Label now = new Label();
+    private final Label garmentNow = new Label();
+    private final VBox told = new VBox(3);
     private final Label untested = new Label();
     private final VBox stretch;
     private final VBox tests;
@@ -65,6 +67,7 @@ final class ClothPanel extends MeasuredBox {
         test.setId("cloth-test");
         garment.setId("cloth-garment");
         now.setId("cloth-now");
+        garmentNow.setId("cloth-judged");
         woven.getStyleClass().addAll("small", "chip");
         knit.getStyleClass().addAll("small", "chip");
         for (ToggleButton folder : List.of(test, garment)) {
@@ -79,11 +82,13 @@ final class ClothPanel extends MeasuredBox {
         test.setOnAction(e -> fold(tests, test, test.isSelected()));
         garment.setOnAction(e -> fold(garments, garment, garment.isSelected()));
         title.getStyleClass().add("section-title");
-        now.getStyleClass().add("quiet");
-        now.setWrapText(true);
-        now.setMinHeight(USE_PREF_SIZE);
-        now.setMaxWidth(Double.MAX_VALUE);
-        HBox.setHgrow(now, Priority.ALWAYS);
+        for (Label line : List.of(now, garmentNow)) {
+            line.getStyleClass().add("quiet");
+            line.setWrapText(true);
+            line.setMinHeight(USE_PREF_SIZE);
+            line.setMaxWidth(Double.MAX_VALUE);
+        }
+        HBox.setHgrow(garmentNow, Priority.ALWAYS);
         untested.setId("cloth-untested");
         untested.getStyleClass().add("quiet");
         said.getStyleClass().add("quiet");
@@ -91,14 +96,16 @@ final class ClothPanel extends MeasuredBox {
         said.setId("cloth-said");
         HBox kind = new HBox(6, title, woven, knit, untested, Parts.gap(), test);
         kind.setAlignment(Pos.CENTER_LEFT);
-        HBox made = new HBox(6, now, garment);
+        HBox made = new HBox(6, garmentNow, garment);
         made.setAlignment(Pos.CENTER_LEFT);
-        made.setMinHeight(TWO_LINES);
+        told.getChildren().setAll(now, made);
+        told.setAlignment(Pos.CENTER_LEFT);
+        told.setMinHeight(WITH_CLOTH);
         for (VBox fold : List.of(tests, garments)) {
             fold.getStyleClass().add("cloth-fold");
             Parts.present(fold, false);
         }
-        getChildren().setAll(kind, tests, made, garments);
+        getChildren().setAll(kind, tests, told, garments);
         session.deskProperty().addListener((o, before, is) -> show(is));
         show(session.desk());
     }
@@ -186,10 +193,13 @@ final class ClothPanel extends MeasuredBox {
             return;
         }
         shown = shows;
-        now.setText(known.now());
+        now.setText(known.known());
+        Parts.present(now, !known.known().isEmpty());
+        garmentNow.setText(known.judged());
         // Beside the kind of cloth, where nothing is pushed down when it comes and goes with a measurement.
         untested.setText(known.untested());
-        Hints.on(now, known.now());
+        Hints.on(now, known.known());
+        Hints.on(garmentNow, known.judged());
         Hints.on(test, words.of(known.stretches() ? "editor.cloth.test.hint" : "editor.cloth.test.woven.hint"));
         Parts.present(stretch, known.stretches());
         across.show("across", known.across(), desk);

@@ -11,6 +11,7 @@ import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.layout.Region;
+import javafx.scene.shape.Line;
 import javafx.scene.text.Font;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextAlignment;
@@ -93,6 +94,16 @@ final class EaseBar extends Region {
         return free;
     }
 
+    /** Strokes that lean, from the beginning to exactly the end: what is bare looks as if it were allowed. Pixels. */
+    static List<Line> hatching(double end) {
+        List<Line> strokes = new ArrayList<>();
+        for (double from = 0; from < end; from += 5) {
+            double to = Math.min(from + 4, end);
+            strokes.add(new Line(from, 4, to, 4 - 2 * (to - from)));
+        }
+        return strokes;
+    }
+
     private void paint() {
         double w = getWidth();
         double h = getHeight();
@@ -121,10 +132,7 @@ final class EaseBar extends Region {
             double x = at(scale.least().getAsDouble());
             gc.strokeLine(x, y - 6, x, y + 7);
             gc.setLineWidth(1);
-            double end = at(scale.shortOf().getAsDouble());
-            for (double hatch = 0; hatch < end - 3; hatch += 5) {
-                gc.strokeLine(hatch, y + 4, hatch + 4, y - 4);
-            }
+            hatching(x).forEach(s -> gc.strokeLine(s.getStartX(), y + s.getStartY(), s.getEndX(), y + s.getEndY()));
         }
         if (scale.wish().isPresent()) {
             double x = at(scale.marked(scale.wish().getAsDouble()));

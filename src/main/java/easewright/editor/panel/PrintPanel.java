@@ -128,6 +128,7 @@ public final class PrintPanel {
         BorderPane side = new BorderPane(options.scrolled());
         side.setBottom(foot);
         side.getStyleClass().add("print-side");
+        preview.nearerProperty().addListener((o, was, is) -> Parts.present(side, !is));
         // First what is chosen, then what comes of it: so goes the Tab key.
         BorderPane root = new BorderPane();
         root.setLeft(side);

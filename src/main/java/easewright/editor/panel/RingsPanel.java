@@ -33,10 +33,7 @@ public final class RingsPanel extends SheetPage {
         Words words = desk.words();
         Rings rings = Rings.of(desk.shownReading(), words);
         intro.setText(words.of(rings.rings().isEmpty() ? "editor.ease.none" : "editor.rings.intro"));
-        double widest = rings.rings().stream()
-                .mapToDouble(r -> Math.max(r.body(), r.garment()))
-                .max()
-                .orElse(1);
+        double widest = rings.widest();
         Ink ink = desk.dark() ? Ink.DARK : Ink.LIGHT;
         list.getChildren().clear();
         for (Rings.Ring ring : rings.rings()) {

@@ -13,11 +13,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.ButtonBase;
-import javafx.scene.control.ContentDisplay;
-import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
@@ -30,15 +29,12 @@ import javafx.scene.layout.VBox;
 /** The sheet beside the table: its pages, and below them always the one place to say "this much, here". */
 public final class SheetPanel extends VBox {
     private final Map<String, Node> pages = new LinkedHashMap<>();
-    private final Map<String, ToggleButton> tabs = new LinkedHashMap<>();
-    /** How much there is on a page, which has its place on the tab while there is nothing as well. */
-    private final Map<String, Label> counts = Map.of("true", new Label(), "notes", new Label());
+    private final Map<String, SheetTab> tabs = new LinkedHashMap<>();
+    /** The pages of which it is told how much there is on them. */
+    private static final Set<String> COUNTED = Set.of("true", "notes");
 
     /** Of the window's width, and in pixels: in a wide window names and lines find more room. */
     private static final double SHARE = 0.29;
-
-    /** Room for a count on a tab, pixels. */
-    private static final double COUNT = 20;
 
     private static final double NARROWEST = 452;
     private static final double WIDEST = 560;
@@ -107,20 +103,13 @@ public final class SheetPanel extends VBox {
         row.getStyleClass().add("sheet-tabs");
         ToggleGroup group = new OneOf();
         for (String key : pages.keySet()) {
-            ToggleButton tab = new ToggleButton();
+            SheetTab tab = new SheetTab(COUNTED.contains(key));
             tab.setId("page-" + key);
             tab.setToggleGroup(group);
-            tab.getStyleClass().add("sheet-tab");
             tab.setOnAction(e -> {
                 session.goOn();
                 turnTo(key);
             });
-            if (counts.containsKey(key)) {
-                tab.setGraphic(counts.get(key));
-                tab.setContentDisplay(ContentDisplay.RIGHT);
-                tab.setGraphicTextGap(3);
-                counts.get(key).setMinWidth(COUNT);
-            }
             tab.setMaxWidth(Double.MAX_VALUE);
             HBox.setHgrow(tab, Priority.ALWAYS);
             tabs.put(key, tab);
@@ -252,9 +241,10 @@ public final class SheetPanel extends VBox {
             String title = words.of("editor.page." + key);
             tab.setText(title);
             long count = found.getOrDefault(key, 0L);
-            if (counts.containsKey(key)) {
-                counts.get(key).setText(count > 0 ? words.of("editor.page.count", Map.of("count", count)) : "");
-                tab.setAccessibleText(title + " " + counts.get(key).getText());
+            if (COUNTED.contains(key)) {
+                String said = count > 0 ? words.of("editor.page.count", Map.of("count", count)) : "";
+                tab.count(said);
+                tab.setAccessibleText(title + " " + said);
             }
             Hints.on(tab, words.of("editor.page." + key + ".hint"));
         });

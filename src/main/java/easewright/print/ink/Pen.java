@@ -14,7 +14,7 @@ public enum Pen {
     GRAIN(Tone.BLACK, 0.35),
     FOLD(Tone.BLACK, 0.9, 9, 3, 2, 3),
     CONTROL(Tone.BLACK, 0.3),
-    TRIM(Tone.DARK, 0.25, 3, 1.5),
+    TRIM(Tone.DARK, 0.45),
     JOIN(Tone.MID, 0.2),
     GRID(Tone.LIGHT, 0.25),
     RULE(Tone.LIGHT, 0.25),

@@ -60,12 +60,13 @@ final class SheetEdges {
     Picture picture(Tile tile) {
         Pencil pencil = new Pencil();
         Box area = plan.grid().area(tile);
+        Point corner = new Point(area.minX(), area.minY());
         joins.left(tile).ifPresent(join -> {
-            pencil.line(area.minX(), area.minY(), area.minX(), area.maxY(), Pen.TRIM);
+            trim(pencil, corner, new Point(area.minX(), area.maxY()), new Point(1, 0), sign(tile.left(), false));
             draw(pencil, join, sign(tile.left(), false), false, true);
         });
         joins.above(tile).ifPresent(join -> {
-            pencil.line(area.minX(), area.minY(), area.maxX(), area.minY(), Pen.TRIM);
+            trim(pencil, corner, new Point(area.maxX(), area.minY()), new Point(0, 1), sign(tile.above(), true));
             draw(pencil, join, sign(tile.above(), true), true, true);
         });
         joins.right(tile).ifPresent(join -> {
@@ -82,6 +83,12 @@ final class SheetEdges {
         });
         foot(pencil, tile, area);
         return pencil.picture();
+    }
+
+    private void trim(Pencil pencil, Point from, Point to, Point inward, Sign sign) {
+        pencil.line(from, to, Pen.TRIM);
+        double room = radius() + 2 * AIR + LETTER;
+        Scissors.draw(pencil, from, to, inward, lines, List.of(around(sign.at, room, room)));
     }
 
     /**

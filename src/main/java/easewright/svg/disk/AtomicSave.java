@@ -187,6 +187,8 @@ public final class AtomicSave {
     /** With what the system says, where it says anything. */
     private static SvgProblem problem(String code, Path target, IOException cause) {
         Map<String, Object> values = new TreeMap<>(Map.of("file", target.toString()));
+        Path folder = target.toAbsolutePath().getParent();
+        values.put("folder", String.valueOf(folder == null ? target : folder));
         if (cause != null && !FileTrouble.details(cause).isEmpty()) {
             values.put("reason", FileTrouble.details(cause));
         }

@@ -23,6 +23,23 @@ class RingsTest extends SkirtSession {
         assertThat(ring.words()).contains("90");
     }
 
+    /** So that a change is seen where it is made: at the garment. */
+    @Test
+    void theBodyIsDrawnAsLargeBeforeAndAfterAChange() {
+        Level hip = session.desk().pattern().level("hip").orElseThrow();
+        session.setBody(hip, OptionalDouble.of(1000), "Hip girth");
+        session.setBody(session.desk().pattern().level("waist").orElseThrow(), OptionalDouble.of(740), "Waist girth");
+        Rings before = Rings.of(session.desk().shownReading(), session.desk().words());
+        session.want(wanted().withAmount(30));
+        Rings after = Rings.of(session.desk().shownReading(), session.desk().words());
+        assertThat(garment(after)).isGreaterThan(garment(before) + 4);
+        assertThat(after.widest()).isEqualTo(before.widest()).isGreaterThan(garment(after));
+    }
+
+    private static double garment(Rings rings) {
+        return rings.rings().stream().mapToDouble(Rings.Ring::garment).max().orElseThrow();
+    }
+
     /** A number, its fraction and its unit never stand on different lines. */
     @Test
     void lengthsInTheRingsAreNotBroken() {

@@ -9,6 +9,7 @@ import easewright.pattern.Piece;
 import easewright.print.ink.Leaf;
 import easewright.print.ink.Lettering;
 import easewright.print.ink.Mark;
+import easewright.print.ink.Pen;
 import easewright.text.LengthUnit;
 import java.util.ArrayList;
 import java.util.List;
@@ -109,6 +110,33 @@ class SheetEdgesTest {
                         .noneMatch(n -> signs.stream().anyMatch(s -> s.box().overlaps(n.box())));
             }
         }
+    }
+
+    /** Dashed means stitch on paper, and nothing else. */
+    @Test
+    void joinedSheetsAreCutAlongSolidLinesWithScissors() throws Exception {
+        PrintJob.Prints prints = Prints.of(Prints.sample("skirt"), Prints.on(Paper.A4), LengthUnit.CM);
+        int cut = 0;
+        for (Leaf leaf : prints.leaves().subList(1, prints.leaves().size())) {
+            List<Mark> edges =
+                    leaf.layers().get(leaf.layers().size() - 1).picture().marks();
+            List<Mark.Stroke> strokes = edges.stream()
+                    .filter(Mark.Stroke.class::isInstance)
+                    .map(Mark.Stroke.class::cast)
+                    .toList();
+            assertThat(strokes).allMatch(s -> s.pen().dashes().isEmpty());
+            long lines = strokes.stream().filter(s -> s.pen() == Pen.TRIM).count();
+            assertThat(strokes.stream().filter(Mark.Stroke::closed))
+                    .as("both rings of the scissors")
+                    .hasSize((int) (2 * lines));
+            cut += lines;
+        }
+        assertThat(cut).isGreaterThan(8);
+        assertThat(written(prints.leaves().get(0), false).stream()
+                        .map(Written::text)
+                        .collect(Collectors.joining(" ")))
+                .contains("lines with scissors")
+                .doesNotContain("dashed lines");
     }
 
     private static void labelsAreNotCutWhereSheetsAreJoined(PrintJob.Prints prints) {
