@@ -60,7 +60,7 @@ public record Recipe(
     private static final Recipe TROUSERS = new Recipe(
             "trousers",
             List.of("Waist girth", "Hip girth", "Straight body rise", "Side waist to hip", "Outside leg length"),
-            List.of(new Wish("waist", 10), new Wish("hip", 50)),
+            List.of(new Wish("waist", 25), new Wish("hip", 50)),
             List.of(new Wish("half hem", 220)),
             SampleBodies.INES,
             (body, ease, lengths) -> new TrouserDraft(

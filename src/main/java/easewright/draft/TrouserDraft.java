@@ -258,7 +258,8 @@ public record TrouserDraft(Body body, double hipEase, double waistEase, double b
                     + " m.ibooks.qq.com/read/1032011545/17 (read as far as the back's side seam): front fork a twelfth"
                     + " of the hip + 1.5 cm and a sixteenth + 0.5 cm; front hip a quarter + 0.5 cm and back a quarter +"
                     + " 1.5 cm (here the same shares of the wanted ease); knee, hem, darts 2 cm wide; crotch curves 3"
-                    + " and 4.25 cm off their corners (here in proportion to the hip); waist 1 cm longer than the body.",
+                    + " and 4.25 cm off their corners (here in proportion to the hip); waist 1 cm longer than the body (here as"
+                    + " wished, else 2.5 cm longer: 1 to 1 1/2 in, Threads 221, at second hand).",
             "Back darts 12 and 10 cm long, back leg 1 cm wider on each side, back inside leg hollowed by 1.25 cm: from"
                     + " memory.",
             "The back inseam is shorter than the front's and stretched (thesewcialists.com, read); 0.5 cm: from"

@@ -99,4 +99,17 @@ class VerdictAgreesTest {
             }
         }
     }
+
+    /** What the samples wish for is not less than every source asks for. */
+    @ParameterizedTest
+    @CsvSource({"skirt", "trousers", "bodice", "knit-top"})
+    void theSamplesAskForEnough(String sample) throws Exception {
+        open(sample);
+        assertThat(EasePage.of(session.desk()).rows()).isNotEmpty().allSatisfy(row -> {
+            assertThat(row.brief()).as(row.name()).doesNotContain("ask for");
+            assertThat(row.scale().shortOf().orElse(-1000))
+                    .as(row.name())
+                    .isLessThanOrEqualTo(row.scale().now().orElseThrow() + 1e-6);
+        });
+    }
 }
