@@ -93,7 +93,7 @@ final class PlanMap {
         controls.all().forEach(line -> pencil.line(small.apply(line.from()), small.apply(line.to()), Pen.CONTROL));
         for (Tile tile : plan.tiles()) {
             Box area = shrunk(grid.area(tile), small);
-            double size = Math.min(5.5, Math.min(area.width(), area.height()) / 3);
+            double size = Math.min(4.5, Math.min(area.width(), area.height()) / 3.5);
             String number = String.valueOf(joins.number(tile));
             // Inside of what is glued below the sheet before it, and on white: what is drawn on the pieces does not
             // cross it.
@@ -101,7 +101,7 @@ final class PlanMap {
             double left = Math.max(area.minX(), own.minX()) + size * 0.4;
             double base = Math.max(area.minY(), own.minY()) + size * 1.25;
             double wide = Lettering.of(true).width(number, size);
-            Box ground = new Box(left, base - size * 0.8, left + wide, base).grown(size * 0.2);
+            Box ground = new Box(left, base - size * 0.8, left + wide, base).grown(size * 0.15);
             pencil.fill(ground, Tone.WHITE);
             pencil.writeBold(number, left, base, size, Tone.MID);
             taken.add(ground);
