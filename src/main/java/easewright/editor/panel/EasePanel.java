@@ -83,8 +83,9 @@ public final class EasePanel extends ScrollPane {
 
     /** The figures of a column by their decimal points or fractions, unless one would find no room then. */
     private static List<String> aligned(List<EaseRow> rows, Function<EaseRow, String> column, Words words) {
-        List<String> bare =
-                rows.stream().map(row -> words.bare(column.apply(row))).toList();
+        List<String> bare = rows.stream()
+                .map(row -> words.bare(column.apply(row)).replace('\u00a0', ' '))
+                .toList();
         List<String> aligned = AlignedFigures.of(bare);
         return aligned.stream().allMatch(figure -> figure.length() <= ROOM) ? aligned : bare;
     }
