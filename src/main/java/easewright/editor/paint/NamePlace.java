@@ -35,6 +35,9 @@ public record NamePlace(Point at, double width, double height) {
 
     private static final double WIDER = 0.002;
 
+    /** Lines are found so near to their boxes, mm. */
+    private static final double ROUNDING = 1e-6;
+
     /** Two words beside each other are about this many times as wide as they are high; more room is of no use. */
     private static final double WIDEST = 14;
 
@@ -73,22 +76,24 @@ public record NamePlace(Point at, double width, double height) {
         }
         Box box = piece.outline().box();
         NamePlace best = new NamePlace(box.centre(), box.width(), box.height());
+        List<Boxed> boxed = boxed(lines);
+        List<Boxed> across = boxed(levels);
         double most = -1;
         for (int row = 1; row < ROWS; row++) {
             double y = box.minY() + box.height() * row / ROWS;
-            List<Double> walls = meetings(lines, new Point(box.minX(), y), ACROSS);
+            List<Double> walls = meetings(boxed, new Point(box.minX(), y), ACROSS);
             for (int i = 1; i < walls.size(); i++) {
                 double left = box.minX() + walls.get(i - 1);
                 double right = box.minX() + walls.get(i);
                 Point at = new Point((left + right) / 2, y);
-                double height = 2 * Math.min(clearance(lines, at), clearance(levels, at) - LABEL);
+                double height = 2 * Math.min(clearance(boxed, at), clearance(across, at) - LABEL);
                 double room = Math.min((right - left) / WIDE, height);
                 double wider = WIDER * Math.min(right - left, WIDEST * height);
                 if (room + wider > most) {
                     // A dart or a notch may point at the words beside their middle.
                     for (double part : BESIDE) {
                         Point beside = at.plus(ACROSS.times(part * room * WIDE));
-                        height = Math.min(height, 2 * clearance(lines, beside));
+                        height = Math.min(height, 2 * clearance(boxed, beside));
                     }
                     height = Math.min(height, besides(signs, at, room * WIDE));
                     room = Math.min(room, height);
@@ -122,8 +127,23 @@ public record NamePlace(Point at, double width, double height) {
         return List.of(new Line(upper, right), new Line(right, lower), new Line(lower, left), new Line(left, upper));
     }
 
+    /** A line with the box around it: most lines are nowhere near where it is looked. */
+    private record Boxed(Segment line, Box box) {
+        boolean comesTo(Point from, Point direction) {
+            return direction == ACROSS
+                    ? box.minY() <= from.y() && from.y() <= box.maxY()
+                    : box.minX() <= from.x() && from.x() <= box.maxX();
+        }
+    }
+
+    private static List<Boxed> boxed(List<? extends Segment> lines) {
+        return lines.stream()
+                .map(line -> new Boxed(line, line.box().grown(ROUNDING)))
+                .toList();
+    }
+
     /** How far it is up or down to the nearest line. */
-    private static double clearance(List<? extends Segment> lines, Point at) {
+    private static double clearance(List<Boxed> lines, Point at) {
         double least = Double.POSITIVE_INFINITY;
         for (double away : meetings(lines, at, DOWN)) {
             least = Math.min(least, Math.abs(away));
@@ -132,11 +152,14 @@ public record NamePlace(Point at, double width, double height) {
     }
 
     /** Distances along a straight line at which others cross it, in order. */
-    private static List<Double> meetings(List<? extends Segment> lines, Point from, Point direction) {
+    private static List<Double> meetings(List<Boxed> lines, Point from, Point direction) {
         List<Double> found = new ArrayList<>();
-        for (Segment line : lines) {
-            for (double t : line.crossings(from, direction)) {
-                found.add(line.at(t).minus(from).dot(direction));
+        for (Boxed each : lines) {
+            if (each.comesTo(from, direction)) {
+                Segment line = each.line();
+                for (double t : line.crossings(from, direction)) {
+                    found.add(line.at(t).minus(from).dot(direction));
+                }
             }
         }
         Collections.sort(found);

@@ -42,8 +42,9 @@ final class ClothPanel extends MeasuredBox {
     private final VBox told = new VBox(3);
     private final Label untested = new Label();
     private final VBox stretch;
-    private final VBox tests;
-    private final VBox garments;
+    private final VBox tests = new VBox(8);
+    private final List<Node> inTests;
+    private final VBox garments = new VBox(8);
     private final Node below;
     private final HandTest across = new HandTest("cloth-stretched", this::stretched);
     private final HandTest along = new HandTest("cloth-along", this::stretchedAlong);
@@ -77,10 +78,10 @@ final class ClothPanel extends MeasuredBox {
         woven.setOnAction(e -> setKnit(false));
         knit.setOnAction(e -> setKnit(true));
         stretch = new VBox(8, across, along, recovery);
-        tests = new VBox(8, stretch, wash, said);
-        garments = new VBox(8, judged, tables);
-        test.setOnAction(e -> fold(tests, test, test.isSelected()));
-        garment.setOnAction(e -> fold(garments, garment, garment.isSelected()));
+        inTests = List.of(stretch, wash, said);
+        test.setOnAction(e -> fold(tests, inTests, test, test.isSelected()));
+        List<Node> inGarments = List.of(judged, tables);
+        garment.setOnAction(e -> fold(garments, inGarments, garment, garment.isSelected()));
         title.getStyleClass().add("section-title");
         for (Label line : List.of(now, garmentNow)) {
             line.getStyleClass().add("quiet");
@@ -110,8 +111,14 @@ final class ClothPanel extends MeasuredBox {
         show(session.desk());
     }
 
-    private void fold(VBox fold, ToggleButton folder, boolean open) {
+    /**
+     * @param inside is put there when it first opens: until then nothing of it has to be styled
+     */
+    private void fold(VBox fold, List<Node> inside, ToggleButton folder, boolean open) {
         folder.setSelected(open);
+        if (open && fold.getChildren().isEmpty()) {
+            fold.getChildren().setAll(inside);
+        }
         HeldStill.during(open ? null : below, () -> Parts.present(fold, open));
     }
 
@@ -123,7 +130,7 @@ final class ClothPanel extends MeasuredBox {
         Cloth old = cloth();
         session.setCloth(new Cloth(isKnit, old.across(), old.along(), old.recovery(), old.shrinkage()));
         if (isKnit && cloth().across().isEmpty()) {
-            fold(tests, test, true);
+            fold(tests, inTests, test, true);
         }
     }
 

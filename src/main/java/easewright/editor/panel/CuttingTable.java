@@ -97,6 +97,9 @@ public final class CuttingTable extends Region {
             speak();
         }
         gaze.follow(before, now);
+        if (before != null && now.isOtherWork(before)) {
+            requestLayout();
+        }
         gaze.gather(mouse.isPulling());
         repaint();
     }
@@ -113,6 +116,11 @@ public final class CuttingTable extends Region {
     }
 
     private void paint() {
+        if (isNeedsLayout()) {
+            // Painted when it has the size that it will have beside what came with other work.
+            painter.ask();
+            return;
+        }
         Underlay underlay = hand.filter(MarkHand::isOpen)
                 .map(h -> below.seen(view(), getWidth(), getHeight(), canvases.pixels()))
                 .orElse(Underlay.NONE);

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
@@ -35,6 +36,8 @@ final class HereSettings extends VBox {
     private final FlowPane choices;
 
     private final VBox fold = new VBox(8);
+    /** What is put into it when it first opens: until then nothing of it has to be styled. */
+    private final List<Node> inside;
     /** Opened by hand, for as long as the window is open. */
     private boolean opened;
     /** Opened because something in it was needed. */
@@ -66,7 +69,7 @@ final class HereSettings extends VBox {
         which.setAlignment(Pos.CENTER_LEFT);
         which.setMinHeight(USE_PREF_SIZE);
         fold.setId("here-settings");
-        fold.getChildren().setAll(which, seams, form, choices);
+        inside = List.of(which, seams, form, choices);
         getChildren().setAll(line, fold);
     }
 
@@ -121,6 +124,9 @@ final class HereSettings extends VBox {
 
     void show(Desk desk, Wanted wanted) {
         boolean open = isUnfolded();
+        if (open && fold.getChildren().isEmpty()) {
+            fold.getChildren().setAll(inside);
+        }
         Parts.present(fold, open);
         tell(desk, wanted, open);
         way.show(desk, wanted);

@@ -22,7 +22,6 @@ import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
 /** The page on which a drawing becomes a pattern, part by part. */
@@ -52,6 +51,7 @@ public final class MarksPanel extends VBox {
         this.session = session;
         this.marker = marker;
         setId("marks");
+        setVisible(false);
         getStyleClass().add("marks");
         pages.put(MarkState.Step.SCALE, page(new ScaleStep(session, marker, files, this::toNext)));
         SuggestStep suggested = new SuggestStep(session, marker, shower, places, this::made);
@@ -74,8 +74,9 @@ public final class MarksPanel extends VBox {
             tabs.put(step, tab);
             row.getChildren().add(tab);
         }
-        StackPane stack = new StackPane();
-        stack.getChildren().setAll(pages.values());
+        Turned stack = new Turned();
+        pages.values().forEach(page -> page.setVisible(false));
+        stack.hold(pages.values());
         stack.setMinHeight(0);
         VBox.setVgrow(stack, Priority.ALWAYS);
         said.setId("marks-made");

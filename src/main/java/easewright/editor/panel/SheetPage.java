@@ -16,6 +16,7 @@ abstract class SheetPage extends ScrollPane {
     SheetPage(Session session, String id) {
         this.session = session;
         setId(id);
+        setVisible(false);
         setFitToWidth(true);
         getStyleClass().add("sheet-page");
         // A page that is read can be gone to, so that it can be scrolled by key and be heard as a whole.

@@ -98,7 +98,7 @@ public final class SheetPanel extends VBox {
                                     }));
                         }));
         PageStack stack = new PageStack();
-        stack.getChildren().setAll(pages.values());
+        stack.hold(pages.values());
         VBox.setVgrow(stack, Priority.ALWAYS);
         row.getStyleClass().add("sheet-tabs");
         ToggleGroup group = new OneOf();
@@ -252,7 +252,7 @@ public final class SheetPanel extends VBox {
     }
 
     /** The pages on top of each other. What is below may take the height that the page in sight has no use for. */
-    private static final class PageStack extends StackPane {
+    private static final class PageStack extends Turned {
         private static final double LEAST = 190;
 
         @Override
