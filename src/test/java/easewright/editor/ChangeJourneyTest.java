@@ -6,11 +6,11 @@ import easewright.editor.paint.Viewport;
 import easewright.editor.panel.CuttingTable;
 import easewright.geom.Box;
 import easewright.geom.Point;
+import easewright.pattern.Side;
 import java.util.List;
 import java.util.stream.Stream;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
-import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.stage.Stage;
@@ -96,8 +96,7 @@ class ChangeJourneyTest extends Journey {
         write(robot, "#amount", "much");
         assertThat(places(robot)).as("not understood").isEqualTo(still);
         // Of a change on one side more is said: what is done with it keeps its place at the foot.
-        robot.interact(
-                () -> robot.lookup("#side-left").queryAs(ToggleButton.class).fire());
+        robot.interact(() -> app.session().want(desk().wanted().orElseThrow().withSide(Side.LEFT)));
         write(robot, "#amount", "2 cm");
         assertThat(places(robot)).as("on one side").endsWith(last(still, 0), last(still, 1));
     }

@@ -27,12 +27,13 @@ class ClothJourneyTest extends Journey {
     }
 
     private static boolean seen(FxRobot robot, String id) {
-        for (Node node = robot.lookup(id).query(); node != null; node = node.getParent()) {
+        // What was never unfolded is not in the window.
+        for (Node node = robot.lookup(id).tryQuery().orElse(null); node != null; node = node.getParent()) {
             if (!node.isVisible()) {
                 return false;
             }
         }
-        return true;
+        return robot.lookup(id).tryQuery().isPresent();
     }
 
     /** Wherever on the sheet the field has been scrolled to. */

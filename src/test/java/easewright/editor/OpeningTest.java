@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import easewright.editor.paint.Ink;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.paint.Paint;
@@ -45,5 +46,19 @@ class OpeningTest extends Journey {
         assertThat(robot.lookup("#start-open").queryAs(Button.class).isDisabled())
                 .isFalse();
         assertThat(stage.getTitle()).isEqualTo(desk().words().of("editor.title"));
+    }
+
+    /** What lies in a window is styled and laid out with it, whether it is hidden or not. */
+    @Test
+    void pagesCannotBeFoundInItBeforeTheyAreTurnedTo(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        assertThat(robot.lookup("#ease-sheet").tryQuery()).isPresent();
+        for (String hidden : List.of("#marks", "#notes", "#cloth-stretched")) {
+            assertThat(robot.lookup(hidden).tryQuery()).as(hidden).isEmpty();
+        }
+        robot.clickOn("#page-notes");
+        assertThat(robot.lookup("#notes").tryQuery()).isPresent();
+        robot.clickOn("#page-ease").clickOn("#cloth-test");
+        assertThat(robot.lookup("#cloth-stretched").tryQuery()).isPresent();
     }
 }
