@@ -135,6 +135,19 @@ class TypedAgainJourneyTest extends BegunAgainJourney {
                 .isEqualTo(field(robot, "#body-hip").getText());
     }
 
+    /** What is folded away is put into the window when it is first unfolded, or when a text goes back into it. */
+    @Test
+    void aTextThatIsFoldedAwayIsBackInItsField(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        robot.clickOn("#cloth-test");
+        robot.interact(() -> {
+            field(robot, "#cloth-washed").setText("4");
+            app.files().begun();
+        });
+        bringBack(robot, endedWith("text=4"));
+        assertThat(field(robot, "#cloth-washed").getText()).isEqualTo("4");
+    }
+
     @Test
     void aFieldFarDownThePageIsBroughtIntoSight(FxRobot robot) throws Exception {
         robot.interact(() -> app.files().openSample(Sample.all().get(1)));

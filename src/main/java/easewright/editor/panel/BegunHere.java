@@ -103,6 +103,9 @@ public final class BegunHere implements InHand {
         List<Begun.Typed> lost = new ArrayList<>(before.typed());
         lost.removeAll(before.forPrint());
         lost.forEach(typed -> pages.add(typed.page()));
+        if (!lost.isEmpty()) {
+            beside.fill();
+        }
         for (String page : pages) {
             beside.turnTo(page);
             if (page.equals(MARKS)) {

@@ -43,8 +43,9 @@ final class ClothPanel extends MeasuredBox {
     private final Label untested = new Label();
     private final VBox stretch;
     private final VBox tests = new VBox(8);
+    /** What is put into them when they are first opened: until then nothing of it has to be styled. */
     private final List<Node> inTests;
-    private final VBox garments = new VBox(8);
+    private final VBox garments;
     private final Node below;
     private final HandTest across = new HandTest("cloth-stretched", this::stretched);
     private final HandTest along = new HandTest("cloth-along", this::stretchedAlong);
@@ -79,9 +80,9 @@ final class ClothPanel extends MeasuredBox {
         knit.setOnAction(e -> setKnit(true));
         stretch = new VBox(8, across, along, recovery);
         inTests = List.of(stretch, wash, said);
-        test.setOnAction(e -> fold(tests, inTests, test, test.isSelected()));
-        List<Node> inGarments = List.of(judged, tables);
-        garment.setOnAction(e -> fold(garments, inGarments, garment, garment.isSelected()));
+        test.setOnAction(e -> foldTests(test.isSelected()));
+        garments = new VBox(8, judged, tables);
+        garment.setOnAction(e -> fold(garments, garment, garment.isSelected()));
         title.getStyleClass().add("section-title");
         for (Label line : List.of(now, garmentNow)) {
             line.getStyleClass().add("quiet");
@@ -111,14 +112,22 @@ final class ClothPanel extends MeasuredBox {
         show(session.desk());
     }
 
-    /**
-     * @param inside is put there when it first opens: until then nothing of it has to be styled
-     */
-    private void fold(VBox fold, List<Node> inside, ToggleButton folder, boolean open) {
-        folder.setSelected(open);
-        if (open && fold.getChildren().isEmpty()) {
-            fold.getChildren().setAll(inside);
+    private void foldTests(boolean open) {
+        if (open) {
+            fill();
         }
+        fold(tests, test, open);
+    }
+
+    /** Puts all its fields into the window, so that a text can be put back into one that is folded away. */
+    void fill() {
+        if (tests.getChildren().isEmpty()) {
+            tests.getChildren().setAll(inTests);
+        }
+    }
+
+    private void fold(VBox fold, ToggleButton folder, boolean open) {
+        folder.setSelected(open);
         HeldStill.during(open ? null : below, () -> Parts.present(fold, open));
     }
 
@@ -130,7 +139,7 @@ final class ClothPanel extends MeasuredBox {
         Cloth old = cloth();
         session.setCloth(new Cloth(isKnit, old.across(), old.along(), old.recovery(), old.shrinkage()));
         if (isKnit && cloth().across().isEmpty()) {
-            fold(tests, inTests, test, true);
+            foldTests(true);
         }
     }
 

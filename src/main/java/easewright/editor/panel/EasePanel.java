@@ -90,6 +90,11 @@ public final class EasePanel extends ScrollPane {
         return aligned.stream().allMatch(figure -> figure.length() <= ROOM) ? aligned : bare;
     }
 
+    /** Puts all its fields into the window. */
+    void fill() {
+        cloth.fill();
+    }
+
     private void show(Desk desk) {
         Words words = desk.words();
         if (words.unit() != headed) {

@@ -211,6 +211,11 @@ public final class HerePanel extends BorderPane {
         MeasuredOnce.forget(content, least);
     }
 
+    /** Puts all its fields into the window. */
+    void fill() {
+        settings.fill();
+    }
+
     void toAmount() {
         amount.focus();
     }

@@ -79,6 +79,13 @@ final class HereSettings extends VBox {
         folder.run();
     }
 
+    /** Puts all its fields into the window, so that a text can be put back into one that is folded away. */
+    void fill() {
+        if (fold.getChildren().isEmpty()) {
+            fold.getChildren().setAll(inside);
+        }
+    }
+
     /** Whether the settings are there to be seen. */
     boolean isUnfolded() {
         return opened || led;
@@ -124,8 +131,8 @@ final class HereSettings extends VBox {
 
     void show(Desk desk, Wanted wanted) {
         boolean open = isUnfolded();
-        if (open && fold.getChildren().isEmpty()) {
-            fold.getChildren().setAll(inside);
+        if (open) {
+            fill();
         }
         Parts.present(fold, open);
         tell(desk, wanted, open);

@@ -43,6 +43,7 @@ public final class SheetPanel extends VBox {
     private final TrueBench bench;
     /** The place for "this much, here", which makes room while marks are made. */
     private final HerePanel here;
+    private final EasePanel ease;
 
     public SheetPanel(Session session, CuttingTable table, Marker marker, FileWork files) {
         this.marker = marker;
@@ -54,7 +55,7 @@ public final class SheetPanel extends VBox {
             truing.toOffers();
         });
         StackPane below = new StackPane(here);
-        EasePanel ease = new EasePanel(session, files);
+        ease = new EasePanel(session, files);
         HBox row = new HBox();
         heightProperty().addListener(o -> here.share(getHeight(), row.prefHeight(-1) + PageStack.LEAST));
         setId("sheet");
@@ -140,6 +141,12 @@ public final class SheetPanel extends VBox {
     /** Takes its share of a window so wide, pixels. */
     public void share(double window) {
         setPrefWidth(Math.rint(Math.max(NARROWEST, Math.min(WIDEST, SHARE * window))));
+    }
+
+    /** Puts the fields into the window that are folded away and were not seen yet. */
+    void fill() {
+        here.fill();
+        ease.fill();
     }
 
     /** The page that is open. */
