@@ -131,7 +131,7 @@ class TypedAgainJourneyTest extends BegunAgainJourney {
 
         robot.interact(() -> app.session().chooseSize("14"));
         assertThat(waits(robot, "#body-hip")).isFalse();
-        assertThat(desk().words().entered(line("hip").body().orElseThrow()))
+        assertThat(desk().words().length(line("hip").body().orElseThrow()))
                 .isEqualTo(field(robot, "#body-hip").getText());
     }
 

@@ -45,6 +45,7 @@ final class ClothPanel extends MeasuredBox {
     private final VBox tests = new VBox(8);
     /** What is put into them when they are first opened: until then nothing of it has to be styled. */
     private final List<Node> inTests;
+
     private final VBox garments;
     private final Node below;
     private final HandTest across = new HandTest("cloth-stretched", this::stretched);

@@ -43,6 +43,7 @@ public final class SheetPanel extends VBox {
     private final TrueBench bench;
     /** The place for "this much, here", which makes room while marks are made. */
     private final HerePanel here;
+
     private final EasePanel ease;
 
     public SheetPanel(Session session, CuttingTable table, Marker marker, FileWork files) {
