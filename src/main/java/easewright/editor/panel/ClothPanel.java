@@ -28,7 +28,7 @@ import javafx.scene.layout.VBox;
  */
 final class ClothPanel extends MeasuredBox {
     /** As high as the cloth on a line and the garment below, so that nothing below moves when one is found out; pixels. */
-    private static final double WITH_CLOTH = 43;
+    private static final double WITH_CLOTH = 51;
 
     private final Session session;
     private final JudgedAs judged;
@@ -39,7 +39,7 @@ final class ClothPanel extends MeasuredBox {
     private final ToggleButton garment = new ToggleButton();
     private final Label now = new Label();
     private final Label garmentNow = new Label();
-    private final VBox told = new VBox(3);
+    private final VBox told = new VBox(6);
     private final Label untested = new Label();
     private final VBox stretch;
     private final VBox tests = new VBox(8);
