@@ -103,9 +103,10 @@ class ReportTest {
                 .matcher(html);
         assertThat(need.find()).isTrue();
         String length = need.group(1).strip();
-        assertThat(html.split(java.util.regex.Pattern.quote(length), -1))
-                .as(length)
-                .hasSizeGreaterThanOrEqualTo(4);
+        Matcher was = java.util.regex.Pattern.compile("where it was ([\\d. /]+(?:in|cm|mm)) before")
+                .matcher(html);
+        assertThat(html)
+                .contains(length + " Now, on cloth", (was.find() ? was.group(1) : length) + " Before, on cloth");
     }
 
     /** Whoever cuts would take a change that is switched off for made: what is missing without it stands on top. */
