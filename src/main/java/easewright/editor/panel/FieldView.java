@@ -68,6 +68,8 @@ final class FieldView extends VBox {
             label.setMinWidth(LEAD);
             label.setPrefWidth(LEAD);
             label.setWrapText(true);
+            // Where there is little room the form is scrolled, and no name is cut short.
+            label.setMinHeight(USE_PREF_SIZE);
             Hints.on(label, field.hint());
             label.getStyleClass().add(field.missing() ? "field-missing" : "field-label");
             HBox row = new HBox(8, label, control);
