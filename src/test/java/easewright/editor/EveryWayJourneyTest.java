@@ -41,9 +41,7 @@ class EveryWayJourneyTest extends Journey {
         List<String> cut = new ArrayList<>();
         for (Sample sample : Sample.all()) {
             robot.interact(() -> app.files().openSample(sample));
-            until(d -> d.file()
-                    .filter(f -> f.name().equals(sample.fileName()))
-                    .isPresent());
+            until(d -> d.file().filter(f -> f.name().equals(sample.fileName())).isPresent());
             openHow(robot);
             List<Level> levels = desk().pattern().levels();
             for (Level level : List.of(levels.get(0), levels.get(levels.size() - 1))) {
@@ -97,7 +95,11 @@ class EveryWayJourneyTest extends Journey {
         Node content = room.getContent();
         Rectangle seen = content.getClip() instanceof Rectangle clip
                 ? clip
-                : new Rectangle(0, -room.getViewportBounds().getMinY(), 1, room.getViewportBounds().getHeight());
+                : new Rectangle(
+                        0,
+                        -room.getViewportBounds().getMinY(),
+                        1,
+                        room.getViewportBounds().getHeight());
         Bounds at = content.sceneToLocal(text.localToScene(text.getLayoutBounds()));
         long lines = Math.max(1, Math.round(at.getHeight() / (text.getFont().getSize() * 1.2)));
         double high = at.getHeight() / lines;

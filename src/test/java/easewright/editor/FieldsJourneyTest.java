@@ -118,6 +118,7 @@ class FieldsJourneyTest extends Journey {
         write(robot, "#amount", "2 cm");
         robot.clickOn("#keep").clickOn("#page-changes");
         write(robot, "#change-amount-0", "-3 m");
+        untilMade();
         assertThat(complains(robot, "#change-0")).isTrue();
         robot.push(KeyCode.END).push(KeyCode.BACK_SPACE);
         assertThat(complains(robot, "#change-0")).isFalse();
@@ -140,15 +141,18 @@ class FieldsJourneyTest extends Journey {
         var before = desk().pattern();
         robot.clickOn("#page-changes");
         write(robot, "#change-amount-0", "-50");
+        untilMade();
         assertThat(isSeen(robot, "#change-lean-0")).isTrue();
         robot.push(KeyCode.ESCAPE);
         assertThat(isSeen(robot, "#change-lean-0")).as("let go of").isFalse();
         write(robot, "#change-amount-0", "-50");
+        untilMade();
         assertThat(isSeen(robot, "#change-lean-0")).isTrue();
         robot.push(KeyCode.END).write("1");
         assertThat(isSeen(robot, "#change-lean-0")).as("being put right").isFalse();
         assertThat(desk().pattern()).isSameAs(before);
         robot.push(KeyCode.BACK_SPACE).push(KeyCode.ENTER);
+        untilMade();
         robot.clickOn("#change-lean-0");
         until(d -> d.pattern().changes().size() == 1);
         assertThat(desk().pattern().changes().get(0).toString()).contains("-500");
@@ -174,9 +178,11 @@ class FieldsJourneyTest extends Journey {
         var before = desk().pattern();
         robot.clickOn("#page-changes");
         write(robot, "#change-amount-0", "0");
+        untilMade();
         assertThat(isSeen(robot, "#change-lean-0")).isTrue();
         assertThat(desk().pattern()).isSameAs(before);
         robot.clickOn("#change-lean-0");
+        untilMade();
         assertThat(robot.lookup("#change-lean-0").queryButton().getText()).contains("those");
         robot.clickOn("#change-lean-0");
         until(d -> d.pattern().changes().size() == 2);

@@ -118,6 +118,15 @@ abstract class Journey {
         WaitForAsyncUtils.waitForFxEvents();
     }
 
+    /** Until the changes are made again that something was asked of. */
+    void untilMade() throws TimeoutException {
+        WaitForAsyncUtils.waitFor(
+                20,
+                TimeUnit.SECONDS,
+                () -> app.files().background().workProperty().get().isEmpty());
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
     EaseLine line(String level) {
         return desk().shownReading().sheet().lines().stream()
                 .filter(l -> l.level().name().equals(level))

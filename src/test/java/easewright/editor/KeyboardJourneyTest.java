@@ -57,6 +57,7 @@ class KeyboardJourneyTest extends Journey {
         keys.press(KeyCode.ALT, KeyCode.DIGIT5);
         keys.tabTo("change-amount-0");
         keys.fill("30 mm");
+        untilMade();
         assertThat(line("hip").finished()).isCloseTo(finished + 30, within(0.01));
 
         Path saved = folder.resolve("by-keyboard.svg");

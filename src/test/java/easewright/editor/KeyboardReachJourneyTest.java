@@ -211,7 +211,7 @@ class KeyboardReachJourneyTest extends Journey {
         until(d -> d.pattern().changes().size() == 2);
 
         keys.press(KeyCode.ALT, KeyCode.DIGIT5).tabTo("change-amount-0").press(KeyCode.ALT, KeyCode.DOWN);
-        WaitForAsyncUtils.waitForFxEvents();
+        untilMade();
         assertThat(keys.focused()).isEqualTo("change-amount-1");
         assertThat(((TextField) stage.getScene().getFocusOwner()).getText()).isEqualTo("+2\u00a0cm");
 

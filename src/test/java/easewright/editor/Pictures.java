@@ -5,6 +5,7 @@ import easewright.alter.Ways;
 import easewright.editor.model.Course;
 import easewright.editor.model.Desk;
 import easewright.editor.model.OtherWay;
+import easewright.editor.model.Recasting;
 import easewright.editor.model.Sample;
 import easewright.editor.model.Wanted;
 import easewright.editor.panel.CuttingTable;
@@ -110,7 +111,7 @@ public final class Pictures extends Director {
         act(() -> {
             app.session().keep();
             try {
-                app.session().recast(Course.of(app.session().desk()).switched(0, false));
+                Recasting.on(app.session(), Course.of(app.session().desk()).switched(0, false));
             } catch (StepRefused refused) {
                 throw new IllegalStateException(refused);
             }

@@ -89,6 +89,7 @@ class SizesJourneyTest extends Journey {
                 .asString()
                 .startsWith("In sizes 10 and 12: hip: +2.4");
         keys.tabTo("change-amount-0").fill("-70 cm");
+        untilMade();
         WaitForAsyncUtils.waitForFxEvents();
         assertThat(robot.lookup("#change-0 .complaint").queryAllAs(Labeled.class))
                 .anyMatch(l -> l.getText().contains("In size 10: "));

@@ -5,6 +5,7 @@ import easewright.alter.Ways;
 import easewright.editor.file.Dialogs;
 import easewright.editor.model.Course;
 import easewright.editor.model.OtherWay;
+import easewright.editor.model.Recasting;
 import easewright.editor.model.Sample;
 import easewright.pattern.Level;
 import easewright.text.LengthUnit;
@@ -167,7 +168,7 @@ public final class WholeTask extends Director {
         next("kept-waist");
         act(() -> {
             try {
-                app.session().recast(Course.of(app.session().desk()).switched(0, false));
+                Recasting.on(app.session(), Course.of(app.session().desk()).switched(0, false));
             } catch (StepRefused refused) {
                 throw new IllegalStateException(refused);
             }

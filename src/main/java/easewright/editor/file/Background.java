@@ -1,7 +1,9 @@
 package easewright.editor.file;
 
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
@@ -22,6 +24,8 @@ public final class Background {
     /** So long a window that is closed waits for a disk. */
     private static final Duration AT_THE_END = Duration.ofSeconds(4);
 
+    private static final String MAKING = "making";
+
     private static final Set<Worker.State> ENDED =
             EnumSet.of(Worker.State.SUCCEEDED, Worker.State.FAILED, Worker.State.CANCELLED);
 
@@ -35,6 +39,10 @@ public final class Background {
         thread.setDaemon(true);
         return thread;
     });
+    /** What waits until a pattern is made. */
+    private final List<Runnable> afterwards = new ArrayList<>();
+
+    private boolean making;
     private final ReadOnlyObjectWrapper<Optional<Work>> work = new ReadOnlyObjectWrapper<>(Optional.empty());
 
     /**
@@ -64,7 +72,7 @@ public final class Background {
      * @param stopped somebody gave it up, and nothing else is thought about in its place
      */
     public <T> void thinking(Callable<T> job, Consumer<T> done, Runnable stopped) {
-        work.get().flatMap(Work::cancel).ifPresent(Runnable::run);
+        work.get().filter(w -> !w.what().equals(MAKING)).flatMap(Work::cancel).ifPresent(Runnable::run);
         Task<T> task = task(job, done, problem -> {
             throw new IllegalStateException(problem);
         });
@@ -72,6 +80,45 @@ public final class Background {
             giveUp(task);
             stopped.run();
         })));
+    }
+
+    /**
+     * Making another pattern of what lies on the table. What is done to files meanwhile waits for it.
+     *
+     * @param stopped somebody gave it up, or it failed
+     * @return gives it up
+     */
+    public <T> Runnable making(Callable<T> job, Consumer<T> done, Runnable stopped) {
+        Task<T> task = task(job, made -> made(() -> done.accept(made)), problem -> {
+            made(stopped);
+            throw new IllegalStateException(problem);
+        });
+        Runnable cancel = () -> {
+            giveUp(task);
+            made(stopped);
+        };
+        making = true;
+        start(task, new Work(MAKING, "", Optional.of(cancel)));
+        return cancel;
+    }
+
+    private void made(Runnable end) {
+        making = false;
+        end.run();
+        if (!making) {
+            List<Runnable> next = List.copyOf(afterwards);
+            afterwards.clear();
+            next.forEach(Runnable::run);
+        }
+    }
+
+    /** Does it now, or as soon as the pattern that is being made is there, or is given up. */
+    public void onceMade(Runnable next) {
+        if (making) {
+            afterwards.add(next);
+        } else {
+            next.run();
+        }
     }
 
     /** Work that has to come to its end. */

@@ -141,6 +141,11 @@ public final class FileWork {
 
     /** Only what can be opened is worth a question: until it is read, what lies on the table stays. */
     void read(Callable<SvgFile> reading, Optional<Path> path, String name, Runnable done, Consumer<Throwable> failed) {
+        background.onceMade(() -> readNow(reading, path, name, done, failed));
+    }
+
+    private void readNow(
+            Callable<SvgFile> reading, Optional<Path> path, String name, Runnable done, Consumer<Throwable> failed) {
         session.hush();
         OwnTables tables = session.ownTables();
         background.whileWaiting(
@@ -188,24 +193,24 @@ public final class FileWork {
     /** Saves to the same file, or asks for one where there is none yet. */
     public void save() {
         takeTyped();
-        saving.save(() -> {});
+        background.onceMade(() -> saving.save(() -> {}));
     }
 
     /** Saves once more to where that failed last. */
     public void saveAgain() {
         takeTyped();
-        saving.again();
+        background.onceMade(saving::again);
     }
 
     /** Asks where to save. */
     public void saveAs() {
         takeTyped();
-        saving.saveAs(() -> {});
+        background.onceMade(() -> saving.saveAs(() -> {}));
     }
 
     /** Writes the present pattern, trial left out, to the path. */
     public void save(Path path) {
-        saving.save(path, () -> {});
+        background.onceMade(() -> saving.save(path, () -> {}));
     }
 
     /** Reads the tables of ease that are known and still to be read; each is there as soon as its disk gives it. */
@@ -235,6 +240,10 @@ public final class FileWork {
 
     void leaving(Runnable next, Runnable onceSaved) {
         takeTyped();
+        background.onceMade(() -> leave(next, onceSaved));
+    }
+
+    private void leave(Runnable next, Runnable onceSaved) {
         if (session.desk().isSaved()) {
             next.run();
             return;

@@ -16,7 +16,7 @@ import java.util.OptionalDouble;
 
 /**
  * The list of changes as it is shown and worked on: what each did, in words, and what may be done with it. The methods
- * that alter the list give the new list; {@link Session#recast} makes the pattern after it.
+ * that alter the list give the new list; {@link Recast} makes the pattern after it.
  *
  * @param changes oldest first, one for each line; what was made alike in several sizes is one
  */

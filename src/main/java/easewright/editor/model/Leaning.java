@@ -21,7 +21,7 @@ import java.util.Optional;
  * @param removed whether they are taken out of the list; else they are switched off
  */
 public record Leaning(List<Step> steps, ChangeNote first, int count, boolean removed) {
-    /** More are not looked for: for each of them all changes are made anew, while the window waits. */
+    /** More are not looked for: for each of them all changes are made anew, while somebody waits. */
     private static final int MOST = 20;
 
     public Leaning {
@@ -49,7 +49,7 @@ public record Leaning(List<Step> steps, ChangeNote first, int count, boolean rem
                 return first == null ? Optional.empty() : Optional.of(new Leaning(steps, first, count, removed));
             } catch (StepRefused refused) {
                 int at = place(changes, behind, refused.note());
-                if (at < 0 || count == MOST) {
+                if (at < 0 || count == MOST || Thread.currentThread().isInterrupted()) {
                     return Optional.empty();
                 }
                 first = first == null ? refused.note() : first;

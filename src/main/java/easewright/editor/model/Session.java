@@ -1,8 +1,5 @@
 package easewright.editor.model;
 
-import easewright.alter.Replay;
-import easewright.alter.Step;
-import easewright.alter.StepRefused;
 import easewright.pattern.Cloth;
 import easewright.pattern.Level;
 import easewright.pattern.Pattern;
@@ -11,7 +8,6 @@ import easewright.svg.SvgFile;
 import easewright.svg.disk.Fingerprint;
 import easewright.text.LengthUnit;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -30,6 +26,8 @@ public final class Session {
     private final ReadOnlyObjectWrapper<OwnTables> ownTables = new ReadOnlyObjectWrapper<>(OwnTables.NONE);
 
     private boolean unitByFile;
+
+    private Optional<Runnable> making = Optional.empty();
 
     public Session(LengthUnit unit, boolean dark) {
         desk = new ReadOnlyObjectWrapper<>(Desk.empty(unit, dark));
@@ -197,13 +195,12 @@ public final class Session {
     }
 
     /**
-     * Makes the changes of the pattern anew in another course; one step that can be undone.
+     * Another pattern is being made away from the window's thread, which will be a step of its own.
      *
-     * @throws StepRefused if that cannot be; then nothing is different
+     * @param stop gives it up; empty once it is made or given up
      */
-    public void recast(List<Step> course) throws StepRefused {
-        Pattern made = new Replay(desk().pattern(), desk().history().states()).to(course);
-        edit(made);
+    public void making(Optional<Runnable> stop) {
+        making = stop;
     }
 
     /** The same file with other of its layers read; one step that can be undone. */
@@ -212,9 +209,11 @@ public final class Session {
         edit(pattern);
     }
 
-    /** Takes back what is being tried, else the last step. */
+    /** Gives up what is being made, else takes back what is being tried, else the last step. */
     public void undo() {
-        if (desk().trial().isPresent()) {
+        if (making.isPresent()) {
+            making.get().run();
+        } else if (desk().trial().isPresent()) {
             leave();
         } else if (desk().history().canUndo()) {
             change(d -> d.withHistory(d.history().undone()));

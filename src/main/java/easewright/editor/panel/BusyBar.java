@@ -10,6 +10,8 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressIndicator;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.util.Duration;
@@ -33,7 +35,20 @@ public final class BusyBar extends HBox {
         cancel.getStyleClass().add("small");
         seen(false);
         moment.setOnFinished(e -> seen(true));
+        // From wherever the keys are: whoever waits has nothing else to leave.
+        sceneProperty().addListener((o, was, is) -> {
+            if (is != null) {
+                is.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
+            }
+        });
         background.workProperty().addListener((o, before, now) -> show(now));
+    }
+
+    private void pressed(KeyEvent e) {
+        if (e.getCode() == KeyCode.ESCAPE && isVisible() && cancel.isVisible()) {
+            e.consume();
+            cancel.fire();
+        }
     }
 
     private void show(Optional<Background.Work> work) {

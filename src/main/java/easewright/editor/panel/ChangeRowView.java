@@ -162,7 +162,14 @@ final class ChangeRowView extends VBox {
         state(made, made ? "" : off);
     }
 
-    /** Shows at once what is being switched, which may take a while to be made. */
+    /** Says why the amount that was taken is not made after all. */
+    void refuseAmount(String why) {
+        if (!typed.map(a -> a.refuse(why)).orElse(false)) {
+            complain(why);
+        }
+    }
+
+    /** Shows at once what was asked for, which may take a while to be made. */
     void working(boolean is, String said) {
         state(is, said);
     }

@@ -1,21 +1,21 @@
 package easewright.editor.panel;
 
 import easewright.alter.Step;
-import easewright.alter.StepRefused;
+import easewright.editor.file.Background;
 import easewright.editor.model.Course;
 import easewright.editor.model.Desk;
 import easewright.editor.model.Leaning;
+import easewright.editor.model.Recast;
 import easewright.editor.model.Session;
 import easewright.text.Words;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
-import javafx.event.EventHandler;
+import java.util.OptionalInt;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.input.InputEvent;
-import javafx.scene.input.KeyEvent;
-import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.VBox;
 
 /** What has been done to the pattern, oldest first, in plain words; each change can be altered where it stands. */
@@ -23,35 +23,19 @@ public final class ChangesPanel extends SheetPage {
     private final VBox list = new VBox();
     private final List<ChangeRowView> rows = new ArrayList<>();
     private final Label title = new Label();
-    private final EventHandler<InputEvent> overtaking = this::overtake;
-    private final OnceSeen switching = new OnceSeen();
+    private final Background background;
+    /** What was asked for and is not made yet; the first of it is being made. */
+    private final Deque<ChangeWish> wishes = new ArrayDeque<>();
+
     private Course shown = new Course(List.of(), List.of());
 
-    public ChangesPanel(Session session) {
+    public ChangesPanel(Session session, Background background) {
         super(session, "changes");
+        this.background = background;
         setHbarPolicy(ScrollBarPolicy.NEVER);
         title.getStyleClass().add("page-intro");
         title.setWrapText(true);
         begin(new VBox(12, title, list));
-        sceneProperty().addListener((o, was, is) -> {
-            if (was != null) {
-                was.removeEventFilter(InputEvent.ANY, overtaking);
-            }
-            if (is != null) {
-                is.addEventFilter(InputEvent.ANY, overtaking);
-            }
-        });
-    }
-
-    /** What is pressed anywhere else, to undo or to save, comes after what was switched before it. */
-    private void overtake(InputEvent press) {
-        boolean key = press instanceof KeyEvent k && k.getEventType() == KeyEvent.KEY_PRESSED && k.isShortcutDown();
-        boolean mouse = press.getEventType() == MouseEvent.MOUSE_PRESSED
-                && !list.contains(
-                        list.screenToLocal(((MouseEvent) press).getScreenX(), ((MouseEvent) press).getScreenY()));
-        if (key || mouse) {
-            switching.catchUp();
-        }
     }
 
     @Override
@@ -98,44 +82,108 @@ public final class ChangesPanel extends SheetPage {
         }
     }
 
-    /** Asks for the list as wanted; where that cannot be, the line worked on says why and all stays as it was. */
-    private void recast(int worked, List<Step> wanted) {
-        rows.forEach(ChangeRowView::forgetRefused);
-        String why = why(worked, wanted);
-        if (!why.isEmpty()) {
-            rows.get(worked).complain(why);
+    /** Asks for something; it is made away from the window's thread, one after the other. */
+    private void ask(ChangeWish wish) {
+        hush();
+        wishes.add(wish);
+        if (wishes.size() == 1) {
+            next();
+        } else {
+            mark(shown);
         }
     }
 
-    /** Asks for the list as wanted, and gives the reason why it cannot be, or nothing. */
-    private String why(int worked, List<Step> wanted) {
+    /** What was refused before has nothing to do with a new wish. */
+    private void hush() {
+        rows.forEach(ChangeRowView::forgetRefused);
         rows.forEach(row -> row.complain(""));
-        try {
-            session.recast(wanted);
-            return "";
-        } catch (StepRefused refused) {
-            Desk desk = session.desk();
-            Optional<Leaning> leaning = shown.leaning(wanted, worked, desk);
-            leaning.ifPresent(l -> rows.get(worked).offer(l.press(desk.words()), () -> letGo(worked, l)));
-            return leaning.map(l -> l.words(desk)).orElseGet(() -> shown.refused(refused, wanted, worked, desk));
+    }
+
+    private void next() {
+        session.making(Optional.empty());
+        Desk desk = session.desk();
+        Course course = Course.of(desk);
+        while (!wishes.isEmpty() && wishes.peek().line(course).isEmpty()) {
+            wishes.remove();
         }
+        if (!wishes.isEmpty()) {
+            ChangeWish wish = wishes.peek();
+            int line = wish.line(course).getAsInt();
+            List<Step> wanted = wish.steps(course, line);
+            mark(course);
+            session.making(Optional.of(background.making(
+                    () -> Recast.of(desk, course, wanted, line), made -> made(wish, line, made, desk), this::stopped)));
+        }
+    }
+
+    /** Shows what is still to be made. */
+    private void mark(Course course) {
+        String working = session.desk().words().of("editor.changes.working");
+        for (ChangeWish wish : wishes) {
+            row(wish.line(course)).ifPresent(row -> row.working(wish.on(), working));
+        }
+    }
+
+    private Optional<ChangeRowView> row(OptionalInt line) {
+        return line.isPresent() && line.getAsInt() < rows.size()
+                ? Optional.of(rows.get(line.getAsInt()))
+                : Optional.empty();
+    }
+
+    private void made(ChangeWish wish, int line, Recast made, Desk asked) {
+        if (session.desk().isOtherWork(asked)) {
+            wishes.clear();
+        } else if (made.from() == session.desk().pattern()) {
+            wishes.remove();
+            rows.forEach(row -> row.complain(""));
+            made.made().ifPresent(session::edit);
+            if (made.made().isPresent()) {
+                wish.then().run();
+            } else {
+                refused(wish, line, made);
+            }
+        }
+        // Of what was done to the pattern meanwhile nothing is lost: then it is made of that.
+        next();
+    }
+
+    /** The line worked on says why, and all stays as it was. */
+    private void refused(ChangeWish wish, int line, Recast made) {
+        row(OptionalInt.of(line)).ifPresent(row -> {
+            made.leaning().ifPresent(l -> row.offer(l.press(session.desk().words()), () -> letGo(line, l)));
+            if (wish.isAmount()) {
+                row.refuseAmount(made.why());
+            } else {
+                row.complain(made.why());
+            }
+        });
+    }
+
+    /** Somebody gave it up: the list shows what is. */
+    private void stopped() {
+        session.making(Optional.empty());
+        wishes.clear();
+        rows(session.desk().words());
     }
 
     /** A change by nothing is none: what is most likely meant is to be without it, and its amount is not lost so. */
     private String nothing(int worked) {
         Words words = session.desk().words();
-        rows.forEach(row -> row.complain(""));
+        hush();
+        mark(shown);
         rows.get(worked).offer(words.of("editor.changes.nothing.off"), () -> {
-            recast(worked, shown.switched(worked, false));
             near(worked).requestFocus();
+            ask(ChangeWish.of(shown, worked, false, (course, line) -> course.switched(line, false)));
         });
         return words.of("editor.changes.nothing");
     }
 
     /** Makes the list as it was wanted, without the later changes that lean on the one worked on. */
     private void letGo(int worked, Leaning leaning) {
-        recast(worked, leaning.steps());
         near(worked).requestFocus();
+        boolean on = worked < shown.lines().size() && shown.lines().get(worked).on();
+        ask(ChangeWish.of(shown, worked, on, (course, line) -> leaning.steps())
+                .then(() -> near(worked).requestFocus()));
     }
 
     private Node near(int worked) {
@@ -146,40 +194,35 @@ public final class ChangesPanel extends SheetPage {
     private final class Hand implements ChangeRowView.Asked {
         @Override
         public void switched(int step, boolean on) {
-            switching.catchUp();
-            rows.get(step).working(on, session.desk().words().of("editor.changes.working"));
-            Course asked = shown;
-            switching.ask(() -> {
-                // A number in another list is that of another change.
-                if (shown.equals(asked)) {
-                    recast(step, asked.switched(step, on));
-                }
-            });
+            ask(ChangeWish.of(shown, step, on, (course, line) -> course.switched(line, on)));
         }
 
         @Override
         public String amount(int step, double mm) {
-            switching.catchUp();
-            ChangeRowView own = rows.get(step);
-            rows.stream().filter(row -> row != own).forEach(ChangeRowView::forgetRefused);
-            return session.desk().words().shown(mm) == 0 ? nothing(step) : why(step, shown.withAmount(step, mm));
+            if (session.desk().words().shown(mm) == 0) {
+                return nothing(step);
+            }
+            boolean on = shown.lines().get(step).on();
+            ask(ChangeWish.of(shown, step, on, (course, line) -> course.withAmount(line, mm))
+                    .ofAmount());
+            return "";
         }
 
         @Override
         public void rise(int step) {
-            switching.catchUp();
-            List<Step> before = shown.steps();
             String place = place();
-            recast(step, shown.risen(step));
-            if (!shown.steps().equals(before)) {
-                follow(place, step);
-            }
+            boolean on = shown.lines().get(step).on();
+            ask(ChangeWish.of(shown, step, on, Course::risen).then(() -> {
+                // Unless the keys have gone elsewhere meanwhile.
+                if (place().isEmpty() || place().startsWith("change-")) {
+                    follow(place, step);
+                }
+            }));
         }
 
         @Override
         public void remove(int step) {
-            switching.catchUp();
-            recast(step, shown.without(step));
+            ask(ChangeWish.of(shown, step, shown.lines().get(step).on(), Course::without));
         }
     }
 }

@@ -44,7 +44,7 @@ abstract class CheckedField extends CustomTextField {
             }
         });
         focusedProperty().addListener((o, was, is) -> {
-            if (!is && !isWaiting()) {
+            if (!is && !isWaiting() && !isRefused()) {
                 commit();
             }
         });
@@ -137,6 +137,11 @@ abstract class CheckedField extends CustomTextField {
     final void toSight() {
         InView.show(complaint);
         InView.show(this);
+    }
+
+    /** Whether what stands there was asked for and refused just so: by leaving the field it is not asked for again. */
+    boolean isRefused() {
+        return false;
     }
 
     final boolean isWaiting() {

@@ -6,6 +6,7 @@ import easewright.text.PerCent;
 import easewright.text.Unreadable;
 import easewright.text.Words;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -33,6 +34,10 @@ final class LengthField extends CheckedField {
     /** What was taken last, where it was typed in per cent. */
     private OptionalDouble percent = OptionalDouble.empty();
 
+    /** What stood there before what was taken last. */
+    private Optional<String> replaced = Optional.empty();
+
+    private boolean refused;
     private boolean partInside;
 
     /** What parts of it may be typed in per cent: the girth of a body. */
@@ -229,8 +234,31 @@ final class LengthField extends CheckedField {
         complain("");
     }
 
+    /**
+     * Says of what was taken last that it cannot be after all. It stays in the field, marked, unless something else is
+     * being typed by now.
+     *
+     * @return whether there was anything taken
+     */
+    boolean refuse(String why) {
+        boolean still = replaced.isPresent() && getText().strip().equals(shown());
+        replaced.ifPresent(this::hold);
+        if (still) {
+            complain(why);
+        }
+        refused = still;
+        replaced = Optional.empty();
+        return still;
+    }
+
+    @Override
+    boolean isRefused() {
+        return refused && isWrong();
+    }
+
     @Override
     void commit() {
+        refused = false;
         String text = getText().strip();
         if (text.equals(shown().strip())) {
             complain("");
@@ -240,6 +268,7 @@ final class LengthField extends CheckedField {
             OptionalDouble mm = mm(text);
             complain("");
             String before = shown();
+            replaced = Optional.of(before);
             hold(text);
             percent = PerCent.of(text);
             String refused = taker.apply(mm);

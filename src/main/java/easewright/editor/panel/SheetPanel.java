@@ -67,7 +67,7 @@ public final class SheetPanel extends VBox {
         pages.put("ease", ease);
         pages.put("rings", new RingsPanel(session));
         pages.put("size", new SizePanel(session));
-        pages.put("changes", new ChangesPanel(session));
+        pages.put("changes", new ChangesPanel(session, files.background()));
         pages.put("true", truing);
         pages.put(
                 "notes",

@@ -160,9 +160,11 @@ public final class TopBar extends HBox {
     /** Opens the window for prints and reports of what lies on the table. */
     public void print(Session session) {
         files.takeTyped();
-        if (session.desk().isOpen()) {
-            PrintPanel.open(session.desk(), files, prints, getScene().getWindow());
-        }
+        files.background().onceMade(() -> {
+            if (session.desk().isOpen()) {
+                PrintPanel.open(session.desk(), files, prints, getScene().getWindow());
+            }
+        });
     }
 
     /** What is half typed in that window. */

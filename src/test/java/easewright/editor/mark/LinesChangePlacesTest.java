@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import easewright.alter.Step;
+import easewright.editor.model.Recasting;
 import easewright.pattern.ChangeNote;
 import easewright.pattern.LineKind;
 import easewright.pattern.Pattern;
@@ -33,7 +34,7 @@ class LinesChangePlacesTest extends BothLines {
         assertThat(front().drawn()).isEqualTo(LineKind.CUTTING);
         assertThat(pattern().changes().get(0).settings().get("edge.1")).startsWith(OUTER + "/");
         Pattern widened = pattern();
-        bare.session.recast(List.of());
+        Recasting.on(bare.session, List.of());
         double without = girth();
         bare.session.undo();
         assertThat(pattern()).isEqualTo(widened);
@@ -47,7 +48,7 @@ class LinesChangePlacesTest extends BothLines {
         bare.session.edit(Suggestions.of(bare.marker.sheet(), Set.of()).outcome());
         widen(front(), 20);
         ChangeNote note = pattern().changes().get(0);
-        bare.session.recast(List.of(new Step(note, false)));
+        Recasting.on(bare.session, List.of(new Step(note, false)));
         assertThat(pattern().aside()).containsExactly(new SetAside(0, note));
         SaidLater said = SaidLater.line(bare.session.desk(), bare.marker.sheet(), bare.other(OUTER), true);
         said.edit(bare.session);
@@ -55,7 +56,7 @@ class LinesChangePlacesTest extends BothLines {
         assertThat(bare.session.desk().notice()).isEmpty();
         ChangeNote now = pattern().aside().get(0).note();
         assertThat(now.settings().get("edge.1")).startsWith(OUTER + "/");
-        bare.session.recast(List.of(new Step(now, true)));
+        Recasting.on(bare.session, List.of(new Step(now, true)));
         assertThat(pattern().changes()).containsExactly(now);
     }
 

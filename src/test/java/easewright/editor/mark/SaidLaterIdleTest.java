@@ -14,6 +14,7 @@ import easewright.alter.Taper;
 import easewright.alter.Trued;
 import easewright.alter.Truing;
 import easewright.alter.Within;
+import easewright.editor.model.Recasting;
 import easewright.geom.Point;
 import easewright.measure.Measures;
 import easewright.pattern.ChangeNote;
@@ -120,7 +121,7 @@ class SaidLaterIdleTest {
         ChangeNote hip = make(hip(20, "front/side", "gore/side"));
         ChangeNote truing = trueWaist();
         ChangeNote later = make(hip(8, "back/other"));
-        bare.session.recast(List.of(new Step(hip, true), new Step(truing, true), new Step(later, false)));
+        Recasting.on(bare.session, List.of(new Step(hip, true), new Step(truing, true), new Step(later, false)));
         assertThat(pattern().aside()).containsExactly(new SetAside(2, later));
         goreIsNone();
         assertThat(pattern().changes()).isEmpty();
@@ -134,12 +135,14 @@ class SaidLaterIdleTest {
         ChangeNote one = make(hip(8, "back/other"));
         ChangeNote two = make(hip(4, "back/side"));
         ChangeNote off = make(hip(2, "back/other"));
-        bare.session.recast(List.of(
-                new Step(hip, true),
-                new Step(truing, true),
-                new Step(one, true),
-                new Step(two, true),
-                new Step(off, false)));
+        Recasting.on(
+                bare.session,
+                List.of(
+                        new Step(hip, true),
+                        new Step(truing, true),
+                        new Step(one, true),
+                        new Step(two, true),
+                        new Step(off, false)));
         double wide = girth();
         SaidLater said = goreIsNone();
         assertThat(pattern().changes()).containsExactly(one, two);

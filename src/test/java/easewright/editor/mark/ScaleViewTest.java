@@ -8,6 +8,7 @@ import easewright.editor.model.Course;
 import easewright.editor.model.OpenFile;
 import easewright.editor.model.Opened;
 import easewright.editor.model.OpenedSample;
+import easewright.editor.model.Recasting;
 import easewright.editor.model.Sample;
 import easewright.editor.model.Session;
 import easewright.geom.Point;
@@ -284,7 +285,7 @@ class ScaleViewTest {
         marker.open(true);
         assertThat(session.desk().canUndo()).isFalse();
         assertThat(view().locked()).contains("Remove them on the page Changes");
-        session.recast(Course.of(session.desk()).without(0));
+        Recasting.on(session, Course.of(session.desk()).without(0));
         assertThat(view().locked()).isEmpty();
     }
 }

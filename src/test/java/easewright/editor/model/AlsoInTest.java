@@ -30,11 +30,11 @@ class AlsoInTest extends NestAtWork {
         Course course = Course.of(session.desk());
         assertThat(course.lines()).hasSize(1);
         assertThat(course.lines().get(0).words()).startsWith("In sizes 10 and 14: hip:");
-        session.recast(course.withAmount(0, 30));
+        Recasting.on(session, course.withAmount(0, 30));
         assertThat(hip(session.desk().pattern(), "10") - hip(before, "10")).isCloseTo(30, within(0.01));
         assertThat(hip(session.desk().pattern(), "14") - hip(before, "14")).isCloseTo(30, within(0.01));
         assertThat(Course.of(session.desk()).lines()).hasSize(1);
-        session.recast(Course.of(session.desk()).switched(0, false));
+        Recasting.on(session, Course.of(session.desk()).switched(0, false));
         assertThat(session.desk().pattern().pieces()).isEqualTo(before.pieces());
         assertThat(Course.of(session.desk()).lines()).singleElement().matches(l -> !l.on());
         session.undo();
@@ -58,13 +58,13 @@ class AlsoInTest extends NestAtWork {
         open(written());
         assertThat(Course.of(session.desk()).lines()).isEqualTo(lines);
         List<Step> off = Course.of(session.desk()).switched(0, false);
-        session.recast(off);
+        Recasting.on(session, off);
         assertThat(hip(session.desk().pattern(), "10") - hip(before, "10")).isCloseTo(6, within(0.01));
         assertThat(hip(session.desk().pattern(), "14") - hip(before, "14")).isCloseTo(0, within(1e-5));
         open(written());
-        session.recast(Course.of(session.desk()).switched(0, true));
+        Recasting.on(session, Course.of(session.desk()).switched(0, true));
         assertThat(Course.of(session.desk()).lines()).isEqualTo(lines);
-        session.recast(Course.of(session.desk()).risen(1));
+        Recasting.on(session, Course.of(session.desk()).risen(1));
         assertThat(Course.of(session.desk()).lines())
                 .extracting(Course.Line::words)
                 .containsExactly(lines.get(1).words(), lines.get(0).words());
@@ -106,11 +106,11 @@ class AlsoInTest extends NestAtWork {
         session.keep();
         Course course = Course.of(session.desk());
         List<Step> wanted = course.withAmount(1, -590);
-        StepRefused not = catchThrowableOfType(StepRefused.class, () -> session.recast(wanted));
+        StepRefused not = catchThrowableOfType(StepRefused.class, () -> Recasting.on(session, wanted));
         assertThat(course.refused(not, wanted, 1, session.desk()))
                 .startsWith("This was not done in any size")
                 .contains("In size 14: ");
-        session.recast(course.withAmount(1, not.why().largest().orElseThrow()));
+        Recasting.on(session, course.withAmount(1, not.why().largest().orElseThrow()));
         assertThat(Course.of(session.desk()).lines()).hasSize(2);
         want(w -> w.withAlsoIn(Set.of()).withAmount(-590));
         assertThat(session.desk().refusedTrial().map(Trial.Refused::size)).isNotEqualTo(Optional.of(Optional.of("14")));

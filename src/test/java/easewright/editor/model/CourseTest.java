@@ -62,11 +62,11 @@ class CourseTest {
     void switchingOffAltersTheGirthAndKeepsTheLine() throws Exception {
         double wide = hip();
         Pattern both = session.desk().pattern();
-        session.recast(course().switched(0, false));
+        Recasting.on(session, course().switched(0, false));
         assertThat(hip()).isCloseTo(wide - 24, within(1e-6));
         assertThat(course().lines()).hasSize(2);
         assertThat(course().lines().get(0).on()).isFalse();
-        session.recast(course().switched(0, true));
+        Recasting.on(session, course().switched(0, true));
         assertThat(session.desk().pattern().pieces()).isEqualTo(both.pieces());
         session.undo();
         session.undo();
@@ -84,14 +84,14 @@ class CourseTest {
         assertThat(trued).isEqualTo(6);
 
         List<Step> off = course.switched(0, false);
-        assertThat(catchThrowableOfType(StepRefused.class, () -> other.recast(off)))
+        assertThat(catchThrowableOfType(StepRefused.class, () -> Recasting.on(other, off)))
                 .isNotNull();
         Leaning leaning = course.leaning(off, 0, other.desk()).orElseThrow();
         assertThat(leaning.count())
                 .as("the caps of two darts can be trued all the same")
                 .isEqualTo(trued - 2);
         assertThat(leaning.words(other.desk())).contains("4 later changes");
-        other.recast(leaning.steps());
+        Recasting.on(other, leaning.steps());
         assertThat(Course.of(other.desk()).lines())
                 .hasSize(trued + 1)
                 .filteredOn(Course.Line::on)
@@ -104,7 +104,7 @@ class CourseTest {
         other.undo();
         List<Step> without = course.without(0);
         Leaning gone = course.leaning(without, 0, other.desk()).orElseThrow();
-        other.recast(gone.steps());
+        Recasting.on(other, gone.steps());
         assertThat(Course.of(other.desk()).lines()).hasSize(2).allMatch(Course.Line::on);
     }
 
@@ -118,12 +118,12 @@ class CourseTest {
         List<Step> nothing = course.withAmount(0, 0);
         Leaning leaning = course.leaning(nothing, 0, other.desk()).orElseThrow();
         assertThat(leaning.count()).isEqualTo(4);
-        other.recast(leaning.steps());
+        Recasting.on(other, leaning.steps());
         assertThat(Course.of(other.desk()).lines())
                 .extracting(Course.Line::on)
                 .containsExactly(false, false, false, true, false, true, false);
 
-        session.recast(course().withAmount(0, 0));
+        Recasting.on(session, course().withAmount(0, 0));
         assertThat(course().lines()).extracting(Course.Line::on).containsExactly(false, true);
     }
 
@@ -135,7 +135,7 @@ class CourseTest {
 
     @Test
     void whatIsSwitchedOffComesBackFromTheFile() throws Exception {
-        session.recast(course().switched(0, false));
+        Recasting.on(session, course().switched(0, false));
         byte[] written =
                 session.desk().file().orElseThrow().svg().write(session.desk().pattern());
         Session other = new Session(LengthUnit.CM, false);
@@ -143,7 +143,7 @@ class CourseTest {
         Course again = Course.of(other.desk());
         assertThat(again.lines()).isEqualTo(course().lines());
         double narrow = hip();
-        other.recast(again.switched(0, true));
+        Recasting.on(other, again.switched(0, true));
         assertThat(other.desk().reading().measures().girth("hip").orElseThrow().finished())
                 .isCloseTo(narrow + 24, within(0.01));
     }
@@ -151,7 +151,7 @@ class CourseTest {
     @Test
     void lengthRisesBeforeWidthAndTheGirthIsTheSame() throws Exception {
         double wide = hip();
-        session.recast(course().risen(1));
+        Recasting.on(session, course().risen(1));
         assertThat(session.desk().pattern().changes().get(0).method()).isEqualTo("lengthen");
         assertThat(hip()).isCloseTo(wide, within(0.01));
     }
@@ -159,9 +159,9 @@ class CourseTest {
     @Test
     void anotherAmountAndTakingOut() throws Exception {
         double wide = hip();
-        session.recast(course().withAmount(0, 40));
+        Recasting.on(session, course().withAmount(0, 40));
         assertThat(hip()).isCloseTo(wide + 16, within(0.01));
-        session.recast(course().without(0));
+        Recasting.on(session, course().without(0));
         assertThat(hip()).isCloseTo(wide - 24, within(0.01));
         assertThat(course().lines()).hasSize(1);
     }
@@ -171,7 +171,7 @@ class CourseTest {
         Desk before = session.desk();
         Course course = course();
         List<Step> wanted = course.withAmount(0, -3000);
-        StepRefused refused = catchThrowableOfType(StepRefused.class, () -> session.recast(wanted));
+        StepRefused refused = catchThrowableOfType(StepRefused.class, () -> Recasting.on(session, wanted));
         assertThat(session.desk()).isSameAs(before);
         assertThat(course.refused(refused, wanted, 0, before))
                 .contains("nothing has changed")

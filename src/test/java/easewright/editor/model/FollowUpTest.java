@@ -188,7 +188,7 @@ class FollowUpTest {
         assertThat(offer.presses().get(0).label().key()).isEqualTo("editor.follow.instead");
         session.edit(offer.presses().get(0).result());
         assertThat(worstDrift()).isLessThanOrEqualTo(Cutting.SAME);
-        session.recast(Course.of(session.desk()).withAmount(0, 30));
+        Recasting.on(session, Course.of(session.desk()).withAmount(0, 30));
         assertThat(session.desk().pattern().mates())
                 .extracting(Mate::name)
                 .contains("near side", "side seam right")

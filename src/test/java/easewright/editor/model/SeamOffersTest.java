@@ -125,7 +125,7 @@ class SeamOffersTest {
                 session.desk().file().orElseThrow().svg().write(session.desk().pattern());
         session.open(Opened.of(new OpenFile(SvgFile.read(written, "again.svg"), Optional.empty(), "again.svg")));
         assertThat(Offered.sideSeamOff(session.desk())).isCloseTo(0, within(1e-3));
-        session.recast(Course.of(session.desk()).switched(0, false));
+        Recasting.on(session, Course.of(session.desk()).switched(0, false));
         assertThat(Offered.sideSeamOff(session.desk())).isCloseTo(before, within(1e-3));
     }
 

@@ -282,7 +282,7 @@ class TrueWorkTest {
                 session.desk().file().orElseThrow().svg().write(session.desk().pattern());
         double drift = drift("waistband");
         session.open(Opened.of(new OpenFile(SvgFile.read(written, "again.svg"), Optional.empty(), "again.svg")));
-        session.recast(Course.of(session.desk()).switched(1, false));
+        Recasting.on(session, Course.of(session.desk()).switched(1, false));
         assertThat(drift("waistband") - drift).isCloseTo(24, within(1e-3));
         assertThat(FollowUp.of(session.desk())).hasSize(1);
         session.chooseLevel("waist");
