@@ -114,9 +114,9 @@ class MateEditsTest {
         EdgeRef front = side(whole, "front", new Point(300, 250));
         EdgeRef back = side(whole, "back", new Point(400, 250));
         assertThat(verdict(bare, new Mate("side", List.of(front), List.of(back), 0)))
-                .isEqualTo("30 cm on 29 cm: the first side is 1 cm too long");
+                .isEqualTo("30 cm on 29 cm: the first side is 1 cm too long.");
         assertThat(verdict(bare, new Mate("side", List.of(back), List.of(front), 0)))
-                .isEqualTo("29 cm on 30 cm: the second side is 1 cm too long");
+                .isEqualTo("29 cm on 30 cm: the second side is 1 cm too long.");
         assertThat(verdict(bare, new Mate("side", List.of(front), List.of(back), 30)))
                 .isEqualTo("30 cm on 29 cm. It is 1 cm longer on front; 3 cm is to be eased in, 2 cm is missing.");
         assertThat(verdict(bare, new Mate("side", List.of(front), List.of(back), 10)))

@@ -46,7 +46,9 @@ class SeamOffersTest {
                 .findFirst()
                 .orElseThrow();
         assertThat(seam.fits()).isFalse();
-        assertThat(seam.verdict()).contains("Many sewers accept that").doesNotContain("\u2713");
+        assertThat(seam.verdict())
+                .contains("too long. Many sewers accept that.")
+                .doesNotContain("\u2713");
         assertThat(session.desk().reading().findings())
                 .filteredOn(f -> f.code().equals("mate-drift"))
                 .hasSize(1);
