@@ -1,5 +1,6 @@
 package easewright.check;
 
+import easewright.measure.Cutting;
 import easewright.measure.GarmentMeasures;
 import easewright.measure.LevelSeams;
 import easewright.pattern.Finding;
@@ -32,13 +33,24 @@ final class LevelsMeet implements Rule {
             Optional<String> size,
             Predicate<String> wanted,
             List<Finding> findings) {
-        for (LevelSeams.Meeting meeting : LevelSeams.of(garment, measures, wanted)) {
-            if (meeting.isApart()) {
+        List<LevelSeams.Meeting> meetings = LevelSeams.of(garment, measures, wanted);
+        for (LevelSeams.Meeting meeting : meetings) {
+            if (meeting.isApart() && meetings.stream().anyMatch(m -> isBetween(meeting, m))) {
+                add("levels-apart-straight", Severity.CAUTION, garment, meeting, size, findings);
+            } else if (meeting.isApart()) {
                 add("levels-apart", Severity.CAUTION, garment, meeting, size, findings);
             } else if (!meeting.meets()) {
                 add("levels-apart-eased", Severity.NOTE, garment, meeting, size, findings);
             }
         }
+    }
+
+    /** Whether the level meets at another seam of the two pieces, so that straight lines cannot meet at both. */
+    private static boolean isBetween(LevelSeams.Meeting apart, LevelSeams.Meeting other) {
+        return other.level().equals(apart.level())
+                && Set.of(other.first(), other.second()).equals(Set.of(apart.first(), apart.second()))
+                && other.meets()
+                && Math.abs(apart.off()) - Math.abs(other.off()) > Cutting.WORKS;
     }
 
     private static void add(

@@ -24,6 +24,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 
 /** What can be done to levels: where they lie, from where they are measured, which pieces count. */
 public final class LevelEdits {
@@ -260,6 +262,32 @@ public final class LevelEdits {
             next = next(alone, measured, level, settled);
         }
         return now;
+    }
+
+    /**
+     * The same where it helps: fewer seams, or less, are missed then. Straight lines cannot meet at both seams of two
+     * pieces whose corners lie at different heights.
+     */
+    public static Optional<Pattern> better(Pattern pattern, String level, Set<String> kept) {
+        double[] now = missed(pattern, level);
+        return Stream.of(kept, Set.<String>of())
+                .map(k -> meet(pattern, level, k))
+                .filter(met -> isLess(missed(met, level), now))
+                .findFirst();
+    }
+
+    /** At how many seams a level misses itself, and by how much at most, mm. */
+    private static double[] missed(Pattern pattern, String level) {
+        Pattern alone = alone(pattern, level);
+        double[] off = meetings(alone, Measures.of(alone), level).stream()
+                .filter(m -> !m.meets())
+                .mapToDouble(m -> Math.abs(m.off()))
+                .toArray();
+        return new double[] {off.length, DoubleStream.of(off).max().orElse(0)};
+    }
+
+    private static boolean isLess(double[] met, double[] now) {
+        return met[0] < now[0] || met[0] == now[0] && now[1] - met[1] > SAME_PLACE;
     }
 
     /** A seam of which one piece is settled and the other is not, or at first any. */

@@ -4,6 +4,7 @@ import easewright.editor.model.Desk;
 import easewright.editor.model.LevelFigures;
 import easewright.geom.Point;
 import easewright.measure.Girth;
+import easewright.measure.LevelSeams;
 import easewright.measure.LevelWidth;
 import easewright.pattern.Edge;
 import easewright.pattern.EdgeRole;
@@ -18,6 +19,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * The levels of the garment and where they lie, in words.
@@ -45,6 +48,7 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
      * @param places where it lies
      * @param apart  whether it lies at different distances on its pieces
      * @param misses at which seams its lines miss each other, and by how much; empty where they meet
+     * @param meetable whether they can be laid so that they miss each other less
      * @param others other levels from which it can be put: those that lie on its pieces and on the same part of the body
      */
     public record Row(
@@ -55,6 +59,7 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
             List<Place> places,
             boolean apart,
             String misses,
+            boolean meetable,
             List<String> others) {
         public Row {
             places = List.copyOf(places);
@@ -110,6 +115,9 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
                                     places.isEmpty() || p.level(level.name()).isPresent())
                             .anyMatch(p -> p.level(n).isPresent()))
                     .toList();
+            boolean meetable = missing(desk, level, false).findAny().isPresent()
+                    && LevelEdits.better(desk.pattern(), level.name(), Set.of()).isPresent();
+            String misses = misses(desk, level, meetable, words);
             rows.add(new Row(
                     level.name(),
                     level.limb(),
@@ -117,7 +125,8 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
                     girth,
                     places,
                     isApart(places),
-                    misses(desk, level, words),
+                    misses,
+                    meetable,
                     others));
         }
         return new LevelsView(rows, kinds(levels, words));
@@ -146,12 +155,26 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
                 .orElse(finished);
     }
 
-    private static String misses(Desk desk, Level level, Words words) {
-        List<String> seams = LevelEdits.meetings(desk.pattern(), desk.reading().measures(), level.name()).stream()
-                .filter(m -> !m.meets())
+    /** Where the level meets at the seams, or where it does not. */
+    private static Stream<LevelSeams.Meeting> missing(Desk desk, Level level, boolean meets) {
+        return LevelEdits.meetings(desk.pattern(), desk.reading().measures(), level.name()).stream()
+                .filter(m -> m.meets() == meets);
+    }
+
+    private static String misses(Desk desk, Level level, boolean meetable, Words words) {
+        List<String> seams = missing(desk, level, false)
                 .map(m -> words.of("editor.level.misses.seam", Map.of("seam", m.seam(), "off", Math.abs(m.off()))))
                 .toList();
-        return seams.isEmpty() ? "" : words.of("editor.level.misses", Map.of("seams", String.join(", ", seams)));
+        List<String> met = missing(desk, level, true)
+                .map(m -> words.of("editor.level.misses.met", Map.of("seam", m.seam())))
+                .distinct()
+                .toList();
+        String key = meetable ? "" : met.isEmpty() ? ".all" : ".straight";
+        return seams.isEmpty()
+                ? ""
+                : words.of(
+                        "editor.level.misses" + key,
+                        Map.of("seams", String.join(", ", seams), "met", String.join(", ", met)));
     }
 
     private static boolean isApart(List<Place> places) {

@@ -157,7 +157,7 @@ final class LevelCard extends VBox {
     /** What was put last stays where it was put: the other pieces follow it. */
     private void letMeet() {
         Set<String> last = LastPlaced.on(session.desk().history().upToPresent(), row.name());
-        session.edit(LevelEdits.meet(session.desk().pattern(), row.name(), last));
+        LevelEdits.better(session.desk().pattern(), row.name(), last).ifPresent(session::edit);
     }
 
     private void goRound(boolean limb) {
@@ -312,12 +312,12 @@ final class LevelCard extends VBox {
         Hints.on(countsHead, words.of("editor.level.counts.hint"));
         boolean misses = !now.misses().isEmpty();
         apart.setText(misses ? now.misses() : words.of("editor.level.apart"));
-        apart.getStyleClass().setAll("label", misses ? "complaint" : "quiet");
+        apart.getStyleClass().setAll("label", now.meetable() ? "complaint" : "quiet");
         Parts.present(apart, misses || now.apart());
         meet.setId("level-meet-" + id);
         Parts.say(meet, words, "editor.level.meet");
         Parts.about(meet, now.name());
-        Parts.present(meet, misses);
+        Parts.present(meet, now.meetable());
         boolean typed = can || now.places().stream().anyMatch(p -> !p.distance().isEmpty());
         foot.setMinHeight(typed ? SAID : 0);
         Parts.present(foot, typed || apart.isManaged());

@@ -8,6 +8,7 @@ import easewright.check.Checks;
 import easewright.ease.EaseTables;
 import easewright.geom.Point;
 import easewright.geom.Segment;
+import easewright.measure.LevelSeams;
 import easewright.measure.Measures;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Level;
@@ -241,5 +242,64 @@ class LevelEditsTest {
                         .orElseThrow()
                         .net())
                 .isCloseTo(200, within(1e-6));
+    }
+
+    /** Trousers whose inseam lies lower on the front than on the back, its side not. */
+    private static Pattern legs(double front, double back) throws Exception {
+        Bare bare =
+                Bare.of("<svg xmlns='http://www.w3.org/2000/svg' width='800mm' height='600mm' viewBox='0 0 800 600'>"
+                        + "<path id='back' d='M600,100 L605,300 L600,500 L420,492 L400,192 Z'/>"
+                        + "<path id='front' d='M100,100 L95,300 L100,500 L280,500 L300,200 Z'/></svg>");
+        for (String piece : List.of("back", "front")) {
+            for (Segment line : bare.piece(piece).outline().segments()) {
+                if (line.start().y() != 300) {
+                    bare.session.edit(EdgeEdits.split(bare.session.desk().pattern(), piece, line.start()));
+                }
+            }
+        }
+        Pattern sewn = bare.session.desk().pattern();
+        for (double[] at : new double[][] {{97, 602}, {290, 410}}) {
+            sewn = MateEdits.sew(
+                    sewn,
+                    EdgeRef.of("front", edge(sewn, "front", at[0])),
+                    EdgeRef.of("back", edge(sewn, "back", at[1])));
+        }
+        Pattern added = LevelEdits.add(sewn, "thigh", LevelKind.THIGH);
+        Pattern placed = LevelEdits.place(added, "front", "thigh", new Point(200, front));
+        return LevelEdits.place(placed, "back", "thigh", new Point(500, back));
+    }
+
+    private static String edge(Pattern pattern, String piece, double x) {
+        return EdgeEdits.at(pattern.piece(piece).orElseThrow(), new Point(x, 400))
+                .orElseThrow()
+                .name();
+    }
+
+    @Test
+    void whatStraightLinesCannotMeetIsNotOfferedToMeet() throws Exception {
+        Pattern apart = legs(300, 330);
+        Pattern met = LevelEdits.better(apart, "thigh", Set.of()).orElseThrow();
+        assertThat(LevelEdits.meetings(met, Measures.of(met), "thigh"))
+                .extracting(LevelSeams.Meeting::meets)
+                .containsExactlyInAnyOrder(true, false);
+        for (Set<String> kept : List.of(Set.<String>of(), Set.of("front"), Set.of("back"))) {
+            assertThat(LevelEdits.better(met, "thigh", kept)).isEmpty();
+        }
+        assertThat(LevelEdits.better(apart, "thigh", Set.of("front", "back")))
+                .as("nothing would move if both were kept")
+                .isPresent();
+        assertThat(row(apart).meetable()).isTrue();
+        assertThat(row(met).meetable()).isFalse();
+        assertThat(row(met).misses()).startsWith("The lines meet at ").endsWith("straight lines cannot meet at both.");
+        assertThat(Checks.of(met, Measures.of(met), EaseTables.standard()))
+                .filteredOn(f -> f.code().startsWith("levels-apart"))
+                .singleElement()
+                .satisfies(f -> assertThat(f.code()).isEqualTo("levels-apart-straight"));
+    }
+
+    private static LevelsView.Row row(Pattern pattern) throws Exception {
+        Bare bare = Bare.twoPieces();
+        bare.session.edit(pattern);
+        return LevelsView.of(bare.session.desk()).levels().get(0);
     }
 }
