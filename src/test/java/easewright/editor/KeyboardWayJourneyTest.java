@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import easewright.editor.model.Desk;
 import easewright.editor.model.Sample;
 import easewright.editor.panel.SheetPanel;
+import java.util.ArrayList;
+import java.util.List;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -17,6 +19,9 @@ import org.testfx.util.WaitForAsyncUtils;
 
 /** The way from one thing to the next by keys is short, and what is typed comes where the keys were sent. */
 class KeyboardWayJourneyTest extends Journey {
+    /** More than lie between the amount and what is done with it. */
+    private static final int MOST_STOPS = 12;
+
     private Keys keys;
 
     @Start
@@ -105,6 +110,39 @@ class KeyboardWayJourneyTest extends Journey {
         assertThat(keys.focused()).isEqualTo("body-hip");
         keys.tabTo("wish-hip").press(KeyCode.UP);
         assertThat(keys.focused()).isEqualTo("wish-waist");
+    }
+
+    @Test
+    void whoAsksWhereComesThereByTab(FxRobot robot) throws Exception {
+        assertThat(onTheWay("ask-where", 2)).containsExactly("ask-where", "here-less");
+        tryAnAmount();
+        assertThat(onTheWay("ask-where", 2)).containsExactly("ask-where", "here-less");
+        // Also where the arrow had the keys last.
+        focus(robot, "#here-less");
+        assertThat(onTheWay("ask-where", 2)).containsExactly("ask-where", "here-less");
+    }
+
+    @Test
+    void inATrialTabGoesAsItIsSeen(FxRobot robot) throws Exception {
+        tryAnAmount();
+        assertThat(onTheWay("amount", MOST_STOPS)).containsSubsequence("amount", "less", "more", "here-how", "leave", "keep");
+    }
+
+    private void tryAnAmount() throws Exception {
+        keys.press(KeyCode.ALT, KeyCode.DIGIT0).fill("2 cm");
+        until(d -> d.shownTrial().isPresent());
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    /** The stops of the Tab key from one of them on. */
+    private List<String> onTheWay(String from, int stops) {
+        keys.tabTo(from);
+        List<String> way = new ArrayList<>(List.of(from));
+        while (way.size() < stops && !way.contains("keep")) {
+            keys.press(KeyCode.TAB);
+            way.add(String.valueOf(keys.focused()));
+        }
+        return way;
     }
 
     @Test

@@ -47,7 +47,6 @@ final class HereHead extends HBox {
         });
         setAlignment(Pos.CENTER_LEFT);
         getChildren().setAll(title, ask, Parts.gap(), less);
-        OneStop.in(this);
     }
 
     void words(Words now) {

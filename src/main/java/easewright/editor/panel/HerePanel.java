@@ -113,10 +113,10 @@ public final class HerePanel extends BorderPane {
         BorderPane.setMargin(room, new Insets(GAP + 2, -FittedScroll.GUTTER, 0, 0));
         foot.setAlignment(Pos.CENTER_RIGHT);
         HBox.setHgrow(amount, Priority.ALWAYS);
-        // The Tab key goes from the amount to what is done with it, and then to how it is made.
+        // The Tab key goes through it as it is seen, and comes last to what is done with it.
         setTop(above);
-        setBottom(foot);
         setCenter(room);
+        setBottom(foot);
         for (Region always : List.of(above, head, alsoIn, amount, foot, done)) {
             always.setMinHeight(USE_PREF_SIZE);
         }
