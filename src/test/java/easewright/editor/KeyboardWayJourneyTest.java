@@ -125,7 +125,8 @@ class KeyboardWayJourneyTest extends Journey {
     @Test
     void inATrialTabGoesAsItIsSeen(FxRobot robot) throws Exception {
         tryAnAmount();
-        assertThat(onTheWay("amount", MOST_STOPS)).containsSubsequence("amount", "less", "more", "here-how", "leave", "keep");
+        assertThat(onTheWay("amount", MOST_STOPS))
+                .containsSubsequence("amount", "less", "more", "here-how", "leave", "keep");
     }
 
     private void tryAnAmount() throws Exception {
@@ -143,6 +144,18 @@ class KeyboardWayJourneyTest extends Journey {
             way.add(String.valueOf(keys.focused()));
         }
         return way;
+    }
+
+    @Test
+    void whatIsTypedAfterEnterTakesThePlaceOfWhatWasTaken(FxRobot robot) throws Exception {
+        keys.press(KeyCode.ALT, KeyCode.DIGIT2).tabTo("body-hip").fill("106");
+        TextField hip = robot.lookup("#body-hip").queryAs(TextField.class);
+        assertThat(hip.getSelectedText()).isEqualTo("106\u00a0cm");
+        keys.write("62");
+        assertThat(hip.getText()).isEqualTo("62");
+        // What is not understood is put right where it is wrong.
+        keys.fill("6x");
+        assertThat(hip.getSelectedText()).isEmpty();
     }
 
     @Test

@@ -91,6 +91,10 @@ final class LengthField extends CheckedField {
             if (again) {
                 enteredAgain.run();
             }
+            // What is typed next takes the place of what was taken, and does not come in front of it.
+            if (isFocused() && !isWrong()) {
+                selectAll();
+            }
         });
     }
 
