@@ -7,6 +7,7 @@ import easewright.pattern.Cloth;
 import easewright.pattern.Finding;
 import easewright.pattern.Level;
 import easewright.pattern.LevelKind;
+import easewright.pattern.LevelWords;
 import easewright.pattern.Pattern;
 import easewright.pattern.Severity;
 import easewright.pattern.Wish;
@@ -66,7 +67,9 @@ public final class EaseSheet {
             lines.add(line);
             if (line.ease().isPresent()) {
                 judge(line, garment, pattern.cloth(), tables, findings);
-            } else if (bodyKnown && line.body().isEmpty()) {
+            } else if (bodyKnown
+                    && line.body().isEmpty()
+                    && !LevelWords.isHem(girth.level().name())) {
                 findings.add(about("body-level-missing", Severity.NOTE, line));
             }
         }

@@ -23,6 +23,11 @@ public final class LevelWords {
         return new Level(name, kind, kind.limb() || LIMB.matcher(plain).find());
     }
 
+    /** Whether a name is that of the hem, which lies where the garment ends and at no place of the body. */
+    public static boolean isHem(String name) {
+        return "hem".equalsIgnoreCase(name.strip());
+    }
+
     /** The level that the words name, if they are nothing else. */
     public static Optional<Level> of(String words) {
         String plain = words.toLowerCase(Locale.ROOT)

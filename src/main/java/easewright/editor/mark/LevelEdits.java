@@ -6,6 +6,7 @@ import easewright.measure.Cutting;
 import easewright.measure.GarmentMeasures;
 import easewright.measure.LevelSeams;
 import easewright.measure.Measures;
+import easewright.pattern.EdgeRole;
 import easewright.pattern.Level;
 import easewright.pattern.LevelKind;
 import easewright.pattern.LevelMark;
@@ -49,12 +50,20 @@ public final class LevelEdits {
         List<Level> levels = new ArrayList<>(pattern.levels());
         Level called = LevelWords.called(wanted);
         Level level = kind == LevelKind.OTHER ? called : Level.of(wanted, kind);
+        if (LevelWords.isHem(wanted)) {
+            level = new Level(wanted, kind, isOfLegs(pattern));
+        }
         int lower = 0;
         while (lower < levels.size() && !LevelOrder.isAbove(level, levels.get(lower))) {
             lower++;
         }
         levels.add(lower, level);
         return pattern.withLevels(levels);
+    }
+
+    /** A hem of trousers or shorts goes round one leg. */
+    private static boolean isOfLegs(Pattern pattern) {
+        return pattern.pieces().stream().flatMap(p -> p.edges().stream()).anyMatch(e -> e.role() == EdgeRole.CROTCH);
     }
 
     /**

@@ -11,6 +11,7 @@ import easewright.pattern.EdgeRole;
 import easewright.pattern.Level;
 import easewright.pattern.LevelKind;
 import easewright.pattern.LevelMark;
+import easewright.pattern.LevelWords;
 import easewright.pattern.Piece;
 import easewright.suggest.Reference;
 import easewright.text.Words;
@@ -193,6 +194,9 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
             if (kind != LevelKind.OTHER && !there) {
                 kinds.add(new Kind(kind, words.name("level", kind)));
             }
+        }
+        if (levels.stream().noneMatch(l -> LevelWords.isHem(l.name()))) {
+            kinds.add(new Kind(LevelKind.OTHER, words.of("level.hem")));
         }
         return kinds;
     }

@@ -3,9 +3,18 @@ package easewright.editor.mark;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import easewright.ease.EaseSheet;
+import easewright.ease.EaseTables;
+import easewright.editor.model.OpenedSample;
+import easewright.editor.model.Session;
 import easewright.geom.Point;
+import easewright.measure.Measures;
 import easewright.pattern.LevelKind;
 import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
+import easewright.text.LengthUnit;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -68,5 +77,41 @@ class LimbLevelTest {
         assertThat(LevelsView.of(Bare.twoPieces().session.desk()).kinds())
                 .extracting(LevelsView.Kind::kind)
                 .contains(LevelKind.ANKLE, LevelKind.CALF);
+    }
+
+    /** A hem lies where the garment ends: round one leg of trousers, else round the body, which has no girth there. */
+    @Test
+    void aHemIsOfferedAndNoBodyIsAskedForIt() throws Exception {
+        assertThat(hems(Bare.twoPieces().session)).containsExactly(LevelKind.OTHER);
+        for (String sample : List.of("trousers", "skirt")) {
+            Session session = new Session(LengthUnit.CM, false);
+            session.open(
+                    OpenedSample.drawn(Files.readString(Path.of("sample-pieces/" + sample + ".svg")), "drawn.svg"));
+            Pattern pattern = session.desk().pattern();
+            if (pattern.level("hem").isPresent()) {
+                pattern = LevelEdits.remove(pattern, "hem");
+            }
+            pattern = LevelEdits.add(pattern, "hem", LevelKind.OTHER);
+            assertThat(pattern.level("hem").orElseThrow().limb()).isEqualTo(sample.equals("trousers"));
+            session.edit(pattern);
+            assertThat(hems(session)).isEmpty();
+            Piece piece = pattern.pieces().get(0);
+            Point at = piece.levels().stream()
+                    .flatMap(m -> m.through().stream())
+                    .findFirst()
+                    .orElseThrow();
+            pattern = LevelEdits.place(
+                    pattern, piece.id(), "hem", at.plus(piece.downGrain().times(20)));
+            assertThat(EaseSheet.of(pattern, Measures.of(pattern), EaseTables.standard())
+                            .findings())
+                    .noneMatch(f -> f.code().equals("body-level-missing"));
+        }
+    }
+
+    private static List<LevelKind> hems(Session session) {
+        return LevelsView.of(session.desk()).kinds().stream()
+                .filter(k -> k.name().equals("hem"))
+                .map(LevelsView.Kind::kind)
+                .toList();
     }
 }
