@@ -29,13 +29,14 @@ final class Practice {
     /**
      * @param amount by how much the edge moved at most, mm
      * @param taper  length square to the level over which that dies away, mm; infinite where it does not
+     * @param carried whether it is carried to the hem already, so that this is no advice
      */
-    static List<Finding> edge(Piece piece, Edge edge, double amount, double taper) {
+    static List<Finding> edge(Piece piece, Edge edge, double amount, double taper, boolean carried) {
         List<Finding> findings = new ArrayList<>();
         double much = Math.abs(amount);
         if (taper < LEAST_RATIO * much - ROUNDING) {
             boolean steep = taper < STEEP_RATIO * much - ROUNDING;
-            findings.add(of(steep ? steep(piece) : "taper-short", steep ? Severity.CAUTION : Severity.NOTE, piece, edge)
+            findings.add(of(steep ? steep(piece, carried) : "taper-short", steep ? Severity.CAUTION : Severity.NOTE, piece, edge)
                     .with("slope.degrees", Math.toDegrees(Math.atan(much / taper)))
                     .with("taper", taper)
                     .with("needed", LEAST_RATIO * much));
@@ -53,9 +54,12 @@ final class Practice {
     }
 
     /** What is better than a steep taper depends on the piece: a sleeve has a way of its own. */
-    private static String steep(Piece piece) {
+    private static String steep(Piece piece, boolean carried) {
         boolean sleeve = piece.edges().stream().anyMatch(e -> e.role() == EdgeRole.CAP);
-        return sleeve ? "taper-steep-sleeve" : "taper-steep";
+        if (sleeve) {
+            return "taper-steep-sleeve";
+        }
+        return carried ? "taper-steep-carried" : "taper-steep";
     }
 
     /** A level that a change runs past, since dying away before it would be steeper than is practice. */

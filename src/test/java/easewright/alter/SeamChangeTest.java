@@ -21,6 +21,7 @@ import easewright.geom.Segment;
 import easewright.measure.Measures;
 import easewright.pattern.Edge;
 import easewright.pattern.EdgeRole;
+import easewright.pattern.Finding;
 import easewright.pattern.Level;
 import easewright.pattern.LevelKind;
 import easewright.pattern.LevelMark;
@@ -58,6 +59,17 @@ class SeamChangeTest {
             assertThat(f.code()).isEqualTo("taper-short");
             assertThat((Double) f.values().get("slope.degrees")).isCloseTo(7.13, within(5e-3));
         });
+    }
+
+    /** Above the level it swings as much when all below is carried to the hem; that is no advice then. */
+    @Test
+    void carriedToTheHemIsNotAdvisedAgain() throws Refusal {
+        Pattern before = pattern(
+                List.of(Level.of("bust", LevelKind.BUST)), Cloths.lowBust("front", 1), Cloths.lowBust("back", 1));
+        assertThat(SeamChange.at("bust", 1.5 * INCH).carriedToHem().apply(before).findings())
+                .extracting(Finding::code)
+                .contains("taper-steep-carried")
+                .doesNotContain("taper-steep");
     }
 
     private static Altered bodice(double below) throws Refusal {
