@@ -36,7 +36,11 @@ final class Practice {
         double much = Math.abs(amount);
         if (taper < LEAST_RATIO * much - ROUNDING) {
             boolean steep = taper < STEEP_RATIO * much - ROUNDING;
-            findings.add(of(steep ? steep(piece, carried) : "taper-short", steep ? Severity.CAUTION : Severity.NOTE, piece, edge)
+            findings.add(of(
+                            steep ? steep(piece, carried) : "taper-short",
+                            steep ? Severity.CAUTION : Severity.NOTE,
+                            piece,
+                            edge)
                     .with("slope.degrees", Math.toDegrees(Math.atan(much / taper)))
                     .with("taper", taper)
                     .with("needed", LEAST_RATIO * much));

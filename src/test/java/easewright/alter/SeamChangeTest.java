@@ -66,7 +66,10 @@ class SeamChangeTest {
     void carriedToTheHemIsNotAdvisedAgain() throws Refusal {
         Pattern before = pattern(
                 List.of(Level.of("bust", LevelKind.BUST)), Cloths.lowBust("front", 1), Cloths.lowBust("back", 1));
-        assertThat(SeamChange.at("bust", 1.5 * INCH).carriedToHem().apply(before).findings())
+        assertThat(SeamChange.at("bust", 1.5 * INCH)
+                        .carriedToHem()
+                        .apply(before)
+                        .findings())
                 .extracting(Finding::code)
                 .contains("taper-steep-carried")
                 .doesNotContain("taper-steep");

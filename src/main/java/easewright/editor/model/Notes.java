@@ -21,6 +21,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -33,6 +34,9 @@ import java.util.stream.Stream;
 public final class Notes {
     /** What tells by how much a seam does not fit. */
     private static final Set<String> MISFITS = Set.of("mate-mismatch", "mate-drift");
+
+    /** What tells the same of a seam whose fit is another by what is tried. */
+    private static final Set<String> TRIED = Set.of("mate-drifted", "mate-nearer");
 
     /** What tells of a piece that lies over others of the same girth. */
     private static final Set<String> LAYERS = Set.of("layer-counted", "layer-above-counted");
@@ -218,12 +222,15 @@ public final class Notes {
                 .toList();
     }
 
-    /** Whether it tells of an ease or a seam as it was, while another is tried: what that is now, the trial tells. */
+    /** Whether it tells of an ease, a seam or levels as they were, while another is tried: what they are now, the trial tells. */
     private static boolean isOvertaken(Finding finding, Desk desk) {
         Optional<Trial.Shown> trial = desk.shownTrial();
         Object size = finding.values().get("size");
         if (trial.isEmpty() || size != null && !desk.size().map(size::equals).orElse(false)) {
             return false;
+        }
+        if (finding.code().startsWith("levels-apart")) {
+            return trial.get().findings().stream().anyMatch(now -> isOfSameLevels(now, finding));
         }
         Reading was = desk.reading();
         Reading is = trial.get().reading();
@@ -241,6 +248,14 @@ public final class Notes {
                         .findFirst()
                         .map(line -> isOther(line, is))
                         .orElse(false);
+    }
+
+    /** Whether both tell of one level that does not meet at one seam, by whatever it is off. */
+    private static boolean isOfSameLevels(Finding one, Finding other) {
+        return one.code().startsWith("levels-apart")
+                && Stream.of("level", "seam", "size")
+                        .allMatch(what -> Objects.equals(
+                                one.values().get(what), other.values().get(what)));
     }
 
     /** Whether the ease is another there, on either side where left and right have each their own by now. */
@@ -278,18 +293,18 @@ public final class Notes {
     }
 
     /**
-     * How much there is to be done on the page True: seams that do not fit, and places that are not true.
+     * How much there is to be done on the page True: seams that do not fit, and places that are not true. As many as it
+     * lists, and that is what was before anything is tried.
      *
      * @param work what is put right there; empty while that is looked for
      */
     public static long open(Desk desk, Optional<TrueWork> work) {
-        long seams = work.map(w -> w.offers().stream()
-                        .filter(o -> !isOvertaken(o.seam(), o.size(), desk))
-                        .count())
-                .orElseGet(() ->
-                        troubles(desk).filter(f -> isPutRight(f, desk, work)).count());
-        long places = work.map(w -> (long) w.places().size()).orElseGet(() -> untrue(desk));
-        return seams + places;
+        if (work.isPresent()) {
+            return work.get().offers().size() + work.get().places().size();
+        }
+        Desk still = desk.untried();
+        return untrue(still)
+                + troubles(still).filter(f -> isPutRight(f, still, work)).count();
     }
 
     private static Stream<Finding> troubles(Desk desk) {
@@ -299,24 +314,11 @@ public final class Notes {
     /** Whether it tells of a seam that is offered to be put right. What is tried comes with no offers yet. */
     private static boolean isPutRight(Finding finding, Desk desk, Optional<TrueWork> work) {
         return seam(finding)
-                .filter(seam -> MISFITS.contains(finding.code()))
+                .filter(seam -> MISFITS.contains(finding.code()) || TRIED.contains(finding.code()))
                 .filter(seam -> work.isEmpty()
                         ? desk.trial().isEmpty()
-                        : work.get().offers().stream()
-                                .anyMatch(o -> o.seam().equals(seam) && !isOvertaken(seam, o.size(), desk)))
+                        : work.get().offers().stream().anyMatch(o -> o.seam().equals(seam)))
                 .isPresent();
-    }
-
-    /** Whether a seam is another by what is tried. */
-    private static boolean isOvertaken(String seam, Optional<String> size, Desk desk) {
-        return desk.shownTrial()
-                .filter(t -> size.isEmpty() || size.equals(desk.size()))
-                .map(t -> !desk.reading()
-                        .measures()
-                        .mate(seam)
-                        .map(MateWalk::drift)
-                        .equals(t.reading().measures().mate(seam).map(MateWalk::drift)))
-                .orElse(false);
     }
 
     /** How many places of the pattern are not true, in the sizes in which something is done. */

@@ -74,16 +74,8 @@ public final class TruePanel extends SheetPage {
     void show(Desk desk) {
         Words words = desk.words();
         Optional<TrueWork> now = bench.work();
-        if (now.isEmpty()) {
-            intro.setText(words.of("editor.true.looking"));
-        } else {
-            boolean nothing = now.get().offers().isEmpty() && now.get().places().isEmpty();
-            String none = now.get().others().isEmpty() ? "none" : "none-here";
-            intro.setText(
-                    nothing
-                            ? words.of("editor.true." + none)
-                            : desk.trial().isPresent() ? words.of("editor.true.trying") : intro(now.get(), words));
-        }
+        intro.setText(now.map(work -> TrueIntro.of(work, desk.trial().isPresent(), words))
+                .orElseGet(() -> words.of("editor.true.looking")));
         if (!now.equals(shown)) {
             shown = now;
             letGo();
@@ -92,27 +84,6 @@ public final class TruePanel extends SheetPage {
         // While a change is being tried, the list is about what was before it.
         list.setDisable(now.isEmpty() || desk.trial().isPresent());
         keysBack();
-    }
-
-    /** What stands in the list, and how it is done. */
-    private static String intro(TrueWork work, Words words) {
-        if (work.offers().isEmpty()) {
-            return words.of("editor.true.intro");
-        }
-        if (!work.places().isEmpty()) {
-            return words.of("editor.true.intro-both");
-        }
-        List<String> presses = work.offers().stream()
-                .flatMap(o -> o.presses().stream())
-                .map(p -> p.label().in(words))
-                .distinct()
-                .toList();
-        if (presses.isEmpty()) {
-            return words.of("editor.true.intro-none");
-        }
-        return presses.size() == 1
-                ? words.of("editor.true.intro-press", Map.of("press", presses.get(0)))
-                : words.of("editor.true.intro-fit");
     }
 
     /** To the first of what is offered for the pieces sewn to the changed ones, wherever the page was scrolled to. */

@@ -2,6 +2,8 @@ package easewright.editor.model;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import easewright.editor.mark.LevelEdits;
+import easewright.geom.Point;
 import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
 import easewright.pattern.Severity;
@@ -118,6 +120,30 @@ class NotesTest {
         assertThat(seams(session)).contains("side seam").doesNotContain("side seam left");
     }
 
+    /** Levels that do not meet at a seam are told of once: by how much they are off now, as long as a change is tried. */
+    @Test
+    void levelsThatStayApartAreToldAsTheyAreTried() throws Exception {
+        Session session = new Session(LengthUnit.CM, false);
+        session.open(OpenedSample.of("trousers"));
+        Pattern drawn = session.desk().pattern();
+        session.edit(LevelEdits.place(drawn, "trousers-back", "thigh", new Point(253, 495)));
+        session.chooseLevel("thigh");
+        List<String> before = apart(session);
+        assertThat(before).isNotEmpty();
+        session.want(session.desk().wanted().orElseThrow().withAmount(40));
+        List<String> tried = apart(session);
+        assertThat(tried).hasSameSizeAs(before).isNotEqualTo(before);
+        session.leave();
+        assertThat(apart(session)).isEqualTo(before);
+    }
+
+    private static List<String> apart(Session session) {
+        return Notes.of(session.desk()).stream()
+                .map(Notes.Note::words)
+                .filter(w -> w.startsWith("At seam") && w.contains("level \u201cthigh\u201d"))
+                .toList();
+    }
+
     private static List<String> seams(Session session) {
         return Notes.of(session.desk()).stream().flatMap(n -> n.seam().stream()).toList();
     }
@@ -155,13 +181,25 @@ class NotesTest {
         assertThat(Notes.open(desk, Optional.empty()))
                 .as("no other number while it is looked for")
                 .isEqualTo(Notes.open(desk, Optional.of(work)));
-        // A way out is tried: there is less to be done as long as it stands.
+        // A way out is tried: the page goes on listing what was before, and its number counts that.
         session.tryOut(work.offers().stream()
                 .filter(o -> o.seam().equals("waistband"))
                 .findFirst()
                 .orElseThrow()
                 .presses()
                 .get(0));
-        assertThat(Notes.open(session.desk(), Optional.of(work))).isLessThan(Notes.open(desk, Optional.of(work)));
+        assertThat(session.desk().trial()).isPresent();
+        assertThat(Notes.open(session.desk(), Optional.of(work)))
+                .isEqualTo(work.offers().size() + work.places().size());
+        assertThat(Notes.open(session.desk(), Optional.empty()))
+                .as("no other number while it is looked for")
+                .isEqualTo(Notes.open(session.desk(), Optional.of(work)));
+        // The seam made worse is the same one seam.
+        session.leave();
+        session.want(session.desk().wanted().orElseThrow().withAmount(10));
+        assertThat(Notes.open(session.desk(), Optional.of(work)))
+                .isEqualTo(work.offers().size() + work.places().size());
+        assertThat(Notes.of(session.desk())).extracting(Notes.Note::seam).contains(Optional.of("waistband"));
+        assertThat(Notes.count(session.desk(), Optional.of(work))).isEqualTo(Notes.count(session.desk()) - 1);
     }
 }
