@@ -21,6 +21,8 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
+import javafx.scene.layout.Region;
+import javafx.scene.paint.Color;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
@@ -79,6 +81,18 @@ class KeyboardReachJourneyTest extends Journey {
                     .hasSizeLessThan(MOST_STOPS)
                     .contains(robot.lookup("#table").query());
         }
+    }
+
+    /** A line of words that is pressed has no ground of its own, and a ring all the same while it has the keys. */
+    @Test
+    void aLineThatUnfoldsIsSeenToHaveTheKeys(FxRobot robot) throws Exception {
+        openTheSkirt();
+        keys.press(KeyCode.ALT, KeyCode.DIGIT1).tabTo("step-scale").tabTo("scale-otherwise");
+        WaitForAsyncUtils.waitForFxEvents();
+        Region line = robot.lookup("#scale-otherwise").query();
+        assertThat(line.getBorder().getStrokes())
+                .anySatisfy(stroke ->
+                        assertThat(((Color) stroke.getTopStroke()).getOpacity()).isEqualTo(1));
     }
 
     /** Within the view of everything that scrolls around it. */
