@@ -1,6 +1,7 @@
 package easewright.editor;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import easewright.editor.model.Desk;
 import easewright.editor.model.Sample;
@@ -97,6 +98,14 @@ class TableJourneyTest extends Journey {
                     .isEqualTo(word.localToScene(word.getLayoutBounds()).getWidth());
             assertThat(right(line)).as(page).isEqualTo(right(word));
         }
+        Desk skirt = desk();
+        robot.interact(() -> app.files().open(Path.of("src/test/resources/command/untrue-bodice.svg")));
+        until(d -> d.isOtherWork(skirt));
+        robot.clickOn("#page-true");
+        WaitForAsyncUtils.waitForFxEvents();
+        Node counted = robot.lookup("#page-true .sheet-tab-word").query();
+        Node line = robot.lookup("#page-true .sheet-tab-line").query();
+        assertThat(right(line)).as("with its number").isCloseTo(right(counted), within(0.5));
     }
 
     /** The table has the keys then, which is seen with the first of them. */

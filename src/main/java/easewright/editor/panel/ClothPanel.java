@@ -27,8 +27,8 @@ import javafx.scene.layout.VBox;
  * height of the window; what is tested, and what is chosen and added by hand, is folded away behind a button each.
  */
 final class ClothPanel extends MeasuredBox {
-    /** As high as the cloth on a line and the garment below, so that nothing below moves when one is found out; pixels. */
-    private static final double WITH_CLOTH = 51;
+    /** As high as the cloth and the garment on a line each, so that nothing below moves when one is found out; pixels. */
+    private static final double TWO_LINES = 36;
 
     private final Session session;
     private final JudgedAs judged;
@@ -39,7 +39,7 @@ final class ClothPanel extends MeasuredBox {
     private final ToggleButton garment = new ToggleButton();
     private final Label now = new Label();
     private final Label garmentNow = new Label();
-    private final VBox told = new VBox(6);
+    private final HBox told = new HBox(6);
     private final Label untested = new Label();
     private final VBox stretch;
     private final VBox tests = new VBox(8);
@@ -91,7 +91,6 @@ final class ClothPanel extends MeasuredBox {
             line.setMinHeight(USE_PREF_SIZE);
             line.setMaxWidth(Double.MAX_VALUE);
         }
-        HBox.setHgrow(garmentNow, Priority.ALWAYS);
         untested.setId("cloth-untested");
         untested.getStyleClass().add("quiet");
         said.getStyleClass().add("quiet");
@@ -99,11 +98,12 @@ final class ClothPanel extends MeasuredBox {
         said.setId("cloth-said");
         HBox kind = new HBox(6, title, woven, knit, untested, Parts.gap(), test);
         kind.setAlignment(Pos.CENTER_LEFT);
-        HBox made = new HBox(6, garmentNow, garment);
-        made.setAlignment(Pos.CENTER_LEFT);
-        told.getChildren().setAll(now, made);
+        VBox says = new VBox(3, now, garmentNow);
+        says.setAlignment(Pos.CENTER_LEFT);
+        HBox.setHgrow(says, Priority.ALWAYS);
+        told.getChildren().setAll(says, garment);
         told.setAlignment(Pos.CENTER_LEFT);
-        told.setMinHeight(WITH_CLOTH);
+        told.setMinHeight(TWO_LINES);
         for (VBox fold : List.of(tests, garments)) {
             fold.getStyleClass().add("cloth-fold");
             Parts.present(fold, false);
@@ -210,9 +210,12 @@ final class ClothPanel extends MeasuredBox {
             return;
         }
         shown = shows;
-        now.setText(known.known());
-        Parts.present(now, !known.known().isEmpty());
-        garmentNow.setText(known.judged());
+        // Who is testing the cloth has the rows in sight while a line comes to be above them.
+        HeldStill.during(test.isSelected() ? below : null, () -> {
+            now.setText(known.known());
+            Parts.present(now, !known.known().isEmpty());
+            garmentNow.setText(known.judged());
+        });
         // Beside the kind of cloth, where nothing is pushed down when it comes and goes with a measurement.
         untested.setText(known.untested());
         Hints.on(now, known.known());

@@ -1,6 +1,5 @@
 package easewright.editor.panel;
 
-import javafx.geometry.Pos;
 import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
@@ -9,8 +8,8 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /**
- * The tab of a page. The line below the chosen one is as wide as its word: what is kept free beside it for how much there is on
- * the page does not belong to it.
+ * The tab of a page. The line below the chosen one is as wide as its word, and its number where it has one: what is kept free for
+ * a number does not belong to it.
  */
 final class SheetTab extends ToggleButton {
     /** Room for a count, pixels. */
@@ -26,14 +25,21 @@ final class SheetTab extends ToggleButton {
         word.setMinWidth(USE_PREF_SIZE);
         Region line = new Region();
         line.getStyleClass().add("sheet-tab-line");
-        VBox named = new VBox(word, line);
-        named.getStyleClass().add("sheet-tab-word");
-        HBox all = new HBox(3, named);
-        all.setAlignment(Pos.TOP_CENTER);
+        HBox words = new HBox(3, word);
         if (counted) {
             count.setMinWidth(COUNT);
-            all.getChildren().add(count);
+            words.getChildren().add(count);
         }
+        VBox all = new VBox(words, line) {
+            @Override
+            protected void layoutChildren() {
+                super.layoutChildren();
+                Region under = count.getText().isEmpty() ? word : words;
+                line.resize(snapSizeX(under.prefWidth(-1)), line.getHeight());
+            }
+        };
+        all.setMaxWidth(USE_PREF_SIZE);
+        all.getStyleClass().add("sheet-tab-word");
         setGraphic(all);
         setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
     }

@@ -212,7 +212,7 @@ class EasePageTest {
     void belowOneTableIsNoShortfall() throws Exception {
         EaseRow waist = row(open("skirt"), "waist");
         assertThat(waist.verdict()).isEqualTo("\u2713 as wished");
-        assertThat(waist.brief()).matches("2\\.5\u00a0cm is less than the \u201cwearing ease\u201d of\u00a0\\[\\d+]");
+        assertThat(waist.brief()).matches("2\\.5\u00a0cm is below the \u201cwearing ease\u201d of\u00a0\\[\\d+]");
         assertThat(waist.scale().shortOf().orElseThrow()).isLessThan(25);
     }
 
