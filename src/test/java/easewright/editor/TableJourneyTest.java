@@ -138,6 +138,8 @@ class TableJourneyTest extends Journey {
                                 .toList())));
         robot.interact(() -> app.session().want(desk().wanted().orElseThrow().withAmount(20)));
         WaitForAsyncUtils.waitForFxEvents();
+        robot.clickOn("#here-how");
+        WaitForAsyncUtils.waitForFxEvents();
         double edge = right(robot.lookup("#here").query());
         Set<Node> chips = robot.lookup("#here .chip").queryAll();
         assertThat(chips).hasSizeGreaterThan(3).allMatch(chip -> !chip.isVisible() || right(chip) < edge);
