@@ -48,7 +48,7 @@ class VerdictAgreesTest {
                 double finished = finished(level);
                 session.setBody(level, OptionalDouble.of(finished - ease), level.name());
                 EaseRow row = row(level);
-                boolean classed = row.classes().stream().anyMatch(c -> !c.startsWith("less than"));
+                boolean classed = row.classes().stream().anyMatch(c -> !c.startsWith("below"));
                 assertThat(row.standing() == EaseRow.Standing.TIGHT)
                         .as("%s %s %s", level.name(), ease, row)
                         .isEqualTo(row.verdict().equals(ease < 0 ? smaller : less));
