@@ -63,6 +63,8 @@ class PullJourneyTest extends Journey {
     void aHandIsFollowedOncePerPictureAndToItsVeryEnd(FxRobot robot) throws Exception {
         openTheSkirt(robot);
         CuttingTable table = robot.lookup("#table").queryAs(CuttingTable.class);
+        // So near that a pixel of the hand is less than the half centimetre that a pull goes by.
+        robot.interact(() -> table.zoom(1.3));
         Point hold = table.holdsOnScreen().get(0);
         double expected = amountAt(hold, 30, table.view().scale());
         AtomicInteger changes = new AtomicInteger();
