@@ -62,7 +62,7 @@ public final class Background {
     /** Work that can be given up; whatever could be given up before is. */
     <T> void whileWaiting(String what, String file, Callable<T> job, Consumer<T> done, Consumer<Throwable> failed) {
         work.get().flatMap(Work::cancel).ifPresent(Runnable::run);
-        Task<T> task = task(job, done, failed);
+        Job<T> task = task(job, done, failed);
         start(task, new Work(what, file, Optional.of(() -> giveUp(task))));
     }
 
@@ -73,7 +73,7 @@ public final class Background {
      */
     public <T> void thinking(Callable<T> job, Consumer<T> done, Runnable stopped) {
         work.get().filter(w -> !w.what().equals(MAKING)).flatMap(Work::cancel).ifPresent(Runnable::run);
-        Task<T> task = task(job, done, problem -> {
+        Job<T> task = task(job, done, problem -> {
             throw new IllegalStateException(problem);
         });
         start(task, new Work("thinking", "", Optional.of(() -> {
@@ -89,7 +89,7 @@ public final class Background {
      * @return gives it up
      */
     public <T> Runnable making(Callable<T> job, Consumer<T> done, Runnable stopped) {
-        Task<T> task = task(job, made -> made(() -> done.accept(made)), problem -> {
+        Job<T> task = task(job, made -> made(() -> done.accept(made)), problem -> {
             made(stopped);
             throw new IllegalStateException(problem);
         });
@@ -126,9 +126,8 @@ public final class Background {
         start(task(job, done, failed), new Work(what, file, Optional.empty()));
     }
 
-    private void giveUp(Task<?> task) {
-        // What can stop early does; the rest runs to its end unheard.
-        task.cancel(true);
+    private void giveUp(Job<?> task) {
+        task.forget();
         work.set(Optional.empty());
     }
 
@@ -174,15 +173,37 @@ public final class Background {
         }
     }
 
-    private static <T> Task<T> task(Callable<T> job, Consumer<T> done, Consumer<Throwable> failed) {
-        Task<T> task = new Task<>() {
-            @Override
-            protected T call() throws Exception {
-                return job.call();
-            }
-        };
-        task.setOnSucceeded(e -> done.accept(task.getValue()));
-        task.setOnFailed(e -> failed.accept(task.getException()));
+    private static <T> Job<T> task(Callable<T> job, Consumer<T> done, Consumer<Throwable> failed) {
+        Job<T> task = new Job<>(job);
+        task.setOnSucceeded(e -> task.unlessForgotten(() -> done.accept(task.getValue())));
+        task.setOnFailed(e -> task.unlessForgotten(() -> failed.accept(task.getException())));
         return task;
+    }
+
+    /** What has ended in its worker can be cancelled no more, though the window has not heard of it yet. */
+    private static final class Job<T> extends Task<T> {
+        private final Callable<T> job;
+        private boolean forgotten;
+
+        Job(Callable<T> job) {
+            this.job = job;
+        }
+
+        @Override
+        protected T call() throws Exception {
+            return job.call();
+        }
+
+        void forget() {
+            forgotten = true;
+            // What can stop early does; the rest runs to its end unheard.
+            cancel(true);
+        }
+
+        void unlessForgotten(Runnable told) {
+            if (!forgotten) {
+                told.run();
+            }
+        }
     }
 }
