@@ -3,8 +3,12 @@ package easewright.editor;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import easewright.editor.model.Course;
+import easewright.editor.panel.CuttingTable;
+import easewright.geom.Box;
+import easewright.geom.Point;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.Node;
@@ -110,5 +114,35 @@ class SizesJourneyTest extends Journey {
         robot.interact(() -> robot.lookup("#where-take").queryButton().fire());
         until(d -> d.wanted().flatMap(w -> w.other()).isPresent());
         assertThat(desk().wanted().orElseThrow().alsoIn()).containsExactly("14");
+    }
+
+    /** Of a sheet of sizes little is seen: the size that is pressed fills the view, also when it is at work already. */
+    @Test
+    void aSizeThatIsPressedFillsTheView(FxRobot robot) throws Exception {
+        robot.interact(() -> app.files().open(Path.of("sample-pieces/skirt-sizes.svg")));
+        until(d -> d.size().isPresent());
+        CuttingTable table = robot.lookup("#table").queryAs(CuttingTable.class);
+        double all = table.view().scale();
+        for (String size : List.of("10", "14")) {
+            robot.clickOn(robot.lookup("#size-choice .chip")
+                    .match(chip -> ((Labeled) chip).getText().equals(size))
+                    .<Node>query());
+            WaitForAsyncUtils.waitForFxEvents();
+            assertThat(desk().size()).hasValue(size);
+            assertThat(table.view().scale()).isGreaterThan(1.5 * all);
+            assertThat(desk().pattern().pieces())
+                    .filteredOn(p -> p.size().equals(Optional.of(size)))
+                    .isNotEmpty()
+                    .allSatisfy(
+                            p -> assertThat(isInView(table, p.outline().box())).isTrue());
+        }
+        robot.interact(table::fit);
+        assertThat(table.view().scale()).isEqualTo(all);
+    }
+
+    private static boolean isInView(CuttingTable table, Box box) {
+        Point least = table.view().toScreen(new Point(box.minX(), box.minY()));
+        Point most = table.view().toScreen(new Point(box.maxX(), box.maxY()));
+        return least.x() > 0 && least.y() > 0 && most.x() < table.getWidth() && most.y() < table.getHeight();
     }
 }

@@ -185,6 +185,11 @@ public final class CuttingTable extends Region {
         gaze.move(dx, dy);
     }
 
+    /** Fills the view with what one size is cut from. */
+    void showSize(String size) {
+        gaze.showSize(size);
+    }
+
     /** Brings a piece into the middle of the view, at the present zoom. */
     public void show(String pieceId) {
         gaze.show(pieceId);

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.application.Platform;
 import javafx.geometry.Pos;
@@ -52,7 +53,8 @@ public final class EasePanel extends ScrollPane {
     /** Where it was last scrolled to without a hand, from its top, pixels. */
     private double led;
 
-    public EasePanel(Session session, FileWork files) {
+    /** @param looked shows the pieces of a size */
+    public EasePanel(Session session, FileWork files, Consumer<String> looked) {
         this.session = session;
         setId("ease-sheet");
         setFitToWidth(true);
@@ -63,7 +65,7 @@ public final class EasePanel extends ScrollPane {
         heads.getStyleClass().add("ease-heads");
         rows.getStyleClass().add("ease-rows");
         wearer = new WearerChoice(session);
-        sizes = new SizeChoice(session, wearer);
+        sizes = new SizeChoice(session, wearer, looked);
         cloth = new ClothPanel(session, new JudgedAs(session), new OwnTablesView(session, files), rows);
         VBox content = new MeasuredBox(sizes, cloth, heads, none, rows, told, sources);
         setContent(content);

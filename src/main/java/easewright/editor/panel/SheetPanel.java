@@ -56,7 +56,7 @@ public final class SheetPanel extends VBox {
             truing.toOffers();
         });
         StackPane below = new StackPane(here);
-        ease = new EasePanel(session, files);
+        ease = new EasePanel(session, files, table::showSize);
         HBox row = new HBox();
         heightProperty().addListener(o -> here.share(getHeight(), row.prefHeight(-1) + PageStack.LEAST));
         setId("sheet");

@@ -5,6 +5,7 @@ import easewright.editor.model.Session;
 import easewright.pattern.PatternPart;
 import easewright.text.Words;
 import java.util.List;
+import java.util.function.Consumer;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -17,12 +18,17 @@ import javafx.scene.layout.FlowPane;
 final class SizeChoice extends FlowPane {
     private final Session session;
     private final Node beside;
+    private final Consumer<String> looked;
     private final Label title = new Label();
     private List<String> sizes = List.of();
 
-    /** @param beside what else is said of the size, at the end of the line */
-    SizeChoice(Session session, Node beside) {
+    /**
+     * @param beside what else is said of the size, at the end of the line
+     * @param looked shows the pieces of a size
+     */
+    SizeChoice(Session session, Node beside, Consumer<String> looked) {
         super(4, 4);
+        this.looked = looked;
         this.beside = beside;
         FlowPane.setMargin(beside, new Insets(0, 0, 0, 12));
         this.session = session;
@@ -60,6 +66,7 @@ final class SizeChoice extends FlowPane {
             button.setOnAction(e -> {
                 button.setSelected(true);
                 session.chooseSize(size);
+                looked.accept(size);
             });
             getChildren().add(button);
         }

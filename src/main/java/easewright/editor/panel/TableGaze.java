@@ -121,6 +121,13 @@ final class TableGaze {
         seen.run();
     }
 
+    /** Its own pieces and those of every size: the other sizes lie round them and stay in reach. */
+    void showSize(String size) {
+        outlook.fitPart(
+                sight.boxes(p -> p.size().map(size::equals).orElse(true)).toList());
+        seen.run();
+    }
+
     void show(Pointed what) {
         what.around().ifPresentOrElse(outlook::fill, () -> show(what.piece()));
         seen.run();

@@ -53,6 +53,12 @@ final class TableOutlook {
         showingAll = true;
     }
 
+    /** Shows a part of what there is as all of it would be shown. */
+    void fitPart(List<Box> parts) {
+        fit(parts);
+        showingAll = false;
+    }
+
     private void fit(List<Box> parts, double foot) {
         Optional<Box> all = parts.stream().reduce(Box::union);
         if (all.isPresent() && width > 2 * MARGIN && height > MARGIN + foot) {

@@ -6,8 +6,10 @@ import easewright.editor.model.TableScenes;
 import easewright.editor.paint.TableScene;
 import easewright.geom.Box;
 import easewright.geom.Segment;
+import easewright.pattern.Piece;
 import easewright.pattern.Rider;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -57,7 +59,13 @@ final class TableSight {
 
     /** The boxes round the pieces and the cutting lines drawn around them, mm. */
     Stream<Box> boxes() {
+        return boxes(p -> true);
+    }
+
+    /** The same of some pieces. */
+    Stream<Box> boxes(Predicate<Piece> wanted) {
         return scene.pieces().stream()
+                .filter(p -> wanted.test(p.piece()))
                 .flatMap(p -> Stream.concat(
                         Stream.of(p.piece().outline().box()),
                         p.riders().stream()
