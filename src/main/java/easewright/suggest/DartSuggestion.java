@@ -3,6 +3,7 @@ package easewright.suggest;
 import easewright.geom.Line;
 import easewright.geom.Point;
 import easewright.geom.Segment;
+import easewright.measure.Cutting;
 import easewright.pattern.Dart;
 import easewright.pattern.Edge;
 import easewright.pattern.Piece;
@@ -42,9 +43,17 @@ public record DartSuggestion(String piece, Dart dart, Reason reason) implements 
             int number = used.merge(wanted, 1, Integer::sum);
             String name = same > 1 ? wanted + " " + number : wanted;
             Dart named = new Dart(name, dart.mouth1(), dart.mouth2(), dart.point(), dart.otherPoint(), dart.edge());
-            String code = dart.otherPoint().isPresent() ? "dart-diamond" : "dart-legs";
-            found.add(new DartSuggestion(piece.id(), named, new Reason(code, Map.of("intake", named.intake()), 0.85)));
+            found.add(new DartSuggestion(piece.id(), named, reason(named)));
         }
+    }
+
+    private static Reason reason(Dart dart) {
+        double first = dart.mouth1().distance(dart.point());
+        double second = dart.mouth2().distance(dart.point());
+        double apart = Math.abs(first - second);
+        String code =
+                dart.otherPoint().isPresent() ? "dart-diamond" : Cutting.same(apart) ? "dart-legs" : "dart-legs-apart";
+        return new Reason(code, Map.of("first", first, "second", second, "apart", apart), 0.85);
     }
 
     /** The edge on which the middle of the mouth lies. */

@@ -1,6 +1,7 @@
 package easewright.suggest;
 
 import easewright.geom.Segment;
+import easewright.measure.Cutting;
 import easewright.measure.GarmentMeasures;
 import easewright.measure.Measures;
 import easewright.pattern.Edge;
@@ -19,9 +20,6 @@ import java.util.Set;
 final class UnsewnEdges {
     /** Sides nearer than this measure the same on any tape, mm: half of what is shown. */
     private static final double ALIKE = 0.05;
-
-    /** A difference smaller than this is no ease but drawing, mm. */
-    private static final double DRAWING = 2.5;
 
     /** Parts of a millimetre to which a length to ease in is kept. */
     private static final double EXACT = 1e4;
@@ -87,7 +85,7 @@ final class UnsewnEdges {
      * to be made equal is a question. Nothing is taken for ease.
      */
     void sewAlike(String name, SeamSide one, SeamSide two, double sure) {
-        if (one.apart(two) <= DRAWING) {
+        if (Cutting.works(one.apart(two))) {
             sew(name, one, two, sure);
             return;
         }
@@ -100,7 +98,7 @@ final class UnsewnEdges {
     }
 
     private static boolean isSwapped(SeamSide one, SeamSide two) {
-        return two.onBack() && !one.onBack() && one.apart(two) > DRAWING;
+        return two.onBack() && !one.onBack() && !Cutting.works(one.apart(two));
     }
 
     /** Sews an edge to a piece that is drawn from it: what both differ by is drawing. */
@@ -160,8 +158,10 @@ final class UnsewnEdges {
             double two,
             double sure) {
         double apart = Math.abs(one - two);
-        double ease = apart <= DRAWING ? 0 : exact(one - two);
-        String code = apart < ALIKE ? "same-length" : ease == 0 ? "about-length" : "near-length";
+        double ease = Cutting.works(apart) ? 0 : exact(one - two);
+        String code = apart < ALIKE
+                ? "same-length"
+                : Cutting.same(apart) ? "about-length" : ease == 0 ? "about-length-works" : "near-length";
         Reason reason = new Reason(code, Map.of("first", one, "second", two, "apart", apart), sure);
         add(new Mate(name, first, second, ease), sides, one, two, reason);
     }

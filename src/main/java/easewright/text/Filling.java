@@ -103,25 +103,13 @@ record Filling(Words words, Map<String, ?> values) {
                     words.isLessThanTapeShows(mm) ? words.of("length.less") : shown(name.substring(0, dot), value));
         }
         if (value != null && STANDING.contains(form)) {
-            return Optional.of(standing(form, name.substring(0, dot), value));
+            return Standing.said(form, name.substring(0, dot), value, values, words);
         }
         if (value instanceof Span span) {
             return formed(form, span.low())
                     .flatMap(low -> formed(form, span.high()).map(high -> spanned(low, high)));
         }
         return value instanceof Double mm ? formed(form, mm) : Optional.empty();
-    }
-
-    /** That two lengths fitted or fit, or by how much they were or are off: nobody reads "off by 0 cm" with profit. */
-    private String standing(String form, String key, Object value) {
-        if (value instanceof Double mm && Math.abs(mm) < Lengths.nothing(words.unit())) {
-            boolean fits = Math.abs(mm) < Lengths.nothing(LengthUnit.MM);
-            return words.of("standing." + form + (fits ? ".fits" : ".little"));
-        }
-        String off = Agreeing.single(value)
-                .flatMap(mm -> Agreeing.of(values, words.unit()).map(all -> all.said(key, mm)))
-                .orElseGet(() -> shown(key, value));
-        return words.of("standing." + form + ".off", Map.of("off", off));
     }
 
     private Optional<String> formed(String form, double mm) {

@@ -56,13 +56,10 @@ record Misfit(double first, double second, double ease, List<?> one, List<?> oth
 
     /** By how much a side is too long, counting what is to be eased in. */
     private static String inSizes(Span off, List<?> one, List<?> other, Words words) {
-        if (off.low() * off.high() < 0) {
-            double most = Math.max(Math.abs(off.low()), Math.abs(off.high()));
-            return words.of("misfit.sizes.either", Map.of("most", most));
+        if (Standing.either(off).isPresent()) {
+            return words.of("misfit.sizes.either", Map.of("most", Standing.most(off)));
         }
-        List<?> longer = off.high() > 0 ? one : other;
-        double low = Math.min(Math.abs(off.low()), Math.abs(off.high()));
-        double high = Math.max(Math.abs(off.low()), Math.abs(off.high()));
-        return words.of("misfit.sizes", Map.of("longer", longer, "by", new Span(low, high)));
+        List<?> longer = Standing.isFirst(off) ? one : other;
+        return words.of("misfit.sizes", Map.of("longer", longer, "by", Standing.amount(off)));
     }
 }

@@ -81,7 +81,8 @@ class ChangeSaidTest {
                 .hasSize(1)
                 .allSatisfy(l -> assertThat(l).contains("waistband"));
         String flat = said.replaceAll("[\\s\u00a0]+", " ");
-        assertThat(flat).contains("now +3 cm off", "Back/waist", "by \u22120.75 cm", "hip and waist");
+        assertThat(flat)
+                .contains("now 3 cm too long on Front and Back", "Back/waist", "by \u22120.75 cm", "hip and waist");
     }
 
     @Test

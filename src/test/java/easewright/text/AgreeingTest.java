@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 /** Two lengths that are told beside each other, and what they differ by. */
 class AgreeingTest {
     private static final Pattern APART =
-            Pattern.compile("one side measures (.+), the other (.+): (.+) apart, which counts as the same");
+            Pattern.compile("one side measures (.+), the other (.+): (.+) apart, too little to matter");
 
     private static String said(double first, double second, LengthUnit unit) {
         return Words.english(unit)
@@ -81,9 +81,9 @@ class AgreeingTest {
         }
     }
 
-    private static final Pattern CHANGED = Pattern.compile(
-            "Seam \"side\": (?:it was (.+) off before|it fitted before)\\. front changed by (.+), back by"
-                    + " (.+); (?:it is now (.+) off|it fits now)\\. Walk .+");
+    private static final Pattern CHANGED =
+            Pattern.compile("Seam \"side\": (?:(.+) off before|it fitted before)\\. front changed by (.+), back by"
+                    + " (.+); now (?:(.+) too long on (front|back)|it fits)\\. Walk .+");
 
     private static String changed(double first, double second, double was, LengthUnit unit) {
         return Words.english(unit)
@@ -116,8 +116,11 @@ class AgreeingTest {
             Matcher parts = CHANGED.matcher(said);
             assertThat(parts.matches()).as(said).isTrue();
             double then = parts.group(1) == null ? 0 : Lengths.parse(parts.group(1), unit);
-            double shown = Lengths.parse(parts.group(4), unit);
-            assertThat(then + Lengths.parse(parts.group(2), unit) - Lengths.parse(parts.group(3), unit))
+            double longer = Lengths.parse(parts.group(4), unit);
+            double shown = parts.group(5).equals("front") ? longer : -longer;
+            assertThat(Math.signum(was) * then
+                            + Lengths.parse(parts.group(2), unit)
+                            - Lengths.parse(parts.group(3), unit))
                     .as(said)
                     .isCloseTo(shown, within(1e-6));
             // Each of three figures is rounded to 1/64 in at worst.
@@ -141,20 +144,19 @@ class AgreeingTest {
     @Test
     void whatAChangeDidIsToldFinelyEnough() {
         assertThat(changed(0.16 * 25.4, 0.09 * 25.4, 0, LengthUnit.INCH).replace('\u00a0', ' '))
-                .contains("front changed by +5/32 in, back by +3/32 in", "it is now +1/16 in off");
+                .contains("front changed by +5/32 in, back by +3/32 in", "now 1/16 in too long on front");
         assertThat(changed(-0.25, 3, 0, LengthUnit.MM).replace('\u00a0', ' '))
                 .as("halves as they are shown")
-                .contains("front changed by \u22120.3 mm, back by +3 mm", "it is now \u22123.3 mm off");
+                .contains("front changed by \u22120.3 mm, back by +3 mm", "now 3.3 mm too long on back");
     }
 
     /** Off by 0 cm is said of no seam: it fits; and on an inch tape less than 1/32 in cannot be read. */
     @Test
     void whatIsOffByNothingFits() {
-        assertThat(changed(4, 1, -3, LengthUnit.CM)).contains("; it fits now.").doesNotContain("0\u00a0cm off");
+        assertThat(changed(4, 1, -3, LengthUnit.CM)).contains("; now it fits.").doesNotContain("0\u00a0cm off");
         assertThat(changed(4, 1, 0.04, LengthUnit.CM)).startsWith("Seam \"side\": it fitted before.");
-        assertThat(changed(4, 1, 0.6, LengthUnit.INCH))
-                .startsWith("Seam \"side\": it was less than 1/32 in off before.");
-        assertThat(changed(4, 1, 0.6, LengthUnit.CM)).contains("it was +0.06\u00a0cm off before");
+        assertThat(changed(4, 1, 0.6, LengthUnit.INCH)).startsWith("Seam \"side\": less than 1/32 in off before.");
+        assertThat(changed(4, 1, 0.6, LengthUnit.CM)).contains(": 0.06\u00a0cm off before");
     }
 
     @Test

@@ -194,7 +194,12 @@ final class TypicalValues {
         } else if (name.matches(".*\\.(percent|degrees|number)")) {
             values.put(name, LENGTHS.getOrDefault(name, 12.5));
         } else {
-            String stem = name.replaceFirst("\\.(coarse|part|agreeing|exact|then|now|eased)$", "");
+            String stem = name.replaceFirst("\\.(coarse|part|agreeing|exact|then|now|so|eased)$", "");
+            if (name.matches(".*\\.(then|now|so)")) {
+                // The side that is too long is one of these.
+                values.putIfAbsent("one", List.of("Front side"));
+                values.putIfAbsent("other", List.of("Back side"));
+            }
             Double mm = LENGTHS.getOrDefault(stem, LENGTHS.get(stem.replace(".signed", "")));
             if (mm != null) {
                 values.put(stem, mm * scale);

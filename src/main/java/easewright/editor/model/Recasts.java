@@ -18,11 +18,12 @@ import easewright.measure.Measures;
 import easewright.pattern.ChangeNote;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Mate;
+import easewright.pattern.MateSides;
 import easewright.pattern.Pattern;
 import easewright.pattern.PatternPart;
-import easewright.print.Misfit;
 import easewright.text.Words;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -122,14 +123,12 @@ final class Recasts {
         String key = added.isEmpty() ? "editor.follow.even" : "editor.follow.both-sides";
         List<String> seams =
                 added.stream().map(e -> HereWords.seam(desk, e)).distinct().toList();
-        String said = words.of(
-                key,
-                Map.of(
-                        "mate", walk.mate().name(),
-                        "drift.signed", Misfit.of(walk, words),
-                        "level", level,
-                        "seams", seams,
-                        "now.signed", now.drift()));
+        Map<String, Object> values = new HashMap<>(SeamOffers.told(walk, MateSides.of(desk.pattern(), walk.mate())));
+        // Each by its own lengths, so that who takes those from each other finds it.
+        values.put("would", words.of("editor.follow.would", SeamOffers.told(now, MateSides.of(result, now.mate()))));
+        values.put("level", level);
+        values.put("seams", seams);
+        String said = words.of(key, values);
         FollowUp.Press instead = new FollowUp.Press(
                 new Said("editor.follow.instead", Map.of()),
                 new Said("editor.follow.instead.tried", Map.of("level", level)),

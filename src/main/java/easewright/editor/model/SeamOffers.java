@@ -154,7 +154,7 @@ final class SeamOffers {
         return new FollowUp(walk.mate().name(), walk.size(), said, String.join(" ", care), presses, changed);
     }
 
-    private static Map<String, Object> told(MateWalk walk, MateSides sides) {
+    static Map<String, Object> told(MateWalk walk, MateSides sides) {
         return Map.of(
                 "mate", walk.mate().name(),
                 "one", sides.first(),

@@ -39,7 +39,7 @@ final class SeamsTried {
                 boolean atWork = now.size().isEmpty() || now.size().equals(desk.size());
                 boolean little = Cutting.same(apart(then, now)) && Cutting.same(now.drift());
                 if (isNearer(then, now) && !Cutting.same(then.drift())) {
-                    lines.add(new Effect.Line(Effect.Kind.FITS, nearer(title(desk, now), then, now, words)));
+                    lines.add(new Effect.Line(Effect.Kind.FITS, nearer(desk, then, now, words)));
                     return;
                 }
                 List<EdgeRef> partners = both || little ? List.of() : Partners.leftOut(desk, now.mate());
@@ -101,11 +101,14 @@ final class SeamsTried {
         return Math.abs(now.drift()) < Math.abs(then.drift());
     }
 
-    private static String nearer(String title, MateWalk then, MateWalk now, Words words) {
+    private static String nearer(Desk desk, MateWalk then, MateWalk now, Words words) {
+        MateSides sides = MateSides.of(desk.pattern(), now.mate());
         return words.of(
                 Cutting.same(now.drift()) ? "editor.effect.fits-now" : "editor.effect.nearer",
                 Map.of(
-                        "mate", title,
+                        "mate", title(desk, now),
+                        "one", sides.first(),
+                        "other", sides.second(),
                         "was.signed", then.drift(),
                         "now.signed", now.drift()));
     }

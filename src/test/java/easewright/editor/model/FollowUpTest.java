@@ -104,6 +104,10 @@ class FollowUpTest {
                 .extracting(p -> p.label().key())
                 .containsExactly("editor.follow.instead", "editor.follow.longer");
         assertThat(offer.words()).contains("Front, side").doesNotContain("{").doesNotContain("editor.");
+        assertThat(offer.words())
+                .as("which side to look at, and no sign to be made out")
+                .containsPattern("^Seam .side seam.: it is [0-9.]+\u00a0cm too long on Back, since")
+                .doesNotContain("+", "\u2212", " off");
         assertThat(Notes.of(session.desk()))
                 .filteredOn(n -> n.seam().equals(Optional.of("side seam")))
                 .singleElement()

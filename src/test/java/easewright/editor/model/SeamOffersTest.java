@@ -85,7 +85,7 @@ class SeamOffersTest {
             assertThat(Effect.of(trying).lines())
                     .anySatisfy(l -> {
                         assertThat(l.kind()).isEqualTo(Effect.Kind.FITS);
-                        assertThat(l.words()).startsWith("Fits now: \u201cside seam\u201d, which was \u22120.8");
+                        assertThat(l.words()).startsWith("Fits now: \u201cside seam\u201d, 0.8\u00a0cm off before");
                     })
                     .noneMatch(l -> l.kind() == Effect.Kind.DRIFTED);
             session.undo();
