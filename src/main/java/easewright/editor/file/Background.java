@@ -24,7 +24,7 @@ public final class Background {
     /** So long a window that is closed waits for a disk. */
     private static final Duration AT_THE_END = Duration.ofSeconds(4);
 
-    private static final String MAKING = "making";
+    private static final String THINKING = "thinking";
 
     private static final Set<Worker.State> ENDED =
             EnumSet.of(Worker.State.SUCCEEDED, Worker.State.FAILED, Worker.State.CANCELLED);
@@ -43,6 +43,10 @@ public final class Background {
     private final List<Runnable> afterwards = new ArrayList<>();
 
     private boolean making;
+
+    /** What is going on and is shown, each when it is the latest of those that have not ended. */
+    private final List<Going> going = new ArrayList<>();
+
     private final ReadOnlyObjectWrapper<Optional<Work>> work = new ReadOnlyObjectWrapper<>(Optional.empty());
 
     /**
@@ -54,29 +58,46 @@ public final class Background {
      */
     public record Work(String what, String file, Optional<Runnable> cancel) {}
 
-    /** What is going on, if anything is. */
+    private record Going(Work shown, Job<?> job) {}
+
+    /** What is going on, if anything is; of several things what was begun last. */
     public ReadOnlyObjectProperty<Optional<Work>> workProperty() {
         return work.getReadOnlyProperty();
     }
 
     /** Work that can be given up; whatever could be given up before is. */
     <T> void whileWaiting(String what, String file, Callable<T> job, Consumer<T> done, Consumer<Throwable> failed) {
-        work.get().flatMap(Work::cancel).ifPresent(Runnable::run);
+        giveUpAll();
         Job<T> task = task(job, done, failed);
         start(task, new Work(what, file, Optional.of(() -> giveUp(task))));
     }
 
+    /** What waited for something that is given up may begin thereby, and is given up as well. */
+    private void giveUpAll() {
+        Optional<Runnable> next = cancelOfLast();
+        while (next.isPresent()) {
+            next.get().run();
+            next = cancelOfLast();
+        }
+    }
+
+    private Optional<Runnable> cancelOfLast() {
+        return going.stream().flatMap(g -> g.shown().cancel().stream()).reduce((before, last) -> last);
+    }
+
     /**
-     * Thinking about what lies on the table, which can be given up.
+     * Thinking about what lies on the table, which can be given up. What was thought about before is forgotten.
      *
      * @param stopped somebody gave it up, and nothing else is thought about in its place
      */
     public <T> void thinking(Callable<T> job, Consumer<T> done, Runnable stopped) {
-        work.get().filter(w -> !w.what().equals(MAKING)).flatMap(Work::cancel).ifPresent(Runnable::run);
+        List<Going> before =
+                going.stream().filter(g -> g.shown().what().equals(THINKING)).toList();
+        before.forEach(g -> giveUp(g.job()));
         Job<T> task = task(job, done, problem -> {
             throw new IllegalStateException(problem);
         });
-        start(task, new Work("thinking", "", Optional.of(() -> {
+        start(task, new Work(THINKING, "", Optional.of(() -> {
             giveUp(task);
             stopped.run();
         })));
@@ -98,7 +119,7 @@ public final class Background {
             made(stopped);
         };
         making = true;
-        start(task, new Work(MAKING, "", Optional.of(cancel)));
+        start(task, new Work("making", "", Optional.of(cancel)));
         return cancel;
     }
 
@@ -128,18 +149,28 @@ public final class Background {
 
     private void giveUp(Job<?> task) {
         task.forget();
-        work.set(Optional.empty());
+        ended(task);
     }
 
-    private void start(Task<?> task, Work shown) {
-        work.set(Optional.of(shown));
+    private void start(Job<?> task, Work shown) {
+        going.add(new Going(shown, task));
+        show();
         // By its state: what runs in the worker may not be done yet when the window hears that it succeeded.
         task.stateProperty().addListener((o, before, now) -> {
-            if (ENDED.contains(now) && work.get().filter(shown::equals).isPresent()) {
-                work.set(Optional.empty());
+            if (ENDED.contains(now)) {
+                ended(task);
             }
         });
         workers.execute(task);
+    }
+
+    private void ended(Job<?> task) {
+        going.removeIf(g -> g.job() == task);
+        show();
+    }
+
+    private void show() {
+        work.set(going.isEmpty() ? Optional.empty() : Optional.of(going.get(going.size() - 1).shown()));
     }
 
     /** Work that nobody waits for, and that is not shown. */

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -63,5 +65,85 @@ class BackgroundTest {
         WaitForAsyncUtils.waitForFxEvents();
         assertThat(heard).containsExactly("stopped");
         robot.interact(background::end);
+    }
+
+    /** While a file is saved, that is what is shown; what went on before goes on beside it. */
+    @Test
+    void whatIsBegunLaterHidesNothingThatGoesOn(FxRobot robot) throws Exception {
+        Background background = new Background();
+        CountDownLatch saving = new CountDownLatch(1);
+        CountDownLatch reading = new CountDownLatch(1);
+        CountDownLatch interrupted = new CountDownLatch(1);
+        List<String> heard = Collections.synchronizedList(new ArrayList<>());
+        robot.interact(() -> {
+            background.whileWaiting(
+                    "reading",
+                    "first.svg",
+                    () -> {
+                        try {
+                            reading.await();
+                        } catch (InterruptedException e) {
+                            interrupted.countDown();
+                        }
+                        return "first";
+                    },
+                    heard::add,
+                    failed -> {});
+            background.throughout("saving", "mine.svg", held(saving, "saved"), heard::add, failed -> {});
+            assertThat(shown(background)).isEqualTo("saving mine.svg");
+        });
+        saving.countDown();
+        until(() -> heard.contains("saved"));
+        robot.interact(() -> {
+            assertThat(shown(background)).isEqualTo("reading first.svg");
+            background.throughout("saving", "mine.svg", () -> "again", heard::add, failed -> {});
+            background.whileWaiting("reading", "second.svg", () -> "second", heard::add, failed -> {});
+        });
+        until(() -> heard.contains("second") && heard.contains("again"));
+        assertThat(interrupted.await(20, TimeUnit.SECONDS)).as("given up").isTrue();
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(heard).doesNotContain("first");
+        robot.interact(() -> assertThat(shown(background)).isEmpty());
+        robot.interact(background::end);
+    }
+
+    /** Nobody stopped what is only thought about otherwise; and a file that is read comes all the same. */
+    @Test
+    void aThoughtGivesWayToTheNextAndToNothingElse(FxRobot robot) throws Exception {
+        Background background = new Background();
+        CountDownLatch held = new CountDownLatch(1);
+        CountDownLatch reading = new CountDownLatch(1);
+        List<String> heard = Collections.synchronizedList(new ArrayList<>());
+        robot.interact(() -> {
+            background.whileWaiting("reading", "file.svg", held(reading, "read"), heard::add, failed -> {});
+            background.thinking(held(held, "one"), heard::add, () -> heard.add("one stopped"));
+            background.thinking(() -> "two", heard::add, () -> heard.add("two stopped"));
+        });
+        until(() -> heard.contains("two"));
+        reading.countDown();
+        until(() -> heard.contains("read"));
+        held.countDown();
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(heard).containsExactly("two", "read");
+        robot.interact(background::end);
+    }
+
+    private static Callable<String> held(CountDownLatch latch, String done) {
+        return () -> {
+            latch.await();
+            return done;
+        };
+    }
+
+    private static String shown(Background background) {
+        return background
+                .workProperty()
+                .get()
+                .map(w -> w.what() + " " + w.file())
+                .orElse("");
+    }
+
+    private static void until(Callable<Boolean> so) throws Exception {
+        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, so);
     }
 }
