@@ -63,7 +63,8 @@ public final class Suggesting {
     }
 
     private void came(Thought thought) {
-        if (thought.sheet() == askedFor) {
+        // Another file may lie there by now, while nobody looks at what is suggested for it.
+        if (thought.sheet() == askedFor && askedFor == sheets.get()) {
             askedWithout = thought.leftOut();
             changer.accept(s -> s.withLeftOut(thought.leftOut())
                     .withThoughts(new Thoughts(Optional.of(thought), Thoughts.Way.DONE)));
@@ -132,12 +133,17 @@ public final class Suggesting {
         });
     }
 
-    /** Makes the ticked marks of one group of the list, and of nothing else. */
+    /**
+     * Makes the ticked marks of one group of the list, and of nothing else. What was still thought about is forgotten
+     * thereby, and thought again.
+     */
     public void accept(SuggestView.Group group) {
         Sheet sheet = sheets.get();
         Set<String> mine = new HashSet<>();
         group.rows().stream().filter(SuggestView.Row::taken).forEach(row -> mine.add(row.key()));
-        Thoughts before = states.get().thoughts();
+        Thoughts now = states.get().thoughts();
+        boolean cutShort = now.way() == Thoughts.Way.THINKING;
+        Thoughts before = cutShort ? now.on(Thoughts.Way.STOPPED) : now;
         changer.accept(s -> s.withThoughts(before.on(Thoughts.Way.THINKING)));
         thinker.think(
                 () -> Thought.only(sheet, mine),
@@ -145,6 +151,9 @@ public final class Suggesting {
                     changer.accept(s -> s.withThoughts(before));
                     if (sheet == sheets.get()) {
                         session.edit(thought.suggestions().outcome());
+                    }
+                    if (states.get().thoughts().equals(before) && cutShort) {
+                        again();
                     }
                 },
                 () -> changer.accept(s -> s.withThoughts(before)));

@@ -8,6 +8,7 @@ import easewright.editor.model.Session;
 import easewright.text.LengthUnit;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.BeforeEach;
@@ -101,5 +102,43 @@ class SuggestingTest {
         assertThat(marker.suggesting().ready()).isEmpty();
         waiting.remove().finish();
         assertThat(marker.suggesting().ready().orElseThrow().outcome().pieces()).hasSize(1);
+    }
+
+    @Test
+    void whatWasThoughtOfAnotherFileSaysNothingOfThisOne() throws Exception {
+        waiting.remove().finish();
+        String key = marker.suggesting().ready().orElseThrow().all().get(0).key();
+        marker.suggesting().tick(key, false);
+        session.open(OpenedSample.drawn(Samples.svg(Samples.drafts().get(1).draft()), "other.svg"));
+        waiting.remove().finish();
+        assertThat(marker.state().leftOut()).isEmpty();
+        assertThat(marker.suggesting().ready()).isEmpty();
+    }
+
+    /** What is made of a part takes the place of a thought that is going on: it is not waited for in vain. */
+    @Test
+    void whatIsTakenInTheMidstOfAThoughtLeavesNothingOpen() throws Exception {
+        waiting.remove().finish();
+        SuggestView view =
+                SuggestView.of(session.desk(), marker.suggesting().ready().orElseThrow(), marker.state());
+        SuggestView.Group group = view.groups().stream()
+                .filter(g -> !g.piece().isEmpty())
+                .findFirst()
+                .orElseThrow();
+        String left = group.rows().get(0).key();
+        marker.suggesting().tick(left, false);
+        waiting.clear();
+        marker.suggesting().accept(group);
+        waiting.remove().stopped().run();
+        assertThat(marker.state().thoughts().way()).as("given up").isEqualTo(Thoughts.Way.STOPPED);
+
+        marker.suggesting().again();
+        waiting.clear();
+        marker.suggesting().accept(new SuggestView.Group(group.piece(), group.title(), List.of()));
+        waiting.remove().finish();
+        waiting.remove().finish();
+        assertThat(waiting).isEmpty();
+        assertThat(marker.state().leftOut()).containsExactly(left);
+        assertThat(marker.suggesting().ready()).as("thought again").isPresent();
     }
 }
