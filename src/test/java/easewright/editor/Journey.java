@@ -118,12 +118,14 @@ abstract class Journey {
         WaitForAsyncUtils.waitForFxEvents();
     }
 
-    /** Until the changes are made again that something was asked of. */
+    /** Until the changes are made again that something was asked of: between one and the next nothing is going on. */
     void untilMade() throws TimeoutException {
         WaitForAsyncUtils.waitFor(
                 20,
                 TimeUnit.SECONDS,
-                () -> app.files().background().workProperty().get().isEmpty());
+                () -> WaitForAsyncUtils.waitForAsyncFx(
+                        20_000,
+                        () -> app.files().background().workProperty().get().isEmpty()));
         WaitForAsyncUtils.waitForFxEvents();
     }
 

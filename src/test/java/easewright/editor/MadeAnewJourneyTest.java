@@ -6,13 +6,16 @@ import easewright.editor.file.Asking;
 import easewright.editor.model.Desk;
 import easewright.pattern.ChangeNote;
 import easewright.pattern.Pattern;
+import easewright.pattern.SetAside;
 import easewright.svg.SvgFile;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
+import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
@@ -163,5 +166,37 @@ class MadeAnewJourneyTest extends Journey {
         assertThat(robot.lookup("#busy").query().isVisible()).isFalse();
         assertThat(isMaking()).isFalse();
         held.countDown();
+    }
+
+    /** What is offered beside a change that was refused is about the list as it was: what is made meanwhile stays. */
+    @Test
+    void whatIsOfferedOfAnEarlierListUndoesNothing(FxRobot robot) throws Exception {
+        Path file = Files.copy(Path.of("src/test/resources/marking/one-side-trued.svg"), folder.resolve("earlier.svg"));
+        robot.interact(() -> app.files().open(file));
+        until(Desk::isOpen);
+        robot.clickOn("#page-changes");
+        int last = desk().pattern().changes().size() - 1;
+        ChangeNote first = desk().pattern().changes().get(0);
+        ChangeNote other = desk().pattern().changes().get(last);
+        Button letGo = robot.lookup("#change-lean-0").queryButton();
+        AtomicInteger offers = new AtomicInteger();
+        robot.interact(() -> {
+            letGo.visibleProperty().addListener(o -> {
+                if (letGo.isVisible() && offers.getAndIncrement() == 0) {
+                    letGo.fire();
+                }
+            });
+            on(robot, 0).fire();
+            on(robot, last).fire();
+        });
+        untilMade();
+        assertThat(offers).hasValue(1);
+        assertThat(desk().pattern().aside()).extracting(SetAside::note).containsExactly(other);
+        assertThat(desk().pattern().changes()).as("asked about anew").contains(first);
+        Button anew = robot.lookup("#change-lean-0").queryButton();
+        assertThat(isShown(anew)).isTrue();
+        robot.interact(anew::fire);
+        untilMade();
+        assertThat(desk().pattern().aside()).extracting(SetAside::note).contains(first, other);
     }
 }

@@ -170,7 +170,10 @@ public final class Background {
     }
 
     private void show() {
-        work.set(going.isEmpty() ? Optional.empty() : Optional.of(going.get(going.size() - 1).shown()));
+        work.set(
+                going.isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(going.get(going.size() - 1).shown()));
     }
 
     /** Work that nobody waits for, and that is not shown. */

@@ -150,7 +150,8 @@ public final class ChangesPanel extends SheetPage {
     /** The line worked on says why, and all stays as it was. */
     private void refused(ChangeWish wish, int line, Recast made) {
         row(OptionalInt.of(line)).ifPresent(row -> {
-            made.leaning().ifPresent(l -> row.offer(l.press(session.desk().words()), () -> letGo(line, l)));
+            Course of = Course.of(session.desk());
+            made.leaning().ifPresent(l -> row.offer(l.press(session.desk().words()), () -> letGo(wish, of, line, l)));
             if (wish.isAmount()) {
                 row.refuseAmount(made.why());
             } else {
@@ -178,11 +179,18 @@ public final class ChangesPanel extends SheetPage {
         return words.of("editor.changes.nothing");
     }
 
-    /** Makes the list as it was wanted, without the later changes that lean on the one worked on. */
-    private void letGo(int worked, Leaning leaning) {
+    /**
+     * Makes the list as it was wanted, without the later changes that lean on the one worked on. Of a list that becomes
+     * another until then, what was wanted is asked for again: other changes may lean on it there.
+     */
+    private void letGo(ChangeWish wish, Course of, int worked, Leaning leaning) {
         near(worked).requestFocus();
         boolean on = worked < shown.lines().size() && shown.lines().get(worked).on();
-        ask(ChangeWish.of(shown, worked, on, (course, line) -> leaning.steps())
+        ask(ChangeWish.of(
+                        shown,
+                        worked,
+                        on,
+                        (course, line) -> course.equals(of) ? leaning.steps() : wish.steps(course, line))
                 .then(() -> near(worked).requestFocus()));
     }
 
