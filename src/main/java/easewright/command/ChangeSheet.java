@@ -7,7 +7,9 @@ import easewright.measure.PieceMeasures;
 import easewright.pattern.Side;
 import easewright.pattern.SidePair;
 import easewright.print.EaseText;
+import easewright.print.GirthText;
 import easewright.print.Reading;
+import easewright.text.LengthUnit;
 import easewright.text.Words;
 import java.io.PrintWriter;
 import java.util.List;
@@ -37,8 +39,12 @@ final class ChangeSheet {
         Table girths = table();
         for (Girth girth : after.measures().girths()) {
             Optional<Girth> old = before.measures().girth(girth);
-            double was = old.map(Girth::finished).orElse(girth.finished());
-            row(girths, new EaseText(words).title(girth), was, girth.finished());
+            double is = told(girth, after);
+            row(
+                    girths,
+                    new EaseText(words).title(girth),
+                    old.map(o -> told(o, before)).orElse(is),
+                    is);
             if (girth.sided() && girth.side() == Side.BOTH) {
                 side(girths, girth, old, Side.LEFT);
                 side(girths, girth, old, Side.RIGHT);
@@ -53,6 +59,13 @@ final class ChangeSheet {
         }
         print("sheet.lengths-changed", lengths);
         mates(before, after);
+    }
+
+    /** As it is told beside body and ease, mm; in centimetres, which this table tells finer, as it is. */
+    private double told(Girth girth, Reading reading) {
+        return words.unit() == LengthUnit.INCH
+                ? new GirthText(words, reading.pattern()).finished(girth)
+                : girth.finished();
     }
 
     private void lengths(Table table, PieceMeasures before, PieceMeasures after) {

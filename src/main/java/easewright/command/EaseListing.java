@@ -3,6 +3,7 @@ package easewright.command;
 import easewright.ease.EaseLine;
 import easewright.ease.EaseSheet;
 import easewright.print.EaseText;
+import easewright.print.GirthText;
 import easewright.print.Reading;
 import easewright.print.SourceNotes;
 import easewright.text.Words;
@@ -119,7 +120,7 @@ final class EaseListing {
             table.row(
                     text.title(line.girth()),
                     line.body().isPresent() ? words.figure(line.body().getAsDouble()) : "",
-                    words.figure(line.finished()),
+                    words.figure(GirthText.finished(line, words)),
                     known ? words.signedFigure(line.ease().getAsDouble()) : "",
                     known ? Words.number(line.percent().getAsDouble(), 1) : "",
                     line.wish().isPresent() ? words.signedFigure(line.wish().getAsDouble()) : "",

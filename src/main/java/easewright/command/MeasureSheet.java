@@ -9,6 +9,7 @@ import easewright.measure.PieceMeasures;
 import easewright.pattern.Piece;
 import easewright.pattern.SidePair;
 import easewright.print.EaseText;
+import easewright.print.GirthText;
 import easewright.print.Reading;
 import easewright.text.Words;
 import java.io.PrintWriter;
@@ -38,13 +39,13 @@ final class MeasureSheet {
                     "sheet.garment", Map.of("garment", reading.pattern().garment())));
         }
         for (PieceMeasures measured : reading.measures().pieces()) {
-            piece(measured.stitch().piece(), measured);
+            piece(measured.stitch().piece(), measured, reading);
         }
         girths(reading);
         mates(reading);
     }
 
-    private void piece(Piece piece, PieceMeasures measured) {
+    private void piece(Piece piece, PieceMeasures measured, Reading reading) {
         page.line();
         page.text(heading(piece));
         if (measured.edges().isEmpty() && measured.levels().isEmpty()) {
@@ -68,11 +69,12 @@ final class MeasureSheet {
                 table.row(words.of("sheet.to-centre"), "", words.figure(edge.mm() - past), "");
             }
         }
+        GirthText told = new GirthText(words, reading.pattern());
         for (LevelWidth width : measured.levels()) {
             table.row(
                     words.of("sheet.at-level", Map.of("level", width.level())),
                     "",
-                    words.figure(width.net()),
+                    words.bare(told.width(reading.measures(), width)),
                     figure(width.dartIntake()));
         }
         table.print(out);
@@ -102,37 +104,28 @@ final class MeasureSheet {
         page.text(words.of("sheet.girths"));
         Table table = new Table();
         EaseText text = new EaseText(words);
+        GirthText told = new GirthText(words, reading.pattern());
         boolean rounded = false;
         for (Girth girth : reading.measures().girths()) {
             List<String> parts = new ArrayList<>();
-            for (LevelWidth part : girth.parts()) {
-                parts.add(reading.pieceName(part.pieceId()) + "\u00a0" + words.figure(part.net()) + "\u00a0\u00d7\u00a0"
-                        + part.count());
+            List<String> widths = told.widths(girth);
+            for (int i = 0; i < widths.size(); i++) {
+                LevelWidth part = girth.parts().get(i);
+                parts.add(reading.pieceName(part.pieceId()) + "\u00a0" + words.bare(widths.get(i))
+                        + "\u00a0\u00d7\u00a0" + part.count());
             }
-            boolean exact = addsUp(girth);
+            boolean exact = told.addsUp(girth);
             rounded |= !exact && !parts.isEmpty();
             String sign = exact ? "= " : "\u2248 ";
             table.row(
                     text.title(girth),
-                    words.figure(girth.finished()),
+                    words.figure(told.finished(girth)),
                     parts.isEmpty() ? "" : sign + String.join(" + ", parts));
         }
         table.print(out);
         if (rounded) {
             page.text("  ", words.of("sheet.rounded"));
         }
-    }
-
-    /**
-     * Whether who multiplies and adds the widths of the pieces as they are shown finds the girth as it is shown. Where
-     * not, the sum is told with ≈, since each is rounded by itself and the girth is that of the true ones.
-     */
-    private boolean addsUp(Girth girth) {
-        double sum = 0;
-        for (LevelWidth part : girth.parts()) {
-            sum += words.shown(part.net()) * part.count();
-        }
-        return Math.abs(sum - words.shown(girth.finished())) < 1e-6;
     }
 
     private void mates(Reading reading) {

@@ -119,12 +119,21 @@ public final class EaseSheet {
         return cloth.knit() || cloth.across().orElse(0) > 0 && ease.isPresent() && ease.getAsDouble() < -NONE;
     }
 
+    /** The girth of the body that a girth of the garment is compared with, mm. */
+    public static OptionalDouble body(Pattern pattern, Girth girth) {
+        return body(pattern.body(girth.size()), girth);
+    }
+
+    private static OptionalDouble body(Body wearer, Girth girth) {
+        OptionalDouble own = wearer.girth(girth.name());
+        return own.isPresent() ? own : wearer.girth(girth.level().name());
+    }
+
     private static EaseLine line(Pattern pattern, Body wearer, Girth girth, EaseTables tables) {
         Level level = girth.level();
         boolean knit = pattern.cloth().knit();
         double finished = girth.finished();
-        OptionalDouble own = wearer.girth(girth.name());
-        OptionalDouble body = own.isPresent() ? own : wearer.girth(level.name());
+        OptionalDouble body = body(wearer, girth);
         Wish wished = pattern.wishes().get(level.name());
         OptionalDouble wish = wished == null ? OptionalDouble.empty() : wished.on(body);
         OptionalDouble part = wished == null ? OptionalDouble.empty() : wished.percent();

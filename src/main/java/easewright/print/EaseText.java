@@ -63,7 +63,7 @@ public final class EaseText {
     }
 
     private String whole(EaseLine line) {
-        String finished = words.length(line.finished());
+        String finished = words.length(GirthText.finished(line, words));
         if (line.ease().isEmpty()) {
             return words.of("ease.finished-only", Map.of("finished", finished));
         }

@@ -86,7 +86,7 @@ public final class Lengths {
     }
 
     /** What a length is rounded to when it is shown, mm. */
-    private static double step(double mm, LengthUnit unit) {
+    static double step(double mm, LengthUnit unit) {
         return switch (unit) {
             case MM -> TENTH;
             case CM -> mm < 10 ? TENTH : HALF;
@@ -135,6 +135,11 @@ public final class Lengths {
                 : decimal(Math.abs(mm) / unit.mm(), unit == LengthUnit.CM ? 3 : 2);
         String sign = digits.equals("0") ? "" : mm < 0 ? "\u2212" : "+";
         return Optional.of(sign + inOne(digits, unit));
+    }
+
+    /** With all the places that a length in parts of a tape's has: quarters of a millimetre. */
+    static String exactly(double mm, LengthUnit unit) {
+        return inOne(decimal(mm / unit.mm(), unit == LengthUnit.CM ? 3 : 2), unit);
     }
 
     /** A limit rounded towards 0 to what is shown in the unit, so that it holds when it is typed as it stands. */

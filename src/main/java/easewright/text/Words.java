@@ -224,6 +224,20 @@ public final class Words {
                 all.said("drift.signed", first - second - meant));
     }
 
+    /** The sum of two lengths that stand beside it: of what is told of them, and told as any length is, mm. */
+    public double sum(double first, double second) {
+        return shown(shown(first) + shown(second));
+    }
+
+    /**
+     * Lengths of which each is added so and so many times, so told that who does it finds the sum.
+     *
+     * @param sum as it is told, mm
+     */
+    public Adding adding(double[] each, int[] times, double sum) {
+        return new Adding(each, times, sum, unit);
+    }
+
     /** The unit in words, for what stands above a table. */
     public String unitName() {
         return of("unit." + unit.name().toLowerCase(Locale.ROOT));

@@ -13,6 +13,7 @@ import easewright.pattern.LevelKind;
 import easewright.pattern.LevelMark;
 import easewright.pattern.LevelWords;
 import easewright.pattern.Piece;
+import easewright.print.GirthText;
 import easewright.suggest.Reference;
 import easewright.text.Words;
 import java.util.ArrayList;
@@ -106,7 +107,7 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
                             .measures()
                             .girth(level.name())
                             .filter(g -> !g.parts().isEmpty() || g.size().isEmpty())
-                            .map(g -> girth(g, words))
+                            .map(g -> girth(g, desk))
                             .orElse("");
             List<String> others = levels.stream()
                     .filter(other -> !other.equals(level) && LevelOrder.isReferenceOf(level, other))
@@ -149,8 +150,9 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
                 : words.of("editor.level.measured.edges");
     }
 
-    private static String girth(Girth girth, Words words) {
-        String finished = words.length(girth.finished());
+    private static String girth(Girth girth, Desk desk) {
+        Words words = desk.words();
+        String finished = words.length(new GirthText(words, desk.pattern()).finished(girth));
         return girth.size()
                 .map(s -> words.of("editor.level.girth.in-size", Map.of("size", s, "girth", finished)))
                 .orElse(finished);
@@ -218,7 +220,7 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
                 distance.isPresent() ? words.length(above ? -distance.getAsDouble() : distance.getAsDouble()) : "",
                 above,
                 how,
-                width.map(w -> LevelFigures.of(w, words)).orElse(""),
+                width.map(w -> LevelFigures.of(w, told(desk, w), words)).orElse(""),
                 mark.counts(),
                 Overlaps.end(desk.pattern(), piece, mark).isPresent() || mark.overlap() > 0
                         ? Optional.of(mark.overlapSaid().isPresent() ? words.entered(mark.overlap()) : "")
@@ -227,6 +229,10 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
                         .mapToObj(words::length)
                         .findFirst(),
                 Overlaps.isUnlike(desk.pattern(), piece, mark));
+    }
+
+    private static String told(Desk desk, LevelWidth width) {
+        return new GirthText(desk.words(), desk.pattern()).width(desk.reading().measures(), width);
     }
 
     /** The level it is measured from, the edge at whose end the reference lies, or the top of the piece. */

@@ -6,6 +6,7 @@ import easewright.ease.Garment;
 import easewright.ease.Minimum;
 import easewright.ease.StretchSaid;
 import easewright.print.EaseText;
+import easewright.print.GirthText;
 import easewright.print.StretchText;
 import easewright.text.LengthUnit;
 import easewright.text.Lengths;
@@ -55,7 +56,7 @@ final class EaseWords {
                 line.level(),
                 line.name(),
                 length(line.body(), words),
-                isNowhere(line) ? "" : words.length(line.finished()),
+                isNowhere(line) ? "" : words.length(GirthText.finished(line, words)),
                 length(line.ease(), words),
                 line.percent().isPresent()
                         ? words.of(

@@ -1,6 +1,7 @@
 package easewright.editor.model;
 
 import easewright.ease.EaseLine;
+import easewright.print.GirthText;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,14 +41,21 @@ public record OtherSizes(String brief, List<String> told) {
         for (EaseLine other : others) {
             String size = other.girth().size().orElseThrow();
             OptionalDouble is = other.ease();
-            each.add(size, words.length(ease ? is.getAsDouble() : other.finished()));
+            each.add(size, words.length(ease ? is.getAsDouble() : GirthText.finished(other, words)));
             told.add(
                     is.isPresent()
                             ? words.of(
                                     "editor.ease.also.told",
-                                    Map.of("size", size, "finished", other.finished(), "ease", is.getAsDouble()))
+                                    Map.of(
+                                            "size",
+                                            size,
+                                            "finished",
+                                            GirthText.finished(other, words),
+                                            "ease",
+                                            is.getAsDouble()))
                             : words.of(
-                                    "editor.ease.also.told.girth", Map.of("size", size, "finished", other.finished())));
+                                    "editor.ease.also.told.girth",
+                                    Map.of("size", size, "finished", GirthText.finished(other, words))));
         }
         String said = String.join(", ", each.lines(words, "editor.ease.also.in-size", line.name()));
         return Optional.of(new OtherSizes(

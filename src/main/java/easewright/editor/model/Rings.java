@@ -2,6 +2,7 @@ package easewright.editor.model;
 
 import easewright.ease.EaseLine;
 import easewright.print.EaseText;
+import easewright.print.GirthText;
 import easewright.text.Lengths;
 import easewright.text.Words;
 import java.util.ArrayList;
@@ -69,14 +70,15 @@ public record Rings(List<Ring> rings) {
             return words.of("editor.rings.nowhere");
         }
         if (line.body().isEmpty()) {
-            return words.of("editor.rings.nobody", Map.of("level", line.name(), "garment", line.finished()));
+            return words.of(
+                    "editor.rings.nobody", Map.of("level", line.name(), "garment", GirthText.finished(line, words)));
         }
         double ease = line.finished() - line.body().getAsDouble();
         return words.of(
                 gap >= 0 ? "editor.rings.text" : stretches ? "editor.rings.stretched" : "editor.rings.too-small",
                 Map.of(
                         "level", line.name(),
-                        "garment", line.finished(),
+                        "garment", GirthText.finished(line, words),
                         "body", line.body().getAsDouble(),
                         "ease", Math.abs(ease),
                         "gap", Math.abs(gap),

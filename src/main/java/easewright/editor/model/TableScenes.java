@@ -15,6 +15,7 @@ import easewright.pattern.LineKind;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Rider;
+import easewright.print.GirthText;
 import easewright.suggest.FoldBracket;
 import easewright.text.LengthUnit;
 import easewright.text.Words;
@@ -58,7 +59,7 @@ public final class TableScenes {
             Optional<Outline> ghost,
             NestTitles.Title title,
             NamePlace name,
-            List<LevelWidth> widths,
+            List<ToldWidth> widths,
             Optional<String> chosen,
             LengthUnit unit,
             boolean sizes,
@@ -69,7 +70,7 @@ public final class TableScenes {
                 Optional<Outline> before,
                 NestTitles.Title called,
                 NamePlace at,
-                List<LevelWidth> parts,
+                List<ToldWidth> parts,
                 boolean pointed,
                 boolean aside) {
             return before.orElse(null) == ghost.orElse(null)
@@ -84,12 +85,19 @@ public final class TableScenes {
                     && aside == sight.aside();
         }
 
-        private static boolean same(List<LevelWidth> one, List<LevelWidth> other) {
+        private static boolean same(List<ToldWidth> one, List<ToldWidth> other) {
             boolean same = one.size() == other.size();
             for (int i = 0; same && i < one.size(); i++) {
-                same = one.get(i) == other.get(i);
+                same = one.get(i).isSame(other.get(i));
             }
             return same;
+        }
+    }
+
+    /** How wide a piece is, and how that is told, which hangs on the other pieces of its girth as well. */
+    private record ToldWidth(LevelWidth part, String figure) {
+        boolean isSame(ToldWidth other) {
+            return part == other.part && figure.equals(other.figure);
         }
     }
 
@@ -105,7 +113,7 @@ public final class TableScenes {
         private final boolean several;
 
         private final Map<String, Piece> before = new HashMap<>();
-        private final Map<String, List<LevelWidth>> widths = new HashMap<>();
+        private final Map<String, List<ToldWidth>> widths = new HashMap<>();
         private final Map<Piece, StitchOutline> stitches = new IdentityHashMap<>();
 
         /**
@@ -127,12 +135,15 @@ public final class TableScenes {
             GarmentMeasures measures = desk.shownReading().measures();
             GarmentMeasures seen =
                     all ? measures.inEverySize() : taking.size() > 1 ? measures.inSizes(taking) : measures;
+            GirthText told = new GirthText(desk.words(), desk.shown());
             for (Girth girth : seen.girths()) {
-                for (LevelWidth part : girth.parts()) {
-                    List<LevelWidth> known = widths.computeIfAbsent(part.pieceId(), id -> new ArrayList<>());
+                List<String> figures = told.widths(girth);
+                for (int i = 0; i < figures.size(); i++) {
+                    LevelWidth part = girth.parts().get(i);
+                    List<ToldWidth> known = widths.computeIfAbsent(part.pieceId(), id -> new ArrayList<>());
                     // A piece of all sizes is measured in each of them, and is as wide in one as in the other.
-                    if (!known.contains(part)) {
-                        known.add(part);
+                    if (known.stream().noneMatch(k -> k.part().equals(part))) {
+                        known.add(new ToldWidth(part, figures.get(i)));
                     }
                 }
             }
@@ -177,7 +188,7 @@ public final class TableScenes {
         Optional<Outline> ghost = ghost(look, piece);
         NestTitles.Title title = look.titles.getOrDefault(piece.id(), NestTitles.Title.of(piece));
         NamePlace name = names.of(desk, look.before.getOrDefault(piece.id(), piece));
-        List<LevelWidth> widths = look.widths.getOrDefault(piece.id(), List.of());
+        List<ToldWidth> widths = look.widths.getOrDefault(piece.id(), List.of());
         boolean pointed = desk.pointed().filter(p -> p.means(piece.id())).isPresent();
         boolean aside = !marking && desk.size().isPresent() && isOfNone(look.taking, piece);
         TableScene.TrialSight trial = look.trial.of(piece, look.before.getOrDefault(piece.id(), piece));
@@ -202,7 +213,7 @@ public final class TableScenes {
                 ghost,
                 former(look, piece),
                 ghost.map(b -> MovedRuns.between(b, piece.outline(), SEEN)).orElse(List.of()),
-                widths.stream().map(part -> level(look, piece, part)).toList(),
+                widths.stream().map(told -> level(look, piece, told)).toList(),
                 trial,
                 pointed,
                 aside);
@@ -254,7 +265,8 @@ public final class TableScenes {
         return words.forSide(words.of(key, Map.of("times", piece.times())), piece.side());
     }
 
-    private static TableScene.LevelSight level(Look look, Piece piece, LevelWidth part) {
+    private static TableScene.LevelSight level(Look look, Piece piece, ToldWidth told) {
+        LevelWidth part = told.part();
         Words words = look.desk.words();
         Optional<String> size = piece.size().filter(s -> look.several);
         String name = size.map(s -> words.of("editor.level.in-size", Map.of("level", part.level(), "size", s)))
@@ -268,8 +280,8 @@ public final class TableScenes {
                 size,
                 part.cloth(stitch(look, piece)),
                 along,
-                LevelFigures.named(name, part, words),
-                LevelFigures.of(part, words),
+                LevelFigures.named(name, part, told.figure(), words),
+                LevelFigures.of(part, told.figure(), words),
                 look.chosen.filter(part.level()::equals).isPresent(),
                 part.count() > 0);
     }

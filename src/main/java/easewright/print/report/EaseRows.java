@@ -2,6 +2,7 @@ package easewright.print.report;
 
 import easewright.ease.EaseLine;
 import easewright.print.EaseText;
+import easewright.print.GirthText;
 import easewright.print.report.Part.Grid;
 import easewright.text.Words;
 import java.util.ArrayList;
@@ -30,7 +31,7 @@ final class EaseRows {
             rows.add(List.of(
                     easeText.title(line.girth()),
                     body(line),
-                    words.length(line.finished()),
+                    words.length(GirthText.finished(line, words)),
                     ease(line),
                     percent(line),
                     wish(line)));
@@ -46,8 +47,8 @@ final class EaseRows {
             rows.add(List.of(
                     easeText.title(line.girth()),
                     body(line),
-                    was.map(w -> words.length(w.finished())).orElse(NONE),
-                    words.length(line.finished()),
+                    was.map(w -> words.length(GirthText.finished(w, words))).orElse(NONE),
+                    words.length(GirthText.finished(line, words)),
                     was.map(this::ease).orElse(NONE),
                     ease(line),
                     percent(line),

@@ -12,6 +12,7 @@ import easewright.measure.PieceMeasures;
 import easewright.pattern.Dart;
 import easewright.pattern.Piece;
 import easewright.pattern.SidePair;
+import easewright.print.GirthText;
 import easewright.print.MovedBy;
 import easewright.print.Reading;
 import easewright.print.ink.Lettering;
@@ -118,7 +119,11 @@ final class PieceSketch {
             }
             Optional<LevelWidth> old =
                     before.measures().piece(then(measures.pieceId())).flatMap(p -> p.level(width.level()));
-            String text = width(old.filter(o -> isShownOther(o.net(), width.net())), width);
+            String is = new GirthText(words, after.pattern()).width(after.measures(), width);
+            Optional<String> was = old.map(o -> new GirthText(words, before.pattern()).width(before.measures(), o))
+                    // What a tape does not tell apart is told once.
+                    .filter(o -> !o.equals(is) && isShownOther(old.get().net(), width.net()));
+            String text = width(was, is, width);
             said.append("; ").append(text);
             List<Curve> runs = width.cloth(measures.stitch()).stream()
                     .map(run -> run.transformed(small))
@@ -127,17 +132,15 @@ final class PieceSketch {
         }
     }
 
-    /** What a tape does not tell apart is told once. */
     private boolean isShownOther(double was, double is) {
         return !words.length(was).equals(words.length(is));
     }
 
     /** How wide the piece is and how often that counts, as the table says it; and what it was where that was another width. */
-    private String width(Optional<LevelWidth> changed, LevelWidth now) {
+    private String width(Optional<String> changed, String is, LevelWidth now) {
         String form = now.count() > 1 ? ".times" : "";
         Map<String, Object> values = new HashMap<>(Map.of("level", now.level(), "times", now.count()));
-        changed.ifPresentOrElse(
-                was -> values.putAll(Map.of("from", was.net(), "to", now.net())), () -> values.put("width", now.net()));
+        changed.ifPresentOrElse(was -> values.putAll(Map.of("from", was, "to", is)), () -> values.put("width", is));
         return words.of((changed.isPresent() ? "report.sketch.level-changed" : "report.sketch.level") + form, values);
     }
 

@@ -8,6 +8,7 @@ import easewright.pattern.Piece;
 import easewright.pattern.Side;
 import easewright.pattern.SidePair;
 import easewright.print.ChangeWords;
+import easewright.print.GirthText;
 import easewright.print.MovedBy;
 import easewright.print.Reading;
 import easewright.text.Words;
@@ -131,7 +132,7 @@ final class PieceLabel {
                             "level",
                             half ? words.of("print.label.whole", Map.of("level", line.name())) : line.name(),
                             "finished",
-                            line.finished()));
+                            GirthText.finished(line, words)));
         }
         return words.of(
                 "print.label.ease",
@@ -139,7 +140,7 @@ final class PieceLabel {
                         "level", half ? words.of("print.label.whole", Map.of("level", line.name())) : line.name(),
                         "ease.signed", line.ease().getAsDouble(),
                         "of.percent", line.percent().orElse(0),
-                        "finished", line.finished()));
+                        "finished", GirthText.finished(line, words)));
     }
 
     private List<String> changes(Piece piece) {

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import easewright.draft.Samples;
 import easewright.editor.paint.TableScene;
 import easewright.measure.Girth;
+import easewright.pattern.Level;
+import easewright.print.GirthText;
 import easewright.svg.SvgFile;
 import easewright.text.LengthUnit;
 import easewright.text.Lengths;
@@ -13,6 +15,7 @@ import easewright.text.Unreadable;
 import easewright.text.Words;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -20,16 +23,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** Who adds up the widths on the table finds the girth in the sheet, but for what each was rounded by. */
+/** Who adds up the widths on the table finds the girth in the sheet; where equal ones cannot come to it, one step from it. */
 class WidthsAddUpTest {
     private static final Pattern LABEL = Pattern.compile("(?:(?<times>\\d+) \u00d7 )?(?<width>.+)");
 
-    /** What the labels of a level add up to, mm, as a calculator adds them, and how many widths that are. */
-    private record Sum(double mm, double widths) {}
-
-    private Sum sum(TableScene scene, Girth girth, Words words) throws Unreadable {
+    /** What the labels of a level add up to, mm, as a calculator adds them. */
+    private double sum(TableScene scene, Girth girth, Words words) throws Unreadable {
         double sum = 0;
-        double widths = 0;
         for (TableScene.PieceSight piece : scene.pieces()) {
             for (TableScene.LevelSight level : piece.levels()) {
                 boolean own = girth.parts().stream()
@@ -43,20 +43,20 @@ class WidthsAddUpTest {
                 assertThat(level.label()).endsWith(level.figures());
                 double times = said.group("times") == null ? 1 : Double.parseDouble(said.group("times"));
                 sum += times * Lengths.parse(said.group("width"), words.unit());
-                widths += times;
             }
         }
-        return new Sum(sum, widths);
+        return sum;
     }
 
     @ParameterizedTest
     @EnumSource(
             value = LengthUnit.class,
             names = {"CM", "INCH"})
-    void theyAddUpButForTheirRounding(LengthUnit unit) throws Exception {
+    void theyAddUpToTheGirthInTheSheet(LengthUnit unit) throws Exception {
         Random random = new Random(156);
-        double half = unit == LengthUnit.INCH ? 25.4 / 32 : 0.25;
+        double step = unit == LengthUnit.INCH ? 25.4 / 16 : 0.5;
         int told = 0;
+        int exact = 0;
         for (Sample sample : Sample.all()) {
             Session session = new Session(unit, false);
             session.open(Opened.of(new OpenFile(sample.read(), Optional.empty(), sample.fileName())));
@@ -65,15 +65,19 @@ class WidthsAddUpTest {
                 Words words = session.desk().words();
                 TableScene scene = scenes.of(session.desk());
                 for (Girth girth : session.desk().shownReading().measures().girths()) {
-                    Sum sum = sum(scene, girth, words);
-                    if (sum.widths == 0) {
+                    double sum = sum(scene, girth, words);
+                    if (sum == 0) {
                         continue;
                     }
-                    assertThat(sum.mm)
+                    GirthText text = new GirthText(words, session.desk().shown());
+                    String finished = words.length(text.finished(girth));
+                    assertThat(EasePage.of(session.desk()).rows())
+                            .extracting(EaseRow::finished)
+                            .contains(finished);
+                    assertThat(sum)
                             .as("%s %s", sample.id(), girth.name())
-                            .isCloseTo(
-                                    Lengths.parse(words.length(girth.finished()), unit),
-                                    within((sum.widths + 1) * half + 1e-6));
+                            .isCloseTo(Lengths.parse(finished, unit), within(text.addsUp(girth) ? 1e-6 : step + 1e-6));
+                    exact += text.addsUp(girth) ? 1 : 0;
                     told++;
                 }
                 session.chooseLevel(session.desk().pattern().levels().get(0).name());
@@ -82,6 +86,49 @@ class WidthsAddUpTest {
             }
         }
         assertThat(told).isGreaterThan(50);
+        assertThat(exact).as("of %s", told).isGreaterThan(told * 9 / 10);
+    }
+
+    /** Bodies in centimetres come to no whole sixteenths: the girth is told as what is told of body and ease come to. */
+    @ParameterizedTest
+    @EnumSource(
+            value = LengthUnit.class,
+            names = {"CM", "INCH"})
+    void bodyAndEaseComeToTheGirth(LengthUnit unit) throws Exception {
+        int apart = 0;
+        for (Sample sample : Sample.all()) {
+            Session session = new Session(unit, false);
+            session.open(Opened.of(new OpenFile(sample.read(), Optional.empty(), sample.fileName())));
+            for (int more = 0; more < 20; more++) {
+                for (Level level : session.desk().pattern().levels()) {
+                    session.setBody(
+                            level,
+                            OptionalDouble.of(600 + more * 2.5 + level.name().length()),
+                            level.name());
+                }
+                for (EaseRow row : EasePage.of(session.desk()).rows()) {
+                    double finished = Lengths.parse(row.finished(), unit);
+                    double ease = Lengths.parse(row.ease(), unit);
+                    // What is less than 1 cm, or than 1/16 in, is told finer.
+                    double within = unit == LengthUnit.INCH
+                            ? Math.abs(ease) < 25.4 / 16 ? 25.4 / 32 : 0
+                            : Math.abs(ease) < 10 ? 0.25 : 0;
+                    assertThat(Lengths.parse(row.body(), unit) + ease)
+                            .as("%s %s", sample.id(), row)
+                            .isCloseTo(finished, within(within + 1e-6));
+                    double girth = session.desk().reading().measures().girths().stream()
+                            .filter(g -> g.name().equals(row.name()))
+                            .findFirst()
+                            .orElseThrow()
+                            .finished();
+                    assertThat(finished).isCloseTo(girth, within(unit == LengthUnit.INCH ? 25.4 / 16 : 0.5));
+                    apart += session.desk().words().length(girth).equals(row.finished()) ? 0 : 1;
+                }
+            }
+        }
+        if (unit == LengthUnit.INCH) {
+            assertThat(apart).isGreaterThan(10);
+        }
     }
 
     /** Size 10 of the skirt in sizes has a waist of 29 in, 73.62 cm, in four equal parts of 18.405 cm. */
