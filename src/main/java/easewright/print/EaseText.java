@@ -4,6 +4,7 @@ import easewright.ease.Band;
 import easewright.ease.Classed;
 import easewright.ease.EaseLine;
 import easewright.ease.EaseSheet;
+import easewright.ease.EaseTable;
 import easewright.ease.Garment;
 import easewright.ease.Minimum;
 import easewright.ease.StretchSaid;
@@ -189,17 +190,26 @@ public final class EaseText {
         return words.of("ease.sourced", Map.of("said", said, "source", words.known(source, standing)));
     }
 
+    /** From how much ease on the tightest class of a table begins. */
+    public String begins(EaseTable table) {
+        return figure(table.bands().get(0).from(), table);
+    }
+
+    private String figure(double of, EaseTable table) {
+        return table.percent() ? Words.number(of, 1) + "\u00a0%" : words.coarse(of);
+    }
+
     private String classWords(Classed classed) {
         List<Band> bands = classed.table().bands();
         Band lowest = bands.get(0);
         Band highest = bands.get(bands.size() - 1);
         boolean below = classed.where() == Classed.Where.BELOW;
-        double end = below ? lowest.from() : highest.to().orElse(highest.from());
+        double ends = highest.to().orElse(highest.from());
         String said = words.of(
                 "ease.class." + classed.where().name(),
                 Map.of(
                         "word", below ? lowest.word() : classed.word().isEmpty() ? highest.word() : classed.word(),
-                        "end", classed.table().percent() ? Words.number(end, 1) + "\u00a0%" : words.coarse(end)));
+                        "end", below ? begins(classed.table()) : figure(ends, classed.table())));
         String garment = classed.table().garment();
         return isAny(garment) ? said : words.of("ease.for", Map.of("said", said, "garment", garment));
     }

@@ -71,7 +71,7 @@ class SizesJourneyTest extends Journey {
         robot.interact(() -> robot.lookup("#amount").query().requestFocus());
         keys.fill("2.4 cm");
         until(d -> d.shownTrial().isPresent());
-        assertThat(robot.lookup("#outcome").queryLabeled().getText()).contains("The same in each size.");
+        assertThat(robot.lookup("#outcome").queryLabeled().getText()).contains("The same in each of these sizes.");
         assertThat(robot.lookup("#ease-hip .classes").queryAllAs(Labeled.class))
                 .extracting(Labeled::getText)
                 .as("the word with its number first, then the other sizes")

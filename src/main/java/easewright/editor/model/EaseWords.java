@@ -257,6 +257,7 @@ final class EaseWords {
             Map<String, Object> values = new TreeMap<>();
             values.put("word", classed.word());
             values.put("lowest", classed.table().bands().get(0).word());
+            values.put("begins", new EaseText(words).begins(classed.table()));
             values.put("mark", foot.mark(classed.table()));
             out.add(words.of("editor.ease.class." + classed.where().name().toLowerCase(Locale.ROOT), values));
         }

@@ -32,7 +32,7 @@ public record Ink(
             Color.web("#ffffff"),
             Color.web("#b8480f"),
             Color.web("#b8480f", 0.16),
-            Color.web("#8d8576"),
+            Color.web("#70695b"),
             Color.web("#3f49b8"),
             Color.web("#5c5140", 0.16),
             Color.web("#b98a6a"));
@@ -50,7 +50,7 @@ public record Ink(
             Color.web("#10282a"),
             Color.web("#ff9d5c"),
             Color.web("#ff9d5c", 0.18),
-            Color.web("#8b867c"),
+            Color.web("#aba69b"),
             Color.web("#9aa3ff"),
             Color.web("#000000", 0.35),
             Color.web("#d0a183"));

@@ -40,6 +40,9 @@ final class PiecePainter {
 
     static final double[] DOTS = {2, 3};
 
+    /** Lines drawn inside a piece, such as where a band is folded: thin, and plain enough to be followed by lamplight. */
+    private static final double INNER = 1.3;
+
     /** So much of the colour of a line is laid over the line as it was drawn: its own colour shows, and it is plain enough. */
     static final double OVER_DRAWN = 0.8;
 
@@ -207,7 +210,7 @@ final class PiecePainter {
      * @param drawn whether the lines lie on the paper as they were drawn, with the colours they have there
      */
     private void riders(boolean drawn) {
-        pen.set(drawn ? ink.quiet().deriveColor(0, 1, 1, OVER_DRAWN) : ink.quiet(), 1);
+        pen.set(drawn ? ink.quiet().deriveColor(0, 1, 1, OVER_DRAWN) : ink.quiet(), INNER);
         sight.riders().stream().filter(r -> !isCuttingLine(r)).forEach(r -> {
             gc.beginPath();
             kept.path(r.segments()).lay(gc, 0, 0, false);

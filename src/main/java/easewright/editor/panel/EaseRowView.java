@@ -41,7 +41,7 @@ final class EaseRowView extends MeasuredBox {
     static final double NUMBER = 83;
     static final double EASE = 66;
     static final double WISH = 84;
-    private static final double PERCENT = 104;
+    private static final double PERCENT = 124;
     /** As high as the button that gives what is missing: while it is not seen, it has no height of its own. */
     private static final double JUDGED = 32;
 

@@ -15,7 +15,10 @@ import javafx.scene.layout.VBox;
 /** Body and garment at each level, as seen from above, to scale. */
 public final class RingsPanel extends SheetPage {
     private static final double LEAST_HIGH = 72;
-    private static final double SIZE = 132;
+    /** Of a ring, pixels, where there are so many: few are drawn so large that the air between the lines is seen. */
+    private static final double[] SIZES = {196, 196, 196, 160};
+
+    private static final double OF_MANY = 132;
 
     private final Label intro = new Label();
     private final VBox list = new VBox(14);
@@ -35,14 +38,16 @@ public final class RingsPanel extends SheetPage {
         intro.setText(words.of(rings.rings().isEmpty() ? "editor.ease.none" : "editor.rings.intro"));
         double widest = rings.widest();
         Ink ink = desk.dark() ? Ink.DARK : Ink.LIGHT;
+        int many = rings.rings().size();
+        double size = many < SIZES.length ? SIZES[many] : OF_MANY;
         list.getChildren().clear();
         for (Rings.Ring ring : rings.rings()) {
             // A small ring takes no more height than it needs, in the same scale as the others.
             double share = Math.max(ring.body(), ring.garment()) / widest;
-            double high = Math.min(SIZE, Math.max(LEAST_HIGH, SIZE * share + 8));
-            Canvas canvas = new Canvas(SIZE, high);
-            canvas.getGraphicsContext2D().translate(0, (high - SIZE) / 2);
-            RingPainter.paint(canvas.getGraphicsContext2D(), SIZE, widest, ring.body(), ring.garment(), ink);
+            double high = Math.min(size, Math.max(LEAST_HIGH, size * share + 8));
+            Canvas canvas = new Canvas(size, high);
+            canvas.getGraphicsContext2D().translate(0, (high - size) / 2);
+            RingPainter.paint(canvas.getGraphicsContext2D(), size, widest, ring.body(), ring.garment(), ink);
             canvas.setAccessibleText(ring.words());
             Label name = new Label(ring.level());
             name.getStyleClass().add("section-title");

@@ -36,7 +36,7 @@ class AlsoInToldTest extends NestAtWork {
                 .startsWith("7.4\u00a0cm is ")
                 .isEqualTo(row.brief());
         assertThat(row.told(session.desk().words())).contains("Size 14: garment 112.8\u00a0cm, ease 7.4\u00a0cm.");
-        assertThat(HereWords.outcome(session.desk())).contains("The same in each size.");
+        assertThat(HereWords.outcome(session.desk())).contains("The same in each of these sizes.");
         assertThat(HereWords.title(session.desk())).endsWith("in 2 sizes");
         assertThat(Effect.of(session.desk()).lines().get(0).words())
                 .isEqualTo("Moved: Back side, hem longer; Front side, hem longer.");

@@ -212,7 +212,8 @@ class EasePageTest {
     void belowOneTableIsNoShortfall() throws Exception {
         EaseRow waist = row(open("skirt"), "waist");
         assertThat(waist.verdict()).isEqualTo("\u2713 as wished");
-        assertThat(waist.brief()).matches("2\\.5\u00a0cm is below the \u201cwearing ease\u201d of\u00a0\\[\\d+]");
+        assertThat(waist.brief())
+                .matches("2\\.5\u00a0cm is below the 3\u00a0cm \u201cwearing ease\u201d of\u00a0\\[\\d+]");
         assertThat(waist.scale().shortOf().orElseThrow()).isLessThan(25);
     }
 
@@ -233,7 +234,7 @@ class EasePageTest {
         EaseRow waist = row(open("trousers"), "waist");
         assertThat(waist.told(session.desk().words()))
                 .anyMatch(line -> line.startsWith(
-                        "To move in comfort, sources ask for this much or more: 2.5 to 3.8\u00a0cm (skirt, trousers)"))
+                        "To move in comfort, sources ask for at least: 2.5 to 3.8\u00a0cm (skirt, trousers)"))
                 .contains("\u201cleast 1.3\u201d on the bar is the smallest of these.");
     }
 
