@@ -213,6 +213,7 @@ final class EditorWindow {
         if (sheet.isEmpty()) {
             sheet = Optional.of(new SheetPanel(session, table, marker, files));
             sheet.get().share(root.getWidth());
+            sheet.get().onTurned(files::begun);
             root.widthProperty().addListener(o -> sheet.get().share(root.getWidth()));
             root.setRight(sheet.get());
             place = Optional.of(new SheetPlace(scene, sheet.get()));

@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.testfx.api.FxRobot;
@@ -41,6 +42,27 @@ class BegunAgainJourneyTest extends BegunAgainJourney {
         robot.interact(() -> app.files().openSample(Sample.all().get(1)));
         until(d -> !d.file().orElseThrow().name().startsWith("skirt"));
         assertThat(answers.asked).isEmpty();
+    }
+
+    /** Whether it was turned to by mouse, with nothing else in hand, and of marking its part. */
+    @Test
+    void thePageThatWasOpenIsOpenAgain(FxRobot robot) throws Exception {
+        openTheSkirt(robot);
+        write(robot, "#amount", "2 cm");
+        robot.clickOn("#keep");
+        until(d -> !d.isSaved());
+        robot.clickOn("#page-changes");
+        bringBack(robot, endedWith("page=changes"));
+        assertThat(robot.lookup("#page-changes").queryAs(ToggleButton.class).isSelected())
+                .isTrue();
+        assertThat(robot.lookup("#changes").query().isVisible()).isTrue();
+
+        robot.clickOn("#page-marks").clickOn("#step-seams");
+        bringBack(robot, endedWith("mark.step=SEAMS"));
+        assertThat(robot.lookup("#marks").query().isVisible()).isTrue();
+        assertThat(robot.lookup("#step-seams").queryAs(ToggleButton.class).isSelected())
+                .isTrue();
+        assertThat(said()).as("nothing was half marked").doesNotContain("half marked");
     }
 
     private static Point middle(Box box) {

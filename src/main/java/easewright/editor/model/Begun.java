@@ -12,7 +12,7 @@ import java.util.Set;
  *
  * @param page    the key of the page beside the table that is open
  * @param typed   what stands in fields and was not taken
- * @param marking where marking is, if anything of it is half done
+ * @param marking where marking is, if its page is open or anything of it is half done
  * @param cut     a cut of which one end is shown
  */
 public record Begun(String page, List<Typed> typed, Optional<Marking> marking, Optional<Cut> cut) {

@@ -14,7 +14,7 @@ import java.util.Optional;
  * @param asSaved whether nothing else is new: the pattern itself is as it was opened or saved
  */
 public record Unfinished(Optional<Wanted> wanted, Optional<String> size, Begun begun, boolean asSaved) {
-    public static final Unfinished NOTHING = new Unfinished(Optional.empty(), Optional.empty(), Begun.NOTHING, false);
+    public static final Unfinished NOTHING = at(Begun.NOTHING);
 
     /**
      * What is tried on the desk, or half chosen: settings that stay for the next change are nothing by themselves. What
@@ -23,9 +23,12 @@ public record Unfinished(Optional<Wanted> wanted, Optional<String> size, Begun b
     public static Unfinished on(Desk desk, Begun begun) {
         boolean none = begun.isNothing();
         Optional<Wanted> wanted = none ? desk.wanted().filter(Wanted::isBegun) : desk.wanted();
-        return none && wanted.isEmpty()
-                ? NOTHING
-                : new Unfinished(wanted, desk.size(), none ? Begun.NOTHING : begun, desk.isSaved());
+        return none && wanted.isEmpty() ? at(begun) : new Unfinished(wanted, desk.size(), begun, desk.isSaved());
+    }
+
+    /** Nothing in hand, and the page that is open. */
+    static Unfinished at(Begun page) {
+        return new Unfinished(Optional.empty(), Optional.empty(), page, false);
     }
 
     /** A desk with this in hand again, as far as its pattern still has what it speaks of. */
@@ -48,9 +51,9 @@ public record Unfinished(Optional<Wanted> wanted, Optional<String> size, Begun b
         return wanted.isEmpty() && begun.isNothing();
     }
 
-    /** Written down; empty for nothing. */
+    /** Written down, with the page that is open; empty for nothing. */
     public String text() {
-        return isNothing() ? "" : UnfinishedText.of(this);
+        return equals(NOTHING) ? "" : UnfinishedText.of(this);
     }
 
     /** Reads it again; nothing where that is not understood, as it may be from another version of the program. */

@@ -47,7 +47,7 @@ final class UnfinishedText {
         try {
             text.kept.load(new StringReader(written));
             Unfinished hand = new Unfinished(text.wanted(), text.optional("size"), text.begun(), text.flag("as-saved"));
-            return hand.isNothing() ? Unfinished.NOTHING : hand;
+            return hand.isNothing() ? Unfinished.at(hand.begun()) : hand;
         } catch (IOException | IllegalArgumentException notUnderstood) {
             return Unfinished.NOTHING;
         }

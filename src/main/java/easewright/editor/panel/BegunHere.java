@@ -65,14 +65,13 @@ public final class BegunHere implements InHand {
         List<Begun.Typed> typed = new ArrayList<>(fields.in(beside::pageOf));
         typed.addAll(print.typed());
         boolean there = typed.stream().anyMatch(t -> t.page().equals(MARKS));
-        Optional<Begun.Marking> marking =
-                Optional.of(HalfMarked.in(marker.state())).filter(m -> there || m.isHalfDone());
+        Optional<Begun.Marking> marking = Optional.of(HalfMarked.in(marker.state()))
+                .filter(m -> there || m.isHalfDone() || beside.page().equals(MARKS));
         Optional<Begun.Cut> cut = session.picking()
                 .askProperty()
                 .get()
                 .flatMap(ask -> ask.from().map(from -> new Begun.Cut(ask.field(), from)));
-        Begun begun = new Begun(beside.page(), typed, marking, cut);
-        return begun.isNothing() ? Begun.NOTHING : begun;
+        return new Begun(beside.page(), typed, marking, cut);
     }
 
     @Override
@@ -84,7 +83,7 @@ public final class BegunHere implements InHand {
 
     @Override
     public Begun again(Begun before) {
-        if (before.isNothing()) {
+        if (before.equals(Begun.NOTHING)) {
             return before;
         }
         SheetPanel beside = sheet.get();

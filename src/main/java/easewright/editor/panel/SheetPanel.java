@@ -45,6 +45,7 @@ public final class SheetPanel extends VBox {
     private final HerePanel here;
 
     private final EasePanel ease;
+    private Runnable onTurned = () -> {};
 
     public SheetPanel(Session session, CuttingTable table, Marker marker, FileWork files) {
         this.marker = marker;
@@ -175,6 +176,7 @@ public final class SheetPanel extends VBox {
         if (!pages.containsKey(key)) {
             return;
         }
+        boolean turned = !page().equals(key);
         pages.forEach((name, page) -> page.setVisible(name.equals(key)));
         tabs.forEach((name, tab) -> tab.setSelected(name.equals(key)));
         boolean marking = key.equals("marks");
@@ -182,6 +184,14 @@ public final class SheetPanel extends VBox {
         here.fold(!key.equals("ease"));
         here.leaveSeamsTo(key.equals("true") || key.equals("notes"));
         marker.open(marking);
+        if (turned) {
+            onTurned.run();
+        }
+    }
+
+    /** @param turned another page was opened */
+    public void onTurned(Runnable turned) {
+        onTurned = turned;
     }
 
     /** Where a line that does not close is shown with its gap, it can be closed as well. */

@@ -91,6 +91,10 @@ class UnfinishedTest {
         assertThat(Unfinished.of("level=hip\ntaper=WAVY\nside=BOTH")).isEqualTo(Unfinished.NOTHING);
         assertThat(Unfinished.of("level=hip\ntaper=SMOOTH\nside=BOTH\nway=magic"))
                 .isEqualTo(Unfinished.NOTHING);
+        Begun page = new Begun("changes", List.of(), Optional.empty(), Optional.empty());
+        Unfinished again = Unfinished.of(Unfinished.on(desk, page).text());
+        assertThat(again.begun().page()).isEqualTo("changes");
+        assertThat(again.isNothing()).as("an open page is nothing to be done").isTrue();
         // The way that stays chosen for the next change is nothing by itself, an amount is.
         Wanted hip = Wanted.at("hip", LevelKind.HIP).withTaper(Taper.STRAIGHT);
         assertThat(Unfinished.on(desk.withWanted(Optional.of(hip)), Begun.NOTHING)
