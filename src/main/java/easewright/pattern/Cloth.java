@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
  * @param across    stretch across, by the hand test, percent
  * @param along     stretch along, percent
  * @param recovery  recovery, percent
- * @param shrinkage shrinkage in the wash, percent
+ * @param shrinkage shrinkage lengthwise in the wash, percent: it asks for more cloth, and no width is reckoned with it
  */
 public record Cloth(
         boolean knit, OptionalDouble across, OptionalDouble along, OptionalDouble recovery, OptionalDouble shrinkage) {

@@ -78,14 +78,17 @@ final class StitchingLines {
         }
         double allowance = Rounding.meant(lies.usual());
         Map<String, Object> values = Map.of("usual", allowance, "most", Rounding.meant(lies.most()));
+        Optional<LineInside.Span> spread = lies.spread();
         Reason reason = reason(
-                inner, values, Grading.between(inner.outline(), piece.outline()).isPresent());
+                inner,
+                spread.isPresent(),
+                values,
+                Grading.between(inner.outline(), piece.outline()).isPresent());
         String line = inner.riders().get(0).id();
         boolean ownElement = !inner.open()
                 && inner.riders().size() == 1
                 && !line.contains("#")
                 && piece.riders().stream().noneMatch(r -> r.id().startsWith(piece.id() + "#"));
-        Optional<LineInside.Span> spread = lies.spread();
         return Optional.of(new StitchingLine(
                 piece.id(),
                 ownElement ? swapped(piece, inner, allowance) : kept(piece, inner, allowance),
@@ -94,12 +97,17 @@ final class StitchingLines {
                 spread.map(s -> OptionalDouble.of(s.most())).orElse(OptionalDouble.empty())));
     }
 
-    /** @param graded whether it may as well be a smaller size, which somebody has not taken it for */
-    private static Reason reason(SewnInside inner, Map<String, Object> values, boolean graded) {
+    /**
+     * @param byEdge whether edges have distances of their own: then it is even along each, and not all round
+     * @param graded whether it may as well be a smaller size, which somebody has not taken it for
+     */
+    private static Reason reason(SewnInside inner, boolean byEdge, Map<String, Object> values, boolean graded) {
         if (inner.riders().size() > 1) {
-            return new Reason("lines-inside-line", values, graded ? 0.4 : 0.8);
+            String code = byEdge ? "lines-inside-line-by-edge" : "lines-inside-line";
+            return new Reason(code, values, graded ? 0.4 : 0.8);
         }
-        String code = inner.open() ? "line-inside-to-outline" : "line-inside-line";
+        String toOutline = byEdge ? "line-inside-to-outline-by-edge" : "line-inside-to-outline";
+        String code = inner.open() ? toOutline : byEdge ? "line-inside-line-by-edge" : "line-inside-line";
         double sure = inner.open() ? 0.85 : 0.9;
         return new Reason(code, values, graded ? 0.4 : sure);
     }

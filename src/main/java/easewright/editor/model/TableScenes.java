@@ -189,7 +189,9 @@ public final class TableScenes {
         NestTitles.Title title = look.titles.getOrDefault(piece.id(), NestTitles.Title.of(piece));
         NamePlace name = names.of(desk, look.before.getOrDefault(piece.id(), piece));
         List<ToldWidth> widths = look.widths.getOrDefault(piece.id(), List.of());
-        boolean pointed = desk.pointed().filter(p -> p.means(piece.id())).isPresent();
+        // What would be redrawn has its own line and rings, which tell the piece.
+        boolean pointed =
+                desk.pointed().filter(p -> p.means(piece.id()) && !p.redrawn()).isPresent();
         boolean aside = !marking && desk.size().isPresent() && isOfNone(look.taking, piece);
         TableScene.TrialSight trial = look.trial.of(piece, look.before.getOrDefault(piece.id(), piece));
         Drawn last = known.get(piece);

@@ -91,7 +91,7 @@ public final class CuttingTable extends Region {
     private void follow(Desk before, Desk now) {
         sight.take(now, hand);
         holds.onPieces(now.shown().pieces());
-        holds.show(now.takingHolds(), mouse.isPulling());
+        holds.show(now, mouse.isPulling());
         speech.follow(before, now);
         if (!mouse.isPulling()) {
             speak();

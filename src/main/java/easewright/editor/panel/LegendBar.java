@@ -30,6 +30,9 @@ public final class LegendBar extends FlowPane {
     /** How high the sample of a line is, so that all stand alike, pixels. */
     private static final double HIGH = 10;
 
+    /** How large the sample of a ring is, as near to that on the table as a row has room for, pixels. */
+    private static final double RING = 7;
+
     /** From the edge of the table, pixels. */
     private static final double MARGIN = 14;
 
@@ -147,7 +150,7 @@ public final class LegendBar extends FlowPane {
                 new Group(line(ink.line(), 1.4, 0, y - 2, LONG, y - 2), pin(ink, LONG / 4), pin(ink, LONG * 3 / 4));
             case REDRAWN -> line(ink.moved(), 2.4, 0, y, LONG, y);
             case PLACE -> {
-                Circle ring = new Circle(LONG / 2, y, y - 1, Color.TRANSPARENT);
+                Circle ring = new Circle(LONG / 2, y, RING, Color.TRANSPARENT);
                 ring.setStroke(ink.moved());
                 ring.setStrokeWidth(2);
                 yield ring;

@@ -1,6 +1,8 @@
 package easewright.editor.panel;
 
+import easewright.editor.model.Desk;
 import easewright.editor.model.Hold;
+import easewright.editor.model.Pointed;
 import easewright.editor.paint.GripPlaces;
 import easewright.editor.paint.OverlayPainter;
 import easewright.editor.paint.SeenUnder;
@@ -26,6 +28,12 @@ final class TableHolds {
     private Runnable heard = () -> {};
     private double scale;
     private boolean settled;
+
+    /** Those of a desk; none while a list shows what would be redrawn: they would hide where that ends. */
+    void show(Desk desk, boolean pulled) {
+        boolean redrawn = desk.pointed().filter(Pointed::redrawn).isPresent();
+        show(redrawn ? List.of() : desk.takingHolds(), pulled);
+    }
 
     /**
      * Other holds; the attention stays with its seam, or goes to another where that takes part no longer.

@@ -31,7 +31,9 @@ class ClothWordsTest {
                 .as("broken only between its parts")
                 .containsExactly(
                         "stretches\u00a050\u00a0%\u00a0across,",
-                        "20\u00a0%\u00a0lengthwise,", "springs\u00a0back\u00a095\u00a0%,", "shrinks\u00a05\u00a0%");
+                        "20\u00a0%\u00a0lengthwise,",
+                        "springs\u00a0back\u00a095\u00a0%,",
+                        "shrinks\u00a05\u00a0%\u00a0lengthwise");
         assertThat(words().judged()).contains("dress, bodice, top", ", going by the marks");
         session.setGarment("leggings");
         assertThat(words().judged()).isEqualTo("Garment: leggings");
@@ -53,6 +55,10 @@ class ClothWordsTest {
         assertThat(words().wash().marked()).as("an example for the field").isEqualTo("50\u00a0cm");
         assertThat(words().across().marked()).isEqualTo("10\u00a0cm");
         assertThat(words().recovery().result()).isEqualTo("Springs back: 95\u00a0%");
+        assertThat(words().wash().result()).isEqualTo("Shrinks lengthwise: 5\u00a0%");
+        assertThat(words().wash().how())
+                .as("which way, and what of the ease")
+                .contains("along the grain", "ease here are as cut");
         assertThat(words().along().how()).contains("does not use it");
         assertThat(words().recovery().range()).contains("10\u00a0cm to 15\u00a0cm");
         assertThat(words().wash().range()).contains("25\u00a0cm to 50\u00a0cm");

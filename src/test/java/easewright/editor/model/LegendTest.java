@@ -104,8 +104,14 @@ class LegendTest {
         session.open(Opened.of(new OpenFile(untrue, Optional.empty(), "untrue-bodice.svg")));
         session.point(TrueWork.of(session.desk()).places().get(0).pointed());
         assertThat(legend().signs()).contains(Legend.Sign.REDRAWN, Legend.Sign.PLACE, Legend.Sign.STITCHED);
+        assertThat(pieces()).as("no band that nothing explains").noneMatch(TableScene.PieceSight::pointed);
         session.point(Notes.pointed(session.desk(), "side seam"));
         assertThat(legend().signs()).doesNotContain(Legend.Sign.REDRAWN, Legend.Sign.PLACE);
+        assertThat(pieces()).anyMatch(TableScene.PieceSight::pointed);
+    }
+
+    private List<TableScene.PieceSight> pieces() {
+        return new TableScenes().of(session.desk()).pieces();
     }
 
     private List<String> moved() {

@@ -7,6 +7,7 @@ import easewright.editor.model.Hold;
 import easewright.editor.model.OpenFile;
 import easewright.editor.model.Opened;
 import easewright.editor.model.Session;
+import easewright.editor.model.TrueWork;
 import easewright.editor.paint.OverlayPainter;
 import easewright.editor.paint.SeenUnder;
 import easewright.editor.paint.Viewport;
@@ -16,6 +17,7 @@ import easewright.pattern.Piece;
 import easewright.svg.SvgFile;
 import easewright.text.LengthUnit;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -67,6 +69,22 @@ class TableHoldsTest {
         holds.settle();
         assertThat(holds.all()).containsExactly(BACK, copy);
         assertThat(holds.pointed()).isPresent();
+    }
+
+    /** What would be redrawn may end just where a seam could be taken hold of. */
+    @Test
+    void noneIsThereWhileATruingIsShown() throws Exception {
+        Session session = new Session(LengthUnit.CM, false);
+        SvgFile untrue = SvgFile.read(Path.of("src/test/resources/command/untrue-bodice.svg"));
+        session.open(Opened.of(new OpenFile(untrue, Optional.empty(), "untrue-bodice.svg")));
+        holds.show(session.desk(), false);
+        assertThat(holds.all()).isNotEmpty();
+        session.point(TrueWork.of(session.desk()).places().get(0).pointed());
+        holds.show(session.desk(), false);
+        assertThat(holds.all()).isEmpty();
+        session.point(Optional.empty());
+        holds.show(session.desk(), false);
+        assertThat(holds.all()).isNotEmpty();
     }
 
     private static Hold on(String piece, double x, double outward) {

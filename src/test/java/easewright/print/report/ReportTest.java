@@ -245,7 +245,7 @@ class ReportTest {
         Cloth shrinks = new Cloth(
                 false, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.of(10));
         String washed = paragraphs(content(skirt.withCloth(shrinks)));
-        assertThat(washed).contains("shrinks by 10\u00a0%").contains("90\u00a0cm of cloth");
+        assertThat(washed).contains("shrinks lengthwise by 10\u00a0%").contains("90\u00a0cm of cloth");
         assertThat(folded).contains("81\u00a0cm of cloth");
     }
 
