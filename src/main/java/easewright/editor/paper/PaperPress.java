@@ -46,6 +46,7 @@ public final class PaperPress {
                         return PaperPages.of(desk, choice, today);
                     }
                 },
+                false,
                 done,
                 failed);
     }
@@ -68,6 +69,7 @@ public final class PaperPress {
                         return file;
                     }
                 },
+                true,
                 done,
                 failed);
     }
@@ -86,26 +88,34 @@ public final class PaperPress {
         worker.shutdownNow();
     }
 
-    private <T> void start(Task<T> task, Consumer<T> done, Consumer<Throwable> failed) {
+    /**
+     * @param late whether what has been done is told though it is given up by then: it may have ended in this moment
+     */
+    private <T> void start(Task<T> task, boolean late, Consumer<T> done, Consumer<Throwable> failed) {
         cancel();
         going = Optional.of(task);
         task.setOnSucceeded(e -> {
-            rest(task);
-            done.accept(task.getValue());
+            if (rest(task) || late) {
+                done.accept(task.getValue());
+            }
         });
         task.setOnFailed(e -> {
-            rest(task);
-            failed.accept(task.getException());
+            if (rest(task)) {
+                failed.accept(task.getException());
+            }
         });
         progress.bind(task.progressProperty());
         worker.execute(task);
     }
 
-    private void rest(Task<?> task) {
-        if (going.filter(task::equals).isPresent()) {
+    /** Nothing is going on any more; whether that still was. */
+    private boolean rest(Task<?> task) {
+        boolean still = going.filter(task::equals).isPresent();
+        if (still) {
             going = Optional.empty();
             progress.unbind();
             progress.set(IDLE);
         }
+        return still;
     }
 }
