@@ -83,8 +83,10 @@ final class DrawingBelow {
     /** What is being painted or was painted last; the painter leaves out what it has been overtaken by. */
     private volatile Wish wish;
 
-    /** Only the painter's. */
+    /** This and the next only the painter's. */
     private SvgFile readyFor;
+
+    private List<Underlay.Placed> readyPictures = List.of();
 
     private Set<String> readyWithout = Set.of();
 
@@ -246,9 +248,11 @@ final class DrawingBelow {
             if (readyFor != now.svg()) {
                 ready = null;
                 readyFor = now.svg();
-                List<Underlay.Placed> found = pictures(now.svg().drawing());
-                Platform.runLater(() -> come(now.svg(), found));
+                readyPictures = pictures(now.svg().drawing());
             }
+            // Each time: another file may have lain there in between, and these were forgotten.
+            List<Underlay.Placed> found = readyPictures;
+            Platform.runLater(() -> come(now.svg(), found));
             if (ready == null || !readyWithout.equals(now.without())) {
                 readyWithout = now.without();
                 ready = Backdrop.under(now.svg(), readyWithout);
@@ -282,7 +286,7 @@ final class DrawingBelow {
     }
 
     private void come(SvgFile of, List<Underlay.Placed> found) {
-        if (of == svg) {
+        if (of == svg && !found.equals(pictures)) {
             pictures = found;
             changed.run();
         }
