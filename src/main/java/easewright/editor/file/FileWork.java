@@ -48,7 +48,7 @@ public final class FileWork {
         this.failures = new Failures(session);
         this.saving = new Saving(session, asking, background, claim, remembered, failures);
         this.beside = new Beside(session, background);
-        this.outside = new Outside(session, background);
+        this.outside = new Outside(session, background, saving::isGoing);
         this.several = new Several(this, beside, failures);
         this.layers = new Layers(session, background, failures);
         this.restoring = new Restoring(this, session, safe, claim, outside, failures);

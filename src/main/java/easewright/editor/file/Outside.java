@@ -7,17 +7,23 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 
 /** What other programs do to the file on the table. */
 final class Outside {
     private final Session session;
     private final Background background;
+    private final BooleanSupplier saving;
     /** What the file was when last looked at, so that what has happened to it is said once. */
     private Optional<Fingerprint> lastSeen = Optional.empty();
 
-    Outside(Session session, Background background) {
+    /**
+     * @param saving whether this window is writing the file itself
+     */
+    Outside(Session session, Background background, BooleanSupplier saving) {
         this.session = session;
         this.background = background;
+        this.saving = saving;
     }
 
     /** What the file on the table was when it was read. */
@@ -42,7 +48,8 @@ final class Outside {
 
     private void compare(OpenFile file, Look look) {
         boolean same = session.desk().file().equals(Optional.of(file));
-        if (!same || look.now().equals(lastSeen)) {
+        // What this window writes may be on the disk before it has heard that it is.
+        if (!same || saving.getAsBoolean() || look.now().equals(lastSeen)) {
             return;
         }
         lastSeen = look.now();

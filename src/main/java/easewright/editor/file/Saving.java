@@ -127,6 +127,11 @@ final class Saving {
                 problem -> ended(() -> notSaved(problem, path, next)));
     }
 
+    /** Whether a file is being written. */
+    boolean isGoing() {
+        return going;
+    }
+
     private void ended(Runnable end) {
         going = false;
         end.run();

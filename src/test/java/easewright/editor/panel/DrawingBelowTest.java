@@ -37,13 +37,11 @@ class DrawingBelowTest {
     }
 
     private Underlay seen() {
-        return WaitForAsyncUtils.waitForAsyncFx(
-                20_000, () -> below.seen(new Viewport(2, 0, 0), 400, 400, 1));
+        return WaitForAsyncUtils.waitForAsyncFx(20_000, () -> below.seen(new Viewport(2, 0, 0), 400, 400, 1));
     }
 
     private void untilPhotographSeen() throws Exception {
-        WaitForAsyncUtils.waitFor(
-                20, TimeUnit.SECONDS, () -> !seen().pictures().isEmpty());
+        WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> !seen().pictures().isEmpty());
     }
 
     /** Layers that are read and taken back at once leave a photograph in the drawing where it was. */
@@ -58,7 +56,8 @@ class DrawingBelowTest {
         untilPhotographSeen();
         robot.interact(() -> {
             session.open(other);
-            assertThat(below.seen(new Viewport(2, 0, 0), 400, 400, 1).pictures()).isEmpty();
+            assertThat(below.seen(new Viewport(2, 0, 0), 400, 400, 1).pictures())
+                    .isEmpty();
             session.open(one);
         });
         untilPhotographSeen();
