@@ -105,10 +105,25 @@ final class LevelLabel {
     /** From its line to the plate with this middle; empty where they touch. */
     Optional<Line> leader(Point middle) {
         Point foot = seen.at(seen.nearest(middle));
-        double x = Math.max(middle.x() - width / 2, Math.min(middle.x() + width / 2, foot.x()));
-        double y = Math.max(middle.y() - height / 2, Math.min(middle.y() + height / 2, foot.y()));
-        Point rim = new Point(x, y);
-        return foot.distance(rim) > TOUCHING ? Optional.of(new Line(foot, rim)) : Optional.empty();
+        // Its corners are round: what leads to a corner of the box would end in the air beside the plate.
+        double round = round() / 2;
+        double x = between(middle.x(), width / 2 - round, foot.x());
+        double y = between(middle.y(), height / 2 - round, foot.y());
+        Point inner = new Point(x, y);
+        double away = foot.distance(inner);
+        if (away - round <= TOUCHING) {
+            return Optional.empty();
+        }
+        return Optional.of(new Line(foot, inner.plus(foot.minus(inner).times(round / away))));
+    }
+
+    private static double between(double middle, double reach, double at) {
+        return Math.max(middle - reach, Math.min(middle + reach, at));
+    }
+
+    /** How wide and high its corners are rounded. */
+    private double round() {
+        return height - (rows.size() - 1) * pitch();
     }
 
     /** Draws the plate with its words, and what leads to it. */
@@ -138,7 +153,7 @@ final class LevelLabel {
     private void plate(GraphicsContext gc, Ink ink, Point middle) {
         double left = middle.x() - width / 2;
         double top = middle.y() - height / 2;
-        double round = height - (rows.size() - 1) * pitch();
+        double round = round();
         gc.setFill(chosen ? ink.level() : ink.paper());
         gc.fillRoundRect(left, top, width, height, round, round);
         if (!chosen) {
