@@ -74,6 +74,15 @@ record Agreeing(double first, double second, double ease, LengthUnit unit) {
         return more(rounding());
     }
 
+    /**
+     * By how much a length is less than one that is told as it is, mm: what is left of that beside the length as it is
+     * shown, unless rounding it made that another difference.
+     */
+    static double under(double mm, double exactly, LengthUnit unit) {
+        double shown = Lengths.shown(mm, unit);
+        return exactly - (Math.abs(shown - mm) <= STRAY ? shown : mm);
+    }
+
     private String signed(double mm, Rounding as) {
         String text = as.said(mm);
         return mm > 0 && !text.equals(as.said(0)) ? "+" + text : text;

@@ -177,9 +177,9 @@ public final class Words {
         return Lengths.coarse(mm, unit);
     }
 
-    /** A small difference, as finely as it can be told: what is less than a tape shows is not told as nothing. */
-    public String fine(double mm) {
-        return Lengths.fine(mm, unit);
+    /** By how much a length is less than one that is told as it is, as finely as a small difference can be told. */
+    public String under(double mm, double exactly) {
+        return Lengths.fine(Agreeing.under(mm, exactly, unit), unit);
     }
 
     /** A text from elsewhere with its lengths put into the unit, such as "3 in below the waist"; as coarse as they were. */

@@ -128,6 +128,14 @@ class AgreeingTest {
         }
     }
 
+    /** 5 cm is told of 4.98 cm, and 5.08 cm as it is; sixteenths are too coarse to take anything from. */
+    @Test
+    void whatIsUnderAFigureThatIsToldAsItIs() {
+        assertThat(Words.english(LengthUnit.CM).under(49.8, 50.8)).isEqualTo("0.08\u00a0cm");
+        assertThat(Words.english(LengthUnit.INCH).under(50, 50.8)).isEqualTo("1/32\u00a0in");
+        assertThat(Words.english(LengthUnit.INCH).under(49.3, 50.8)).isEqualTo("1/16\u00a0in");
+    }
+
     /** One seam, one figure: however it is reckoned, a half is rounded up, and alike alone and beside its lengths. */
     @Test
     void noiseDoesNotRoundAHalfDown() {

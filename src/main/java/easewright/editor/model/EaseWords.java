@@ -115,8 +115,6 @@ final class EaseWords {
     /** By how much the ease is less than a figure in the list and yet counts as met, where the list and it differ. */
     private static String near(EaseLine line, List<Minimum> asked, Words words) {
         double ease = line.ease().orElse(0);
-        // In centimetres the figure of the list is told finer than the ease is shown, and what is shown adds up.
-        double told = words.unit() == LengthUnit.INCH ? ease : words.shown(ease);
         return line.ease().isEmpty()
                 ? ""
                 : asked.stream()
@@ -125,7 +123,7 @@ final class EaseWords {
                         .findFirst()
                         .map(m -> words.of(
                                 "editor.ease.minimums.near",
-                                Map.of("short", words.fine(m.low() - told), "asked", exactly(m.low(), words))))
+                                Map.of("short", words.under(ease, m.low()), "asked", exactly(m.low(), words))))
                         .orElse("");
     }
 
