@@ -27,6 +27,15 @@ public record Minimum(
         return ease < low - READ_WITHIN - 1e-6;
     }
 
+    /**
+     * Where an ease stands in a picture, mm: one that is a little less than the least figure and yet counts as met beside
+     * that, since what no tape tells apart is not to look as if it fell short.
+     */
+    public static double drawn(double ease, OptionalDouble least) {
+        double low = least.orElse(ease);
+        return ease < low && ease >= low - READ_WITHIN - 1e-6 ? low : ease;
+    }
+
     /** Whether an ease (mm) is a little less than the figure itself and yet counts as met. */
     public boolean isNearlyMetBy(double ease) {
         return ease < low - 1e-6 && !isMissedBy(ease);

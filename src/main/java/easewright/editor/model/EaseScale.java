@@ -136,14 +136,9 @@ public record EaseScale(
         return least.isPresent() ? OptionalDouble.of(least.getAsDouble() - Minimum.READ_WITHIN) : least;
     }
 
-    /**
-     * Where the mark of an ease stands: of one that counts as meeting the least, though a little short of it, beside that and
-     * not before it. What no tape tells apart is not to look as if it fell short.
-     */
+    /** Where the mark of an ease stands, mm. */
     public double marked(double mm) {
-        return least.isPresent() && mm < least.getAsDouble() && mm >= shortOf().getAsDouble() - 1e-6
-                ? least.getAsDouble()
-                : mm;
+        return Minimum.drawn(mm, least);
     }
 
     /** What is told of it in figures, where there is room, the most needed first: nothing, its ends and the least. */

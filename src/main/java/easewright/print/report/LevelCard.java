@@ -112,16 +112,17 @@ final class LevelCard {
         double top = 15;
         if (old.isPresent()) {
             pencil.write(words.of("report.card.before"), LEFT, top + 3.2, 2.8, Tone.DARK);
-            bar(pencil, old.getAsDouble(), top, Tone.PALE);
+            bar(pencil, Minimum.drawn(old.getAsDouble(), least(now)), top, Tone.PALE);
         }
         double second = top + (old.isPresent() ? 5.2 : 2);
         pencil.write(words.of("report.card.now"), LEFT, second + 3.2, 2.8, Tone.DARK);
-        bar(pencil, now.ease().getAsDouble(), second, Tone.DARK);
-        pencil.fill(diamond(new Point(at(now.ease().getAsDouble()), second + 2)), Tone.BLACK);
+        double is = Minimum.drawn(now.ease().getAsDouble(), least(now));
+        bar(pencil, is, second, Tone.DARK);
+        pencil.fill(diamond(new Point(at(is), second + 2)), Tone.BLACK);
         double foot = second + 5.4;
         pencil.line(at(0), top - 1.4, at(0), foot, Pen.EDGE);
-        Optional<Told> least = told("least", least(now));
-        Optional<Told> wish = told("wish", now.wish());
+        Optional<Told> least = told("least", least(now), now);
+        Optional<Told> wish = told("wish", now.wish(), now);
         boolean near = least.isPresent() && wish.isPresent() && least.get().meets(wish.get());
         least.ifPresent(t -> {
             pencil.line(t.at(), top - 1.4, t.at(), foot, Pen.GHOST);
@@ -136,7 +137,7 @@ final class LevelCard {
             Anchor side = toLeft ? Anchor.END : Anchor.START;
             write(pencil, t.words(), near ? beside : new Point(t.middle(), foot + 4.2), near ? side : Anchor.MIDDLE);
         });
-        Told none = told("none", OptionalDouble.of(0)).orElseThrow();
+        Told none = told("none", OptionalDouble.of(0), now).orElseThrow();
         if (least.stream().noneMatch(none::meets) && wish.stream().noneMatch(none::meets)) {
             write(pencil, none.words(), new Point(none.at(), foot + 2.6), Anchor.MIDDLE);
         }
@@ -147,11 +148,12 @@ final class LevelCard {
     }
 
     /** A place on the scale with its figure, so that the bars can be read without the sentence above them. */
-    private Optional<Told> told(String name, OptionalDouble ease) {
+    private Optional<Told> told(String name, OptionalDouble ease, EaseLine line) {
         return ease.stream()
                 .mapToObj(mm -> {
                     String said = words.of("report.card." + name, Map.of(name, mm));
-                    return new Told(said, at(mm), Lettering.of(false).width(said, SMALL));
+                    double drawn = mm == 0 ? mm : Minimum.drawn(mm, least(line));
+                    return new Told(said, at(drawn), Lettering.of(false).width(said, SMALL));
                 })
                 .findFirst();
     }

@@ -33,6 +33,7 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -295,6 +296,39 @@ class ReportTest {
                 .findFirst()
                 .orElseThrow();
         assertThat((ring - zero) / (diamond - zero)).isCloseTo(5.0 / 9, within(1e-4));
+    }
+
+    /** An ease and a wish of 5 cm count as meeting the least of 2 in, and stand on its line as on the bars of the window. */
+    @Test
+    void whatCountsAsMetIsNotDrawnShortOfTheLeast() {
+        Pattern skirt = sample("skirt");
+        List<EaseLine> lines =
+                Reading.of(skirt, EaseTables.standard().fitting(skirt)).sheet().lines();
+        List<Mark> marks = LevelCard.of(lines, lines, Words.english(LengthUnit.CM))
+                .get(lines.size() - 1)
+                .picture()
+                .marks();
+        double least = marks.stream()
+                .filter(m -> m instanceof Mark.Stroke s
+                        && s.pen() == Pen.GHOST
+                        && s.run().size() == 1)
+                .mapToDouble(m -> ((Mark.Stroke) m).run().get(0).start().x())
+                .findFirst()
+                .orElseThrow();
+        List<Double> drawn = new ArrayList<>();
+        for (Mark mark : marks) {
+            if (mark instanceof Mark.Fill f && f.tone() == Tone.BLACK) {
+                drawn.add(middle(f.loop()));
+            } else if (mark instanceof Mark.Stroke s && s.pen() == Pen.RING) {
+                drawn.add(middle(s.run()));
+            } else if (mark instanceof Mark.Fill f && f.tone() != Tone.LIGHT) {
+                drawn.add(around(f.loop()).maxX());
+            }
+        }
+        assertThat(drawn)
+                .as("both bars, the diamond and the ring")
+                .hasSize(4)
+                .allSatisfy(x -> assertThat(x).isCloseTo(least, within(1e-6)));
     }
 
     private static Box around(List<Segment> run) {
