@@ -35,6 +35,9 @@ final class LevelCard {
     /** Height of the letters below the bars. */
     private static final double SMALL = 2.4;
 
+    /** So far apart two rings are two, mm. */
+    private static final double APART = 0.3;
+
     /** From row to row of what the marks mean. */
     private static final double ROW = 5;
 
@@ -59,10 +62,13 @@ final class LevelCard {
         }
         LevelCard card = new LevelCard(words, low, high, largest);
         List<Figure> cards = new ArrayList<>();
+        boolean changed = false;
         for (EaseLine line : after) {
-            cards.add(card.figure(before.stream().filter(line::sameAs).findFirst(), line));
+            Optional<EaseLine> was = before.stream().filter(line::sameAs).findFirst();
+            cards.add(card.figure(was, line));
+            changed |= was.filter(b -> card.isSeen(b, line)).isPresent();
         }
-        cards.add(card.key());
+        cards.add(card.key(changed));
         return cards;
     }
 
@@ -98,9 +104,13 @@ final class LevelCard {
     private void rings(Pencil pencil, Optional<EaseLine> before, EaseLine now) {
         Point middle = new Point(RING + 1, HEIGHT / 2);
         now.body().ifPresent(body -> pencil.fill(ring(middle, body), Tone.LIGHT));
-        before.filter(b -> Math.abs(b.finished() - now.finished()) >= 0.05)
-                .ifPresent(b -> pencil.around(ring(middle, b.finished()), Pen.GHOST));
+        before.filter(b -> isSeen(b, now)).ifPresent(b -> pencil.around(ring(middle, b.finished()), Pen.GHOST));
         pencil.around(ring(middle, now.finished()), Pen.EDGE);
+    }
+
+    /** Whether the ring before a change can be told from that after it: else its dashes would be lost in the other line. */
+    private boolean isSeen(EaseLine before, EaseLine now) {
+        return RING * Math.abs(before.finished() - now.finished()) / largest >= APART;
     }
 
     private Outline ring(Point middle, double girth) {
@@ -121,6 +131,8 @@ final class LevelCard {
         pencil.fill(diamond(new Point(at(is), second + 2)), Tone.BLACK);
         double foot = second + 5.4;
         pencil.line(at(0), top - 1.4, at(0), foot, Pen.EDGE);
+        // One scale below all bars, so that a sign off their ends stands on something.
+        pencil.line(at(low), foot, at(high), foot, Pen.MEASURE);
         Optional<Told> least = told("least", least(now), now);
         Optional<Told> wish = told("wish", now.wish(), now);
         boolean near = least.isPresent() && wish.isPresent() && least.get().meets(wish.get());
@@ -200,7 +212,7 @@ final class LevelCard {
     }
 
     /** What the marks of a card mean, as a small picture of each, and how large the rings are drawn. */
-    private Figure key() {
+    private Figure key(boolean changed) {
         Pencil pencil = new Pencil();
         double x = 3;
         double second = 3 + ROW;
@@ -210,13 +222,17 @@ final class LevelCard {
         pencil.around(Pencil.circle(new Point(x, 3), 2.4), Pen.EDGE);
         pencil.around(Pencil.circle(new Point(x, second), SIGN), Pen.RING);
         x = column(pencil, words.of("report.key.garment"), words.of("report.key.wish"), x);
-        pencil.around(Pencil.circle(new Point(x, 3), 2.4), Pen.GHOST);
         pencil.line(x, second - 2, x, second + 2, Pen.GHOST);
-        String last = words.of("report.key.before");
+        String last = changed ? words.of("report.key.before") : "";
+        double after = x - 2;
+        if (changed) {
+            pencil.around(Pencil.circle(new Point(x, 3), 2.4), Pen.GHOST);
+            after = x + 4 + Lettering.of(false).width(last, 2.8) + 10;
+        }
         column(pencil, last, words.of("report.key.least"), x);
-        String scale = scale(pencil, x + 4 + Lettering.of(false).width(last, 2.8) + 10, 3);
-        return new Figure(
-                pencil.picture(), WIDTH, second + 2.4, "", words.of("report.key.words", Map.of("scale", scale)));
+        String scale = scale(pencil, after, 3);
+        String said = words.of(changed ? "report.key.words.changed" : "report.key.words", Map.of("scale", scale));
+        return new Figure(pencil.picture(), WIDTH, second + 2.4, "", said);
     }
 
     /** A length as it is in the rings; gives what stands beside it. */

@@ -39,6 +39,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Matcher;
+import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -378,13 +379,47 @@ class ReportTest {
         assertThat(bar / ring).isCloseTo(100 / (largest / Math.PI), within(0.01));
     }
 
+    /** A wish that lies beyond the bars stands on the scale that they stand on, and what cannot be seen is not explained. */
+    @Test
+    void theScaleGoesToTheWishAndOnlyWhatIsSeenIsExplained() {
+        Pattern skirt = sample("skirt");
+        Words words = Words.english(LengthUnit.CM);
+        List<EaseLine> before = Reading.of(skirt, EaseTables.standard()).sheet().lines();
+        for (double by : List.of(2.0, 80.0)) {
+            Pattern made = wider(skirt.withWish("hip", 180), by);
+            List<EaseLine> after =
+                    Reading.of(made, EaseTables.standard()).sheet().lines();
+            List<Part.Figure> cards = LevelCard.of(before, after, words);
+            Part.Figure hip = cards.get(after.size() - 1);
+            Box sign = strokes(hip, Pen.RING).findFirst().orElseThrow();
+            Box scale = strokes(hip, Pen.MEASURE).findFirst().orElseThrow();
+            assertThat(scale.maxX()).isCloseTo(sign.centre().x(), within(0.1));
+            assertThat(scale.minY()).isCloseTo(sign.centre().y(), within(0.1));
+            boolean isSeen = strokes(hip, Pen.GHOST).anyMatch(b -> b.height() > 10 && b.width() > 10);
+            assertThat(isSeen).isEqualTo(by > 10);
+            Part.Figure key = cards.get(after.size());
+            assertThat(written(key).contains("the garment before the change")).isEqualTo(isSeen);
+            assertThat(key.words().contains("before the change")).isEqualTo(isSeen);
+        }
+    }
+
+    private static Stream<Box> strokes(Part.Figure figure, Pen pen) {
+        return figure.picture().marks().stream()
+                .filter(m -> m instanceof Mark.Stroke s && s.pen() == pen)
+                .map(m -> ((Mark.Stroke) m).run())
+                .map(run -> Box.around(
+                        run.stream().flatMap(s -> Stream.of(s.start(), s.end())).toList()));
+    }
+
     /** Signs that touch are read as one. */
     @Test
     void theRowsOfTheLegendStandApart() {
+        Pattern skirt = sample("skirt");
+        List<EaseLine> before = Reading.of(skirt, EaseTables.standard()).sheet().lines();
         List<EaseLine> lines =
-                Reading.of(sample("skirt"), EaseTables.standard()).sheet().lines();
+                Reading.of(wider(skirt, 80), EaseTables.standard()).sheet().lines();
         Part.Figure key =
-                LevelCard.of(List.of(), lines, Words.english(LengthUnit.CM)).get(lines.size());
+                LevelCard.of(before, lines, Words.english(LengthUnit.CM)).get(lines.size());
         List<Box> signs = key.picture().marks().stream()
                 .filter(m -> !(m instanceof Mark.Writing))
                 .map(m -> m instanceof Mark.Fill f ? f.loop() : ((Mark.Stroke) m).run())
