@@ -22,9 +22,12 @@ import java.util.concurrent.TimeoutException;
 import java.util.function.Predicate;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.scene.layout.Region;
@@ -128,6 +131,24 @@ class MarkingJourneyTest {
         WaitForAsyncUtils.waitForFxEvents();
     }
 
+    /** As many as the press would make, also from where they were passed over. */
+    private void waitingSuggestionsAreCounted(FxRobot robot) throws Exception {
+        ToggleButton tab = robot.lookup("#step-suggested").queryAs(ToggleButton.class);
+        Button accept = robot.lookup("#suggest-accept").queryAs(Button.class);
+        assertThat(tab.getText()).isEqualTo("Suggestions (30)");
+        assertThat(accept.getText()).endsWith("(30)");
+        CheckBox first = robot.lookup(".mark-row .check-box").queryAs(CheckBox.class);
+        robot.clickOn(first);
+        Journey.untilThought(robot);
+        assertThat(tab.getText()).isEqualTo("Suggestions " + accept.getText().replaceAll(".* ", ""));
+        robot.clickOn(first);
+        Journey.untilThought(robot);
+        robot.clickOn("#step-pieces");
+        assertThat(tab.getText()).isEqualTo("Suggestions (30)");
+        robot.clickOn("#step-suggested");
+        Journey.untilThought(robot);
+    }
+
     @Test
     void fourPiecesWithoutMarksOrSize(FxRobot robot) throws Exception {
         Path file = Files.copy(FOUR_PIECES, folder.resolve("four-pieces.svg"));
@@ -141,8 +162,11 @@ class MarkingJourneyTest {
 
         robot.clickOn("#mark-next");
         Journey.untilThought(robot);
+        waitingSuggestionsAreCounted(robot);
         robot.clickOn("#suggest-accept");
         until(d -> d.pattern().pieces().stream().noneMatch(p -> p.edges().isEmpty()));
+        assertThat(robot.lookup("#step-suggested").queryAs(ToggleButton.class).getText())
+                .doesNotContain("(");
         assertThat(desk().pattern().pieces())
                 .extracting(Piece::name)
                 .containsExactly("Skirt back", "Skirt front", "Waistband", "Pocket");

@@ -86,6 +86,17 @@ public final class Suggesting {
         return states.get().thoughts().ready().map(Thought::suggestions);
     }
 
+    /** How many suggestions for what lies on the table are ticked and not made yet, as far as it was thought about. */
+    public int waiting() {
+        MarkState state = states.get();
+        return askedFor != sheets.get()
+                ? 0
+                : (int) state.thoughts().last().stream()
+                        .flatMap(t -> t.suggestions().all().stream())
+                        .filter(s -> !state.leftOut().contains(s.key()))
+                        .count();
+    }
+
     /** The pattern with its pieces called what is written on them. */
     public Pattern named() {
         Sheet sheet = sheets.get();

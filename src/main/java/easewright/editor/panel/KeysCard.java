@@ -20,7 +20,8 @@ import javafx.scene.layout.VBox;
 /** All keys in one place, over the table. F1 brings it and takes it away; the keyboard then goes on where it was. */
 public final class KeysCard extends VBox {
     private static final List<String> ANYWHERE = List.of(
-            "sides", "pages", "amount", "choice", "list", "field", "file", "undo", "zoom", "said", "row", "this");
+            "sides", "pages", "amount", "choice", "list", "field", "marks", "file", "undo", "zoom", "said", "row",
+            "this");
 
     private static final List<String> TABLE = List.of("level", "hold", "pull", "digits", "keep", "look");
     private static final List<String> TOOL = List.of("letters", "place", "piece", "along", "click", "back");

@@ -19,6 +19,10 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -26,6 +30,8 @@ import javafx.scene.layout.VBox;
 
 /** The page on which a drawing becomes a pattern, part by part. */
 public final class MarksPanel extends VBox {
+    private static final KeyCombination MAKE = new KeyCodeCombination(KeyCode.ENTER, KeyCombination.SHORTCUT_DOWN);
+
     private final Session session;
     private final Marker marker;
     private final Map<MarkState.Step, ToggleButton> tabs = new EnumMap<>(MarkState.Step.class);
@@ -107,6 +113,13 @@ public final class MarksPanel extends VBox {
                 onwards.run();
             }
         });
+        // Whoever works by keys need not go through all ticks to what makes them. Enter alone turns a tick.
+        addEventHandler(KeyEvent.KEY_PRESSED, e -> {
+            if (MAKE.match(e) && accept.isVisible() && !accept.isDisabled()) {
+                e.consume();
+                accept.fire();
+            }
+        });
         HBox box = new HBox(8, gap, next, accept);
         box.getStyleClass().add("mark-foot");
         return box;
@@ -146,9 +159,12 @@ public final class MarksPanel extends VBox {
         MarkState.Step now = marker.state().step();
         tabs.forEach((step, tab) -> {
             String label = words.of("editor.step." + step.key());
-            boolean done = MarkProgress.isRight(step, marker.state(), session.desk());
-            tab.setText(done ? "\u2713 " + label : label);
-            tab.setAccessibleText(done ? words.of("editor.step.done", Map.of("step", label)) : label);
+            int waiting = step == MarkState.Step.SUGGESTED ? marker.suggesting().waiting() : 0;
+            boolean done = waiting == 0 && MarkProgress.isRight(step, marker.state(), session.desk());
+            String counted =
+                    waiting > 0 ? label + " " + words.of("editor.page.count", Map.of("count", waiting)) : label;
+            tab.setText(done ? "\u2713 " + label : counted);
+            tab.setAccessibleText(done ? words.of("editor.step.done", Map.of("step", label)) : counted);
             String hint = words.of("editor.step." + step.key() + ".hint");
             Hints.on(tab, done ? words.of("editor.step.done.hint", Map.of("hint", hint)) : hint);
             tab.setSelected(step == now);
