@@ -141,6 +141,7 @@ final class LevelCard extends VBox {
         getChildren().setAll(top, how, offer, belowRow, new VBox(heads, places), foot);
         howHead.getStyleClass().add("quiet");
         countsHead.getStyleClass().add("quiet");
+        heads.setMaxWidth(LevelPlaceRow.WIDEST);
         heads.setPadding(new Insets(0, BESIDE_TICKS, 0, LevelPlaceRow.PIECE + LeadLine.GAP));
         meet.getStyleClass().add("small");
         meet.setMinWidth(USE_PREF_SIZE);

@@ -12,6 +12,7 @@ import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** A level on one piece: how far from its reference it lies, how wide the piece is there, and whether it counts. */
@@ -19,11 +20,15 @@ final class LevelPlaceRow extends VBox {
     /** How wide the name of a piece may be to stand before its distance, pixels. */
     static final double PIECE = 98;
 
+    /** No wider than this, so that figure and tick stay with the name that they belong to, pixels. */
+    static final double WIDEST = 460;
+
     private final Session session;
     private final Label piece = new Label();
     private final LengthField distance;
     private final Label how = new Label();
     private final Label width = new Label();
+    private final Region gap = new Region();
     private final CheckBox counts = new CheckBox();
     private final Button off = Parts.cross("", this::takeOff);
     private final Label wrong = new Label();
@@ -44,14 +49,14 @@ final class LevelPlaceRow extends VBox {
         how.setWrapText(true);
         how.setMinHeight(USE_PREF_SIZE);
         how.setMaxWidth(Double.MAX_VALUE);
-        HBox.setHgrow(how, Priority.ALWAYS);
         width.setMinWidth(USE_PREF_SIZE);
         counts.setOnAction(
                 e -> session.edit(LevelEdits.counts(session.desk().pattern(), at.piece(), level, counts.isSelected())));
-        HBox line = new HBox(6, distance, how, width, counts, off);
+        HBox line = new HBox(6, distance, how, width, gap, counts, off);
         line.setAlignment(Pos.CENTER_LEFT);
         getChildren().setAll(new LeadLine(piece, line, PIECE), overlap);
         setSpacing(4);
+        setMaxWidth(WIDEST);
         getStyleClass().add("mark-row");
     }
 
@@ -81,6 +86,10 @@ final class LevelPlaceRow extends VBox {
         boolean straight = !now.distance().isEmpty();
         Parts.present(distance, straight);
         how.setText(told ? now.how() : "");
+        Parts.present(how, told);
+        // What says from where it is measured may need all the room there is; else the figure stands beside its piece.
+        HBox.setHgrow(how, told ? Priority.ALWAYS : Priority.NEVER);
+        HBox.setHgrow(gap, told ? Priority.NEVER : Priority.ALWAYS);
         width.setText(now.width());
         Hints.on(width, words.of("editor.level.width.hint"));
         counts.setSelected(now.counts());
