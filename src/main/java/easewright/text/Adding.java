@@ -5,17 +5,18 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 /**
  * Lengths that are added up, each so and so many times, told so that who multiplies and adds them finds their sum as it is
- * told. Each is told as any length is or one step beside that; where no such steps come to the sum, as few as possible of
- * them in halves or quarters of a step. Equal lengths are told alike.
+ * told. Each is told as any length is or one step beside that; where no such steps come to the sum, in inches as few as
+ * possible of them in halves of a step. Equal lengths are told alike, or else a step apart where only that comes to the sum.
  */
 public final class Adding {
     /** What equal lengths may differ by, mm: less than is told of any length. */
     private static final double ALIKE = 0.02;
 
-    /** What it costs to tell a length in parts of a step: more than rounding all of them does. */
+    /** What it costs to tell a length in halves of a step: more than rounding all of them does. */
     private static final double FINER = 1e6;
 
     private static final double NONE = 1e-6;
@@ -44,32 +45,43 @@ public final class Adding {
                 .toList();
     }
 
-    /** Whether they come to the sum: three equal parts may not, nor four in centimetres. */
+    /** Whether they come to the sum: three equal parts may not, nor pieces cut twice where it is an odd half of a millimetre. */
     public boolean addsUp() {
+        return off(told) < NONE;
+    }
+
+    private double off(double[] lengths) {
         double all = 0;
-        for (int i = 0; i < told.length; i++) {
-            all += told[i] * times[i];
+        for (int i = 0; i < lengths.length; i++) {
+            all += lengths[i] * times[i];
         }
-        return Math.abs(all - sum) < NONE;
+        return Math.abs(all - sum);
     }
 
     private double[] told() {
         double tape = Lengths.step(sum, unit);
         List<List<Integer>> alike = alike();
-        // Of half a millimetre a quarter would be a fourth place behind the point, which is no figure for a tape.
-        int finest = unit == LengthUnit.INCH ? 4 : 2;
-        for (int parts = 1; parts <= finest; parts *= 2) {
-            Map<Long, Way> ways = ways(alike, tape, parts);
-            double step = tape / parts;
-            Way exact = ways.get(Math.round(sum / step));
-            if (exact != null && Math.abs(Math.rint(sum / step) * step - sum) < NONE) {
-                return exact.told(alike, each.length, step);
+        List<List<Integer>> apart =
+                IntStream.range(0, each.length).mapToObj(List::of).toList();
+        // Half of a sixteenth can be seen on a tape. Half of half a millimetre, or a 64th, is no figure for anybody.
+        int finest = unit == LengthUnit.INCH ? 2 : 1;
+        for (List<List<Integer>> groups : List.of(alike, apart)) {
+            for (int parts = 1; parts <= finest; parts++) {
+                double step = tape / parts;
+                Way exact = ways(groups, tape, parts).get(Math.round(sum / step));
+                if (exact != null && Math.abs(Math.rint(sum / step) * step - sum) < NONE) {
+                    return exact.told(groups, each.length, step);
+                }
             }
         }
-        Map<Long, Way> ways = ways(alike, tape, 1);
-        Way nearest = new Way(0, new long[alike.size()]);
+        double[] equal = nearest(alike, tape);
+        return off(equal) < tape + NONE ? equal : nearest(apart, tape);
+    }
+
+    private double[] nearest(List<List<Integer>> groups, double tape) {
+        Way nearest = new Way(0, new long[groups.size()]);
         double least = Double.POSITIVE_INFINITY;
-        for (Map.Entry<Long, Way> way : ways.entrySet()) {
+        for (Map.Entry<Long, Way> way : ways(groups, tape, 1).entrySet()) {
             double off = Math.abs(way.getKey() * tape - sum);
             boolean nearer = off < least - NONE;
             if (nearer || off < least + NONE && way.getValue().cost < nearest.cost) {
@@ -77,7 +89,7 @@ public final class Adding {
                 least = Math.min(least, off);
             }
         }
-        return nearest.told(alike, each.length, tape);
+        return nearest.told(groups, each.length, tape);
     }
 
     /** Lengths that are equal, by their places. */
@@ -99,12 +111,12 @@ public final class Adding {
     }
 
     /** The cheapest way to each sum that can be come to, by how many steps that is. */
-    private Map<Long, Way> ways(List<List<Integer>> alike, double tape, int parts) {
+    private Map<Long, Way> ways(List<List<Integer>> groups, double tape, int parts) {
         double step = tape / parts;
-        Map<Long, Way> ways = new TreeMap<>(Map.of(0L, new Way(0, new long[alike.size()])));
-        for (int g = 0; g < alike.size(); g++) {
-            double mm = each[alike.get(g).get(0)];
-            int count = alike.get(g).stream().mapToInt(i -> times[i]).sum();
+        Map<Long, Way> ways = new TreeMap<>(Map.of(0L, new Way(0, new long[groups.size()])));
+        for (int g = 0; g < groups.size(); g++) {
+            double mm = each[groups.get(g).get(0)];
+            int count = groups.get(g).stream().mapToInt(i -> times[i]).sum();
             long low = (long) Math.ceil((mm - tape) / step - NONE);
             long high = (long) Math.floor((mm + tape) / step + NONE);
             Map<Long, Way> longer = new TreeMap<>();
@@ -131,10 +143,10 @@ public final class Adding {
             return new Way(cost + more, all);
         }
 
-        double[] told(List<List<Integer>> alike, int count, double step) {
+        double[] told(List<List<Integer>> groups, int count, double step) {
             double[] told = new double[count];
-            for (int g = 0; g < alike.size(); g++) {
-                for (int i : alike.get(g)) {
+            for (int g = 0; g < groups.size(); g++) {
+                for (int i : groups.get(g)) {
                     told[i] = steps[g] * step;
                 }
             }

@@ -86,7 +86,8 @@ class WidthsAddUpTest {
             }
         }
         assertThat(told).isGreaterThan(50);
-        assertThat(exact).as("of %s", told).isGreaterThan(told * 9 / 10);
+        // An odd half of a millimetre is no sum of pieces cut twice; an odd sixteenth is, of halves of one.
+        assertThat(exact).as("of %s", told).isGreaterThan(unit == LengthUnit.INCH ? told * 19 / 20 : told * 4 / 5);
     }
 
     /** Bodies in centimetres come to no whole sixteenths: the girth is told as what is told of body and ease come to. */
