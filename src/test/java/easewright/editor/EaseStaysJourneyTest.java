@@ -94,7 +94,7 @@ class EaseStaysJourneyTest extends Journey {
                         .map(t -> t.queryAccessibleAttribute(AccessibleAttribute.TEXT)
                                 .toString()))
                 .anyMatch(t -> t.equals("hip"))
-                .anyMatch(t -> t.contains("sources ask for this much"));
+                .anyMatch(t -> t.contains("sources ask for at least"));
         robot.clickOn("#ease-waist .level-name");
         stay(before, places(robot), "another level chosen");
     }
