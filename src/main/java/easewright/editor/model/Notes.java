@@ -1,11 +1,8 @@
 package easewright.editor.model;
 
 import easewright.alter.Truing;
-import easewright.check.Once;
-import easewright.ease.EaseLine;
 import easewright.geom.Curve;
 import easewright.geom.Point;
-import easewright.measure.MateWalk;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Finding;
 import easewright.pattern.Mate;
@@ -16,12 +13,9 @@ import easewright.pattern.Rider;
 import easewright.pattern.Severity;
 import easewright.pattern.SidePair;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -32,10 +26,7 @@ import java.util.stream.Stream;
  * of what is said of one seam or of one level only the weightiest is told.
  */
 public final class Notes {
-    /** What tells by how much a seam does not fit. */
-    private static final Set<String> MISFITS = Set.of("mate-mismatch", "mate-drift");
-
-    /** What tells the same of a seam whose fit is another by what is tried. */
+    /** What tells by how much a seam does not fit, where its fit is another by what is tried. */
     private static final Set<String> TRIED = Set.of("mate-drifted", "mate-nearer");
 
     /** What tells of a piece that lies over others of the same girth. */
@@ -73,7 +64,7 @@ public final class Notes {
         Map<String, String> ids = new HashMap<>();
         desk.pattern().pieces().forEach(p -> ids.putIfAbsent(p.name(), p.id()));
         List<Note> notes = new ArrayList<>();
-        for (Finding finding : findings(desk)) {
+        for (Finding finding : NotesTold.of(desk)) {
             notes.add(new Note(
                     finding.severity(),
                     desk.words().of(finding),
@@ -178,15 +169,6 @@ public final class Notes {
                 : Optional.empty();
     }
 
-    /** A line that did not close in the file is the outline of a piece now: the user has closed it. */
-    private static Finding closed(Finding finding, Desk desk) {
-        return openLine(finding)
-                .flatMap(desk.pattern()::piece)
-                .map(piece -> Finding.of("outline-closed-by-line", Severity.NOTE, piece.name())
-                        .with("gap", finding.values().get("gap")))
-                .orElse(finding);
-    }
-
     /** Most findings call their piece by a name that no other has. */
     private static Optional<String> id(String piece, Map<String, String> ids, Desk desk) {
         boolean unique = ids.size() == desk.pattern().pieces().size();
@@ -199,83 +181,6 @@ public final class Notes {
                                 .map(SidePair::drawn)
                                 .findFirst())
                         .map(Piece::id);
-    }
-
-    private static List<Finding> findings(Desk desk) {
-        Stream<Finding> file = desk.file().stream()
-                .flatMap(f -> f.svg().findings(desk.pattern()).stream())
-                .map(f -> closed(f, desk));
-        Stream<Finding> trial = desk.shownTrial().stream().flatMap(t -> t.findings().stream());
-        Stream<Finding> words = desk.file().stream().flatMap(f -> f.svg().oldWords(desk.shown()).stream());
-        Stream<Finding> lines = desk.file().stream().flatMap(f -> BesideLines.of(f, desk.pattern()));
-        Stream<Finding> read = desk.reading().findings().stream().filter(f -> !isOvertaken(f, desk));
-        List<Finding> untold = Stream.of(trial, file, lines, read, words)
-                .flatMap(s -> s)
-                .filter(f -> !Truing.tells(f))
-                .toList();
-        List<Finding> all = BesideLines.once(Once.of(untold), desk.pattern()).stream()
-                .sorted(Comparator.comparing(Finding::severity).reversed())
-                .toList();
-        Set<String> told = new HashSet<>();
-        return all.stream()
-                .filter(finding -> subject(finding).map(told::add).orElse(true))
-                .toList();
-    }
-
-    /** Whether it tells of an ease, a seam or levels as they were, while another is tried: what they are now, the trial tells. */
-    private static boolean isOvertaken(Finding finding, Desk desk) {
-        Optional<Trial.Shown> trial = desk.shownTrial();
-        Object size = finding.values().get("size");
-        if (trial.isEmpty() || size != null && !desk.size().map(size::equals).orElse(false)) {
-            return false;
-        }
-        if (finding.code().startsWith("levels-apart")) {
-            return trial.get().findings().stream().anyMatch(now -> isOfSameLevels(now, finding));
-        }
-        Reading was = desk.reading();
-        Reading is = trial.get().reading();
-        if (finding.values().get("mate") instanceof String mate) {
-            Optional<MateWalk> walk = was.measures().mate(mate);
-            return MISFITS.contains(finding.code())
-                    && walk.isPresent()
-                    && !walk.map(MateWalk::drift)
-                            .equals(is.measures().mate(mate).map(MateWalk::drift));
-        }
-        return finding.values().get("level") instanceof String level
-                && finding.code().startsWith("ease-below")
-                && was.sheet().lines().stream()
-                        .filter(line -> line.girth().title().equals(level))
-                        .findFirst()
-                        .map(line -> isOther(line, is))
-                        .orElse(false);
-    }
-
-    /** Whether both tell of one level that does not meet at one seam, by whatever it is off. */
-    private static boolean isOfSameLevels(Finding one, Finding other) {
-        return one.code().startsWith("levels-apart")
-                && Stream.of("level", "seam", "size")
-                        .allMatch(what -> Objects.equals(
-                                one.values().get(what), other.values().get(what)));
-    }
-
-    /** Whether the ease is another there, on either side where left and right have each their own by now. */
-    private static boolean isOther(EaseLine line, Reading there) {
-        return there.sheet().lines().stream()
-                .filter(now -> line.girth().sameAs(now.girth()))
-                .noneMatch(now -> now.ease().equals(line.ease()));
-    }
-
-    /** A seam, or the ease at a level, of which one note is enough. */
-    private static Optional<String> subject(Finding finding) {
-        if (finding.values().get("mate") instanceof String mate
-                && !finding.code().startsWith("fit-offer")) {
-            return Optional.of("mate " + mate);
-        }
-        if (finding.values().get("level") instanceof String level
-                && finding.code().startsWith("ease-below")) {
-            return Optional.of("ease " + level);
-        }
-        return Optional.empty();
     }
 
     /** How many of the notes tell of trouble; the others are only good to know. */
@@ -308,13 +213,13 @@ public final class Notes {
     }
 
     private static Stream<Finding> troubles(Desk desk) {
-        return findings(desk).stream().filter(f -> f.severity() != Severity.NOTE);
+        return NotesTold.of(desk).stream().filter(f -> f.severity() != Severity.NOTE);
     }
 
     /** Whether it tells of a seam that is offered to be put right. What is tried comes with no offers yet. */
     private static boolean isPutRight(Finding finding, Desk desk, Optional<TrueWork> work) {
         return seam(finding)
-                .filter(seam -> MISFITS.contains(finding.code()) || TRIED.contains(finding.code()))
+                .filter(seam -> NotesTold.MISFITS.contains(finding.code()) || TRIED.contains(finding.code()))
                 .filter(seam -> work.isEmpty()
                         ? desk.trial().isEmpty()
                         : work.get().offers().stream().anyMatch(o -> o.seam().equals(seam)))
