@@ -99,7 +99,7 @@ final class Json {
         node.put("name", reading.pieceName(measured.pieceId()));
         node.put("id", measured.pieceId());
         Piece piece = measured.stitch().piece();
-        node.put("count", MeasureSheet.timesInGarment(piece));
+        node.put("count", piece.timesThere());
         piece.size().ifPresent(size -> node.put("size", size));
         if (piece.side() != Side.BOTH) {
             node.put("side", piece.side().name().toLowerCase(Locale.ROOT));

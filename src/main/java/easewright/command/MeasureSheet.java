@@ -91,11 +91,6 @@ final class MeasureSheet {
         return words.forSide(words.of(cut, Map.of("piece", piece.name(), "times", piece.times())), piece.side());
     }
 
-    /** How often the drawn shape is in one garment: a shape on the fold stands for two halves. */
-    static int timesInGarment(Piece piece) {
-        return piece.times() * (piece.onFold() ? 2 : 1);
-    }
-
     private void girths(Reading reading) {
         if (reading.measures().girths().isEmpty()) {
             return;

@@ -66,7 +66,7 @@ public record LinedWithItself(String piece, String level) {
             double needed = sewn.stream()
                     .mapToDouble(m -> needed(garment, m, piece, e.name()))
                     .sum();
-            return needed > 0 && runs(piece) == 2 * needed;
+            return needed > 0 && piece.timesThere() == 2 * needed;
         });
     }
 
@@ -98,10 +98,6 @@ public record LinedWithItself(String piece, String level) {
 
     /** How often a seam can be sewn with what is cut of an edge. */
     private static Optional<Double> sewn(Pattern garment, EdgeRef ref) {
-        return garment.piece(ref.piece()).map(p -> (double) runs(p) / ref.times());
-    }
-
-    private static int runs(Piece piece) {
-        return piece.times() * (piece.onFold() ? 2 : 1);
+        return garment.piece(ref.piece()).map(p -> (double) p.timesThere() / ref.times());
     }
 }

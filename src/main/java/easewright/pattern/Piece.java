@@ -116,13 +116,30 @@ public record Piece(
     }
 
     /**
+     * How often what is drawn lies beside itself in the garment: what is cut on a fold is drawn by half and lies there
+     * twice, and layers on each other are one.
+     */
+    public int timesBeside() {
+        return shapes() * halves();
+    }
+
+    /** How often what is drawn is there in the garment, in whatever layer: what is cut on a fold twice. */
+    public int timesThere() {
+        return times * halves();
+    }
+
+    private int halves() {
+        return onFold ? 2 : 1;
+    }
+
+    /**
      * How often a width on this piece counts in the girth of a level: twice on a fold, one of a pair on a limb, and of
      * layers on each other one.
      */
     public int count(Level level) {
         boolean pair = level.limb() && side == Side.BOTH;
         int beside = pair ? Math.max(1, shapes() / 2) : shapes();
-        return beside * (onFold ? 2 : 1);
+        return beside * halves();
     }
 
     public Optional<Edge> edge(String edgeName) {

@@ -54,7 +54,7 @@ final class HipBelowWaist {
                 .filter(d -> d.otherPoint().isEmpty())
                 .mapToDouble(Dart::intake)
                 .sum();
-        return Math.max(0, across - darts) * piece.shapes() * (piece.onFold() ? 2 : 1);
+        return Math.max(0, across - darts) * piece.timesBeside();
     }
 
     /**

@@ -24,7 +24,7 @@ record SeamSide(Piece piece, Edge edge, double mm) {
     }
 
     int times() {
-        return piece.shapes() * (piece.onFold() ? 2 : 1);
+        return piece.timesBeside();
     }
 
     double wholeLength() {

@@ -4,6 +4,7 @@ import easewright.pattern.Edge;
 import easewright.pattern.EdgeRef;
 import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -16,9 +17,7 @@ final class HalvesSewn {
 
     /** How often the shape of an edge is in the garment, layers on each other as one. */
     private static int times(Pattern pattern, EdgeRef ref) {
-        return pattern.piece(ref.piece())
-                .map(p -> p.shapes() * (p.onFold() ? 2 : 1))
-                .orElse(1);
+        return pattern.piece(ref.piece()).map(Piece::timesBeside).orElse(1);
     }
 
     private static boolean isHalf(Pattern pattern, EdgeRef ref) {
