@@ -153,15 +153,7 @@ public final class MarkPainter {
         gc.save();
         gc.translate(at.x(), at.y());
         gc.rotate(upright);
-        gc.setFont(font);
-        gc.setTextAlign(TextAlignment.CENTER);
-        gc.setTextBaseline(VPos.CENTER);
-        gc.setLineDashes();
-        gc.setStroke(ink.paper());
-        gc.setLineWidth(4);
-        gc.strokeText(words, 0, 0);
-        gc.setFill(ink.guard());
-        gc.fillText(words, 0, 0);
+        RimmedWords.paint(gc, ink, words, font, new Point(0, 0), 4, ink.guard());
         gc.restore();
     }
 

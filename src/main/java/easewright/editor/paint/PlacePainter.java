@@ -4,11 +4,9 @@ import easewright.geom.Line;
 import easewright.geom.Point;
 import java.util.ArrayList;
 import java.util.List;
-import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.text.Font;
 import javafx.scene.text.Text;
-import javafx.scene.text.TextAlignment;
 
 /** Draws a place that was chosen on the table: a cross in a ring, with what it is for beside it. */
 public final class PlacePainter {
@@ -49,14 +47,7 @@ public final class PlacePainter {
             middles.add(at.plus(new Point(-12 - width / 2, down)));
         }
         Point middle = room.take(middles, width + 4, HIGH).orElse(middles.get(0));
-        gc.setFont(font);
-        gc.setTextAlign(TextAlignment.CENTER);
-        gc.setTextBaseline(VPos.CENTER);
-        gc.setStroke(ink.paper());
-        gc.setLineWidth(4);
-        gc.strokeText(label, middle.x(), middle.y());
-        gc.setFill(ink.moved());
-        gc.fillText(label, middle.x(), middle.y());
+        RimmedWords.paint(gc, ink, label, font, middle, 4, ink.moved());
     }
 
     /** Draws a cut from place to place. */

@@ -3,11 +3,9 @@ package easewright.editor.paint;
 import easewright.geom.Point;
 import java.util.ArrayList;
 import java.util.List;
-import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.text.Font;
 import javafx.scene.text.FontWeight;
-import javafx.scene.text.TextAlignment;
 
 /** Writes beside the lines of sizes that lie over each other which is which: a dot on the line, and its size off the piece. */
 final class SizeTagPainter {
@@ -46,13 +44,6 @@ final class SizeTagPainter {
         gc.strokeLine(at.x(), at.y(), middle.x(), middle.y());
         gc.setFill(ink.level());
         gc.fillOval(at.x() - DOT, at.y() - DOT, 2 * DOT, 2 * DOT);
-        gc.setFont(font);
-        gc.setTextAlign(TextAlignment.CENTER);
-        gc.setTextBaseline(VPos.CENTER);
-        gc.setStroke(ink.paper());
-        gc.setLineWidth(5);
-        gc.strokeText(size, middle.x(), middle.y());
-        gc.setFill(ink.level());
-        gc.fillText(size, middle.x(), middle.y());
+        RimmedWords.paint(gc, ink, size, font, middle, 5, ink.level());
     }
 }
