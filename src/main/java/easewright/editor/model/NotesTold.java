@@ -102,8 +102,7 @@ final class NotesTold {
                 && !finding.code().startsWith("fit-offer")) {
             return Optional.of("mate " + mate);
         }
-        if (finding.values().get("level") instanceof String level
-                && SHORT_OF_EASE.contains(finding.code())) {
+        if (finding.values().get("level") instanceof String level && SHORT_OF_EASE.contains(finding.code())) {
             return Optional.of("ease " + level);
         }
         return Optional.empty();

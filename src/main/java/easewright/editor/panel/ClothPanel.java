@@ -42,10 +42,7 @@ final class ClothPanel extends MeasuredBox {
     private final HBox told = new HBox(6);
     private final Label untested = new Label();
     private final VBox stretch;
-    private final VBox tests = new VBox(8);
-    /** What is put into them when they are first opened: until then nothing of it has to be styled. */
-    private final List<Node> inTests;
-
+    private final FoldedBox tests = new FoldedBox(8);
     private final VBox garments;
     private final Node below;
     private final HandTest across = new HandTest("cloth-stretched", this::stretched);
@@ -80,7 +77,7 @@ final class ClothPanel extends MeasuredBox {
         woven.setOnAction(e -> setKnit(false));
         knit.setOnAction(e -> setKnit(true));
         stretch = new VBox(8, across, along, recovery);
-        inTests = List.of(stretch, wash, said);
+        tests.hold(stretch, wash, said);
         test.setOnAction(e -> foldTests(test.isSelected()));
         garments = new VBox(8, judged, tables);
         garment.setOnAction(e -> fold(garments, garment, garment.isSelected()));
@@ -115,16 +112,14 @@ final class ClothPanel extends MeasuredBox {
 
     private void foldTests(boolean open) {
         if (open) {
-            fill();
+            tests.fill();
         }
         fold(tests, test, open);
     }
 
     /** Puts all its fields into the window, so that a text can be put back into one that is folded away. */
     void fill() {
-        if (tests.getChildren().isEmpty()) {
-            tests.getChildren().setAll(inTests);
-        }
+        tests.fill();
     }
 
     private void fold(VBox fold, ToggleButton folder, boolean open) {

@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import javafx.geometry.Pos;
-import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
@@ -35,9 +34,7 @@ final class HereSettings extends VBox {
     /** Short choices, on one line where they find room. */
     private final FlowPane choices;
 
-    private final VBox fold = new VBox(8);
-    /** What is put into it when it first opens: until then nothing of it has to be styled. */
-    private final List<Node> inside;
+    private final FoldedBox fold = new FoldedBox(8);
     /** Opened by hand, for as long as the window is open. */
     private boolean opened;
     /** Opened because something in it was needed. */
@@ -69,7 +66,7 @@ final class HereSettings extends VBox {
         which.setAlignment(Pos.CENTER_LEFT);
         which.setMinHeight(USE_PREF_SIZE);
         fold.setId("here-settings");
-        inside = List.of(which, seams, form, choices);
+        fold.hold(which, seams, form, choices);
         getChildren().setAll(line, fold);
     }
 
@@ -81,9 +78,7 @@ final class HereSettings extends VBox {
 
     /** Puts all its fields into the window, so that a text can be put back into one that is folded away. */
     void fill() {
-        if (fold.getChildren().isEmpty()) {
-            fold.getChildren().setAll(inside);
-        }
+        fold.fill();
     }
 
     /** Whether the settings are there to be seen. */
@@ -132,7 +127,7 @@ final class HereSettings extends VBox {
     void show(Desk desk, Wanted wanted) {
         boolean open = isUnfolded();
         if (open) {
-            fill();
+            fold.fill();
         }
         Parts.present(fold, open);
         tell(desk, wanted, open);
