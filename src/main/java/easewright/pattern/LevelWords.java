@@ -11,6 +11,12 @@ public final class LevelWords {
             Pattern.compile("\\b(upper arm|fore ?arm|arm ?hole|biceps?|elbow|wrist|cuff|sleeve"
                     + "|thigh|knee|calf|calves|shin|ankle|leg|trouser hem|pants? hem)s?\\b");
 
+    /** A hem by itself, or of a garment or a part of one; not what else has to do with it, such as its allowance or facing. */
+    private static final Pattern HEM = Pattern.compile("((the|front|back|side|bottom|lower|finished|skirt|dress|trousers?"
+            + "|pants?|shorts|leg|sleeve|bodice|blouse|shirt|top|jacket|coat|tunic) )*"
+            + "hems?( ?line| edge| level| width| girth| sweep| circumference| opening)?"
+            + "( of (the )?(skirt|dress|trousers|pants|shorts|leg|sleeve|bodice|blouse|shirt|top|jacket|coat|tunic))?");
+
     private LevelWords() {}
 
     /**
@@ -19,21 +25,23 @@ public final class LevelWords {
      */
     public static Level called(String name) {
         LevelKind kind = of(name).map(Level::kind).orElse(LevelKind.OTHER);
-        String plain = name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}]+", " ");
-        return new Level(name, kind, kind.limb() || LIMB.matcher(plain).find());
+        return new Level(name, kind, kind.limb() || LIMB.matcher(plain(name)).find());
+    }
+
+    /** In small letters, and nothing else. */
+    private static String plain(String words) {
+        return words.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}]+", " ");
     }
 
     /** Whether a name is that of the hem, which lies where the garment ends and at no place of the body. */
     public static boolean isHem(String name) {
-        return "hem".equalsIgnoreCase(name.strip());
+        return HEM.matcher(plain(name).strip()).matches();
     }
 
     /** The level that the words name, if they are nothing else. */
     public static Optional<Level> of(String words) {
-        String plain = words.toLowerCase(Locale.ROOT)
-                .replaceAll("[^\\p{L}]+", " ")
-                .replaceAll("\\b(line|level|girth)\\b", " ")
-                .strip();
+        String plain =
+                plain(words).replaceAll("\\b(line|level|girth)\\b", " ").strip();
         return Optional.ofNullable(
                 switch (plain) {
                     case "neck" -> Level.of("neck", LevelKind.NECK);

@@ -11,7 +11,7 @@ public final class WrittenNames {
             Pattern.CASE_INSENSITIVE);
     private static final Pattern SAYS_SOMETHING_ELSE = Pattern.compile(
             "^(sizes?\\b.*|(straight |length(wise)? )?grain.*|notch.*|dart.*|test square.*|.*allowance.*|fold.*"
-                    + "|(centre|center) (front|back)( line| fold| seam)?|c\\.?\\s?[fb]\\.?|place .*|hem( line)?"
+                    + "|(centre|center) (front|back)( line| fold| seam)?|c\\.?\\s?[fb]\\.?|place .*|hem[\\s:=-]*[\\d\\s.,/]+(mm|cm|in|inch)?"
                     + "|[\\d\\s.,/x\u00d7-]*(mm|cm|in|inch)?|page \\d+.*|scale.*)$",
             Pattern.CASE_INSENSITIVE);
 
@@ -23,7 +23,8 @@ public final class WrittenNames {
                 SizeNames.withoutRun(CUT_CLAUSE.matcher(line).replaceFirst("").strip());
         boolean other = SizeNames.isRun(rest)
                 || SAYS_SOMETHING_ELSE.matcher(rest).matches()
-                || LevelWords.of(rest).isPresent();
+                || LevelWords.of(rest).isPresent()
+                || LevelWords.isHem(rest);
         boolean letters = rest.codePoints().filter(Character::isLetter).count() >= 2;
         return other || !letters || rest.length() > 48 ? "" : calm(rest);
     }

@@ -49,6 +49,13 @@ class WrittenOnPiecesTest {
                 "grainline|''",
                 "centre front fold|''",
                 "hip line|''",
+                "Hemline|''",
+                "skirt hem|''",
+                "bottom hem|''",
+                "HEM 4 cm|''",
+                "hem allowance 3 cm|''",
+                "Hem facing|Hem facing",
+                "Hem band, cut 2|Hem band",
                 "5 cm|''",
                 "Skirt front 10-12-14, cut 1 on fold|Skirt front",
                 "Sizes S-M-L|''",
@@ -58,5 +65,15 @@ class WrittenOnPiecesTest {
             })
     void namesInWords(String words, String name) {
         assertThat(WrittenNames.in(words)).isEqualTo(name);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "hem, true", "Hem line, true", "hemline, true", "skirt hem, true", "Bottom hem, true", "hem width, true",
+        "hem of the skirt, true", "hem allowance, false", "hem allowance 3 cm, false", "hem facing, false", "hip, false",
+        "them, false", "high hem fold, false"
+    })
+    void hemsByWhicheverName(String words, boolean hem) {
+        assertThat(LevelWords.isHem(words)).isEqualTo(hem);
     }
 }

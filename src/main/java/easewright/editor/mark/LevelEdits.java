@@ -51,7 +51,7 @@ public final class LevelEdits {
         Level called = LevelWords.called(wanted);
         Level level = kind == LevelKind.OTHER ? called : Level.of(wanted, kind);
         if (LevelWords.isHem(wanted)) {
-            level = new Level(wanted, kind, isOfLegs(pattern));
+            level = new Level(wanted, kind, called.limb() || isOfLegs(pattern));
         }
         int lower = 0;
         while (lower < levels.size() && !LevelOrder.isAbove(level, levels.get(lower))) {
