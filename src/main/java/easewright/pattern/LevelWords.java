@@ -12,10 +12,11 @@ public final class LevelWords {
                     + "|thigh|knee|calf|calves|shin|ankle|leg|trouser hem|pants? hem)s?\\b");
 
     /** A hem by itself, or of a garment or a part of one; not what else has to do with it, such as its allowance or facing. */
-    private static final Pattern HEM = Pattern.compile("((the|front|back|side|bottom|lower|finished|skirt|dress|trousers?"
-            + "|pants?|shorts|leg|sleeve|bodice|blouse|shirt|top|jacket|coat|tunic) )*"
-            + "hems?( ?line| edge| level| width| girth| sweep| circumference| opening)?"
-            + "( of (the )?(skirt|dress|trousers|pants|shorts|leg|sleeve|bodice|blouse|shirt|top|jacket|coat|tunic))?");
+    private static final Pattern HEM = Pattern.compile(
+            "((the|front|back|side|bottom|lower|finished|skirt|dress|trousers?"
+                    + "|pants?|shorts|leg|sleeve|bodice|blouse|shirt|top|jacket|coat|tunic) )*"
+                    + "hems?( ?line| edge| level| width| girth| sweep| circumference| opening)?"
+                    + "( of (the )?(skirt|dress|trousers|pants|shorts|leg|sleeve|bodice|blouse|shirt|top|jacket|coat|tunic))?");
 
     private LevelWords() {}
 
@@ -40,8 +41,7 @@ public final class LevelWords {
 
     /** The level that the words name, if they are nothing else. */
     public static Optional<Level> of(String words) {
-        String plain =
-                plain(words).replaceAll("\\b(line|level|girth)\\b", " ").strip();
+        String plain = plain(words).replaceAll("\\b(line|level|girth)\\b", " ").strip();
         return Optional.ofNullable(
                 switch (plain) {
                     case "neck" -> Level.of("neck", LevelKind.NECK);

@@ -119,7 +119,11 @@ public final class ChangeWords {
         values.put("where", where(note, pattern, plainly));
         joined(note, pattern, values);
         Side side = Scope.of(note).side();
-        values.put("whole", words.of(side == Side.BOTH ? "change.all-round" : "change.in-girth"));
+        values.put(
+                "whole",
+                side == Side.BOTH
+                        ? AllRound.of(pattern, String.valueOf(values.get("level")), words)
+                        : words.of("change.in-girth"));
         String made = sentence(note, values);
         String done = side == Side.BOTH ? made : words.of("change.on-side." + side.name(), Map.of("change", made));
         return inSizes(sizes, done);

@@ -16,6 +16,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
+import javafx.scene.control.SeparatorMenuItem;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
@@ -53,7 +54,7 @@ class ListsByKeysJourneyTest extends FilesJourney {
 
     private static List<String> entries(MenuButton list) {
         return list.getItems().stream()
-                .filter(i -> !i.isDisable())
+                .filter(i -> !i.isDisable() && !(i instanceof SeparatorMenuItem))
                 .map(MenuItem::getText)
                 .toList();
     }

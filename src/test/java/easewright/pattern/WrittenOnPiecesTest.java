@@ -69,9 +69,19 @@ class WrittenOnPiecesTest {
 
     @ParameterizedTest
     @CsvSource({
-        "hem, true", "Hem line, true", "hemline, true", "skirt hem, true", "Bottom hem, true", "hem width, true",
-        "hem of the skirt, true", "hem allowance, false", "hem allowance 3 cm, false", "hem facing, false", "hip, false",
-        "them, false", "high hem fold, false"
+        "hem, true",
+        "Hem line, true",
+        "hemline, true",
+        "skirt hem, true",
+        "Bottom hem, true",
+        "hem width, true",
+        "hem of the skirt, true",
+        "hem allowance, false",
+        "hem allowance 3 cm, false",
+        "hem facing, false",
+        "hip, false",
+        "them, false",
+        "high hem fold, false"
     })
     void hemsByWhicheverName(String words, boolean hem) {
         assertThat(LevelWords.isHem(words)).isEqualTo(hem);

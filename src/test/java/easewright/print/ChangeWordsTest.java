@@ -15,6 +15,8 @@ import easewright.geom.Outline;
 import easewright.geom.Point;
 import easewright.pattern.ChangeNote;
 import easewright.pattern.EdgeRef;
+import easewright.pattern.Level;
+import easewright.pattern.LevelKind;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Scale;
@@ -47,6 +49,19 @@ class ChangeWordsTest {
                         + " It tapers smoothly, is carried down to the hem and stops at waist.");
         assertThat(words.brief(note, pattern))
                 .isEqualTo("hip: +2.4\u00a0cm all round, at Front, side (share 2); Front, back (share 1).");
+    }
+
+    /** A leg has its girth, and the body another. */
+    @Test
+    void atALimbItIsSaidWhatItGoesRound() {
+        Pattern limbs = pattern.withLevels(List.of(
+                Level.of("thigh", LevelKind.THIGH),
+                Level.of("upper arm", LevelKind.UPPER_ARM),
+                new Level("cuff", LevelKind.OTHER, true)));
+        assertThat(words.of(SeamChange.at("thigh", 24).note(), limbs))
+                .startsWith("thigh: +2.4\u00a0cm round one leg, at");
+        assertThat(words.of(SeamChange.at("upper arm", 24).note(), limbs)).contains("cm round one arm, at");
+        assertThat(words.of(SeamChange.at("cuff", 24).note(), limbs)).contains("cm round one leg or arm, at");
     }
 
     @Test

@@ -11,7 +11,6 @@ import easewright.pattern.EdgeRole;
 import easewright.pattern.Level;
 import easewright.pattern.LevelKind;
 import easewright.pattern.LevelMark;
-import easewright.pattern.LevelWords;
 import easewright.pattern.Piece;
 import easewright.print.GirthText;
 import easewright.suggest.Reference;
@@ -38,8 +37,12 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
         kinds = List.copyOf(kinds);
     }
 
-    /** A kind of level to add, under its usual name. */
-    public record Kind(LevelKind kind, String name) {}
+    /**
+     * A kind of level to add, under its usual name.
+     *
+     * @param reached whether the pieces reach it, as far as is known
+     */
+    public record Kind(LevelKind kind, String name, boolean reached) {}
 
     /**
      * One level.
@@ -131,7 +134,7 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
                     meetable,
                     others));
         }
-        return new LevelsView(rows, kinds(levels, words));
+        return new LevelsView(rows, LevelsOffered.of(desk.pattern(), levels, words));
     }
 
     private static String measured(Desk desk, Level level, Words words) {
@@ -187,20 +190,6 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
                         .distinct()
                         .count()
                 > 1;
-    }
-
-    private static List<Kind> kinds(List<Level> levels, Words words) {
-        List<Kind> kinds = new ArrayList<>();
-        for (LevelKind kind : LevelKind.values()) {
-            boolean there = levels.stream().anyMatch(l -> l.kind() == kind);
-            if (kind != LevelKind.OTHER && !there) {
-                kinds.add(new Kind(kind, words.name("level", kind)));
-            }
-        }
-        if (levels.stream().noneMatch(l -> LevelWords.isHem(l.name()))) {
-            kinds.add(new Kind(LevelKind.OTHER, words.of("level.hem")));
-        }
-        return kinds;
     }
 
     private static Place place(Desk desk, Piece piece, LevelMark mark) {

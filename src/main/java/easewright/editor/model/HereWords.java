@@ -6,6 +6,7 @@ import easewright.pattern.EdgeRef;
 import easewright.pattern.Pattern;
 import easewright.pattern.Piece;
 import easewright.pattern.Side;
+import easewright.print.AllRound;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -93,6 +94,9 @@ public final class HereWords {
             return words.of(
                     wanted.map(Wanted::atSeams).orElse(true) ? "editor.here.invite" : "editor.here.invite-way",
                     Map.of(
+                            "round",
+                            AllRound.of(
+                                    desk.pattern(), wanted.map(Wanted::level).orElse(""), words),
                             "unit",
                             words.of("editor.here.unit." + desk.unit().name().toLowerCase(Locale.ROOT))));
         }

@@ -17,6 +17,7 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
+import javafx.scene.control.SeparatorMenuItem;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
@@ -83,16 +84,30 @@ final class LevelsStep extends StepPage {
         }
     }
 
+    /** Those that the pieces reach, or the others: a garment may be more than its edges tell. */
+    private List<MenuItem> items(LevelsView view, boolean reached) {
+        List<MenuItem> items = new ArrayList<>();
+        for (LevelsView.Kind kind : view.kinds()) {
+            if (kind.reached() == reached) {
+                MenuItem item = new MenuItem(kind.name());
+                item.setOnAction(e -> marker.tryTo(p -> LevelEdits.add(p, kind.name(), kind.kind())));
+                items.add(item);
+            }
+        }
+        return items;
+    }
+
     @Override
     void show(Desk desk, MarkState state) {
         LevelsView view = LevelsView.of(desk);
         intro.setText(desk.words().of("editor.levels." + key(view)));
-        add.getItems().clear();
-        for (LevelsView.Kind kind : view.kinds()) {
-            MenuItem item = new MenuItem(kind.name());
-            item.setOnAction(e -> marker.tryTo(p -> LevelEdits.add(p, kind.name(), kind.kind())));
-            add.getItems().add(item);
+        List<MenuItem> items = items(view, true);
+        List<MenuItem> others = items(view, false);
+        if (!items.isEmpty() && !others.isEmpty()) {
+            items.add(new SeparatorMenuItem());
         }
+        items.addAll(others);
+        add.getItems().setAll(items);
         List<String> names = view.levels().stream().map(LevelsView.Row::name).toList();
         List<String> fresh = new ArrayList<>(names);
         fresh.removeAll(shown);

@@ -79,6 +79,28 @@ class LimbLevelTest {
                 .contains(LevelKind.ANKLE, LevelKind.CALF);
     }
 
+    /** Trousers have no bust: what they reach comes first, and all can still be had. */
+    @Test
+    void whatThePiecesDoNotReachIsOfferedLast() throws Exception {
+        assertThat(notReached("trousers"))
+                .containsExactly(
+                        LevelKind.NECK, LevelKind.BUST, LevelKind.UNDERBUST, LevelKind.UPPER_ARM, LevelKind.WRIST);
+        assertThat(notReached("skirt")).contains(LevelKind.BUST, LevelKind.KNEE).doesNotContain(LevelKind.HIGH_HIP);
+        assertThat(notReached("bodice")).contains(LevelKind.THIGH).doesNotContain(LevelKind.NECK, LevelKind.HIP);
+        assertThat(LevelsView.of(Bare.twoPieces().session.desk()).kinds())
+                .as("nobody knows yet what they are")
+                .allMatch(LevelsView.Kind::reached);
+    }
+
+    private static List<LevelKind> notReached(String sample) throws Exception {
+        Session session = new Session(LengthUnit.CM, false);
+        session.open(OpenedSample.drawn(Files.readString(Path.of("sample-pieces/" + sample + ".svg")), "drawn.svg"));
+        return LevelsView.of(session.desk()).kinds().stream()
+                .filter(k -> !k.reached())
+                .map(LevelsView.Kind::kind)
+                .toList();
+    }
+
     /** A hem lies where the garment ends: round one leg of trousers, else round the body, which has no girth there. */
     @Test
     void aHemIsOfferedAndNoBodyIsAskedForIt() throws Exception {
@@ -93,6 +115,11 @@ class LimbLevelTest {
             }
             pattern = LevelEdits.add(pattern, "hem", LevelKind.OTHER);
             assertThat(pattern.level("hem").orElseThrow().limb()).isEqualTo(sample.equals("trousers"));
+            assertThat(LevelEdits.add(pattern, "Bottom hem", LevelKind.OTHER)
+                            .level("Bottom hem")
+                            .orElseThrow()
+                            .limb())
+                    .isEqualTo(sample.equals("trousers"));
             session.edit(pattern);
             assertThat(hems(session)).isEmpty();
             Piece piece = pattern.pieces().get(0);
