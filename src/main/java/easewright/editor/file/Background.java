@@ -7,9 +7,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -195,15 +197,32 @@ public final class Background {
         }
     }
 
-    /** The window ends: what was given in order is still done, unless the disk takes longer than anybody waits. */
+    /**
+     * The window ends: what has to come to its end, and what was given in order, is still done, unless the disk takes
+     * longer than anybody waits.
+     */
     void end() {
+        long until = System.nanoTime() + AT_THE_END.toNanos();
         inOrder.shutdown();
         try {
-            if (!inOrder.awaitTermination(AT_THE_END.toMillis(), TimeUnit.MILLISECONDS)) {
+            for (Going at : going) {
+                if (at.shown().cancel().isEmpty()) {
+                    await(at.job(), until);
+                }
+            }
+            if (!inOrder.awaitTermination(until - System.nanoTime(), TimeUnit.NANOSECONDS)) {
                 inOrder.shutdownNow();
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
+        }
+    }
+
+    private static void await(Job<?> job, long until) throws InterruptedException {
+        try {
+            job.get(until - System.nanoTime(), TimeUnit.NANOSECONDS);
+        } catch (ExecutionException | TimeoutException nobodyIsThereToBeTold) {
+            return;
         }
     }
 

@@ -3,11 +3,13 @@ package easewright.editor.file;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -126,6 +128,37 @@ class BackgroundTest {
         WaitForAsyncUtils.waitForFxEvents();
         assertThat(heard).containsExactly("two", "read");
         robot.interact(background::end);
+    }
+
+    /** A file that is being saved under another name is there when the window that was closed meanwhile is gone. */
+    @Test
+    void whatHasToComeToItsEndIsWaitedForWhenTheWindowEnds(FxRobot robot) {
+        Background background = new Background();
+        AtomicBoolean gone = new AtomicBoolean();
+        AtomicBoolean saved = new AtomicBoolean();
+        robot.interact(() -> {
+            Thread window = Thread.currentThread();
+            background.throughout(
+                    "saving",
+                    "copy.svg",
+                    () -> {
+                        while (!gone.get() && !isEnding(window)) {
+                            Thread.onSpinWait();
+                        }
+                        saved.set(!gone.get());
+                        return "";
+                    },
+                    done -> {},
+                    failed -> {});
+            background.end();
+            gone.set(true);
+            assertThat(saved).isTrue();
+        });
+    }
+
+    private static boolean isEnding(Thread window) {
+        return Arrays.stream(window.getStackTrace())
+                .anyMatch(at -> at.getMethodName().equals("end"));
     }
 
     private static Callable<String> held(CountDownLatch latch, String done) {
