@@ -26,6 +26,8 @@ public record Legend(List<Sign> signs) {
         GUARDED,
         /** No longer fits the seam it is sewn to. */
         DRIFTED,
+        /** Does not fit it, whatever is tried. */
+        UNFIT,
         /** As it would be drawn to be true. */
         REDRAWN,
         /** A place at which something is to be seen. */
@@ -65,6 +67,9 @@ public record Legend(List<Sign> signs) {
             if (!trial.drifts().isEmpty()) {
                 signs.add(Sign.DRIFTED);
             }
+        }
+        if (!scene.misfits().isEmpty()) {
+            signs.add(Sign.UNFIT);
         }
         if (signs.contains(Sign.KEPT)) {
             signs.remove(Sign.GUARDED);

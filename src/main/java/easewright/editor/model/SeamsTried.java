@@ -86,6 +86,11 @@ final class SeamsTried {
         return words.of(key, Map.of("mate", title, "was", was, "off", is));
     }
 
+    /** The seams to be seen, with what is tried. */
+    static List<MateWalk> shown(Desk desk) {
+        return measures(desk, desk.shownReading()).mates();
+    }
+
     /** With the seams of all sizes in which it is tried. */
     private static GarmentMeasures measures(Desk desk, Reading reading) {
         List<String> sizes = desk.sizesTaking();

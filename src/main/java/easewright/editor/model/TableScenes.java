@@ -180,7 +180,8 @@ public final class TableScenes {
                 sizes ? nests.tags(desk.pattern().pieces()) : List.of(),
                 names.wordsBeside(desk, shown),
                 desk.unit() == LengthUnit.INCH,
-                desk.shownTrial().isPresent());
+                desk.shownTrial().isPresent(),
+                marking ? List.of() : Misfits.of(desk));
     }
 
     private Drawn drawn(Look look, Piece piece) {

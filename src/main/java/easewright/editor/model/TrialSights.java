@@ -56,8 +56,17 @@ final class TrialSights {
      *
      * @param size in which it does not, where there are several: the edge may be called alike in all of them
      */
-    private record Drift(EdgeRef ref, Optional<String> size) {
-        boolean isOf(Piece piece) {
+    record Drift(EdgeRef ref, Optional<String> size) {
+        /** Its line on a piece, in parts beside darts that are cut into it; empty where it is not of that piece. */
+        List<List<Segment>> on(Piece piece) {
+            return isOf(piece)
+                    ? piece.edge(ref.edge()).stream()
+                            .flatMap(e -> besideDarts(e.on(piece.outline()).segments(), piece.darts()).stream())
+                            .toList()
+                    : List.of();
+        }
+
+        private boolean isOf(Piece piece) {
             return (size.isEmpty() || piece.size().isEmpty() || size.equals(piece.size()))
                     && List.of(piece.id(), piece.name(), piece.plainName()).contains(ref.piece());
         }
@@ -80,11 +89,8 @@ final class TrialSights {
      */
     TableScene.TrialSight of(Piece piece, Piece before) {
         List<List<Segment>> here = kept.getOrDefault(piece.id(), List.of());
-        List<List<Segment>> drifts = drifted.stream()
-                .filter(d -> d.isOf(piece))
-                .flatMap(d -> piece.edge(d.ref().edge()).stream())
-                .flatMap(e -> besideDarts(e.on(piece.outline()).segments(), piece.darts()).stream())
-                .toList();
+        List<List<Segment>> drifts =
+                drifted.stream().flatMap(d -> d.on(piece).stream()).toList();
         List<Dart> darts = before.darts();
         List<Segment> now = legs(piece.darts(), darts);
         List<Segment> then = legs(darts, piece.darts());

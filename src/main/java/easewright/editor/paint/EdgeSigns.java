@@ -8,7 +8,6 @@ import easewright.pattern.EdgeRole;
 import easewright.pattern.Grain;
 import easewright.pattern.Notch;
 import easewright.pattern.Piece;
-import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.canvas.GraphicsContext;
 
@@ -152,11 +151,7 @@ public final class EdgeSigns {
     }
 
     private void zigzag(List<Segment> run) {
-        List<Point> corners = new ArrayList<>();
-        Tracer.walk(run, 5 / view.scale(), (place, tangent) -> {
-            double reach = corners.size() % 2 == 0 ? 4 : 9;
-            corners.add(view.toScreen(place).plus(inward(tangent).times(reach)));
-        });
+        List<Point> corners = MisfitPainter.zigzag(run, view, clockwise, 4, 9);
         double[] xs = corners.stream().mapToDouble(Point::x).toArray();
         double[] ys = corners.stream().mapToDouble(Point::y).toArray();
         gc.strokePolyline(xs, ys, xs.length);

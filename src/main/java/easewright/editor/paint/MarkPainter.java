@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.paint.Color;
 import javafx.scene.shape.StrokeLineCap;
 import javafx.scene.text.Font;
 import javafx.scene.text.FontWeight;
@@ -123,7 +124,7 @@ public final class MarkPainter {
                     if (deep > BESIDE) {
                         lead(view.toScreen(spot.at()), spot.inward().times(deep - LETTERS));
                     }
-                    name(edge.words(), font, at, Math.toDegrees(turn));
+                    name(gc, ink, ink.guard(), edge.words(), font, at, turn);
                     return;
                 }
             }
@@ -147,13 +148,18 @@ public final class MarkPainter {
         }
     }
 
-    /** Along the edge, and never upside down. */
-    private void name(String words, Font font, Point at, double turn) {
-        double upright = turn > 90 ? turn - 180 : turn <= -90 ? turn + 180 : turn;
+    /**
+     * Along the edge, and never upside down.
+     *
+     * @param turn of the edge, radians
+     */
+    static void name(GraphicsContext gc, Ink ink, Color color, String words, Font font, Point at, double turn) {
+        double degrees = Math.toDegrees(turn);
+        double upright = degrees > 90 ? degrees - 180 : degrees <= -90 ? degrees + 180 : degrees;
         gc.save();
         gc.translate(at.x(), at.y());
         gc.rotate(upright);
-        RimmedWords.paint(gc, ink, words, font, new Point(0, 0), 4, ink.guard());
+        RimmedWords.paint(gc, ink, words, font, new Point(0, 0), 4, color);
         gc.restore();
     }
 

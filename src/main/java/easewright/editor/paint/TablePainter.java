@@ -94,8 +94,11 @@ public final class TablePainter {
             seen.forEach(piece -> words.cover(gc, ink, piece));
         }
         asideFirst.forEach(piece -> piece.lines(underlay.drawn().isPresent()));
+        MisfitPainter misfits = new MisfitPainter(gc, view, ink, scene.misfits());
+        misfits.lines();
         LabelRoom room = new LabelRoom(new Box(0, 0, width, height));
         pieces.forEach(piece -> piece.keepClear(room));
+        misfits.keepClear(room);
         seen.forEach(piece -> words.boxes(piece).forEach(room::put));
         if (underlay.drawn().isPresent()) {
             new SheetWords(gc, view, ink, room).paint(scene.beside());
@@ -133,6 +136,7 @@ public final class TablePainter {
         NamePainter.placed(names).forEach(name -> name.paint(letters));
         labels.forEach(LevelLabels::others);
         labels.forEach(label -> label.write(false));
+        misfits.words(room);
         return room;
     }
 

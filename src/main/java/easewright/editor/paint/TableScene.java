@@ -19,20 +19,40 @@ import java.util.stream.Stream;
  * @param beside words that are written on the drawing beside the pieces and are to be seen, mm
  * @param inches the grid goes by inches instead of centimetres
  * @param trying a change is being tried: what it moves is drawn more strongly than what was moved before
+ * @param misfits edges that do not fit what they are sewn to, whatever is tried
  */
 public record TableScene(
-        List<PieceSight> pieces, List<SizeTag> tags, List<Caption> beside, boolean inches, boolean trying) {
-    public static final TableScene EMPTY = new TableScene(List.of(), List.of(), List.of(), false, false);
+        List<PieceSight> pieces,
+        List<SizeTag> tags,
+        List<Caption> beside,
+        boolean inches,
+        boolean trying,
+        List<Misfit> misfits) {
+    public static final TableScene EMPTY = new TableScene(List.of(), List.of(), false, false);
 
     public TableScene {
         pieces = List.copyOf(pieces);
         tags = List.copyOf(tags);
         beside = List.copyOf(beside);
+        misfits = List.copyOf(misfits);
     }
 
-    /** Without sizes that lie over each other. */
+    /** Without sizes that lie over each other, and of which all fit. */
     public TableScene(List<PieceSight> pieces, List<Caption> beside, boolean inches, boolean trying) {
-        this(pieces, List.of(), beside, inches, trying);
+        this(pieces, List.of(), beside, inches, trying, List.of());
+    }
+
+    /**
+     * An edge that does not fit what it is sewn to.
+     *
+     * @param runs      its line, beside darts that are cut into it
+     * @param clockwise whether the outline it is of runs so
+     * @param words     by how much, at one edge of each such seam; else empty
+     */
+    public record Misfit(List<List<Segment>> runs, boolean clockwise, String words) {
+        public Misfit {
+            runs = List.copyOf(runs);
+        }
     }
 
     /**

@@ -161,6 +161,7 @@ public final class LegendBar extends FlowPane {
                 yield dashed;
             }
             case DRIFTED -> line(ink.moved(), 1.6, 0, 2, 4.5, 7, 9, 2, 13.5, 7, LONG, 2);
+            case UNFIT -> line(ink.moved(), 1.1, 0, 3, 4.5, 7, 9, 3, 13.5, 7, LONG, 3);
         };
     }
 

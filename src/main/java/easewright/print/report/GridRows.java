@@ -12,7 +12,9 @@ import easewright.print.ink.Pen;
 import easewright.print.ink.Pencil;
 import easewright.print.ink.Tone;
 import easewright.print.report.Part.Grid;
+import easewright.text.Lengths;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /** The rows of one table, set across a column of the report. All lengths in mm. */
@@ -33,28 +35,42 @@ final class GridRows {
         this.widths = widths(grid, width);
     }
 
-    /** Columns as wide as their widest cell wants, shrunk alike where the page is narrower. */
+    /**
+     * Columns as wide as their widest cell wants; where the page is narrower those give way that can be broken between
+     * words, and all alike only where that is not enough.
+     */
     private static double[] widths(Grid grid, double width) {
         double[] widths = new double[grid.head().size()];
-        Lettering plain = Lettering.of(false);
-        Lettering bold = Lettering.of(true);
-        double sum = 0;
+        double[] least = new double[widths.length];
         for (int c = 0; c < widths.length; c++) {
-            double widest = NARROWEST;
-            for (String word : grid.head().get(c).split(" ")) {
-                widest = Math.max(widest, bold.width(word, QUIET));
-            }
+            least[c] = widestWord(grid, c) + BETWEEN;
+            double widest = least[c] - BETWEEN;
             for (List<String> row : grid.rows()) {
-                widest = Math.max(widest, plain.width(row.get(c), TEXT));
+                widest = Math.max(widest, Lettering.of(false).width(row.get(c), TEXT));
             }
             widths[c] = widest + BETWEEN;
-            sum += widths[c];
         }
-        double stretch = width / sum;
+        double wanted = Arrays.stream(widths).sum();
+        double needed = Arrays.stream(least).sum();
+        boolean breaks = wanted > width && needed < width;
+        double share = breaks ? (width - needed) / (wanted - needed) : width / wanted;
         for (int c = 0; c < widths.length; c++) {
-            widths[c] *= stretch;
+            widths[c] = breaks ? least[c] + share * (widths[c] - least[c]) : share * widths[c];
         }
         return widths;
+    }
+
+    private static double widestWord(Grid grid, int column) {
+        double widest = NARROWEST;
+        for (String word : grid.head().get(column).split(" ")) {
+            widest = Math.max(widest, Lettering.of(true).width(word, QUIET));
+        }
+        for (List<String> row : grid.rows()) {
+            for (String word : Lengths.together(row.get(column)).split(" ")) {
+                widest = Math.max(widest, Lettering.of(false).width(word, TEXT));
+            }
+        }
+        return widest;
     }
 
     /** How many there are below the head. */

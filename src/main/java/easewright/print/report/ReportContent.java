@@ -4,6 +4,7 @@ import easewright.ease.EaseLine;
 import easewright.measure.MateWalk;
 import easewright.pattern.Cloth;
 import easewright.pattern.Finding;
+import easewright.pattern.MateSides;
 import easewright.pattern.SidePair;
 import easewright.print.Cautions.Caution;
 import easewright.print.ChangeWords;
@@ -175,10 +176,11 @@ public record ReportContent(String title, String byline, List<Part> parts, Repor
                 Optional<MateWalk> old = before.measures().before(walk);
                 Words.Sides now = sides(walk);
                 Optional<Words.Sides> was = old.map(this::sides);
+                MateSides pieces = MateSides.of(after.pattern(), walk.mate());
                 rows.add(List.of(
                         easeText.title(walk),
-                        fromTo(was.map(Words.Sides::first), now.first()),
-                        fromTo(was.map(Words.Sides::second), now.second()),
+                        side(pieces.first(), fromTo(was.map(Words.Sides::first), now.first())),
+                        side(pieces.second(), fromTo(was.map(Words.Sides::second), now.second())),
                         words.length(walk.mate().declaredEase()),
                         old.map(w -> Misfit.of(w, words)).orElse(EaseRows.NONE),
                         Misfit.of(walk, words)));
@@ -190,6 +192,11 @@ public record ReportContent(String title, String byline, List<Part> parts, Repor
         /** As they are told of the seam in the window. */
         private Words.Sides sides(MateWalk walk) {
             return words.sides(walk.first(), walk.second(), walk.mate().declaredEase());
+        }
+
+        /** What is measured, and how long it is: in one line, or the length whole in the next. */
+        private String side(List<String> pieces, String length) {
+            return words.of("report.side", Map.of("pieces", pieces, "length", length.replace(' ', '\u00a0')));
         }
 
         private String fromTo(Optional<String> from, String to) {

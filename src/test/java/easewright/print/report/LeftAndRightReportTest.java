@@ -54,6 +54,10 @@ class LeftAndRightReportTest {
         String seams =
                 text.substring(text.indexOf("Seams that are sewn together"), text.indexOf("What stayed unchanged"));
         assertThat(seams).contains("side seam left", "side seam right").doesNotContain("Front fold");
+        assertThat(seams)
+                .as("which pieces each side is of")
+                .containsPattern(
+                        "side seam left (Front|Back) left: [\\d.]+ cm( \u2192 [\\d.]+ cm)? (Front|Back) left: [\\d.]+ cm");
         assertThat(text).containsPattern("left 51 cm, right 53 cm|left [\\d.]+ cm, right [\\d.]+ cm");
         assertThat(text).contains("Tape Front left and Front right together at the fold");
         assertThat(text).contains("Front right, about", "Back right, about").doesNotContain("Front left, about");

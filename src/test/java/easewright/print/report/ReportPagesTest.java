@@ -168,6 +168,25 @@ class ReportPagesTest {
         assertThat(written(whole.get(1))).extracting(Mark.Writing::text).contains("second", "row 30", "row 49");
     }
 
+    /** Where a table is too wide its words are broken apart, and its figures stand whole. */
+    @Test
+    void noFigureIsBrokenInATableThatIsTooWide() {
+        String names = "A skirt front with a yoke, a skirt back with a yoke, a godet and a gusset: ";
+        String length = "77\u00a0cm\u00a0\u2192\u00a078\u00a0cm";
+        List<String> row =
+                List.of("waistband", names + length, names + "76\u00a0cm", "1\u00a0cm", "0\u00a0cm", "+1.25\u00a0cm");
+        Grid grid = new Grid(
+                List.of("Seam", "One side", "Other side", "To ease in", "Misfit before", "Misfit now"),
+                List.of(row),
+                1);
+        List<String> written = PdfReport.leaves(made(List.of(grid))).stream()
+                .flatMap(leaf -> written(leaf).stream())
+                .map(Mark.Writing::text)
+                .toList();
+        assertThat(written).contains("waistband", "1\u00a0cm", "0\u00a0cm", "+1.25\u00a0cm");
+        assertThat(written).anyMatch(line -> line.endsWith(length)).anyMatch(line -> line.endsWith("76\u00a0cm"));
+    }
+
     @Test
     void aPictureIsTakenSmallerToFillAPageOrASectionThatMayMoveComesFirst() {
         List<String> lines = IntStream.range(0, 20).mapToObj(i -> "line " + i).toList();
