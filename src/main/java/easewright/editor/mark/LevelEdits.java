@@ -225,6 +225,20 @@ public final class LevelEdits {
         return LevelLies.atSide(piece, level, other);
     }
 
+    /** How far it lies below the other at the side of every piece, where that is one figure and not that at the centre. */
+    public static OptionalDouble atSides(Pattern pattern, String level, String other) {
+        OptionalDouble centre = below(pattern, level, other);
+        List<OptionalDouble> sides = havingBoth(pattern, level, other).stream()
+                .map(p -> atSide(p, level, other))
+                .toList();
+        boolean shaped = centre.isPresent()
+                && sides.stream()
+                        .allMatch(s -> s.isPresent()
+                                && Math.abs(s.getAsDouble() - sides.get(0).getAsDouble()) < SAME_PLACE
+                                && Math.abs(s.getAsDouble() - centre.getAsDouble()) > SAME_PLACE);
+        return shaped ? sides.get(0) : OptionalDouble.empty();
+    }
+
     private static List<Piece> havingBoth(Pattern pattern, String level, String other) {
         return pattern.pieces().stream()
                 .filter(p -> p.level(other).isPresent() && distance(p, level).isPresent())

@@ -2,18 +2,14 @@ package easewright.editor.mark;
 
 import easewright.editor.model.Desk;
 import easewright.editor.model.LevelFigures;
-import easewright.geom.Point;
 import easewright.measure.Girth;
 import easewright.measure.LevelSeams;
 import easewright.measure.LevelWidth;
-import easewright.pattern.Edge;
-import easewright.pattern.EdgeRole;
 import easewright.pattern.Level;
 import easewright.pattern.LevelKind;
 import easewright.pattern.LevelMark;
 import easewright.pattern.Piece;
 import easewright.print.GirthText;
-import easewright.suggest.Reference;
 import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,9 +25,6 @@ import java.util.stream.Stream;
  * @param kinds levels that could be added
  */
 public record LevelsView(List<Row> levels, List<Kind> kinds) {
-    /** As near as this two places are the same, mm. */
-    private static final double NEAR = 1;
-
     public LevelsView {
         levels = List.copyOf(levels);
         kinds = List.copyOf(kinds);
@@ -199,9 +192,7 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
         boolean above = distance.isPresent() && distance.getAsDouble() < -0.5;
         String how = mark.along().isPresent()
                 ? words.of("editor.level.along", Map.of("edge", mark.along().get()))
-                : words.of(
-                        above ? "editor.level.from-below" : "editor.level.from",
-                        Map.of("place", reference(piece, mark, words)));
+                : FromReference.words(piece, mark, above, words);
         Optional<LevelWidth> width = desk.reading().measures().piece(piece.id()).flatMap(m -> m.level(mark.level()));
         return new Place(
                 piece.id(),
@@ -222,34 +213,5 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
 
     private static String told(Desk desk, LevelWidth width) {
         return new GirthText(desk.words(), desk.pattern()).width(desk.reading().measures(), width);
-    }
-
-    /** The level it is measured from, the edge at whose end the reference lies, or the top of the piece. */
-    private static String reference(Piece piece, LevelMark mark, Words words) {
-        Point at = mark.reference().orElseGet(() -> Reference.of(piece));
-        Optional<String> level = piece.levels().stream()
-                .filter(m -> !m.level().equals(mark.level()) && passes(piece, m, at))
-                .map(LevelMark::level)
-                .findFirst();
-        Optional<String> edge = piece.edges().stream()
-                .filter(e -> isEnd(e, at))
-                .filter(e -> e.role() == EdgeRole.WAIST || e.role() == EdgeRole.NECK || e.role() == EdgeRole.CAP)
-                .map(Edge::name)
-                .findFirst();
-        boolean top = at.distance(Reference.of(piece)) < NEAR;
-        return level.or(() -> edge).orElseGet(() -> words.of(top ? "editor.level.ring" : "editor.level.elsewhere"));
-    }
-
-    /** Whether a level goes through a place, or runs along an edge that ends there. */
-    private static boolean passes(Piece piece, LevelMark level, Point at) {
-        boolean straight = level.through()
-                .map(p -> Math.abs(p.minus(at).dot(piece.downGrain())) < NEAR)
-                .orElse(false);
-        return straight
-                || level.along().flatMap(piece::edge).map(e -> isEnd(e, at)).orElse(false);
-    }
-
-    private static boolean isEnd(Edge edge, Point at) {
-        return edge.from().distance(at) < NEAR || edge.to().distance(at) < NEAR;
     }
 }

@@ -196,7 +196,15 @@ final class LevelCard extends VBox {
                 .filter(b -> lies && row.apart())
                 .flatMap(b -> LevelEdits.measuredOn(desk.pattern(), row.name(), b))
                 .map(p -> led(p, base, desk))
-                .orElseGet(() -> desk.words().of("editor.level.below"));
+                .orElseGet(() -> evenly(base, desk));
+    }
+
+    private String evenly(String base, Desk desk) {
+        OptionalDouble side =
+                base == null ? OptionalDouble.empty() : LevelEdits.atSides(desk.pattern(), row.name(), base);
+        return side.isPresent()
+                ? desk.words().of("editor.level.below.shaped", Map.of("side", Math.abs(side.getAsDouble())))
+                : desk.words().of("editor.level.below");
     }
 
     /** At the centre and at the side it is not the same, where the other is shaped: both are told. */

@@ -6,6 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import easewright.check.Checks;
 import easewright.ease.EaseTables;
+import easewright.editor.model.OpenFile;
+import easewright.editor.model.Opened;
+import easewright.editor.model.OpenedSample;
+import easewright.editor.model.Session;
 import easewright.geom.Point;
 import easewright.geom.Segment;
 import easewright.measure.LevelSeams;
@@ -21,9 +25,11 @@ import easewright.suggest.Suggestions;
 import easewright.suggest.WaistedDress;
 import easewright.svg.ReadOptions;
 import easewright.svg.SvgFile;
+import easewright.text.LengthUnit;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -63,7 +69,7 @@ class LevelEditsTest {
                 .get(0);
         assertThat(bust.above()).isTrue();
         assertThat(bust.distance()).isEqualTo("17\u00a0cm");
-        assertThat(bust.how()).isEqualTo("above waist");
+        assertThat(bust.how()).isEqualTo("above waist, at the centre");
     }
 
     /** Trousers whose waist is level in front and rises by half an inch to the centre at the back. */
@@ -144,6 +150,28 @@ class LevelEditsTest {
         assertThat(LevelEdits.atSide(on, "hip", "waist").orElseThrow()).isCloseTo(200, within(0.01));
         assertThat(LevelEdits.below(marked, "hip", "waist").orElseThrow()).isCloseTo(188, within(0.1));
         assertThat(LevelEdits.atSide(on, "waist", "hip")).isEmpty();
+        // Of a figure that is not the one suggested it is said where it was measured.
+        Session session = new Session(LengthUnit.CM, false);
+        session.open(Opened.of(new OpenFile(file, Optional.empty(), "skirt.svg")));
+        session.edit(marked);
+        LevelsView.Row hip = LevelsView.of(session.desk()).levels().stream()
+                .filter(row -> row.name().equals("hip"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(hip.places()).allSatisfy(p -> assertThat(p.how()).isEqualTo("below waist, at the centre"));
+    }
+
+    /** Shaped alike on all pieces, too, the one figure is that at the centre and the other that at the side. */
+    @Test
+    void atTheSidesAShapedWaistIsFartherFromTheHip() throws Exception {
+        Session session = new Session(LengthUnit.CM, false);
+        session.open(OpenedSample.skirt());
+        Pattern skirt = session.desk().pattern();
+        Piece front = skirt.piece("Front").orElseThrow();
+        Pattern alone = skirt.withPieces(List.of(front)).withMates(List.of());
+        assertThat(LevelEdits.atSides(alone, "hip", "waist").orElseThrow())
+                .isGreaterThan(LevelEdits.below(alone, "hip", "waist").orElseThrow() + 5);
+        assertThat(LevelEdits.atSides(slanted(), "hip", "waist")).isEmpty();
     }
 
     @Test
