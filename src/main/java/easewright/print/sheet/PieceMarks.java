@@ -27,18 +27,11 @@ import easewright.text.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 
 /** Draws one piece where it lies on the paper: lines, darts, notches, levels, grain, fold and label. */
 final class PieceMarks {
     /** Depth of a notch where the allowance does not set it, mm (1/8 to 1/4 in: common practice). */
     private static final double NOTCH = 5;
-
-    /** A drawn line this near to a mark of ours shows the same, mm. */
-    private static final double SAME = 3;
-
-    /** A line so little longer than the way between its ends is straight, mm. */
-    private static final double STRAIGHT = 0.1;
 
     private final PaperPiece paper;
     private final Piece piece;
@@ -132,9 +125,10 @@ final class PieceMarks {
     }
 
     private void riders() {
+        DrawnByMarks marks = new DrawnByMarks(piece, paper.measures());
         for (Rider rider : FoldBracket.without(piece)) {
             boolean cutLine = rider.kind() == Rider.Kind.PARALLEL && piece.drawn() == LineKind.STITCHING;
-            if (cutLine || (rider.kind() == Rider.Kind.ATTACHED && shownAlready(rider)) || isOfDart(rider)) {
+            if (cutLine || marks.show(rider)) {
                 continue;
             }
             Pen pen = rider.kind() == Rider.Kind.PARALLEL ? Pen.STITCH : Pen.INNER;
@@ -147,56 +141,9 @@ final class PieceMarks {
         }
     }
 
-    /** Whether a drawn tick or level is one that we draw ourselves from its mark. */
-    private boolean shownAlready(Rider rider) {
-        Point from = rider.segments().get(0).start();
-        Point to = rider.segments().get(rider.segments().size() - 1).end();
-        boolean notch = piece.notches().stream()
-                .anyMatch(n -> n.at().distance(from) <= 2 * SAME && n.at().distance(to) <= 2 * SAME);
-        boolean level = paper.measures().levels().stream()
-                .flatMap(w -> w.spans().stream())
-                .anyMatch(s -> (s.from().distance(from) <= SAME && s.to().distance(to) <= SAME)
-                        || (s.from().distance(to) <= SAME && s.to().distance(from) <= SAME));
-        return notch || level;
-    }
-
-    /**
-     * Whether what is drawn is nothing but legs of a dart, straight ones, as we draw them from its mark, and at most its
-     * mouth along the outline. A line through its middle, or across it, is drawn by no mark.
-     */
-    private boolean isOfDart(Rider rider) {
-        return piece.darts().stream()
-                .anyMatch(dart -> rider.segments().stream()
-                        .allMatch(s -> s.length() - s.start().distance(s.end()) < STRAIGHT
-                                && (isLeg(s, dart) || isMouthOnOutline(s, dart))));
-    }
-
-    private static boolean isLeg(Segment drawn, Dart dart) {
-        return joins(drawn, mouths(dart), tips(dart)) || joins(drawn, tips(dart), mouths(dart));
-    }
-
-    private boolean isMouthOnOutline(Segment drawn, Dart dart) {
-        return joins(drawn, mouths(dart), mouths(dart))
-                && piece.outline().nearest(drawn.at(0.5)).distance() <= SAME;
-    }
-
-    private static boolean joins(Segment drawn, List<Point> some, List<Point> others) {
-        return some.stream().anyMatch(p -> p.distance(drawn.start()) <= SAME)
-                && others.stream().anyMatch(p -> p.distance(drawn.end()) <= SAME);
-    }
-
-    private static List<Point> mouths(Dart dart) {
-        return List.of(dart.mouth1(), dart.mouth2());
-    }
-
-    private static List<Point> tips(Dart dart) {
-        return Stream.concat(Stream.of(dart.point()), dart.otherPoint().stream())
-                .toList();
-    }
-
     private void darts() {
         for (Dart dart : piece.darts()) {
-            for (Point tip : tips(dart)) {
+            for (Point tip : DrawnByMarks.tips(dart)) {
                 line(place.apply(dart.mouth1()), place.apply(tip), Pen.DART);
                 line(place.apply(dart.mouth2()), place.apply(tip), Pen.DART);
                 pencil.around(Pencil.circle(place.apply(tip), 1.2), Pen.DART_POINT);
