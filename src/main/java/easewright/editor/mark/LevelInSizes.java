@@ -137,14 +137,14 @@ public final class LevelInSizes {
                     .forEach(p -> old.add(p.id()));
             boolean any = part.alone().pieces().stream().anyMatch(p -> fresh.contains(p.id()));
             if (any && meetings(part.alone(), level).anyMatch(LevelSeams.Meeting::isApart)) {
-                now = part.back(LevelEdits.meet(part.alone(), level, old));
+                now = part.back(LevelMeetings.meet(part.alone(), level, old));
             }
         }
         return now;
     }
 
     private static Stream<LevelSeams.Meeting> meetings(Pattern garment, String level) {
-        Pattern alone = LevelEdits.alone(garment, level);
+        Pattern alone = LevelMeetings.alone(garment, level);
         return LevelSeams.of(alone, Measures.of(alone)).stream()
                 .filter(m -> m.level().equals(level));
     }

@@ -62,7 +62,7 @@ public record LevelLeftOut(List<String> pieces, Set<String> sizes) {
     public static Pattern filled(Pattern pattern, String level) {
         Pattern now = pattern;
         Set<String> tried = new HashSet<>();
-        Pattern alone = LevelEdits.alone(now, level);
+        Pattern alone = LevelMeetings.alone(now, level);
         GarmentMeasures measured = Measures.of(alone);
         Optional<LevelGap> next = next(alone, measured, level, tried);
         while (next.isPresent()) {
@@ -73,7 +73,7 @@ public record LevelLeftOut(List<String> pieces, Set<String> sizes) {
                     ? LevelEdits.place(now, piece.id(), level, gap.at().get())
                     : LevelInSizes.onto(now, level, EdgeEdits.piece(now, gap.has()), piece);
             Pattern before = alone;
-            alone = LevelEdits.alone(now, level);
+            alone = LevelMeetings.alone(now, level);
             measured = Measures.again(alone, before, measured);
             next = next(alone, measured, level, tried);
         }

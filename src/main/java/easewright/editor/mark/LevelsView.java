@@ -114,7 +114,8 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
                             .anyMatch(p -> p.level(n).isPresent()))
                     .toList();
             boolean meetable = missing(desk, level, false).findAny().isPresent()
-                    && LevelEdits.better(desk.pattern(), level.name(), Set.of()).isPresent();
+                    && LevelMeetings.better(desk.pattern(), level.name(), Set.of())
+                            .isPresent();
             String misses = misses(desk, level, meetable, words);
             rows.add(new Row(
                     level.name(),
@@ -156,7 +157,7 @@ public record LevelsView(List<Row> levels, List<Kind> kinds) {
 
     /** Where the level meets at the seams, or where it does not. */
     private static Stream<LevelSeams.Meeting> missing(Desk desk, Level level, boolean meets) {
-        return LevelEdits.meetings(desk.pattern(), desk.reading().measures(), level.name()).stream()
+        return LevelMeetings.meetings(desk.pattern(), desk.reading().measures(), level.name()).stream()
                 .filter(m -> m.meets() == meets);
     }
 

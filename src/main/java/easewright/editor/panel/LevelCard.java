@@ -3,6 +3,7 @@ package easewright.editor.panel;
 import easewright.editor.mark.LastPlaced;
 import easewright.editor.mark.LevelEdits;
 import easewright.editor.mark.LevelElsewhere;
+import easewright.editor.mark.LevelMeetings;
 import easewright.editor.mark.LevelOrder;
 import easewright.editor.mark.LevelsView;
 import easewright.editor.mark.MarkState;
@@ -158,7 +159,7 @@ final class LevelCard extends VBox {
     /** What was put last stays where it was put: the other pieces follow it. */
     private void letMeet() {
         Set<String> last = LastPlaced.on(session.desk().history().upToPresent(), row.name());
-        LevelEdits.better(session.desk().pattern(), row.name(), last).ifPresent(session::edit);
+        LevelMeetings.better(session.desk().pattern(), row.name(), last).ifPresent(session::edit);
     }
 
     private void goRound(boolean limb) {

@@ -21,9 +21,9 @@ class LastPlacedTest {
         var put = LastPlaced.on(List.of(LevelEditsTest.slanted(), laid, dragged), "hip");
         assertThat(put).containsExactly(last);
 
-        Pattern met = LevelEdits.meet(dragged, "hip", put);
+        Pattern met = LevelMeetings.meet(dragged, "hip", put);
         assertThat(LevelEditsTest.height(met, last)).isCloseTo(280, within(1e-9));
-        assertThat(LevelEdits.meetings(met, Measures.of(met), "hip"))
+        assertThat(LevelMeetings.meetings(met, Measures.of(met), "hip"))
                 .allSatisfy(m -> assertThat(m.isApart()).isFalse());
     }
 

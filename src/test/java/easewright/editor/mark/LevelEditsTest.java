@@ -189,7 +189,7 @@ class LevelEditsTest {
                 .isEqualTo(placed.piece("front").map(Piece::name));
         assertThat(LevelEdits.below(LevelEdits.distance(placed, "back", "hip", 100), "hip", "waist"))
                 .isEmpty();
-        assertThat(LevelEdits.meetings(placed, Measures.of(placed), "hip"))
+        assertThat(LevelMeetings.meetings(placed, Measures.of(placed), "hip"))
                 .singleElement()
                 .satisfies(m -> assertThat(m.isApart()).isFalse());
     }
@@ -202,9 +202,10 @@ class LevelEditsTest {
             double front = 130 + 340 * random.nextDouble();
             Pattern placed = LevelEdits.place(pattern, "front", "hip", new Point(180, front));
             placed = LevelEdits.place(placed, "back", "hip", new Point(500, 130 + 340 * random.nextDouble()));
-            var before = LevelEdits.meetings(placed, Measures.of(placed), "hip").get(0);
-            Pattern met = LevelEdits.meet(placed, "hip");
-            var after = LevelEdits.meetings(met, Measures.of(met), "hip").get(0);
+            var before =
+                    LevelMeetings.meetings(placed, Measures.of(placed), "hip").get(0);
+            Pattern met = LevelMeetings.meet(placed, "hip");
+            var after = LevelMeetings.meetings(met, Measures.of(met), "hip").get(0);
             double least = Math.min(Math.abs(before.off()), 1e-3);
             assertThat(Math.abs(after.off()))
                     .as("front at %s, was %s off", front, before.off())
@@ -241,7 +242,7 @@ class LevelEditsTest {
             assertThat(LevelEdits.distance(piece, "hip").orElseThrow()).isCloseTo(below, within(1e-9));
             assertThat(Measures.width(piece, placed.level("hip").orElseThrow())).isPresent();
         }
-        assertThat(LevelEdits.meetings(placed, Measures.of(placed), "hip"))
+        assertThat(LevelMeetings.meetings(placed, Measures.of(placed), "hip"))
                 .singleElement()
                 .satisfies(m -> assertThat(m.off()).isCloseTo(0, within(0.05)));
         assertThat(placed.piece("Waistband").orElseThrow().level("hip")).isEmpty();
@@ -306,14 +307,14 @@ class LevelEditsTest {
     @Test
     void whatStraightLinesCannotMeetIsNotOfferedToMeet() throws Exception {
         Pattern apart = legs(300, 330);
-        Pattern met = LevelEdits.better(apart, "thigh", Set.of()).orElseThrow();
-        assertThat(LevelEdits.meetings(met, Measures.of(met), "thigh"))
+        Pattern met = LevelMeetings.better(apart, "thigh", Set.of()).orElseThrow();
+        assertThat(LevelMeetings.meetings(met, Measures.of(met), "thigh"))
                 .extracting(LevelSeams.Meeting::meets)
                 .containsExactlyInAnyOrder(true, false);
         for (Set<String> kept : List.of(Set.<String>of(), Set.of("front"), Set.of("back"))) {
-            assertThat(LevelEdits.better(met, "thigh", kept)).isEmpty();
+            assertThat(LevelMeetings.better(met, "thigh", kept)).isEmpty();
         }
-        assertThat(LevelEdits.better(apart, "thigh", Set.of("front", "back")))
+        assertThat(LevelMeetings.better(apart, "thigh", Set.of("front", "back")))
                 .as("nothing would move if both were kept")
                 .isPresent();
         assertThat(row(apart).meetable()).isTrue();

@@ -196,13 +196,13 @@ class LevelInSizesTest {
         pattern = LevelEdits.place(pattern, "Front 38", "hip", new Point(150, 300));
         pattern = LevelEdits.place(pattern, "Back 38", "hip", new Point(550, 300));
         Pattern laid = LevelInSizes.everywhere(pattern, "hip", Optional.of("38"));
-        assertThat(LevelEdits.meetings(laid, Measures.of(laid), "hip"))
+        assertThat(LevelMeetings.meetings(laid, Measures.of(laid), "hip"))
                 .hasSize(3)
                 .noneMatch(LevelSeams.Meeting::isApart);
         // One that misses there is left for the user to judge.
         Pattern apart = LevelEdits.place(pattern, "Back 38", "hip", new Point(550, 330));
         Pattern laidApart = LevelInSizes.everywhere(apart, "hip", Optional.of("38"));
-        assertThat(LevelEdits.meetings(laidApart, Measures.of(laidApart), "hip"))
+        assertThat(LevelMeetings.meetings(laidApart, Measures.of(laidApart), "hip"))
                 .hasSize(3)
                 .allMatch(LevelSeams.Meeting::isApart);
     }
