@@ -11,6 +11,9 @@ import java.util.List;
  * @param height size of the letters, mm
  */
 public record Caption(List<String> lines, Point middle, double height) {
+    /** Letters of Latin fonts are on average about this wide for their size. */
+    public static final double LETTER = 0.55;
+
     /**
      * @throws IllegalArgumentException if there is no line or a height that is no number
      */
@@ -19,6 +22,12 @@ public record Caption(List<String> lines, Point middle, double height) {
         if (lines.isEmpty() || !(height >= 0 && Double.isFinite(height))) {
             throw new IllegalArgumentException("A caption needs words and a height");
         }
+    }
+
+    /** The place of the first line that is nearest to another place beside, above or below it, as far as can be told. */
+    public Point nearest(Point to) {
+        double half = LETTER * height * lines.get(0).length() / 2;
+        return new Point(Math.max(middle.x() - half, Math.min(middle.x() + half, to.x())), middle.y());
     }
 
     /** All lines in one. */

@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
+import java.util.regex.Pattern;
 
 /**
  * A drawn square or ruler line by which the size of the drawing can be proved.
@@ -32,6 +33,10 @@ public record KnownLength(Line line, boolean square, OptionalDouble stated, Stri
 
     /** Most lines that are looked at: a drawing with more of them has no ruler that anybody would find. */
     private static final int MOST = 3000;
+
+    private static final Pattern TO_CHECK = Pattern.compile(
+            "\\b(test|check|control|calibrat\\w*|scale|scaling|gauge|square|print(ed|ing)?|measures?)\\b",
+            Pattern.CASE_INSENSITIVE);
 
     /** A figure of more lines, as traced from a scan, is no square. */
     private static final int MOST_SIDES = 400;
@@ -86,7 +91,7 @@ public record KnownLength(Line line, boolean square, OptionalDouble stated, Stri
         double side = square.get().side();
         Optional<Caption> words = beside(
                 sheet,
-                c -> box.grown(side / 2).contains(c.middle())
+                c -> box.grown(side / 2).contains(c.middle()) || isBegunBeside(c, box, side / 2)
                         ? box.centre().distance(c.middle())
                         : Double.POSITIVE_INFINITY,
                 false);
@@ -94,6 +99,12 @@ public record KnownLength(Line line, boolean square, OptionalDouble stated, Stri
         Point half = new Point(side / 2, 0);
         Line shown = new Line(middle.minus(half), middle.plus(half));
         return Optional.of(new KnownLength(shown, true, length(words), words(words), piece));
+    }
+
+    /** Long words, of which only one end is near, are about a square only if they speak of what it is there for. */
+    private static boolean isBegunBeside(Caption caption, Box box, double near) {
+        return box.distance(caption.nearest(box.centre())) <= near
+                && TO_CHECK.matcher(caption.words()).find();
     }
 
     private static Optional<KnownLength> ruler(List<Segment> lines, Sheet sheet) {

@@ -9,9 +9,6 @@ import java.util.Locale;
 
 /** How large the words of a text element are written, and about where their middle lies. */
 final class Lettering {
-    /** Letters of Latin fonts are on average about this wide for their size. */
-    private static final double WIDTH = 0.55;
-
     private final Element text;
     private final Styles styles;
 
@@ -26,7 +23,7 @@ final class Lettering {
     Caption caption(Point at, Frame frame) {
         List<String> lines = lines();
         double size = size();
-        double width = WIDTH * size * lines.get(0).length();
+        double width = Caption.LETTER * size * lines.get(0).length();
         Affine toMm = frame.toMm();
         Point middle = toMm.apply(at.plus(new Point(width * toMiddle(), -size / 3)));
         return new Caption(lines, middle, size * Math.sqrt(Math.abs(toMm.determinant())));

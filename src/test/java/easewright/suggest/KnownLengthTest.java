@@ -13,12 +13,16 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class KnownLengthTest {
     private static List<KnownLength> on(String body) throws SvgProblem {
+        return KnownLength.on(sheet(body));
+    }
+
+    private static Sheet sheet(String body) throws SvgProblem {
         SvgFile svg = SvgFile.read(
                 ("<svg xmlns='http://www.w3.org/2000/svg' width='900mm' height='900mm' viewBox='0 0 900 900'>"
                                 + "<path id='front' d='M300 300H500V800H300Z'/>" + body + "</svg>")
                         .getBytes(StandardCharsets.UTF_8),
                 "test.svg");
-        return KnownLength.on(new Sheet(svg.pattern(), svg.loose(svg.pattern()), svg.texts()));
+        return new Sheet(svg.pattern(), svg.loose(svg.pattern()), svg.texts());
     }
 
     @ParameterizedTest
@@ -53,6 +57,30 @@ class KnownLengthTest {
             assertThat(found.get(0).stated().orElseThrow()).isCloseTo(50, within(1e-9));
             assertThat(found.get(0).agrees()).isFalse();
         }
+    }
+
+    /** However long the words are, and on whichever side of it they stand. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "210|125|start|5 cm test square",
+                "210|125|start|check: 5 cm, print at 100 %",
+                "140|125|end|Test square, 5 cm on each side",
+                "150|95|start|This square should measure 5 cm x 5 cm when printed"
+            })
+    void aSquareWithWordsBesideItProvesTheScaleAndIsNoPiece(int x, int y, String anchor, String words)
+            throws SvgProblem {
+        String drawn = "<rect x='150' y='100' width='50' height='50'/><text x='" + x + "' y='" + y
+                + "' font-size='10' text-anchor='" + anchor + "'>" + words + "</text>";
+        assertThat(on(drawn)).singleElement().satisfies(known -> {
+            assertThat(known.agrees()).isTrue();
+            assertThat(known.piece()).as("taken for a piece so far").isPresent();
+        });
+        Sheet sheet = sheet(drawn);
+        assertThat(NoPiece.find(sheet)).hasSize(1);
+        assertThat(on(drawn.replace(words, "Pocket for the back, hem 3 cm")))
+                .allSatisfy(known -> assertThat(known.stated()).isEmpty());
     }
 
     @Test
