@@ -123,7 +123,7 @@ final class EaseListing {
                     words.figure(GirthText.finished(line, words)),
                     known ? words.signedFigure(line.ease().getAsDouble()) : "",
                     known ? Words.number(line.percent().getAsDouble(), 1) : "",
-                    line.wish().isPresent() ? words.signedFigure(line.wish().getAsDouble()) : "",
+                    words.bare(text.wished(line)),
                     text.wish(line));
         }
         table.print(out);

@@ -137,6 +137,19 @@ public final class EaseText {
         return new StretchText(words, (source, standing) -> notes.mark(source, standing, level));
     }
 
+    /**
+     * What is wished, with its plus or minus, as finely as it was asked for; what a part of the body comes to as any length.
+     * Empty where nothing is.
+     */
+    public String wished(EaseLine line) {
+        if (line.wish().isEmpty()) {
+            return "";
+        }
+        double mm = line.wish().getAsDouble();
+        String told = line.wishPercent().isPresent() ? words.length(mm) : words.entered(mm);
+        return mm > 0 && !told.equals(words.entered(0)) ? "+" + told : told;
+    }
+
     /** How the ease stands to the wish, with the part of the body that was wished where that was said; empty for none. */
     public String wish(EaseLine line) {
         String how = standing(line);

@@ -82,7 +82,7 @@ final class EaseRows {
         if (line.wish().isEmpty()) {
             return NONE;
         }
-        String wish = words.signed(line.wish().getAsDouble());
+        String wish = easeText.wished(line);
         String how = easeText.wish(line);
         return how.isEmpty() ? wish : words.of("report.wish", Map.of("wish", wish, "how", how));
     }

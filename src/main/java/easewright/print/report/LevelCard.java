@@ -163,7 +163,8 @@ final class LevelCard {
     private Optional<Told> told(String name, OptionalDouble ease, EaseLine line) {
         return ease.stream()
                 .mapToObj(mm -> {
-                    String said = words.of("report.card." + name, Map.of(name, mm));
+                    String said =
+                            words.of("report.card." + name, Map.of(name, name.equals("wish") ? words.entered(mm) : mm));
                     double drawn = mm == 0 ? mm : Minimum.drawn(mm, least(line));
                     return new Told(said, at(drawn), Lettering.of(false).width(said, SMALL));
                 })
