@@ -298,15 +298,14 @@ class TrueWorkTest {
         return session.desk().reading().measures().mate(mate).orElseThrow().drift();
     }
 
-    /** What is redrawn on two pieces is shown on both: both are lit up on the table. */
+    /** What is redrawn on two pieces means both. */
     @Test
-    void whatIsRedrawnOnTwoPiecesIsShownOnBoth() {
+    void whatIsRedrawnOnTwoPiecesMeansBoth() {
         Pointed pointed = TrueWork.of(session.desk()).places().get(0).pointed().orElseThrow();
-        session.point(Optional.of(pointed));
-        assertThat(new TableScenes()
-                        .of(session.desk()).pieces().stream()
-                                .filter(p -> p.pointed())
-                                .map(p -> p.piece().name()))
+        assertThat(pointed.redrawn()).as("drawn there, with no band around it").isTrue();
+        assertThat(session.desk().pattern().pieces().stream()
+                        .filter(p -> pointed.means(p.id()))
+                        .map(Piece::name))
                 .containsExactlyInAnyOrder("Back", "Front");
     }
 }
