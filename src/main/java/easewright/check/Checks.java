@@ -108,6 +108,17 @@ public final class Checks {
                 RULES_TRIED, new Sight(before, mBefore, sheetBefore), said, new Sight(after, mAfter, sheetAfter));
     }
 
+    /**
+     * Protected edges that changes which are kept have made others, and that are sewn to no edge of the pattern: what is
+     * sewn there, a facing or a sleeve drawn elsewhere, has to be changed likewise. Of a seam in the pattern it is told
+     * whether it fits.
+     */
+    public static List<Finding> protectedSince(
+            Pattern drawn, GarmentMeasures mDrawn, Pattern now, GarmentMeasures mNow, EaseTables t) {
+        Sight was = new Sight(drawn, mDrawn, EaseSheet.of(drawn, mDrawn, t));
+        return new ProtectedUnmoved().since(was, new Sight(now, mNow, EaseSheet.of(now, mNow, t)));
+    }
+
     private static List<Finding> compare(List<Rule> rules, Sight was, Collection<Finding> said, Sight all) {
         Sight is = all.unlike(was);
         List<Finding> findings = new ArrayList<>();

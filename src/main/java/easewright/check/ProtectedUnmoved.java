@@ -13,6 +13,9 @@ import easewright.pattern.Severity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Protected edges keep their length and shape; where a part of the piece moved as a whole they may lie elsewhere. */
 final class ProtectedUnmoved implements ChangeRule {
@@ -31,6 +34,29 @@ final class ProtectedUnmoved implements ChangeRule {
                 Optional<Edge> same = now.edge(edge.name());
                 if (edge.isProtected() && same.isPresent()) {
                     compare(before, after, remade.then(), now, edge, same.get()).ifPresent(findings::add);
+                }
+            }
+        }
+        return findings;
+    }
+
+    /** What matters of it once it is kept: what is sewn there in no seam of the pattern. */
+    List<Finding> since(Sight drawn, Sight now) {
+        Set<String> sewn = now.pattern().mates().stream()
+                .flatMap(mate -> Stream.concat(mate.first().stream(), mate.second().stream()))
+                .map(ref -> ref.piece() + " " + ref.edge())
+                .collect(Collectors.toSet());
+        List<Finding> findings = new ArrayList<>();
+        for (Sight.Remade remade : drawn.remade(now)) {
+            for (Edge edge : remade.then().edges()) {
+                Optional<Edge> same = remade.now().edge(edge.name());
+                if (edge.isProtected()
+                        && same.isPresent()
+                        && !sewn.contains(remade.now().id() + " " + edge.name())) {
+                    compare(drawn, now, remade.then(), remade.now(), edge, same.get())
+                            .filter(f -> f.severity() == Severity.CAUTION)
+                            .map(f -> new Finding("protected-edge-changed-since", Severity.NOTE, f.piece(), f.values()))
+                            .ifPresent(findings::add);
                 }
             }
         }

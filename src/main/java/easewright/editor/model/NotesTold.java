@@ -39,8 +39,9 @@ final class NotesTold {
         Stream<Finding> trial = desk.shownTrial().stream().flatMap(t -> t.findings().stream());
         Stream<Finding> words = desk.file().stream().flatMap(f -> f.svg().oldWords(desk.shown()).stream());
         Stream<Finding> lines = desk.file().stream().flatMap(f -> BesideLines.of(f, desk.pattern()));
+        Stream<Finding> kept = desk.shownTrial().isPresent() ? Stream.empty() : AsDrawn.protectedSince(desk).stream();
         Stream<Finding> read = desk.reading().findings().stream().filter(f -> !isOvertaken(f, desk));
-        List<Finding> untold = Stream.of(trial, file, lines, read, words)
+        List<Finding> untold = Stream.of(trial, file, lines, read, kept, words)
                 .flatMap(s -> s)
                 .filter(f -> !Truing.tells(f))
                 .toList();

@@ -1,9 +1,7 @@
 package easewright.editor.model;
 
 import easewright.alter.Refusal;
-import easewright.alter.Replay;
 import easewright.alter.SizeUp;
-import easewright.alter.StepRefused;
 import easewright.pattern.ChangeNote;
 import easewright.pattern.Pattern;
 import easewright.text.LengthUnit;
@@ -69,7 +67,7 @@ public record SizeWords(
      */
     public static SizeWords of(Desk desk, Optional<String> chosen) {
         Words words = desk.words();
-        Pattern before = desk.shownTrial().isPresent() ? desk.pattern() : unchanged(desk);
+        Pattern before = desk.shownTrial().isPresent() ? desk.pattern() : AsDrawn.of(desk);
         List<ChangeNote> changes = desk.shown().changes();
         Optional<String> atWork = desk.wanted().map(Wanted::level);
         if (atWork.isEmpty() || changes.equals(before.changes())) {
@@ -117,15 +115,6 @@ public record SizeWords(
 
     private static SizeWords nothing(String why, List<String> levels, Optional<String> level) {
         return new SizeWords(levels, level, why, Optional.empty(), true, "", List.of());
-    }
-
-    /** The pattern without its changes, as it is marked now. */
-    private static Pattern unchanged(Desk desk) {
-        try {
-            return new Replay(desk.pattern(), desk.history().states()).to(List.of());
-        } catch (StepRefused notToBeRetraced) {
-            return desk.pattern();
-        }
     }
 
     private static Line line(SizeUp.Line line, boolean asked, String other, Words words) {

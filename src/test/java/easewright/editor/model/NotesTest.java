@@ -2,10 +2,16 @@ package easewright.editor.model;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import easewright.alter.CentreChange;
+import easewright.alter.Replay;
 import easewright.editor.mark.LevelEdits;
 import easewright.geom.Point;
+import easewright.pattern.Edge;
+import easewright.pattern.EdgeRef;
+import easewright.pattern.EdgeRole;
 import easewright.pattern.Mate;
 import easewright.pattern.Pattern;
+import easewright.pattern.Piece;
 import easewright.pattern.Severity;
 import easewright.pattern.Side;
 import easewright.svg.SvgFile;
@@ -45,6 +51,39 @@ class NotesTest {
                         .allMatch(p -> p.size().equals(Optional.of(size)));
             }
         }
+    }
+
+    /** A facing is in no drawing: that the neck it is sewn to is longer is told for as long as it is. */
+    @Test
+    void aProtectedEdgeThatWasKeptIsToldUntilItIsTakenBack() throws Exception {
+        Session session = new Session(LengthUnit.CM, false);
+        session.open(OpenedSample.of("bodice"));
+        Pattern drawn = session.desk().pattern();
+        Piece front = drawn.pieces().stream()
+                .filter(p -> p.edge("neck").isPresent())
+                .filter(p -> p.edges().stream().anyMatch(e -> e.role() == EdgeRole.FOLD))
+                .findFirst()
+                .orElseThrow();
+        Edge fold = front.edges().stream()
+                .filter(e -> e.role() == EdgeRole.FOLD)
+                .findFirst()
+                .orElseThrow();
+        CentreChange wide = CentreChange.parallel("bust", 20, EdgeRef.of(front.id(), fold.name()));
+        session.edit(wide.acceptingProtected().apply(drawn).pattern());
+        assertThat(Notes.of(session.desk()))
+                .filteredOn(n -> n.words().startsWith("The protected edge \u201cneck\u201d of " + front.name()))
+                .singleElement()
+                .satisfies(n -> {
+                    assertThat(n.words())
+                            .containsPattern("its length by \\+0\\.\\d+\u00a0cm")
+                            .endsWith("Change what is sewn to it likewise.");
+                    assertThat(n.piece()).hasValue(front.id());
+                });
+        assertThat(Notes.of(session.desk()))
+                .as("of what is sewn in the pattern it is told whether it fits")
+                .noneMatch(n -> n.words().startsWith("The protected edge \u201cshoulder"));
+        session.edit(new Replay(session.desk().pattern(), List.of()).to(List.of()));
+        assertThat(Notes.of(session.desk())).noneMatch(n -> n.words().startsWith("The protected edge"));
     }
 
     @Test
